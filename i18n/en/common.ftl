@@ -1,0 +1,15 @@
+# Words shared by screen and paper.
+
+signal-danger = DANGER
+signal-warning = WARNING
+signal-caution = CAUTION
+signal-notice = NOTICE
+
+list-comma = ,{" "}
+list-and = { $first } and { $last }
+
+# How a figure was checked.
+mark-confirmed = confirmed
+mark-secondary = from a secondary copy
+mark-memory = from memory, not verified
+mark-common-practice = common practice, no source

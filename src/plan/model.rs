@@ -1,0 +1,461 @@
+//! The plan as plain data. Field for field the TOML format of the plan file, version 1.
+
+use crate::quantity::{
+    Current, Hours, Length, Percent, Power, Ratio, SoundLevel, Temperature, Voltage, Volume, Wire,
+};
+use crate::tables::shape::{Plug, Receptacle};
+
+/// The version of the plan format written by this program.
+pub const FORMAT: i64 = 1;
+
+/// The answer to a question that a beginner may be unable to answer.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Answer<T> {
+    /// The plan says nothing of it.
+    #[default]
+    Missing,
+    /// The user was asked and does not know.
+    Unknown,
+    /// The user's answer.
+    Known(T),
+}
+
+impl<T> Answer<T> {
+    /// The value, if it is known.
+    pub const fn known(&self) -> Option<&T> {
+        match self {
+            Self::Known(value) => Some(value),
+            Self::Missing | Self::Unknown => None,
+        }
+    }
+
+    /// Whether a value is known.
+    pub const fn is_known(&self) -> bool {
+        matches!(self, Self::Known(_))
+    }
+}
+
+impl<T: Copy> Answer<T> {
+    /// The value, or the cautious one to use in its place. Whoever calls this with a fallback
+    /// owes the report an entry in its `assumed` list.
+    pub fn or(self, cautious: T) -> T {
+        match self {
+            Self::Known(value) => value,
+            Self::Missing | Self::Unknown => cautious,
+        }
+    }
+}
+
+/// The name of a part or load in the plan: letters, digits, `-` and `_`, no dot. One end of a
+/// cord with several is written with a dot and a number, as in `long.2`.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize)]
+#[serde(transparent)]
+pub struct Id(String);
+
+impl Id {
+    /// The longest id that is taken, in characters.
+    pub const LONGEST: usize = 40;
+
+    /// An id from text, if it is one: 1 to [`Self::LONGEST`] letters or digits of any script, `-`
+    /// or `_`, beginning with a letter or digit.
+    #[must_use]
+    pub fn new(text: &str) -> Option<Self> {
+        let fine = text.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
+        let starts = text.chars().next().is_some_and(char::is_alphanumeric);
+        (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.to_owned()))
+    }
+
+    /// The id of the `number`th end of this cord, counting from one.
+    #[must_use]
+    pub fn end(&self, number: usize) -> Self {
+        Self(format!("{}.{number}", self.0))
+    }
+
+    /// A reference as written in `from` or `on`: an id, or an id with an end number.
+    #[must_use]
+    pub fn reference(text: &str) -> Option<Self> {
+        match text.rsplit_once('.') {
+            Some((base, number)) => {
+                let number: usize = number.parse().ok().filter(|n| *n > 0)?;
+                Self::new(base).map(|base| base.end(number))
+            }
+            None => Self::new(text),
+        }
+    }
+
+    /// The text of it.
+    #[must_use]
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+}
+
+impl std::fmt::Display for Id {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.pad(&self.0)
+    }
+}
+
+/// Which codes, voltages and tables apply. Not the language.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Region {
+    /// 120 V and 120/240 V at 60 Hz, North American receptacles.
+    #[default]
+    NorthAmerica,
+}
+
+/// A whole plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plan {
+    /// Rules and tables to use.
+    pub region: Region,
+    /// Where it all stands.
+    pub site: Site,
+    /// The set.
+    pub generator: Generator,
+    /// Cords, adapters and splitters: whatever has one plug and one or more receptacles.
+    pub cords: Vec<Cord>,
+    /// Distribution boxes.
+    pub boxes: Vec<DistributionBox>,
+    /// What is to run.
+    pub loads: Vec<Load>,
+}
+
+/// Where the generator stands and who is near.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Site {
+    /// A name for the occasion, printed on every sheet.
+    pub name: String,
+    /// How wet the ground and the gear are.
+    pub ground: Answer<Ground>,
+    /// From the generator to the nearest tent, vehicle or building with people in it.
+    pub sleepers_at: Answer<Length>,
+    /// Height above the sea.
+    pub altitude: Answer<Length>,
+    /// The hottest air expected round the set.
+    pub air: Answer<Temperature>,
+    /// When the camp must be quiet.
+    pub quiet_hours: Answer<Span>,
+    /// Whether everyone sleeps with a working carbon monoxide alarm.
+    pub co_alarm: Answer<bool>,
+    /// Whether someone means to feed a building's wiring.
+    pub feeds_building: Answer<bool>,
+}
+
+/// How wet it is where people touch the gear.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Ground {
+    /// Dry ground, dry hands.
+    Dry,
+    /// Dew, damp soil.
+    Damp,
+    /// Rain, wet grass, puddles.
+    Wet,
+}
+
+/// A part of the day, which may pass midnight. Minutes after midnight, `from` in 0..1440 and
+/// `to` in 1..=1440; equal ends mean the whole day.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Span {
+    /// First minute.
+    pub from: u16,
+    /// First minute after it.
+    pub to: u16,
+}
+
+impl Span {
+    /// Minutes in a day.
+    pub const DAY: u16 = 1440;
+
+    /// Whether the minute of the day falls in it.
+    #[must_use]
+    pub const fn contains(self, minute: u16) -> bool {
+        let to = self.to % Self::DAY;
+        if self.from < to {
+            self.from <= minute && minute < to
+        } else {
+            minute >= self.from || minute < to
+        }
+    }
+
+    /// How many minutes it lasts.
+    #[must_use]
+    pub const fn minutes(self) -> u16 {
+        let to = self.to % Self::DAY;
+        if self.from < to { to - self.from } else { Self::DAY - self.from + to }
+    }
+}
+
+/// The generator set.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Generator {
+    /// What its owner calls it.
+    pub name: String,
+    /// Power it can keep up for hours ("running").
+    pub rated: Power,
+    /// Power it can give for a few seconds ("peak", "starting").
+    pub peak: Answer<Power>,
+    /// What its outlets give.
+    pub voltage: System,
+    /// Whether its neutral is joined to its frame.
+    pub neutral: Answer<Neutral>,
+    /// Whether a plug that joins neutral to ground is fitted.
+    pub bonding_plug: Answer<bool>,
+    /// Whether it is an inverter set, which limits its own current.
+    pub inverter: Answer<bool>,
+    /// What it burns.
+    pub fuel: Answer<Fuel>,
+    /// How much of it the tank holds.
+    pub tank: Answer<Volume>,
+    /// Published running times on one tank.
+    pub runtime: Vec<Runtime>,
+    /// Published sound level.
+    pub noise: Answer<Noise>,
+    /// Its receptacles.
+    pub outlets: Vec<Outlet>,
+}
+
+/// A supply system.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum System {
+    /// One leg of 120 V.
+    #[default]
+    V120,
+    /// Two legs of 120 V, 240 V between them.
+    V120_240,
+}
+
+/// What joins neutral to ground at the generator.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Neutral {
+    /// Nothing does.
+    Floating,
+    /// The maker joined it to the frame.
+    Bonded,
+}
+
+/// What the engine burns.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Fuel {
+    /// Petrol, with or without ethanol.
+    Gasoline,
+    /// Liquefied propane.
+    Propane,
+    /// Diesel.
+    Diesel,
+}
+
+/// One published running time.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Runtime {
+    /// Share of rated load.
+    pub load: Percent,
+    /// Time on one tank.
+    pub lasts: Hours,
+}
+
+/// A published sound level.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Noise {
+    /// The level.
+    pub level: SoundLevel,
+    /// The distance it was measured at.
+    pub at: Length,
+    /// The share of rated load it was measured at.
+    pub load: Answer<Percent>,
+}
+
+/// A receptacle of the generator or of a box, or several behind one face.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Outlet {
+    /// Its id.
+    pub id: Id,
+    /// Its configuration.
+    pub shape: Receptacle,
+    /// How many plugs it takes. Left out: two for 5-15R and 5-20R, else one.
+    pub sockets: Option<u8>,
+    /// The breaker it is behind, as marked. [`Answer::Missing`] on a box outlet means no breaker
+    /// of its own.
+    pub breaker: Answer<Current>,
+    /// The outlet whose breaker it shares.
+    pub shares: Option<Id>,
+    /// Current at which its breaker has been seen to trip.
+    pub trips_at: Option<Current>,
+    /// Whether it has ground-fault protection.
+    pub gfci: Answer<bool>,
+    /// The wire behind it (boxes only).
+    pub wire: Answer<Wire>,
+    /// The leg a 120 V outlet of a 120/240 V system is on.
+    pub leg: Answer<Leg>,
+}
+
+impl Outlet {
+    /// How many plugs it takes, with the default for its shape.
+    #[must_use]
+    pub fn socket_count(&self) -> u8 {
+        self.sockets.unwrap_or_else(|| self.shape.usual_sockets())
+    }
+}
+
+/// One side of a 120/240 V supply.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Leg {
+    /// The first, and the only one of a 120 V supply.
+    A,
+    /// The second.
+    B,
+}
+
+/// A cord, adapter or splitter.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Cord {
+    /// Its id; also the id of its only receptacle.
+    pub id: Id,
+    /// The receptacle it plugs into. `None`: owned, not plugged in yet.
+    pub from: Option<Id>,
+    /// Its plug.
+    pub plug: Plug,
+    /// Its receptacles.
+    pub ends: Vec<Receptacle>,
+    /// Size of its conductors.
+    pub wire: Answer<Wire>,
+    /// How many conductors, ground included.
+    pub conductors: Answer<u8>,
+    /// How long it is.
+    pub length: Answer<Length>,
+    /// Whether its jacket is marked for outdoor use.
+    pub outdoor: Answer<bool>,
+    /// Whether any of it stays coiled or on a reel in use.
+    pub coiled: Answer<bool>,
+    /// Whether it has ground-fault protection built in.
+    pub gfci: Answer<bool>,
+}
+
+impl Cord {
+    /// The id of end `index`, counting from zero.
+    #[must_use]
+    pub fn end_id(&self, index: usize) -> Id {
+        if self.ends.len() == 1 { self.id.clone() } else { self.id.end(index + 1) }
+    }
+}
+
+/// A distribution box.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct DistributionBox {
+    /// Its id.
+    pub id: Id,
+    /// The receptacle it plugs into.
+    pub from: Option<Id>,
+    /// Its inlet.
+    pub inlet: Plug,
+    /// Whether it is factory made and listed.
+    pub listed: Answer<bool>,
+    /// Whether neutral is joined to ground inside.
+    pub bond: Answer<bool>,
+    /// Its receptacles.
+    pub outlets: Vec<Outlet>,
+}
+
+/// Something that uses power.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Load {
+    /// Its id.
+    pub id: Id,
+    /// What it is called on prints.
+    pub name: String,
+    /// How it behaves electrically.
+    pub kind: LoadKind,
+    /// What it draws while it runs.
+    pub running: Answer<Draw>,
+    /// How many of them, each with its own plug. At least one.
+    pub count: u8,
+    /// Power for the moments of starting.
+    pub starting: Answer<Power>,
+    /// Real over apparent power.
+    pub power_factor: Answer<Ratio>,
+    /// Whether it runs for three hours or more at a stretch.
+    pub continuous: Answer<bool>,
+    /// How much it matters.
+    pub wanted: Wanted,
+    /// When it runs. Empty: at any time.
+    pub hours: Vec<Span>,
+    /// Its plug.
+    pub plug: Answer<Plug>,
+    /// Where it is already plugged in.
+    pub on: Option<Id>,
+}
+
+/// Electrical behaviour of a load.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum LoadKind {
+    /// Resistance heat: kettle, toaster, heater.
+    Heater,
+    /// Anything that turns a motor or compressor.
+    Motor,
+    /// Switched-mode supplies: chargers, televisions.
+    Electronic,
+    /// Lighting.
+    Lamp,
+    /// Someone's health depends on it.
+    Medical,
+}
+
+/// What a load draws, in the figure its nameplate gives.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Draw {
+    /// Real power.
+    Power(Power),
+    /// Current at its rated voltage.
+    Current(Current),
+    /// A motor's horsepower (in thousandths) and locked-rotor code letter.
+    Motor {
+        /// Thousandths of a horsepower.
+        millihorsepower: u32,
+        /// NEC table 430.7(B) letter, if the nameplate has one.
+        code: Option<char>,
+    },
+}
+
+/// How much a load matters to its owner.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Wanted {
+    /// The weekend fails without it.
+    #[default]
+    Must,
+    /// Nice to have.
+    Wish,
+}
+
+impl Plan {
+    /// The nominal voltage of a 120 V circuit in this region.
+    #[must_use]
+    pub const fn line_to_neutral(&self) -> Voltage {
+        match self.region {
+            Region::NorthAmerica => Voltage::from_millivolts(120_000),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn spans_pass_midnight() {
+        let quiet = Span { from: 22 * 60, to: 6 * 60 };
+        assert!(quiet.contains(23 * 60) && quiet.contains(0) && !quiet.contains(6 * 60));
+        assert_eq!(quiet.minutes(), 8 * 60);
+        let day = Span { from: 0, to: 1440 };
+        assert!(day.contains(720));
+        assert_eq!(day.minutes(), 1440);
+    }
+
+    #[test]
+    fn references_name_an_end() {
+        assert_eq!(Id::reference("long.2").map(|id| id.to_string()).as_deref(), Some("long.2"));
+        for bad in ["long.0", "long.", ".2", "a b", "", "-x"] {
+            assert_eq!(Id::reference(bad), None, "{bad}");
+        }
+        assert_eq!(Id::new("long.2"), None);
+    }
+}

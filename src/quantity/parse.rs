@@ -1,0 +1,244 @@
+//! Reading a quantity with its unit.
+
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+
+use super::Unit;
+
+/// Which way to go when a written amount falls between two counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Round {
+    /// Away from the capacity side: for demands.
+    Up,
+    /// Towards less: for capacities.
+    Down,
+}
+
+/// Why a text is no quantity. The words for it are in the language files.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum QuantityError {
+    /// Nothing, or only blanks.
+    Empty,
+    /// No number at the start.
+    NoNumber,
+    /// A number with no unit; units allowed are [`allowed_units`].
+    NoUnit,
+    /// A unit this quantity is not measured in.
+    UnknownUnit {
+        /// The unit as written.
+        found: String,
+    },
+    /// A number too large to be one of ours, or negative where none can be.
+    OutOfRange,
+}
+
+/// A unit's spellings, and how an amount in it becomes an amount in the base unit:
+/// `base = amount * numerator / denominator + offset`, all exact.
+struct UnitForm {
+    spellings: &'static [&'static str],
+    numerator: &'static str,
+    denominator: i64,
+    offset_before: i64,
+}
+
+const fn form(spellings: &'static [&'static str], numerator: &'static str) -> UnitForm {
+    UnitForm { spellings, numerator, denominator: 1, offset_before: 0 }
+}
+
+/// The first spelling of each is the one that messages suggest.
+fn forms(unit: Unit) -> &'static [UnitForm] {
+    const AMPERE: &[UnitForm] = &[
+        form(&["A", "amp", "amps", "ampere", "amperes"], "1"),
+        form(&["mA", "milliamp", "milliamps"], "0.001"),
+    ];
+    const VOLT: &[UnitForm] = &[
+        form(&["V", "volt", "volts", "vac"], "1"),
+        form(&["mV", "millivolt", "millivolts"], "0.001"),
+        form(&["kV"], "1000"),
+    ];
+    const WATT: &[UnitForm] = &[
+        form(&["W", "watt", "watts"], "1"),
+        form(&["kW", "kilowatt", "kilowatts"], "1000"),
+        form(&["mW"], "0.001"),
+    ];
+    const VOLT_AMPERE: &[UnitForm] = &[
+        form(&["VA"], "1"),
+        form(&["kVA"], "1000"),
+    ];
+    const WATT_HOUR: &[UnitForm] = &[form(&["Wh"], "1"), form(&["kWh"], "1000")];
+    const OHM: &[UnitForm] = &[form(&["ohm", "ohms", "Ω"], "1"), form(&["mohm", "mΩ"], "0.001")];
+    const METRE: &[UnitForm] = &[
+        form(&["ft", "foot", "feet", "'", "′"], "0.3048"),
+        form(&["m", "metre", "metres", "meter", "meters"], "1"),
+        form(&["in", "inch", "inches", "\"", "″"], "0.0254"),
+        form(&["yd", "yard", "yards"], "0.9144"),
+        form(&["cm"], "0.01"),
+        form(&["mm"], "0.001"),
+        form(&["km"], "1000"),
+        form(&["mi", "mile", "miles"], "1609.344"),
+    ];
+    const CELSIUS: &[UnitForm] = &[
+        UnitForm { spellings: &["°F", "F", "degF", "fahrenheit"], numerator: "5", denominator: 9, offset_before: -32 },
+        form(&["°C", "C", "degC", "celsius"], "1"),
+    ];
+    const DECIBEL: &[UnitForm] = &[form(&["dBA", "dB(A)", "dB", "decibel", "decibels"], "1")];
+    const HOUR: &[UnitForm] = &[
+        form(&["h", "hr", "hrs", "hour", "hours"], "1"),
+        UnitForm { spellings: &["min", "minute", "minutes"], numerator: "1", denominator: 60, offset_before: 0 },
+    ];
+    const LITRE: &[UnitForm] = &[
+        form(&["gal", "gallon", "gallons"], "3.785411784"),
+        form(&["L", "litre", "litres", "liter", "liters"], "1"),
+        form(&["mL", "ml"], "0.001"),
+        form(&["qt", "quart", "quarts"], "0.946352946"),
+    ];
+    const PERCENT: &[UnitForm] = &[form(&["%", "percent", "per cent"], "1")];
+    const ONE: &[UnitForm] = &[form(&[""], "1")];
+    match unit {
+        Unit::Ampere => AMPERE,
+        Unit::Volt => VOLT,
+        Unit::Watt => WATT,
+        Unit::VoltAmpere => VOLT_AMPERE,
+        Unit::WattHour => WATT_HOUR,
+        Unit::Ohm => OHM,
+        Unit::Metre => METRE,
+        Unit::Celsius => CELSIUS,
+        Unit::DecibelA => DECIBEL,
+        Unit::Hour => HOUR,
+        Unit::Litre => LITRE,
+        Unit::Percent => PERCENT,
+        Unit::One => ONE,
+    }
+}
+
+/// The units a quantity may be written in, the usual spelling of each, likeliest first.
+pub fn allowed_units(unit: Unit) -> impl Iterator<Item = &'static str> {
+    forms(unit).iter().map(|form| form.spellings[0]).filter(|spelling| !spelling.is_empty())
+}
+
+/// The largest amount, in base units, that any quantity here may have. Far beyond a camp, and
+/// small enough that sums of thousands of them stay inside 64 bits.
+const LARGEST: i64 = 10_000_000;
+
+pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<i64, QuantityError> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Err(QuantityError::Empty);
+    }
+    let (number, rest) = split_number(text).ok_or(QuantityError::NoNumber)?;
+    let written = rest.trim();
+    let form = if written.is_empty() {
+        match unit {
+            Unit::One => &forms(unit)[0],
+            _ => return Err(QuantityError::NoUnit),
+        }
+    } else {
+        find_form(unit, written)
+            .ok_or_else(|| QuantityError::UnknownUnit { found: written.to_owned() })?
+    };
+    let factor: Decimal = form.numerator.parse().map_err(|_| QuantityError::OutOfRange)?;
+    if number.abs() > Decimal::from(LARGEST) {
+        return Err(QuantityError::OutOfRange);
+    }
+    if number.is_sign_negative() && !number.is_zero() && unit != Unit::Celsius && unit != Unit::Metre {
+        return Err(QuantityError::OutOfRange);
+    }
+    let base = (number + Decimal::from(form.offset_before)) * factor;
+    if base.abs() > Decimal::from(LARGEST) * Decimal::from(form.denominator) {
+        return Err(QuantityError::OutOfRange);
+    }
+    let counts = base * Decimal::from(10_i64.pow(scale)) / Decimal::from(form.denominator);
+    let counts = match round {
+        Round::Up => counts.ceil(),
+        Round::Down => counts.floor(),
+    };
+    counts.to_i64().ok_or(QuantityError::OutOfRange)
+}
+
+fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
+    // Case matters between mW and MW, so an exact spelling wins; a lone capital letter is
+    // forgiven afterwards ("8M", "12 a"), but never across two units of one quantity.
+    let exact = forms(unit).iter().find(|form| form.spellings.contains(&written));
+    exact.or_else(|| {
+        let mut near = forms(unit)
+            .iter()
+            .filter(|form| form.spellings.iter().any(|s| s.eq_ignore_ascii_case(written)));
+        let first = near.next()?;
+        let milli = written.starts_with('M') && first.spellings[0].starts_with('m') && written.len() == 2;
+        (near.next().is_none() && !milli).then_some(first)
+    })
+}
+
+/// Splits a leading number off: digits with a decimal point or comma, thousands set apart by
+/// "," as in "1,440", and simple fractions ("1/2", "1 1/2").
+fn split_number(text: &str) -> Option<(Decimal, &str)> {
+    let end = text
+        .char_indices()
+        .find(|&(at, c)| !(c.is_ascii_digit() || matches!(c, '.' | ',') || (at == 0 && matches!(c, '-' | '+' | '−'))))
+        .map_or(text.len(), |(at, _)| at);
+    let (head, rest) = text.split_at(end);
+    let number = decimal(head)?;
+    // "1/2" and "1 1/2".
+    if let Some(denominator) = rest.strip_prefix('/') {
+        let (lower, rest) = whole(denominator)?;
+        return (!lower.is_zero()).then(|| (number / lower, rest));
+    }
+    if let Some((upper, after)) = whole(rest.trim_start())
+        && let Some((lower, rest)) = after.strip_prefix('/').and_then(whole)
+    {
+        return (!lower.is_zero()).then(|| (number + upper / lower, rest));
+    }
+    Some((number, rest))
+}
+
+fn whole(text: &str) -> Option<(Decimal, &str)> {
+    let end = text.find(|c: char| !c.is_ascii_digit()).unwrap_or(text.len());
+    let (head, rest) = text.split_at(end);
+    Some((head.parse().ok()?, rest))
+}
+
+fn decimal(head: &str) -> Option<Decimal> {
+    let head = head.replace('−', "-");
+    let grouped = head.split(',').skip(1).all(|group| group.split('.').next().is_some_and(|g| g.len() == 3))
+        && head.contains(',');
+    let plain = match (head.matches(',').count(), head.contains('.')) {
+        (0, _) => head,
+        // "1,440" and "1,440.5" group thousands; "0,5" and "12,5" are decimal commas.
+        (_, _) if grouped && !head.starts_with("0,") => head.replace(',', ""),
+        (1, false) => head.replace(',', "."),
+        _ => return None,
+    };
+    plain.trim_start_matches('+').parse().ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::*;
+
+    #[test]
+    fn reads_what_people_write() {
+        for (text, millimetres) in [("25 ft", 7620), ("25ft", 7620), ("8m", 8000), ("8 M", 8000), ("7,5 m", 7500), ("1/2 in", 12), ("40'", 12192)] {
+            assert_eq!(Length::parse(text, Round::Down).map(Length::millimetres), Ok(millimetres), "{text}");
+        }
+        for (text, milliwatts) in [("3.1 kW", 3_100_000), ("1,440 W", 1_440_000), ("2800 watts", 2_800_000), ("1,44 kW", 1_440_000)] {
+            assert_eq!(Power::parse(text, Round::Up).map(Power::milliwatts), Ok(milliwatts), "{text}");
+        }
+        assert_eq!(Temperature::parse("95 °F", Round::Up).map(Temperature::millicelsius), Ok(35_000));
+        assert_eq!(Hours::parse("90 min", Round::Up).map(Hours::millihours), Ok(1500));
+    }
+
+    #[test]
+    fn refuses_what_could_mean_two_things() {
+        assert_eq!(Power::parse("1500", Round::Up), Err(QuantityError::NoUnit));
+        assert_eq!(Power::parse("1500 VA", Round::Up), Err(QuantityError::UnknownUnit { found: "VA".into() }));
+        assert_eq!(Current::parse("lots", Round::Up), Err(QuantityError::NoNumber));
+        assert_eq!(Current::parse("-3 A", Round::Up), Err(QuantityError::OutOfRange));
+        assert_eq!(Power::parse("3 MW", Round::Up), Err(QuantityError::UnknownUnit { found: "MW".into() }));
+    }
+
+    #[test]
+    fn rounds_the_cautious_way() {
+        assert_eq!(Length::parse("1 in", Round::Up).map(Length::millimetres), Ok(26));
+        assert_eq!(Length::parse("1 in", Round::Down).map(Length::millimetres), Ok(25));
+    }
+}

@@ -1,0 +1,390 @@
+//! The whole result as plain data: codes and exact numbers, never sentences.
+//!
+//! The fields here are a contract with other programs. Everything is in a fixed order, so that
+//! the same plan gives the same report byte for byte.
+
+use std::collections::BTreeMap;
+
+use rust_decimal::Decimal;
+use serde::{Serialize, Serializer};
+
+use crate::plan::{Id, LoadKind};
+use crate::quantity::{Quantity, Unit};
+use crate::supply::LimitReason;
+use crate::tables::shape::Receptacle;
+use crate::tables::source::Source;
+
+/// The version of the report format.
+pub const FORMAT: u32 = 1;
+
+/// An exact amount with its unit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Amount {
+    /// How much. Never rounded for display.
+    pub amount: Decimal,
+    /// Of what.
+    #[serde(serialize_with = "unit_code")]
+    pub unit: Unit,
+}
+
+impl Amount {
+    /// The amount of a quantity in its report unit.
+    #[must_use]
+    pub fn of<Q: Quantity>(quantity: Q) -> Self {
+        Self { amount: quantity.amount(), unit: Q::UNIT }
+    }
+
+    /// A bare count.
+    #[must_use]
+    pub fn count(count: usize) -> Self {
+        Self { amount: Decimal::from(count), unit: Unit::One }
+    }
+}
+
+impl<Q: Quantity> From<Q> for Amount {
+    fn from(quantity: Q) -> Self {
+        Self::of(quantity)
+    }
+}
+
+// serde hands every field to its serializer by reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn unit_code<S: Serializer>(unit: &Unit, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(unit.code())
+}
+
+/// How bad a finding is, by the published signal words. Worst first, so that sorting puts the
+/// worst on top.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Signal {
+    /// If not avoided, will result in death or serious injury.
+    Danger,
+    /// Could result in death or serious injury.
+    Warning,
+    /// Could result in minor or moderate injury.
+    Caution,
+    /// Not about injury.
+    Notice,
+}
+
+/// A value in a finding: an amount, or a word that is data (an id, a shape, a gauge).
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(untagged)]
+pub enum Value {
+    /// An amount.
+    Amount(Amount),
+    /// A name that is the same in every language.
+    Name(String),
+    /// A word from the language files, by its key.
+    Word {
+        /// Its message key.
+        word: &'static str,
+    },
+}
+
+impl<T: Into<Amount>> From<T> for Value {
+    fn from(amount: T) -> Self {
+        Self::Amount(amount.into())
+    }
+}
+
+impl From<&Id> for Value {
+    fn from(id: &Id) -> Self {
+        Self::Name(id.to_string())
+    }
+}
+
+/// Named values, in the order of their names.
+pub type Values = BTreeMap<&'static str, Value>;
+
+/// What to do about a finding. The words are the message `CODE-fix-KEY` of the language files.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Fix {
+    /// Which remedy.
+    pub key: &'static str,
+    /// Its numbers.
+    pub values: Values,
+}
+
+/// One thing a rule found.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Finding {
+    /// The rule's code, as `AIR001`.
+    pub code: &'static str,
+    /// The rule's name: the hazard.
+    pub name: &'static str,
+    /// The rule's area.
+    pub area: &'static str,
+    /// How bad.
+    pub signal: Signal,
+    /// The parts and loads it is about, the one to look at first.
+    pub about: Vec<Id>,
+    /// The numbers that show why.
+    pub values: Values,
+    /// What to do.
+    pub fix: Fix,
+    /// By what authority.
+    pub sources: Vec<Source>,
+}
+
+/// What sets a limit.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct SetBy {
+    /// The part.
+    pub id: Id,
+    /// Why that part.
+    #[serde(serialize_with = "reason_code")]
+    pub reason: LimitReason,
+    /// Whether something trips when it is passed.
+    pub enforced: bool,
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn reason_code<S: Serializer>(reason: &LimitReason, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(reason.code())
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn shape_name<S: Serializer>(shape: &Receptacle, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_str(shape)
+}
+
+/// What one receptacle can carry. These numbers are the ones the rules used and the ones the
+/// label shows.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Limit {
+    /// The receptacle.
+    pub id: Id,
+    /// Its configuration.
+    #[serde(serialize_with = "shape_name")]
+    pub shape: Receptacle,
+    /// Nominal volts for a single load here.
+    pub volts: Amount,
+    /// What is marked on it: its breaker's marking where known, else its configuration's rating.
+    pub marked_amps: Amount,
+    /// For three hours or more.
+    pub continuous_amps: Amount,
+    /// For less.
+    pub short_amps: Amount,
+    /// `continuous_amps` at nominal volts and unity power factor.
+    pub continuous_watts: Amount,
+    /// `short_amps` likewise.
+    pub short_watts: Amount,
+    /// What sets `short_amps`; where several are equal, the one nearest the generator that
+    /// enforces it, else the nearest the receptacle.
+    pub set_by: SetBy,
+    /// Whether anything from here back to the generator gives ground-fault protection.
+    pub gfci: bool,
+    /// From the generator's outlet to this receptacle, ids of parts.
+    pub path: Vec<Id>,
+}
+
+/// Power that can and cannot be used.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Usable {
+    /// Rated power after derating.
+    pub rated_watts: Amount,
+    /// Peak power after derating.
+    pub peak_watts: Amount,
+    /// What the outlets in use can pass on.
+    pub reachable_watts: Amount,
+    /// The rest of the rated power.
+    pub stranded_watts: Amount,
+}
+
+/// Voltage drop at one place of use.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Drop {
+    /// The load, or the receptacle where nothing is placed.
+    pub at: Id,
+    /// The receptacle it is measured at.
+    pub receptacle: Id,
+    /// Volts lost while everything that may run with it runs.
+    pub volts_running: Amount,
+    /// The same as a share of nominal.
+    pub percent_running: Amount,
+    /// Volts lost in the moment this load starts.
+    pub volts_starting: Amount,
+    /// Volts left at the receptacle while running.
+    pub volts_left: Amount,
+}
+
+/// A load at a receptacle. A load with a count of several has one entry for each, numbered.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Placed {
+    /// The load; of several, `lamp.2`.
+    pub load: Id,
+    /// The receptacle.
+    pub at: Id,
+}
+
+/// A load that found no place, and why.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Unplaced {
+    /// The load.
+    pub load: Id,
+    /// `no-receptacle-fits`, `no-room` or `too-large`.
+    pub reason: &'static str,
+}
+
+/// One step of starting up.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct StartStep {
+    /// The load to switch on.
+    pub load: Id,
+    /// The greatest power during the step.
+    pub peak_watts: Amount,
+}
+
+/// Who plugs in where and what may run together.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Sharing {
+    /// The placing.
+    pub placed: Vec<Placed>,
+    /// What found no place.
+    pub unplaced: Vec<Unplaced>,
+    /// Every largest set that may run at once.
+    pub together: Vec<Vec<Id>>,
+    /// Every smallest set that may not.
+    pub never: Vec<Vec<Id>>,
+    /// An order to switch on, for the first set of `together`.
+    pub start_order: Vec<StartStep>,
+    /// Whether that order stays below the peak at every step.
+    pub start_holds: bool,
+    /// Fewest groups when not everything fits at once.
+    pub turns: Vec<Vec<Id>>,
+    /// Changes that would help, cheapest first.
+    pub repairs: Vec<Repair>,
+    /// Whether the placing is proved best.
+    pub proven: bool,
+    /// Whether `together` and `never` are complete.
+    pub families_complete: bool,
+}
+
+/// A change that would help.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Repair {
+    /// Its message key.
+    pub key: &'static str,
+    /// The parts or loads changed.
+    pub about: Vec<Id>,
+    /// Its numbers.
+    pub values: Values,
+    /// Its cost on the stated list.
+    pub cost: u32,
+}
+
+/// Energy and fuel over a day.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct EnergyUse {
+    /// Energy of the placed loads in their hours.
+    pub watt_hours_per_day: Option<Amount>,
+    /// The hour of the day with the greatest demand, and that demand.
+    pub peak_hour: Option<PeakHour>,
+    /// Time on one tank at the mean demand while anything runs.
+    pub hours_per_tank: Option<Amount>,
+    /// Fuel for the day.
+    pub fuel_per_day: Option<Amount>,
+}
+
+/// The hour of greatest demand.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct PeakHour {
+    /// Hour of the day, 0 to 23.
+    pub hour: u8,
+    /// Demand of all placed loads on in that hour.
+    pub watts: Amount,
+}
+
+/// Sound at the places that matter.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct NoiseAt {
+    /// At the sleepers.
+    pub at_sleepers_dba: Option<Amount>,
+    /// At the published measuring distance of 50 ft.
+    pub at_50ft_dba: Option<Amount>,
+    /// The distance beyond which it is below 60 dB(A) in a free field.
+    pub quiet_from: Option<Amount>,
+}
+
+/// An unknown that was taken for the unsafe case.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Assumption {
+    /// The field, as in `generator.outlet.front.breaker`.
+    pub field: String,
+    /// The value used in its place.
+    pub value: Value,
+    /// The message key of the reason: `assume-KEY`.
+    pub why: &'static str,
+}
+
+/// A load as the core reckons it, so that prints need not look into the plan.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct LoadFacts {
+    /// Its id; of several, `lamp.2`.
+    pub id: Id,
+    /// Its name.
+    pub name: String,
+    /// Its kind.
+    #[serde(serialize_with = "kind_code")]
+    pub kind: LoadKind,
+    /// Running power.
+    pub running_watts: Amount,
+    /// Running current.
+    pub running_amps: Amount,
+    /// Starting power.
+    pub starting_watts: Amount,
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn kind_code<S: Serializer>(kind: &LoadKind, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(match kind {
+        LoadKind::Heater => "heater",
+        LoadKind::Motor => "motor",
+        LoadKind::Electronic => "electronic",
+        LoadKind::Lamp => "lamp",
+        LoadKind::Medical => "medical",
+    })
+}
+
+/// The numbers, before the rules have judged them.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Figures {
+    /// One for each receptacle that is fed, in the order of the supply tree.
+    pub limits: Vec<Limit>,
+    /// The loads, one entry for each of a count.
+    pub loads: Vec<LoadFacts>,
+    /// Power that can and cannot be used.
+    pub usable: Usable,
+    /// Voltage drop at each load.
+    pub drops: Vec<Drop>,
+    /// Who plugs in where.
+    pub sharing: Sharing,
+    /// Energy and fuel.
+    pub energy: EnergyUse,
+    /// Sound.
+    pub noise: NoiseAt,
+    /// Unknowns taken for the unsafe case.
+    pub assumed: Vec<Assumption>,
+}
+
+/// The whole result.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Report {
+    /// The version of this format.
+    pub format: u32,
+    /// What the rules found, worst first.
+    pub findings: Vec<Finding>,
+    /// The numbers.
+    #[serde(flatten)]
+    pub figures: Figures,
+}
+
+impl Report {
+    /// The worst signal of all findings.
+    #[must_use]
+    pub fn worst(&self) -> Option<Signal> {
+        self.findings.iter().map(|finding| finding.signal).min()
+    }
+}

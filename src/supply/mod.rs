@@ -1,0 +1,201 @@
+//! The supply tree: from the generator through breakers, receptacles, cords and boxes to the
+//! places where loads plug in, with the limit at each point and what sets it.
+//!
+//! [`Supply::build`] takes any plan that loaded; parts that are not plugged in, or are plugged
+//! in where they cannot go, stand apart in [`Supply::detached`] and carry nothing.
+
+use crate::plan::{Id, Leg};
+use crate::quantity::{Current, Power, Ratio, Resistance, Voltage};
+use crate::report::Assumption;
+use crate::tables::shape::{Plug, Receptacle};
+
+/// The index of a node in [`Supply::nodes`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct NodeIx(pub usize);
+
+/// The legs that a point of the tree is fed from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Legs {
+    /// One leg and neutral: 120 V.
+    One(Leg),
+    /// Both legs without neutral: 240 V only.
+    Between,
+    /// Both legs and neutral.
+    Both,
+}
+
+impl Legs {
+    /// The legs that carry current for a load here that uses all of them.
+    #[must_use]
+    pub const fn all(self) -> &'static [Leg] {
+        match self {
+            Self::One(Leg::A) => &[Leg::A],
+            Self::One(Leg::B) => &[Leg::B],
+            Self::Between | Self::Both => &[Leg::A, Leg::B],
+        }
+    }
+}
+
+/// What a node of the tree is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum NodeKind {
+    /// The generator itself. Root of the tree.
+    Source,
+    /// A breaker. Its id is that of the first outlet behind it.
+    Breaker {
+        /// As marked; `None` when nobody knows.
+        marked: Option<Current>,
+        /// Whether `rating` is a trip seen below the marking.
+        early: bool,
+    },
+    /// Fixed wiring between a breaker and its receptacle.
+    Wiring,
+    /// A receptacle of the generator, a cord or a box.
+    Receptacle {
+        /// Its configuration.
+        shape: Receptacle,
+        /// How many plugs it takes.
+        sockets: u8,
+    },
+    /// A cord, adapter or splitter.
+    Cord {
+        /// Its plug.
+        plug: Plug,
+        /// Resistance out and back at working temperature.
+        resistance: Resistance,
+    },
+    /// A box, from its inlet on.
+    Inlet {
+        /// Its inlet.
+        plug: Plug,
+    },
+}
+
+/// Why a limit is what it is. The word in reports is [`LimitReason::code`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum LimitReason {
+    /// The set's rated power, derated for air and altitude.
+    RatedPower,
+    /// Half of a two-leg set.
+    OneLeg,
+    /// A breaker's marking.
+    Breaker,
+    /// A breaker that has been seen to trip below its marking.
+    TripsEarly,
+    /// The rating of a receptacle's configuration.
+    Receptacle,
+    /// The rating of a plug's or inlet's configuration.
+    Plug,
+    /// The ampacity of a cord's conductors.
+    CordAmpacity,
+    /// That ampacity, cut because the cord is coiled.
+    CoiledCord,
+    /// The ampacity of a box's wiring.
+    Wiring,
+    /// It is not fed at all.
+    NotFed,
+}
+
+impl LimitReason {
+    /// Its stable name in reports and message keys.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::RatedPower => "rated-power",
+            Self::OneLeg => "one-leg",
+            Self::Breaker => "breaker",
+            Self::TripsEarly => "trips-early",
+            Self::Receptacle => "receptacle",
+            Self::Plug => "plug",
+            Self::CordAmpacity => "cord-ampacity",
+            Self::CoiledCord => "coiled-cord",
+            Self::Wiring => "wiring",
+            Self::NotFed => "not-fed",
+        }
+    }
+
+    /// Whether something trips when the limit is passed. A conductor or a shape only heats.
+    #[must_use]
+    pub const fn enforced(self) -> bool {
+        matches!(self, Self::RatedPower | Self::OneLeg | Self::Breaker | Self::TripsEarly)
+    }
+}
+
+/// One point of the tree.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Node {
+    /// The id in the plan of the part this is of; a breaker, its wiring and its receptacle
+    /// share one.
+    pub id: Id,
+    /// What it is.
+    pub kind: NodeKind,
+    /// What feeds it. Parents come before children in [`Supply::nodes`].
+    pub parent: Option<NodeIx>,
+    /// The legs it is fed from.
+    pub legs: Legs,
+    /// The current each of its legs may carry for a short time, of its own accord (not counting
+    /// what is upstream).
+    pub rating: Current,
+    /// Why.
+    pub reason: LimitReason,
+    /// The share of `rating` for three hours or more.
+    pub continuous: Ratio,
+    /// Whether it brings ground-fault protection itself.
+    pub gfci: bool,
+    /// The nearest breaker at or above it, with the current it really trips at by the cautious
+    /// reading: `None` when there is none, or when its rating is unknown.
+    pub protected_at: Option<(NodeIx, Current)>,
+}
+
+/// The whole tree.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Supply {
+    /// Nodes, parents first, root at index 0.
+    pub nodes: Vec<Node>,
+    /// Parts that hang on nothing.
+    pub detached: Vec<Id>,
+    /// Rated power after derating.
+    pub rated: Power,
+    /// Peak power after derating; the rated power where no peak is known.
+    pub peak: Power,
+    /// Rated current of each leg.
+    pub leg_rated: Current,
+    /// Peak current of each leg.
+    pub leg_peak: Current,
+    /// Line-to-neutral voltage.
+    pub volts: Voltage,
+    /// Every unknown that was taken for the unsafe case while building.
+    pub assumed: Vec<Assumption>,
+}
+
+impl Supply {
+    /// The node.
+    #[must_use]
+    pub fn node(&self, ix: NodeIx) -> &Node {
+        &self.nodes[ix.0]
+    }
+
+    /// From a node up to the root, the node first.
+    pub fn up(&self, from: NodeIx) -> impl Iterator<Item = (NodeIx, &Node)> {
+        std::iter::successors(Some(from), |ix| self.node(*ix).parent).map(|ix| (ix, self.node(ix)))
+    }
+
+    /// Every receptacle, in the order of the plan.
+    pub fn receptacles(&self) -> impl Iterator<Item = (NodeIx, &Node, Receptacle, u8)> {
+        self.nodes.iter().enumerate().filter_map(|(ix, node)| match node.kind {
+            NodeKind::Receptacle { shape, sockets } => Some((NodeIx(ix), node, shape, sockets)),
+            _ => None,
+        })
+    }
+
+    /// The receptacle with this id.
+    #[must_use]
+    pub fn receptacle(&self, id: &Id) -> Option<NodeIx> {
+        self.receptacles().find(|(_, node, ..)| node.id == *id).map(|(ix, ..)| ix)
+    }
+
+    /// The nodes fed directly from this one.
+    pub fn fed_from(&self, ix: NodeIx) -> impl Iterator<Item = (NodeIx, &Node)> {
+        self.nodes.iter().enumerate().filter(move |(_, node)| node.parent == Some(ix)).map(|(at, node)| (NodeIx(at), node))
+    }
+}

@@ -1,0 +1,7 @@
+//! Published figures, each beside its source, and typed look-ups.
+//!
+//! A figure lives in a data file of this folder with the document, clause, edition and mark of
+//! its source; the modules here read it and say what its unit is.
+
+pub mod shape;
+pub mod source;

@@ -1,0 +1,184 @@
+//! Plug and receptacle configurations of NEMA WD 6, by their published names.
+//!
+//! Volts, amperes, poles and wires of each configuration are from memory, not verified against
+//! the standard.
+
+use crate::quantity::{Current, Voltage};
+
+/// The blade pattern shared by a plug and its receptacle.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Configuration {
+    /// 1-15: two blades, 15 A 125 V, no ground.
+    N1_15,
+    /// 5-15: 15 A 125 V.
+    N5_15,
+    /// 5-20: 20 A 125 V.
+    N5_20,
+    /// TT-30: 30 A 120 V, the travel trailer shape.
+    TT30,
+    /// L5-20: 20 A 125 V, locking.
+    L5_20,
+    /// L5-30: 30 A 125 V, locking.
+    L5_30,
+    /// 6-20: 20 A 250 V.
+    N6_20,
+    /// L14-20: 20 A 125/250 V, locking.
+    L14_20,
+    /// L14-30: 30 A 125/250 V, locking.
+    L14_30,
+    /// 14-30: 30 A 125/250 V.
+    N14_30,
+    /// 14-50: 50 A 125/250 V.
+    N14_50,
+}
+
+/// The conductors a configuration brings, ground aside.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Circuit {
+    /// One leg and neutral, 120 V.
+    OneLeg,
+    /// Both legs, no neutral: 240 V only.
+    TwoLegs,
+    /// Both legs and neutral: 120 V on each and 240 V between.
+    TwoLegsNeutral,
+}
+
+impl Configuration {
+    /// All of them, in the order lists are shown.
+    pub const ALL: [Self; 11] = [
+        Self::N5_15, Self::N5_20, Self::TT30, Self::L5_20, Self::L5_30, Self::L14_20,
+        Self::L14_30, Self::N14_30, Self::N14_50, Self::N6_20, Self::N1_15,
+    ];
+
+    /// The published name without the letter for plug or receptacle.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::N1_15 => "1-15",
+            Self::N5_15 => "5-15",
+            Self::N5_20 => "5-20",
+            Self::TT30 => "TT-30",
+            Self::L5_20 => "L5-20",
+            Self::L5_30 => "L5-30",
+            Self::N6_20 => "6-20",
+            Self::L14_20 => "L14-20",
+            Self::L14_30 => "L14-30",
+            Self::N14_30 => "14-30",
+            Self::N14_50 => "14-50",
+        }
+    }
+
+    /// Rated current.
+    #[must_use]
+    pub const fn rating(self) -> Current {
+        Current::from_milliamps(match self {
+            Self::N1_15 | Self::N5_15 => 15_000,
+            Self::N5_20 | Self::L5_20 | Self::N6_20 | Self::L14_20 => 20_000,
+            Self::TT30 | Self::L5_30 | Self::L14_30 | Self::N14_30 => 30_000,
+            Self::N14_50 => 50_000,
+        })
+    }
+
+    /// The conductors it brings.
+    #[must_use]
+    pub const fn circuit(self) -> Circuit {
+        match self {
+            Self::N1_15 | Self::N5_15 | Self::N5_20 | Self::TT30 | Self::L5_20 | Self::L5_30 => Circuit::OneLeg,
+            Self::N6_20 => Circuit::TwoLegs,
+            Self::L14_20 | Self::L14_30 | Self::N14_30 | Self::N14_50 => Circuit::TwoLegsNeutral,
+        }
+    }
+
+    /// Whether it has a ground contact.
+    #[must_use]
+    pub const fn grounded(self) -> bool {
+        !matches!(self, Self::N1_15)
+    }
+
+    /// Nominal voltage between the conductors a single load would use.
+    #[must_use]
+    pub const fn volts(self) -> Voltage {
+        Voltage::from_millivolts(match self.circuit() {
+            Circuit::OneLeg => 120_000,
+            Circuit::TwoLegs | Circuit::TwoLegsNeutral => 240_000,
+        })
+    }
+}
+
+macro_rules! half {
+    ($(#[$doc:meta])* $name:ident, $letter:literal) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+        pub struct $name(pub Configuration);
+
+        impl $name {
+            /// The half with this published name, letter included; case and a missing hyphen
+            /// after "L" or "TT" are forgiven.
+            #[must_use]
+            pub fn named(text: &str) -> Option<Self> {
+                let squeeze = |s: &str| -> String {
+                    let s: String = s.chars().filter(|c| !c.is_whitespace() && *c != '-' && *c != '_').collect();
+                    s.to_ascii_uppercase()
+                };
+                let wanted = squeeze(text);
+                Configuration::ALL
+                    .into_iter()
+                    .find(|c| squeeze(&format!("{}{}", c.name(), $letter)) == wanted)
+                    .map(Self)
+            }
+        }
+
+        impl std::fmt::Display for $name {
+            fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+                f.pad(&format!("{}{}", self.0.name(), $letter))
+            }
+        }
+    };
+}
+
+half!(/// The half with blades, as `5-15P`.
+    Plug, "P");
+half!(/// The half with slots, as `5-15R`.
+    Receptacle, "R");
+
+impl Receptacle {
+    /// How many of it stand behind one face, when nobody says: the duplex is usual for 5-15R and
+    /// 5-20R (common practice, no source).
+    #[must_use]
+    pub const fn usual_sockets(self) -> u8 {
+        match self.0 {
+            Configuration::N5_15 | Configuration::N5_20 => 2,
+            _ => 1,
+        }
+    }
+
+    /// Whether the plug goes in. Beside its own shape, a 5-20R takes a 5-15P, and both take the
+    /// two-blade 1-15P (NEMA WD 6, from memory).
+    #[must_use]
+    pub fn takes(self, plug: Plug) -> bool {
+        use Configuration::{N1_15, N5_15, N5_20};
+        self.0 == plug.0 || matches!((self.0, plug.0), (N5_20, N5_15) | (N5_15 | N5_20, N1_15))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_read_back() {
+        for configuration in Configuration::ALL {
+            let receptacle = Receptacle(configuration);
+            assert_eq!(Receptacle::named(&receptacle.to_string()), Some(receptacle));
+        }
+        assert_eq!(Plug::named("tt30p"), Some(Plug(Configuration::TT30)));
+        assert_eq!(Plug::named("5-15R"), None);
+    }
+
+    #[test]
+    fn a_fifteen_ampere_plug_fits_upwards_and_not_down() {
+        let (small, large) = (Configuration::N5_15, Configuration::N5_20);
+        assert!(Receptacle(large).takes(Plug(small)));
+        assert!(!Receptacle(small).takes(Plug(large)));
+    }
+}

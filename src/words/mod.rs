@@ -1,0 +1,238 @@
+//! Codes and numbers to sentences. The only module that knows a language.
+//!
+//! Sentences live in `i18n/LANGUAGE/*.ftl` and nowhere else. A message that is missing, or that
+//! asks for a value nobody gave, is remembered in [`Words::faults`]: tests demand that the list
+//! is empty, and printing refuses to write paper with a hole in it.
+
+mod number;
+
+use std::cell::RefCell;
+
+use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use include_dir::{Dir, include_dir};
+use unic_langid::LanguageIdentifier;
+
+use crate::report::{Amount, Assumption, Finding, Signal, Value, Values};
+use crate::tables::source::{Mark, Source};
+
+pub use number::{Show, Units};
+
+static LANGUAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
+
+/// The language that stands in when another lacks a message.
+const FIRST_LANGUAGE: &str = "en";
+
+/// One language, ready to speak.
+pub struct Words {
+    language: LanguageIdentifier,
+    bundle: FluentBundle<FluentResource>,
+    numbers: number::Numbers,
+    faults: RefCell<Vec<String>>,
+}
+
+impl std::fmt::Debug for Words {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Words").field("language", &self.language).finish_non_exhaustive()
+    }
+}
+
+/// A finding in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct FindingText {
+    /// The signal word.
+    pub signal: String,
+    /// What is wrong.
+    pub title: String,
+    /// Why, in numbers.
+    pub why: String,
+    /// What to do.
+    pub fix: String,
+    /// By what authority, one line each.
+    pub sources: Vec<String>,
+}
+
+/// The languages there are, by the names of their folders.
+pub fn languages() -> impl Iterator<Item = &'static str> {
+    LANGUAGES.dirs().filter_map(|dir| dir.path().to_str())
+}
+
+impl Words {
+    /// The words of a language, or `None` if there is no folder for it.
+    #[must_use]
+    pub fn new(language: &str, units: Units) -> Option<Self> {
+        let identifier: LanguageIdentifier = language.parse().ok()?;
+        let folder = LANGUAGES.get_dir(language)?;
+        let mut bundle = FluentBundle::new(vec![identifier.clone()]);
+        // The marks would be printed as boxes on a label; nothing here mixes writing directions
+        // inside a sentence.
+        bundle.set_use_isolating(false);
+        let mut faults = Vec::new();
+        for file in folder.files() {
+            let Some(text) = file.contents_utf8() else { continue };
+            let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(partial, errors)| {
+                faults.push(format!("{}: {errors:?}", file.path().display()));
+                partial
+            });
+            if let Err(errors) = bundle.add_resource(resource) {
+                faults.push(format!("{}: {errors:?}", file.path().display()));
+            }
+        }
+        let numbers = number::Numbers::new(language, units);
+        Some(Self { language: identifier, bundle, numbers, faults: RefCell::new(faults) })
+    }
+
+    /// English, in the units of the region.
+    ///
+    /// # Panics
+    /// Never: the folder is part of the program.
+    #[must_use]
+    pub fn english() -> Self {
+        Self::new(FIRST_LANGUAGE, Units::default()).expect("the first language is built in")
+    }
+
+    /// The language spoken.
+    #[must_use]
+    pub const fn language(&self) -> &LanguageIdentifier {
+        &self.language
+    }
+
+    /// A message without values. `key` may name an attribute: `POWER001.why`.
+    pub fn text(&self, key: &str) -> String {
+        self.format(key, &FluentArgs::new())
+    }
+
+    /// A message with values, which are texts already or whole numbers that choose a plural.
+    pub fn with<'a>(&self, key: &str, args: impl IntoIterator<Item = (&'a str, FluentValue<'a>)>) -> String {
+        self.format(key, &args.into_iter().collect())
+    }
+
+    /// Whether there is such a message.
+    pub fn has(&self, key: &str) -> bool {
+        let (id, attribute) = split(key);
+        self.bundle.get_message(id).is_some_and(|message| match attribute {
+            Some(name) => message.get_attribute(name).is_some(),
+            None => message.value().is_some(),
+        })
+    }
+
+    /// Every message that was missing or incomplete so far.
+    pub fn faults(&self) -> Vec<String> {
+        self.faults.borrow().clone()
+    }
+
+    fn format(&self, key: &str, args: &FluentArgs<'_>) -> String {
+        let (id, attribute) = split(key);
+        let pattern = self.bundle.get_message(id).and_then(|message| match attribute {
+            Some(name) => message.get_attribute(name).map(|found| found.value()),
+            None => message.value(),
+        });
+        let Some(pattern) = pattern else {
+            self.fault(format!("no message {key}"));
+            return key.to_owned();
+        };
+        let mut errors = Vec::new();
+        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors).into_owned();
+        if !errors.is_empty() {
+            self.fault(format!("{key}: {errors:?}"));
+        }
+        text
+    }
+
+    fn fault(&self, fault: String) {
+        let mut faults = self.faults.borrow_mut();
+        if !faults.contains(&fault) {
+            faults.push(fault);
+        }
+    }
+
+    /// An amount as the reader writes it, in the reader's units.
+    pub fn amount(&self, amount: &Amount, show: Show) -> String {
+        self.numbers.amount(amount, show)
+    }
+
+    /// A value of a finding: an amount in full, a name as it is, a word from its message.
+    pub fn value(&self, value: &Value) -> String {
+        match value {
+            Value::Amount(amount) => self.amount(amount, Show::Exact),
+            Value::Name(name) => name.clone(),
+            Value::Word { word } => self.text(word),
+        }
+    }
+
+    fn values<'a>(&self, values: &'a Values) -> FluentArgs<'a> {
+        values.iter().map(|(name, value)| (*name, FluentValue::from(self.value(value)))).collect()
+    }
+
+    /// The signal word.
+    pub fn signal(&self, signal: Signal) -> String {
+        self.text(match signal {
+            Signal::Danger => "signal-danger",
+            Signal::Warning => "signal-warning",
+            Signal::Caution => "signal-caution",
+            Signal::Notice => "signal-notice",
+        })
+    }
+
+    /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. The ids it is
+    /// about are given as `about` (all, in a list) and `first`.
+    pub fn finding(&self, finding: &Finding) -> FindingText {
+        let ids: Vec<&str> = finding.about.iter().map(crate::plan::Id::as_str).collect();
+        let mut args = self.values(&finding.values);
+        args.set("about", FluentValue::from(self.list(&ids)));
+        args.set("first", FluentValue::from(ids.first().copied().unwrap_or_default().to_owned()));
+        let mut fix_args = args.clone();
+        for (name, value) in &finding.fix.values {
+            fix_args.set(*name, FluentValue::from(self.value(value)));
+        }
+        FindingText {
+            signal: self.signal(finding.signal),
+            title: self.format(finding.code, &args),
+            why: self.format(&format!("{}.why", finding.code), &args),
+            fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &fix_args),
+            sources: finding.sources.iter().map(|source| self.source(source)).collect(),
+        }
+    }
+
+    /// Names in a list: "kettle, heater and fridge".
+    pub fn list(&self, items: &[&str]) -> String {
+        match items {
+            [] => String::new(),
+            [one] => (*one).to_owned(),
+            [first @ .., last] => self.with(
+                "list-and",
+                [("first", first.join(&self.text("list-comma")).into()), ("last", (*last).into())],
+            ),
+        }
+    }
+
+    /// A source in one line, with how it was checked.
+    pub fn source(&self, source: &Source) -> String {
+        let mark = self.text(match source.mark {
+            Mark::Confirmed => "mark-confirmed",
+            Mark::Secondary => "mark-secondary",
+            Mark::Memory => "mark-memory",
+            Mark::CommonPractice => "mark-common-practice",
+        });
+        let cited = [source.document, source.clause, source.edition]
+            .into_iter()
+            .filter(|part| !part.is_empty())
+            .collect::<Vec<_>>()
+            .join(", ");
+        if cited.is_empty() { mark } else { format!("{cited} ({mark})") }
+    }
+
+    /// An assumption in words: message `assume-WHY`, given `field` and `value`.
+    pub fn assumption(&self, assumption: &Assumption) -> String {
+        self.with(
+            &format!("assume-{}", assumption.why),
+            [
+                ("field", assumption.field.clone().into()),
+                ("value", self.value(&assumption.value).into()),
+            ],
+        )
+    }
+}
+
+fn split(key: &str) -> (&str, Option<&str>) {
+    key.split_once('.').map_or((key, None), |(id, attribute)| (id, Some(attribute)))
+}

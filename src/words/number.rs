@@ -1,0 +1,97 @@
+//! Numbers and units as the reader writes them.
+
+use fixed_decimal::Decimal as Digits;
+use icu_decimal::DecimalFormatter;
+use rust_decimal::{Decimal, RoundingStrategy};
+
+use crate::quantity::Unit;
+use crate::report::Amount;
+
+/// How an amount is rounded for the eye. The core never rounds for display.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Show {
+    /// Up to two decimals, or as many as it takes not to show something as nothing.
+    Exact,
+    /// Few digits, never more than there is: for what a thing can carry.
+    Capacity,
+    /// Few digits, never less than there is: for what a thing asks.
+    Demand,
+}
+
+/// Feet or metres, and so on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Units {
+    /// Feet, gallons, degrees Fahrenheit.
+    #[default]
+    Customary,
+    /// Metres, litres, degrees Celsius.
+    Metric,
+}
+
+pub(super) struct Numbers {
+    formatter: Option<DecimalFormatter>,
+    units: Units,
+}
+
+impl Numbers {
+    pub(super) fn new(language: &str, units: Units) -> Self {
+        let formatter = language
+            .parse::<icu_locale_core::Locale>()
+            .ok()
+            .and_then(|locale| DecimalFormatter::try_new(locale.into(), Default::default()).ok());
+        Self { formatter, units }
+    }
+
+    pub(super) fn amount(&self, amount: &Amount, show: Show) -> String {
+        let (number, unit) = self.in_reader_units(amount);
+        let places = places(unit, show);
+        let strategy = match show {
+            Show::Exact => RoundingStrategy::MidpointNearestEven,
+            Show::Capacity => RoundingStrategy::ToNegativeInfinity,
+            Show::Demand => RoundingStrategy::ToPositiveInfinity,
+        };
+        let rounded = number.round_dp_with_strategy(places, strategy).normalize();
+        let digits = self.digits(rounded);
+        match unit {
+            "" => digits,
+            // A per cent sign and a degree stand as the International System writes them, with a
+            // no-break space, so that a number never parts from its unit at a line's end.
+            _ => format!("{digits}\u{a0}{unit}"),
+        }
+    }
+
+    fn digits(&self, number: Decimal) -> String {
+        let plain = number.to_string();
+        match (&self.formatter, Digits::try_from_str(&plain)) {
+            (Some(formatter), Ok(digits)) => formatter.format_to_string(&digits),
+            _ => plain,
+        }
+    }
+
+    fn in_reader_units(&self, amount: &Amount) -> (Decimal, &'static str) {
+        let customary = self.units == Units::Customary;
+        let number = amount.amount;
+        match amount.unit {
+            Unit::Metre if customary => (number / Decimal::new(3048, 4), "ft"),
+            Unit::Litre if customary => (number / Decimal::new(3_785_411_784, 9), "gal"),
+            Unit::Celsius if customary => {
+                (number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32), "°F")
+            }
+            Unit::Celsius => (number, "°C"),
+            Unit::Ohm => (number, "Ω"),
+            Unit::One => (number, ""),
+            unit => (number, unit.code()),
+        }
+    }
+}
+
+/// Decimals shown. Fewer than an instrument shows would hide a margin; more would pretend.
+fn places(unit: &str, show: Show) -> u32 {
+    match (unit, show) {
+        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft", Show::Capacity | Show::Demand) => 0,
+        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", Show::Exact) => 1,
+        ("Ω", _) => 4,
+        (_, Show::Capacity | Show::Demand) => 1,
+        (_, Show::Exact) => 2,
+    }
+}

@@ -60,7 +60,9 @@ impl Id {
     /// or `_`, beginning with a letter or digit.
     #[must_use]
     pub fn new(text: &str) -> Option<Self> {
-        let fine = text.chars().all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
+        let fine = text
+            .chars()
+            .all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
         let starts = text.chars().next().is_some_and(char::is_alphanumeric);
         (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.to_owned()))
     }
@@ -182,7 +184,11 @@ impl Span {
     #[must_use]
     pub const fn minutes(self) -> u16 {
         let to = self.to % Self::DAY;
-        if self.from < to { to - self.from } else { Self::DAY - self.from + to }
+        if self.from < to {
+            to - self.from
+        } else {
+            Self::DAY - self.from + to
+        }
     }
 }
 
@@ -335,7 +341,11 @@ impl Cord {
     /// The id of end `index`, counting from zero.
     #[must_use]
     pub fn end_id(&self, index: usize) -> Id {
-        if self.ends.len() == 1 { self.id.clone() } else { self.id.end(index + 1) }
+        if self.ends.len() == 1 {
+            self.id.clone()
+        } else {
+            self.id.end(index + 1)
+        }
     }
 }
 
@@ -442,7 +452,10 @@ mod tests {
 
     #[test]
     fn spans_pass_midnight() {
-        let quiet = Span { from: 22 * 60, to: 6 * 60 };
+        let quiet = Span {
+            from: 22 * 60,
+            to: 6 * 60,
+        };
         assert!(quiet.contains(23 * 60) && quiet.contains(0) && !quiet.contains(6 * 60));
         assert_eq!(quiet.minutes(), 8 * 60);
         let day = Span { from: 0, to: 1440 };
@@ -452,7 +465,10 @@ mod tests {
 
     #[test]
     fn references_name_an_end() {
-        assert_eq!(Id::reference("long.2").map(|id| id.to_string()).as_deref(), Some("long.2"));
+        assert_eq!(
+            Id::reference("long.2").map(|id| id.to_string()).as_deref(),
+            Some("long.2")
+        );
         for bad in ["long.0", "long.", ".2", "a b", "", "-x"] {
             assert_eq!(Id::reference(bad), None, "{bad}");
         }

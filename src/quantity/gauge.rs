@@ -24,10 +24,17 @@ impl Wire {
         if text.is_empty() {
             return Err(QuantityError::Empty);
         }
-        let (text, hashed) = text.strip_prefix('#').map_or((text, false), |rest| (rest.trim_start(), true));
-        let end = text.find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ','))).unwrap_or(text.len());
+        let (text, hashed) = text
+            .strip_prefix('#')
+            .map_or((text, false), |rest| (rest.trim_start(), true));
+        let end = text
+            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
+            .unwrap_or(text.len());
         let (number, unit) = text.split_at(end);
-        let number: Decimal = number.replace(',', ".").parse().map_err(|_| QuantityError::NoNumber)?;
+        let number: Decimal = number
+            .replace(',', ".")
+            .parse()
+            .map_err(|_| QuantityError::NoNumber)?;
         let unit = unit.trim().to_ascii_lowercase();
         match unit.as_str() {
             "awg" | "ga" | "gauge" | "gage" => Self::awg(number),
@@ -67,7 +74,12 @@ mod tests {
 
     #[test]
     fn reads_both_systems_and_writes_them_back() {
-        for (text, wire) in [("10 AWG", Wire::Awg(10)), ("#12", Wire::Awg(12)), ("4 mm²", Wire::Area(4000)), ("2,5mm2", Wire::Area(2500))] {
+        for (text, wire) in [
+            ("10 AWG", Wire::Awg(10)),
+            ("#12", Wire::Awg(12)),
+            ("4 mm²", Wire::Area(4000)),
+            ("2,5mm2", Wire::Area(2500)),
+        ] {
             assert_eq!(Wire::parse(text), Ok(wire), "{text}");
             assert_eq!(Wire::parse(&wire.to_string()), Ok(wire));
         }

@@ -179,7 +179,9 @@ impl Current {
     /// The current that a capacity in watts gives at unity power factor, rounded **down**.
     #[must_use]
     pub fn of_capacity(power: Power, volts: Voltage) -> Self {
-        Self(narrow(i128::from(power.0) * 1000 / i128::from(volts.0.max(1))))
+        Self(narrow(
+            i128::from(power.0) * 1000 / i128::from(volts.0.max(1)),
+        ))
     }
 
     /// This current scaled by a ratio, rounded **down**, for capacities.
@@ -219,7 +221,10 @@ mod tests {
         // 1000 W at 120 V is 8.333... A.
         let watts = Power::from_milliwatts(1_000_000);
         let volts = Voltage::from_millivolts(120_000);
-        assert_eq!(Current::of_load(watts, Ratio::from_permille(1000), volts).milliamps(), 8334);
+        assert_eq!(
+            Current::of_load(watts, Ratio::from_permille(1000), volts).milliamps(),
+            8334
+        );
         assert_eq!(Current::of_capacity(watts, volts).milliamps(), 8333);
     }
 
@@ -229,7 +234,10 @@ mod tests {
         let volts = Voltage::from_millivolts(120_000);
         for (watts, amps) in [(3600, 30_000), (3000, 25_000)] {
             let power = Power::from_milliwatts(watts * 1000);
-            assert_eq!(Current::of_load(power, Ratio::from_permille(1000), volts).milliamps(), amps);
+            assert_eq!(
+                Current::of_load(power, Ratio::from_permille(1000), volts).milliamps(),
+                amps
+            );
         }
     }
 

@@ -42,7 +42,12 @@ struct UnitForm {
 }
 
 const fn form(spellings: &'static [&'static str], numerator: &'static str) -> UnitForm {
-    UnitForm { spellings, numerator, denominator: 1, offset_before: 0 }
+    UnitForm {
+        spellings,
+        numerator,
+        denominator: 1,
+        offset_before: 0,
+    }
 }
 
 /// The first spelling of each is the one that messages suggest.
@@ -61,12 +66,12 @@ fn forms(unit: Unit) -> &'static [UnitForm] {
         form(&["kW", "kilowatt", "kilowatts"], "1000"),
         form(&["mW"], "0.001"),
     ];
-    const VOLT_AMPERE: &[UnitForm] = &[
-        form(&["VA"], "1"),
-        form(&["kVA"], "1000"),
-    ];
+    const VOLT_AMPERE: &[UnitForm] = &[form(&["VA"], "1"), form(&["kVA"], "1000")];
     const WATT_HOUR: &[UnitForm] = &[form(&["Wh"], "1"), form(&["kWh"], "1000")];
-    const OHM: &[UnitForm] = &[form(&["ohm", "ohms", "Ω"], "1"), form(&["mohm", "mΩ"], "0.001")];
+    const OHM: &[UnitForm] = &[
+        form(&["ohm", "ohms", "Ω"], "1"),
+        form(&["mohm", "mΩ"], "0.001"),
+    ];
     const METRE: &[UnitForm] = &[
         form(&["ft", "foot", "feet", "'", "′"], "0.3048"),
         form(&["m", "metre", "metres", "meter", "meters"], "1"),
@@ -78,13 +83,23 @@ fn forms(unit: Unit) -> &'static [UnitForm] {
         form(&["mi", "mile", "miles"], "1609.344"),
     ];
     const CELSIUS: &[UnitForm] = &[
-        UnitForm { spellings: &["°F", "F", "degF", "fahrenheit"], numerator: "5", denominator: 9, offset_before: -32 },
+        UnitForm {
+            spellings: &["°F", "F", "degF", "fahrenheit"],
+            numerator: "5",
+            denominator: 9,
+            offset_before: -32,
+        },
         form(&["°C", "C", "degC", "celsius"], "1"),
     ];
     const DECIBEL: &[UnitForm] = &[form(&["dBA", "dB(A)", "dB", "decibel", "decibels"], "1")];
     const HOUR: &[UnitForm] = &[
         form(&["h", "hr", "hrs", "hour", "hours"], "1"),
-        UnitForm { spellings: &["min", "minute", "minutes"], numerator: "1", denominator: 60, offset_before: 0 },
+        UnitForm {
+            spellings: &["min", "minute", "minutes"],
+            numerator: "1",
+            denominator: 60,
+            offset_before: 0,
+        },
     ];
     const LITRE: &[UnitForm] = &[
         form(&["gal", "gallon", "gallons"], "3.785411784"),
@@ -113,14 +128,22 @@ fn forms(unit: Unit) -> &'static [UnitForm] {
 
 /// The units a quantity may be written in, the usual spelling of each, likeliest first.
 pub fn allowed_units(unit: Unit) -> impl Iterator<Item = &'static str> {
-    forms(unit).iter().map(|form| form.spellings[0]).filter(|spelling| !spelling.is_empty())
+    forms(unit)
+        .iter()
+        .map(|form| form.spellings[0])
+        .filter(|spelling| !spelling.is_empty())
 }
 
 /// The largest amount, in base units, that any quantity here may have. Far beyond a camp, and
 /// small enough that sums of thousands of them stay inside 64 bits.
 const LARGEST: i64 = 10_000_000;
 
-pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<i64, QuantityError> {
+pub(super) fn parse(
+    text: &str,
+    unit: Unit,
+    scale: u32,
+    round: Round,
+) -> Result<i64, QuantityError> {
     let text = text.trim();
     if text.is_empty() {
         return Err(QuantityError::Empty);
@@ -133,14 +156,22 @@ pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<
             _ => return Err(QuantityError::NoUnit),
         }
     } else {
-        find_form(unit, written)
-            .ok_or_else(|| QuantityError::UnknownUnit { found: written.to_owned() })?
+        find_form(unit, written).ok_or_else(|| QuantityError::UnknownUnit {
+            found: written.to_owned(),
+        })?
     };
-    let factor: Decimal = form.numerator.parse().map_err(|_| QuantityError::OutOfRange)?;
+    let factor: Decimal = form
+        .numerator
+        .parse()
+        .map_err(|_| QuantityError::OutOfRange)?;
     if number.abs() > Decimal::from(LARGEST) {
         return Err(QuantityError::OutOfRange);
     }
-    if number.is_sign_negative() && !number.is_zero() && unit != Unit::Celsius && unit != Unit::Metre {
+    if number.is_sign_negative()
+        && !number.is_zero()
+        && unit != Unit::Celsius
+        && unit != Unit::Metre
+    {
         return Err(QuantityError::OutOfRange);
     }
     let base = (number + Decimal::from(form.offset_before)) * factor;
@@ -158,13 +189,18 @@ pub(super) fn parse(text: &str, unit: Unit, scale: u32, round: Round) -> Result<
 fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
     // Case matters between mW and MW, so an exact spelling wins; a lone capital letter is
     // forgiven afterwards ("8M", "12 a"), but never across two units of one quantity.
-    let exact = forms(unit).iter().find(|form| form.spellings.contains(&written));
+    let exact = forms(unit)
+        .iter()
+        .find(|form| form.spellings.contains(&written));
     exact.or_else(|| {
-        let mut near = forms(unit)
-            .iter()
-            .filter(|form| form.spellings.iter().any(|s| s.eq_ignore_ascii_case(written)));
+        let mut near = forms(unit).iter().filter(|form| {
+            form.spellings
+                .iter()
+                .any(|s| s.eq_ignore_ascii_case(written))
+        });
         let first = near.next()?;
-        let milli = written.starts_with('M') && first.spellings[0].starts_with('m') && written.len() == 2;
+        let milli =
+            written.starts_with('M') && first.spellings[0].starts_with('m') && written.len() == 2;
         (near.next().is_none() && !milli).then_some(first)
     })
 }
@@ -174,7 +210,11 @@ fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
 fn split_number(text: &str) -> Option<(Decimal, &str)> {
     let end = text
         .char_indices()
-        .find(|&(at, c)| !(c.is_ascii_digit() || matches!(c, '.' | ',') || (at == 0 && matches!(c, '-' | '+' | '−'))))
+        .find(|&(at, c)| {
+            !(c.is_ascii_digit()
+                || matches!(c, '.' | ',')
+                || (at == 0 && matches!(c, '-' | '+' | '−')))
+        })
         .map_or(text.len(), |(at, _)| at);
     let (head, rest) = text.split_at(end);
     let number = decimal(head)?;
@@ -192,14 +232,19 @@ fn split_number(text: &str) -> Option<(Decimal, &str)> {
 }
 
 fn whole(text: &str) -> Option<(Decimal, &str)> {
-    let end = text.find(|c: char| !c.is_ascii_digit()).unwrap_or(text.len());
+    let end = text
+        .find(|c: char| !c.is_ascii_digit())
+        .unwrap_or(text.len());
     let (head, rest) = text.split_at(end);
     Some((head.parse().ok()?, rest))
 }
 
 fn decimal(head: &str) -> Option<Decimal> {
     let head = head.replace('−', "-");
-    let grouped = head.split(',').skip(1).all(|group| group.split('.').next().is_some_and(|g| g.len() == 3))
+    let grouped = head
+        .split(',')
+        .skip(1)
+        .all(|group| group.split('.').next().is_some_and(|g| g.len() == 3))
         && head.contains(',');
     let plain = match (head.matches(',').count(), head.contains('.')) {
         (0, _) => head,
@@ -217,28 +262,73 @@ mod tests {
 
     #[test]
     fn reads_what_people_write() {
-        for (text, millimetres) in [("25 ft", 7620), ("25ft", 7620), ("8m", 8000), ("8 M", 8000), ("7,5 m", 7500), ("1/2 in", 12), ("40'", 12192)] {
-            assert_eq!(Length::parse(text, Round::Down).map(Length::millimetres), Ok(millimetres), "{text}");
+        for (text, millimetres) in [
+            ("25 ft", 7620),
+            ("25ft", 7620),
+            ("8m", 8000),
+            ("8 M", 8000),
+            ("7,5 m", 7500),
+            ("1/2 in", 12),
+            ("40'", 12192),
+        ] {
+            assert_eq!(
+                Length::parse(text, Round::Down).map(Length::millimetres),
+                Ok(millimetres),
+                "{text}"
+            );
         }
-        for (text, milliwatts) in [("3.1 kW", 3_100_000), ("1,440 W", 1_440_000), ("2800 watts", 2_800_000), ("1,44 kW", 1_440_000)] {
-            assert_eq!(Power::parse(text, Round::Up).map(Power::milliwatts), Ok(milliwatts), "{text}");
+        for (text, milliwatts) in [
+            ("3.1 kW", 3_100_000),
+            ("1,440 W", 1_440_000),
+            ("2800 watts", 2_800_000),
+            ("1,44 kW", 1_440_000),
+        ] {
+            assert_eq!(
+                Power::parse(text, Round::Up).map(Power::milliwatts),
+                Ok(milliwatts),
+                "{text}"
+            );
         }
-        assert_eq!(Temperature::parse("95 °F", Round::Up).map(Temperature::millicelsius), Ok(35_000));
-        assert_eq!(Hours::parse("90 min", Round::Up).map(Hours::millihours), Ok(1500));
+        assert_eq!(
+            Temperature::parse("95 °F", Round::Up).map(Temperature::millicelsius),
+            Ok(35_000)
+        );
+        assert_eq!(
+            Hours::parse("90 min", Round::Up).map(Hours::millihours),
+            Ok(1500)
+        );
     }
 
     #[test]
     fn refuses_what_could_mean_two_things() {
         assert_eq!(Power::parse("1500", Round::Up), Err(QuantityError::NoUnit));
-        assert_eq!(Power::parse("1500 VA", Round::Up), Err(QuantityError::UnknownUnit { found: "VA".into() }));
-        assert_eq!(Current::parse("lots", Round::Up), Err(QuantityError::NoNumber));
-        assert_eq!(Current::parse("-3 A", Round::Up), Err(QuantityError::OutOfRange));
-        assert_eq!(Power::parse("3 MW", Round::Up), Err(QuantityError::UnknownUnit { found: "MW".into() }));
+        assert_eq!(
+            Power::parse("1500 VA", Round::Up),
+            Err(QuantityError::UnknownUnit { found: "VA".into() })
+        );
+        assert_eq!(
+            Current::parse("lots", Round::Up),
+            Err(QuantityError::NoNumber)
+        );
+        assert_eq!(
+            Current::parse("-3 A", Round::Up),
+            Err(QuantityError::OutOfRange)
+        );
+        assert_eq!(
+            Power::parse("3 MW", Round::Up),
+            Err(QuantityError::UnknownUnit { found: "MW".into() })
+        );
     }
 
     #[test]
     fn rounds_the_cautious_way() {
-        assert_eq!(Length::parse("1 in", Round::Up).map(Length::millimetres), Ok(26));
-        assert_eq!(Length::parse("1 in", Round::Down).map(Length::millimetres), Ok(25));
+        assert_eq!(
+            Length::parse("1 in", Round::Up).map(Length::millimetres),
+            Ok(26)
+        );
+        assert_eq!(
+            Length::parse("1 in", Round::Down).map(Length::millimetres),
+            Ok(25)
+        );
     }
 }

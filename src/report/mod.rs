@@ -31,13 +31,19 @@ impl Amount {
     /// The amount of a quantity in its report unit.
     #[must_use]
     pub fn of<Q: Quantity>(quantity: Q) -> Self {
-        Self { amount: quantity.amount(), unit: Q::UNIT }
+        Self {
+            amount: quantity.amount(),
+            unit: Q::UNIT,
+        }
     }
 
     /// A bare count.
     #[must_use]
     pub fn count(count: usize) -> Self {
-        Self { amount: Decimal::from(count), unit: Unit::One }
+        Self {
+            amount: Decimal::from(count),
+            unit: Unit::One,
+        }
     }
 }
 

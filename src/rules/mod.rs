@@ -4,11 +4,11 @@
 //! its [`Rule`], its check and its tests. To add one: write the file, name it in its area's
 //! list, and give it words in every language.
 
+use crate::plan::Id;
 use crate::plan::Plan;
 use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
 use crate::supply::Supply;
 use crate::tables::source::Source;
-use crate::plan::Id;
 
 /// What a check may look at.
 #[derive(Clone, Copy, Debug)]
@@ -47,7 +47,14 @@ pub struct Findings<'a> {
 
 impl Findings<'_> {
     /// Adds a finding of this rule with all of its sources.
-    pub fn add(&mut self, signal: Signal, about: Vec<Id>, values: Values, fix: &'static str, fix_values: Values) {
+    pub fn add(
+        &mut self,
+        signal: Signal,
+        about: Vec<Id>,
+        values: Values,
+        fix: &'static str,
+        fix_values: Values,
+    ) {
         self.list.push(Finding {
             code: self.rule.code,
             name: self.rule.name,
@@ -55,7 +62,10 @@ impl Findings<'_> {
             signal,
             about,
             values,
-            fix: Fix { key: fix, values: fix_values },
+            fix: Fix {
+                key: fix,
+                values: fix_values,
+            },
             sources: self.rule.sources.to_vec(),
         });
     }

@@ -117,7 +117,10 @@ impl LimitReason {
     /// Whether something trips when the limit is passed. A conductor or a shape only heats.
     #[must_use]
     pub const fn enforced(self) -> bool {
-        matches!(self, Self::RatedPower | Self::OneLeg | Self::Breaker | Self::TripsEarly)
+        matches!(
+            self,
+            Self::RatedPower | Self::OneLeg | Self::Breaker | Self::TripsEarly
+        )
     }
 }
 
@@ -182,20 +185,29 @@ impl Supply {
 
     /// Every receptacle, in the order of the plan.
     pub fn receptacles(&self) -> impl Iterator<Item = (NodeIx, &Node, Receptacle, u8)> {
-        self.nodes.iter().enumerate().filter_map(|(ix, node)| match node.kind {
-            NodeKind::Receptacle { shape, sockets } => Some((NodeIx(ix), node, shape, sockets)),
-            _ => None,
-        })
+        self.nodes
+            .iter()
+            .enumerate()
+            .filter_map(|(ix, node)| match node.kind {
+                NodeKind::Receptacle { shape, sockets } => Some((NodeIx(ix), node, shape, sockets)),
+                _ => None,
+            })
     }
 
     /// The receptacle with this id.
     #[must_use]
     pub fn receptacle(&self, id: &Id) -> Option<NodeIx> {
-        self.receptacles().find(|(_, node, ..)| node.id == *id).map(|(ix, ..)| ix)
+        self.receptacles()
+            .find(|(_, node, ..)| node.id == *id)
+            .map(|(ix, ..)| ix)
     }
 
     /// The nodes fed directly from this one.
     pub fn fed_from(&self, ix: NodeIx) -> impl Iterator<Item = (NodeIx, &Node)> {
-        self.nodes.iter().enumerate().filter(move |(_, node)| node.parent == Some(ix)).map(|(at, node)| (NodeIx(at), node))
+        self.nodes
+            .iter()
+            .enumerate()
+            .filter(move |(_, node)| node.parent == Some(ix))
+            .map(|(at, node)| (NodeIx(at), node))
     }
 }

@@ -46,8 +46,17 @@ pub enum Circuit {
 impl Configuration {
     /// All of them, in the order lists are shown.
     pub const ALL: [Self; 11] = [
-        Self::N5_15, Self::N5_20, Self::TT30, Self::L5_20, Self::L5_30, Self::L14_20,
-        Self::L14_30, Self::N14_30, Self::N14_50, Self::N6_20, Self::N1_15,
+        Self::N5_15,
+        Self::N5_20,
+        Self::TT30,
+        Self::L5_20,
+        Self::L5_30,
+        Self::L14_20,
+        Self::L14_30,
+        Self::N14_30,
+        Self::N14_50,
+        Self::N6_20,
+        Self::N1_15,
     ];
 
     /// The published name without the letter for plug or receptacle.
@@ -83,7 +92,9 @@ impl Configuration {
     #[must_use]
     pub const fn circuit(self) -> Circuit {
         match self {
-            Self::N1_15 | Self::N5_15 | Self::N5_20 | Self::TT30 | Self::L5_20 | Self::L5_30 => Circuit::OneLeg,
+            Self::N1_15 | Self::N5_15 | Self::N5_20 | Self::TT30 | Self::L5_20 | Self::L5_30 => {
+                Circuit::OneLeg
+            }
             Self::N6_20 => Circuit::TwoLegs,
             Self::L14_20 | Self::L14_30 | Self::N14_30 | Self::N14_50 => Circuit::TwoLegsNeutral,
         }

@@ -30,8 +30,18 @@ pub struct Source {
 impl Source {
     /// A source with all its parts.
     #[must_use]
-    pub const fn new(document: &'static str, clause: &'static str, edition: &'static str, mark: Mark) -> Self {
-        Self { document, clause, edition, mark }
+    pub const fn new(
+        document: &'static str,
+        clause: &'static str,
+        edition: &'static str,
+        mark: Mark,
+    ) -> Self {
+        Self {
+            document,
+            clause,
+            edition,
+            mark,
+        }
     }
 
     /// Trade practice without a document.

@@ -32,7 +32,9 @@ pub struct Words {
 
 impl std::fmt::Debug for Words {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.debug_struct("Words").field("language", &self.language).finish_non_exhaustive()
+        f.debug_struct("Words")
+            .field("language", &self.language)
+            .finish_non_exhaustive()
     }
 }
 
@@ -68,17 +70,25 @@ impl Words {
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
         for file in folder.files() {
-            let Some(text) = file.contents_utf8() else { continue };
-            let resource = FluentResource::try_new(text.to_owned()).unwrap_or_else(|(partial, errors)| {
-                faults.push(format!("{}: {errors:?}", file.path().display()));
-                partial
-            });
+            let Some(text) = file.contents_utf8() else {
+                continue;
+            };
+            let resource =
+                FluentResource::try_new(text.to_owned()).unwrap_or_else(|(partial, errors)| {
+                    faults.push(format!("{}: {errors:?}", file.path().display()));
+                    partial
+                });
             if let Err(errors) = bundle.add_resource(resource) {
                 faults.push(format!("{}: {errors:?}", file.path().display()));
             }
         }
         let numbers = number::Numbers::new(language, units);
-        Some(Self { language: identifier, bundle, numbers, faults: RefCell::new(faults) })
+        Some(Self {
+            language: identifier,
+            bundle,
+            numbers,
+            faults: RefCell::new(faults),
+        })
     }
 
     /// English, in the units of the region.
@@ -102,17 +112,23 @@ impl Words {
     }
 
     /// A message with values, which are texts already or whole numbers that choose a plural.
-    pub fn with<'a>(&self, key: &str, args: impl IntoIterator<Item = (&'a str, FluentValue<'a>)>) -> String {
+    pub fn with<'a>(
+        &self,
+        key: &str,
+        args: impl IntoIterator<Item = (&'a str, FluentValue<'a>)>,
+    ) -> String {
         self.format(key, &args.into_iter().collect())
     }
 
     /// Whether there is such a message.
     pub fn has(&self, key: &str) -> bool {
         let (id, attribute) = split(key);
-        self.bundle.get_message(id).is_some_and(|message| match attribute {
-            Some(name) => message.get_attribute(name).is_some(),
-            None => message.value().is_some(),
-        })
+        self.bundle
+            .get_message(id)
+            .is_some_and(|message| match attribute {
+                Some(name) => message.get_attribute(name).is_some(),
+                None => message.value().is_some(),
+            })
     }
 
     /// Every message that was missing or incomplete so far.
@@ -122,16 +138,22 @@ impl Words {
 
     fn format(&self, key: &str, args: &FluentArgs<'_>) -> String {
         let (id, attribute) = split(key);
-        let pattern = self.bundle.get_message(id).and_then(|message| match attribute {
-            Some(name) => message.get_attribute(name).map(|found| found.value()),
-            None => message.value(),
-        });
+        let pattern = self
+            .bundle
+            .get_message(id)
+            .and_then(|message| match attribute {
+                Some(name) => message.get_attribute(name).map(|found| found.value()),
+                None => message.value(),
+            });
         let Some(pattern) = pattern else {
             self.fault(format!("no message {key}"));
             return key.to_owned();
         };
         let mut errors = Vec::new();
-        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors).into_owned();
+        let text = self
+            .bundle
+            .format_pattern(pattern, Some(args), &mut errors)
+            .into_owned();
         if !errors.is_empty() {
             self.fault(format!("{key}: {errors:?}"));
         }
@@ -160,7 +182,10 @@ impl Words {
     }
 
     fn values<'a>(&self, values: &'a Values) -> FluentArgs<'a> {
-        values.iter().map(|(name, value)| (*name, FluentValue::from(self.value(value)))).collect()
+        values
+            .iter()
+            .map(|(name, value)| (*name, FluentValue::from(self.value(value))))
+            .collect()
     }
 
     /// The signal word.
@@ -178,18 +203,24 @@ impl Words {
     pub fn finding(&self, finding: &Finding) -> FindingText {
         let ids: Vec<&str> = finding.about.iter().map(crate::plan::Id::as_str).collect();
         let mut args = self.values(&finding.values);
-        args.set("about", FluentValue::from(self.list(&ids)));
-        args.set("first", FluentValue::from(ids.first().copied().unwrap_or_default().to_owned()));
-        let mut fix_args = args.clone();
         for (name, value) in &finding.fix.values {
-            fix_args.set(*name, FluentValue::from(self.value(value)));
+            args.set(*name, FluentValue::from(self.value(value)));
         }
+        args.set("about", FluentValue::from(self.list(&ids)));
+        args.set(
+            "first",
+            FluentValue::from(ids.first().copied().unwrap_or_default().to_owned()),
+        );
         FindingText {
             signal: self.signal(finding.signal),
             title: self.format(finding.code, &args),
             why: self.format(&format!("{}.why", finding.code), &args),
-            fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &fix_args),
-            sources: finding.sources.iter().map(|source| self.source(source)).collect(),
+            fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &args),
+            sources: finding
+                .sources
+                .iter()
+                .map(|source| self.source(source))
+                .collect(),
         }
     }
 
@@ -200,7 +231,10 @@ impl Words {
             [one] => (*one).to_owned(),
             [first @ .., last] => self.with(
                 "list-and",
-                [("first", first.join(&self.text("list-comma")).into()), ("last", (*last).into())],
+                [
+                    ("first", first.join(&self.text("list-comma")).into()),
+                    ("last", (*last).into()),
+                ],
             ),
         }
     }
@@ -218,7 +252,11 @@ impl Words {
             .filter(|part| !part.is_empty())
             .collect::<Vec<_>>()
             .join(", ");
-        if cited.is_empty() { mark } else { format!("{cited} ({mark})") }
+        if cited.is_empty() {
+            mark
+        } else {
+            format!("{cited} ({mark})")
+        }
     }
 
     /// An assumption in words: message `assume-WHY`, given `field` and `value`.
@@ -234,5 +272,6 @@ impl Words {
 }
 
 fn split(key: &str) -> (&str, Option<&str>) {
-    key.split_once('.').map_or((key, None), |(id, attribute)| (id, Some(attribute)))
+    key.split_once('.')
+        .map_or((key, None), |(id, attribute)| (id, Some(attribute)))
 }

@@ -63,7 +63,7 @@ impl Numbers {
     fn digits(&self, number: Decimal) -> String {
         let plain = number.to_string();
         match (&self.formatter, Digits::try_from_str(&plain)) {
-            (Some(formatter), Ok(digits)) => formatter.format_to_string(&digits),
+            (Some(formatter), Ok(digits)) => formatter.format(&digits).to_string(),
             _ => plain,
         }
     }
@@ -74,9 +74,10 @@ impl Numbers {
         match amount.unit {
             Unit::Metre if customary => (number / Decimal::new(3048, 4), "ft"),
             Unit::Litre if customary => (number / Decimal::new(3_785_411_784, 9), "gal"),
-            Unit::Celsius if customary => {
-                (number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32), "°F")
-            }
+            Unit::Celsius if customary => (
+                number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32),
+                "°F",
+            ),
             Unit::Celsius => (number, "°C"),
             Unit::Ohm => (number, "Ω"),
             Unit::One => (number, ""),

@@ -3,5 +3,6 @@
 //! A figure lives in a data file of this folder with the document, clause, edition and mark of
 //! its source; the modules here read it and say what its unit is.
 
+pub mod appliances;
 pub mod shape;
 pub mod source;

@@ -1,0 +1,148 @@
+//! Common appliances and what they usually ask for: `appliances.toml`, read once.
+
+use std::sync::OnceLock;
+
+use serde::Deserialize;
+
+use super::source::Mark;
+use crate::plan::LoadKind;
+use crate::quantity::{Power, Quantity, Ratio, Round};
+
+/// One common appliance. Typical figures at the upper end of their range; the nameplate wins.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Appliance {
+    /// Its key, which is also the id a load made from it begins with. Its name is the message
+    /// `appliance-KEY`, and further search words are that message's attribute `also`.
+    pub key: String,
+    /// How it behaves.
+    pub kind: LoadKind,
+    /// Power while it runs.
+    pub running: Power,
+    /// Power for the moments of starting. From memory in every row.
+    pub starting: Power,
+    /// Real over apparent power. From memory in every row.
+    pub power_factor: Ratio,
+    /// Whether it usually runs for three hours or more.
+    pub continuous: bool,
+    /// Where `running` was read; empty where nowhere.
+    pub document: String,
+    /// How well `running` was checked.
+    pub mark: Mark,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Row {
+    key: String,
+    kind: String,
+    running: String,
+    starting: String,
+    power_factor: String,
+    continuous: bool,
+    document: String,
+    mark: Mark,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    appliance: Vec<Row>,
+}
+
+/// All of them, in the order of the file: by what people do with them.
+///
+/// # Panics
+/// Never in a build whose tests passed: the file is part of the program.
+pub fn all() -> &'static [Appliance] {
+    static TABLE: OnceLock<Vec<Appliance>> = OnceLock::new();
+    TABLE.get_or_init(|| {
+        let file: File = toml::from_str(include_str!("appliances.toml"))
+            .expect("the table is part of the program");
+        file.appliance.into_iter().map(read).collect()
+    })
+}
+
+/// The appliance with this key.
+pub fn named(key: &str) -> Option<&'static Appliance> {
+    all().iter().find(|appliance| appliance.key == key)
+}
+
+fn read(row: Row) -> Appliance {
+    let power = |text: &str| Power::parse(text, Round::Up).expect("a power of the table");
+    Appliance {
+        running: power(&row.running),
+        starting: power(&row.starting),
+        power_factor: Ratio::parse(&row.power_factor, Round::Down).expect("a ratio of the table"),
+        kind: match row.kind.as_str() {
+            "heater" => LoadKind::Heater,
+            "motor" => LoadKind::Motor,
+            "electronic" => LoadKind::Electronic,
+            "lamp" => LoadKind::Lamp,
+            "medical" => LoadKind::Medical,
+            other => panic!("no such kind in the table: {other}"),
+        },
+        key: row.key,
+        continuous: row.continuous,
+        document: row.document,
+        mark: row.mark,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use std::collections::BTreeSet;
+
+    #[test]
+    fn every_row_reads_and_makes_sense() {
+        let keys: BTreeSet<&str> = all().iter().map(|a| a.key.as_str()).collect();
+        assert_eq!(keys.len(), all().len(), "a key twice");
+        assert!(all().len() >= 80);
+        for a in all() {
+            assert!(
+                a.running > Power::ZERO && a.starting >= a.running,
+                "{}",
+                a.key
+            );
+            assert!(
+                (500..=1000).contains(&a.power_factor.permille()),
+                "{}",
+                a.key
+            );
+            assert_eq!(a.document.is_empty(), a.mark == Mark::Memory, "{}", a.key);
+            assert!(crate::plan::Id::new(&a.key).is_some());
+            if a.kind == LoadKind::Heater {
+                assert_eq!(a.power_factor.permille(), 1000, "{}", a.key);
+            }
+        }
+    }
+
+    /// The upper ends published by the US Department of Energy.
+    #[test]
+    fn published_figures() {
+        for (key, watts) in [
+            ("coffee-maker", 1200),
+            ("toaster", 1400),
+            ("hair-dryer", 1875),
+            ("microwave-small", 1100),
+            ("laptop", 50),
+            ("blanket", 60),
+            ("blanket-double", 100),
+            ("fan-window", 250),
+            ("refrigerator", 725),
+        ] {
+            let found = named(key).unwrap();
+            assert_eq!(found.running.milliwatts(), watts * 1000, "{key}");
+            assert_eq!(found.mark, Mark::Confirmed, "{key}");
+        }
+    }
+
+    #[test]
+    fn every_one_has_a_name() {
+        let words = crate::words::Words::english();
+        for a in all() {
+            assert!(words.has(&format!("appliance-{}", a.key)), "{}", a.key);
+            assert!(words.has(&format!("appliance-{}.also", a.key)), "{}", a.key);
+        }
+    }
+}

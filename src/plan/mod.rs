@@ -2,7 +2,12 @@
 //!
 //! [`model`] is the plan itself. A field a beginner may not know is an [`Answer`], so that
 //! "not said", "I don't know" and a value stay three different things all the way to the rules.
+//! [`read()`] takes a plan file apart and reports everything that is wrong with it at once.
 
 pub mod model;
+mod read;
 
 pub use model::*;
+pub use read::{
+    MOST_LOADS, MOST_PARTS, Problem, ProblemKind, Problems, Syntax, Type, problem, read,
+};

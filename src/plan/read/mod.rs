@@ -1,0 +1,183 @@
+//! Plan file text to [`Plan`], or everything that is wrong with it at once.
+//!
+//! Reading is lenient about what has one meaning (blanks, case, "ft" or "feet") and strict about
+//! what could have two: a number without a unit is refused, never guessed.
+
+mod fields;
+mod parts;
+pub mod problem;
+mod refs;
+mod syntax;
+
+use toml::de::DeTable;
+
+use super::{FORMAT, Plan};
+use fields::{Fields, Sink};
+pub use problem::{Problem, ProblemKind, Problems, Syntax, Type};
+use refs::Names;
+
+/// The most parts (outlets, boxes, cords with each of their ends) that a plan may have.
+pub const MOST_PARTS: usize = 500;
+
+/// The most loads that a plan may have, counting every one of several.
+pub const MOST_LOADS: usize = 500;
+
+/// Reads a plan.
+///
+/// # Errors
+/// With everything that is wrong with the text, in the order of the text.
+pub fn read(text: &str) -> Result<Plan, Problems> {
+    let sink = Sink::default();
+    let (root, errors) = DeTable::parse_recoverable(text);
+    let damaged = syntax::report(text, &errors, &sink);
+    let root = root.get_ref();
+    let mut plan = None;
+    if root.is_empty() && damaged.is_empty() {
+        sink.put(0..0, ProblemKind::Empty);
+    } else if format_is_ours(&sink, root) {
+        let fields = Fields::open(&sink, root, 0..0, parts::ROOT);
+        let mut names = Names::new(text);
+        plan = parts::plan(&fields, &mut names);
+        too_many(&sink, "parts", names.parts(), MOST_PARTS);
+        too_many(&sink, "loads", names.loads, MOST_LOADS);
+        names.check(&sink);
+        if let Some(plan) = &mut plan {
+            names.settle(plan);
+        }
+    }
+    let mut problems = sink.into_problems();
+    // What stands on a line that could not be read is seldom what its owner wrote, and what
+    // seems to be missing may be there.
+    problems.retain(|problem| {
+        matches!(problem.kind, ProblemKind::Syntax(_))
+            || damaged.is_empty()
+            || !(problem.kind.follows_from_damage()
+                || damaged.iter().any(|line| {
+                    problem.span.start < line.end.max(line.start + 1)
+                        && line.start < problem.span.end.max(problem.span.start + 1)
+                }))
+    });
+    problems.sort_by_key(|problem| (problem.span.start, problem.span.end));
+    problems.dedup();
+    match plan {
+        Some(plan) if problems.is_empty() => Ok(plan),
+        // A part is given up only after its problem was put.
+        _ => Err(Problems(problems)),
+    }
+}
+
+/// Whether the rest of the file means what this program takes it to mean.
+fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
+    let Some(value) = root.get("format") else {
+        sink.put(0..0, ProblemKind::NoFormat);
+        return true;
+    };
+    let Some(whole) = value.get_ref().as_integer() else {
+        let found = value.get_ref().as_str().unwrap_or_default();
+        let found = match found.trim().parse::<i64>() {
+            Ok(number) => number.to_string(),
+            Err(_) => value.get_ref().type_str().to_owned(),
+        };
+        sink.put(value.span(), ProblemKind::NoSuchFormat { found });
+        return true;
+    };
+    let found = fields::shorten(&whole.to_string());
+    match i64::from_str_radix(whole.as_str(), whole.radix()) {
+        Ok(FORMAT) => true,
+        Ok(number) if number < FORMAT => {
+            sink.put(value.span(), ProblemKind::NoSuchFormat { found });
+            true
+        }
+        // The keys of a later format are not this program's to judge.
+        _ => {
+            sink.put(value.span(), ProblemKind::NewerFormat { found });
+            false
+        }
+    }
+}
+
+fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
+    if found > most {
+        sink.put(0..0, ProblemKind::TooMany { what, found, most });
+    }
+}
+
+/// The candidate most like the text, if one is like it at all.
+fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<&'c str> {
+    /// Half of the letters or more must be right.
+    const ALIKE: f64 = 0.5;
+    let squeeze = |text: &str| -> String {
+        let kept = text
+            .chars()
+            .filter(|c| !matches!(c, '-' | '_' | '.') && !c.is_whitespace());
+        kept.take(60).flat_map(char::to_lowercase).collect()
+    };
+    let wanted = squeeze(text);
+    candidates
+        .map(|candidate| {
+            let likeness = strsim::normalized_damerau_levenshtein(&wanted, &squeeze(candidate));
+            (likeness, candidate)
+        })
+        .filter(|(likeness, _)| *likeness >= ALIKE)
+        // The first of equals, so that the answer is always the same.
+        .reduce(|best, next| if next.0 > best.0 { next } else { best })
+        .map(|(_, candidate)| candidate)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::{Answer, Draw};
+
+    const SMALLEST: &str = r#"
+format = 1
+[generator]
+rated = "2000 W"
+[[generator.outlet]]
+id = "front"
+shape = "5-20R"
+"#;
+
+    #[test]
+    fn the_smallest_plan_reads() {
+        let plan = read(SMALLEST).unwrap();
+        assert_eq!(plan.generator.rated.milliwatts(), 2_000_000);
+        assert_eq!(plan.generator.outlets[0].breaker, Answer::Missing);
+        assert_eq!(plan.generator.outlets[0].socket_count(), 2);
+    }
+
+    #[test]
+    fn loads_round_up_and_capacities_down_as_read() {
+        let text = format!(
+            "{SMALLEST}breaker = \"20.0009 A\"\n\
+             [[cord]]\nid=\"c\"\nplug=\"5-15P\"\nends=[\"5-15R\"]\nlength=\"1 in\"\n\
+             [[load]]\nid=\"l\"\nkind=\"lamp\"\nrunning=\"0.0001 W\"\n\
+             [site]\nsleepers_at=\"1 in\"\n"
+        );
+        let plan = read(&text).unwrap();
+        let breaker = plan.generator.outlets[0].breaker.known().unwrap();
+        assert_eq!(breaker.milliamps(), 20_000);
+        assert_eq!(plan.cords[0].length.known().unwrap().millimetres(), 26);
+        assert_eq!(plan.site.sleepers_at.known().unwrap().millimetres(), 25);
+        let Answer::Known(Draw::Power(power)) = &plan.loads[0].running else {
+            panic!("{:?}", plan.loads[0].running);
+        };
+        assert_eq!(power.milliwatts(), 1);
+    }
+
+    #[test]
+    fn not_said_and_not_known_stay_apart() {
+        let text = format!("{SMALLEST}gfci = \"unknown\"\n");
+        let plan = read(&text).unwrap();
+        assert_eq!(plan.generator.outlets[0].gfci, Answer::Unknown);
+        assert_eq!(plan.generator.neutral, Answer::Missing);
+    }
+
+    #[test]
+    fn nearest_is_near() {
+        let keys = ["breaker", "shape", "trips_at"];
+        assert_eq!(nearest("braeker", keys.into_iter()), Some("breaker"));
+        assert_eq!(nearest("trips-at", keys.into_iter()), Some("trips_at"));
+        assert_eq!(nearest("zebra", keys.into_iter()), None);
+    }
+}

@@ -1,0 +1,545 @@
+//! The parts of a plan, key by key. Which way a figure is rounded is decided here, by what it
+//! is: what is asked rounds up, what can be given rounds down, a distance to people rounds down.
+
+use std::ops::Range;
+
+use super::fields::{Field, Fields};
+use super::problem::{ProblemKind, Type};
+use super::refs::{Names, Owner};
+use crate::plan::{
+    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
+    Noise, Outlet, Plan, Region, Runtime, Site, System, Wanted,
+};
+use crate::quantity::{
+    Current, Hours, Length, Percent, Power, Quantity, Ratio, Round, SoundLevel, Temperature, Volume,
+};
+use crate::report::Amount;
+
+/// The most power that anything in a plan may have or draw: far beyond what one carries.
+const MOST_POWER: Power = Power::from_milliwatts(100_000_000);
+const MOST_CURRENT: Current = Current::from_milliamps(400_000);
+const LEAST_CURRENT: Current = Current::from_milliamps(1);
+const LEAST_POWER: Power = Power::from_milliwatts(1);
+
+pub(super) const ROOT: &[&str] = &[
+    "format",
+    "region",
+    "site",
+    "generator",
+    "cord",
+    "box",
+    "load",
+];
+const SITE: &[&str] = &[
+    "name",
+    "ground",
+    "sleepers_at",
+    "altitude",
+    "air",
+    "quiet_hours",
+    "co_alarm",
+    "feeds_building",
+];
+const GENERATOR: &[&str] = &[
+    "name",
+    "rated",
+    "peak",
+    "voltage",
+    "neutral",
+    "bonding_plug",
+    "inverter",
+    "fuel",
+    "tank",
+    "runtime",
+    "noise",
+    "outlet",
+];
+const OUTLET: &[&str] = &[
+    "id", "shape", "sockets", "breaker", "shares", "trips_at", "gfci", "leg",
+];
+const BOX_OUTLET: &[&str] = &[
+    "id", "shape", "sockets", "breaker", "shares", "trips_at", "gfci", "wire", "leg",
+];
+const CORD: &[&str] = &[
+    "id",
+    "from",
+    "plug",
+    "ends",
+    "wire",
+    "conductors",
+    "length",
+    "outdoor",
+    "coiled",
+    "gfci",
+];
+const BOX: &[&str] = &["id", "from", "inlet", "listed", "bond", "outlet"];
+const LOAD: &[&str] = &[
+    "id",
+    "name",
+    "kind",
+    "running",
+    "current",
+    "motor",
+    "count",
+    "starting",
+    "power_factor",
+    "continuous",
+    "wanted",
+    "hours",
+    "plug",
+    "on",
+];
+
+/// The whole plan, or `None` when something was reported without which there is none.
+pub(super) fn plan<'t>(root: &Fields<'t>, names: &mut Names) -> Option<Plan> {
+    let region = root.optional("region", |field| {
+        field.choice(&["north-america"], &[Region::NorthAmerica], false)
+    });
+    let site = root
+        .optional("site", |field| field.table(SITE))
+        .map(|fields| site(&fields));
+    let generator = match root.get("generator") {
+        None => {
+            root.sink.put(
+                root.span.clone(),
+                ProblemKind::MissingTable { table: "generator" },
+            );
+            None
+        }
+        Some(field) => field
+            .table(GENERATOR)
+            .map(|fields| generator(&fields, names)),
+    };
+    let cords = all(&root.tables("cord", CORD), |fields| cord(fields, names));
+    let boxes = all(&root.tables("box", BOX), |fields| {
+        distribution_box(fields, names)
+    });
+    let loads = all(&root.tables("load", LOAD), |fields| load(fields, names));
+    Some(Plan {
+        region: region.unwrap_or_default(),
+        site: site.unwrap_or_default(),
+        generator: generator??,
+        cords: cords?,
+        boxes: boxes?,
+        loads: loads?,
+    })
+}
+
+/// Reads every one before it gives up, so that all are reported.
+fn all<'t, T>(
+    tables: &[Fields<'t>],
+    mut read: impl FnMut(&Fields<'t>) -> Option<T>,
+) -> Option<Vec<T>> {
+    let parts: Vec<Option<T>> = tables.iter().map(&mut read).collect();
+    parts.into_iter().collect()
+}
+
+fn site(fields: &Fields<'_>) -> Site {
+    let metres = |metres: i64| Length::from_millimetres(metres * 1000);
+    Site {
+        name: fields.optional("name", Field::name).unwrap_or_default(),
+        ground: fields.answer("ground", |field| {
+            field.choice(
+                &["dry", "damp", "wet"],
+                &[Ground::Dry, Ground::Damp, Ground::Wet],
+                true,
+            )
+        }),
+        sleepers_at: fields.answer("sleepers_at", |field| {
+            field.quantity(Round::Down, Length::ZERO, metres(100_000))
+        }),
+        altitude: fields.answer("altitude", |field| {
+            field.quantity(Round::Up, metres(-500), metres(6000))
+        }),
+        air: fields.answer("air", |field| {
+            field.quantity(
+                Round::Up,
+                Temperature::from_millicelsius(-60_000),
+                Temperature::from_millicelsius(70_000),
+            )
+        }),
+        quiet_hours: fields.answer("quiet_hours", Field::hours),
+        co_alarm: fields.answer("co_alarm", Field::yes_no),
+        feeds_building: fields.answer("feeds_building", Field::yes_no),
+    }
+}
+
+fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
+    let rated = fields.required("rated", r#"rated = "2800 W""#, |field| {
+        field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)
+    });
+    let peak = fields.answer("peak", |field| {
+        let peak: Power =
+            field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)?;
+        at_least(field, peak, "rated", rated)
+    });
+    let voltage = fields.optional("voltage", |field| {
+        field.choice(
+            &["120 V", "120/240 V"],
+            &[System::V120, System::V120_240],
+            false,
+        )
+    });
+    let outlets = outlets(fields, OUTLET, Owner::Generator, "generator", names);
+    Some(Generator {
+        name: fields.optional("name", Field::name).unwrap_or_default(),
+        peak,
+        voltage: voltage.unwrap_or_default(),
+        neutral: fields.answer("neutral", |field| {
+            field.choice(
+                &["floating", "bonded"],
+                &[Neutral::Floating, Neutral::Bonded],
+                true,
+            )
+        }),
+        bonding_plug: fields.answer("bonding_plug", Field::yes_no),
+        inverter: fields.answer("inverter", Field::yes_no),
+        fuel: fields.answer("fuel", |field| {
+            field.choice(
+                &["gasoline", "propane", "diesel"],
+                &[Fuel::Gasoline, Fuel::Propane, Fuel::Diesel],
+                true,
+            )
+        }),
+        tank: fields.answer("tank", |field| {
+            field.quantity(
+                Round::Down,
+                Volume::from_millilitres(1),
+                Volume::from_millilitres(1_000_000),
+            )
+        }),
+        runtime: fields
+            .optional("runtime", |field| field.list(Type::List, runtime))
+            .unwrap_or_default(),
+        noise: fields.answer("noise", noise),
+        outlets: outlets?,
+        rated: rated?,
+    })
+}
+
+fn percent(field: &Field<'_>) -> Option<Percent> {
+    field.quantity(
+        Round::Down,
+        Percent::from_millipercent(1),
+        Percent::from_millipercent(100_000),
+    )
+}
+
+fn runtime(field: &Field<'_>) -> Option<Runtime> {
+    let fields = field.table(&["load", "lasts"])?;
+    let load = fields.required("load", r#"load = "25 %""#, percent);
+    let lasts = fields.required("lasts", r#"lasts = "8.5 h""#, |field| {
+        field.quantity(
+            Round::Down,
+            Hours::from_millihours(1),
+            Hours::from_millihours(1_000_000),
+        )
+    });
+    Some(Runtime {
+        load: load?,
+        lasts: lasts?,
+    })
+}
+
+fn noise(field: &Field<'_>) -> Option<Noise> {
+    let fields = field.table(&["level", "at", "load"])?;
+    let level = fields.required("level", r#"level = "58 dBA""#, |field| {
+        field.quantity(
+            Round::Up,
+            SoundLevel::from_millidecibels(20_000),
+            SoundLevel::from_millidecibels(140_000),
+        )
+    });
+    // The same level further off is a louder set.
+    let at = fields.required("at", r#"at = "23 ft""#, |field| {
+        field.quantity(
+            Round::Up,
+            Length::from_millimetres(100),
+            Length::from_millimetres(100_000),
+        )
+    });
+    let load = fields.answer("load", percent);
+    Some(Noise {
+        level: level?,
+        at: at?,
+        load,
+    })
+}
+
+fn outlets(
+    fields: &Fields<'_>,
+    allowed: &'static [&'static str],
+    owner: Owner,
+    part: &'static str,
+    names: &mut Names,
+) -> Option<Vec<Outlet>> {
+    let tables = fields.tables("outlet", allowed);
+    if tables.is_empty() {
+        fields
+            .sink
+            .put(fields.span.clone(), ProblemKind::NoOutlets { part });
+    }
+    all(&tables, |fields| outlet(fields, &owner, names))
+}
+
+fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Option<Outlet> {
+    let breaker = fields.answer("breaker", |field| {
+        field.quantity(Round::Down, Current::from_milliamps(1000), MOST_CURRENT)
+    });
+    let (shares, shares_span) = reference(fields, "shares");
+    let id = new_id(
+        fields,
+        r#"id = "front""#,
+        names,
+        owner.outlet(shares.is_some()),
+    );
+    if let (Some(id), Some(to), Some(span)) = (&id, &shares, shares_span) {
+        names.share(id.clone(), to.clone(), breaker.known().copied(), span);
+    }
+    if let (Some(id), Some(breaker)) = (&id, breaker.known()) {
+        names.breaker(id.clone(), *breaker);
+    }
+    let shape = fields.required("shape", r#"shape = "5-20R""#, Field::receptacle);
+    Some(Outlet {
+        sockets: fields.optional("sockets", |field| field.whole(1, 20)),
+        breaker,
+        trips_at: fields.optional("trips_at", |field| {
+            field.quantity(Round::Down, Current::from_milliamps(100), MOST_CURRENT)
+        }),
+        gfci: fields.answer("gfci", Field::yes_no),
+        wire: fields.answer("wire", Field::wire),
+        leg: fields.answer("leg", |field| {
+            field.choice(&["A", "B"], &[Leg::A, Leg::B], true)
+        }),
+        id: id?,
+        shape: shape?,
+        shares,
+    })
+}
+
+fn cord(fields: &Fields<'_>, names: &mut Names) -> Option<Cord> {
+    let ends = fields.required("ends", r#"ends = ["5-15R"]"#, |field| {
+        let ends = field.list(Type::List, Field::receptacle);
+        if ends.as_ref().is_some_and(Vec::is_empty) {
+            field.put(ProblemKind::NoOutlets { part: "cord" });
+            return None;
+        }
+        ends
+    });
+    let (from, from_span) = reference(fields, "from");
+    let count = ends.as_ref().map(Vec::len);
+    let id = new_id(fields, r#"id = "long""#, names, Owner::Cord { ends: count });
+    names.plug_in("from", id.clone(), from.clone(), from_span);
+    let plug = fields.required("plug", r#"plug = "5-15P""#, Field::plug);
+    Some(Cord {
+        wire: fields.answer("wire", Field::wire),
+        conductors: fields.answer("conductors", |field| field.whole(2, 5)),
+        length: fields.answer("length", |field| {
+            field.quantity(
+                Round::Up,
+                Length::from_millimetres(1),
+                Length::from_millimetres(1_000_000),
+            )
+        }),
+        outdoor: fields.answer("outdoor", Field::yes_no),
+        coiled: fields.answer("coiled", Field::yes_no),
+        gfci: fields.answer("gfci", Field::yes_no),
+        id: id?,
+        from,
+        plug: plug?,
+        ends: ends?,
+    })
+}
+
+fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> Option<DistributionBox> {
+    let (from, from_span) = reference(fields, "from");
+    let id = new_id(fields, r#"id = "box""#, names, Owner::Box);
+    names.plug_in("from", id.clone(), from.clone(), from_span);
+    let owner = id
+        .clone()
+        .map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });
+    let outlets = outlets(fields, BOX_OUTLET, owner, "box", names);
+    let inlet = fields.required("inlet", r#"inlet = "L5-30P""#, Field::plug);
+    Some(DistributionBox {
+        listed: fields.answer("listed", Field::yes_no),
+        bond: fields.answer("bond", Field::yes_no),
+        id: id?,
+        from,
+        inlet: inlet?,
+        outlets: outlets?,
+    })
+}
+
+fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
+    const KINDS: &[&str] = &["heater", "motor", "electronic", "lamp", "medical"];
+    let id = new_id(fields, r#"id = "kettle""#, names, Owner::Load);
+    let (on, on_span) = reference(fields, "on");
+    names.plug_in("on", None, on.clone(), on_span);
+    let kind = fields.required("kind", r#"kind = "heater""#, |field| {
+        field.choice(
+            KINDS,
+            &[
+                LoadKind::Heater,
+                LoadKind::Motor,
+                LoadKind::Electronic,
+                LoadKind::Lamp,
+                LoadKind::Medical,
+            ],
+            false,
+        )
+    });
+    let running = draw(fields);
+    let wanted = fields.optional("wanted", |field| {
+        field.choice(&["must", "wish"], &[Wanted::Must, Wanted::Wish], false)
+    });
+    let name = fields.optional("name", Field::name);
+    let count = fields.optional("count", |field| field.whole(1, 100));
+    names.loads += usize::from(count.unwrap_or(1));
+    Some(Load {
+        count: count.unwrap_or(1),
+        starting: fields.answer("starting", |field| {
+            let starting: Power = field.quantity(Round::Up, LEAST_POWER, MOST_POWER)?;
+            let power = match running {
+                Answer::Known(Draw::Power(power)) => Some(power),
+                _ => None,
+            };
+            at_least(field, starting, "running", power)
+        }),
+        // A lower power factor is a larger current.
+        power_factor: fields.answer("power_factor", |field| {
+            field.number(
+                Round::Down,
+                Ratio::from_permille(100),
+                Ratio::from_permille(1000),
+            )
+        }),
+        continuous: fields.answer("continuous", Field::yes_no),
+        wanted: wanted.unwrap_or_default(),
+        hours: fields
+            .optional("hours", |field| field.list(Type::List, Field::hours))
+            .unwrap_or_default(),
+        plug: fields.answer("plug", Field::plug),
+        name: name.or_else(|| id.as_ref().map(ToString::to_string))?,
+        id: id?,
+        kind: kind?,
+        running,
+        on,
+    })
+}
+
+/// What a load draws, by whichever of the three keys is there.
+fn draw(fields: &Fields<'_>) -> Answer<Draw> {
+    let given: Vec<Field<'_>> = ["running", "current", "motor"]
+        .into_iter()
+        .filter_map(|key| fields.get(key))
+        .collect();
+    if let [first, others @ ..] = given.as_slice() {
+        for second in others {
+            second.put(ProblemKind::TwoDraws {
+                first: first.key,
+                second: second.key,
+            });
+        }
+    }
+    let read = |key| {
+        fields.answer(key, |field| match key {
+            "running" => field
+                .quantity(Round::Up, LEAST_POWER, MOST_POWER)
+                .map(Draw::Power),
+            "current" => field
+                .quantity(Round::Up, LEAST_CURRENT, MOST_CURRENT)
+                .map(Draw::Current),
+            _ => motor(field),
+        })
+    };
+    // All three are read, so that each is checked; the first that says something counts.
+    let (power, current, motor) = (read("running"), read("current"), read("motor"));
+    [power, current, motor]
+        .into_iter()
+        .find(|answer| *answer != Answer::Missing)
+        .unwrap_or_default()
+}
+
+fn motor(field: &Field<'_>) -> Option<Draw> {
+    let fields = field.table(&["hp", "code"])?;
+    let horsepower: Option<Ratio> = fields.required("hp", r#"hp = "1/2""#, |field| {
+        field.ratio_in_text(
+            Round::Up,
+            Ratio::from_permille(1),
+            Ratio::from_permille(10_000),
+        )
+    });
+    let code = fields.answer("code", |field| {
+        let text = field.text()?;
+        let mut letters = text.chars();
+        let code = letters
+            .next()
+            .map(|letter| letter.to_ascii_uppercase())
+            .filter(|letter| letters.next().is_none() && "ABCDEFGHJKLMNPRSTUV".contains(*letter));
+        if code.is_none() {
+            field.put(ProblemKind::MotorCode {
+                found: super::fields::shorten(text),
+            });
+        }
+        code
+    });
+    Some(Draw::Motor {
+        millihorsepower: u32::try_from(horsepower?.permille()).ok()?,
+        code: code.known().copied(),
+    })
+}
+
+/// A reference in `from`, `on` or `shares`, in its written form, and where it stands. What it
+/// names is looked up when everything was read.
+fn reference(fields: &Fields<'_>, key: &'static str) -> (Option<Id>, Option<Range<usize>>) {
+    let mut span = None;
+    let id = fields.optional(key, |field| {
+        let text = field.text()?;
+        let id = Id::reference(text);
+        if id.is_some() {
+            span = Some(field.span.clone());
+        } else {
+            field.put(ProblemKind::UnknownReference {
+                key,
+                found: super::fields::shorten(text),
+                nearest: None,
+            });
+        }
+        id
+    });
+    (id, span)
+}
+
+fn new_id(
+    fields: &Fields<'_>,
+    example: &'static str,
+    names: &mut Names,
+    owner: Owner,
+) -> Option<Id> {
+    let mut span = 0..0;
+    let id = fields.required("id", example, |field| {
+        span = field.span.clone();
+        field.id()
+    })?;
+    names.define(fields.sink, id.clone(), span, owner);
+    Some(id)
+}
+
+/// The figure, if it is not less than the other one.
+fn at_least<Q: Quantity>(
+    field: &Field<'_>,
+    figure: Q,
+    other: &'static str,
+    least: Option<Q>,
+) -> Option<Q> {
+    let Some(least) = least.filter(|least| figure < *least) else {
+        return Some(figure);
+    };
+    field.put(ProblemKind::LessThan {
+        key: field.key,
+        found: Amount::of(figure),
+        other,
+        least: Amount::of(least),
+    });
+    None
+}

@@ -1,0 +1,340 @@
+//! Names and what they refer to: the same id twice, plugs into nothing, rings.
+
+use std::collections::BTreeMap;
+use std::ops::Range;
+
+use super::fields::Sink;
+use super::nearest;
+use super::problem::ProblemKind;
+use crate::plan::{Id, Plan};
+use crate::quantity::Current;
+
+/// What an id names.
+#[derive(Clone, Debug)]
+pub(super) enum Owner {
+    /// The generator, as the owner of outlets.
+    Generator,
+    /// A box that has no usable id, as the owner of outlets.
+    Nobody,
+    /// A box, as the owner of outlets.
+    OutletOf {
+        /// The box.
+        box_id: Id,
+    },
+    /// An outlet.
+    Outlet {
+        /// The box it is part of; `None` at the generator.
+        of: Option<Id>,
+        /// Whether it shares another's breaker.
+        shares: bool,
+    },
+    /// A cord; `ends` is unknown when its ends could not be read.
+    Cord {
+        /// How many receptacles it has.
+        ends: Option<usize>,
+    },
+    /// A box.
+    Box,
+    /// A load.
+    Load,
+}
+
+impl Owner {
+    /// An outlet of this owner.
+    pub(super) fn outlet(&self, shares: bool) -> Self {
+        Self::Outlet {
+            of: match self {
+                Self::OutletOf { box_id } => Some(box_id.clone()),
+                _ => None,
+            },
+            shares,
+        }
+    }
+}
+
+/// A use of a name.
+#[derive(Clone, Debug)]
+pub(super) struct Reference {
+    key: &'static str,
+    /// The part that is plugged in; `None` for a load.
+    part: Option<Id>,
+    to: Id,
+    span: Range<usize>,
+}
+
+struct Share {
+    outlet: Id,
+    to: Id,
+    breaker: Option<Current>,
+    span: Range<usize>,
+}
+
+/// All names of a plan and their uses.
+#[derive(Default)]
+pub(super) struct Names {
+    defined: BTreeMap<Id, (Range<usize>, Owner)>,
+    order: Vec<Id>,
+    references: Vec<Reference>,
+    shares: Vec<Share>,
+    breakers: BTreeMap<Id, Current>,
+    /// How many loads there are, counting every one of several.
+    pub(super) loads: usize,
+    text: String,
+}
+
+impl Names {
+    pub(super) fn new(text: &str) -> Self {
+        Self {
+            text: text.to_owned(),
+            ..Self::default()
+        }
+    }
+
+    pub(super) fn define(&mut self, sink: &Sink, id: Id, span: Range<usize>, owner: Owner) {
+        if let Some((first, _)) = self.defined.get(&id) {
+            let before = self.text.get(..first.start).unwrap_or_default();
+            sink.put(
+                span,
+                ProblemKind::DuplicateId {
+                    id: id.to_string(),
+                    line: before.matches('\n').count() + 1,
+                    first: first.clone(),
+                },
+            );
+            return;
+        }
+        self.order.push(id.clone());
+        self.defined.insert(id, (span, owner));
+    }
+
+    pub(super) fn plug_in(
+        &mut self,
+        key: &'static str,
+        part: Option<Id>,
+        to: Option<Id>,
+        span: Option<Range<usize>>,
+    ) {
+        if let (Some(to), Some(span)) = (to, span) {
+            self.references.push(Reference {
+                key,
+                part,
+                to,
+                span,
+            });
+        }
+    }
+
+    pub(super) fn share(
+        &mut self,
+        outlet: Id,
+        to: Id,
+        breaker: Option<Current>,
+        span: Range<usize>,
+    ) {
+        self.shares.push(Share {
+            outlet,
+            to,
+            breaker,
+            span,
+        });
+    }
+
+    pub(super) fn breaker(&mut self, id: Id, breaker: Current) {
+        self.breakers.entry(id).or_insert(breaker);
+    }
+
+    /// How many parts there are: outlets, cords with each of their ends, boxes.
+    pub(super) fn parts(&self) -> usize {
+        self.defined
+            .values()
+            .map(|(_, owner)| match owner {
+                Owner::Load => 0,
+                Owner::Cord { ends } => ends.unwrap_or(1).max(1),
+                _ => 1,
+            })
+            .sum()
+    }
+
+    /// Every receptacle there is, as `from` and `on` name it, in the order of the file.
+    fn receptacles(&self) -> impl Iterator<Item = Id> {
+        self.order
+            .iter()
+            .flat_map(|id| match self.defined.get(id).map(|(_, owner)| owner) {
+                Some(Owner::Outlet { .. }) => vec![id.clone()],
+                Some(Owner::Cord { ends }) => ends_of(id, *ends),
+                _ => Vec::new(),
+            })
+    }
+
+    /// The one form of a reference: a cord with one end has no end numbers.
+    fn canonical(&self, reference: &Id) -> Id {
+        if let Some((base, number)) = split_end(reference)
+            && let Some((_, Owner::Cord { ends: Some(1) })) = self.defined.get(&base)
+            && number == 1
+        {
+            return base;
+        }
+        reference.clone()
+    }
+
+    /// Reports what refers to nothing.
+    pub(super) fn check(&self, sink: &Sink) {
+        let receptacles: Vec<Id> = self.receptacles().collect();
+        for reference in &self.references {
+            let to = self.canonical(&reference.to);
+            if receptacles.contains(&to) || self.ends_unknown(&to) {
+                continue;
+            }
+            let base = split_end(&to).map_or_else(|| to.clone(), |(base, _)| base);
+            let found = to.to_string();
+            let key = reference.key;
+            let kind = if self.defined.contains_key(&base) {
+                ProblemKind::NotAReceptacle {
+                    key,
+                    found,
+                    allowed: self.receptacles_of(&base),
+                }
+            } else {
+                ProblemKind::UnknownReference {
+                    key,
+                    nearest: nearest(&found, receptacles.iter().map(Id::as_str)).map(str::to_owned),
+                    found,
+                }
+            };
+            sink.put(reference.span.clone(), kind);
+        }
+        self.check_rings(sink);
+        self.check_shares(sink);
+    }
+
+    /// Whether it is a cord whose ends could not be read, so that nobody can tell what it has.
+    fn ends_unknown(&self, reference: &Id) -> bool {
+        let base = split_end(reference).map_or_else(|| reference.clone(), |(base, _)| base);
+        matches!(
+            self.defined.get(&base),
+            Some((_, Owner::Cord { ends: None }))
+        )
+    }
+
+    /// The receptacles of a part, by the id of the part.
+    fn receptacles_of(&self, part: &Id) -> Vec<String> {
+        let ids: Vec<Id> = match self.defined.get(part).map(|(_, owner)| owner) {
+            Some(Owner::Cord { ends }) => ends_of(part, *ends),
+            Some(Owner::Box) => self
+                .order
+                .iter()
+                .filter(|id| self.part_of(id).as_ref() == Some(part))
+                .cloned()
+                .collect(),
+            Some(Owner::Outlet { .. }) => vec![part.clone()],
+            _ => Vec::new(),
+        };
+        ids.iter().map(ToString::to_string).collect()
+    }
+
+    /// The part that a receptacle belongs to: its cord or its box. `None` at the generator.
+    fn part_of(&self, receptacle: &Id) -> Option<Id> {
+        let base = split_end(receptacle).map_or_else(|| receptacle.clone(), |(base, _)| base);
+        match self.defined.get(&base) {
+            Some((_, Owner::Outlet { of, .. })) => of.clone(),
+            Some((_, Owner::Cord { .. })) => Some(base),
+            _ => None,
+        }
+    }
+
+    fn check_rings(&self, sink: &Sink) {
+        let feeds: BTreeMap<&Id, (Id, &Range<usize>)> = self
+            .references
+            .iter()
+            .filter_map(|reference| {
+                let part = reference.part.as_ref()?;
+                Some((part, (self.part_of(&reference.to)?, &reference.span)))
+            })
+            .collect();
+        let mut seen: Vec<&Id> = Vec::new();
+        for start in &self.order {
+            let mut way: Vec<&Id> = Vec::new();
+            let mut at = start;
+            while let Some((next, _)) = feeds.get(at) {
+                if seen.contains(&at) {
+                    break;
+                }
+                if let Some(begin) = way.iter().position(|part| *part == at) {
+                    let ring: Vec<Id> = way[begin..].iter().map(|id| (*id).clone()).collect();
+                    if let Some((_, span)) = feeds.get(at) {
+                        sink.put((*span).clone(), ProblemKind::Loop { through: ring });
+                    }
+                    break;
+                }
+                way.push(at);
+                at = next;
+            }
+            seen.extend(way);
+        }
+    }
+
+    fn check_shares(&self, sink: &Sink) {
+        for share in &self.shares {
+            let Some((_, Owner::Outlet { of, .. })) = self.defined.get(&share.outlet) else {
+                continue;
+            };
+            let fellows: Vec<Id> = self
+                .order
+                .iter()
+                .filter(|id| {
+                    **id != share.outlet
+                        && matches!(self.defined.get(*id),
+                            Some((_, Owner::Outlet { of: other, shares: false })) if other == of)
+                })
+                .cloned()
+                .collect();
+            let to = share.to.to_string();
+            if !self.defined.contains_key(&share.to) {
+                let near = nearest(&to, fellows.iter().map(Id::as_str)).map(str::to_owned);
+                sink.put(
+                    share.span.clone(),
+                    ProblemKind::UnknownReference {
+                        key: "shares",
+                        found: to,
+                        nearest: near,
+                    },
+                );
+            } else if !fellows.contains(&share.to) {
+                sink.put(
+                    share.span.clone(),
+                    ProblemKind::BadShare {
+                        found: to,
+                        allowed: fellows.iter().map(ToString::to_string).collect(),
+                    },
+                );
+            } else if share.breaker.is_some()
+                && share.breaker != self.breakers.get(&share.to).copied()
+            {
+                sink.put(share.span.clone(), ProblemKind::ShareDiffers { with: to });
+            }
+        }
+    }
+
+    /// Writes every reference in its one form.
+    pub(super) fn settle(&self, plan: &mut Plan) {
+        let from = plan.cords.iter_mut().map(|cord| &mut cord.from);
+        let boxes = plan.boxes.iter_mut().map(|part| &mut part.from);
+        let on = plan.loads.iter_mut().map(|load| &mut load.on);
+        for reference in from.chain(boxes).chain(on) {
+            *reference = reference.as_ref().map(|id| self.canonical(id));
+        }
+    }
+}
+
+fn ends_of(cord: &Id, ends: Option<usize>) -> Vec<Id> {
+    match ends {
+        Some(1) | None => vec![cord.clone()],
+        Some(ends) => (1..=ends).map(|number| cord.end(number)).collect(),
+    }
+}
+
+/// The cord and the number of "long.2".
+fn split_end(reference: &Id) -> Option<(Id, usize)> {
+    let (base, number) = reference.as_str().rsplit_once('.')?;
+    Some((Id::new(base)?, number.parse().ok()?))
+}

@@ -3,6 +3,22 @@
 //! A rule's file opens with its page, which `explain CODE` prints, under fixed headings; then
 //! its [`Rule`], its check and its tests. To add one: write the file, name it in its area's
 //! list, and give it words in every language.
+//!
+//! Tests hold every rule to the same form: its headings, its words, a plan that sets it off and
+//! a near miss that does not.
+
+mod air;
+mod cite;
+mod cord;
+mod demand;
+mod fit;
+mod fuel;
+mod health;
+mod noise;
+mod overcurrent;
+mod power;
+mod shock;
+mod voltage;
 
 use crate::plan::Id;
 use crate::plan::Plan;
@@ -21,6 +37,10 @@ pub struct Facts<'a> {
     pub figures: &'a Figures,
 }
 
+/// An edit of the example plan that tests start from: this text becomes that one.
+#[cfg(test)]
+pub(crate) type Edit = (&'static str, &'static str);
+
 /// One rule.
 #[derive(Clone, Copy, Debug)]
 pub struct Rule {
@@ -34,8 +54,16 @@ pub struct Rule {
     pub text: &'static str,
     /// By what authority.
     pub sources: &'static [Source],
+    /// Every remedy it may name: its message has an attribute `fix-KEY` for each.
+    pub fixes: &'static [&'static str],
     /// Looks for the hazard.
     pub check: fn(&Facts<'_>, &mut Findings<'_>),
+    /// Plans that set it off, as edits of the example plan. Together they use every remedy.
+    #[cfg(test)]
+    pub(crate) fires: &'static [&'static [Edit]],
+    /// Near misses, which do not.
+    #[cfg(test)]
+    pub(crate) spares: &'static [&'static [Edit]],
 }
 
 /// Where a check puts what it finds.
@@ -55,6 +83,7 @@ impl Findings<'_> {
         fix: &'static str,
         fix_values: Values,
     ) {
+        debug_assert!(self.rule.fixes.contains(&fix), "{} {fix}", self.rule.code);
         self.list.push(Finding {
             code: self.rule.code,
             name: self.rule.name,
@@ -77,6 +106,73 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
     pairs.into_iter().collect()
 }
 
+/// Every rule, in the fixed order of the areas and their codes.
+pub fn all() -> impl Iterator<Item = &'static Rule> {
+    [
+        power::RULES,
+        overcurrent::RULES,
+        cord::RULES,
+        voltage::RULES,
+        shock::RULES,
+        fit::RULES,
+        air::RULES,
+        noise::RULES,
+        fuel::RULES,
+        health::RULES,
+    ]
+    .into_iter()
+    .flatten()
+}
+
+/// The rule of that code or name; case does not matter.
+#[must_use]
+pub fn find(code_or_name: &str) -> Option<&'static Rule> {
+    let wanted = code_or_name.trim();
+    all().find(|rule| {
+        rule.code.eq_ignore_ascii_case(wanted) || rule.name.eq_ignore_ascii_case(wanted)
+    })
+}
+
+/// Everything that every rule finds: worst first, then by code, then by what it is about.
+#[must_use]
+pub fn check(facts: &Facts<'_>) -> Vec<Finding> {
+    let mut list = Vec::new();
+    for rule in all() {
+        rule.run(facts, &mut list);
+    }
+    list.sort_by(|a, b| (a.signal, a.code, &a.about).cmp(&(b.signal, b.code, &b.about)));
+    list
+}
+
+/// The list of rules as a Markdown table, for the developers' document.
+#[must_use]
+pub fn list_markdown() -> String {
+    use std::fmt::Write as _;
+    let mut table =
+        String::from("| code | hazard | area | what it checks |\n| --- | --- | --- | --- |\n");
+    for rule in all() {
+        // Writing into a String cannot fail.
+        let _ = writeln!(
+            table,
+            "| {} | {} | {} | {} |",
+            rule.code,
+            rule.name,
+            rule.area,
+            rule.summary()
+        );
+    }
+    table
+}
+
+/// The headings of a rule's page below its title, in their order.
+pub const HEADINGS: [&str; 5] = [
+    "What it checks",
+    "Why it hurts",
+    "The arithmetic",
+    "What to do",
+    "Sources",
+];
+
 impl Rule {
     /// Runs the rule alone.
     pub fn run(&self, facts: &Facts<'_>, list: &mut Vec<Finding>) {
@@ -93,6 +189,27 @@ impl Rule {
             .collect::<Vec<_>>()
             .join("\n")
     }
+
+    /// The text under one heading of its page.
+    #[must_use]
+    pub fn section(&self, heading: &str) -> String {
+        let page = self.page();
+        page.split("\n## ")
+            .find_map(|part| part.strip_prefix(heading)?.strip_prefix('\n'))
+            .unwrap_or_default()
+            .trim()
+            .to_owned()
+    }
+
+    /// The first sentence of what it checks, on one line.
+    #[must_use]
+    pub fn summary(&self) -> String {
+        let text = self.section(HEADINGS[0]).replace('\n', " ");
+        match text.split_once(". ") {
+            Some((first, _)) => format!("{first}."),
+            None => text,
+        }
+    }
 }
 
 /// Declares the rules of an area: a module for each name, and the list of them.
@@ -104,3 +221,12 @@ macro_rules! area {
     };
 }
 pub(crate) use area;
+
+/// What nearly every rule's file needs.
+mod prelude {
+    pub(super) use super::{Facts, Findings, Rule, cite, values};
+    pub(super) use crate::report::{Signal, Value};
+}
+
+#[cfg(test)]
+mod form;

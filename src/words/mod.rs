@@ -211,6 +211,8 @@ impl Words {
             "first",
             FluentValue::from(ids.first().copied().unwrap_or_default().to_owned()),
         );
+        // The remedy's key, so that a sentence can choose between cases.
+        args.set("fix", FluentValue::from(finding.fix.key));
         FindingText {
             signal: self.signal(finding.signal),
             title: self.format(finding.code, &args),

@@ -1,0 +1,20 @@
+# Rules on overcurrent: what trips, and what only gets hot.
+
+OVER001 = { $fix ->
+    [unknown] No known breaker protects { $first }
+    [splitter] { $first } splits a big outlet into small ones with no breakers
+    [single] { $first } is a single 15 A receptacle on a bigger breaker
+   *[other] The breaker is too big for { $first }
+  }
+    .why = { $fix ->
+        [unknown] Nobody knows at how many amps this path trips. The weakest part is made for { $rating }. If nothing trips there, it can burn. Parts: { $about }.
+       *[other] The weakest part here is made for { $rating }. The breaker before it trips only above { $breaker }. In between nothing trips: the part gets hot and can burn. Parts: { $about }.
+      }
+    .fix-splitter = Do not use { $first }, whatever is plugged in. Use a listed distribution box with a breaker for each receptacle.
+    .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
+    .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
+    .fix-cord = Do not use { $first } here. Use a cord made for { $breaker }, or plug it in where the breaker is { $rating } or less.
+    .fix-plug = Do not use { $first } here. Plug it in where the breaker is { $rating } or less.
+    .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $rating } or less.
+    .fix-wiring = Do not use { $first }. Its wire is too thin for its breaker. Have a licensed electrician look at it.
+    .fix-unknown = Read the number on the breaker or in the manual and put it in the plan. Until then, leave { $first } unused.

@@ -1,0 +1,86 @@
+//! # AIR001 carbon-monoxide-distance
+//!
+//! ## What it checks
+//! How far the generator stands from the nearest tent, vehicle or building with people in it.
+//! Neighbours' tents and vehicles count too. A distance that nobody has measured counts as too
+//! near.
+//!
+//! ## Why it hurts
+//! Engine exhaust holds carbon monoxide, which cannot be seen or smelled. It gathers in tents,
+//! campers and rooms, and sleepers do not wake up. Above 70 ppm it brings headache; above
+//! 150 to 200 ppm unconsciousness and death.
+//!
+//! ## The arithmetic
+//! Distance as given, against two bounds. Under 20 ft (6.096 m) is a danger: it is below the
+//! least distance that agencies publish. Under 25 ft (7.62 m) is a caution: wind and exhaust
+//! direction can undo a bare 20 ft, and one study put the distance at up to 25 ft. No distance
+//! allows for running an engine indoors, in a porch or under an awning.
+//!
+//! ## What to do
+//! Stop the engine, let it cool, and move it farther away, outdoors, exhaust pointing away from
+//! people. Use a longer cord of the right thickness. Measure from the exhaust to the nearest door,
+//! window or vent; an adult's long step is about 2.5 ft.
+//!
+//! ## Sources
+//! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
+//! - NC DHHS, carbon monoxide advice: 20 ft from doors, windows and vents; names the camper
+//!   (confirmed).
+//! - NIST, Emmerich and Wang, 2011: more than 4.6 m with the exhaust pointed away (confirmed).
+//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
+
+use crate::plan::Answer;
+use crate::quantity::Length;
+use crate::rules::prelude::*;
+
+/// The least distance agencies publish: 20 ft.
+const LEAST: Length = Length::from_millimetres(6_096);
+/// The larger published distance: 25 ft.
+const AMPLE: Length = Length::from_millimetres(7_620);
+
+pub(super) const RULE: Rule = Rule {
+    code: "AIR001",
+    name: "carbon-monoxide-distance",
+    area: "air",
+    text: include_str!("carbon_monoxide_distance.rs"),
+    sources: &[
+        cite::CPSC_DISTANCE,
+        cite::NC_DHHS,
+        cite::NIST_2011,
+        cite::NIST_2009,
+        cite::CPSC_LEVELS,
+    ],
+    fixes: &["move", "farther", "measure"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("sleepers_at = \"60 ft\"", "sleepers_at = \"19.9 ft\"")],
+        &[("sleepers_at = \"60 ft\"", "sleepers_at = \"24.9 ft\"")],
+        &[("sleepers_at = \"60 ft\"", "sleepers_at = \"unknown\"")],
+        &[("sleepers_at = \"60 ft\"", "")],
+    ],
+    #[cfg(test)]
+    spares: &[&[("sleepers_at = \"60 ft\"", "sleepers_at = \"25 ft\"")]],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let bounds = [("least", LEAST.into()), ("ample", AMPLE.into())];
+    match facts.plan.site.sleepers_at {
+        Answer::Known(at) if at >= AMPLE => {}
+        Answer::Known(at) => {
+            let (signal, fix) = if at < LEAST {
+                (Signal::Danger, "move")
+            } else {
+                (Signal::Caution, "farther")
+            };
+            let mut shown = values(bounds);
+            shown.insert("distance", at.into());
+            found.add(signal, vec![], shown, fix, values([]));
+        }
+        Answer::Unknown | Answer::Missing => {
+            let mut shown = values(bounds);
+            shown.insert("distance", Value::Word { word: "not-known" });
+            found.add(Signal::Danger, vec![], shown, "measure", values([]));
+        }
+    }
+}

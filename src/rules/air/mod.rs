@@ -1,0 +1,3 @@
+//! Rules on air.
+
+crate::rules::area! { carbon_monoxide_distance }

@@ -1,0 +1,102 @@
+//! The documents that rules rest on, each with how it was checked.
+//!
+//! Where the edition read is not known it is left empty rather than guessed.
+
+use crate::tables::source::{Mark, Source};
+
+const NEC: &str = "NFPA 70 (NEC)";
+
+/// Trade practice.
+pub(super) const PRACTICE: Source = Source::common_practice();
+
+/// Circuits for continuous loads: 125 %.
+pub(super) const NEC_210_20: Source = Source::new(NEC, "210.19(A) and 210.20(A)", "", Mark::Memory);
+/// A single receptacle on a circuit of its own.
+pub(super) const NEC_210_21_B1: Source = Source::new(NEC, "210.21(B)(1)", "", Mark::Memory);
+/// The largest load to plug in.
+pub(super) const NEC_210_21_B2: Source = Source::new(NEC, "210.21(B)(2)", "", Mark::Secondary);
+/// Which receptacle on which circuit.
+pub(super) const NEC_210_21_B3: Source = Source::new(NEC, "210.21(B)(3)", "", Mark::Secondary);
+/// Conductors are protected at their ampacity.
+pub(super) const NEC_240_4: Source = Source::new(NEC, "240.4", "", Mark::Memory);
+/// Cord sets on 20 A circuits.
+pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
+/// Ampacity of flexible cord.
+pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
+/// Voltage drop, informational.
+pub(super) const NEC_DROP: Source = Source::new(
+    NEC,
+    "210.19(A) and 215.2(A), informational notes",
+    "",
+    Mark::Secondary,
+);
+/// Resistance of conductors.
+pub(super) const NEC_TABLE_8: Source = Source::new(NEC, "Chapter 9 Table 8", "", Mark::Confirmed);
+/// Service voltage of 114 to 126 V.
+pub(super) const C84_1: Source = Source::new(
+    "COMAR (Maryland), as ANSI C84.1 range A",
+    "20.50.07.02",
+    "",
+    Mark::Confirmed,
+);
+/// Locked rotor of motors.
+pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
+/// Ground-fault protection on portable sets.
+pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20", "", Mark::Secondary);
+/// Ground-fault protection of temporary power.
+pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::Secondary);
+/// When a set needs no ground rod.
+pub(super) const NEC_250_34: Source = Source::new(NEC, "250.34(A)", "", Mark::Confirmed);
+/// The neutral is joined to ground once, at the source.
+pub(super) const NEC_250_142: Source = Source::new(NEC, "250.142(B)", "", Mark::Memory);
+/// At what current a class A device trips.
+pub(super) const NEC_CLASS_A: Source =
+    Source::new(NEC, "article 100, note on class A", "", Mark::Confirmed);
+/// Equipment that keeps a set and the utility apart.
+pub(super) const NEC_702_5: Source = Source::new(NEC, "702.5", "", Mark::Memory);
+/// OSHA's exemption of small sets.
+pub(super) const OSHA_404_B: Source =
+    Source::new("29 CFR", "1926.404(b)(1)(ii)", "", Mark::Confirmed);
+/// What a receptacle tester shows on a generator.
+pub(super) const OSHA_LETTER: Source = Source::new(
+    "OSHA letter of interpretation",
+    "",
+    "1993-09-03",
+    Mark::Confirmed,
+);
+/// Grounding-type equipment needs a cord with a ground.
+pub(super) const OSHA_334: Source = Source::new("29 CFR", "1910.334(a)(3)", "", Mark::Memory);
+/// Coiled cords overheat.
+pub(super) const ROSPA: Source =
+    Source::new("RoSPA", "advice on extension leads", "", Mark::Confirmed);
+/// Marking of cords for outdoor use.
+pub(super) const NEC_400_4: Source = Source::new(NEC, "Table 400.4", "", Mark::Memory);
+/// Plug and receptacle configurations.
+pub(super) const WD_6: Source = Source::new("NEMA WD 6", "", "", Mark::Memory);
+/// Derating of sets by air and altitude.
+pub(super) const ARMY_TM: Source = Source::new(
+    "US Army TM 9-6115-673-13&P",
+    "Table 2-3",
+    "",
+    Mark::Confirmed,
+);
+/// At least 20 ft.
+pub(super) const CPSC_DISTANCE: Source =
+    Source::new("US CPSC", "generator advice", "2020-07-24", Mark::Secondary);
+/// 20 ft from doors, windows and vents, campers too.
+pub(super) const NC_DHHS: Source =
+    Source::new("NC DHHS", "carbon monoxide advice", "", Mark::Confirmed);
+/// More than 4.6 m with the exhaust pointed away.
+pub(super) const NIST_2011: Source =
+    Source::new("NIST, Emmerich and Wang", "", "2011", Mark::Confirmed);
+/// Up to 25 ft.
+pub(super) const NIST_2009: Source =
+    Source::new("NIST generator study", "", "2009", Mark::Secondary);
+/// What carbon monoxide does at which level.
+pub(super) const CPSC_LEVELS: Source =
+    Source::new("US CPSC", "carbon monoxide levels", "", Mark::Secondary);
+/// Sound of sets in national parks.
+pub(super) const CFR_36_2_12: Source = Source::new("36 CFR", "2.12(a)(1)(i)", "", Mark::Secondary);
+/// Refuelling.
+pub(super) const FEMA_2020: Source =
+    Source::new("FEMA", "generator advice", "2020", Mark::Secondary);

@@ -1,0 +1,3 @@
+//! Rules on cord.
+
+crate::rules::area! {}

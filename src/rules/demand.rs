@@ -1,0 +1,207 @@
+//! What is on at the same time, and how much of it passes each point of the supply.
+//!
+//! A load with hours is on in them. A load without hours that must run may be on at any minute,
+//! so it counts at all of them; one that is only a wish can wait for its turn and does not.
+
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+
+use crate::plan::{Answer, Id, Leg, Load, LoadKind, Span, Wanted};
+use crate::quantity::{Current, Power, Quantity};
+use crate::report::{Amount, LoadFacts, Value};
+use crate::rules::Facts;
+use crate::supply::{Legs, NodeIx};
+
+/// One thing that plugs in: a load, or one of several alike.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Need<'a> {
+    /// What the plan says of it.
+    pub load: &'a Load,
+    /// What it draws.
+    pub facts: &'a LoadFacts,
+    /// The receptacle it is at, if it has one.
+    pub at: Option<NodeIx>,
+}
+
+/// A quantity back from its amount. Amounts come from quantities, so nothing is lost.
+pub(super) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
+    let counts = amount.amount * Decimal::from(10_i64.pow(Q::SCALE));
+    Q::from_count(counts.to_i64().unwrap_or(i64::MAX))
+}
+
+/// A time of day, written the same in every language.
+pub(super) fn clock(minute: u16) -> Value {
+    Value::Name(format!("{:02}:{:02}", minute / 60 % 24, minute % 60))
+}
+
+impl Need<'_> {
+    /// Whether it counts at this minute of the day.
+    pub fn on(&self, minute: u16) -> bool {
+        if self.load.hours.is_empty() {
+            self.any_time()
+        } else {
+            self.load.hours.iter().any(|span| span.contains(minute))
+        }
+    }
+
+    /// Whether it counts all day because nobody said when it runs.
+    pub fn any_time(&self) -> bool {
+        self.load.hours.is_empty()
+            && (self.load.wanted == Wanted::Must || self.load.kind == LoadKind::Medical)
+    }
+
+    /// Whether it runs for three hours or more at a stretch. Where nobody said, a span of its
+    /// hours that long decides.
+    pub fn continuous(&self) -> bool {
+        match self.load.continuous {
+            Answer::Known(continuous) => continuous,
+            Answer::Unknown => true,
+            Answer::Missing => self.load.hours.iter().any(|span| span.minutes() >= 180),
+        }
+    }
+
+    /// Running power.
+    pub fn running(&self) -> Power {
+        quantity(&self.facts.running_watts)
+    }
+
+    /// Power while starting; never less than running.
+    pub fn starting(&self) -> Power {
+        quantity::<Power>(&self.facts.starting_watts).max(self.running())
+    }
+
+    /// Running current.
+    pub fn amps(&self) -> Current {
+        quantity(&self.facts.running_amps)
+    }
+}
+
+/// The busiest minute, by some measure, and what is on in it.
+#[derive(Clone, Debug)]
+pub(super) struct Busiest<'a> {
+    /// When.
+    pub minute: u16,
+    /// What is on.
+    pub on: Vec<Need<'a>>,
+}
+
+impl Busiest<'_> {
+    /// The loads that are on, the largest first, each once.
+    pub fn ids(&self) -> Vec<Id> {
+        let mut on: Vec<_> = self.on.iter().collect();
+        on.sort_by_key(|need| std::cmp::Reverse(need.running()));
+        let mut ids: Vec<Id> = Vec::new();
+        for need in on {
+            if !ids.contains(&need.load.id) {
+                ids.push(need.load.id.clone());
+            }
+        }
+        ids
+    }
+
+    /// Power of all that is on.
+    pub fn running(&self) -> Power {
+        self.on.iter().map(Need::running).sum()
+    }
+}
+
+impl<'a> Facts<'a> {
+    /// Every load, each of a count by itself, with its receptacle.
+    pub(super) fn needs(&self) -> Vec<Need<'a>> {
+        let mut needs = Vec::new();
+        for load in &self.plan.loads {
+            for number in 1..=usize::from(load.count.max(1)) {
+                let id = if load.count <= 1 {
+                    load.id.clone()
+                } else {
+                    load.id.end(number)
+                };
+                let Some(facts) = self.figures.loads.iter().find(|facts| facts.id == id) else {
+                    continue;
+                };
+                let placed = self
+                    .figures
+                    .sharing
+                    .placed
+                    .iter()
+                    .find(|placed| placed.load == id)
+                    .map(|placed| &placed.at);
+                needs.push(Need {
+                    load,
+                    facts,
+                    at: placed
+                        .or(load.on.as_ref())
+                        .and_then(|at| self.supply.receptacle(at)),
+                });
+            }
+        }
+        needs
+    }
+
+    /// The minute at which `measure` of what is on is greatest. What is on changes only where
+    /// some hours begin, so those minutes are enough; the earliest of equals is taken.
+    pub(super) fn busiest<M: Ord>(
+        &self,
+        needs: &[Need<'a>],
+        measure: impl Fn(&[Need<'a>]) -> M,
+    ) -> Busiest<'a> {
+        let mut minutes: Vec<u16> = needs
+            .iter()
+            .flat_map(|need| need.load.hours.iter().map(|span: &Span| span.from))
+            .collect();
+        minutes.push(0);
+        minutes.sort_unstable();
+        minutes.dedup();
+        minutes
+            .into_iter()
+            .map(|minute| Busiest {
+                minute,
+                on: needs
+                    .iter()
+                    .filter(|need| need.on(minute))
+                    .copied()
+                    .collect(),
+            })
+            .reduce(|best, next| {
+                if measure(&next.on) > measure(&best.on) {
+                    next
+                } else {
+                    best
+                }
+            })
+            .unwrap_or(Busiest {
+                minute: 0,
+                on: Vec::new(),
+            })
+    }
+
+    /// The needs whose current passes this point.
+    pub(super) fn through(&self, needs: &[Need<'a>], point: NodeIx) -> Vec<Need<'a>> {
+        needs
+            .iter()
+            .filter(|need| {
+                need.at
+                    .is_some_and(|at| self.supply.up(at).any(|(ix, _)| ix == point))
+            })
+            .copied()
+            .collect()
+    }
+
+    /// The current of these needs on one leg. A 240 V load is on both.
+    pub(super) fn on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Current {
+        needs
+            .iter()
+            .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
+                Some(legs) => legs.all().contains(&leg),
+                // Nobody knows where it goes: on a set with one leg there is one answer only.
+                None => self.supply.node(NodeIx(0)).legs == Legs::One(leg),
+            })
+            .map(Need::amps)
+            .sum()
+    }
+
+    /// The greatest current of these needs on any leg.
+    pub(super) fn worst_leg(&self, needs: &[Need<'a>]) -> Current {
+        self.on_leg(needs, Leg::A).max(self.on_leg(needs, Leg::B))
+    }
+}

@@ -1,0 +1,3 @@
+//! Rules on fit.
+
+crate::rules::area! {}

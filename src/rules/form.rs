@@ -1,0 +1,137 @@
+//! Every rule has the same form, and every remedy its words.
+
+use std::collections::BTreeSet;
+
+use super::{HEADINGS, all, find, list_markdown};
+use crate::tables::source::Mark;
+use crate::words::Words;
+
+#[test]
+fn codes_and_names_are_unique_and_found() {
+    let mut seen = BTreeSet::new();
+    for rule in all() {
+        assert!(seen.insert(rule.code), "{} twice", rule.code);
+        assert!(seen.insert(rule.name), "{} twice", rule.name);
+        for text in [rule.code, rule.name, &rule.code.to_lowercase()] {
+            assert_eq!(find(text).map(|found| found.code), Some(rule.code));
+        }
+        let area: String = rule
+            .code
+            .chars()
+            .filter(char::is_ascii_alphabetic)
+            .collect();
+        assert!(rule.area.to_uppercase().starts_with(&area), "{}", rule.code);
+        assert_eq!(rule.code.len(), area.len() + 3, "{}", rule.code);
+    }
+    assert!(find("AIR999").is_none());
+}
+
+#[test]
+fn codes_stand_in_order_within_their_area() {
+    let rules: Vec<_> = all().collect();
+    for pair in rules.windows(2) {
+        assert!(
+            pair[0].area != pair[1].area || pair[0].code < pair[1].code,
+            "{} before {}",
+            pair[0].code,
+            pair[1].code
+        );
+    }
+}
+
+#[test]
+fn every_page_has_the_fixed_headings_in_order() {
+    for rule in all() {
+        let page = rule.page();
+        let found: Vec<_> = page.lines().filter(|line| line.starts_with('#')).collect();
+        let mut expected = vec![format!("# {} {}", rule.code, rule.name)];
+        expected.extend(HEADINGS.iter().map(|heading| format!("## {heading}")));
+        assert_eq!(found, expected, "{}", rule.code);
+        for heading in HEADINGS {
+            assert!(
+                rule.section(heading).chars().count() > 40,
+                "{}: {heading} says too little",
+                rule.code
+            );
+        }
+    }
+}
+
+/// The page lists exactly the sources that a finding carries, with the same marks.
+#[test]
+fn every_page_lists_its_sources_with_their_marks() {
+    for rule in all() {
+        assert!(!rule.sources.is_empty(), "{} has no authority", rule.code);
+        let section = rule.section("Sources").replace('\n', " ");
+        let items: Vec<&str> = section.split("- ").filter(|item| item.len() > 3).collect();
+        for source in rule.sources {
+            let mark = match source.mark {
+                Mark::Confirmed => "(confirmed)",
+                Mark::Secondary => "(from a secondary copy)",
+                Mark::Memory => "(from memory, not verified)",
+                Mark::CommonPractice => "common practice, no source",
+            };
+            assert!(
+                items.iter().any(|item| {
+                    let item = item.split_whitespace().collect::<Vec<_>>().join(" ");
+                    [source.document, source.clause, source.edition, mark]
+                        .iter()
+                        .all(|part| item.contains(part))
+                }),
+                "{}: its page lacks {source:?}",
+                rule.code
+            );
+        }
+        assert!(
+            items.len() >= rule.sources.len(),
+            "{}: fewer items than sources",
+            rule.code
+        );
+    }
+}
+
+#[test]
+fn every_rule_has_words() {
+    let words = Words::english();
+    for rule in all() {
+        assert!(words.has(rule.code), "{}", rule.code);
+        assert!(words.has(&format!("{}.why", rule.code)), "{}", rule.code);
+        assert!(!rule.fixes.is_empty(), "{}", rule.code);
+        for fix in rule.fixes {
+            let key = format!("{}.fix-{fix}", rule.code);
+            assert!(words.has(&key), "{key}");
+        }
+    }
+    assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+#[test]
+fn nothing_is_called_safe() {
+    let files = include_dir::include_dir!("$CARGO_MANIFEST_DIR/i18n/en");
+    let pages = all().map(|rule| (rule.code.to_owned(), rule.page()));
+    let words = files.files().map(|file| {
+        let text = file.contents_utf8().unwrap_or_default();
+        // Comments are for translators.
+        let text = text
+            .lines()
+            .filter(|line| !line.starts_with('#'))
+            .collect::<Vec<_>>()
+            .join("\n");
+        (file.path().display().to_string(), text)
+    });
+    for (place, text) in pages.chain(words.filter(|(place, _)| place.contains("rules-"))) {
+        let claims = text
+            .split(|c: char| !c.is_alphabetic())
+            .any(|word| ["safe", "safely", "harmless"].contains(&word.to_lowercase().as_str()));
+        assert!(!claims, "{place}");
+    }
+}
+
+#[test]
+fn the_list_has_a_line_for_every_rule() {
+    assert_eq!(list_markdown().lines().count(), 2 + all().count());
+    for rule in all() {
+        assert!(rule.summary().ends_with('.'), "{}", rule.code);
+        assert!(!rule.summary().contains('|'), "{}", rule.code);
+    }
+}

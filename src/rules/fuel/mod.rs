@@ -1,0 +1,3 @@
+//! Rules on fuel.
+
+crate::rules::area! {}

@@ -1,0 +1,3 @@
+//! Rules on health.
+
+crate::rules::area! {}

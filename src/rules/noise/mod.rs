@@ -1,0 +1,3 @@
+//! Rules on noise.
+
+crate::rules::area! {}

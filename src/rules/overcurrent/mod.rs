@@ -1,0 +1,3 @@
+//! Rules on overcurrent.
+
+crate::rules::area! { unprotected_rating }

@@ -1,0 +1,265 @@
+//! # OVER001 unprotected-rating
+//!
+//! ## What it checks
+//! Every part on every path, from the generator's breaker to the last receptacle: receptacle,
+//! plug, inlet, cord and box wiring each need a breaker upstream that trips at or below what the
+//! part is rated for. A part is also found when no breaker is known, because then nothing can be
+//! shown to protect it. Splitters from a 30 A shape to 15 A or 20 A receptacles without breakers
+//! of their own are found whatever is plugged in.
+//!
+//! ## Why it hurts
+//! A breaker protects what it is sized for and nothing smaller. Behind a 30 A breaker a 15 A cord
+//! can carry 29 A all night: nothing trips, the insulation softens, and the cord or the receptacle
+//! burns where nobody is looking.
+//!
+//! ## The arithmetic
+//! For each part: its rating against the smallest breaker between it and the generator, each
+//! breaker at the current it may really hold. It passes when the breaker is no larger, or by one
+//! of these allowances, each by name:
+//! - two or more 15 A receptacles on one 20 A circuit, and 50 A receptacles on 40 A (210.21(B)(3));
+//!   a single 15 A receptacle alone on a 20 A circuit is not covered (210.21(B)(1)) and is a
+//!   warning;
+//! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit (240.5(B)(4)), and the
+//!   receptacles at its end; rule OVER003 then says what that cord carries.
+//!
+//! A coiled cord is judged here as if unwound; rule CORD003 looks after the coil.
+//!
+//! ## What to do
+//! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or
+//! put a listed distribution box with breakers of the right size between. Never change a breaker
+//! or open a box yourself: that is a licensed electrician's work.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 240.4: conductors are protected at their ampacity (from memory, not verified).
+//! - NFPA 70 (NEC), 240.5(B)(4): cord sets on 20 A circuits (confirmed).
+//! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle (from memory, not verified).
+//! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
+//! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
+
+use std::collections::BTreeMap;
+
+use crate::plan::Id;
+use crate::quantity::{Current, Wire};
+use crate::rules::prelude::*;
+use crate::supply::{NodeIx, NodeKind};
+use crate::tables::shape::Configuration;
+
+pub(super) const RULE: Rule = Rule {
+    code: "OVER001",
+    name: "unprotected-rating",
+    area: "overcurrent",
+    text: include_str!("unprotected_rating.rs"),
+    sources: &[
+        cite::NEC_240_4,
+        cite::NEC_240_5_B4,
+        cite::NEC_210_21_B1,
+        cite::NEC_210_21_B3,
+        cite::NEC_400_5,
+    ],
+    fixes: &[
+        "splitter",
+        "receptacle",
+        "single",
+        "cord",
+        "plug",
+        "inlet",
+        "wiring",
+        "unknown",
+    ],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // A splitter with no breakers.
+        &[("ends = [\"L5-30R\"]", "ends = [\"L5-30R\", \"5-20R\"]"), ("from = \"long\"", "from = \"long.1\"")],
+        &[("breaker = \"20 A\" # front", "breaker = \"30 A\"")],
+        &[
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\""),
+        ],
+        &[("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
+        &[
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\"", "shape = \"L5-20R\"\nbreaker = \"30 A\""),
+            ("plug = \"L5-30P\"", "plug = \"L5-20P\""),
+        ],
+        &[
+            ("ends = [\"L5-30R\"]", "ends = [\"L5-20R\"]"),
+            ("inlet = \"L5-30P\"", "inlet = \"L5-20P\""),
+        ],
+        &[("wire = \"12 AWG\" # left", "wire = \"14 AWG\"")],
+        &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // The same shapes behind breakers of their own.
+        &[("shape = \"5-20R\" # left", "shape = \"5-15R\"")],
+        &[("wire = \"12 AWG\" # left", "wire = \"10 AWG\"")],
+        // Going up in shape is no overcurrent hazard.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+        ],
+    ],
+};
+
+/// The largest breaker under which 240.5(B)(4) lets a cord set do with a smaller ampacity.
+const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
+
+/// The smallest breaker that protects a point, itself included: the current it may hold.
+///
+/// A breaker of unknown rating protects nothing; one above it still may.
+pub(super) fn protection(facts: &Facts<'_>, at: NodeIx) -> Option<Current> {
+    facts
+        .supply
+        .up(at)
+        .filter_map(|(_, node)| node.protected_at.map(|(_, amps)| amps))
+        .min()
+}
+
+/// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
+pub(super) fn allowed_cord_set(facts: &Facts<'_>, cord: &Id) -> bool {
+    facts
+        .plan
+        .cords
+        .iter()
+        .find(|candidate| candidate.id == *cord)
+        .and_then(|cord| cord.wire.known())
+        .is_some_and(|wire| match wire {
+            Wire::Awg(gauge) => *gauge <= 16,
+            // 16 AWG is 1.31 mm² (ASTM B258, from memory).
+            Wire::Area(area) => *area >= 1_310,
+        })
+}
+
+/// What the part of a finding is.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Failing {
+    /// No breaker is known at all.
+    Unknown,
+    /// Protected too high.
+    TooHigh { breaker: Current },
+    /// A lone 15 A receptacle on a 20 A circuit.
+    Single { breaker: Current },
+}
+
+/// Proves that a part is protected, or says how it is not.
+fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
+    let node = facts.supply.node(ix);
+    if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. }) {
+        return None;
+    }
+    let Some(breaker) = protection(facts, ix) else {
+        return Some(Failing::Unknown);
+    };
+    if breaker <= node.rating {
+        return None;
+    }
+    match node.kind {
+        NodeKind::Receptacle { shape, sockets } => {
+            let at_cord_end = node
+                .parent
+                .filter(|parent| matches!(facts.supply.node(*parent).kind, NodeKind::Cord { .. }));
+            match shape.0 {
+                Configuration::N5_15 if breaker <= CORD_SET_CIRCUIT => match at_cord_end {
+                    Some(cord) if allowed_cord_set(facts, &facts.supply.node(cord).id) => None,
+                    // The cord itself is found; its end need not be.
+                    Some(_) => Some(Failing::TooHigh { breaker }),
+                    None if sockets > 1 || shares_circuit(facts, ix) => None,
+                    None => Some(Failing::Single { breaker }),
+                },
+                _ => Some(Failing::TooHigh { breaker }),
+            }
+        }
+        NodeKind::Cord { .. } => {
+            let allowed = breaker <= CORD_SET_CIRCUIT && allowed_cord_set(facts, &node.id);
+            (!allowed).then_some(Failing::TooHigh { breaker })
+        }
+        _ => Some(Failing::TooHigh { breaker }),
+    }
+}
+
+/// Whether another receptacle hangs on the same breaker.
+fn shares_circuit(facts: &Facts<'_>, receptacle: NodeIx) -> bool {
+    let breaker = facts.supply.node(receptacle).protected_at.map(|(ix, _)| ix);
+    facts
+        .supply
+        .receptacles()
+        .any(|(ix, node, ..)| ix != receptacle && node.protected_at.map(|(ix, _)| ix) == breaker)
+}
+
+/// A hazard in one place: the part it begins at, and everything below that fails with it.
+struct Place {
+    first: NodeIx,
+    failing: Failing,
+    about: Vec<Id>,
+    weakest: Current,
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    // Where each failing part's hazard begins, so that what hangs below a hazard joins it.
+    let mut begins: BTreeMap<NodeIx, NodeIx> = BTreeMap::new();
+    let mut places: BTreeMap<NodeIx, Place> = BTreeMap::new();
+    for at in 0..facts.supply.nodes.len() {
+        let ix = NodeIx(at);
+        let Some(failing) = prove(facts, ix) else {
+            continue;
+        };
+        let node = facts.supply.node(ix);
+        let above = facts
+            .supply
+            .up(ix)
+            .skip(1)
+            .find_map(|(ix, _)| begins.get(&ix).copied());
+        // The ends of a splitter are one hazard, and it is the splitter's.
+        let begin = above.unwrap_or_else(|| splitter(facts, ix).unwrap_or(ix));
+        begins.insert(ix, begin);
+        let place = places.entry(begin).or_insert_with(|| Place {
+            first: ix,
+            failing,
+            about: vec![facts.supply.node(begin).id.clone()],
+            weakest: node.rating,
+        });
+        place.weakest = place.weakest.min(node.rating);
+        if !place.about.contains(&node.id) {
+            place.about.push(node.id.clone());
+        }
+    }
+    for place in places.into_values() {
+        let (signal, breaker) = match place.failing {
+            Failing::Unknown => (Signal::Danger, Value::Word { word: "not-known" }),
+            Failing::TooHigh { breaker } => (Signal::Danger, breaker.into()),
+            Failing::Single { breaker } => (Signal::Warning, breaker.into()),
+        };
+        found.add(
+            signal,
+            place.about,
+            values([("rating", place.weakest.into()), ("breaker", breaker)]),
+            remedy(facts, place.first, place.failing),
+            values([]),
+        );
+    }
+}
+
+/// The cord whose end this is.
+fn splitter(facts: &Facts<'_>, ix: NodeIx) -> Option<NodeIx> {
+    let node = facts.supply.node(ix);
+    node.parent.filter(|parent| {
+        matches!(node.kind, NodeKind::Receptacle { .. })
+            && matches!(facts.supply.node(*parent).kind, NodeKind::Cord { .. })
+    })
+}
+
+fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Failing) -> &'static str {
+    match (&facts.supply.node(first).kind, failing) {
+        (_, Failing::Unknown) => "unknown",
+        (_, Failing::Single { .. }) => "single",
+        (NodeKind::Receptacle { .. }, _) if splitter(facts, first).is_some() => "splitter",
+        (NodeKind::Receptacle { .. }, _) => "receptacle",
+        (NodeKind::Cord { plug, .. }, Failing::TooHigh { breaker })
+            if plug.0.rating() < breaker =>
+        {
+            "plug"
+        }
+        (NodeKind::Cord { .. }, _) => "cord",
+        (NodeKind::Inlet { .. }, _) => "inlet",
+        (NodeKind::Wiring | NodeKind::Source | NodeKind::Breaker { .. }, _) => "wiring",
+    }
+}

@@ -1,0 +1,3 @@
+//! Rules on power.
+
+crate::rules::area! { rated_power_exceeded }

@@ -1,0 +1,110 @@
+//! # POWER001 rated-power-exceeded
+//!
+//! ## What it checks
+//! Whether the loads that are on at the same time ask for more than the generator can keep up.
+//! A load with hours counts in its hours. A load that must run and has no hours counts all day.
+//! A wish without hours can wait its turn and does not count.
+//!
+//! ## Why it hurts
+//! An overloaded set runs hot, its voltage sags, and it trips or stalls, often at the worst
+//! moment. Heat and low voltage ruin windings, motors and chargers, and can start a fire.
+//!
+//! ## The arithmetic
+//! For each minute at which some hours begin: add the running watts of everything that is on, and
+//! compare the sum with the rated ("running") watts after derating for altitude and hot air
+//! (Army manual: less 1.3 % of rated for each 100 m above 1219 m, less 3 % for each 10 °C above
+//! 35 °C; the trade's rule of thumb where it is more cautious). Then the same with amperes on
+//! each leg against the leg's share, because a low power factor or one busy leg can use a set up
+//! while its watts still look fine. The peak figure on the box is for a few seconds and is not
+//! used here.
+//!
+//! ## What to do
+//! Run things in turns: give each its hours, largest first, or leave one at home. Heat for cooking
+//! is usually the largest: use one heating thing at a time.
+//!
+//! ## Sources
+//! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
+//! - The sum of the loads against the rated power is arithmetic: common practice, no source.
+
+use crate::plan::System;
+use crate::quantity::{Current, Power};
+use crate::rules::demand::{clock, quantity};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "POWER001",
+    name: "rated-power-exceeded",
+    area: "power",
+    text: include_str!("rated_power_exceeded.rs"),
+    sources: &[cite::ARMY_TM, cite::PRACTICE],
+    fixes: &["turns", "leg", "amps"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("running = \"1500 W\"", "running = \"3600 W\"")],
+        // 1800 VA for 900 W on the set's 30 A.
+        &[
+            ("running = \"1500 W\"", "running = \"1900 W\""),
+            ("power_factor = 1.0", "power_factor = 0.5"),
+        ],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("running = \"1500 W\"", "running = \"2000 W\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        // 3550 W + 50 W is exactly rated.
+        &[("running = \"1500 W\"", "running = \"3550 W\"")],
+        // More than rated in all, at different hours.
+        &[
+            ("running = \"1500 W\"", "running = \"3550 W\""),
+            ("running = \"50 W\"", "running = \"500 W\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-23:00\"]"),
+        ],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let needs = facts.needs();
+    let rated: Power = quantity(&facts.figures.usable.rated_watts);
+    let busiest = facts.busiest(&needs, |on| {
+        on.iter().map(|need| need.running()).sum::<Power>()
+    });
+    let demand = busiest.running();
+    if demand > rated {
+        found.add(
+            Signal::Warning,
+            busiest.ids(),
+            values([
+                ("demand", demand.into()),
+                ("limit", rated.into()),
+                ("over", (demand - rated).into()),
+                ("time", clock(busiest.minute)),
+            ]),
+            "turns",
+            values([]),
+        );
+        return;
+    }
+    let busiest = facts.busiest(&needs, |on| facts.worst_leg(on));
+    let demand: Current = facts.worst_leg(&busiest.on);
+    let limit = facts.supply.leg_rated;
+    if demand > limit {
+        found.add(
+            Signal::Warning,
+            busiest.ids(),
+            values([
+                ("demand", demand.into()),
+                ("limit", limit.into()),
+                ("over", (demand - limit).into()),
+                ("time", clock(busiest.minute)),
+            ]),
+            match facts.plan.generator.voltage {
+                System::V120 => "amps",
+                System::V120_240 => "leg",
+            },
+            values([]),
+        );
+    }
+}

@@ -1,0 +1,3 @@
+//! Rules on shock.
+
+crate::rules::area! {}

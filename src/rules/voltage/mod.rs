@@ -1,0 +1,3 @@
+//! Rules on voltage.
+
+crate::rules::area! {}

@@ -4,6 +4,7 @@
 //! "not said", "I don't know" and a value stay three different things all the way to the rules.
 //! [`read()`] takes a plan file apart and reports everything that is wrong with it at once.
 
+pub mod demo;
 pub mod model;
 mod read;
 

@@ -1,1 +1,290 @@
-//! See DEVELOPERS.md.
+//! Paper: labels, card, cautions and worksheet, typeset in memory from a report.
+//!
+//! Nothing here works anything out: every number is the report's own. [`data`] words it, a
+//! closed [`world`] typesets it, [`check`] looks at the result before anybody prints it.
+
+mod check;
+mod data;
+mod error;
+mod stock;
+mod world;
+
+use std::str::FromStr;
+
+use serde::{Deserialize, Serialize};
+use typst::diag::{Severity, SourceDiagnostic};
+use typst::foundations::{Datetime, Smart};
+use typst::syntax::{DiagSpan, Source};
+use typst::{World, WorldExt};
+use typst_layout::PagedDocument;
+use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
+
+use crate::plan::Plan;
+use crate::report::Report;
+use crate::words::Words;
+
+pub use error::{Misfit, PrintError};
+pub use stock::Stock;
+
+/// Pixels a point for pictures: 150 a inch, enough to read the smallest type on a screen.
+const PIXELS_PER_POINT: f64 = 150.0 / 72.0;
+
+/// A size of sheet.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Paper {
+    /// US letter, 8½ by 11 in.
+    #[default]
+    Letter,
+    /// ISO A4, 210 by 297 mm.
+    A4,
+}
+
+impl Paper {
+    /// Width and height.
+    pub(crate) const fn micrometres(self) -> (i64, i64) {
+        match self {
+            Self::Letter => (215_900, 279_400),
+            Self::A4 => (210_000, 297_000),
+        }
+    }
+}
+
+/// A day, as printed on the documents and set as their date.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Date {
+    /// The year.
+    pub year: i32,
+    /// 1 to 12.
+    pub month: u8,
+    /// 1 to 31.
+    pub day: u8,
+}
+
+impl FromStr for Date {
+    type Err = ();
+
+    /// Reads `2026-07-04`.
+    fn from_str(text: &str) -> Result<Self, ()> {
+        let mut parts = text.splitn(3, '-');
+        let mut part = || parts.next().ok_or(());
+        let date = Self {
+            year: part()?.parse().map_err(|_| ())?,
+            month: part()?.parse().map_err(|_| ())?,
+            day: part()?.parse().map_err(|_| ())?,
+        };
+        // The library knows the length of months.
+        date.datetime().map(|_| date).ok_or(())
+    }
+}
+
+impl std::fmt::Display for Date {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{:04}-{:02}-{:02}", self.year, self.month, self.day)
+    }
+}
+
+impl Date {
+    fn datetime(self) -> Option<Datetime> {
+        Datetime::from_ymd(self.year, self.month, self.day)
+    }
+}
+
+/// How to print.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Options {
+    /// The sheet of card, cautions and worksheet, and of the labels when `stock` is not given.
+    pub paper: Paper,
+    /// What the labels are printed on. `None`: plain paper with cut marks.
+    pub stock: Option<Stock>,
+    /// The first position to print on a part-used sheet, counting from one; 0 counts as one.
+    pub start_at: usize,
+    /// A date to print. Never taken from the clock.
+    pub date: Option<Date>,
+    /// Whether to make pictures of the pages too.
+    pub png: bool,
+}
+
+/// One of the prints.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Document {
+    /// One label for each receptacle, cord and box, and one for the generator.
+    Labels,
+    /// Two sides to laminate.
+    Card,
+    /// A list to tick at each set-up.
+    Cautions,
+    /// Every number, to be worked out again by hand.
+    Worksheet,
+}
+
+impl Document {
+    /// All of them.
+    pub const ALL: [Self; 4] = [Self::Labels, Self::Card, Self::Cautions, Self::Worksheet];
+
+    /// Its name in files and messages.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Labels => "labels",
+            Self::Card => "card",
+            Self::Cautions => "cautions",
+            Self::Worksheet => "worksheet",
+        }
+    }
+
+    /// The file it is written to.
+    #[must_use]
+    pub const fn file_name(self) -> &'static str {
+        match self {
+            Self::Labels => "labels.pdf",
+            Self::Card => "card.pdf",
+            Self::Cautions => "cautions.pdf",
+            Self::Worksheet => "worksheet.pdf",
+        }
+    }
+}
+
+/// Typesets all the documents in memory. Gives file names and contents: the four PDFs and, if
+/// asked for, their pages as `labels-1.png` and so on.
+///
+/// # Errors
+/// When a message is missing, a character has no glyph, or a text does not fit.
+pub fn render(
+    plan: &Plan,
+    report: &Report,
+    words: &Words,
+    options: &Options,
+) -> Result<Vec<(String, Vec<u8>)>, PrintError> {
+    let mut files = Vec::new();
+    for (document, data) in data::all(plan, report, words, options)? {
+        let paged = typeset(document, data, options)?;
+        files.push((
+            document.file_name().to_owned(),
+            export(document, &paged, options)?,
+        ));
+        if options.png {
+            pictures(document, &paged, &mut files)?;
+        }
+    }
+    Ok(files)
+}
+
+fn typeset(
+    document: Document,
+    data: String,
+    options: &Options,
+) -> Result<PagedDocument, PrintError> {
+    let main = format!("{}.typ", document.name());
+    let today = options.date.and_then(Date::datetime);
+    let world = world::PrintWorld::new(&main, data, today);
+    let compiled = typst::compile::<PagedDocument>(&world);
+    let paged = compiled
+        .output
+        .map_err(|errors| diagnosed(&world, &errors))?;
+    // A warning from the typesetter is always a fault of a template here.
+    if !compiled.warnings.is_empty() {
+        return Err(diagnosed(&world, &compiled.warnings));
+    }
+    check::check(document, &paged)?;
+    Ok(paged)
+}
+
+fn export(
+    document: Document,
+    paged: &PagedDocument,
+    options: &Options,
+) -> Result<Vec<u8>, PrintError> {
+    let fault = |message: String| PrintError::Template {
+        file: format!("{}.typ", document.name()),
+        line: 0,
+        column: 0,
+        message,
+    };
+    let standards = PdfStandards::new(&[PdfStandard::Ua_1])
+        .map_err(|error| fault(error.message().to_string()))?;
+    let timestamp = options
+        .date
+        .and_then(Date::datetime)
+        .map(Timestamp::new_utc);
+    let options = PdfOptions {
+        // Fixed, so that the same plan gives the same bytes.
+        ident: Smart::Custom(format!("tallywatt/{}", document.name())),
+        creator: Smart::Custom(Some("tallywatt".to_owned())),
+        timestamp,
+        page_ranges: None,
+        standards,
+        tagged: true,
+        pretty: false,
+    };
+    typst_pdf::pdf(paged, &options).map_err(|errors| {
+        fault(
+            errors
+                .iter()
+                .map(|error| error.message.as_str())
+                .collect::<Vec<_>>()
+                .join("; "),
+        )
+    })
+}
+
+fn pictures(
+    document: Document,
+    paged: &PagedDocument,
+    files: &mut Vec<(String, Vec<u8>)>,
+) -> Result<(), PrintError> {
+    let options = typst_render::RenderOptions {
+        pixel_per_pt: PIXELS_PER_POINT.into(),
+        render_bleed: false,
+    };
+    for (index, page) in paged.pages().iter().enumerate() {
+        let name = format!("{}-{}.png", document.name(), index + 1);
+        let png = typst_render::render(page, &options)
+            .encode_png()
+            .map_err(|error| PrintError::Template {
+                file: name.clone(),
+                line: 0,
+                column: 0,
+                message: error.to_string(),
+            })?;
+        files.push((name, png));
+    }
+    Ok(())
+}
+
+/// The first error, or else warning, with its place.
+fn diagnosed(world: &world::PrintWorld, diagnostics: &[SourceDiagnostic]) -> PrintError {
+    let worst = diagnostics
+        .iter()
+        .find(|diagnostic| diagnostic.severity == Severity::Error)
+        .or(diagnostics.first());
+    let Some(worst) = worst else {
+        unreachable!("a failed compilation says why");
+    };
+    let span: DiagSpan = worst.span;
+    let (file, line, column) = place(world, span).unwrap_or_default();
+    let mut message = worst.message.to_string();
+    for hint in &worst.hints {
+        message.push_str("; ");
+        message.push_str(&hint.v);
+    }
+    PrintError::Template {
+        file,
+        line,
+        column,
+        message,
+    }
+}
+
+fn place(world: &world::PrintWorld, span: DiagSpan) -> Option<(String, usize, usize)> {
+    let id = span.id()?;
+    let source: Source = world.source(id).ok()?;
+    let file = id.get().vpath().get_without_slash().to_owned();
+    let start = world.range(span)?.start;
+    let line = source.lines().byte_to_line(start)?;
+    let column = source.lines().byte_to_column(start)?;
+    Some((file, line + 1, column + 1))
+}
+
+#[cfg(test)]
+mod tests;

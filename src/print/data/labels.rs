@@ -1,0 +1,434 @@
+//! What each label says.
+
+use serde::Serialize;
+
+use super::super::stock::{Stock, StockData};
+use super::{Common, Context, PrintError};
+use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
+use crate::quantity::Wire;
+use crate::report::{Amount, Finding, Limit, Signal};
+
+/// The data of `labels.typ`.
+#[derive(Debug, Serialize)]
+pub(super) struct Labels {
+    common: Common,
+    stock: StockData,
+    /// Positions to leave empty on the first sheet.
+    skip: usize,
+    labels: Vec<Label>,
+}
+
+#[derive(Debug, Serialize)]
+#[serde(tag = "kind", rename_all = "lowercase")]
+enum Label {
+    Refuse(Refusal),
+    Generator(Part),
+    Receptacle(Socket),
+    Cord(Part),
+    Box(Part),
+}
+
+/// A receptacle or part that must not be used.
+#[derive(Debug, Serialize)]
+struct Refusal {
+    id: String,
+    shape: Option<String>,
+    signal: String,
+    title: String,
+    why: String,
+    fix: String,
+}
+
+/// A receptacle.
+#[derive(Debug, Serialize)]
+struct Socket {
+    id: String,
+    shape: String,
+    alt: String,
+    volts: String,
+    long: Flow,
+    short: Flow,
+    set_by: String,
+    enforced: bool,
+    gfci: bool,
+    /// Sentences about what shares the limit.
+    shared: Vec<String>,
+    /// What plugs in here.
+    plugs: Vec<String>,
+    /// From the generator to here, here not counted.
+    path: Vec<String>,
+}
+
+/// An amount of current and the power it carries, with how long.
+#[derive(Debug, Serialize)]
+struct Flow {
+    amps: String,
+    watts: String,
+}
+
+/// The generator, a cord or a box.
+#[derive(Debug, Serialize)]
+struct Part {
+    id: String,
+    /// Shapes to draw.
+    faces: Vec<String>,
+    alt: String,
+    /// The largest line under the name.
+    headline: String,
+    long: Option<Flow>,
+    short: Option<Flow>,
+    set_by: Option<String>,
+    enforced: bool,
+    /// Name and value.
+    facts: Vec<(String, String)>,
+    path: Vec<String>,
+}
+
+const KEYS: &[&str] = &[
+    "up-to",
+    "for-hours",
+    "for-short",
+    "limit",
+    "trips",
+    "nothing-trips",
+    "shock",
+    "shock-yes",
+    "shock-no",
+    "plug-in",
+    "plug-in-nothing",
+    "comes-from",
+    "do-not-use",
+    "why",
+    "do",
+    "scale-bar",
+    "fold",
+    "generator",
+    "cord",
+    "box",
+];
+
+pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
+    let stock = match &context.options.stock {
+        Some(stock) => stock.clone(),
+        None => Stock::plain(context.options.paper)?,
+    };
+    let start_at = context.options.start_at.max(1);
+    if start_at > stock.count() {
+        return Err(PrintError::BadStart {
+            start_at,
+            count: stock.count(),
+        });
+    }
+    let mut common = context.common("labels-title", KEYS);
+    common.paper = stock.paper;
+    let (refused, rest): (Vec<_>, Vec<_>) = labels(context)
+        .into_iter()
+        .partition(|label| matches!(label, Label::Refuse(_)));
+    Ok(Labels {
+        common,
+        stock: stock.data(),
+        skip: start_at - 1,
+        labels: refused.into_iter().chain(rest).collect(),
+    })
+}
+
+/// In the order of the supply: the generator and its outlets, cords, boxes and their outlets.
+fn labels(context: &Context<'_>) -> Vec<Label> {
+    let plan = context.plan;
+    let mut labels = vec![Label::Generator(generator(context))];
+    for outlet in &plan.generator.outlets {
+        labels.extend(socket(context, &outlet.id, None, Some(outlet)));
+    }
+    for cord in &plan.cords {
+        labels.push(match danger(context, &cord.id, None) {
+            Some(finding) => refusal(context, &cord.id, None, finding),
+            None => Label::Cord(self::cord(context, cord)),
+        });
+        // A cord's only end is labelled by the cord's own flag.
+        if cord.ends.len() > 1 {
+            for index in 0..cord.ends.len() {
+                labels.extend(socket(context, &cord.end_id(index), Some(&cord.id), None));
+            }
+        }
+    }
+    for part in &plan.boxes {
+        labels.push(match danger(context, &part.id, None) {
+            Some(finding) => refusal(context, &part.id, None, finding),
+            None => Label::Box(self::part(context, part)),
+        });
+        for outlet in &part.outlets {
+            labels.extend(socket(context, &outlet.id, Some(&part.id), Some(outlet)));
+        }
+    }
+    labels
+}
+
+/// The first finding that says this must not be used: one of danger that names it, or the part
+/// it belongs to.
+fn danger<'a>(context: &Context<'a>, id: &Id, owner: Option<&Id>) -> Option<&'a Finding> {
+    context.report.findings.iter().find(|finding| {
+        finding.signal == Signal::Danger
+            && finding
+                .about
+                .iter()
+                .any(|about| about == id || owner == Some(about))
+    })
+}
+
+fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Finding) -> Label {
+    let text = context.words.finding(finding);
+    Label::Refuse(Refusal {
+        id: id.to_string(),
+        shape,
+        signal: text.signal,
+        title: text.title,
+        why: text.why,
+        fix: text.fix,
+    })
+}
+
+/// The label of a receptacle; none if nothing feeds it and nothing is wrong with it.
+fn socket(
+    context: &Context<'_>,
+    id: &Id,
+    owner: Option<&Id>,
+    outlet: Option<&Outlet>,
+) -> Option<Label> {
+    let limit = context.limit(id);
+    if let Some(finding) = danger(context, id, owner) {
+        let shape = limit
+            .map(|limit| limit.shape)
+            .or(outlet.map(|outlet| outlet.shape));
+        return Some(refusal(
+            context,
+            id,
+            shape.map(|shape| shape.to_string()),
+            finding,
+        ));
+    }
+    let limit = limit?;
+    let shape = limit.shape.to_string();
+    Some(Label::Receptacle(Socket {
+        id: id.to_string(),
+        alt: context.say("face-alt", &[("shape", &shape)]),
+        shape,
+        volts: context.capacity(&limit.volts),
+        long: long(context, limit),
+        short: short(context, limit),
+        set_by: context.set_by(limit),
+        enforced: limit.set_by.enforced,
+        gfci: limit.gfci,
+        shared: shared(context, outlet),
+        plugs: context.load_names(context.placed_at(&limit.id)),
+        path: path(context, limit, false),
+    }))
+}
+
+fn long(context: &Context<'_>, limit: &Limit) -> Flow {
+    Flow {
+        amps: context.capacity(&limit.continuous_amps),
+        watts: context.capacity(&limit.continuous_watts),
+    }
+}
+
+fn short(context: &Context<'_>, limit: &Limit) -> Flow {
+    Flow {
+        amps: context.capacity(&limit.short_amps),
+        watts: context.capacity(&limit.short_watts),
+    }
+}
+
+/// Several sockets behind one breaker are a trap for beginners: each looks as if it had the
+/// whole.
+fn shared(context: &Context<'_>, outlet: Option<&Outlet>) -> Vec<String> {
+    let Some(outlet) = outlet else {
+        return Vec::new();
+    };
+    let mut sentences = Vec::new();
+    let sockets = outlet.socket_count();
+    if sockets > 1 {
+        sentences.push(context.say("shared-sockets", &[("count", &sockets.to_string())]));
+    }
+    let siblings = context
+        .plan
+        .generator
+        .outlets
+        .iter()
+        .chain(context.plan.boxes.iter().flat_map(|part| &part.outlets));
+    let breaker = |other: &Outlet| other.shares.clone().unwrap_or_else(|| other.id.clone());
+    let others: Vec<&str> = siblings
+        .filter(|other| other.id != outlet.id && breaker(other) == breaker(outlet))
+        .map(|other| other.id.as_str())
+        .collect();
+    if !others.is_empty() {
+        sentences.push(context.say(
+            "shared-outlets",
+            &[("others", &context.words.list(&others))],
+        ));
+    }
+    sentences
+}
+
+/// The generator's name, then the parts in between.
+fn path(context: &Context<'_>, limit: &Limit, with_self: bool) -> Vec<String> {
+    let mut names = vec![context.plan.generator.name.clone()];
+    names.extend(
+        limit
+            .path
+            .iter()
+            .filter(|id| with_self || **id != limit.id)
+            .map(Id::to_string),
+    );
+    names
+}
+
+fn generator(context: &Context<'_>) -> Part {
+    let set = &context.plan.generator;
+    let usable = &context.report.figures.usable;
+    let mut facts = vec![(
+        context.say("neutral", &[]),
+        context.say(
+            match (set.neutral, set.bonding_plug) {
+                (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
+                (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
+                (Answer::Known(Neutral::Floating), _) => "neutral-floating",
+                _ => "neutral-unknown",
+            },
+            &[],
+        ),
+    )];
+    if usable.stranded_watts.amount > rust_decimal::Decimal::ZERO {
+        facts.push((
+            context.say("reachable", &[]),
+            context.say(
+                "reachable-value",
+                &[
+                    ("reachable", &context.capacity(&usable.reachable_watts)),
+                    ("rated", &context.capacity(&usable.rated_watts)),
+                ],
+            ),
+        ));
+    }
+    if let Some(hours) = &context.report.figures.energy.hours_per_tank {
+        facts.push((
+            context.say("tank", &[]),
+            context.say("tank-value", &[("hours", &context.capacity(hours))]),
+        ));
+    }
+    facts.push((context.say("refuel", &[]), context.say("refuel-value", &[])));
+    facts.push((context.say("air", &[]), context.say("air-value", &[])));
+    Part {
+        id: set.name.clone(),
+        faces: Vec::new(),
+        alt: context.say("generator-alt", &[]),
+        headline: context.say(
+            "generator-headline",
+            &[
+                ("rated", &context.capacity(&usable.rated_watts)),
+                ("peak", &context.capacity(&usable.peak_watts)),
+            ],
+        ),
+        long: None,
+        short: None,
+        set_by: None,
+        enforced: true,
+        facts,
+        path: Vec::new(),
+    }
+}
+
+fn cord(context: &Context<'_>, cord: &Cord) -> Part {
+    // Where a cord has several ends they share what the cord carries; each has its own label.
+    let limit = (cord.ends.len() == 1)
+        .then(|| context.limit(&cord.end_id(0)))
+        .flatten();
+    let mut facts = Vec::new();
+    if let Some(from) = &cord.from {
+        facts.push((context.say("plug-into", &[]), from.to_string()));
+    }
+    if limit.is_some() {
+        let at = cord.end_id(0);
+        let fed: Vec<&str> = context
+            .plan
+            .cords
+            .iter()
+            .map(|other| (&other.id, &other.from))
+            .chain(context.plan.boxes.iter().map(|part| (&part.id, &part.from)))
+            .filter(|(_, from)| **from == Some(at.clone()))
+            .map(|(id, _)| id.as_str())
+            .collect();
+        let mut plugs: Vec<String> = fed.into_iter().map(str::to_owned).collect();
+        if let Some(limit) = limit {
+            plugs.extend(context.load_names(context.placed_at(&limit.id)));
+        }
+        if !plugs.is_empty() {
+            let plugs: Vec<&str> = plugs.iter().map(String::as_str).collect();
+            facts.push((context.say("feeds", &[]), context.words.list(&plugs)));
+        }
+    }
+    facts.push((context.say("uncoil", &[]), context.say("uncoil-value", &[])));
+    Part {
+        id: cord.id.to_string(),
+        faces: cord.ends.iter().map(ToString::to_string).collect(),
+        alt: String::new(),
+        headline: cord_facts(context, cord),
+        long: limit.map(|limit| long(context, limit)),
+        short: limit.map(|limit| short(context, limit)),
+        set_by: limit.map(|limit| context.set_by(limit)),
+        enforced: limit.is_none_or(|limit| limit.set_by.enforced),
+        facts,
+        path: limit.map_or_else(Vec::new, |limit| path(context, limit, false)),
+    }
+}
+
+/// "10 AWG · 75 ft", as far as it is known.
+pub(super) fn cord_facts(context: &Context<'_>, cord: &Cord) -> String {
+    let wire = match &cord.wire {
+        Answer::Known(wire) => Wire::to_string(wire),
+        _ => context.say("wire-unknown", &[]),
+    };
+    let length = match cord.length {
+        Answer::Known(length) => context
+            .words
+            .amount(&Amount::of(length), crate::words::Show::Demand),
+        _ => context.say("length-unknown", &[]),
+    };
+    context.say("cord-facts", &[("wire", &wire), ("length", &length)])
+}
+
+fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
+    let mut facts = Vec::new();
+    if let Some(from) = &part.from {
+        facts.push((context.say("plug-into", &[]), from.to_string()));
+    }
+    for outlet in &part.outlets {
+        if let Some(limit) = context.limit(&outlet.id) {
+            facts.push((
+                outlet.id.to_string(),
+                context.say(
+                    "box-outlet",
+                    &[
+                        ("amps", &context.capacity(&limit.continuous_amps)),
+                        ("watts", &context.capacity(&limit.continuous_watts)),
+                    ],
+                ),
+            ));
+        }
+    }
+    Part {
+        id: part.id.to_string(),
+        faces: part
+            .outlets
+            .iter()
+            .map(|outlet| outlet.shape.to_string())
+            .collect(),
+        alt: String::new(),
+        headline: context.say("box-headline", &[("inlet", &part.inlet.to_string())]),
+        long: None,
+        short: None,
+        set_by: None,
+        enforced: true,
+        facts,
+        path: Vec::new(),
+    }
+}

@@ -1,0 +1,204 @@
+//! From plan, report and words to what the templates draw: finished sentences, and the few bare
+//! numbers that drawing needs.
+
+mod labels;
+
+use std::collections::BTreeMap;
+
+use fluent_bundle::FluentValue;
+use serde::Serialize;
+
+use super::{Document, Options, Paper, PrintError, world};
+use crate::plan::{Id, Plan};
+use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
+use crate::words::{Show, Words};
+
+/// The data of each document as JSON, checked.
+pub(super) fn all(
+    plan: &Plan,
+    report: &Report,
+    words: &Words,
+    options: &Options,
+) -> Result<Vec<(Document, String)>, PrintError> {
+    let context = Context {
+        plan,
+        report,
+        words,
+        options,
+    };
+    let documents = vec![(Document::Labels, json(&labels::data(&context)?))];
+    let faults = words.faults();
+    if !faults.is_empty() {
+        return Err(PrintError::WordsIncomplete { faults });
+    }
+    for (_, value) in &documents {
+        printable(value)?;
+    }
+    Ok(documents
+        .into_iter()
+        .map(|(document, value)| (document, value.to_string()))
+        .collect())
+}
+
+/// Numbers go as text, which templates read with `int` and `float`: with the exact numbers this
+/// program asks of its JSON library, the typesetter's own reader would see dictionaries.
+fn json(data: &impl Serialize) -> serde_json::Value {
+    let mut value = serde_json::to_value(data)
+        .unwrap_or_else(|_| unreachable!("texts, finite numbers and lists of them"));
+    numbers_to_text(&mut value);
+    value
+}
+
+fn numbers_to_text(value: &mut serde_json::Value) {
+    match value {
+        serde_json::Value::Number(number) => {
+            *value = serde_json::Value::String(number.to_string());
+        }
+        serde_json::Value::Array(items) => items.iter_mut().for_each(numbers_to_text),
+        serde_json::Value::Object(fields) => fields.values_mut().for_each(numbers_to_text),
+        _ => {}
+    }
+}
+
+/// Refuses the first text with a character that some face lacks, and names the whole of it.
+fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
+    match value {
+        serde_json::Value::String(text) => {
+            let characters: String = text.chars().filter(|c| !world::can_print(*c)).collect();
+            if characters.is_empty() {
+                Ok(())
+            } else {
+                Err(PrintError::NoGlyph {
+                    text: text.clone(),
+                    characters,
+                })
+            }
+        }
+        serde_json::Value::Array(items) => items.iter().try_for_each(printable),
+        serde_json::Value::Object(fields) => fields.values().try_for_each(printable),
+        _ => Ok(()),
+    }
+}
+
+/// What is the same on every document.
+#[derive(Debug, Serialize)]
+struct Common {
+    lang: String,
+    title: String,
+    site: String,
+    date: Option<String>,
+    paper: Paper,
+    /// The fixed words of the template, by key.
+    w: BTreeMap<&'static str, String>,
+}
+
+/// Everything the data is made from.
+#[derive(Clone, Copy)]
+struct Context<'a> {
+    plan: &'a Plan,
+    report: &'a Report,
+    words: &'a Words,
+    options: &'a Options,
+}
+
+impl<'a> Context<'a> {
+    /// `keys` are the template's fixed words: key `x` is the message `print-x`.
+    fn common(&self, title: &str, keys: &[&'static str]) -> Common {
+        Common {
+            lang: self.words.language().language.to_string(),
+            title: self.say(title, &[("site", &self.plan.site.name)]),
+            site: self.plan.site.name.clone(),
+            date: self.options.date.map(|date| date.to_string()),
+            paper: self.options.paper,
+            w: keys
+                .iter()
+                .map(|key| (*key, self.words.text(&format!("print-{key}"))))
+                .collect(),
+        }
+    }
+
+    /// A message `print-KEY` with texts in it.
+    fn say(&self, key: &str, args: &[(&'static str, &str)]) -> String {
+        self.words.with(
+            &format!("print-{key}"),
+            args.iter()
+                .map(|(name, value)| (*name, FluentValue::from((*value).to_owned()))),
+        )
+    }
+
+    /// What a thing can carry.
+    fn capacity(&self, amount: &Amount) -> String {
+        self.words.amount(amount, Show::Capacity)
+    }
+
+    /// What a thing asks.
+    fn demand(&self, amount: &Amount) -> String {
+        self.words.amount(amount, Show::Demand)
+    }
+
+    fn limit(&self, id: &Id) -> Option<&'a Limit> {
+        self.report
+            .figures
+            .limits
+            .iter()
+            .find(|limit| limit.id == *id)
+    }
+
+    fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
+        self.report.figures.loads.iter().find(|load| load.id == *id)
+    }
+
+    /// The name of a load; its id where the report does not know it.
+    fn load_name(&self, id: &Id) -> String {
+        self.load(id)
+            .map_or_else(|| id.to_string(), |load| load.name.clone())
+    }
+
+    /// Names of loads, those of the same name counted together, in the order given.
+    fn load_names<'b>(&self, ids: impl IntoIterator<Item = &'b Id>) -> Vec<String> {
+        let mut names: Vec<(String, u32)> = Vec::new();
+        for id in ids {
+            let name = self.load_name(id);
+            match names.iter_mut().find(|(known, _)| *known == name) {
+                Some((_, count)) => *count += 1,
+                None => names.push((name, 1)),
+            }
+        }
+        names
+            .into_iter()
+            .map(|(name, count)| match count {
+                1 => name,
+                _ => self.say("several", &[("name", &name), ("count", &count.to_string())]),
+            })
+            .collect()
+    }
+
+    /// The loads the report placed at this receptacle.
+    fn placed_at(&self, id: &'a Id) -> impl Iterator<Item = &'a Id> {
+        self.report
+            .figures
+            .sharing
+            .placed
+            .iter()
+            .filter(move |placed| placed.at == *id)
+            .map(|placed| &placed.load)
+    }
+
+    /// What sets a limit, as a sentence.
+    fn set_by(&self, limit: &Limit) -> String {
+        self.say(
+            &format!("set-by-{}", limit.set_by.reason.code()),
+            &[("id", limit.set_by.id.as_str())],
+        )
+    }
+
+    /// The signal's name in templates.
+    const fn signal(signal: Signal) -> &'static str {
+        match signal {
+            Signal::Danger => "danger",
+            Signal::Warning => "warning",
+            Signal::Caution => "caution",
+            Signal::Notice => "notice",
+        }
+    }
+}

@@ -1,0 +1,156 @@
+//! The closed world the templates are compiled in: the embedded templates, one data file and a
+//! fixed set of fonts. There is no disk, network, clock or environment in it, so that the same
+//! data gives the same paper everywhere.
+
+use std::collections::BTreeMap;
+use std::sync::LazyLock;
+
+use include_dir::{Dir, include_dir};
+use typst::diag::{FileError, FileResult};
+use typst::foundations::{Bytes, Datetime, Duration};
+use typst::syntax::{FileId, RootedPath, Source, VirtualPath, VirtualRoot};
+use typst::text::{Font, FontBook};
+use typst::utils::LazyHash;
+use typst::{Library, LibraryExt, World};
+
+/// The only file that is not a template. Whatever a user typed comes in through it, as data:
+/// nothing in it is ever read as markup.
+const DATA: &str = "data.json";
+
+static TEMPLATES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/label-templates");
+
+static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
+
+static SOURCES: LazyLock<BTreeMap<&'static str, Source>> = LazyLock::new(|| {
+    let mut sources = BTreeMap::new();
+    gather(&TEMPLATES, &mut sources);
+    sources
+});
+
+static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
+    let faces = [
+        dejavu::sans::regular(),
+        dejavu::sans::bold(),
+        dejavu::sans_condensed::regular(),
+        dejavu::sans_condensed::bold(),
+        dejavu::sans_condensed::bold_oblique(),
+    ];
+    let fonts: Vec<Font> = faces
+        .into_iter()
+        .flat_map(|face| Font::iter(Bytes::new(face)))
+        .collect();
+    let book = LazyHash::new(FontBook::from_fonts(&fonts));
+    Fonts { book, fonts }
+});
+
+/// The faces, parsed once for all documents.
+struct Fonts {
+    book: LazyHash<FontBook>,
+    fonts: Vec<Font>,
+}
+
+fn gather(folder: &'static Dir<'_>, into: &mut BTreeMap<&'static str, Source>) {
+    for file in folder.files() {
+        let path = file.path().to_str().unwrap_or_default();
+        if let (true, Some(text)) = (
+            file.path().extension().is_some_and(|end| end == "typ"),
+            file.contents_utf8(),
+        ) {
+            into.insert(path, Source::new(id(path), text.to_owned()));
+        }
+    }
+    for inner in folder.dirs() {
+        gather(inner, into);
+    }
+}
+
+/// The embedded file at this path below `label-templates/`.
+pub(super) fn embedded(path: &str) -> Option<&'static str> {
+    TEMPLATES.get_file(path)?.contents_utf8()
+}
+
+/// The embedded files in this folder below `label-templates/`, in the order of their names.
+pub(super) fn embedded_in(folder: &str) -> Vec<(&'static str, &'static str)> {
+    let mut files: Vec<_> = TEMPLATES
+        .get_dir(folder)
+        .into_iter()
+        .flat_map(Dir::files)
+        .filter_map(|file| Some((file.path().file_stem()?.to_str()?, file.contents_utf8()?)))
+        .collect();
+    files.sort_unstable();
+    files
+}
+
+fn id(path: &str) -> FileId {
+    let path = VirtualPath::new(path).unwrap_or_else(|_| unreachable!("paths here are fixed"));
+    RootedPath::new(VirtualRoot::Project, path).intern()
+}
+
+/// Whether every face that prints use has a glyph for the character.
+pub(super) fn can_print(character: char) -> bool {
+    FONTS
+        .fonts
+        .iter()
+        .all(|font| font.info().coverage.contains(u32::from(character)))
+}
+
+/// The world of one document.
+#[derive(Debug)]
+pub(super) struct PrintWorld {
+    main: FileId,
+    data: Bytes,
+    today: Option<Datetime>,
+}
+
+impl PrintWorld {
+    /// `template` names the document's template; `data` is the JSON it reads; `today` is the
+    /// only date there is.
+    pub(super) fn new(template: &str, data: String, today: Option<Datetime>) -> Self {
+        Self {
+            main: id(template),
+            data: Bytes::from_string(data),
+            today,
+        }
+    }
+}
+
+impl World for PrintWorld {
+    fn library(&self) -> &LazyHash<Library> {
+        &LIBRARY
+    }
+
+    fn book(&self) -> &LazyHash<FontBook> {
+        &FONTS.book
+    }
+
+    fn main(&self) -> FileId {
+        self.main
+    }
+
+    fn source(&self, id: FileId) -> FileResult<Source> {
+        let path = id.get().vpath().get_without_slash();
+        match id.get().root() {
+            VirtualRoot::Project => SOURCES
+                .get(path)
+                .cloned()
+                .ok_or_else(|| FileError::NotFound(path.into())),
+            VirtualRoot::Package(_) => Err(FileError::AccessDenied),
+        }
+    }
+
+    fn file(&self, id: FileId) -> FileResult<Bytes> {
+        if id.get().vpath().get_without_slash() == DATA {
+            return Ok(self.data.clone());
+        }
+        self.source(id)
+            .map(|source| Bytes::from_string(source.text().to_owned()))
+    }
+
+    fn font(&self, index: usize) -> Option<Font> {
+        FONTS.fonts.get(index).cloned()
+    }
+
+    fn today(&self, _offset: Option<Duration>) -> Option<Datetime> {
+        self.today
+    }
+}

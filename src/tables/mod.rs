@@ -4,5 +4,11 @@
 //! its source; the modules here read it and say what its unit is.
 
 pub mod appliances;
+pub mod conductor;
+pub mod copper;
+mod data;
+pub mod derating;
+pub mod kinds;
+pub mod motors;
 pub mod shape;
 pub mod source;

@@ -1,0 +1,261 @@
+//! How much current conductors may carry.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use super::data::{self, Cited};
+use super::source::Source;
+use crate::quantity::{Current, Length, Wire};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    flexible: RowSet<FlexibleText>,
+    r#box: RowSet<BoxText>,
+    marked: RowSet<MarkedText>,
+    section: RowSet<SectionText>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RowSet<T> {
+    source: Cited,
+    rows: Vec<T>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct FlexibleText {
+    gauge: i8,
+    a: String,
+    b: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct BoxText {
+    gauge: i8,
+    amps: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct MarkedText {
+    gauge: i8,
+    feet: i64,
+    amps: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct SectionText {
+    gauge: i8,
+    area: String,
+}
+
+/// One gauge of NEC table 400.5(A)(1).
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct FlexibleRow {
+    /// American wire gauge.
+    pub gauge: i8,
+    /// Column A: three current-carrying conductors.
+    pub a: Current,
+    /// Column B: two.
+    pub b: Current,
+}
+
+/// What a cord set is commonly marked with.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct MarkedRow {
+    /// American wire gauge.
+    pub gauge: i8,
+    /// Up to this length.
+    pub length: Length,
+    /// The marking.
+    pub amps: Current,
+}
+
+/// The tables of this module.
+#[derive(Debug)]
+pub struct Conductors {
+    /// Flexible cord, thinnest first.
+    pub flexible: Vec<FlexibleRow>,
+    /// Its source.
+    pub flexible_source: Source,
+    /// Wiring of a box by gauge, thinnest first.
+    pub wiring: Vec<(i8, Current)>,
+    /// Its source.
+    pub wiring_source: Source,
+    /// Common markings of cord sets.
+    pub marked: Vec<MarkedRow>,
+    /// Its source.
+    pub marked_source: Source,
+    /// Thousandths of a square millimetre by gauge, thinnest first.
+    pub section: Vec<(i8, i64)>,
+    /// Its source.
+    pub section_source: Source,
+}
+
+/// The tables, read once.
+pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
+    let file: File = data::read("conductor.toml", include_str!("conductor.toml"));
+    let amps = |text: &str| Current::from_milliamps(data::count(text, 3));
+    Conductors {
+        flexible: file
+            .flexible
+            .rows
+            .iter()
+            .map(|row| FlexibleRow {
+                gauge: row.gauge,
+                a: amps(&row.a),
+                b: amps(&row.b),
+            })
+            .collect(),
+        flexible_source: file.flexible.source.into(),
+        wiring: file
+            .r#box
+            .rows
+            .iter()
+            .map(|row| (row.gauge, amps(&row.amps)))
+            .collect(),
+        wiring_source: file.r#box.source.into(),
+        marked: file
+            .marked
+            .rows
+            .iter()
+            .map(|row| MarkedRow {
+                gauge: row.gauge,
+                // 304.8 mm to the foot.
+                length: Length::from_millimetres(row.feet * 3048 / 10),
+                amps: amps(&row.amps),
+            })
+            .collect(),
+        marked_source: file.marked.source.into(),
+        section: file
+            .section
+            .rows
+            .iter()
+            .map(|row| (row.gauge, data::count(&row.area, 3)))
+            .collect(),
+        section_source: file.section.source.into(),
+    }
+});
+
+/// The gauge whose ampacity holds for this wire: its own, or for an area the thickest gauge that
+/// is no thicker. `None`: thinner than every gauge of the table.
+#[must_use]
+pub fn gauge_of(wire: Wire) -> Option<i8> {
+    match wire {
+        Wire::Awg(gauge) => Some(gauge),
+        Wire::Area(area) => CONDUCTORS
+            .section
+            .iter()
+            .rfind(|(_, section)| *section <= i64::from(area))
+            .map(|(gauge, _)| *gauge),
+    }
+}
+
+/// How many conductors of a cord carry current; the ground does not.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Carrying {
+    /// Hot and neutral, or two hots (from memory that 120 V hot-neutral-ground counts as two).
+    Two,
+    /// Two hots and a neutral.
+    Three,
+}
+
+/// The ampacity of a flexible cord (NEC table 400.5(A)(1), at 30 °C). A size between two of the
+/// table counts as the thinner, a thicker one as the thickest. One thinner than all has no
+/// published ampacity, and none is granted: zero.
+#[must_use]
+pub fn flexible_ampacity(wire: Wire, carrying: Carrying) -> Current {
+    let row = gauge_of(wire).and_then(|gauge| {
+        CONDUCTORS
+            .flexible
+            .iter()
+            .rfind(|row| row.gauge >= gauge)
+            .copied()
+    });
+    match (row, carrying) {
+        (None, _) => Current::ZERO,
+        (Some(row), Carrying::Two) => row.b,
+        (Some(row), Carrying::Three) => row.a,
+    }
+}
+
+/// The ampacity granted to wiring inside a box: what it is commonly put behind. Thinner than the
+/// table: as a flexible cord. Thicker: as the thickest.
+#[must_use]
+pub fn wiring_ampacity(wire: Wire) -> Current {
+    gauge_of(wire)
+        .and_then(|gauge| {
+            CONDUCTORS
+                .wiring
+                .iter()
+                .rfind(|(listed, _)| *listed >= gauge)
+        })
+        .map_or_else(
+            || flexible_ampacity(wire, Carrying::Three),
+            |(_, amps)| *amps,
+        )
+}
+
+/// What a cord set of this gauge and length is commonly marked with; `None` where the trade has
+/// no usual marking (a gauge not listed, or too long).
+#[must_use]
+pub fn usual_marking(wire: Wire, length: Length) -> Option<Current> {
+    let gauge = gauge_of(wire)?;
+    CONDUCTORS
+        .marked
+        .iter()
+        .find(|row| row.gauge == gauge && length <= row.length)
+        .map(|row| row.amps)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_printed_table_400_5_a_1() {
+        let printed = [
+            (18, 7, 10),
+            (16, 10, 13),
+            (14, 15, 18),
+            (12, 20, 25),
+            (10, 25, 30),
+            (8, 35, 40),
+            (6, 45, 55),
+        ];
+        assert_eq!(CONDUCTORS.flexible.len(), printed.len());
+        for (gauge, a, b) in printed {
+            let wire = Wire::Awg(gauge);
+            let amps = |carrying| flexible_ampacity(wire, carrying).milliamps();
+            assert_eq!(amps(Carrying::Three), a * 1000, "{gauge} AWG");
+            assert_eq!(amps(Carrying::Two), b * 1000, "{gauge} AWG");
+        }
+    }
+
+    #[test]
+    fn a_size_between_two_counts_as_the_thinner() {
+        let two = |wire| flexible_ampacity(wire, Carrying::Two).milliamps();
+        assert_eq!(two(Wire::Awg(13)), two(Wire::Awg(14)));
+        assert_eq!(two(Wire::Awg(4)), 55_000);
+        assert_eq!(two(Wire::Awg(20)), 0);
+        // 2.5 mm2 lies between 14 and 12 AWG.
+        assert_eq!(two(Wire::Area(2500)), 18_000);
+        assert_eq!(two(Wire::Area(500)), 0);
+        assert_eq!(wiring_ampacity(Wire::Awg(12)).milliamps(), 20_000);
+        assert_eq!(wiring_ampacity(Wire::Awg(16)).milliamps(), 10_000);
+    }
+
+    #[test]
+    fn usual_markings_stop_where_the_trade_stops() {
+        let feet = |feet: i64| Length::from_millimetres(feet * 3048 / 10);
+        let mark = |gauge, length| usual_marking(Wire::Awg(gauge), feet(length));
+        assert_eq!(mark(16, 50), Some(Current::from_milliamps(13_000)));
+        assert_eq!(mark(16, 51), Some(Current::from_milliamps(10_000)));
+        assert_eq!(mark(14, 101), None);
+    }
+}

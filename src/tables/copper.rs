@@ -1,0 +1,185 @@
+//! Resistance of copper conductors at working temperature.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use super::data::{self, Cited};
+use super::source::Source;
+use crate::quantity::{Length, Resistance, Wire, narrow};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    awg: RowSet<AwgText>,
+    area: RowSet<AreaText>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RowSet<T> {
+    source: Cited,
+    rows: Vec<T>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AwgText {
+    gauge: i8,
+    stranded: String,
+    solid: Option<String>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AreaText {
+    area: String,
+    ohm: String,
+}
+
+/// One gauge of NEC chapter 9 table 8, at 75 °C.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct AwgRow {
+    /// American wire gauge.
+    pub gauge: i8,
+    /// Stranded: micro-ohms per 1000 ft.
+    pub stranded: i64,
+    /// Solid: micro-ohms per 1000 ft, for the gauges that are made so.
+    pub solid: Option<i64>,
+}
+
+/// One size of IEC 60228 class 5, at 20 °C.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct AreaRow {
+    /// Thousandths of a square millimetre.
+    pub area: i32,
+    /// Micro-ohms per km at 20 °C, at most.
+    pub ohm: i64,
+}
+
+/// The resistance tables.
+#[derive(Debug)]
+pub struct Copper {
+    /// By gauge, thinnest first.
+    pub awg: Vec<AwgRow>,
+    /// Its source.
+    pub awg_source: Source,
+    /// By area, thinnest first.
+    pub area: Vec<AreaRow>,
+    /// Its source.
+    pub area_source: Source,
+}
+
+/// The tables, read once.
+pub static COPPER: LazyLock<Copper> = LazyLock::new(|| {
+    let file: File = data::read("copper.toml", include_str!("copper.toml"));
+    Copper {
+        awg: file
+            .awg
+            .rows
+            .iter()
+            .map(|row| AwgRow {
+                gauge: row.gauge,
+                stranded: data::count(&row.stranded, 6),
+                solid: row.solid.as_deref().map(|text| data::count(text, 6)),
+            })
+            .collect(),
+        awg_source: file.awg.source.into(),
+        area: file
+            .area
+            .rows
+            .iter()
+            .map(|row| AreaRow {
+                area: narrow_area(data::count(&row.area, 3)),
+                ohm: data::count(&row.ohm, 6),
+            })
+            .collect(),
+        area_source: file.area.source.into(),
+    }
+});
+
+fn narrow_area(area: i64) -> i32 {
+    i32::try_from(area).expect("an area of the table")
+}
+
+/// Tenths of a millimetre in 1000 ft.
+const KILOFOOT: i128 = 3_048_000;
+/// The same in a kilometre.
+const KILOMETRE: i128 = 10_000_000;
+
+/// Resistance of one conductor per length, as micro-ohms in so many tenths of a millimetre.
+///
+/// Stranded, at 75 °C by gauge and 70 °C by area: hotter than a cord should ever be, so the real
+/// one is less. A size between two of the table counts as the thinner; one thicker than all as
+/// the thickest.
+fn of_wire(wire: Wire) -> (i128, i128) {
+    match wire {
+        Wire::Awg(gauge) => {
+            let thinnest = COPPER.awg[0];
+            if gauge > thinnest.gauge {
+                // Each step of gauge is 92^(2/39) = 1.26100 in area (ASTM B258, from memory).
+                let steps = (gauge - thinnest.gauge).unsigned_abs();
+                let micro = (0..steps).fold(i128::from(thinnest.stranded), |micro, _| {
+                    (micro * 1_262 + 999) / 1000
+                });
+                return (micro, KILOFOOT);
+            }
+            let row = COPPER
+                .awg
+                .iter()
+                .rfind(|row| row.gauge >= gauge)
+                .unwrap_or(&thinnest);
+            (i128::from(row.stranded), KILOFOOT)
+        }
+        Wire::Area(area) => {
+            let thinnest = COPPER.area[0];
+            let at_20 = if area < thinnest.area {
+                i128::from(thinnest.ohm) * i128::from(thinnest.area) / i128::from(area.max(1)) + 1
+            } else {
+                let row = COPPER
+                    .area
+                    .iter()
+                    .rfind(|row| row.area <= area)
+                    .unwrap_or(&thinnest);
+                i128::from(row.ohm)
+            };
+            // 1 + 0.00393/K x 50 K = 1.1965 (coefficient of annealed copper, from memory).
+            ((at_20 * 11_965 + 9_999) / 10_000, KILOMETRE)
+        }
+    }
+}
+
+/// Resistance out and back of a cord this long, rounded up.
+#[must_use]
+pub fn out_and_back(wire: Wire, length: Length) -> Resistance {
+    let (micro, per) = of_wire(wire);
+    let tenths = i128::from(length.millimetres().max(0)) * 10;
+    Resistance::from_microohms(narrow((2 * micro * tenths + per - 1) / per))
+}
+
+/// Resistance out and back from a resistance per 1000 ft of one conductor, rounded up.
+#[must_use]
+pub fn out_and_back_per_kilofoot(per_kilofoot: Resistance, length: Length) -> Resistance {
+    let micro = i128::from(per_kilofoot.microohms());
+    let tenths = i128::from(length.millimetres().max(0)) * 10;
+    Resistance::from_microohms(narrow((2 * micro * tenths + KILOFOOT - 1) / KILOFOOT))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn sizes_outside_the_table_are_never_flattered() {
+        let at = |wire| out_and_back(wire, Length::from_millimetres(30_480)).microohms();
+        // 100 ft out and back of 10 AWG: 0.2 x 1.24 (NEC chapter 9 table 8).
+        assert_eq!(at(Wire::Awg(10)), 248_000);
+        assert_eq!(at(Wire::Awg(11)), at(Wire::Awg(12)));
+        assert_eq!(at(Wire::Awg(0)), at(Wire::Awg(2)));
+        assert!(at(Wire::Awg(20)) > at(Wire::Awg(18)));
+        assert_eq!(at(Wire::Area(2000)), at(Wire::Area(1500)));
+        assert!(at(Wire::Area(250)) >= 2 * at(Wire::Area(500)));
+        // 30.48 m of 2.5 mm2 out and back at 70 °C: 60.96 m x 7.98 x 1.1965 / 1000.
+        assert_eq!(at(Wire::Area(2500)), 582_051);
+    }
+}

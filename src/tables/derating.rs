@@ -1,0 +1,161 @@
+//! How much of its power a set keeps in thin or hot air.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use super::data::{self, Cited};
+use super::source::Source;
+use crate::quantity::{Length, Power, Temperature, narrow};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    formula: MethodText,
+    rule_of_thumb: MethodText,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct MethodText {
+    source: Cited,
+    altitude: AltitudeText,
+    air: AirText,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AltitudeText {
+    percent: String,
+    per_metres: String,
+    above_metres: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AirText {
+    percent: String,
+    per_degrees: String,
+    above_celsius: String,
+}
+
+/// A straight-line loss: so many thousandths of a per cent per so many counts above a
+/// reference.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Line {
+    millipercent: i64,
+    per: i64,
+    above: i64,
+}
+
+impl Line {
+    /// Loss in millionths of a per cent, rounded up. Below the reference none, and no gain.
+    fn loss(self, at: i64) -> i128 {
+        let over = i128::from((at - self.above).max(0));
+        let per = i128::from(self.per);
+        (over * i128::from(self.millipercent) * 1000 + per - 1) / per
+    }
+}
+
+/// One way to reckon the loss.
+#[derive(Clone, Copy, Debug)]
+pub struct Method {
+    /// Where it comes from.
+    pub source: Source,
+    altitude: Line,
+    air: Line,
+}
+
+impl Method {
+    /// What is left of a power at this altitude and air, rounded down.
+    #[must_use]
+    pub fn left(&self, power: Power, altitude: Length, air: Temperature) -> Power {
+        const WHOLE: i128 = 100_000_000;
+        let loss = self.altitude.loss(altitude.millimetres()) + self.air.loss(air.millicelsius());
+        let left = (WHOLE - loss).max(0);
+        Power::from_milliwatts(narrow(i128::from(power.milliwatts()) * left / WHOLE))
+    }
+}
+
+impl From<MethodText> for Method {
+    fn from(text: MethodText) -> Self {
+        Self {
+            source: text.source.into(),
+            altitude: Line {
+                millipercent: data::count(&text.altitude.percent, 3),
+                per: data::count(&text.altitude.per_metres, 3),
+                above: data::count(&text.altitude.above_metres, 3),
+            },
+            air: Line {
+                millipercent: data::count(&text.air.percent, 3),
+                per: data::count(&text.air.per_degrees, 3),
+                above: data::count(&text.air.above_celsius, 3),
+            },
+        }
+    }
+}
+
+/// Both ways.
+#[derive(Clone, Copy, Debug)]
+pub struct Methods {
+    /// The formula of a published manual.
+    pub formula: Method,
+    /// What the trade says.
+    pub rule_of_thumb: Method,
+}
+
+/// The methods, read once.
+pub static METHODS: LazyLock<Methods> = LazyLock::new(|| {
+    let file: File = data::read("derating.toml", include_str!("derating.toml"));
+    Methods {
+        formula: file.formula.into(),
+        rule_of_thumb: file.rule_of_thumb.into(),
+    }
+});
+
+/// What is left of a power by the more cautious of the methods.
+#[must_use]
+pub fn left(power: Power, altitude: Length, air: Temperature) -> Power {
+    METHODS
+        .formula
+        .left(power, altitude, air)
+        .min(METHODS.rule_of_thumb.left(power, altitude, air))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn at(metres: i64, celsius: i64) -> (Length, Temperature) {
+        (
+            Length::from_millimetres(metres * 1000),
+            Temperature::from_millicelsius(celsius * 1000),
+        )
+    }
+
+    #[test]
+    fn two_kilowatts_at_2000_m_and_40_degrees() {
+        // US Army TM 9-6115-673-13&P table 2-3: 1766.9 W.
+        let (altitude, air) = at(2000, 40);
+        let power = Power::from_milliwatts(2_000_000);
+        let left_by_formula = METHODS.formula.left(power, altitude, air).milliwatts();
+        assert_eq!(left_by_formula / 100, 17_669);
+        // The rule of thumb takes more here: 6562 ft x 3.5 % = 22.97 %, 44 °F x 0.1 = 4.4 %.
+        let cautious = left(power, altitude, air).milliwatts();
+        assert!(cautious < left_by_formula);
+        assert_eq!(cautious / 1_000, 1452);
+    }
+
+    #[test]
+    fn nothing_is_lost_at_the_reference_and_nothing_ever_gained() {
+        let power = Power::from_milliwatts(2_800_000);
+        for (metres, celsius) in [(0, 15), (-50, -10)] {
+            let (altitude, air) = at(metres, celsius);
+            assert_eq!(left(power, altitude, air), power);
+        }
+        let (altitude, air) = at(1219, 35);
+        assert_eq!(METHODS.formula.left(power, altitude, air), power);
+        let (altitude, air) = at(9000, 60);
+        assert!(left(power, altitude, air).milliwatts() >= 0);
+    }
+}

@@ -1,0 +1,196 @@
+//! Single-phase motors by horsepower and code letter.
+
+use std::sync::LazyLock;
+
+use serde::Deserialize;
+
+use super::data::{self, Cited};
+use super::source::Source;
+use crate::quantity::{ApparentPower, Current, narrow};
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    full_load: RowSet<FullLoadText>,
+    locked_rotor: RowSet<LetterText>,
+    locked_rotor_multiple: Multiple,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RowSet<T> {
+    source: Cited,
+    rows: Vec<T>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct FullLoadText {
+    millihorsepower: u32,
+    #[serde(rename = "name")]
+    _name: String,
+    amps: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct LetterText {
+    letter: char,
+    kva: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Multiple {
+    source: Cited,
+    multiple: i64,
+}
+
+/// The tables of this module.
+#[derive(Debug)]
+pub struct Motors {
+    /// Full-load current at 115 V by thousandths of a horsepower, smallest first.
+    pub full_load: Vec<(u32, Current)>,
+    /// Its source.
+    pub full_load_source: Source,
+    /// Greatest locked-rotor volt-amperes per horsepower by code letter.
+    pub locked_rotor: Vec<(char, ApparentPower)>,
+    /// Its source.
+    pub locked_rotor_source: Source,
+    /// Locked-rotor over full-load current where there is no letter.
+    pub multiple: i64,
+    /// Its source.
+    pub multiple_source: Source,
+}
+
+/// The tables, read once.
+pub static MOTORS: LazyLock<Motors> = LazyLock::new(|| {
+    let file: File = data::read("motors.toml", include_str!("motors.toml"));
+    Motors {
+        full_load: file
+            .full_load
+            .rows
+            .iter()
+            .map(|row| {
+                let amps = Current::from_milliamps(data::count(&row.amps, 3));
+                (row.millihorsepower, amps)
+            })
+            .collect(),
+        full_load_source: file.full_load.source.into(),
+        locked_rotor: file
+            .locked_rotor
+            .rows
+            .iter()
+            .map(|row| {
+                // kVA with three decimals of a VA.
+                let apparent = ApparentPower::from_millivolt_amps(data::count(&row.kva, 6));
+                (row.letter, apparent)
+            })
+            .collect(),
+        locked_rotor_source: file.locked_rotor.source.into(),
+        multiple: file.locked_rotor_multiple.multiple,
+        multiple_source: file.locked_rotor_multiple.source.into(),
+    }
+});
+
+/// Full-load current at 115 V (NEC table 430.248) of a motor this large or the next larger one.
+/// Beyond the table in proportion to its last row, rounded up.
+#[must_use]
+pub fn full_load_at_115(millihorsepower: u32) -> Current {
+    let rows = &MOTORS.full_load;
+    rows.iter()
+        .find(|(listed, _)| *listed >= millihorsepower)
+        .map_or_else(
+            || {
+                let (listed, amps) = rows[rows.len() - 1];
+                let up = i128::from(amps.milliamps()) * i128::from(millihorsepower);
+                let listed = i128::from(listed);
+                Current::from_milliamps(narrow((up + listed - 1) / listed))
+            },
+            |(_, amps)| *amps,
+        )
+}
+
+/// Greatest locked-rotor apparent power per horsepower of a code letter (NEC table 430.7(B)).
+/// `None` for V, which has no upper end, and for what is no code letter.
+#[must_use]
+pub fn locked_rotor_per_horsepower(letter: char) -> Option<ApparentPower> {
+    MOTORS
+        .locked_rotor
+        .iter()
+        .find(|(listed, _)| *listed == letter.to_ascii_uppercase())
+        .map(|(_, apparent)| *apparent)
+}
+
+/// Locked-rotor apparent power of a motor with a code letter, at the upper end of the letter.
+#[must_use]
+pub fn locked_rotor(millihorsepower: u32, letter: char) -> Option<ApparentPower> {
+    let per = locked_rotor_per_horsepower(letter)?;
+    let up = i128::from(per.millivolt_amps()) * i128::from(millihorsepower);
+    Some(ApparentPower::from_millivolt_amps(narrow((up + 999) / 1000)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_printed_table_430_248() {
+        let printed = [
+            (167, 4400),
+            (250, 5800),
+            (334, 7200),
+            (500, 9800),
+            (750, 13_800),
+            (1000, 16_000),
+            (1500, 20_000),
+            (2000, 24_000),
+            (3000, 34_000),
+        ];
+        for (millihorsepower, milliamps) in printed {
+            assert_eq!(full_load_at_115(millihorsepower).milliamps(), milliamps);
+        }
+        assert_eq!(MOTORS.full_load.len(), printed.len());
+        // 1/6 and 1/3 hp, however their third decimal was rounded.
+        assert_eq!(full_load_at_115(166).milliamps(), 4400);
+        assert_eq!(full_load_at_115(333).milliamps(), 7200);
+        // Between two rows the larger motor.
+        assert_eq!(full_load_at_115(501).milliamps(), 13_800);
+        assert_eq!(full_load_at_115(6000).milliamps(), 68_000);
+    }
+
+    #[test]
+    fn half_a_horsepower_with_its_rotor_locked() {
+        // NEC 430.251(A): 1/2 hp at 115 V, 58.8 A.
+        let amps = full_load_at_115(500).milliamps() * MOTORS.multiple;
+        assert_eq!(amps, 58_800);
+    }
+
+    #[test]
+    fn code_letter_g_at_its_upper_end() {
+        // 20 hp, 460 V, three phases, code G (NEC table 430.7(B)): 125.8 kVA, 158 A.
+        let apparent = locked_rotor(20_000, 'G').map(ApparentPower::millivolt_amps);
+        assert_eq!(apparent, Some(125_800_000));
+        // 125 800 / (460 x 1.7320508) = 157.89 A.
+        let amps = 125_800_000_i128 * 10_000_000 / (460 * 17_320_508);
+        assert_eq!((amps + 500) / 1000, 158);
+        assert_eq!((amps + 50) / 100, 1579);
+    }
+
+    #[test]
+    fn the_printed_table_430_7_b() {
+        let printed = [
+            ('A', 3140), ('B', 3540), ('C', 3990), ('D', 4490), ('E', 4990), ('F', 5590),
+            ('G', 6290), ('H', 7090), ('J', 7990), ('K', 8990), ('L', 9990), ('M', 11_190),
+            ('N', 12_490), ('P', 13_990), ('R', 15_990), ('S', 17_990), ('T', 19_990),
+            ('U', 22_390),
+        ];
+        for (letter, volt_amps) in printed {
+            let per = locked_rotor_per_horsepower(letter).map(ApparentPower::millivolt_amps);
+            assert_eq!(per, Some(volt_amps * 1000), "{letter}");
+        }
+        for none in ['V', 'I', 'O', 'Q', '?'] {
+            assert_eq!(locked_rotor_per_horsepower(none), None, "{none}");
+        }
+    }
+}

@@ -3,6 +3,11 @@
 //! The fields here are a contract with other programs. Everything is in a fixed order, so that
 //! the same plan gives the same report byte for byte.
 
+mod build;
+pub mod loads;
+
+pub use build::build;
+
 use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
@@ -330,17 +335,25 @@ pub struct Assumption {
 pub struct LoadFacts {
     /// Its id; of several, `lamp.2`.
     pub id: Id,
+    /// The id of the load in the plan, without a number.
+    pub of: Id,
     /// Its name.
     pub name: String,
     /// Its kind.
     #[serde(serialize_with = "kind_code")]
     pub kind: LoadKind,
+    /// Nominal volts at its plug.
+    pub volts: Amount,
     /// Running power.
     pub running_watts: Amount,
-    /// Running current.
+    /// Running current, from apparent power: more than watts over volts.
     pub running_amps: Amount,
-    /// Starting power.
+    /// Starting power; where only the current is known, as if at unity power factor.
     pub starting_watts: Amount,
+    /// Starting current.
+    pub starting_amps: Amount,
+    /// Whether it counts as running for three hours or more.
+    pub continuous: bool,
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)]

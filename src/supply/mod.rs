@@ -4,6 +4,11 @@
 //! [`Supply::build`] takes any plan that loaded; parts that are not plugged in, or are plugged
 //! in where they cannot go, stand apart in [`Supply::detached`] and carry nothing.
 
+mod build;
+mod limit;
+
+pub use limit::Governing;
+
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power, Ratio, Resistance, Voltage};
 use crate::report::Assumption;
@@ -145,9 +150,54 @@ pub struct Node {
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.
     pub gfci: bool,
-    /// The nearest breaker at or above it, with the current it really trips at by the cautious
-    /// reading: `None` when there is none, or when its rating is unknown.
+    /// The lowest **marked** breaker at or above it (of equal ones the nearest), with that
+    /// marking. `None` when there is none, or when no marking is known.
+    ///
+    /// A breaker that trips early is not relied on here: it may be replaced, or trip later in
+    /// the cold, so a wire behind it is protected only by what is marked. In [`Self::rating`]
+    /// it is the other way about: the early trip counts.
     pub protected_at: Option<(NodeIx, Current)>,
+}
+
+/// Why a part hangs on nothing. The word in reports is [`DetachReason::code`].
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum DetachReason {
+    /// It names nothing it plugs into.
+    NotPluggedIn,
+    /// What it names is no receptacle of this plan.
+    NoSuchReceptacle,
+    /// Its plug does not go into the receptacle it names.
+    PlugDoesNotFit,
+    /// All sockets of that receptacle are taken by parts named before it.
+    NoFreeSocket,
+    /// It is plugged into a part that hangs on nothing itself.
+    UpstreamDetached,
+    /// Its chain of cords leads back to itself.
+    Loop,
+}
+
+impl DetachReason {
+    /// Its stable name in reports and message keys.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::NotPluggedIn => "not-plugged-in",
+            Self::NoSuchReceptacle => "no-such-receptacle",
+            Self::PlugDoesNotFit => "plug-does-not-fit",
+            Self::NoFreeSocket => "no-free-socket",
+            Self::UpstreamDetached => "upstream-detached",
+            Self::Loop => "loop",
+        }
+    }
+}
+
+/// A part that hangs on nothing.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Detached {
+    /// The cord or box.
+    pub id: Id,
+    /// Why.
+    pub reason: DetachReason,
 }
 
 /// The whole tree.
@@ -155,8 +205,8 @@ pub struct Node {
 pub struct Supply {
     /// Nodes, parents first, root at index 0.
     pub nodes: Vec<Node>,
-    /// Parts that hang on nothing.
-    pub detached: Vec<Id>,
+    /// Parts that hang on nothing, cords before boxes, in the order of the plan.
+    pub detached: Vec<Detached>,
     /// Rated power after derating.
     pub rated: Power,
     /// Peak power after derating; the rated power where no peak is known.

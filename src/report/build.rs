@@ -1,0 +1,169 @@
+//! Putting the report together.
+
+use super::loads::{self, LoadUnit};
+use super::{
+    EnergyUse, FORMAT, Figures, Limit, NoiseAt, Placed, Report, SetBy, Sharing, Unplaced, Usable,
+};
+use crate::plan::{Id, Leg, Plan};
+use crate::quantity::{Current, Power};
+use crate::supply::{NodeIx, NodeKind, Supply};
+
+/// The report of a plan.
+#[must_use]
+pub fn build(plan: &Plan) -> Report {
+    let supply = Supply::build(plan);
+    let (units, load_assumptions) = loads::units(plan);
+    let sharing = share(plan, &supply, &units);
+    let mut assumed = supply.assumed.clone();
+    assumed.extend(load_assumptions);
+    let figures = Figures {
+        limits: limits(&supply),
+        loads: units.iter().map(|unit| unit.facts(plan)).collect(),
+        usable: usable(plan, &supply, &sharing),
+        drops: Vec::new(),
+        sharing,
+        energy: EnergyUse::default(),
+        noise: NoiseAt::default(),
+        assumed,
+    };
+    Report {
+        format: FORMAT,
+        findings: Vec::new(),
+        figures,
+    }
+}
+
+/// The limit of every receptacle, in the order of the tree.
+fn limits(supply: &Supply) -> Vec<Limit> {
+    supply
+        .receptacles()
+        .map(|(ix, node, shape, _)| {
+            let limit = supply.limit(ix);
+            let volts = supply.volts_at(ix);
+            Limit {
+                id: node.id.clone(),
+                shape,
+                volts: volts.into(),
+                marked_amps: supply.own_breaker(ix).unwrap_or(shape.0.rating()).into(),
+                continuous_amps: limit.continuous.into(),
+                short_amps: limit.short.into(),
+                continuous_watts: Power::of_capacity(limit.continuous, volts).into(),
+                short_watts: Power::of_capacity(limit.short, volts).into(),
+                set_by: SetBy {
+                    id: supply.node(limit.set_by).id.clone(),
+                    reason: limit.reason,
+                    enforced: limit.reason.enforced(),
+                },
+                gfci: supply.gfci(ix),
+                path: supply.path(ix),
+            }
+        })
+        .collect()
+}
+
+/// What of the power can be had through the outlets in use and the gear plugged into them. With
+/// nothing in use, through all outlets.
+fn usable(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Usable {
+    let used: Vec<NodeIx> = plan
+        .loads
+        .iter()
+        .filter_map(|load| load.on.as_ref())
+        .chain(sharing.placed.iter().map(|placed| &placed.at))
+        .filter_map(|id| supply.receptacle(id))
+        .collect();
+    let reach = Reach {
+        supply,
+        used: &used,
+        everything: used.is_empty()
+            && !supply
+                .nodes
+                .iter()
+                .any(|node| matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })),
+    };
+    let root = NodeIx(0);
+    let legs = supply.node(root).legs.all();
+    let flows: Vec<Current> = legs.iter().map(|leg| reach.flow(root, *leg)).collect();
+    let reachable = if flows.iter().all(|flow| *flow == supply.leg_rated) {
+        supply.rated
+    } else {
+        flows
+            .iter()
+            .map(|flow| Power::of_capacity(*flow, supply.volts))
+            .sum::<Power>()
+            .min(supply.rated)
+    };
+    Usable {
+        rated_watts: supply.rated.into(),
+        peak_watts: supply.peak.into(),
+        reachable_watts: reachable.into(),
+        stranded_watts: (supply.rated - reachable).into(),
+    }
+}
+
+struct Reach<'a> {
+    supply: &'a Supply,
+    /// Receptacles that loads are plugged into.
+    used: &'a [NodeIx],
+    /// Count every receptacle as in use.
+    everything: bool,
+}
+
+impl Reach<'_> {
+    /// The most current that can be drawn through a node on one leg.
+    fn flow(&self, at: NodeIx, leg: Leg) -> Current {
+        let node = self.supply.node(at);
+        if !node.legs.all().contains(&leg) {
+            return Current::ZERO;
+        }
+        let mut below: Current = self
+            .supply
+            .fed_from(at)
+            .map(|(child, _)| self.flow(child, leg))
+            .sum();
+        if let NodeKind::Receptacle { .. } = node.kind {
+            let feeds_gear = self.supply.fed_from(at).next().is_some();
+            // The receptacles of a cord or box are there to be used; those of the generator
+            // are in use when something is plugged in.
+            let of_gear = self
+                .supply
+                .up(at)
+                .skip(1)
+                .any(|(_, above)| matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. }));
+            if self.used.contains(&at) || self.everything || (of_gear && !feeds_gear) {
+                below = node.rating;
+            }
+        }
+        below.min(node.rating)
+    }
+}
+
+// The placing below is a stand-in until the exact one lands; it keeps the limits, nothing more.
+fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
+    let mut sharing = Sharing::default();
+    let mut taken: Vec<(Id, u8)> = Vec::new();
+    for unit in units {
+        let load = &plan.loads[unit.load];
+        let place = supply.receptacles().find(|(ix, node, shape, sockets)| {
+            let used = taken.iter().filter(|(id, _)| *id == node.id).count();
+            let gear = supply.fed_from(*ix).count();
+            load.on.as_ref().is_none_or(|on| *on == node.id)
+                && shape.takes(unit.plug)
+                && used + gear < usize::from(*sockets)
+                && unit.running_current <= supply.limit(*ix).short
+        });
+        match place {
+            Some((_, node, ..)) => {
+                taken.push((node.id.clone(), 1));
+                sharing.placed.push(Placed {
+                    load: unit.id.clone(),
+                    at: node.id.clone(),
+                });
+            }
+            None => sharing.unplaced.push(Unplaced {
+                load: unit.id.clone(),
+                reason: "no-receptacle-fits",
+            }),
+        }
+    }
+    sharing
+}

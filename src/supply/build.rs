@@ -1,0 +1,581 @@
+//! Building the tree from a plan.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use super::{
+    DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply,
+};
+use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet, Plan, System};
+use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
+use crate::report::{Amount, Assumption, Value};
+use crate::tables::conductor::{self, Carrying};
+use crate::tables::shape::{Circuit, Plug, Receptacle};
+use crate::tables::{copper, derating};
+
+/// Breakers, receptacles and fixed wiring carry a load of three hours or more at 80 % (NEC
+/// 210.20(A), 210.19(A), and 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles).
+const CONTINUOUS: Ratio = Ratio::from_permille(800);
+/// Cord sets, plugs and the engine have no lower rating for hours: rated power is what a set
+/// keeps up, and a cord's ampacity is for ever.
+const WHOLE: Ratio = Ratio::from_permille(1000);
+/// A cord left on its reel or in a coil carries a third (common practice, no source).
+const COILED_DIVISOR: i64 = 3;
+/// A cord of unknown gauge is taken for the thinnest that is made.
+const UNKNOWN_CORD: Wire = Wire::Awg(18);
+/// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.
+const UNKNOWN_WIRING: Wire = Wire::Awg(14);
+/// 100 ft, the longest cord that is commonly sold.
+const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
+/// Nobody coils 2 m.
+const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
+/// 5,000 ft: above most camps that can be driven to.
+const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
+/// 100 °F, rounded up.
+const UNKNOWN_AIR: Temperature = Temperature::from_millicelsius(37_778);
+
+/// The root's id, where one has to be shown.
+const ROOT: &str = "generator";
+
+impl Supply {
+    /// The tree of a plan. Takes any plan; what cannot be connected is in
+    /// [`Supply::detached`], and every unknown that was taken for the unsafe case in
+    /// [`Supply::assumed`].
+    ///
+    /// # Panics
+    /// Never: the root's name is an id.
+    #[must_use]
+    pub fn build(plan: &Plan) -> Self {
+        let mut builder = Builder::new(plan);
+        builder.source();
+        builder.outlets(&plan.generator.outlets, NodeIx(0), None);
+        builder.unreached();
+        builder.supply
+    }
+}
+
+struct Builder<'a> {
+    plan: &'a Plan,
+    supply: Supply,
+    /// Parts connected so far.
+    reached: BTreeSet<&'a Id>,
+    /// Parts refused so far, and why.
+    refused: BTreeMap<&'a Id, DetachReason>,
+}
+
+impl<'a> Builder<'a> {
+    fn new(plan: &'a Plan) -> Self {
+        Self {
+            plan,
+            supply: Supply {
+                nodes: Vec::new(),
+                detached: Vec::new(),
+                rated: Power::ZERO,
+                peak: Power::ZERO,
+                leg_rated: Current::ZERO,
+                leg_peak: Current::ZERO,
+                volts: plan.line_to_neutral(),
+                assumed: Vec::new(),
+            },
+            reached: BTreeSet::new(),
+            refused: BTreeMap::new(),
+        }
+    }
+
+    fn assume(&mut self, field: impl Into<String>, value: impl Into<Value>, why: &'static str) {
+        self.supply.assumed.push(Assumption {
+            field: field.into(),
+            value: value.into(),
+            why,
+        });
+    }
+
+    /// The value of an answer, or the cautious one with an entry in `assumed`.
+    fn or_assume<Q: Quantity>(
+        &mut self,
+        answer: Answer<Q>,
+        cautious: Q,
+        field: impl Into<String>,
+        why: &'static str,
+    ) -> Q {
+        if let Answer::Known(value) = answer {
+            return value;
+        }
+        self.assume(field, Amount::of(cautious), why);
+        cautious
+    }
+
+    fn push(&mut self, node: Node) -> NodeIx {
+        self.supply.nodes.push(node);
+        NodeIx(self.supply.nodes.len() - 1)
+    }
+
+    /// A node below `parent` with what most have in common.
+    fn node(&self, id: &Id, kind: NodeKind, parent: NodeIx, legs: Legs) -> Node {
+        Node {
+            id: id.clone(),
+            kind,
+            parent: Some(parent),
+            legs,
+            rating: Current::ZERO,
+            reason: LimitReason::NotFed,
+            continuous: WHOLE,
+            gfci: false,
+            protected_at: self.supply.node(parent).protected_at,
+        }
+    }
+
+    fn source(&mut self) {
+        let plan = self.plan;
+        let (set, site) = (&plan.generator, &plan.site);
+        let altitude = self.or_assume(
+            site.altitude,
+            UNKNOWN_ALTITUDE,
+            "site.altitude",
+            "altitude",
+        );
+        let air = self.or_assume(site.air, UNKNOWN_AIR, "site.air", "air");
+        self.supply.rated = derating::left(set.rated, altitude, air);
+        let peak = self.or_assume(set.peak, set.rated, "generator.peak", "peak");
+        self.supply.peak = derating::left(peak.max(set.rated), altitude, air);
+
+        let (legs, count) = match set.voltage {
+            System::V120 => (Legs::One(Leg::A), 1),
+            System::V120_240 => (Legs::Both, 2),
+        };
+        // Each leg has half of the power; the odd milliwatt is dropped.
+        let volts = self.supply.volts;
+        let per_leg = |power: Power| {
+            Current::of_capacity(Power::from_milliwatts(power.milliwatts() / count), volts)
+        };
+        self.supply.leg_rated = per_leg(self.supply.rated);
+        self.supply.leg_peak = per_leg(self.supply.peak);
+        let rating = self.supply.leg_rated;
+        self.push(Node {
+            id: Id::new(ROOT).expect("the root's name is an id"),
+            kind: NodeKind::Source,
+            parent: None,
+            legs,
+            rating,
+            reason: LimitReason::RatedPower,
+            continuous: WHOLE,
+            gfci: false,
+            protected_at: None,
+        });
+    }
+
+    /// The outlets of the generator (`within` is `None`) or of a box.
+    fn outlets(
+        &mut self,
+        outlets: &'a [Outlet],
+        parent: NodeIx,
+        within: Option<&'a DistributionBox>,
+    ) {
+        let mut breakers: BTreeMap<usize, Option<NodeIx>> = BTreeMap::new();
+        for (at, outlet) in outlets.iter().enumerate() {
+            let owner = breaker_owner(outlets, at);
+            let breaker = if let Some(breaker) = breakers.get(&owner) {
+                *breaker
+            } else {
+                let group: Vec<&Outlet> = (0..outlets.len())
+                    .filter(|other| breaker_owner(outlets, *other) == owner)
+                    .map(|other| &outlets[other])
+                    .collect();
+                let breaker = self.breaker(&outlets[owner], &group, parent, within);
+                breakers.insert(owner, breaker);
+                breaker
+            };
+            let legs = self.outlet_legs(outlet, self.supply.node(parent).legs, within);
+            let mut above = breaker.unwrap_or(parent);
+            if let Some(holder) = within {
+                above = self.wiring(outlet, above, legs, holder);
+            }
+            let field = field_of(outlet, within);
+            if !outlet.gfci.is_known() {
+                self.assume(
+                    format!("{field}.gfci"),
+                    Value::Word { word: "no" },
+                    "no-gfci",
+                );
+            }
+            self.receptacle(
+                &outlet.id,
+                outlet.shape,
+                outlet.socket_count(),
+                above,
+                legs,
+                outlet.gfci == Answer::Known(true),
+            );
+        }
+    }
+
+    /// The one breaker of a group of outlets; `None` where the group has none of its own.
+    fn breaker(
+        &mut self,
+        owner: &Outlet,
+        group: &[&Outlet],
+        parent: NodeIx,
+        within: Option<&DistributionBox>,
+    ) -> Option<NodeIx> {
+        // Two answers for one breaker: for the current it passes the lower one is cautious, for
+        // what it protects the higher.
+        let markings = || group.iter().filter_map(|outlet| outlet.breaker.known().copied());
+        let seen = group.iter().filter_map(|outlet| outlet.trips_at).min();
+        let marked = markings().min();
+        let field = format!("{}.breaker", field_of(owner, within));
+        if marked.is_none() {
+            match within {
+                // A box whose breakers nobody told of has none; what protects is upstream.
+                Some(_) => {
+                    if group.iter().any(|outlet| outlet.breaker == Answer::Unknown) {
+                        self.assume(field, Value::Word { word: "none" }, "no-breaker");
+                    }
+                    seen?;
+                }
+                None => {
+                    self.assume(field, Value::Word { word: "none" }, "breaker-unknown");
+                }
+            }
+        }
+        let feed = self.supply.node(parent).legs;
+        let legs = group
+            .iter()
+            .filter_map(|outlet| fed_legs(outlet.shape, feed, known_leg(outlet)))
+            .reduce(|one, other| if one == other { one } else { feed })
+            .unwrap_or(feed);
+        // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
+        let smallest = group.iter().map(|outlet| outlet.shape.0.rating()).min();
+        let full = marked.or(smallest).unwrap_or(Current::ZERO);
+        // A breaker that was seen to trip below its marking has that rating from then on.
+        let early = seen.is_some_and(|seen| seen < full);
+        let rating = seen.map_or(full, |seen| seen.min(full));
+        let mut node = self.node(&owner.id, NodeKind::Breaker { marked, early }, parent, legs);
+        node.rating = rating;
+        node.reason = match (early, marked) {
+            (true, _) => LimitReason::TripsEarly,
+            (false, Some(_)) => LimitReason::Breaker,
+            (false, None) => LimitReason::Receptacle,
+        };
+        node.continuous = CONTINUOUS;
+        let upstream = node.protected_at;
+        let ix = self.push(node);
+        // Protection goes by the marking, never by an early trip: see `Node::protected_at`.
+        if let Some(marked) = markings().max()
+            && upstream.is_none_or(|(_, above)| marked <= above)
+        {
+            self.supply.nodes[ix.0].protected_at = Some((ix, marked));
+        }
+        Some(ix)
+    }
+
+    /// The wiring of a box outlet, where it can set the limit.
+    fn wiring(
+        &mut self,
+        outlet: &Outlet,
+        above: NodeIx,
+        legs: Legs,
+        holder: &DistributionBox,
+    ) -> NodeIx {
+        let wire = match outlet.wire {
+            Answer::Known(wire) => wire,
+            // The listing of a factory-made box covers its wiring.
+            _ if holder.listed == Answer::Known(true) => return above,
+            _ => {
+                let field = format!("{}.wire", field_of(outlet, Some(holder)));
+                self.assume(
+                    field,
+                    Value::Name(UNKNOWN_WIRING.to_string()),
+                    "box-wire",
+                );
+                UNKNOWN_WIRING
+            }
+        };
+        let mut node = self.node(&outlet.id, NodeKind::Wiring, above, legs);
+        node.rating = conductor::wiring_ampacity(wire);
+        node.reason = LimitReason::Wiring;
+        node.continuous = CONTINUOUS;
+        self.push(node)
+    }
+
+    /// The legs of an outlet. A 120 V one on two legs whose leg nobody knows is put on leg A
+    /// with all the others: the least capacity they can have together.
+    fn outlet_legs(
+        &mut self,
+        outlet: &Outlet,
+        feed: Legs,
+        within: Option<&DistributionBox>,
+    ) -> Legs {
+        if feed == Legs::Both
+            && outlet.shape.0.circuit() == Circuit::OneLeg
+            && !outlet.leg.is_known()
+        {
+            let field = format!("{}.leg", field_of(outlet, within));
+            self.assume(field, Value::Word { word: "leg-a" }, "leg");
+        }
+        // What cannot be fed keeps the legs of its feed, with a rating of nothing.
+        fed_legs(outlet.shape, feed, known_leg(outlet)).unwrap_or(feed)
+    }
+
+    /// A receptacle and everything that is plugged into it.
+    fn receptacle(
+        &mut self,
+        id: &Id,
+        shape: Receptacle,
+        sockets: u8,
+        above: NodeIx,
+        legs: Legs,
+        gfci: bool,
+    ) {
+        let fed = self.supply.node(above).reason != LimitReason::NotFed
+            && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
+        let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
+        node.continuous = CONTINUOUS;
+        node.gfci = gfci;
+        if fed {
+            node.rating = shape.0.rating();
+            node.reason = LimitReason::Receptacle;
+        }
+        let ix = self.push(node);
+        self.plugged_into(id, ix, shape, sockets);
+    }
+
+    fn plugged_into(&mut self, id: &Id, ix: NodeIx, shape: Receptacle, sockets: u8) {
+        let plan = self.plan;
+        let mut free = sockets;
+        let mut claim = |builder: &mut Self, part: &'a Id, plug: Plug| -> bool {
+            if builder.reached.contains(part) {
+                return false;
+            }
+            let refusal = if !shape.takes(plug) {
+                DetachReason::PlugDoesNotFit
+            } else if free == 0 {
+                DetachReason::NoFreeSocket
+            } else {
+                free -= 1;
+                builder.reached.insert(part);
+                return true;
+            };
+            builder.refused.insert(part, refusal);
+            false
+        };
+        for cord in &plan.cords {
+            if cord.from.as_ref() == Some(id) && claim(self, &cord.id, cord.plug) {
+                self.cord(cord, ix);
+            }
+        }
+        for holder in &plan.boxes {
+            if holder.from.as_ref() == Some(id) && claim(self, &holder.id, holder.inlet) {
+                self.inlet(holder, ix);
+            }
+        }
+    }
+
+    /// A cord, adapter or splitter and its receptacles.
+    fn cord(&mut self, cord: &'a Cord, parent: NodeIx) {
+        let field = |name: &str| format!("cord.{}.{name}", cord.id);
+        let wire = if let Answer::Known(wire) = cord.wire {
+            wire
+        } else {
+            self.assume(
+                field("wire"),
+                Value::Name(UNKNOWN_CORD.to_string()),
+                "cord-wire",
+            );
+            UNKNOWN_CORD
+        };
+        if !cord.conductors.is_known() {
+            self.assume(field("conductors"), Amount::count(2), "cord-conductors");
+        }
+        let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
+        // An adapter too short to coil needs no answer.
+        let short = cord.length.known().is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
+        let coiled = cord.coiled.or(!short);
+        if coiled && !cord.coiled.is_known() {
+            self.assume(field("coiled"), Value::Word { word: "yes" }, "cord-coiled");
+        }
+        if cord.gfci == Answer::Unknown {
+            self.assume(field("gfci"), Value::Word { word: "no" }, "no-gfci");
+        }
+        let carrying = match cord.plug.0.circuit() {
+            Circuit::OneLeg | Circuit::TwoLegs => Carrying::Two,
+            Circuit::TwoLegsNeutral => Carrying::Three,
+        };
+        let mut ampacity = conductor::flexible_ampacity(wire, carrying);
+        if coiled {
+            ampacity = Current::from_milliamps(ampacity.milliamps() / COILED_DIVISOR);
+        }
+        let plug = cord.plug.0.rating();
+        let resistance = copper::out_and_back(wire, length);
+        let legs = self.plug_legs(cord.plug, parent);
+        let mut node = self.node(
+            &cord.id,
+            NodeKind::Cord {
+                plug: cord.plug,
+                resistance,
+            },
+            parent,
+            legs.unwrap_or(self.supply.node(parent).legs),
+        );
+        node.gfci = cord.gfci == Answer::Known(true);
+        if legs.is_some() {
+            (node.rating, node.reason) = if plug <= ampacity {
+                (plug, LimitReason::Plug)
+            } else if coiled {
+                (ampacity, LimitReason::CoiledCord)
+            } else {
+                (ampacity, LimitReason::CordAmpacity)
+            };
+        }
+        let ix = self.push(node);
+        let feed = self.supply.node(ix).legs;
+        for (at, end) in cord.ends.iter().enumerate() {
+            let id = cord.end_id(at);
+            if feed == Legs::Both && end.0.circuit() == Circuit::OneLeg {
+                self.assume(
+                    format!("cord.{id}.leg"),
+                    Value::Word { word: "leg-a" },
+                    "leg",
+                );
+            }
+            let legs = fed_legs(*end, feed, Leg::A).unwrap_or(feed);
+            self.receptacle(&id, *end, 1, ix, legs, false);
+        }
+    }
+
+    /// A box from its inlet on.
+    fn inlet(&mut self, holder: &'a DistributionBox, parent: NodeIx) {
+        let legs = self.plug_legs(holder.inlet, parent);
+        let mut node = self.node(
+            &holder.id,
+            NodeKind::Inlet { plug: holder.inlet },
+            parent,
+            legs.unwrap_or(self.supply.node(parent).legs),
+        );
+        if legs.is_some() {
+            node.rating = holder.inlet.0.rating();
+            node.reason = LimitReason::Plug;
+        }
+        let ix = self.push(node);
+        self.outlets(&holder.outlets, ix, Some(holder));
+    }
+
+    /// The legs a plug takes from the receptacle it is in; `None` where that is not fed.
+    fn plug_legs(&self, plug: Plug, parent: NodeIx) -> Option<Legs> {
+        let above = self.supply.node(parent);
+        if above.reason == LimitReason::NotFed {
+            return None;
+        }
+        fed_legs(Receptacle(plug.0), above.legs, Leg::A)
+    }
+
+    /// Puts every part that was not reached into the list, with its reason.
+    fn unreached(&mut self) {
+        let plan = self.plan;
+        let parts: Vec<(&Id, Option<&Id>)> = plan
+            .cords
+            .iter()
+            .map(|cord| (&cord.id, cord.from.as_ref()))
+            .chain(plan.boxes.iter().map(|holder| (&holder.id, holder.from.as_ref())))
+            .collect();
+        // Which part each receptacle is of, to follow a chain upwards.
+        let mut part_of: BTreeMap<Id, &Id> = BTreeMap::new();
+        for cord in &plan.cords {
+            for at in 0..cord.ends.len() {
+                part_of.entry(cord.end_id(at)).or_insert(&cord.id);
+            }
+        }
+        for holder in &plan.boxes {
+            for outlet in &holder.outlets {
+                part_of.entry(outlet.id.clone()).or_insert(&holder.id);
+            }
+        }
+        let from_of: BTreeMap<&Id, Option<&Id>> = parts.iter().copied().collect();
+        for (part, from) in parts {
+            if self.reached.contains(part) {
+                continue;
+            }
+            let reason = match (self.refused.get(part), from) {
+                (Some(reason), _) => *reason,
+                (None, None) => DetachReason::NotPluggedIn,
+                (None, Some(from)) => match part_of.get(from) {
+                    None => DetachReason::NoSuchReceptacle,
+                    Some(_) if leads_back(part, &from_of, &part_of) => DetachReason::Loop,
+                    Some(_) => DetachReason::UpstreamDetached,
+                },
+            };
+            self.supply.detached.push(Detached {
+                id: part.clone(),
+                reason,
+            });
+        }
+    }
+}
+
+/// Whether following a part upwards comes back to it.
+fn leads_back(
+    part: &Id,
+    from_of: &BTreeMap<&Id, Option<&Id>>,
+    part_of: &BTreeMap<Id, &Id>,
+) -> bool {
+    let mut at = part;
+    for _ in 0..=from_of.len() {
+        let Some(Some(from)) = from_of.get(at) else {
+            return false;
+        };
+        let Some(above) = part_of.get(*from) else {
+            return false;
+        };
+        if *above == part {
+            return true;
+        }
+        at = above;
+    }
+    false
+}
+
+/// The outlet whose breaker this one is behind: itself, unless `shares` leads elsewhere in the
+/// same list. A chain of them leads to its end, and one that goes round to its least member.
+fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
+    let mut seen = vec![start];
+    let mut at = start;
+    loop {
+        let next = outlets[at]
+            .shares
+            .as_ref()
+            .and_then(|id| outlets.iter().position(|outlet| outlet.id == *id));
+        match next {
+            None => return at,
+            Some(next) => {
+                if let Some(first) = seen.iter().position(|one| *one == next) {
+                    return seen[first..].iter().copied().min().unwrap_or(at);
+                }
+                seen.push(next);
+                at = next;
+            }
+        }
+    }
+}
+
+fn known_leg(outlet: &Outlet) -> Leg {
+    outlet.leg.or(Leg::A)
+}
+
+/// The legs a shape brings when it is fed like this, `leg` being the one a 120 V shape is wired
+/// to; `None` where it cannot work: 120 V shapes without a neutral, 240 V shapes with one leg.
+fn fed_legs(shape: Receptacle, feed: Legs, leg: Leg) -> Option<Legs> {
+    match (shape.0.circuit(), feed) {
+        (Circuit::OneLeg, Legs::Both) => Some(Legs::One(leg)),
+        // A 120/240 V shape fed with one leg has both its hots on that leg.
+        (Circuit::OneLeg | Circuit::TwoLegsNeutral, Legs::One(only)) => Some(Legs::One(only)),
+        (Circuit::TwoLegs, Legs::Both | Legs::Between) => Some(Legs::Between),
+        (Circuit::TwoLegsNeutral, Legs::Both) => Some(Legs::Both),
+        (Circuit::OneLeg | Circuit::TwoLegsNeutral, Legs::Between)
+        | (Circuit::TwoLegs, Legs::One(_)) => None,
+    }
+}
+
+fn field_of(outlet: &Outlet, within: Option<&DistributionBox>) -> String {
+    match within {
+        None => format!("generator.outlet.{}", outlet.id),
+        Some(holder) => format!("box.{}.outlet.{}", holder.id, outlet.id),
+    }
+}

@@ -6,6 +6,7 @@ use super::{
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
+use crate::rules::{self, Facts};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// The report of a plan.
@@ -26,9 +27,14 @@ pub fn build(plan: &Plan) -> Report {
         noise: NoiseAt::default(),
         assumed,
     };
+    let findings = rules::check(&Facts {
+        plan,
+        supply: &supply,
+        figures: &figures,
+    });
     Report {
         format: FORMAT,
-        findings: Vec::new(),
+        findings,
         figures,
     }
 }
@@ -124,11 +130,9 @@ impl Reach<'_> {
             let feeds_gear = self.supply.fed_from(at).next().is_some();
             // The receptacles of a cord or box are there to be used; those of the generator
             // are in use when something is plugged in.
-            let of_gear = self
-                .supply
-                .up(at)
-                .skip(1)
-                .any(|(_, above)| matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. }));
+            let of_gear = self.supply.up(at).skip(1).any(|(_, above)| {
+                matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+            });
             if self.used.contains(&at) || self.everything || (of_gear && !feeds_gear) {
                 below = node.rating;
             }

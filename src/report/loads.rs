@@ -3,7 +3,7 @@
 use super::{Amount, Assumption, LoadFacts, Value};
 use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
-use crate::tables::appliances::{self, KindFigures};
+use crate::tables::kinds::{self, KindFigures};
 use crate::tables::motors;
 use crate::tables::shape::{Circuit, Configuration, Plug};
 
@@ -95,7 +95,7 @@ impl Assume<'_> {
 }
 
 fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> LoadUnit {
-    let kind = appliances::of_kind(load.kind);
+    let kind = kinds::of_kind(load.kind);
     let mut assume = Assume {
         load: &load.id,
         list: assumed,
@@ -112,8 +112,15 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     };
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
     let (running, running_current, factor) = running(load, kind, volts, &mut assume);
-    let (starting, starting_current) =
-        starting(load, kind, volts, factor, running, running_current, &mut assume);
+    let (starting, starting_current) = starting(
+        load,
+        kind,
+        volts,
+        factor,
+        running,
+        running_current,
+        &mut assume,
+    );
     LoadUnit {
         id: load.id.clone(),
         load: at,
@@ -142,7 +149,11 @@ fn running(
         }
         // Resistance heat is at unity: nothing is assumed there.
         if kind.power_factor.permille() != 1000 {
-            assume.note("power_factor", Amount::of(kind.power_factor), "power-factor");
+            assume.note(
+                "power_factor",
+                Amount::of(kind.power_factor),
+                "power-factor",
+            );
         }
         kind.power_factor
     };
@@ -155,13 +166,21 @@ fn running(
         // for as many as the volt-amperes, their upper bound.
         Answer::Known(Draw::Current(current)) => {
             let known = Ratio::from_permille(
-                load.power_factor.or(Ratio::from_permille(1000)).permille().clamp(1, 1000),
+                load.power_factor
+                    .or(Ratio::from_permille(1000))
+                    .permille()
+                    .clamp(1, 1000),
             );
             (real_power(*current, volts, known), *current, known)
         }
-        Answer::Known(Draw::Motor { millihorsepower, .. }) => {
+        Answer::Known(Draw::Motor {
+            millihorsepower, ..
+        }) => {
             let known = Ratio::from_permille(
-                load.power_factor.or(Ratio::from_permille(1000)).permille().clamp(1, 1000),
+                load.power_factor
+                    .or(Ratio::from_permille(1000))
+                    .permille()
+                    .clamp(1, 1000),
             );
             let current = motor_current(*millihorsepower, volts);
             (real_power(current, volts, known), current, known)
@@ -169,7 +188,11 @@ fn running(
         Answer::Missing | Answer::Unknown => {
             assume.note("running", Amount::of(kind.running), "running");
             let factor = factor(assume);
-            (kind.running, Current::of_load(kind.running, factor, volts), factor)
+            (
+                kind.running,
+                Current::of_load(kind.running, factor, volts),
+                factor,
+            )
         }
     }
 }
@@ -216,19 +239,25 @@ fn starting(
     let current = match &load.running {
         // The letter on the nameplate tells; a motor without one starts at six times its
         // full-load current (NEC 430.251(A)).
-        Answer::Known(Draw::Motor { millihorsepower, code }) => code
+        Answer::Known(Draw::Motor {
+            millihorsepower,
+            code,
+        }) => code
             .and_then(|letter| motors::locked_rotor(*millihorsepower, letter))
             .map_or_else(
                 || {
                     Current::from_milliamps(
-                        running_current.milliamps().saturating_mul(motors::MOTORS.multiple),
+                        running_current
+                            .milliamps()
+                            .saturating_mul(motors::MOTORS.multiple),
                     )
                 },
                 |apparent| current_of(apparent, volts),
             ),
         _ if kind.starting.permille() <= 1000 => return (running, running_current),
         _ => {
-            let wide = i128::from(running_current.milliamps()) * i128::from(kind.starting.permille());
+            let wide =
+                i128::from(running_current.milliamps()) * i128::from(kind.starting.permille());
             Current::from_milliamps(narrow((wide + 999) / 1000))
         }
     };

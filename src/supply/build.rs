@@ -2,9 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::{
-    DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply,
-};
+use super::{DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet, Plan, System};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
 use crate::report::{Amount, Assumption, Value};
@@ -127,12 +125,7 @@ impl<'a> Builder<'a> {
     fn source(&mut self) {
         let plan = self.plan;
         let (set, site) = (&plan.generator, &plan.site);
-        let altitude = self.or_assume(
-            site.altitude,
-            UNKNOWN_ALTITUDE,
-            "site.altitude",
-            "altitude",
-        );
+        let altitude = self.or_assume(site.altitude, UNKNOWN_ALTITUDE, "site.altitude", "altitude");
         let air = self.or_assume(site.air, UNKNOWN_AIR, "site.air", "air");
         self.supply.rated = derating::left(set.rated, altitude, air);
         let peak = self.or_assume(set.peak, set.rated, "generator.peak", "peak");
@@ -218,7 +211,11 @@ impl<'a> Builder<'a> {
     ) -> Option<NodeIx> {
         // Two answers for one breaker: for the current it passes the lower one is cautious, for
         // what it protects the higher.
-        let markings = || group.iter().filter_map(|outlet| outlet.breaker.known().copied());
+        let markings = || {
+            group
+                .iter()
+                .filter_map(|outlet| outlet.breaker.known().copied())
+        };
         let seen = group.iter().filter_map(|outlet| outlet.trips_at).min();
         let marked = markings().min();
         let field = format!("{}.breaker", field_of(owner, within));
@@ -281,11 +278,7 @@ impl<'a> Builder<'a> {
             _ if holder.listed == Answer::Known(true) => return above,
             _ => {
                 let field = format!("{}.wire", field_of(outlet, Some(holder)));
-                self.assume(
-                    field,
-                    Value::Name(UNKNOWN_WIRING.to_string()),
-                    "box-wire",
-                );
+                self.assume(field, Value::Name(UNKNOWN_WIRING.to_string()), "box-wire");
                 UNKNOWN_WIRING
             }
         };
@@ -387,7 +380,10 @@ impl<'a> Builder<'a> {
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
         // An adapter too short to coil needs no answer.
-        let short = cord.length.known().is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
+        let short = cord
+            .length
+            .known()
+            .is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
         let coiled = cord.coiled.or(!short);
         if coiled && !cord.coiled.is_known() {
             self.assume(field("coiled"), Value::Word { word: "yes" }, "cord-coiled");
@@ -474,7 +470,11 @@ impl<'a> Builder<'a> {
             .cords
             .iter()
             .map(|cord| (&cord.id, cord.from.as_ref()))
-            .chain(plan.boxes.iter().map(|holder| (&holder.id, holder.from.as_ref())))
+            .chain(
+                plan.boxes
+                    .iter()
+                    .map(|holder| (&holder.id, holder.from.as_ref())),
+            )
             .collect();
         // Which part each receptacle is of, to follow a chain upwards.
         let mut part_of: BTreeMap<Id, &Id> = BTreeMap::new();

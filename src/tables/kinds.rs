@@ -102,7 +102,10 @@ mod tests {
         ] {
             let figures = of_kind(kind);
             assert!(figures.starting.permille() >= 1000, "{kind:?}");
-            assert!((1..=1000).contains(&figures.power_factor.permille()), "{kind:?}");
+            assert!(
+                (1..=1000).contains(&figures.power_factor.permille()),
+                "{kind:?}"
+            );
         }
         // NEC 430.251(A): locked rotor is six times full load.
         assert_eq!(of_kind(LoadKind::Motor).starting.permille(), 6000);

@@ -127,7 +127,9 @@ pub fn locked_rotor_per_horsepower(letter: char) -> Option<ApparentPower> {
 pub fn locked_rotor(millihorsepower: u32, letter: char) -> Option<ApparentPower> {
     let per = locked_rotor_per_horsepower(letter)?;
     let up = i128::from(per.millivolt_amps()) * i128::from(millihorsepower);
-    Some(ApparentPower::from_millivolt_amps(narrow((up + 999) / 1000)))
+    Some(ApparentPower::from_millivolt_amps(narrow(
+        (up + 999) / 1000,
+    )))
 }
 
 #[cfg(test)]
@@ -180,9 +182,23 @@ mod tests {
     #[test]
     fn the_printed_table_430_7_b() {
         let printed = [
-            ('A', 3140), ('B', 3540), ('C', 3990), ('D', 4490), ('E', 4990), ('F', 5590),
-            ('G', 6290), ('H', 7090), ('J', 7990), ('K', 8990), ('L', 9990), ('M', 11_190),
-            ('N', 12_490), ('P', 13_990), ('R', 15_990), ('S', 17_990), ('T', 19_990),
+            ('A', 3140),
+            ('B', 3540),
+            ('C', 3990),
+            ('D', 4490),
+            ('E', 4990),
+            ('F', 5590),
+            ('G', 6290),
+            ('H', 7090),
+            ('J', 7990),
+            ('K', 8990),
+            ('L', 9990),
+            ('M', 11_190),
+            ('N', 12_490),
+            ('P', 13_990),
+            ('R', 15_990),
+            ('S', 17_990),
+            ('T', 19_990),
             ('U', 22_390),
         ];
         for (letter, volt_amps) in printed {

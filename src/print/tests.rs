@@ -106,11 +106,15 @@ fn small() -> (Plan, Report) {
     };
     let load = |name: &str, label: &str, power: i64| LoadFacts {
         id: id(name),
+        of: id(name),
         name: label.into(),
         kind: LoadKind::Heater,
+        volts: Amount::of(Voltage::from_millivolts(120_000)),
         running_watts: watts(power),
         running_amps: amps(power / 120),
         starting_watts: watts(power),
+        starting_amps: amps(power / 120),
+        continuous: false,
     };
     let report = Report {
         format: crate::report::FORMAT,

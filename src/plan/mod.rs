@@ -2,13 +2,18 @@
 //!
 //! [`model`] is the plan itself. A field a beginner may not know is an [`Answer`], so that
 //! "not said", "I don't know" and a value stay three different things all the way to the rules.
-//! [`read()`] takes a plan file apart and reports everything that is wrong with it at once.
+//! [`read()`] takes a plan file apart and reports everything that is wrong with it at once;
+//! [`write()`] is its reverse.
 
+#[cfg(test)]
+pub(crate) mod arbitrary;
 pub mod demo;
 pub mod model;
 mod read;
+mod write;
 
 pub use model::*;
 pub use read::{
     MOST_LOADS, MOST_PARTS, Problem, ProblemKind, Problems, Syntax, Type, problem, read,
 };
+pub use write::write;

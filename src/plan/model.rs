@@ -98,6 +98,20 @@ impl std::fmt::Display for Id {
     }
 }
 
+/// The longest name that is taken, in characters: what a label can hold in type one can read.
+pub const LONGEST_NAME: usize = 60;
+
+/// A name as plans keep it: without blanks at its ends, one line, not empty and no longer than
+/// [`LONGEST_NAME`].
+#[must_use]
+pub fn name(text: &str) -> Option<String> {
+    let text = text.trim();
+    let fine = !text.is_empty()
+        && text.chars().count() <= LONGEST_NAME
+        && !text.chars().any(char::is_control);
+    fine.then(|| text.to_owned())
+}
+
 /// Which codes, voltages and tables apply. Not the language.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Region {

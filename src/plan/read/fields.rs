@@ -9,7 +9,7 @@ use toml::de::{DeTable, DeValue};
 
 use super::nearest;
 use super::problem::{Problem, ProblemKind, Type};
-use crate::plan::{Answer, Id, Span};
+use crate::plan::{Answer, Id, LONGEST_NAME, Span};
 use crate::quantity::{Quantity, QuantityError, Round, Unit, Wire, allowed_units};
 use crate::report::Amount;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
@@ -100,7 +100,8 @@ impl<'t> Fields<'t> {
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
         let field = self.get(key)?;
-        if field.is_unknown() {
+        // Something may be called "Unknown"; that is a name like any other.
+        if field.is_unknown() && key != "name" {
             field.put(ProblemKind::UnknownNotAllowed { key });
             return None;
         }
@@ -240,16 +241,14 @@ impl<'t> Field<'t> {
 
     /// A text that is printed: one line, not endless.
     pub(super) fn name(&self) -> Option<String> {
-        const LONGEST: usize = 60;
-        let text = self.text()?;
-        if text.chars().count() > LONGEST || text.chars().any(char::is_control) {
+        let name = crate::plan::name(self.text()?);
+        if name.is_none() {
             self.put(ProblemKind::BadText {
                 key: self.key,
-                most: LONGEST,
+                most: LONGEST_NAME,
             });
-            return None;
         }
-        Some(text.to_owned())
+        name
     }
 
     /// Yes or no.

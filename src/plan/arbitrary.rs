@@ -1,0 +1,328 @@
+//! Any plan that reads, for property tests of this module and of the others.
+
+use proptest::collection::vec;
+use proptest::option;
+use proptest::prelude::*;
+use proptest::sample::{Index, select};
+
+use super::{
+    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
+    Noise, Outlet, Plan, Region, Runtime, Site, Span, System, Wanted,
+};
+use crate::quantity::{
+    Current, Hours, Length, Percent, Power, Quantity, Ratio, SoundLevel, Temperature, Volume, Wire,
+};
+use crate::tables::shape::{Configuration, Plug, Receptacle};
+
+fn answer<T: Clone + std::fmt::Debug>(
+    known: impl Strategy<Value = T>,
+) -> impl Strategy<Value = Answer<T>> {
+    (0..6_u8, known).prop_map(|(which, known)| match which {
+        0 => Answer::Missing,
+        1 => Answer::Unknown,
+        _ => Answer::Known(known),
+    })
+}
+
+fn quantity<Q: Quantity>(least: i64, most: i64) -> impl Strategy<Value = Q> {
+    (least..=most).prop_map(Q::from_count)
+}
+
+fn shape() -> impl Strategy<Value = Configuration> {
+    select(Configuration::ALL.to_vec())
+}
+
+fn wire() -> impl Strategy<Value = Wire> {
+    prop_oneof![
+        (0..=30_i8).prop_map(Wire::Awg),
+        (100..=400_000_i32).prop_map(Wire::Area)
+    ]
+}
+
+fn name() -> impl Strategy<Value = String> {
+    // Words of any script, with the characters that need care in TOML.
+    "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]"
+}
+
+fn span() -> impl Strategy<Value = Span> {
+    (0..Span::DAY, 1..=Span::DAY).prop_map(|(from, to)| Span { from, to })
+}
+
+fn site() -> impl Strategy<Value = Site> {
+    (
+        prop_oneof![Just(String::new()), name()],
+        answer(select(vec![Ground::Dry, Ground::Damp, Ground::Wet])),
+        answer(quantity(0, 100_000_000)),
+        answer(quantity::<Length>(-500_000, 6_000_000)),
+        answer(quantity::<Temperature>(-60_000, 70_000)),
+        answer(span()),
+        answer(any::<bool>()),
+        answer(any::<bool>()),
+    )
+        .prop_map(
+            |(name, ground, sleepers_at, altitude, air, quiet_hours, co_alarm, feeds_building)| {
+                Site {
+                    name,
+                    ground,
+                    sleepers_at,
+                    altitude,
+                    air,
+                    quiet_hours,
+                    co_alarm,
+                    feeds_building,
+                }
+            },
+        )
+}
+
+fn outlet() -> impl Strategy<Value = Outlet> {
+    (
+        shape().prop_map(Receptacle),
+        option::of(1..=20_u8),
+        answer(quantity::<Current>(1000, 400_000)),
+        option::of(quantity::<Current>(100, 400_000)),
+        answer(any::<bool>()),
+        answer(wire()),
+        answer(select(vec![Leg::A, Leg::B])),
+    )
+        .prop_map(
+            |(shape, sockets, breaker, trips_at, gfci, wire, leg)| Outlet {
+                id: id("to be named", 0),
+                shape,
+                sockets,
+                breaker,
+                shares: None,
+                trips_at,
+                gfci,
+                wire,
+                leg,
+            },
+        )
+}
+
+fn generator() -> impl Strategy<Value = Generator> {
+    let runtime = (
+        quantity::<Percent>(1, 100_000),
+        quantity::<Hours>(1, 1_000_000),
+    )
+        .prop_map(|(load, lasts)| Runtime { load, lasts });
+    let noise = (
+        quantity::<SoundLevel>(20_000, 140_000),
+        quantity::<Length>(100, 100_000),
+        answer(quantity::<Percent>(1, 100_000)),
+    )
+        .prop_map(|(level, at, load)| Noise { level, at, load });
+    (
+        (
+            prop_oneof![Just(String::new()), name()],
+            quantity::<Power>(50_000, 50_000_000),
+            answer(quantity::<Power>(50_000_000, 100_000_000)),
+            select(vec![System::V120, System::V120_240]),
+            answer(select(vec![Neutral::Floating, Neutral::Bonded])),
+            answer(any::<bool>()),
+            answer(any::<bool>()),
+        ),
+        answer(select(vec![Fuel::Gasoline, Fuel::Propane, Fuel::Diesel])),
+        answer(quantity::<Volume>(1, 1_000_000)),
+        vec(runtime, 0..3),
+        answer(noise),
+        vec(outlet(), 1..5),
+    )
+        .prop_map(|(first, fuel, tank, runtime, noise, mut outlets)| {
+            for outlet in &mut outlets {
+                // Only the wiring of boxes is asked for.
+                outlet.wire = Answer::Missing;
+            }
+            Generator {
+                name: first.0,
+                rated: first.1,
+                peak: first.2,
+                voltage: first.3,
+                neutral: first.4,
+                bonding_plug: first.5,
+                inverter: first.6,
+                fuel,
+                tank,
+                runtime,
+                noise,
+                outlets,
+            }
+        })
+}
+
+fn cord() -> impl Strategy<Value = Cord> {
+    (
+        shape().prop_map(Plug),
+        vec(shape().prop_map(Receptacle), 1..4),
+        answer(wire()),
+        answer(2..=5_u8),
+        answer(quantity::<Length>(1, 1_000_000)),
+        answer(any::<bool>()),
+        answer(any::<bool>()),
+        answer(any::<bool>()),
+    )
+        .prop_map(
+            |(plug, ends, wire, conductors, length, outdoor, coiled, gfci)| Cord {
+                id: id("to be named", 0),
+                from: None,
+                plug,
+                ends,
+                wire,
+                conductors,
+                length,
+                outdoor,
+                coiled,
+                gfci,
+            },
+        )
+}
+
+fn distribution_box() -> impl Strategy<Value = DistributionBox> {
+    (
+        shape().prop_map(Plug),
+        answer(any::<bool>()),
+        answer(any::<bool>()),
+        vec(outlet(), 1..4),
+    )
+        .prop_map(|(inlet, listed, bond, outlets)| DistributionBox {
+            id: id("to be named", 0),
+            from: None,
+            inlet,
+            listed,
+            bond,
+            outlets,
+        })
+}
+
+fn load() -> impl Strategy<Value = Load> {
+    let draw = prop_oneof![
+        quantity::<Power>(1, 50_000_000).prop_map(Draw::Power),
+        quantity::<Current>(1, 400_000).prop_map(Draw::Current),
+        (1..=10_000_u32, option::of(select(vec!['A', 'G', 'V']))).prop_map(
+            |(millihorsepower, code)| Draw::Motor {
+                millihorsepower,
+                code
+            }
+        ),
+    ];
+    let kinds = vec![
+        LoadKind::Heater,
+        LoadKind::Motor,
+        LoadKind::Electronic,
+        LoadKind::Lamp,
+        LoadKind::Medical,
+    ];
+    (
+        (name(), select(kinds), answer(draw), 1..=5_u8),
+        answer(quantity::<Power>(50_000_000, 100_000_000)),
+        answer(quantity::<Ratio>(100, 1000)),
+        answer(any::<bool>()),
+        select(vec![Wanted::Must, Wanted::Wish]),
+        vec(span(), 0..3),
+        answer(shape().prop_map(Plug)),
+    )
+        .prop_map(
+            |(
+                (name, kind, running, count),
+                starting,
+                power_factor,
+                continuous,
+                wanted,
+                hours,
+                plug,
+            )| {
+                Load {
+                    id: id("to be named", 0),
+                    name,
+                    kind,
+                    running,
+                    count,
+                    starting,
+                    power_factor,
+                    continuous,
+                    wanted,
+                    hours,
+                    plug,
+                    on: None,
+                }
+            },
+        )
+}
+
+fn id(stem: &str, number: usize) -> Id {
+    let text = format!("{}-{number}", stem.replace(' ', "-"));
+    Id::new(&text).expect("stems are ids")
+}
+
+/// One of the receptacles, or none.
+fn pick(receptacles: &[Id], index: Option<&Index>) -> Option<Id> {
+    let index = index?;
+    (!receptacles.is_empty()).then(|| index.get(receptacles).clone())
+}
+
+fn name_outlets(outlets: &mut [Outlet], stem: &str, shares: &[bool]) -> Vec<Id> {
+    for (at, outlet) in outlets.iter_mut().enumerate() {
+        outlet.id = id(stem, at);
+    }
+    if let Some((first, others)) = outlets.split_first_mut() {
+        for (other, shares) in others.iter_mut().zip(shares) {
+            if *shares {
+                other.shares = Some(first.id.clone());
+                if other.breaker.is_known() {
+                    other.breaker = first.breaker;
+                }
+            }
+        }
+    }
+    outlets.iter().map(|outlet| outlet.id.clone()).collect()
+}
+
+/// Any plan that reads: every part plugged into an earlier one, or lying in the bin.
+pub(crate) fn plan() -> impl Strategy<Value = Plan> {
+    (
+        site(),
+        generator(),
+        vec((cord(), option::weighted(0.9, any::<Index>())), 0..5),
+        vec(
+            (distribution_box(), option::weighted(0.9, any::<Index>())),
+            0..3,
+        ),
+        vec((load(), option::of(any::<Index>())), 0..6),
+        vec(any::<bool>(), 4),
+    )
+        .prop_map(|(site, mut generator, cords, boxes, loads, shares)| {
+            let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
+            let mut named_cords = Vec::new();
+            let mut named_boxes = Vec::new();
+            for (at, (mut cord, from)) in cords.into_iter().enumerate() {
+                cord.id = id("cord", at);
+                cord.from = pick(&receptacles, from.as_ref());
+                receptacles.extend((0..cord.ends.len()).map(|end| cord.end_id(end)));
+                named_cords.push(cord);
+            }
+            for (at, (mut part, from)) in boxes.into_iter().enumerate() {
+                part.id = id("box", at);
+                part.from = pick(&receptacles, from.as_ref());
+                let stem = format!("box{at}-outlet");
+                receptacles.extend(name_outlets(&mut part.outlets, &stem, &shares));
+                named_boxes.push(part);
+            }
+            let loads = loads
+                .into_iter()
+                .enumerate()
+                .map(|(at, (mut load, on))| {
+                    load.id = id("load", at);
+                    load.on = pick(&receptacles, on.as_ref());
+                    load
+                })
+                .collect();
+            Plan {
+                region: Region::NorthAmerica,
+                site,
+                generator,
+                cords: named_cords,
+                boxes: named_boxes,
+                loads,
+            }
+        })
+}

@@ -1,0 +1,422 @@
+//! [`Plan`] to plan file text, in one canonical order and spelling.
+//!
+//! What is written reads back as the same plan, count for count: every quantity is written in the
+//! first unit, of those people use, whose text the reader takes back to the very same count.
+//! This holds for every plan that the reader can produce.
+
+use std::fmt::{Display, Write};
+
+use rust_decimal::Decimal;
+
+use super::{
+    Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
+    Neutral, Outlet, Plan, Region, Site, Span, System, Wanted,
+};
+use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
+
+/// The plan as the text of a plan file.
+#[must_use]
+pub fn write(plan: &Plan) -> String {
+    let mut out = Out::default();
+    out.raw("format", FORMAT);
+    out.text(
+        "region",
+        match plan.region {
+            Region::NorthAmerica => "north-america",
+        },
+    );
+    if plan.site != Site::default() {
+        site(&mut out, &plan.site);
+    }
+    generator(&mut out, &plan.generator);
+    for part in &plan.cords {
+        cord(&mut out, part);
+    }
+    for part in &plan.boxes {
+        distribution_box(&mut out, part);
+    }
+    for part in &plan.loads {
+        load(&mut out, part);
+    }
+    out.0
+}
+
+/// The text so far. Writing to a string cannot fail, so the results are dropped.
+#[derive(Default)]
+struct Out(String);
+
+impl Out {
+    fn heading(&mut self, heading: &str) {
+        let _ = write!(self.0, "\n{heading}\n");
+    }
+
+    fn raw(&mut self, key: &str, value: impl Display) {
+        let _ = writeln!(self.0, "{key} = {value}");
+    }
+
+    fn text(&mut self, key: &str, value: impl Display) {
+        self.raw(key, quoted(&value.to_string()));
+    }
+
+    fn optional(&mut self, key: &str, value: Option<impl Display>) {
+        if let Some(value) = value {
+            self.text(key, value);
+        }
+    }
+
+    /// An answer whose value is written as `form` gives it, as TOML.
+    fn answer<T>(&mut self, key: &str, answer: &Answer<T>, form: impl FnOnce(&T) -> String) {
+        match answer {
+            Answer::Missing => {}
+            Answer::Unknown => self.text(key, "unknown"),
+            Answer::Known(value) => self.raw(key, form(value)),
+        }
+    }
+
+    fn yes_no(&mut self, key: &str, answer: Answer<bool>) {
+        self.answer(key, &answer, bool::to_string);
+    }
+
+    fn quantity<Q: Quantity>(&mut self, key: &str, answer: &Answer<Q>, round: Round) {
+        self.answer(key, answer, |value| quoted(&natural(*value, round)));
+    }
+}
+
+fn site(out: &mut Out, site: &Site) {
+    out.heading("[site]");
+    out.optional("name", (!site.name.is_empty()).then_some(&site.name));
+    out.answer("ground", &site.ground, |ground| {
+        quoted(match ground {
+            Ground::Dry => "dry",
+            Ground::Damp => "damp",
+            Ground::Wet => "wet",
+        })
+    });
+    out.quantity("sleepers_at", &site.sleepers_at, Round::Down);
+    out.quantity("altitude", &site.altitude, Round::Up);
+    out.quantity("air", &site.air, Round::Up);
+    out.answer("quiet_hours", &site.quiet_hours, |span| {
+        quoted(&hours(*span))
+    });
+    out.yes_no("co_alarm", site.co_alarm);
+    out.yes_no("feeds_building", site.feeds_building);
+}
+
+fn generator(out: &mut Out, generator: &Generator) {
+    out.heading("[generator]");
+    out.optional(
+        "name",
+        (!generator.name.is_empty()).then_some(&generator.name),
+    );
+    out.text("rated", natural(generator.rated, Round::Down));
+    out.quantity("peak", &generator.peak, Round::Down);
+    out.text(
+        "voltage",
+        match generator.voltage {
+            System::V120 => "120 V",
+            System::V120_240 => "120/240 V",
+        },
+    );
+    out.answer("neutral", &generator.neutral, |neutral| {
+        quoted(match neutral {
+            Neutral::Floating => "floating",
+            Neutral::Bonded => "bonded",
+        })
+    });
+    out.yes_no("bonding_plug", generator.bonding_plug);
+    out.yes_no("inverter", generator.inverter);
+    out.answer("fuel", &generator.fuel, |fuel| {
+        quoted(match fuel {
+            Fuel::Gasoline => "gasoline",
+            Fuel::Propane => "propane",
+            Fuel::Diesel => "diesel",
+        })
+    });
+    out.quantity("tank", &generator.tank, Round::Down);
+    if !generator.runtime.is_empty() {
+        let times: Vec<String> = generator
+            .runtime
+            .iter()
+            .map(|time| {
+                format!(
+                    "{{ load = {}, lasts = {} }}",
+                    quoted(&natural(time.load, Round::Down)),
+                    quoted(&natural(time.lasts, Round::Down))
+                )
+            })
+            .collect();
+        out.raw("runtime", format!("[{}]", times.join(", ")));
+    }
+    out.answer("noise", &generator.noise, |noise| {
+        let load = match noise.load {
+            Answer::Missing => String::new(),
+            Answer::Unknown => format!(", load = {}", quoted("unknown")),
+            Answer::Known(load) => format!(", load = {}", quoted(&natural(load, Round::Down))),
+        };
+        format!(
+            "{{ level = {}, at = {}{load} }}",
+            quoted(&natural(noise.level, Round::Up)),
+            quoted(&natural(noise.at, Round::Up)),
+        )
+    });
+    for part in &generator.outlets {
+        out.heading("[[generator.outlet]]");
+        outlet(out, part);
+    }
+}
+
+fn outlet(out: &mut Out, outlet: &Outlet) {
+    out.text("id", &outlet.id);
+    out.text("shape", outlet.shape);
+    if let Some(sockets) = outlet.sockets {
+        out.raw("sockets", sockets);
+    }
+    out.quantity("breaker", &outlet.breaker, Round::Down);
+    out.optional("shares", outlet.shares.as_ref());
+    out.optional(
+        "trips_at",
+        outlet.trips_at.map(|amps| natural(amps, Round::Down)),
+    );
+    out.yes_no("gfci", outlet.gfci);
+    out.answer("wire", &outlet.wire, |wire| quoted(&wire.to_string()));
+    out.answer("leg", &outlet.leg, |leg| {
+        quoted(match leg {
+            Leg::A => "A",
+            Leg::B => "B",
+        })
+    });
+}
+
+fn cord(out: &mut Out, cord: &Cord) {
+    out.heading("[[cord]]");
+    out.text("id", &cord.id);
+    out.optional("from", cord.from.as_ref());
+    out.text("plug", cord.plug);
+    let ends: Vec<String> = cord
+        .ends
+        .iter()
+        .map(|end| quoted(&end.to_string()))
+        .collect();
+    out.raw("ends", format!("[{}]", ends.join(", ")));
+    out.answer("wire", &cord.wire, |wire| quoted(&wire.to_string()));
+    out.answer("conductors", &cord.conductors, u8::to_string);
+    out.quantity("length", &cord.length, Round::Up);
+    out.yes_no("outdoor", cord.outdoor);
+    out.yes_no("coiled", cord.coiled);
+    out.yes_no("gfci", cord.gfci);
+}
+
+fn distribution_box(out: &mut Out, part: &DistributionBox) {
+    out.heading("[[box]]");
+    out.text("id", &part.id);
+    out.optional("from", part.from.as_ref());
+    out.text("inlet", part.inlet);
+    out.yes_no("listed", part.listed);
+    out.yes_no("bond", part.bond);
+    for part in &part.outlets {
+        out.heading("[[box.outlet]]");
+        outlet(out, part);
+    }
+}
+
+fn load(out: &mut Out, load: &Load) {
+    out.heading("[[load]]");
+    out.text("id", &load.id);
+    out.optional(
+        "name",
+        (load.name != load.id.as_str()).then_some(&load.name),
+    );
+    out.text(
+        "kind",
+        match load.kind {
+            LoadKind::Heater => "heater",
+            LoadKind::Motor => "motor",
+            LoadKind::Electronic => "electronic",
+            LoadKind::Lamp => "lamp",
+            LoadKind::Medical => "medical",
+        },
+    );
+    match &load.running {
+        Answer::Missing => {}
+        Answer::Unknown => out.text("running", "unknown"),
+        Answer::Known(Draw::Power(power)) => out.text("running", natural(*power, Round::Up)),
+        Answer::Known(Draw::Current(amps)) => out.text("current", natural(*amps, Round::Up)),
+        Answer::Known(Draw::Motor {
+            millihorsepower,
+            code,
+        }) => {
+            let code = code.map_or_else(String::new, |code| {
+                format!(", code = {}", quoted(&code.to_string()))
+            });
+            let hp = quoted(&horsepower(*millihorsepower));
+            out.raw("motor", format!("{{ hp = {hp}{code} }}"));
+        }
+    }
+    if load.count != 1 {
+        out.raw("count", load.count);
+    }
+    out.quantity("starting", &load.starting, Round::Up);
+    out.answer("power_factor", &load.power_factor, |ratio| {
+        let number = ratio.amount().to_string();
+        if number.contains('.') {
+            number
+        } else {
+            format!("{number}.0")
+        }
+    });
+    out.yes_no("continuous", load.continuous);
+    out.text(
+        "wanted",
+        match load.wanted {
+            Wanted::Must => "must",
+            Wanted::Wish => "wish",
+        },
+    );
+    if !load.hours.is_empty() {
+        let spans: Vec<String> = load
+            .hours
+            .iter()
+            .map(|span| quoted(&hours(*span)))
+            .collect();
+        out.raw("hours", format!("[{}]", spans.join(", ")));
+    }
+    out.answer("plug", &load.plug, |plug| quoted(&plug.to_string()));
+    out.optional("on", load.on.as_ref().map(Id::as_str));
+}
+
+/// A TOML basic string.
+fn quoted(text: &str) -> String {
+    let mut quoted = String::with_capacity(text.len() + 2);
+    quoted.push('"');
+    for c in text.chars() {
+        match c {
+            '"' | '\\' => {
+                quoted.push('\\');
+                quoted.push(c);
+            }
+            c if c.is_control() => {
+                let _ = write!(quoted, "\\u{:04X}", u32::from(c));
+            }
+            c => quoted.push(c),
+        }
+    }
+    quoted.push('"');
+    quoted
+}
+
+fn hours(span: Span) -> String {
+    let clock = |minute: u16| format!("{:02}:{:02}", minute / 60, minute % 60);
+    format!("{}-{}", clock(span.from), clock(span.to))
+}
+
+/// The first of the spellings people use that reads back to this very count.
+fn natural<Q: Quantity>(quantity: Q, round: Round) -> String {
+    let exact = quantity.amount();
+    let in_unit = |unit: &str| match unit {
+        "ft" => exact / Decimal::new(3048, 4),
+        "gal" => exact / Decimal::new(3_785_411_784, 9),
+        "°F" => exact * Decimal::from(9) / Decimal::from(5) + Decimal::from(32),
+        _ => exact,
+    };
+    // Round feet before odd metres, round metres before odd feet.
+    let forms: &[(&str, u32)] = match Q::UNIT {
+        unit if unit == Length::UNIT => &[("ft", 0), ("m", 1), ("ft", 2)],
+        unit if unit == Volume::UNIT => &[("gal", 1), ("L", 1), ("gal", 2)],
+        unit if unit == Temperature::UNIT => &[("°F", 0), ("°C", 1), ("°F", 2)],
+        _ => &[],
+    };
+    for (unit, places) in forms {
+        let text = format!("{} {unit}", in_unit(unit).round_dp(*places).normalize());
+        if Q::parse(&text, round) == Ok(quantity) {
+            return text;
+        }
+    }
+    let unit = match Q::UNIT {
+        Unit::Celsius => "°C",
+        Unit::One => "",
+        unit => unit.code(),
+    };
+    format!("{exact} {unit}").trim_end().to_owned()
+}
+
+fn horsepower(millihorsepower: u32) -> String {
+    let count = Ratio::from_permille(i64::from(millihorsepower));
+    [
+        "1/12", "1/10", "1/8", "1/6", "1/5", "1/4", "1/3", "1/2", "3/4", "1 1/2",
+    ]
+    .into_iter()
+    .find(|text| Ratio::parse(text, Round::Up) == Ok(count))
+    .map_or_else(|| natural(count, Round::Up), str::to_owned)
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::plan::{arbitrary, demo, read};
+    use crate::quantity::Power;
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(400))]
+
+        #[test]
+        fn what_is_written_reads_back_the_same(plan in arbitrary::plan()) {
+            let text = write(&plan);
+            match read(&text) {
+                Ok(back) => prop_assert_eq!(back, plan),
+                Err(problems) => prop_assert!(false, "{}\n{}", problems, text),
+            }
+        }
+    }
+
+    #[test]
+    fn the_demo_plans_keep_their_units() {
+        let plan = read(demo::WEEKEND).unwrap();
+        let text = write(&plan);
+        for line in [
+            r#"sleepers_at = "12 ft""#,
+            r#"altitude = "4200 ft""#,
+            r#"air = "88 °F""#,
+            r#"quiet_hours = "22:00-06:00""#,
+            r#"tank = "1.2 gal""#,
+            r#"noise = { level = "58 dBA", at = "23 ft", load = "25 %" }"#,
+            r#"length = "75 ft""#,
+            r#"ends = ["5-20R", "5-20R", "5-20R"]"#,
+            r#"power_factor = 0.7"#,
+            r#"outdoor = "unknown""#,
+        ] {
+            assert!(text.lines().any(|found| found == line), "{line}\n{text}");
+        }
+        assert_eq!(read(&text), Ok(plan));
+    }
+
+    #[test]
+    fn the_natural_unit_is_found() {
+        for (text, round) in [
+            ("25 ft", Round::Up),
+            ("12 ft", Round::Down),
+            ("8 m", Round::Up),
+            ("7.5 m", Round::Down),
+            ("25.5 ft", Round::Up),
+        ] {
+            assert_eq!(natural(Length::parse(text, round).unwrap(), round), text);
+        }
+        for text in ["88 °F", "31 °C"] {
+            let air = Temperature::parse(text, Round::Up).unwrap();
+            assert_eq!(natural(air, Round::Up), text);
+        }
+        for text in ["1.2 gal", "5 L"] {
+            let tank = Volume::parse(text, Round::Down).unwrap();
+            assert_eq!(natural(tank, Round::Down), text);
+        }
+        assert_eq!(
+            natural(Power::from_milliwatts(1_500_000), Round::Up),
+            "1500 W"
+        );
+        assert_eq!(
+            (horsepower(500), horsepower(334)),
+            ("1/2".into(), "1/3".into())
+        );
+    }
+}

@@ -10,6 +10,7 @@ pub(crate) mod arbitrary;
 pub mod demo;
 pub mod model;
 mod read;
+pub mod store;
 mod write;
 
 pub use model::*;

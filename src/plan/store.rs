@@ -1,0 +1,546 @@
+//! Plans, prints and drafts on disk. Part of the shell: the only place that writes files.
+//!
+//! A file is first written whole under another name beside its place, brought to the disk, and
+//! then renamed into place, so that whoever looks, and whatever fails, there is the old file or
+//! the new one and never half of either.
+
+use std::fs::{self, File};
+use std::io::{self, ErrorKind, Read, Write};
+use std::path::{Path, PathBuf};
+use std::time::SystemTime;
+
+use tempfile::{Builder, NamedTempFile};
+
+use super::Id;
+
+/// The largest plan file that is read, in bytes. A plan with every part it may have is far
+/// smaller.
+pub const LARGEST_PLAN: u64 = 4 * 1024 * 1024;
+
+/// Why a file could not be read or written. The words are the message [`StoreError::key`], given
+/// `path`, `reason` and `line`; see [`crate::words::problem::store`].
+#[derive(Debug, thiserror::Error)]
+#[error("{}: {}", self.path.display(), self.key())]
+pub struct StoreError {
+    /// The file or folder.
+    pub path: PathBuf,
+    /// Whether it was to be written.
+    pub writing: bool,
+    /// What is the matter with it.
+    pub fault: Fault,
+}
+
+/// What is the matter with a file.
+#[derive(Debug)]
+pub enum Fault {
+    /// The system refused.
+    System(io::Error),
+    /// It is a folder.
+    Folder,
+    /// Its name cannot be that of a file here.
+    Name,
+    /// It is larger than [`LARGEST_PLAN`].
+    TooLarge,
+    /// It is no UTF-8 text from this line on.
+    NotText {
+        /// Counted from one.
+        line: usize,
+    },
+    /// Another run of the program has this draft open.
+    InUse,
+}
+
+impl StoreError {
+    fn read(path: &Path, fault: Fault) -> Self {
+        Self {
+            path: path.to_owned(),
+            writing: false,
+            fault,
+        }
+    }
+
+    fn write(path: &Path, fault: Fault) -> Self {
+        Self {
+            path: path.to_owned(),
+            writing: true,
+            fault,
+        }
+    }
+
+    /// Its message key.
+    #[must_use]
+    pub fn key(&self) -> &'static str {
+        match &self.fault {
+            Fault::Folder => "store-is-a-folder",
+            Fault::Name => "store-bad-name",
+            Fault::TooLarge => "store-too-large",
+            Fault::NotText { .. } => "store-not-text",
+            Fault::InUse => "store-in-use",
+            Fault::System(error) => match error.kind() {
+                ErrorKind::NotFound if self.writing => "store-no-folder",
+                ErrorKind::NotFound => "store-not-found",
+                ErrorKind::PermissionDenied | ErrorKind::ReadOnlyFilesystem => "store-not-allowed",
+                ErrorKind::StorageFull | ErrorKind::QuotaExceeded => "store-full",
+                ErrorKind::IsADirectory => "store-is-a-folder",
+                ErrorKind::NotADirectory => "store-not-a-folder",
+                _ if self.writing => "store-cannot-write",
+                _ => "store-cannot-read",
+            },
+        }
+    }
+}
+
+/// The text of a plan file: bounded, UTF-8, without the byte order mark that some editors put
+/// before it.
+///
+/// # Errors
+/// When there is no such file, or it is no text or too large.
+pub fn read_text(path: &Path) -> Result<String, StoreError> {
+    let fail = |error| StoreError::read(path, Fault::System(error));
+    let file = File::open(path).map_err(fail)?;
+    if file.metadata().is_ok_and(|about| about.is_dir()) {
+        return Err(StoreError::read(path, Fault::Folder));
+    }
+    read_from(file, path)
+}
+
+/// The same from any reader, such as the standard input; `path` is what errors call it.
+///
+/// # Errors
+/// When it cannot be read, or is no text or too large.
+pub fn read_from(reader: impl Read, path: &Path) -> Result<String, StoreError> {
+    let mut bytes = Vec::new();
+    reader
+        .take(LARGEST_PLAN + 1)
+        .read_to_end(&mut bytes)
+        .map_err(|error| StoreError::read(path, Fault::System(error)))?;
+    if bytes.len() as u64 > LARGEST_PLAN {
+        return Err(StoreError::read(path, Fault::TooLarge));
+    }
+    let text = String::from_utf8(bytes).map_err(|error| {
+        let good = &error.as_bytes()[..error.utf8_error().valid_up_to()];
+        let line = good.split(|byte| *byte == b'\n').count();
+        StoreError::read(path, Fault::NotText { line })
+    })?;
+    Ok(match text.strip_prefix('\u{feff}') {
+        Some(rest) => rest.to_owned(),
+        None => text,
+    })
+}
+
+/// Writes a file whole or not at all. A file that was there keeps its permissions; a link stays
+/// a link and what it points to is replaced.
+///
+/// # Errors
+/// When the file cannot be written; what was there is then unchanged.
+pub fn write_atomic(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    let path = &real(path);
+    let waiting = prepare(path, bytes)?;
+    settle(waiting, path)?;
+    sync_folder(folder_of(path));
+    Ok(())
+}
+
+/// Writes a set of files into a folder, which is made if it is not there. Every one is written
+/// under another name first, so that a full disk leaves the old set whole.
+///
+/// # Errors
+/// When one of them cannot be written, with its path.
+pub fn write_set<N: AsRef<str>, B: AsRef<[u8]>>(
+    dir: &Path,
+    files: impl IntoIterator<Item = (N, B)>,
+) -> Result<Vec<PathBuf>, StoreError> {
+    fs::create_dir_all(dir).map_err(|error| StoreError::write(dir, Fault::System(error)))?;
+    let mut waiting = Vec::new();
+    for (name, bytes) in files {
+        let name = name.as_ref();
+        let path = dir.join(name);
+        let parts = Path::new(name).components().count();
+        if parts != 1 || path.file_name() != Some(name.as_ref()) {
+            return Err(StoreError::write(&path, Fault::Name));
+        }
+        let path = real(&path);
+        waiting.push((prepare(&path, bytes.as_ref())?, path));
+    }
+    let mut written = Vec::new();
+    for (file, path) in waiting {
+        settle(file, &path)?;
+        written.push(path);
+    }
+    sync_folder(dir);
+    Ok(written)
+}
+
+/// Where a write to this path ends up, links followed.
+fn real(path: &Path) -> PathBuf {
+    match fs::symlink_metadata(path) {
+        Ok(about) if about.is_symlink() => {
+            fs::canonicalize(path).unwrap_or_else(|_| path.to_owned())
+        }
+        _ => path.to_owned(),
+    }
+}
+
+fn folder_of(path: &Path) -> &Path {
+    match path.parent() {
+        Some(folder) if !folder.as_os_str().is_empty() => folder,
+        _ => Path::new("."),
+    }
+}
+
+/// The bytes in a file of another name beside the path, on the disk.
+fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
+    let fail = |error| StoreError::write(path, Fault::System(error));
+    let before = fs::metadata(path).ok();
+    if before.as_ref().is_some_and(fs::Metadata::is_dir) {
+        return Err(StoreError::write(path, Fault::Folder));
+    }
+    if path.file_name().is_none() {
+        return Err(StoreError::write(path, Fault::Name));
+    }
+    if before
+        .as_ref()
+        .is_some_and(|about| about.permissions().readonly())
+    {
+        // Renaming over it would succeed, but its owner has said that it is not to be changed.
+        return Err(fail(ErrorKind::PermissionDenied.into()));
+    }
+    let mut builder = Builder::new();
+    builder.prefix(".tallywatt-").suffix(".part");
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt;
+        // As any new file: the user's mask takes away from it.
+        builder.permissions(fs::Permissions::from_mode(0o666));
+    }
+    let mut file = builder.tempfile_in(folder_of(path)).map_err(fail)?;
+    file.write_all(bytes).map_err(fail)?;
+    if let Some(before) = before {
+        file.as_file()
+            .set_permissions(before.permissions())
+            .map_err(fail)?;
+    }
+    file.as_file().sync_all().map_err(fail)?;
+    Ok(file)
+}
+
+fn settle(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
+    file.persist(path)
+        .map(drop)
+        .map_err(|failed| StoreError::write(path, Fault::System(failed.error)))
+}
+
+/// Brings the renaming itself to the disk. Not every system can, and the file is whole either
+/// way, so a refusal is no error.
+fn sync_folder(folder: &Path) {
+    #[cfg(unix)]
+    if let Ok(folder) = File::open(folder) {
+        let _ = folder.sync_all();
+    }
+    #[cfg(not(unix))]
+    let _ = folder;
+}
+
+/// The folder of unfinished interviews.
+#[derive(Clone, Debug)]
+pub struct Drafts {
+    folder: PathBuf,
+}
+
+/// A draft in the list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct DraftEntry {
+    /// Its name.
+    pub name: Id,
+    /// When it was last saved, if the system tells.
+    pub saved: Option<SystemTime>,
+}
+
+/// A draft that this run of the program has to itself. Another run that opens it is refused until
+/// this is dropped, or the process ends in whatever way: the lock is the system's.
+#[derive(Debug)]
+pub struct Draft {
+    name: Id,
+    path: PathBuf,
+    /// Held for its lock.
+    _lock: File,
+}
+
+impl Drafts {
+    /// Drafts under this folder for application data.
+    #[must_use]
+    pub fn at(data: &Path) -> Self {
+        Self {
+            folder: data.join("drafts"),
+        }
+    }
+
+    /// Drafts where the platform keeps application data. `None` if it has no such place, as for a
+    /// user without a home.
+    #[must_use]
+    pub fn usual() -> Option<Self> {
+        directories::ProjectDirs::from("", "", "tallywatt").map(|dirs| Self::at(dirs.data_dir()))
+    }
+
+    /// The folder.
+    #[must_use]
+    pub fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// All drafts, the last saved first.
+    ///
+    /// # Errors
+    /// When the folder is there and cannot be read.
+    pub fn list(&self) -> Result<Vec<DraftEntry>, StoreError> {
+        let fail = |error| StoreError::read(&self.folder, Fault::System(error));
+        let entries = match fs::read_dir(&self.folder) {
+            Err(error) if error.kind() == ErrorKind::NotFound => return Ok(Vec::new()),
+            other => other.map_err(fail)?,
+        };
+        let mut drafts = Vec::new();
+        for entry in entries {
+            let entry = entry.map_err(fail)?;
+            let name = entry.file_name();
+            let name = name.to_str().and_then(|name| name.strip_suffix(".toml"));
+            if let Some(name) = name.and_then(Id::new) {
+                let saved = entry.metadata().and_then(|about| about.modified()).ok();
+                drafts.push(DraftEntry { name, saved });
+            }
+        }
+        drafts.sort_by(|a, b| b.saved.cmp(&a.saved).then_with(|| a.name.cmp(&b.name)));
+        Ok(drafts)
+    }
+
+    /// A name that no draft has: the stem itself, or with a number after it.
+    ///
+    /// # Errors
+    /// When the folder cannot be read.
+    pub fn free_name(&self, stem: &Id) -> Result<Id, StoreError> {
+        let taken: Vec<Id> = self.list()?.into_iter().map(|entry| entry.name).collect();
+        let head: String = stem.as_str().chars().take(Id::LONGEST - 8).collect();
+        let numbered = (2_usize..).filter_map(|number| Id::new(&format!("{head}-{number}")));
+        Ok(std::iter::once(stem.clone())
+            .chain(numbered)
+            .find(|name| !taken.contains(name))
+            .unwrap_or_else(|| stem.clone()))
+    }
+
+    /// Opens a draft, new or old, for this run alone.
+    ///
+    /// # Errors
+    /// When another run has it open, or the folder cannot be made.
+    pub fn open(&self, name: &Id) -> Result<Draft, StoreError> {
+        let path = self.folder.join(format!("{name}.toml"));
+        let fail = |error| StoreError::write(&path, Fault::System(error));
+        fs::create_dir_all(&self.folder).map_err(fail)?;
+        let lock = File::options()
+            .create(true)
+            .truncate(false)
+            .write(true)
+            .open(self.folder.join(format!(".{name}.lock")))
+            .map_err(fail)?;
+        match lock.try_lock() {
+            // A file system without locks, as some shared ones: better no lock than no draft.
+            Ok(()) | Err(fs::TryLockError::Error(_)) => {}
+            Err(fs::TryLockError::WouldBlock) => {
+                return Err(StoreError::write(&path, Fault::InUse));
+            }
+        }
+        Ok(Draft {
+            name: name.clone(),
+            path,
+            _lock: lock,
+        })
+    }
+}
+
+impl Draft {
+    /// Its name.
+    #[must_use]
+    pub const fn name(&self) -> &Id {
+        &self.name
+    }
+
+    /// Its file.
+    #[must_use]
+    pub fn path(&self) -> &Path {
+        &self.path
+    }
+
+    /// Its text; `None` if it was never saved.
+    ///
+    /// # Errors
+    /// When there is a file that cannot be read.
+    pub fn load(&self) -> Result<Option<String>, StoreError> {
+        match read_text(&self.path) {
+            Err(StoreError {
+                fault: Fault::System(error),
+                ..
+            }) if error.kind() == ErrorKind::NotFound => Ok(None),
+            other => other.map(Some),
+        }
+    }
+
+    /// Saves it.
+    ///
+    /// # Errors
+    /// When it cannot be written; what was saved before is then unchanged.
+    pub fn save(&self, text: &str) -> Result<(), StoreError> {
+        write_atomic(&self.path, text.as_bytes())
+    }
+
+    /// Removes it for good.
+    ///
+    /// # Errors
+    /// When it is there and cannot be removed.
+    pub fn remove(self) -> Result<(), StoreError> {
+        match fs::remove_file(&self.path) {
+            Err(error) if error.kind() != ErrorKind::NotFound => {
+                Err(StoreError::write(&self.path, Fault::System(error)))
+            }
+            _ => Ok(()),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn folder() -> tempfile::TempDir {
+        tempfile::tempdir().unwrap()
+    }
+
+    /// The names in a folder, hidden ones too.
+    fn names(folder: &Path) -> Vec<String> {
+        let mut names: Vec<String> = fs::read_dir(folder)
+            .unwrap()
+            .map(|entry| entry.unwrap().file_name().into_string().unwrap())
+            .collect();
+        names.sort();
+        names
+    }
+
+    #[test]
+    fn replaces_whole_and_leaves_nothing_behind() {
+        let dir = folder();
+        let path = dir.path().join("plan.toml");
+        write_atomic(&path, b"first").unwrap();
+        write_atomic(&path, b"second").unwrap();
+        assert_eq!(fs::read(&path).unwrap(), b"second");
+        assert_eq!(names(dir.path()), ["plan.toml"]);
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn permissions_and_links_stay() {
+        use std::os::unix::fs::PermissionsExt;
+        let dir = folder();
+        let (path, link) = (dir.path().join("plan.toml"), dir.path().join("link.toml"));
+        write_atomic(&path, b"first").unwrap();
+        fs::set_permissions(&path, fs::Permissions::from_mode(0o640)).unwrap();
+        std::os::unix::fs::symlink(&path, &link).unwrap();
+        write_atomic(&link, b"second").unwrap();
+        assert_eq!(fs::read(&path).unwrap(), b"second");
+        assert!(fs::symlink_metadata(&link).unwrap().is_symlink());
+        let mode = fs::metadata(&path).unwrap().permissions().mode();
+        assert_eq!(mode & 0o777, 0o640);
+    }
+
+    #[test]
+    fn what_cannot_be_written_is_named_and_unharmed() {
+        let dir = folder();
+        let inside = dir.path().join("nowhere").join("plan.toml");
+        let error = write_atomic(&inside, b"x").unwrap_err();
+        assert_eq!((error.key(), &error.path), ("store-no-folder", &inside));
+        let error = write_atomic(dir.path(), b"x").unwrap_err();
+        assert_eq!(error.key(), "store-is-a-folder");
+
+        let fixed = dir.path().join("fixed.toml");
+        write_atomic(&fixed, b"kept").unwrap();
+        let mut permissions = fs::metadata(&fixed).unwrap().permissions();
+        permissions.set_readonly(true);
+        fs::set_permissions(&fixed, permissions).unwrap();
+        let error = write_atomic(&fixed, b"lost").unwrap_err();
+        assert_eq!(error.key(), "store-not-allowed");
+        assert_eq!(fs::read(&fixed).unwrap(), b"kept");
+        assert_eq!(names(dir.path()), ["fixed.toml"]);
+    }
+
+    #[test]
+    fn a_set_is_written_after_all_of_it_could_be() {
+        let dir = folder();
+        let into = dir.path().join("prints").join("sunday");
+        write_set(&into, [("a.pdf", b"one"), ("b.pdf", b"two")]).unwrap();
+        assert_eq!(names(&into), ["a.pdf", "b.pdf"]);
+        // The second cannot be written, so the first is not replaced.
+        fs::remove_file(into.join("b.pdf")).unwrap();
+        fs::create_dir(into.join("b.pdf")).unwrap();
+        let error = write_set(&into, [("a.pdf", b"new"), ("b.pdf", b"new")]).unwrap_err();
+        assert_eq!(error.path, into.join("b.pdf"));
+        assert_eq!(fs::read(into.join("a.pdf")).unwrap(), b"one");
+        assert_eq!(names(&into), ["a.pdf", "b.pdf"]);
+        for name in ["../x", "a/b", "", ".."] {
+            let error = write_set(&into, [(name, b"x")]).unwrap_err();
+            assert_eq!(error.key(), "store-bad-name", "{name}");
+        }
+    }
+
+    #[test]
+    fn text_is_bounded_and_is_text() {
+        let dir = folder();
+        let path = dir.path().join("plan.toml");
+        write_atomic(&path, "\u{feff}format = 1\n".as_bytes()).unwrap();
+        assert_eq!(read_text(&path).unwrap(), "format = 1\n");
+        write_atomic(&path, b"format = 1\nname = \"\xff\"\n").unwrap();
+        let error = read_text(&path).unwrap_err();
+        assert!(
+            matches!(error.fault, Fault::NotText { line: 2 }),
+            "{error:?}"
+        );
+        assert_eq!(
+            read_text(&dir.path().join("none")).unwrap_err().key(),
+            "store-not-found"
+        );
+        assert_eq!(
+            read_text(dir.path()).unwrap_err().key(),
+            "store-is-a-folder"
+        );
+        let endless = read_from(io::repeat(b'#'), Path::new("-")).unwrap_err();
+        assert_eq!(endless.key(), "store-too-large");
+    }
+
+    #[test]
+    fn drafts_come_and_go() {
+        let dir = folder();
+        let drafts = Drafts::at(dir.path());
+        assert_eq!(drafts.list().unwrap(), []);
+        let name = Id::new("camp").unwrap();
+        assert_eq!(drafts.free_name(&name).unwrap(), name);
+        let draft = drafts.open(&name).unwrap();
+        assert_eq!(draft.load().unwrap(), None);
+        draft.save("format = 1\n").unwrap();
+        assert_eq!(draft.load().unwrap().as_deref(), Some("format = 1\n"));
+        assert_eq!(drafts.free_name(&name).unwrap().as_str(), "camp-2");
+
+        // Another run is refused while this one has it, and has it afterwards.
+        assert_eq!(drafts.open(&name).unwrap_err().key(), "store-in-use");
+        drop(draft);
+        let draft = drafts.open(&name).unwrap();
+        let listed: Vec<Id> = drafts.list().unwrap().into_iter().map(|d| d.name).collect();
+        assert_eq!(listed, [name]);
+        draft.remove().unwrap();
+        assert_eq!(drafts.list().unwrap(), []);
+    }
+
+    #[test]
+    fn a_long_stem_still_finds_a_free_name() {
+        let dir = folder();
+        let drafts = Drafts::at(dir.path());
+        let stem = Id::new(&"x".repeat(Id::LONGEST)).unwrap();
+        drafts.open(&stem).unwrap().save("").unwrap();
+        let free = drafts.free_name(&stem).unwrap();
+        assert_ne!(free, stem);
+    }
+}

@@ -194,6 +194,13 @@ fn small() -> (Plan, Report) {
                         at: id("box-lamp"),
                     },
                 ],
+                together: vec![vec![id("kettle"), id("lamp.1"), id("lamp.2")]],
+                never: Vec::new(),
+                start_order: vec![StartStep {
+                    load: id("kettle"),
+                    peak_watts: watts(1500),
+                }],
+                start_holds: true,
                 ..Sharing::default()
             },
             energy: EnergyUse::default(),

@@ -163,11 +163,20 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
+/// Areas whose dangers lie in the gear itself. The others name a part only to say where people
+/// or loads are.
+const OF_GEAR: [&str; 4] = ["overcurrent", "cord", "fit", "shock"];
+
 /// The first finding that says this must not be used: one of danger that names it, or the part
 /// it belongs to.
-fn danger<'a>(context: &Context<'a>, id: &Id, owner: Option<&Id>) -> Option<&'a Finding> {
+pub(super) fn danger<'a>(
+    context: &Context<'a>,
+    id: &Id,
+    owner: Option<&Id>,
+) -> Option<&'a Finding> {
     context.report.findings.iter().find(|finding| {
         finding.signal == Signal::Danger
+            && OF_GEAR.contains(&finding.area)
             && finding
                 .about
                 .iter()
@@ -247,7 +256,10 @@ fn shared(context: &Context<'_>, outlet: Option<&Outlet>) -> Vec<String> {
     let mut sentences = Vec::new();
     let sockets = outlet.socket_count();
     if sockets > 1 {
-        sentences.push(context.say("shared-sockets", &[("count", &sockets.to_string())]));
+        sentences.push(context.words.with(
+            "print-shared-sockets",
+            [("count", usize::from(sockets).into())],
+        ));
     }
     let siblings = context
         .plan

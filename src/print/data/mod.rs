@@ -1,6 +1,8 @@
 //! From plan, report and words to what the templates draw: finished sentences, and the few bare
 //! numbers that drawing needs.
 
+mod card;
+mod cautions;
 mod labels;
 
 use std::collections::BTreeMap;
@@ -26,7 +28,11 @@ pub(super) fn all(
         words,
         options,
     };
-    let documents = vec![(Document::Labels, json(&labels::data(&context)?))];
+    let documents = vec![
+        (Document::Labels, json(&labels::data(&context)?)),
+        (Document::Card, json(&card::data(&context))),
+        (Document::Cautions, json(&cautions::data(&context))),
+    ];
     let faults = words.faults();
     if !faults.is_empty() {
         return Err(PrintError::WordsIncomplete { faults });

@@ -1,0 +1,491 @@
+//! What the card says: the supply drawn as a tree, what may run together, and what to do.
+
+use rust_decimal::Decimal;
+use serde::Serialize;
+
+use super::labels::{cord_facts, danger};
+use super::{Common, Context};
+use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
+use crate::quantity::Length;
+use crate::report::{Amount, Limit};
+use crate::tables::shape::{Plug, Receptacle};
+use crate::words::Show;
+
+/// Sets and conflicts shown at most; the worksheet has them all.
+const COLUMNS: usize = 8;
+
+/// Carbon monoxide: the least distance, and the one to keep. CPSC and FEMA (from a secondary
+/// copy); see the rule on it, which judges by the same two.
+const LEAST_FROM_PEOPLE: Length = Length::from_millimetres(6_096);
+const AMPLE_FROM_PEOPLE: Length = Length::from_millimetres(7_620);
+/// Clear space round the set: FEMA 2011, 3 to 4 ft.
+const CLEAR: Length = Length::from_millimetres(1_220);
+
+/// The data of `card.typ`.
+#[derive(Debug, Serialize)]
+pub(super) struct Card {
+    common: Common,
+    rows: Vec<Row>,
+    tree_alt: String,
+    /// What hangs on nothing.
+    loose: Vec<String>,
+    unplaced: Vec<String>,
+    together: Together,
+    never: Vec<String>,
+    never_more: Option<String>,
+    start: Vec<Step>,
+    start_note: Option<String>,
+    setup: Vec<String>,
+    test: Vec<String>,
+    stop: Vec<String>,
+    distances: Vec<(String, String)>,
+    trouble: Vec<Trouble>,
+}
+
+/// One point of the tree, in the order it is drawn.
+#[derive(Debug, Default, Serialize)]
+struct Row {
+    kind: &'static str,
+    id: String,
+    face: Option<String>,
+    detail: String,
+    /// How thick to draw the line that feeds it.
+    amps: Decimal,
+    long: Option<String>,
+    short: Option<String>,
+    loads: Vec<String>,
+    gfci: bool,
+    enforced: bool,
+    weakest: bool,
+    refused: bool,
+    /// For each level above: whether its line goes on below this row.
+    rails: Vec<bool>,
+}
+
+/// Loads down, sets across.
+#[derive(Debug, Default, Serialize)]
+struct Together {
+    names: Vec<String>,
+    /// For each set, what stands beside each name: nothing, a dot, or how many.
+    sets: Vec<Vec<String>>,
+    more: Option<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct Step {
+    name: String,
+    peak: String,
+}
+
+#[derive(Debug, Serialize)]
+struct Trouble {
+    title: String,
+    steps: Vec<String>,
+}
+
+const KEYS: &[&str] = &[
+    "card-one",
+    "card-two",
+    "weakest",
+    "for-hours",
+    "for-short",
+    "nothing-trips",
+    "do-not-use",
+    "gfci",
+    "together-title",
+    "together-how",
+    "never-title",
+    "start-title",
+    "start-peak",
+    "setup-title",
+    "test-title",
+    "stop-title",
+    "distance-title",
+    "loose",
+    "unplaced",
+    "defer",
+    "column-plugged",
+    "column-limit",
+    "no-breaker",
+];
+
+pub(super) fn data(context: &Context<'_>) -> Card {
+    let sharing = &context.report.figures.sharing;
+    let rows = Tree::new(*context).rows();
+    let never: Vec<String> = sharing
+        .never
+        .iter()
+        .map(|set| context.load_names(set).join(" + "))
+        .collect();
+    let more = |count: usize| {
+        count
+            .checked_sub(COLUMNS)
+            .filter(|more| *more > 0)
+            .map(|more| context.say("more", &[("count", &more.to_string())]))
+    };
+    Card {
+        common: context.common("card-title", KEYS),
+        tree_alt: alt(context, &rows),
+        loose: loose(context, &rows),
+        unplaced: context.load_names(sharing.unplaced.iter().map(|unplaced| &unplaced.load)),
+        rows,
+        together: together(context, more(sharing.together.len())),
+        never_more: more(never.len()),
+        never: never.into_iter().take(COLUMNS).collect(),
+        start: sharing
+            .start_order
+            .iter()
+            .map(|step| Step {
+                name: context.load_name(&step.load),
+                peak: context.demand(&step.peak_watts),
+            })
+            .collect(),
+        start_note: (!sharing.start_order.is_empty() && !sharing.start_holds)
+            .then(|| context.say("start-too-much", &[])),
+        setup: setup(context),
+        test: test(context),
+        stop: sentences(context, &["stop-1", "stop-2", "stop-3"]),
+        distances: distances(context),
+        trouble: [("breaker", 4), ("tester", 4), ("alarm", 4), ("shocked", 4)]
+            .into_iter()
+            .map(|(name, count)| Trouble {
+                title: context.say(&format!("trouble-{name}"), &[]),
+                steps: (1..=count)
+                    .map(|number| context.say(&format!("trouble-{name}-{number}"), &[]))
+                    .collect(),
+            })
+            .collect(),
+    }
+}
+
+fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {
+    keys.iter().map(|key| context.say(key, &[])).collect()
+}
+
+/// The tree told in one line, for whoever cannot see it.
+fn alt(context: &Context<'_>, rows: &[Row]) -> String {
+    let parts: Vec<String> = rows
+        .iter()
+        .map(|row| match &row.long {
+            Some(amps) => context.say("tree-alt-part", &[("id", &row.id), ("amps", amps)]),
+            None => row.id.clone(),
+        })
+        .collect();
+    context.say("tree-alt", &[("parts", &parts.join("; "))])
+}
+
+fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
+    let plan = context.plan;
+    plan.cords
+        .iter()
+        .map(|cord| &cord.id)
+        .chain(plan.boxes.iter().map(|part| &part.id))
+        .map(Id::to_string)
+        .filter(|id| rows.iter().all(|row| row.id != *id))
+        .collect()
+}
+
+fn together(context: &Context<'_>, more: Option<String>) -> Together {
+    let sharing = &context.report.figures.sharing;
+    let mut groups: Vec<(String, Vec<&Id>)> = Vec::new();
+    for placed in &sharing.placed {
+        let name = context.load_name(&placed.load);
+        match groups.iter_mut().find(|(known, _)| *known == name) {
+            Some((_, ids)) => ids.push(&placed.load),
+            None => groups.push((name, vec![&placed.load])),
+        }
+    }
+    let sets = sharing
+        .together
+        .iter()
+        .take(COLUMNS)
+        .map(|set| {
+            groups
+                .iter()
+                .map(
+                    |(_, ids)| match ids.iter().filter(|id| set.contains(id)).count() {
+                        0 => String::new(),
+                        count if count == ids.len() => "●".to_owned(),
+                        count => count.to_string(),
+                    },
+                )
+                .collect()
+        })
+        .collect();
+    Together {
+        names: groups.into_iter().map(|(name, _)| name).collect(),
+        sets,
+        more,
+    }
+}
+
+/// Walks the plan from the generator outwards.
+struct Tree<'a> {
+    context: Context<'a>,
+    weakest: Option<&'a Id>,
+}
+
+/// What can hang below a receptacle.
+enum Fed<'a> {
+    Cord(&'a Cord),
+    Box(&'a DistributionBox),
+}
+
+impl<'a> Tree<'a> {
+    fn new(context: Context<'a>) -> Self {
+        // The tightest receptacle that something is to run from; of equals the first.
+        let limits = &context.report.figures.limits;
+        let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
+        let weakest = limits
+            .iter()
+            .filter(used)
+            .min_by_key(|limit| limit.continuous_amps.amount)
+            .or_else(|| {
+                limits
+                    .iter()
+                    .min_by_key(|limit| limit.continuous_amps.amount)
+            })
+            .map(|limit| &limit.set_by.id);
+        Self { context, weakest }
+    }
+
+    fn rows(&self) -> Vec<Row> {
+        let set = &self.context.plan.generator;
+        let usable = &self.context.report.figures.usable;
+        let mut rows = vec![Row {
+            kind: "generator",
+            id: set.name.clone(),
+            detail: self.context.say(
+                "generator-headline",
+                &[
+                    ("rated", &self.context.capacity(&usable.rated_watts)),
+                    ("peak", &self.context.capacity(&usable.peak_watts)),
+                ],
+            ),
+            enforced: true,
+            ..Row::default()
+        }];
+        let last = set.outlets.len();
+        for (index, outlet) in set.outlets.iter().enumerate() {
+            self.outlet(outlet, None, &[index + 1 < last], &mut rows);
+        }
+        // A limit set by the set itself is marked there.
+        if let Some(weakest) = self.weakest
+            && rows.iter().all(|row| !row.weakest)
+            && let Some(first) = rows.first_mut()
+        {
+            first.weakest = weakest.as_str() == first.id || first.kind == "generator";
+        }
+        rows
+    }
+
+    fn row(&self, kind: &'static str, id: &Id, owner: Option<&Id>, rails: &[bool]) -> Row {
+        Row {
+            kind,
+            id: id.to_string(),
+            rails: rails.to_vec(),
+            enforced: true,
+            weakest: self.weakest == Some(id),
+            refused: danger(&self.context, id, owner).is_some(),
+            ..Row::default()
+        }
+    }
+
+    fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
+        let context = &self.context;
+        if let Some(limit) = limit {
+            row.amps = limit.continuous_amps.amount;
+            row.long = Some(context.capacity(&limit.continuous_amps));
+            row.short = Some(context.capacity(&limit.short_amps));
+            row.gfci = limit.gfci;
+            row.enforced = limit.set_by.enforced;
+        }
+        row
+    }
+
+    fn loads(&self, id: &Id) -> Vec<String> {
+        let placed: Vec<&Id> = self
+            .context
+            .report
+            .figures
+            .sharing
+            .placed
+            .iter()
+            .filter(|placed| placed.at == *id)
+            .map(|placed| &placed.load)
+            .collect();
+        self.context.load_names(placed)
+    }
+
+    fn outlet(&self, outlet: &Outlet, owner: Option<&Id>, rails: &[bool], rows: &mut Vec<Row>) {
+        let kind = if owner.is_some() {
+            "receptacle"
+        } else {
+            "outlet"
+        };
+        let mut row = self.row(kind, &outlet.id, owner, rails);
+        row.face = Some(outlet.shape.to_string());
+        row.detail = match outlet.breaker {
+            Answer::Known(amps) => self.context.say(
+                "outlet-facts",
+                &[
+                    ("shape", &outlet.shape.to_string()),
+                    ("breaker", &self.context.capacity(&Amount::of(amps))),
+                ],
+            ),
+            _ => outlet.shape.to_string(),
+        };
+        row.loads = self.loads(&outlet.id);
+        rows.push(self.with_limit(row, self.context.limit(&outlet.id)));
+        self.fed(&outlet.id, outlet.shape, rails, rows);
+    }
+
+    /// Everything plugged into a receptacle.
+    fn fed(&self, at: &Id, shape: Receptacle, rails: &[bool], rows: &mut Vec<Row>) {
+        let plan = self.context.plan;
+        let cords = plan
+            .cords
+            .iter()
+            .filter(|cord| cord.from.as_ref() == Some(at))
+            .map(Fed::Cord);
+        let boxes = plan
+            .boxes
+            .iter()
+            .filter(|part| part.from.as_ref() == Some(at))
+            .map(Fed::Box);
+        let fed: Vec<Fed<'_>> = cords.chain(boxes).collect();
+        let count = fed.len();
+        for (index, part) in fed.into_iter().enumerate() {
+            let mut below = rails.to_vec();
+            below.push(index + 1 < count);
+            match part {
+                Fed::Cord(cord) => self.cord(cord, at, shape, &below, rows),
+                Fed::Box(part) => self.part(part, at, shape, &below, rows),
+            }
+        }
+    }
+
+    fn cord(&self, cord: &Cord, at: &Id, shape: Receptacle, rails: &[bool], rows: &mut Vec<Row>) {
+        let mut row = self.row("cord", &cord.id, None, rails);
+        row.detail = cord_facts(&self.context, cord);
+        if let [end] = cord.ends.as_slice() {
+            row.face = Some(end.to_string());
+            row.loads = self.loads(&cord.id);
+            rows.push(self.with_limit(row, self.context.limit(&cord.id)));
+            self.fed(&cord.id, *end, rails, rows);
+            return;
+        }
+        row.kind = "splitter";
+        rows.push(self.all_together(row, at, shape, cord.plug));
+        let count = cord.ends.len();
+        for (index, end) in cord.ends.iter().enumerate() {
+            let id = cord.end_id(index);
+            let mut below = rails.to_vec();
+            below.push(index + 1 < count);
+            let mut row = self.row("receptacle", &id, Some(&cord.id), &below);
+            row.face = Some(end.to_string());
+            row.detail = end.to_string();
+            row.loads = self.loads(&id);
+            rows.push(self.with_limit(row, self.context.limit(&id)));
+            self.fed(&id, *end, &below, rows);
+        }
+    }
+
+    fn part(
+        &self,
+        part: &DistributionBox,
+        at: &Id,
+        shape: Receptacle,
+        rails: &[bool],
+        rows: &mut Vec<Row>,
+    ) {
+        let mut row = self.row("box", &part.id, None, rails);
+        row.detail = self
+            .context
+            .say("box-headline", &[("inlet", &part.inlet.to_string())]);
+        rows.push(self.all_together(row, at, shape, part.inlet));
+        let count = part.outlets.len();
+        for (index, outlet) in part.outlets.iter().enumerate() {
+            let mut below = rails.to_vec();
+            below.push(index + 1 < count);
+            self.outlet(outlet, Some(&part.id), &below, rows);
+        }
+    }
+
+    /// A splitter or box has the limit of the receptacle it plugs into, for everything on it
+    /// together. Where its plug is made for less than that receptacle the report has no figure
+    /// for it, and none is made up.
+    fn all_together(&self, mut row: Row, at: &Id, shape: Receptacle, plug: Plug) -> Row {
+        if plug.0.rating() >= shape.0.rating()
+            && let Some(limit) = self.context.limit(at)
+        {
+            row = self.with_limit(row, Some(limit));
+        }
+        row
+    }
+}
+
+fn setup(context: &Context<'_>) -> Vec<String> {
+    let long = |length| context.words.amount(&Amount::of(length), Show::Demand);
+    let mut steps = vec![
+        context.say(
+            "setup-place",
+            &[
+                ("least", &long(LEAST_FROM_PEOPLE)),
+                ("ample", &long(AMPLE_FROM_PEOPLE)),
+            ],
+        ),
+        context.say("setup-clear", &[("clear", &long(CLEAR))]),
+        context.say("setup-look", &[]),
+        context.say("setup-uncoil", &[]),
+        context.say("setup-start", &[]),
+        context.say("setup-plug", &[]),
+        context.say("setup-test", &[]),
+        context.say("setup-load", &[]),
+    ];
+    if context.plan.site.co_alarm != Answer::Known(true) {
+        steps.insert(0, context.say("setup-alarm", &[]));
+    }
+    steps
+}
+
+fn test(context: &Context<'_>) -> Vec<String> {
+    let set = &context.plan.generator;
+    let gfci = context.report.figures.limits.iter().any(|limit| limit.gfci);
+    let mut keys = Vec::new();
+    if gfci {
+        keys.extend(["test-button", "test-reset"]);
+    } else {
+        keys.push("test-none");
+    }
+    keys.extend(match (set.neutral, set.bonding_plug) {
+        (Answer::Known(Neutral::Bonded), _)
+        | (Answer::Known(Neutral::Floating), Answer::Known(true)) => {
+            ["test-bonded", "test-bonded-button"]
+        }
+        (Answer::Known(Neutral::Floating), _) => ["test-floating", "test-floating-button"],
+        _ => ["test-unknown", "test-unknown-button"],
+    });
+    sentences(context, &keys)
+}
+
+fn distances(context: &Context<'_>) -> Vec<(String, String)> {
+    let long = |length| context.words.amount(&Amount::of(length), Show::Demand);
+    let mut list = vec![
+        (
+            context.say("distance-people", &[]),
+            context.say(
+                "distance-people-value",
+                &[
+                    ("least", &long(LEAST_FROM_PEOPLE)),
+                    ("ample", &long(AMPLE_FROM_PEOPLE)),
+                ],
+            ),
+        ),
+        (context.say("distance-clear", &[]), long(CLEAR)),
+    ];
+    if let Some(quiet) = &context.report.figures.noise.quiet_from {
+        list.push((context.say("distance-quiet", &[]), context.demand(quiet)));
+    }
+    list
+}

@@ -1,0 +1,84 @@
+//! What to tick at each set-up, worst first.
+
+use serde::Serialize;
+
+use super::{Common, Context};
+use crate::report::Signal;
+
+/// The data of `cautions.typ`.
+#[derive(Debug, Serialize)]
+pub(super) struct Cautions {
+    common: Common,
+    summary: String,
+    findings: Vec<Caution>,
+    /// Dangers that every set-up has, found or not.
+    always: Vec<String>,
+}
+
+#[derive(Debug, Serialize)]
+struct Caution {
+    signal: &'static str,
+    word: String,
+    code: &'static str,
+    title: String,
+    why: String,
+    fix: String,
+    sources: Vec<String>,
+}
+
+const KEYS: &[&str] = &[
+    "cautions-head",
+    "cautions-tick",
+    "why",
+    "do",
+    "authority",
+    "always-title",
+    "defer",
+    "none-found",
+];
+
+pub(super) fn data(context: &Context<'_>) -> Cautions {
+    let findings: Vec<Caution> = context
+        .report
+        .findings
+        .iter()
+        .map(|finding| {
+            let text = context.words.finding(finding);
+            Caution {
+                signal: Context::signal(finding.signal),
+                word: text.signal,
+                code: finding.code,
+                title: text.title,
+                why: text.why,
+                fix: text.fix,
+                sources: text.sources,
+            }
+        })
+        .collect();
+    let count = |signal: Signal| {
+        context
+            .report
+            .findings
+            .iter()
+            .filter(|finding| finding.signal == signal)
+            .count()
+    };
+    Cautions {
+        common: context.common("cautions-title", KEYS),
+        summary: context.words.with(
+            "print-cautions-summary",
+            [
+                ("danger", count(Signal::Danger).into()),
+                ("warning", count(Signal::Warning).into()),
+                (
+                    "rest",
+                    (count(Signal::Caution) + count(Signal::Notice)).into(),
+                ),
+            ],
+        ),
+        findings,
+        always: (1..=6)
+            .map(|number| context.say(&format!("always-{number}"), &[]))
+            .collect(),
+    }
+}

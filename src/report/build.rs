@@ -2,7 +2,7 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    EnergyUse, FORMAT, Figures, Limit, NoiseAt, Placed, Report, SetBy, Sharing, Unplaced, Usable,
+    FORMAT, Figures, Limit, Placed, Report, SetBy, Sharing, Unplaced, Usable, drops, energy, noise,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -17,14 +17,16 @@ pub fn build(plan: &Plan) -> Report {
     let sharing = share(plan, &supply, &units);
     let mut assumed = supply.assumed.clone();
     assumed.extend(load_assumptions);
+    let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
+    assumed.extend(energy_assumptions);
     let figures = Figures {
         limits: limits(&supply),
         loads: units.iter().map(|unit| unit.facts(plan)).collect(),
         usable: usable(plan, &supply, &sharing),
-        drops: Vec::new(),
+        drops: drops::of_placed(&supply, &units, &sharing),
         sharing,
-        energy: EnergyUse::default(),
-        noise: NoiseAt::default(),
+        energy,
+        noise: noise::of_plan(plan),
         assumed,
     };
     let findings = rules::check(&Facts {

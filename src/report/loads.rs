@@ -278,7 +278,13 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
             .iter()
             .any(|span| span.minutes() >= CONTINUOUS_MINUTES),
         Answer::Missing | Answer::Unknown => {
-            assume.note("continuous", Value::Word { word: "yes" }, "continuous");
+            assume.note(
+                "continuous",
+                Value::Word {
+                    word: "assumed-yes",
+                },
+                "continuous",
+            );
             true
         }
     }

@@ -4,7 +4,10 @@
 //! the same plan gives the same report byte for byte.
 
 mod build;
+mod drops;
+mod energy;
 pub mod loads;
+pub mod noise;
 
 pub use build::build;
 
@@ -198,7 +201,7 @@ pub struct Usable {
     pub rated_watts: Amount,
     /// Peak power after derating.
     pub peak_watts: Amount,
-    /// What the outlets in use can pass on.
+    /// What can be had through the outlets in use and the gear plugged into them.
     pub reachable_watts: Amount,
     /// The rest of the rated power.
     pub stranded_watts: Amount,
@@ -207,7 +210,7 @@ pub struct Usable {
 /// Voltage drop at one place of use.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Drop {
-    /// The load, or the receptacle where nothing is placed.
+    /// The load. A load that found no place has no entry.
     pub at: Id,
     /// The receptacle it is measured at.
     pub receptacle: Id,

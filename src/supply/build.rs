@@ -186,7 +186,7 @@ impl<'a> Builder<'a> {
             if !outlet.gfci.is_known() {
                 self.assume(
                     format!("{field}.gfci"),
-                    Value::Word { word: "no" },
+                    Value::Word { word: "assumed-no" },
                     "no-gfci",
                 );
             }
@@ -224,12 +224,24 @@ impl<'a> Builder<'a> {
                 // A box whose breakers nobody told of has none; what protects is upstream.
                 Some(_) => {
                     if group.iter().any(|outlet| outlet.breaker == Answer::Unknown) {
-                        self.assume(field, Value::Word { word: "none" }, "no-breaker");
+                        self.assume(
+                            field,
+                            Value::Word {
+                                word: "assumed-none",
+                            },
+                            "no-breaker",
+                        );
                     }
                     seen?;
                 }
                 None => {
-                    self.assume(field, Value::Word { word: "none" }, "breaker-unknown");
+                    self.assume(
+                        field,
+                        Value::Word {
+                            word: "assumed-none",
+                        },
+                        "breaker-unknown",
+                    );
                 }
             }
         }
@@ -302,7 +314,13 @@ impl<'a> Builder<'a> {
             && !outlet.leg.is_known()
         {
             let field = format!("{}.leg", field_of(outlet, within));
-            self.assume(field, Value::Word { word: "leg-a" }, "leg");
+            self.assume(
+                field,
+                Value::Word {
+                    word: "assumed-leg-a",
+                },
+                "leg",
+            );
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
         fed_legs(outlet.shape, feed, known_leg(outlet)).unwrap_or(feed)
@@ -386,10 +404,16 @@ impl<'a> Builder<'a> {
             .is_some_and(|length| *length <= TOO_SHORT_TO_COIL);
         let coiled = cord.coiled.or(!short);
         if coiled && !cord.coiled.is_known() {
-            self.assume(field("coiled"), Value::Word { word: "yes" }, "cord-coiled");
+            self.assume(
+                field("coiled"),
+                Value::Word {
+                    word: "assumed-yes",
+                },
+                "cord-coiled",
+            );
         }
         if cord.gfci == Answer::Unknown {
-            self.assume(field("gfci"), Value::Word { word: "no" }, "no-gfci");
+            self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
         }
         let carrying = match cord.plug.0.circuit() {
             Circuit::OneLeg | Circuit::TwoLegs => Carrying::Two,
@@ -428,7 +452,9 @@ impl<'a> Builder<'a> {
             if feed == Legs::Both && end.0.circuit() == Circuit::OneLeg {
                 self.assume(
                     format!("cord.{id}.leg"),
-                    Value::Word { word: "leg-a" },
+                    Value::Word {
+                        word: "assumed-leg-a",
+                    },
                     "leg",
                 );
             }

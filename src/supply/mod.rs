@@ -5,6 +5,7 @@
 //! in where they cannot go, stand apart in [`Supply::detached`] and carry nothing.
 
 mod build;
+pub mod drop;
 mod limit;
 
 pub use limit::Governing;

@@ -170,6 +170,87 @@ mod tests {
     use super::*;
 
     #[test]
+    fn the_printed_table_8() {
+        // NEC chapter 9 table 8, uncoated copper, 75 °C: milliohms per 1000 ft.
+        let printed = [
+            (18, 7950, Some(7770)),
+            (16, 4990, Some(4890)),
+            (14, 3140, Some(3070)),
+            (12, 1980, Some(1930)),
+            (10, 1240, Some(1210)),
+            (8, 778, Some(764)),
+            (6, 491, None),
+            (4, 308, None),
+            (2, 194, None),
+        ];
+        assert_eq!(COPPER.awg.len(), printed.len());
+        for (row, (gauge, stranded, solid)) in COPPER.awg.iter().zip(printed) {
+            assert_eq!(row.gauge, gauge);
+            assert_eq!(row.stranded, stranded * 1000);
+            assert_eq!(row.solid, solid.map(|milliohms: i64| milliohms * 1000));
+        }
+    }
+
+    #[test]
+    fn the_printed_class_5() {
+        // IEC 60228 class 5, plain copper, 20 °C, from a secondary copy: mm2 and milliohms per km.
+        let printed = [
+            (500, 39_000),
+            (750, 26_000),
+            (1000, 19_500),
+            (1500, 13_300),
+            (2500, 7980),
+            (4000, 4950),
+            (6000, 3300),
+            (10_000, 1910),
+            (16_000, 1210),
+        ];
+        assert_eq!(COPPER.area.len(), printed.len());
+        for (row, (area, milliohms)) in COPPER.area.iter().zip(printed) {
+            assert_eq!((row.area, row.ohm), (area, milliohms * 1000));
+        }
+    }
+
+    #[test]
+    fn the_table_agrees_with_first_principles() {
+        // Solid wire of d = 0.127 mm x 92^((36 - n)/39) (ASTM B258, from memory) at 20 °C with
+        // 1.7241e-8 ohm m (IACS, from a secondary copy), computed elsewhere in floating point:
+        // micro-ohms per 1000 ft. The table is for 75 °C: R2 = R1 (1 + 0.00323 (T2 - 75)).
+        let at_20 = [
+            (18, 6_385_000),
+            (16, 4_016_000),
+            (14, 2_525_000),
+            (12, 1_588_000),
+            (10, 998_800),
+            (8, 628_200),
+        ];
+        for (gauge, first_principles) in at_20 {
+            let row = COPPER
+                .awg
+                .iter()
+                .find(|row| row.gauge == gauge)
+                .expect("a row");
+            let solid = row.solid.expect("solid");
+            let cold = solid * (100_000 - 323 * 55) / 100_000;
+            let apart = (cold - first_principles).abs() * 1000 / first_principles;
+            // Within a per cent: the table is rounded to three digits.
+            assert!(apart <= 10, "{gauge} AWG: {cold}, {first_principles}");
+            // Stranded is longer wire, by two or three per cent.
+            let more = (row.stranded - solid) * 1000 / solid;
+            assert!((10..=30).contains(&more), "{gauge} AWG: {more}");
+        }
+    }
+
+    #[test]
+    fn hot_copper_by_an_aviation_manual() {
+        // FAA: 254.5 / (234.5 + T) takes 100 ft at 20 °C to 82.23 ft at 75 °C; and the same
+        // law at 70 °C, 1.1965, is what areas are corrected by, to within a thousandth.
+        assert_eq!((10_000 * 2545 * 10 / (2345 + 750) + 5) / 10, 8223);
+        let by_law = (2345 + 700) * 10_000 / 2545;
+        assert!((by_law - 11_965_i32).abs() <= 12, "{by_law}");
+    }
+
+    #[test]
     fn sizes_outside_the_table_are_never_flattered() {
         let at = |wire| out_and_back(wire, Length::from_millimetres(30_480)).microohms();
         // 100 ft out and back of 10 AWG: 0.2 x 1.24 (NEC chapter 9 table 8).

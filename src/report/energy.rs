@@ -1,0 +1,219 @@
+//! Energy and fuel over a day.
+
+use super::loads::LoadUnit;
+use super::{Amount, Assumption, EnergyUse, PeakHour, Sharing};
+use crate::plan::{Generator, Plan, Span};
+use crate::quantity::{Energy, Hours, Power, Volume, narrow};
+
+const DAY: usize = Span::DAY as usize;
+/// What a load with no hours runs in a day when it is not one of three hours or more: as near
+/// to them as it can come.
+const SHORT_RUN: i64 = 180;
+
+/// The figures for the placed loads, and what had to be assumed.
+#[must_use]
+pub(super) fn of_plan(
+    plan: &Plan,
+    units: &[LoadUnit],
+    sharing: &Sharing,
+) -> (EnergyUse, Vec<Assumption>) {
+    let mut assumed: Vec<Assumption> = Vec::new();
+    // Milliwatts in each minute, and apart from them the loads that may run at any time.
+    let mut demand = [0_i64; DAY];
+    let mut any_time = 0_i64;
+    let mut milliwatt_minutes = 0_i128;
+    for unit in units {
+        if !sharing.placed.iter().any(|placed| placed.load == unit.id) {
+            continue;
+        }
+        let load = &plan.loads[unit.load];
+        let power = unit.running.milliwatts();
+        let whole_day = [Span {
+            from: 0,
+            to: Span::DAY,
+        }];
+        let spans: &[Span] = if !load.hours.is_empty() {
+            &load.hours
+        } else {
+            let minutes = if unit.continuous {
+                i64::from(Span::DAY)
+            } else {
+                SHORT_RUN
+            };
+            let field = format!("load.{}.hours", load.id);
+            if !assumed.iter().any(|assumption| assumption.field == field) {
+                assumed.push(Assumption {
+                    field,
+                    value: Amount::of(Hours::from_millihours(minutes * 1000 / 60)).into(),
+                    why: "all-day",
+                });
+            }
+            if unit.continuous {
+                &whole_day
+            } else {
+                any_time += power;
+                milliwatt_minutes += i128::from(power) * i128::from(minutes);
+                &[]
+            }
+        };
+        for minute in 0..Span::DAY {
+            if spans.iter().any(|span| span.contains(minute)) {
+                demand[usize::from(minute)] += power;
+                milliwatt_minutes += i128::from(power);
+            }
+        }
+    }
+    if milliwatt_minutes == 0 {
+        return (EnergyUse::default(), assumed);
+    }
+    let energy = Energy::from_milliwatt_hours(narrow((milliwatt_minutes + 59) / 60));
+    let timed = demand.iter().filter(|power| **power > 0).count();
+    let minutes = i64::try_from(timed).unwrap_or(i64::from(Span::DAY));
+    let minutes = if any_time > 0 {
+        minutes.max(SHORT_RUN)
+    } else {
+        minutes
+    };
+    let mean = Power::from_milliwatts(narrow(
+        (milliwatt_minutes + i128::from(minutes) - 1) / i128::from(minutes),
+    ));
+    let per_tank = hours_per_tank(&plan.generator, mean);
+    let fuel = per_tank.and_then(|hours| {
+        let tank = plan.generator.tank.known()?.millilitres();
+        let hours = i128::from(hours.millihours());
+        let up = i128::from(tank) * i128::from(minutes) * 1000;
+        let below = hours * 60;
+        (below > 0).then(|| Volume::from_millilitres(narrow((up + below - 1) / below)))
+    });
+    let use_of_energy = EnergyUse {
+        watt_hours_per_day: Some(energy.into()),
+        peak_hour: peak_hour(&demand, any_time),
+        hours_per_tank: per_tank.map(Amount::of),
+        fuel_per_day: fuel.map(Amount::of),
+    };
+    (use_of_energy, assumed)
+}
+
+/// The hour with the greatest demand of any minute in it, the first of several.
+fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
+    let (hour, power) = demand
+        .chunks(60)
+        .map(|minutes| minutes.iter().copied().max().unwrap_or_default() + any_time)
+        .enumerate()
+        // `max_by_key` gives the last of equal ones; the first is wanted.
+        .rev()
+        .max_by_key(|(_, power)| *power)?;
+    Some(PeakHour {
+        hour: u8::try_from(hour).ok()?,
+        watts: Power::from_milliwatts(power).into(),
+    })
+}
+
+/// Time on one tank at this demand, rounded down; `None` without published running times.
+///
+/// Between two published loads the fuel burnt per hour is taken to lie on a straight line;
+/// that is nearer to how engines burn than a straight line in hours, and gives fewer. Below
+/// the least load no longer time is promised; above the greatest, less in proportion.
+#[must_use]
+pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
+    /// Tanks per hour with fifteen digits.
+    const ONE: i128 = 1_000_000_000_000_000;
+    let rated = i128::from(set.rated.milliwatts());
+    if rated <= 0 {
+        return None;
+    }
+    // Thousandths of a per cent of rated load, rounded up.
+    let share = (i128::from(demand.milliwatts()) * 100_000 + rated - 1) / rated;
+    let mut points: Vec<(i128, i128)> = set
+        .runtime
+        .iter()
+        .filter(|point| point.lasts.millihours() > 0)
+        .map(|point| {
+            let lasts = i128::from(point.lasts.millihours());
+            (
+                i128::from(point.load.millipercent()),
+                (ONE + lasts - 1) / lasts,
+            )
+        })
+        .collect();
+    points.sort_unstable();
+    let above = points.iter().find(|(load, _)| *load >= share);
+    let below = points.iter().rfind(|(load, _)| *load < share);
+    let rate = match (below, above) {
+        (_, None) => {
+            let (load, rate) = *points.last()?;
+            (rate * share + load.max(1) - 1) / load.max(1)
+        }
+        (None, Some((_, rate))) => *rate,
+        (Some((from, low)), Some((to, high))) => {
+            let width = to - from;
+            low + ((high - low) * (share - from)).div_euclid(width) + 1
+        }
+    };
+    Some(Hours::from_millihours(narrow(ONE / rate.max(1))))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::Runtime;
+    use crate::quantity::Percent;
+
+    fn set() -> Generator {
+        let point = |percent: i64, millihours: i64| Runtime {
+            load: Percent::from_millipercent(percent * 1000),
+            lasts: Hours::from_millihours(millihours),
+        };
+        Generator {
+            rated: Power::from_milliwatts(2_000_000),
+            runtime: vec![point(100, 3000), point(25, 8000)],
+            ..Generator::default()
+        }
+    }
+
+    fn hours(watts: i64) -> i64 {
+        hours_per_tank(&set(), Power::from_milliwatts(watts * 1000))
+            .expect("running times")
+            .millihours()
+    }
+
+    #[test]
+    fn published_times_are_met_and_never_exceeded() {
+        assert!((hours(500) - 8000).abs() <= 1);
+        assert!((hours(2000) - 3000).abs() <= 1);
+        // Less load promises no longer time; more burns more.
+        assert!((hours(100) - 8000).abs() <= 1);
+        assert!((hours(4000) - 1500).abs() <= 1);
+    }
+
+    #[test]
+    fn between_two_points_fuel_is_interpolated() {
+        // Half way from 25 % to 100 %: (1/8 + 1/3) / 2 tanks an hour, 4.3636 h.
+        assert!((hours(1250) - 4363).abs() <= 1, "{}", hours(1250));
+        let mut last = i64::MAX;
+        for watts in (100..3000).step_by(50) {
+            assert!(hours(watts) <= last, "{watts} W");
+            last = hours(watts);
+        }
+    }
+
+    #[test]
+    fn no_published_time_no_promise() {
+        let mut set = set();
+        set.runtime.clear();
+        assert_eq!(
+            hours_per_tank(&set, Power::from_milliwatts(1_000_000)),
+            None
+        );
+    }
+
+    #[test]
+    fn the_first_of_equal_hours_and_loads_of_any_time_in_each() {
+        let mut demand = [0; DAY];
+        demand[7 * 60 + 59] = 500;
+        demand[19 * 60] = 500;
+        let peak = peak_hour(&demand, 100).expect("a peak");
+        assert_eq!(peak.hour, 7);
+        assert_eq!(peak.watts, Power::from_milliwatts(600).into());
+    }
+}

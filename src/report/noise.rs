@@ -1,0 +1,127 @@
+//! Sound over distance in a free field: 6 dB less for each doubling.
+//!
+//! Trees, slopes and walls change it, either way; the published level is often for part load.
+
+use super::NoiseAt;
+use crate::plan::{Answer, Noise, Plan};
+use crate::quantity::{Length, SoundLevel, narrow};
+
+/// 50 ft, where 36 CFR 2.12(a)(1)(i) measures.
+pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
+/// 60 dB(A), its bound.
+pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
+
+/// The figures for a plan.
+#[must_use]
+pub(super) fn of_plan(plan: &Plan) -> NoiseAt {
+    let Answer::Known(noise) = plan.generator.noise else {
+        return NoiseAt::default();
+    };
+    NoiseAt {
+        at_sleepers_dba: plan
+            .site
+            .sleepers_at
+            .known()
+            .map(|distance| level_at(noise, *distance).into()),
+        at_50ft_dba: Some(level_at(noise, MEASURED_AT).into()),
+        quiet_from: Some(quiet_from(noise).into()),
+    }
+}
+
+/// The level at a distance, rounded up.
+#[must_use]
+pub fn level_at(noise: Noise, distance: Length) -> SoundLevel {
+    SoundLevel::from_millidecibels(
+        noise.level.millidecibels()
+            - twenty_log10(distance.millimetres().max(1), noise.at.millimetres().max(1)),
+    )
+}
+
+/// The least distance at which the level is no more than [`BOUND`].
+#[must_use]
+pub fn quiet_from(noise: Noise) -> Length {
+    // The level falls with distance, so halving the interval finds the place. 1000 km is
+    // farther than any set is heard.
+    let (mut loud, mut quiet) = (0, 1_000_000_000);
+    while quiet - loud > 1 {
+        let middle = i64::midpoint(loud, quiet);
+        if level_at(noise, Length::from_millimetres(middle)) <= BOUND {
+            quiet = middle;
+        } else {
+            loud = middle;
+        }
+    }
+    Length::from_millimetres(quiet)
+}
+
+/// 20 log10(above / below) in thousandths of a decibel, rounded down. Whole numbers only, so
+/// that it is the same on every machine.
+fn twenty_log10(above: i64, below: i64) -> i64 {
+    const BITS: u32 = 40;
+    // The ratio with 32 bits after the point, as a power of two times something in 1..2.
+    let ratio = (u128::from(above.unsigned_abs()) << 64) / u128::from(below.unsigned_abs().max(1));
+    let whole = i64::from(127 - ratio.max(1).leading_zeros()) - 64;
+    // Mantissa with 63 bits after the point.
+    let shift = 63 - 64 - whole;
+    let mut mantissa = if shift >= 0 {
+        ratio.max(1) << shift
+    } else {
+        ratio >> -shift
+    };
+    // Squaring doubles the logarithm: each time it passes two is one more bit.
+    let mut log2 = i128::from(whole);
+    for _ in 0..BITS {
+        mantissa = (mantissa * mantissa) >> 63;
+        log2 <<= 1;
+        if mantissa >> 64 != 0 {
+            mantissa >>= 1;
+            log2 |= 1;
+        }
+    }
+    // 20 log10(2) is 6.020 599 913 dB.
+    let nano = (log2 * 6_020_599_913) >> BITS;
+    narrow(nano.div_euclid(1_000_000))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn feet(feet: i64) -> Length {
+        Length::from_millimetres(feet * 3048 / 10)
+    }
+
+    fn noise(millidecibels: i64, at: Length) -> Noise {
+        Noise {
+            level: SoundLevel::from_millidecibels(millidecibels),
+            at,
+            load: Answer::Missing,
+        }
+    }
+
+    #[test]
+    fn a_table_of_the_audio_trade() {
+        // From 20 ft to 40, 60 and 80: -6, -9.5, -12 dB; exactly -6.02, -9.54, -12.04.
+        let source = noise(80_000, feet(20));
+        for (distance, lost) in [(40, 6020), (60, 9542), (80, 12_041)] {
+            let level = level_at(source, feet(distance)).millidecibels();
+            assert!((80_000 - level - lost).abs() <= 1, "{distance} ft: {level}");
+        }
+        // Ten times the distance is 20 dB, and a tenth of it 20 dB more.
+        assert_eq!(twenty_log10(10_000, 1000) / 10, 1999);
+        assert_eq!(twenty_log10(1000, 1000), 0);
+        assert_eq!(twenty_log10(1000, 10_000) / 10, -2000);
+    }
+
+    #[test]
+    fn the_bound_at_50_feet_is_66_8_at_7_metres() {
+        let source = noise(66_758, Length::from_millimetres(7000));
+        let level = level_at(source, MEASURED_AT).millidecibels();
+        assert!((level - 60_000).abs() <= 2, "{level}");
+        let quiet = quiet_from(source).millimetres();
+        assert!((quiet - 15_240).abs() <= 4, "{quiet}");
+        // One millimetre nearer is too loud.
+        assert!(level_at(source, Length::from_millimetres(quiet)) <= BOUND);
+        assert!(level_at(source, Length::from_millimetres(quiet - 1)) > BOUND);
+    }
+}

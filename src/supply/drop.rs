@@ -1,0 +1,292 @@
+//! Voltage drop over the cords, in whole numbers.
+//!
+//! Resistance only: reactance and power factor angle are left out, which makes the drop a little
+//! larger than it is. What the generator's own voltage does under load is not known and not
+//! counted. The wiring of boxes is short and not counted either.
+
+use super::{Legs, NodeIx, NodeKind, Supply};
+use crate::plan::Leg;
+use crate::quantity::{Current, Power, Resistance, Voltage, narrow};
+
+/// Voltage with more digits than [`Voltage`]: microvolts.
+pub type Microvolts = i128;
+
+/// Volts lost by a current in a resistance out and back, in microvolts. Exact.
+#[must_use]
+pub fn volts_lost(resistance: Resistance, current: Current) -> Microvolts {
+    // Micro-ohms times milliamperes are nanovolts.
+    let nanovolts = i128::from(resistance.microohms()) * i128::from(current.milliamps());
+    div_up(nanovolts, 1000)
+}
+
+/// Volts left at a resistance heater of this power and nominal voltage: its resistance stays
+/// what it is, so it takes less as the voltage sinks. Rounded down, in microvolts.
+#[must_use]
+pub fn volts_left_heater(source: Voltage, power: Power, resistance: Resistance) -> Microvolts {
+    let volts = i128::from(source.millivolts());
+    let power = i128::from(power.milliwatts());
+    if volts <= 0 || power <= 0 {
+        return volts * 1000;
+    }
+    // V Rl / (Rl + R) with Rl = V^2 / P is V^3 / (V^2 + P R), both terms below the line in
+    // 10^-9 V^2: milliwatts times micro-ohms are that, square millivolts a thousand of it.
+    let square = volts * volts * 1000;
+    let line = power * i128::from(resistance.microohms());
+    volts * 1000 * square / (square + line)
+}
+
+/// Volts left at a load that takes the same power at any voltage, as switched-mode supplies do:
+/// it takes more current as the voltage sinks. `None` when the line cannot carry that power at
+/// all. Rounded down, in microvolts.
+#[must_use]
+pub fn volts_left_constant_power(
+    source: Voltage,
+    power: Power,
+    resistance: Resistance,
+) -> Option<Microvolts> {
+    let volts = i128::from(source.millivolts()) * 1000;
+    // (V + sqrt(V^2 - 4 R P)) / 2; micro-ohms times milliwatts are 10^-9 V^2, and V^2 in
+    // microvolts is 10^-12.
+    let four = 4 * i128::from(resistance.microohms()) * i128::from(power.milliwatts()) * 1000;
+    let under = volts * volts - four;
+    (under >= 0).then(|| i128::midpoint(volts, under.isqrt()))
+}
+
+/// Division rounded up, for what is not negative.
+const fn div_up(value: i128, by: i128) -> i128 {
+    (value + by - 1) / by
+}
+
+fn nominal_currents(loads: &[Running]) -> Vec<i128> {
+    loads
+        .iter()
+        .map(|load| i128::from(load.current.milliamps()) * 1000)
+        .collect()
+}
+
+/// One load that runs, as the drop sees it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Running {
+    /// The receptacle it is plugged into.
+    pub at: NodeIx,
+    /// Its current at nominal voltage.
+    pub current: Current,
+    /// Whether it takes the same power at any voltage.
+    pub constant_power: bool,
+}
+
+impl Supply {
+    /// Resistance out and back of all cords from the generator to a node.
+    #[must_use]
+    pub fn resistance_to(&self, at: NodeIx) -> Resistance {
+        self.up(at)
+            .filter_map(|(_, node)| match node.kind {
+                NodeKind::Cord { resistance, .. } => Some(resistance),
+                _ => None,
+            })
+            .sum()
+    }
+
+    /// Volts lost between the generator and a node while these loads run, with each load
+    /// drawing its nominal current. In microvolts, on the leg that loses most; for a node on
+    /// both legs the loss between them.
+    #[must_use]
+    pub fn nominal_drop(&self, at: NodeIx, loads: &[Running]) -> Microvolts {
+        self.drop_with(at, loads, &nominal_currents(loads))
+    }
+
+    /// The same with loads of constant power drawing more as their voltage sinks, worked out
+    /// until it settles. `None` when it does not: the line cannot carry them.
+    #[must_use]
+    pub fn settled_drop(&self, at: NodeIx, loads: &[Running]) -> Option<Microvolts> {
+        // Each round the drop grows towards its end, by less each time; a line that loses so
+        // much that this takes longer is past use.
+        const ROUNDS: usize = 64;
+        const SETTLED: Microvolts = 10;
+        let mut currents = nominal_currents(loads);
+        let mut last = None;
+        for _ in 0..ROUNDS {
+            let drop_at = |node| self.drop_with(node, loads, &currents);
+            let drop = drop_at(at);
+            let left: Vec<Microvolts> = loads
+                .iter()
+                .map(|load| self.nominal(load.at) - drop_at(load.at))
+                .collect();
+            if last.is_some_and(|last: Microvolts| (drop - last).abs() <= SETTLED) {
+                return Some(drop);
+            }
+            last = Some(drop);
+            for (index, load) in loads.iter().enumerate() {
+                if load.constant_power {
+                    let nominal = self.nominal(load.at);
+                    // Below half of the nominal voltage there is no settling any more.
+                    if left[index] * 2 < nominal {
+                        return None;
+                    }
+                    currents[index] = div_up(
+                        i128::from(load.current.milliamps()) * 1000 * nominal,
+                        left[index],
+                    );
+                }
+            }
+        }
+        None
+    }
+
+    fn nominal(&self, at: NodeIx) -> Microvolts {
+        i128::from(self.volts_at(at).millivolts()) * 1000
+    }
+
+    /// `currents` are in microamperes, one for each load.
+    fn drop_with(&self, at: NodeIx, loads: &[Running], currents: &[i128]) -> Microvolts {
+        let legs = self.node(at).legs;
+        let on_leg = |leg: Leg| -> Microvolts {
+            self.up(at)
+                .filter_map(|(ix, node)| match node.kind {
+                    NodeKind::Cord { resistance, .. } => Some((ix, resistance)),
+                    _ => None,
+                })
+                .map(|(cord, resistance)| {
+                    let through: i128 = loads
+                        .iter()
+                        .zip(currents)
+                        .filter(|(load, _)| {
+                            self.node(load.at).legs.all().contains(&leg)
+                                && self.up(load.at).any(|(ix, _)| ix == cord)
+                        })
+                        .map(|(_, current)| *current)
+                        .sum();
+                    // Micro-ohms times microamperes are 10^-12 V.
+                    div_up(i128::from(resistance.microohms()) * through, 1_000_000)
+                })
+                .sum()
+        };
+        match legs {
+            Legs::One(leg) => on_leg(leg),
+            // Each leg's wire loses half of what its current loses out and back: between the
+            // legs the two halves add up.
+            Legs::Between | Legs::Both => i128::midpoint(on_leg(Leg::A), on_leg(Leg::B)) + 1,
+        }
+    }
+}
+
+/// Microvolts as a voltage, rounded up: for what is lost.
+#[must_use]
+pub fn lost(microvolts: Microvolts) -> Voltage {
+    Voltage::from_millivolts(narrow(div_up(microvolts.max(0), 1000)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Length;
+    use crate::tables::copper::out_and_back_per_kilofoot;
+
+    /// Out and back, from micro-ohms per 1000 ft and feet.
+    fn two_wire(per_kilofoot: i64, feet: i64) -> Resistance {
+        out_and_back_per_kilofoot(
+            Resistance::from_microohms(per_kilofoot),
+            Length::from_millimetres(feet * 3048 / 10),
+        )
+    }
+
+    /// One conductor only, the other way being the airframe: half of out and back.
+    fn one_wire_drop(per_kilofoot: i64, tenths_of_feet: i64, milliamps: i64) -> Microvolts {
+        let both = out_and_back_per_kilofoot(
+            Resistance::from_microohms(per_kilofoot),
+            Length::from_millimetres((tenths_of_feet * 3048 + 50) / 100),
+        );
+        volts_lost(both, Current::from_milliamps(milliamps)) / 2
+    }
+
+    fn drop(per_kilofoot: i64, feet: i64, milliamps: i64) -> Microvolts {
+        volts_lost(
+            two_wire(per_kilofoot, feet),
+            Current::from_milliamps(milliamps),
+        )
+    }
+
+    /// Within half of the last digit given, in microvolts.
+    fn near(found: Microvolts, expected: Microvolts, half: Microvolts) {
+        assert!(
+            (found - expected).abs() <= half,
+            "{found} is not {expected}"
+        );
+    }
+
+    #[test]
+    fn a_training_lesson_of_electrician2_com() {
+        // Lesson 135: 4.99 ohm/kft, 100 ft, 4 A, 24 V: 4.0 V, 16.7 %; exactly 3.992 V.
+        let lost = drop(4_990_000, 100, 4000);
+        assert_eq!(lost, 3_992_000);
+        near(lost * 100_000 / 24_000_000, 16_633, 1);
+    }
+
+    #[test]
+    fn an_article_on_the_nec() {
+        // 1.93 ohm/kft, 100 ft, 15 A, 120 V: 5.79 V, 4.83 % (a secondary copy).
+        let lost = drop(1_930_000, 100, 15_000);
+        assert_eq!(lost, 5_790_000);
+        assert_eq!((lost * 100_000 / 120_000_000 + 5) / 10, 483);
+    }
+
+    #[test]
+    fn a_long_thin_pair_of_a_radio_amateur() {
+        // vk3kid.org: 2.525 ohm/kft at 20 °C, 4200 ft, 0.25 A: 5.3025 V.
+        near(drop(2_525_000, 4200, 250), 5_302_500, 1);
+    }
+
+    #[test]
+    fn volts_left_at_250_feet() {
+        // 250 ft, 0.5 A, 12 V: 10.06, 10.78, 11.23 V left; exactly 10.0575, 10.7775, 11.2325.
+        for (per_kilofoot, left) in [
+            (7_770_000, 10_057_500),
+            (4_890_000, 10_777_500),
+            (3_070_000, 11_232_500),
+        ] {
+            near(12_000_000 - drop(per_kilofoot, 250, 500), left, 1);
+        }
+    }
+
+    #[test]
+    fn an_aviation_manual_with_one_conductor() {
+        // FAA AC 43.13-1B table 11-7, 20 A, one conductor.
+        // Lengths are whole millimetres here, which costs the fifth digit.
+        near(one_wire_drop(440_000, 1070, 20_000), 941_600, 50);
+        near(one_wire_drop(280_000, 900, 20_000), 504_000, 50);
+        near(one_wire_drop(3_060_000, 1000, 20_000), 6_120_000, 50);
+        // Table 11-8, No. 10, 1.26 ohm/kft: 39, 156 and 273 ft: 0.98, 3.93 and 6.88 V.
+        near(one_wire_drop(1_260_000, 390, 20_000), 982_800, 50);
+        near(one_wire_drop(1_260_000, 1560, 20_000), 3_931_200, 50);
+        near(one_wire_drop(1_260_000, 2730, 20_000), 6_879_600, 50);
+    }
+
+    #[test]
+    fn heaters_and_constant_power_against_a_power_flow() {
+        // A power-flow library (pandapower 3.5.6) and exact algebra, to the millivolt.
+        for (volts, per_kilofoot, feet, watts, heater, constant) in [
+            (120, 3_140_000, 100, 1500, 112_632, 111_556),
+            (120, 1_980_000, 50, 1800, 117_102, 116_953),
+            (230, 500_000, 100, 2000, 229_134, 229_127),
+        ] {
+            let source = Voltage::from_millivolts(volts * 1000);
+            let power = Power::from_milliwatts(watts * 1000);
+            let line = two_wire(per_kilofoot, feet);
+            near(volts_left_heater(source, power, line), heater * 1000, 500);
+            let left = volts_left_constant_power(source, power, line).expect("a solution");
+            near(left, constant * 1000, 500);
+        }
+    }
+
+    #[test]
+    fn a_line_that_cannot_carry_it_says_so() {
+        // 120 V over 4 ohm gives at most 120^2 / 16 = 900 W.
+        let source = Voltage::from_millivolts(120_000);
+        let line = Resistance::from_microohms(4_000_000);
+        let left = |watts: i64| {
+            volts_left_constant_power(source, Power::from_milliwatts(watts * 1000), line)
+        };
+        assert_eq!(left(900), Some(60_000_000));
+        assert_eq!(left(901), None);
+    }
+}

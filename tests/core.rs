@@ -1,0 +1,4 @@
+//! The core against sources outside of it: published tables, worked examples, oracle cases.
+
+#[path = "core/supply.rs"]
+mod supply;

@@ -1,0 +1,553 @@
+//! The limit at each receptacle, by plans as people write them: each trap with a near miss.
+
+use tallywatt::plan::{self, Answer, Id, Plan};
+use tallywatt::quantity::Current;
+use tallywatt::report::{self, Limit, Report};
+use tallywatt::supply::{DetachReason, LimitReason, Supply};
+
+/// At the sea and cool, so that nothing is derated.
+const SITE: &str = r#"
+format = 1
+region = "north-america"
+[site]
+name = "Test"
+ground = "dry"
+altitude = "0 ft"
+air = "15 °C"
+"#;
+
+/// A set so strong that it never sets a limit, with one outlet.
+fn set(outlets: &str) -> String {
+    format!(
+        r#"{SITE}
+[generator]
+name = "set"
+rated = "24 kW"
+peak = "24 kW"
+voltage = "120 V"
+neutral = "floating"
+{outlets}"#
+    )
+}
+
+fn two_leg_set(rated: &str, outlets: &str) -> String {
+    set(outlets)
+        .replace(r#"rated = "24 kW""#, &format!(r#"rated = "{rated}""#))
+        .replace(r#"peak = "24 kW""#, &format!(r#"peak = "{rated}""#))
+        .replace(r#"voltage = "120 V""#, r#"voltage = "120/240 V""#)
+}
+
+fn outlet(id: &str, shape: &str, breaker: &str, more: &str) -> String {
+    format!(
+        "[[generator.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\nbreaker = \"{breaker}\"\n\
+         gfci = false\n{more}\n"
+    )
+}
+
+fn cord(id: &str, from: &str, plug: &str, ends: &str, wire: &str) -> String {
+    format!(
+        "[[cord]]\nid = \"{id}\"\nfrom = \"{from}\"\nplug = \"{plug}\"\nends = [{ends}]\n\
+         wire = \"{wire}\"\nconductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n"
+    )
+}
+
+fn plan(text: &str) -> Plan {
+    plan::read(text).unwrap_or_else(|problems| panic!("{problems:?}\n{text}"))
+}
+
+fn limit(report: &Report, id: &str) -> Limit {
+    report
+        .figures
+        .limits
+        .iter()
+        .find(|limit| limit.id.as_str() == id)
+        .unwrap_or_else(|| panic!("no limit for {id}"))
+        .clone()
+}
+
+/// Amperes short and continuous, and what sets the short ones, of a receptacle.
+fn amps(text: &str, id: &str) -> (String, String, LimitReason) {
+    let limit = limit(&report::build(&plan(text)), id);
+    (
+        limit.short_amps.amount.to_string(),
+        limit.continuous_amps.amount.to_string(),
+        limit.set_by.reason,
+    )
+}
+
+fn is(found: &(String, String, LimitReason), short: &str, long: &str, reason: LimitReason) {
+    assert_eq!(
+        (found.0.as_str(), found.1.as_str(), found.2),
+        (short, long, reason)
+    );
+}
+
+/// What protects a receptacle, in milliamperes.
+fn protected(text: &str, id: &str) -> Option<i64> {
+    let supply = Supply::build(&plan(text));
+    let at = supply.receptacle(&Id::reference(id).unwrap()).unwrap();
+    supply
+        .node(at)
+        .protected_at
+        .map(|(_, amps)| amps.milliamps())
+}
+
+fn assumed(text: &str) -> Vec<String> {
+    report::build(&plan(text))
+        .figures
+        .assumed
+        .into_iter()
+        .map(|assumption| format!("{} {}", assumption.field, assumption.why))
+        .collect()
+}
+
+#[test]
+fn largest_load_on_a_receptacle() {
+    // NEC 210.21(B)(2), from a secondary copy: 12, 16, 24 A on 15, 20, 30 A receptacles.
+    for (shape, breaker, short, long) in [
+        ("5-15R", "15 A", "15", "12"),
+        ("5-20R", "20 A", "20", "16"),
+        ("L5-30R", "30 A", "30", "24"),
+    ] {
+        let text = set(&outlet("front", shape, breaker, ""));
+        is(&amps(&text, "front"), short, long, LimitReason::Breaker);
+    }
+    // A 15 A receptacle behind a 20 A breaker stays a 15 A receptacle, and nothing enforces it.
+    let text = set(&outlet("front", "5-15R", "20 A", ""));
+    is(&amps(&text, "front"), "15", "12", LimitReason::Receptacle);
+    assert!(!limit(&report::build(&plan(&text)), "front").set_by.enforced);
+}
+
+#[test]
+fn a_breaker_that_trips_early() {
+    let early = set(&outlet("front", "5-20R", "20 A", "trips_at = \"17 A\""));
+    is(
+        &amps(&early, "front"),
+        "17",
+        "13.6",
+        LimitReason::TripsEarly,
+    );
+    // Wire behind it may not count on the early trip.
+    assert_eq!(protected(&early, "front"), Some(20_000));
+    // Seen to trip above its marking: the marking holds.
+    let late = set(&outlet("front", "5-20R", "20 A", "trips_at = \"22 A\""));
+    is(&amps(&late, "front"), "20", "16", LimitReason::Breaker);
+    // What is marked on the label is still 20 A.
+    let marked = limit(&report::build(&plan(&early)), "front").marked_amps;
+    assert_eq!(marked.amount.to_string(), "20");
+}
+
+#[test]
+fn outlets_that_share_a_breaker_share_its_node() {
+    let text = set(&format!(
+        "{}{}",
+        outlet("left", "5-20R", "20 A", "trips_at = \"18 A\""),
+        "[[generator.outlet]]\nid = \"right\"\nshape = \"L5-20R\"\nshares = \"left\"\ngfci = false\n"
+    ));
+    let supply = Supply::build(&plan(&text));
+    let parent = |id: &str| {
+        let at = supply.receptacle(&Id::new(id).unwrap()).unwrap();
+        supply.node(at).parent.unwrap()
+    };
+    assert_eq!(parent("left"), parent("right"));
+    is(&amps(&text, "right"), "18", "14.4", LimitReason::TripsEarly);
+    // Both ends of a duplex are one node too: two sockets, one limit.
+    let duplex = supply.receptacles().next().unwrap();
+    assert_eq!((duplex.1.id.as_str(), duplex.3), ("left", 2));
+    // Without `shares` each has its own.
+    let apart = set(&format!(
+        "{}{}",
+        outlet("left", "5-20R", "20 A", "trips_at = \"18 A\""),
+        outlet("right", "L5-20R", "20 A", "")
+    ));
+    is(&amps(&apart, "right"), "20", "16", LimitReason::Breaker);
+}
+
+#[test]
+fn every_end_of_a_cord_is_behind_one_cord() {
+    let text = format!(
+        "{}{}",
+        set(&outlet("front", "5-20R", "20 A", "")),
+        cord(
+            "three",
+            "front",
+            "5-15P",
+            "\"5-15R\", \"5-15R\", \"5-15R\"",
+            "12 AWG"
+        )
+    );
+    let supply = Supply::build(&plan(&text));
+    let parents: Vec<_> = ["three.1", "three.2", "three.3"]
+        .iter()
+        .map(|id| {
+            let at = supply.receptacle(&Id::reference(id).unwrap()).unwrap();
+            supply.node(at).parent.unwrap()
+        })
+        .collect();
+    assert!(parents.iter().all(|parent| *parent == parents[0]));
+    // The 15 A plug limits all three together; the 20 A breaker does not know.
+    let limit = limit(&report::build(&plan(&text)), "three.2");
+    assert_eq!(limit.short_amps.amount.to_string(), "15");
+    assert!(!limit.set_by.enforced);
+    let path: Vec<&str> = limit.path.iter().map(Id::as_str).collect();
+    assert_eq!(path, ["front", "three", "three.2"]);
+}
+
+#[test]
+fn an_unknown_breaker_carries_little_and_protects_nothing() {
+    for breaker in ["breaker = \"unknown\"", ""] {
+        let text =
+            set(&outlet("front", "L5-30R", "30 A", "")).replace("breaker = \"30 A\"", breaker);
+        is(&amps(&text, "front"), "30", "24", LimitReason::Receptacle);
+        assert_eq!(protected(&text, "front"), None);
+        assert!(
+            assumed(&text).contains(&"generator.outlet.front.breaker breaker-unknown".to_owned())
+        );
+    }
+    let known = set(&outlet("front", "L5-30R", "30 A", ""));
+    assert_eq!(protected(&known, "front"), Some(30_000));
+    assert!(!assumed(&known).iter().any(|text| text.contains("breaker")));
+}
+
+/// A box behind a 30 A twist-lock, with the given lines for its one outlet.
+fn boxed(listed: &str, lines: &str) -> String {
+    format!(
+        "{}[[box]]\nid = \"box\"\nfrom = \"twist\"\ninlet = \"L5-30P\"\nlisted = {listed}\n\
+         bond = false\n[[box.outlet]]\nid = \"left\"\nshape = \"5-20R\"\ngfci = true\n{lines}\n",
+        set(&outlet("twist", "L5-30R", "30 A", ""))
+    )
+}
+
+#[test]
+fn a_box_outlet_without_a_breaker_is_protected_from_upstream() {
+    let without = boxed("true", "");
+    assert_eq!(protected(&without, "left"), Some(30_000));
+    is(&amps(&without, "left"), "20", "16", LimitReason::Receptacle);
+    let unknown = boxed("true", "breaker = \"unknown\"");
+    assert_eq!(protected(&unknown, "left"), Some(30_000));
+    assert!(assumed(&unknown).contains(&"box.box.outlet.left.breaker no-breaker".to_owned()));
+    let with = boxed("true", "breaker = \"20 A\"");
+    assert_eq!(protected(&with, "left"), Some(20_000));
+    is(&amps(&with, "left"), "20", "16", LimitReason::Breaker);
+    // A breaker larger than the feed's adds no protection: the feed's still trips first.
+    let large = boxed("true", "breaker = \"50 A\"");
+    assert_eq!(protected(&large, "left"), Some(30_000));
+}
+
+#[test]
+fn wiring_of_a_box() {
+    let thin = boxed("true", "breaker = \"20 A\"\nwire = \"14 AWG\"");
+    is(&amps(&thin, "left"), "15", "12", LimitReason::Wiring);
+    let right = boxed("true", "breaker = \"20 A\"\nwire = \"12 AWG\"");
+    is(&amps(&right, "left"), "20", "16", LimitReason::Breaker);
+    // Nobody knows: a listed box is wired to suit, a home-made one is taken for thin.
+    let home = boxed("false", "breaker = \"20 A\"\nwire = \"unknown\"");
+    is(&amps(&home, "left"), "15", "12", LimitReason::Wiring);
+    assert!(assumed(&home).contains(&"box.box.outlet.left.wire box-wire".to_owned()));
+    let listed = boxed("true", "breaker = \"20 A\"\nwire = \"unknown\"");
+    is(&amps(&listed, "left"), "20", "16", LimitReason::Breaker);
+}
+
+#[test]
+fn a_cord_set_limits_what_no_breaker_enforces() {
+    // NEC table 400.5(A)(1): 16 AWG with two current-carrying conductors, 13 A.
+    let with = |wire: &str| {
+        format!(
+            "{}{}",
+            set(&outlet("front", "5-15R", "15 A", "")),
+            cord("cord", "front", "5-15P", "\"5-15R\"", wire)
+        )
+    };
+    let thin = with("16 AWG");
+    is(&amps(&thin, "cord"), "13", "12", LimitReason::CordAmpacity);
+    assert!(!limit(&report::build(&plan(&thin)), "cord").set_by.enforced);
+    assert_eq!(protected(&thin, "cord"), Some(15_000));
+    let thick = with("14 AWG");
+    is(&amps(&thick, "cord"), "15", "12", LimitReason::Breaker);
+}
+
+#[test]
+fn a_coiled_cord_carries_a_third() {
+    let flat = format!(
+        "{}{}",
+        set(&outlet("front", "5-20R", "20 A", "")),
+        cord("cord", "front", "5-15P", "\"5-15R\"", "14 AWG")
+    );
+    is(&amps(&flat, "cord"), "15", "12", LimitReason::Receptacle);
+    // A third of 18 A.
+    let coiled = flat.replace("coiled = false", "coiled = true");
+    is(&amps(&coiled, "cord"), "6", "6", LimitReason::CoiledCord);
+    let unknown = flat.replace("coiled = false", "coiled = \"unknown\"");
+    is(&amps(&unknown, "cord"), "6", "6", LimitReason::CoiledCord);
+    assert!(assumed(&unknown).contains(&"cord.cord.coiled cord-coiled".to_owned()));
+    // An adapter of half a foot cannot be coiled.
+    let adapter = unknown.replace("25 ft", "6 in");
+    is(&amps(&adapter, "cord"), "15", "12", LimitReason::Receptacle);
+}
+
+#[test]
+fn an_unknown_cord_is_taken_for_the_worst() {
+    let text = format!(
+        "{}{}",
+        set(&outlet("front", "5-20R", "20 A", "")),
+        cord("cord", "front", "5-15P", "\"5-15R\"", "unknown")
+            .replace("\"25 ft\"", "\"unknown\"")
+            .replace("conductors = 3", "conductors = \"unknown\"")
+    );
+    is(&amps(&text, "cord"), "10", "10", LimitReason::CordAmpacity);
+    let assumed = assumed(&text);
+    for expected in [
+        "cord.cord.wire cord-wire",
+        "cord.cord.length cord-length",
+        "cord.cord.conductors cord-conductors",
+    ] {
+        assert!(assumed.iter().any(|text| text == expected), "{expected}");
+    }
+    // 100 ft of 18 AWG out and back: 0.2 x 7.95 ohm (NEC chapter 9 table 8).
+    let supply = Supply::build(&plan(&text));
+    let at = supply.receptacle(&Id::new("cord").unwrap()).unwrap();
+    assert_eq!(supply.resistance_to(at).microohms(), 1_590_000);
+}
+
+#[test]
+fn a_splitter_without_breakers_and_a_box_with_them() {
+    let splitter = format!(
+        "{}{}",
+        set(&outlet("twist", "L5-30R", "30 A", "")),
+        cord(
+            "split",
+            "twist",
+            "L5-30P",
+            "\"5-20R\", \"5-20R\", \"5-20R\"",
+            "10 AWG"
+        )
+    );
+    for end in ["split.1", "split.2", "split.3"] {
+        // Rated 20 A, and 30 A flow before anything trips.
+        is(&amps(&splitter, end), "20", "16", LimitReason::Receptacle);
+        assert_eq!(protected(&splitter, end), Some(30_000));
+    }
+    let with_breakers = boxed("true", "breaker = \"20 A\"");
+    assert_eq!(protected(&with_breakers, "left"), Some(20_000));
+}
+
+#[test]
+fn going_up_in_shape_keeps_the_plugs_limit() {
+    let text = format!(
+        "{}{}",
+        set(&outlet("front", "5-20R", "20 A", "")),
+        cord("up", "front", "5-15P", "\"TT-30R\"", "10 AWG")
+    );
+    is(&amps(&text, "up"), "15", "15", LimitReason::Plug);
+    // Near miss: a plug of 30 A in an outlet of 30 A.
+    let level = format!(
+        "{}{}",
+        set(&outlet("twist", "L5-30R", "30 A", "")),
+        cord("up", "twist", "L5-30P", "\"TT-30R\"", "10 AWG")
+    );
+    is(&amps(&level, "up"), "30", "24", LimitReason::Breaker);
+}
+
+#[test]
+fn one_leg_of_two_is_half_the_power() {
+    let text = format!(
+        "{}{}",
+        two_leg_set("4800 W", &outlet("big", "L14-30R", "30 A", "")),
+        cord("adapter", "big", "L14-30P", "\"5-20R\"", "10 AWG")
+    );
+    let report = report::build(&plan(&text));
+    // 4800 W: 2400 W a leg, 20 A.
+    let whole = limit(&report, "big");
+    assert_eq!(whole.volts.amount.to_string(), "240");
+    assert_eq!(whole.short_amps.amount.to_string(), "20");
+    assert_eq!(whole.short_watts.amount.to_string(), "4800");
+    assert_eq!(whole.set_by.reason, LimitReason::RatedPower);
+    let half = limit(&report, "adapter");
+    assert_eq!(half.volts.amount.to_string(), "120");
+    assert_eq!(half.short_watts.amount.to_string(), "2400");
+    assert_eq!(half.set_by.reason, LimitReason::OneLeg);
+    // The other leg is stranded.
+    let usable = &report.figures.usable;
+    assert_eq!(usable.reachable_watts.amount.to_string(), "2400");
+    assert_eq!(usable.stranded_watts.amount.to_string(), "2400");
+    assert!(assumed(&text).contains(&"cord.adapter.leg leg".to_owned()));
+    // A cord that keeps both legs reaches all of it.
+    let both = text.replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]");
+    let report = report::build(&plan(&both));
+    assert_eq!(report.figures.usable.stranded_watts.amount.to_string(), "0");
+}
+
+#[test]
+fn legs_of_outlets() {
+    let known = two_leg_set(
+        "4800 W",
+        &format!(
+            "{}{}",
+            outlet("one", "5-20R", "20 A", "leg = \"A\""),
+            outlet("two", "5-20R", "20 A", "leg = \"B\"")
+        ),
+    );
+    let reach = |text: &str| {
+        let usable = report::build(&plan(text)).figures.usable;
+        usable.reachable_watts.amount.to_string()
+    };
+    assert_eq!(reach(&known), "4800");
+    // Nobody knows: both on leg A, the least they can have.
+    let unknown = known.replace("leg = \"B\"", "leg = \"unknown\"");
+    assert_eq!(reach(&unknown), "2400");
+    assert!(assumed(&unknown).contains(&"generator.outlet.two.leg leg".to_owned()));
+}
+
+#[test]
+fn shapes_that_cannot_be_fed() {
+    // 240 V from a 120 V set.
+    let text = set(&outlet("odd", "6-20R", "20 A", ""));
+    is(&amps(&text, "odd"), "0", "0", LimitReason::NotFed);
+    // 120 V from a 240 V outlet without a neutral.
+    let text = format!(
+        "{}{}",
+        two_leg_set("4800 W", &outlet("heavy", "6-20R", "20 A", "")),
+        cord("bad", "heavy", "6-20P", "\"5-20R\"", "12 AWG")
+    );
+    is(&amps(&text, "bad"), "0", "0", LimitReason::NotFed);
+    is(&amps(&text, "heavy"), "20", "16", LimitReason::RatedPower);
+    // Two hots joined on one leg is how 120 V is brought into a four-pole shape.
+    let text = format!(
+        "{}{}",
+        set(&outlet("twist", "L5-30R", "30 A", "")),
+        cord("up", "twist", "L5-30P", "\"14-50R\"", "10 AWG")
+    );
+    is(&amps(&text, "up"), "30", "24", LimitReason::Breaker);
+}
+
+#[test]
+fn branches_may_add_up_to_more_than_the_feed() {
+    let branch = |id: &str| {
+        format!(
+            "[[box.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n"
+        )
+    };
+    let text = format!(
+        "{}{}{}",
+        boxed("true", "breaker = \"20 A\""),
+        branch("b"),
+        branch("c")
+    );
+    // Each branch keeps its 20 A; all three hang on the one inlet, which holds for the sum.
+    for id in ["left", "b", "c"] {
+        is(&amps(&text, id), "20", "16", LimitReason::Breaker);
+    }
+    let supply = Supply::build(&plan(&text));
+    let (inlet, _) = supply
+        .nodes
+        .iter()
+        .enumerate()
+        .find(|(_, node)| node.id.as_str() == "box")
+        .unwrap();
+    let fed = supply
+        .fed_from(tallywatt::supply::NodeIx(inlet))
+        .map(|(_, node)| node.rating)
+        .sum::<Current>();
+    assert_eq!(fed.milliamps(), 60_000);
+    assert_eq!(
+        supply
+            .limit(tallywatt::supply::NodeIx(inlet))
+            .short
+            .milliamps(),
+        30_000
+    );
+    // And what can be reached is the feed's.
+    let usable = report::build(&plan(&text)).figures.usable;
+    assert_eq!(usable.reachable_watts.amount.to_string(), "3600");
+}
+
+#[test]
+fn ground_fault_protection_covers_what_is_downstream() {
+    let text = format!(
+        "{}{}",
+        set(&outlet("front", "5-20R", "20 A", "")).replace("gfci = false", "gfci = true"),
+        cord("cord", "front", "5-15P", "\"5-15R\"", "12 AWG")
+    );
+    let gfci = |text: &str, id: &str| limit(&report::build(&plan(text)), id).gfci;
+    assert!(gfci(&text, "front") && gfci(&text, "cord"));
+    let without = text.replace("gfci = true", "gfci = \"unknown\"");
+    assert!(!gfci(&without, "front") && !gfci(&without, "cord"));
+    // Built into the cord it covers the cord's end and not the outlet.
+    let in_cord = format!(
+        "{}gfci = true\n",
+        text.replace("gfci = true", "gfci = false")
+    );
+    assert!(!gfci(&in_cord, "front") && gfci(&in_cord, "cord"));
+}
+
+#[test]
+fn parts_that_hang_on_nothing() {
+    let text = format!(
+        "{}{}{}{}",
+        set(&outlet("twist", "L5-30R", "30 A", "")),
+        cord("a", "twist", "L5-30P", "\"L5-30R\"", "10 AWG"),
+        cord("b", "a", "L5-30P", "\"L5-30R\"", "10 AWG"),
+        cord("c", "b", "L5-30P", "\"L5-30R\"", "10 AWG"),
+    );
+    let good = plan(&text);
+    assert_eq!(Supply::build(&good).detached, []);
+    let reasons = |plan: &Plan| -> Vec<(String, DetachReason)> {
+        Supply::build(plan)
+            .detached
+            .into_iter()
+            .map(|detached| (detached.id.to_string(), detached.reason))
+            .collect()
+    };
+    let found = |list: &[(&str, DetachReason)]| -> Vec<(String, DetachReason)> {
+        list.iter()
+            .map(|(id, reason)| ((*id).to_owned(), *reason))
+            .collect()
+    };
+    // Each change is made to the plan itself: a plan file with most of these is refused.
+    let with = |change: &dyn Fn(&mut Plan)| {
+        let mut plan = good.clone();
+        change(&mut plan);
+        reasons(&plan)
+    };
+    use DetachReason as R;
+    assert_eq!(
+        with(&|plan| plan.cords[0].from = None),
+        found(&[
+            ("a", R::NotPluggedIn),
+            ("b", R::UpstreamDetached),
+            ("c", R::UpstreamDetached)
+        ])
+    );
+    assert_eq!(
+        with(&|plan| plan.cords[2].from = Id::new("nowhere")),
+        found(&[("c", R::NoSuchReceptacle)])
+    );
+    assert_eq!(
+        with(&|plan| plan.cords[2].plug = tallywatt::tables::shape::Plug::named("TT-30P").unwrap()),
+        found(&[("c", R::PlugDoesNotFit)])
+    );
+    assert_eq!(
+        with(&|plan| plan.cords[2].from = Id::new("twist")),
+        found(&[("c", R::NoFreeSocket)])
+    );
+    assert_eq!(
+        with(&|plan| plan.cords[1].from = Id::new("c")),
+        found(&[("b", R::Loop), ("c", R::Loop)])
+    );
+}
+
+#[test]
+fn an_unknown_site_costs_power() {
+    let text = set(&outlet("front", "5-20R", "20 A", ""))
+        .replace("rated = \"24 kW\"", "rated = \"2000 W\"")
+        .replace("altitude = \"0 ft\"\nair = \"15 °C\"\n", "");
+    let plan = plan(&text);
+    assert!(!plan.site.altitude.is_known());
+    let supply = Supply::build(&plan);
+    // 5,000 ft at 3.5 % per 1000 ft and 40 °F at 1 % per 10 °F: 78.5 % of 2000 W.
+    assert_eq!(supply.rated.milliwatts() / 1000, 1569);
+    let mut known = plan.clone();
+    known.site.altitude = Answer::Known(tallywatt::quantity::Length::ZERO);
+    known.site.air = Answer::Known(tallywatt::quantity::Temperature::ZERO);
+    assert_eq!(Supply::build(&known).rated.milliwatts(), 2_000_000);
+}

@@ -1,1 +1,383 @@
-//! See DEVELOPERS.md.
+//! The interview: questions a beginner can answer, one at a time, and the plan they make.
+//!
+//! [`Machine`] is pure: answers in, questions out, no words and no terminal. [`run`] puts its
+//! questions into words, asks them through a [`Prompter`] and keeps the draft through a
+//! [`Keep`] after every answer, before the next question.
+
+mod build;
+mod draft;
+mod form;
+pub mod lines;
+mod machine;
+mod parts;
+mod steps;
+pub mod terminal;
+#[cfg(test)]
+mod tests;
+
+use fluent_bundle::FluentValue;
+
+use crate::plan::Plan;
+use crate::words::Words;
+
+pub use build::plan as plan_of;
+pub use draft::{Draft, DraftError, Said};
+pub use form::{Form, Reject};
+pub use machine::{Input, Kind, Machine, Note, Question};
+pub use steps::{Item, Label, Suggestion};
+
+/// Keeps the draft where nothing is lost.
+pub trait Keep {
+    /// Makes the draft durable before it returns.
+    ///
+    /// # Errors
+    /// When it could not: the interview stops then, rather than lose answers silently.
+    fn keep(&mut self, draft: &Draft) -> std::io::Result<()>;
+}
+
+/// Whoever asks the questions: a terminal, a file of answers, a test.
+pub trait Prompter {
+    /// Asks one question.
+    ///
+    /// # Errors
+    /// When the user interrupts, the answers end, or the terminal fails.
+    fn ask(&mut self, view: &View) -> Result<Input, PromptError>;
+    /// Says something between questions.
+    ///
+    /// # Errors
+    /// When the terminal fails.
+    fn tell(&mut self, text: &str) -> std::io::Result<()>;
+}
+
+/// Why no answer came.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum PromptError {
+    /// The user interrupted.
+    #[error("interrupted")]
+    Interrupted,
+    /// There are no more answers.
+    #[error("no more answers")]
+    Ended,
+    /// The terminal failed.
+    #[error("the terminal failed")]
+    Terminal(#[from] std::io::Error),
+}
+
+/// A question in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct View {
+    /// Where one is: "3 of about 28, the generator".
+    pub progress: String,
+    /// The question.
+    pub question: String,
+    /// Why it is asked, or where to read the answer.
+    pub why: String,
+    /// What is asked for.
+    pub shape: Shape,
+}
+
+/// What a question looks like.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Shape {
+    /// A list to pick from.
+    List {
+        /// Its rows.
+        rows: Vec<Row>,
+        /// The row that Enter takes; `None` where the user must choose.
+        start: Option<usize>,
+    },
+    /// A line to type.
+    Line {
+        /// What Enter takes.
+        default: Option<String>,
+        /// What keys do.
+        hint: String,
+        /// Typed words that stand for an input: "unknown", "none".
+        spoken: Vec<(String, Input)>,
+    },
+}
+
+/// A row of a list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Row {
+    /// What is shown.
+    pub text: String,
+    /// Further words by which it is found.
+    pub also: String,
+    /// What picking it means.
+    pub input: Input,
+}
+
+/// How an interview ended.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Outcome {
+    /// With a plan to check and print. The draft makes it possible to come back to the review
+    /// page.
+    Finished {
+        /// The plan.
+        plan: Box<Plan>,
+        /// The answers behind it.
+        draft: Draft,
+    },
+    /// The user interrupted, or the answers ended early; the draft of this name is kept.
+    Interrupted {
+        /// Its name.
+        draft: String,
+    },
+    /// The user left from the review page; the draft of this name is kept.
+    Quit {
+        /// Its name.
+        draft: String,
+    },
+}
+
+/// Why an interview broke off.
+#[derive(Debug, thiserror::Error)]
+#[non_exhaustive]
+pub enum InterviewError {
+    /// The draft could not be kept.
+    #[error("the answer could not be kept")]
+    Keep(#[source] std::io::Error),
+    /// The terminal failed.
+    #[error("the terminal failed")]
+    Terminal(#[source] std::io::Error),
+}
+
+/// Holds an interview from where the draft stands.
+///
+/// # Errors
+/// When an answer cannot be kept, or the terminal fails.
+pub fn run(
+    prompter: &mut dyn Prompter,
+    keeper: &mut dyn Keep,
+    words: &Words,
+    start: Draft,
+) -> Result<Outcome, InterviewError> {
+    let mut machine = Machine::new(start);
+    keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+    loop {
+        let question = machine.question();
+        let finished = |machine: &Machine| Outcome::Finished {
+            plan: Box::new(plan_of(machine.draft(), &|key| words.text(key))),
+            draft: machine.draft().clone(),
+        };
+        let input = match prompter.ask(&view(words, &question)) {
+            Ok(input) => input,
+            Err(PromptError::Ended) if question.key == "review" => return Ok(finished(&machine)),
+            Err(PromptError::Interrupted | PromptError::Ended) => {
+                return Ok(Outcome::Interrupted {
+                    draft: machine.draft().name.clone(),
+                });
+            }
+            Err(PromptError::Terminal(error)) => return Err(InterviewError::Terminal(error)),
+        };
+        let mut tell = |text: &str| prompter.tell(text).map_err(InterviewError::Terminal);
+        if input == Input::Explain {
+            tell(&explanation(words, &question))?;
+            continue;
+        }
+        match machine.answer(input) {
+            Ok(note) => {
+                keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+                if let Some(note) = note {
+                    tell(&words.with(&format!("note-{}", note.key), texts(&note.values)))?;
+                }
+            }
+            Err(reject) => {
+                tell(&words.with(&format!("reject-{}", reject.key), texts(&reject.values)))?;
+            }
+        }
+        if machine.quit() {
+            return Ok(Outcome::Quit {
+                draft: machine.draft().name.clone(),
+            });
+        }
+        if machine.finished() {
+            return Ok(finished(&machine));
+        }
+    }
+}
+
+fn texts<'a>(
+    values: &'a [(&'static str, String)],
+) -> impl Iterator<Item = (&'a str, FluentValue<'a>)> {
+    values
+        .iter()
+        .map(|(name, value)| (*name, FluentValue::from(value.as_str())))
+}
+
+/// A label in words.
+fn label(words: &Words, label: &Label) -> String {
+    match label {
+        Label::Plain(text) => text.clone(),
+        Label::Word(key, values) => {
+            let values: Vec<(&'static str, String)> = values
+                .iter()
+                .map(|(name, value)| {
+                    let value = value
+                        .strip_prefix('@')
+                        .map_or_else(|| value.clone(), |word| words.text(word));
+                    (*name, value)
+                })
+                .collect();
+            words.with(key, texts(&values))
+        }
+        Label::Place(id, shape) => words.with(
+            "label-place",
+            [
+                ("id", id.as_str().into()),
+                ("shape", shape.to_string().into()),
+            ],
+        ),
+        Label::Row(title, shown) => {
+            let title = self::label(words, title);
+            let shown: Vec<String> = shown.iter().map(|part| self::label(words, part)).collect();
+            words.with(
+                "label-row",
+                [
+                    ("title", title.into()),
+                    ("shown", shown.join(&words.text("list-comma")).into()),
+                ],
+            )
+        }
+    }
+}
+
+/// A question in words.
+pub fn view(words: &Words, question: &Question) -> View {
+    let about = question
+        .about
+        .as_ref()
+        .map(|about| label(words, about))
+        .unwrap_or_default();
+    let text = |part: &str| {
+        words.with(
+            &format!("ask-{}{part}", question.id),
+            [("about", about.as_str().into())],
+        )
+    };
+    let progress = match question.kind {
+        Kind::Page(_) => words.text("progress-review"),
+        _ => words.with(
+            "progress",
+            [
+                ("number", question.number.to_string().into()),
+                ("total", question.total.to_string().into()),
+            ],
+        ),
+    };
+    View {
+        progress,
+        question: text(""),
+        why: text(".why"),
+        shape: shape(words, question),
+    }
+}
+
+fn shape(words: &Words, question: &Question) -> Shape {
+    let row = |text: String, input: Input| Row {
+        text,
+        also: String::new(),
+        input,
+    };
+    let mut rows: Vec<Row> = match &question.kind {
+        Kind::Choice(items) | Kind::Page(items) => items
+            .iter()
+            .map(|item| Row {
+                text: label(words, &item.label),
+                also: item
+                    .also
+                    .as_ref()
+                    .map(|key| words.text(key))
+                    .unwrap_or_default(),
+                input: Input::Answer(item.value.clone()),
+            })
+            .collect(),
+        Kind::YesNo => ["yes", "no"]
+            .map(|value| {
+                row(
+                    words.text(&format!("pick-{value}")),
+                    Input::Answer(value.to_owned()),
+                )
+            })
+            .into(),
+        Kind::Text(_) => return line(words, question),
+    };
+    if question.unknown {
+        rows.push(row(words.text("pick-unknown"), Input::Unknown));
+    }
+    if matches!(question.kind, Kind::Page(_)) && question.key == "review" {
+        rows.push(row(words.text("pick-review-quit"), Input::Quit));
+    }
+    rows.push(row(words.text("pick-explain"), Input::Explain));
+    let wanted = match &question.default {
+        Suggestion::Said(Said::Is(text)) => Some(Input::Answer(text.clone())),
+        Suggestion::Said(Said::Unknown) => Some(Input::Unknown),
+        _ => None,
+    };
+    let start = wanted.and_then(|wanted| rows.iter().position(|row| row.input == wanted));
+    Shape::List { rows, start }
+}
+
+fn line(words: &Words, question: &Question) -> Shape {
+    let mut spoken = Vec::new();
+    let mut hints = Vec::new();
+    if question.unknown {
+        hints.push(words.text("hint-unknown"));
+        for key in ["typed-unknown", "typed-unknown.also"] {
+            let also = words.text(key);
+            spoken.extend(
+                also.split(',')
+                    .map(|word| (word.trim().to_lowercase(), Input::Unknown)),
+            );
+        }
+    }
+    if question.none {
+        hints.push(words.text("hint-none"));
+        spoken.push((words.text("typed-none").to_lowercase(), Input::Skip));
+    }
+    hints.push(words.text("hint-keys"));
+    let default = match &question.default {
+        Suggestion::Nothing => None,
+        Suggestion::Word(word) => Some(words.text(word)),
+        Suggestion::Said(Said::Unknown) => Some(words.text("typed-unknown")),
+        Suggestion::Said(Said::None) => Some(words.text("typed-none")),
+        Suggestion::Said(Said::Is(text)) => Some(
+            text.strip_prefix('@')
+                .map_or_else(|| text.clone(), |word| words.text(word)),
+        ),
+    };
+    Shape::Line {
+        default,
+        hint: hints.join(&words.text("hint-between")),
+        spoken,
+    }
+}
+
+/// What `?` tells: the help of the question, and the drawings of faces where they help.
+fn explanation(words: &Words, question: &Question) -> String {
+    let key = format!("ask-{}.help", question.id);
+    let mut text = words.text(&key);
+    if matches!(
+        question.id,
+        "outlet-face" | "out-face" | "gear-what" | "gear-plug" | "gear-ends" | "load-plug"
+    ) {
+        text.push_str("\n\n");
+        text.push_str(&words.text("drawn-faces"));
+    }
+    text
+}
+
+/// What a typed line means: a spoken word, a key word for back or help, or an answer.
+pub(crate) fn typed(text: &str, spoken: &[(String, Input)]) -> Input {
+    let trimmed = text.trim();
+    if trimmed == "?" {
+        return Input::Explain;
+    }
+    let lower = trimmed.to_lowercase();
+    spoken.iter().find(|(word, _)| *word == lower).map_or_else(
+        || Input::Answer(trimmed.to_owned()),
+        |(_, input)| input.clone(),
+    )
+}

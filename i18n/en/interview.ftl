@@ -1,0 +1,539 @@
+# The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
+# read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
+
+progress = { $number } of about { $total }
+progress-review = Your answers
+
+hint-list = Arrows or typing, Enter. Esc: back
+hint-keys = ?: more. Esc: back
+hint-unknown = Type unknown if unsure
+hint-none = none if none
+hint-between = .{" "}
+
+typed-unknown = unknown
+    .also = i don't know, i dont know, don't know, dont know, idk, not sure, unsure
+typed-none = none
+
+pick-yes = Yes
+pick-no = No
+pick-unknown = I don't know
+pick-explain = ? Tell me more
+pick-removed = Take this out again
+
+label-place = { $id } ({ $shape })
+label-row = { $title }: { $shown }
+
+shown-unknown = not known
+shown-open-one = not asked
+shown-open = { $count } not known
+shown-in = in { $place }
+
+suggest-generator-name = generator
+suggest-site-name = Camp weekend
+
+# ---- The generator
+
+ask-generator-name = What do you call your generator?
+    .why = The name goes on its label.
+    .help = Any short name: its colour, its owner. You can change it later.
+    .row = Name
+
+ask-generator-rated = How much power can it keep up for hours?
+    .why = On its plate: running or rated watts, such as 2800 W.
+    .help =
+        Look for two numbers on its plate or in its manual. The smaller is the running or rated power: what it gives for hours. That is the one to type here.
+        Do not use the large number in its name: that is often the peak.
+        If the plate gives only amps and volts, multiply them: 20 A at 120 V is 2400 W.
+    .row = Rated power
+
+ask-generator-peak = And for a few seconds, at most?
+    .why = On its plate: starting, surge or peak watts.
+    .help =
+        Motors such as a fridge's pull two to six times their usual power for a moment when they start. The peak tells whether they can.
+        If you do not know, we take it that there is no more than the rated power.
+    .row = Peak power
+
+ask-generator-voltage = Which voltage does it give?
+    .why = Most small sets give 120 V only. See its plate.
+    .help =
+        120 V is the household outlet. A 120/240 V set also has an outlet with four slots for large plugs, or says 120/240 V on its plate.
+        Such a set has two halves. Each 120 V outlet can use only one half of the power.
+    .row = Voltage
+pick-generator-voltage-120 = 120 V only
+pick-generator-voltage-120-240 = 120 V and 240 V
+
+ask-generator-neutral = Is its neutral floating or bonded?
+    .why = It decides which shock tests work. See its manual.
+    .help =
+        Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
+        Floating: nothing inside joins the neutral wire to the frame. Bonded: the maker has joined them.
+        Do not open the set to find out, and do not join anything yourself. If you do not know, we take it as floating, and say so.
+    .row = Neutral
+pick-generator-neutral-floating = Floating
+pick-generator-neutral-bonded = Bonded to the frame
+
+ask-generator-bonding-plug = Is a bonding plug plugged into it?
+    .why = Such a plug joins neutral to ground from outside.
+    .help =
+        It looks like a plug without a cord, and someone put it there on purpose. If you have never heard of one, the answer is no.
+        Ask a licensed electrician before you use one.
+    .row = Bonding plug
+
+ask-generator-inverter = Is it an inverter generator?
+    .why = Those limit their own current. See its plate.
+    .help =
+        An inverter set is usually quiet, boxed in, and has a switch that lets the engine slow down. Its plate or manual says "inverter".
+        An open frame with a round tank on top is usually none.
+    .row = Inverter
+
+ask-generator-more = Tell more now: fuel, tank and noise?
+    .why = Four questions. They give running hours and noise.
+    .help = None of these is about danger. Without them the card cannot say how long a tank lasts or how loud it is. You can add them on the last page.
+    .row = Fuel, tank and noise asked
+
+ask-generator-fuel = What does it burn?
+    .why = For how long a tank lasts.
+    .help = If it burns more than one, name the one you will bring.
+    .row = Fuel
+pick-generator-fuel-gasoline = Gasoline
+pick-generator-fuel-propane = Propane
+pick-generator-fuel-diesel = Diesel
+
+ask-generator-tank = How much fuel does its tank hold?
+    .why = Such as 1.2 gal or 4.5 L. See the manual.
+    .help = For propane, type what your bottle holds as liquid, or unknown.
+    .row = Tank
+
+ask-generator-runtime = How long does it run on one tank?
+    .why = Such as: 25 % 8.5 h, 100 % 3.1 h. See the manual.
+    .help =
+        Makers publish hours at a share of the rated load. Type the share, then the hours; set several apart with commas.
+        One pair is enough. Two are better.
+    .row = Running time
+
+ask-generator-noise = How loud is it, and measured from how far?
+    .why = Such as: 58 dBA at 23 ft, 25 %. See the manual.
+    .help =
+        The number alone says little: 58 dBA at 23 ft is louder than 58 dBA at 10 ft. Most makers measure at 23 ft (7 m) and a quarter load.
+        The share of load at the end may be left out.
+    .row = Noise
+
+# ---- Its outlets
+
+ask-outlet-face = Which outlet does it have?
+    .why = One kind at a time. Type 30, twist or home to find it.
+    .help = Look at the holes and at the name moulded beside them. A pair of the same outlets side by side is one kind. Outlets behind different breakers are named one by one.
+    .row = Shape
+pick-outlet-face-done = That is all of its outlets
+
+ask-outlet-breaker = Which number is on its breaker?
+    .why = { $about }. A button or switch, such as 20 A.
+    .help =
+        A breaker is the small button or switch near the outlet, with a number: 15, 20, 30. Type it with its unit: 20 A.
+        Check it: it is not always the number that belongs to the outlet's shape. If there is no number, type unknown. We then take it that nothing protects the cords, and say so.
+    .row = Breaker
+
+ask-outlet-name = What shall we call this outlet?
+    .why = { $about }. Short, no spaces: front, twist.
+    .help = Letters and digits, - and _, no spaces. It goes on the label beside the outlet.
+    .row = Name
+
+ask-outlet-sockets = How many plugs does it take?
+    .why = { $about }. A pair takes 2.
+    .help = Count the places for a plug behind this one breaker.
+    .row = Plugs
+
+ask-outlet-leg = Which half of the set feeds it?
+    .why = { $about }. See the diagram in the manual.
+    .help = A 120/240 V set has two halves, A and B. If you do not know, we take the worse one.
+    .row = Half
+pick-outlet-leg-a = Half A
+pick-outlet-leg-b = Half B
+
+ask-outlets-gfci = Which outlets have a TEST and a RESET button?
+    .why = Those cut the power before a shock kills (GFCI).
+    .help =
+        The two buttons are on the outlet itself, or on the panel with the letters GFCI or "ground fault". A breaker with only one button is none.
+        If you do not know, we take it that there is no such protection, and say so.
+    .row = Shock protection
+pick-outlets-gfci-all = All of them
+pick-outlets-gfci-none = None
+pick-outlets-gfci-some = Some: I will say which
+
+ask-outlets-odd = Anything special about its breakers?
+    .why = A shared or weak breaker gives less than its number.
+    .help =
+        Two outlets may share one breaker: then what you take from one is missing at the other. The manual's diagram shows it; so does a panel with fewer breakers than outlets.
+        A breaker that has tripped below its number gives that lower number from then on.
+    .row = Breakers
+pick-outlets-odd-no = No: each outlet has its own
+pick-outlets-odd-share = Two or more outlets share one
+pick-outlets-odd-early = One trips too early
+pick-outlets-odd-both = Both: shared, and too early
+
+ask-outlet-gfci = Does this one have TEST and RESET buttons?
+    .why = { $about }.
+    .help = The two buttons are on the outlet, or beside it on the panel.
+    .row = Shock protection
+
+ask-outlet-shares = Whose breaker is this outlet behind?
+    .why = { $about }. Press the breaker off and see what dies.
+    .help = With a lamp in each outlet, switch one breaker off. The outlets that go dark are behind it.
+    .row = Shares the breaker of
+pick-outlet-shares-own = Its own
+
+ask-outlet-trips = At how many amps has it tripped?
+    .why = { $about }. Such as 17 A, or none if it has not.
+    .help = Add up what was running when it tripped: watts divided by 120 is amps. If it has never tripped below its number, type none.
+    .row = Has tripped at
+pick-outlet-trips-none = never early
+
+# ---- What is to run
+
+ask-load-what = What will you plug in?
+    .why = One at a time. Type to search: kettle, phone, fridge.
+    .help =
+        The watts are typical, at the upper end. The plate on the thing itself is better: pick the thing here, and change its watts on the last page.
+        If it is not in the list, pick "Something else".
+    .row = What
+pick-load-what-own = Something else: I have its plate
+pick-load-what-done = That is everything
+pick-load-what-appliance = { $name }, { $watts } W
+
+ask-load-name = What is it called?
+    .why = The name goes on the card.
+    .help = Any short name: air pump, Sam's amplifier.
+    .row = Name
+
+ask-load-kind = What does it mostly do?
+    .why = { $about }. Motors need more power to start.
+    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that.
+    .row = Kind
+pick-load-kind-heater = Makes heat
+pick-load-kind-motor = Turns a motor, pumps or cools
+pick-load-kind-electronic = Charges, computes, shows, sounds
+pick-load-kind-lamp = Gives light
+pick-load-kind-medical = Someone's health depends on it
+
+ask-load-draw = How much does it use? See its plate.
+    .why = { $about }. Such as 1500 W, 12.5 A or 1/2 hp.
+    .help =
+        The plate is on the back or the bottom. W is watts, A is amps at 120 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
+        A charger's plate gives two lines: use INPUT, not output.
+    .row = Uses
+
+ask-load-count = How many of them?
+    .why = { $about }. Each with its own plug.
+    .help = Ten strings of lights plugged into each other are one plug; ten chargers are ten.
+    .row = How many
+
+ask-load-starting = How much for the moment it starts?
+    .why = { $about }. Watts; unknown if the plate has none.
+    .help = The plate may say starting, surge or LRA (locked rotor amps: multiply by 120 for watts). If you do not know, a cautious figure for its kind is taken, and that is said.
+    .row = Starting
+
+ask-load-factor = What is its power factor?
+    .why = { $about }. Between 0.1 and 1. See the plate.
+    .help = Look for PF or cos φ on the plate. Things that only heat have 1. If you do not know, a cautious figure is taken.
+    .row = Power factor
+
+ask-load-continuous = Does it run three hours or more at a stretch?
+    .why = { $about }. Long use heats cords and breakers.
+    .help = A fridge, a heater at night, lights for the evening: yes. A kettle: no.
+    .row = Three hours or more
+
+ask-load-plug = Which plug does it have?
+    .why = { $about }. Most have the household plug.
+    .help = Two blades and a round pin: 5-15P. Two blades only: 1-15P.
+    .row = Plug
+
+ask-load-wanted = How much does it matter?
+    .why = { $about }. When power is short, wishes wait.
+    .help = A must always gets its power first. A wish takes a turn when there is some left.
+    .row = Matters
+pick-load-wanted-must = It must run
+pick-load-wanted-wish = It would be nice
+
+ask-load-hours = When does it run?
+    .why = { $about }. Such as 07:00-07:20, 19-21; none: any time.
+    .help = Times of the day from and to, set apart by commas. With none, it may run at any time.
+    .row = Hours
+pick-load-hours-none = any time
+
+ask-load-on = Where is it plugged in?
+    .why = { $about }. Leave it to us, or say where it must be.
+    .help = If you leave it to us, the plan finds the places where most can run at once.
+    .row = Plugged into
+pick-load-on-any = Find the best place for it
+
+# ---- The site
+
+ask-site-name = What is this weekend called?
+    .why = The name goes on every page you print.
+    .help = Such as: Juniper Cove weekend.
+    .row = Name
+
+ask-site-ground = How wet is it where people touch the gear?
+    .why = Wet ground makes a shock far more dangerous.
+    .help = Rain, wet grass, puddles, bare feet from a lake: wet. Dew or damp soil: damp. A dry floor under a roof: dry. If it may rain, say wet.
+    .row = Ground
+pick-site-ground-wet = Wet: rain, wet grass, puddles
+pick-site-ground-damp = Damp: dew, damp soil
+pick-site-ground-dry = Dry: dry ground, under a roof
+
+ask-site-sleepers = How far is it to the nearest tent or room?
+    .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
+    .help =
+        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. A large step is about 3 ft (1 m).
+        Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
+    .row = Nearest people
+
+ask-site-alarm = A carbon monoxide alarm where people sleep?
+    .why = In each tent or vehicle, working, with fresh batteries.
+    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no.
+    .row = Carbon monoxide alarm
+
+ask-site-building = Will it feed the wiring of a house or cabin?
+    .why = That can kill people on the line, and you.
+    .help = Plugging single things into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. That is work for a licensed electrician only.
+    .row = Feeds a building
+
+ask-site-altitude = How high above the sea is it?
+    .why = Thin air costs power. Such as 4200 ft or 900 m.
+    .help = A map or a phone tells it. Near the sea, type 0 ft. A rough number will do; round up.
+    .row = Height
+
+ask-site-air = How hot will the air get, at most?
+    .why = Heat costs power. Such as 88 F or 31 C.
+    .help = The forecast's highest, and more if the set stands in the sun.
+    .row = Hottest air
+
+ask-site-quiet = When must the camp be quiet?
+    .why = Such as 22:00-06:00, or none.
+    .help = Many camps forbid generators at night. Ask at the gate. 10pm-6am works too.
+    .row = Quiet hours
+pick-site-quiet-none = none
+
+# ---- Cords, adapters and boxes
+
+ask-gear-what = What is in your bin: cords, adapters, boxes?
+    .why = One at a time, even what you do not plan to use.
+    .help = Name the odd adapters too: they are often the dangerous ones. The code in brackets is the published name of the shape, moulded near the holes or blades.
+    .row = What
+pick-gear-what-done = That is all of it
+pick-gear-what-extension = Extension cord, household (5-15)
+pick-gear-what-three-way = Cord with 3 household ends (5-15)
+pick-gear-what-strip = Power strip, 6 places (5-15)
+pick-gear-what-twist-30 = 30 A twist cord (L5-30)
+pick-gear-what-camper-30 = 30 A camper cord (TT-30)
+pick-gear-what-twist-30-four = 30 A twist cord, 4 blades (L14-30)
+pick-gear-what-split-30 = Splitter L5-30 to 3 household
+pick-gear-what-split-30-four = Splitter L14-30 to 4 household
+pick-gear-what-camper-to-twist = Adapter L5-30 plug to TT-30
+pick-gear-what-camper-to-home = Adapter 5-15 plug to TT-30
+pick-gear-what-home-to-camper = Adapter TT-30 plug to 5-15
+pick-gear-what-four-to-twist = Adapter L14-30 plug to L5-30
+pick-gear-what-cord = Another cord or adapter: I say
+pick-gear-what-box-twist-30 = Box with breakers, L5-30 inlet
+pick-gear-what-box-camper-30 = Box with breakers, TT-30 inlet
+pick-gear-what-box-twist-30-four = Box with breakers, L14-30 inlet
+pick-gear-what-box-50 = Box with breakers, 14-50 inlet
+pick-gear-what-box = Another box with breakers: I say
+
+ask-gear-plug = Which plug is on it?
+    .why = { $about }: the end with blades.
+    .help = Look for the name moulded between the blades.
+    .row = Plug
+
+ask-gear-ends = Which outlets are at its other end?
+    .why = { $about }. Such as 5-15R, or 5-20R, 5-20R for two.
+    .help = Type the published name of each, set apart by commas. The name is moulded beside the holes.
+    .row = Ends
+
+ask-gear-jacket = What is printed along the cord?
+    .why = { $about }. Such as SJTW 12/3; 12/3 alone will do.
+    .help =
+        Print runs along the jacket every foot or so. 12/3 means wires of size 12, three of them. A smaller number is a thicker wire. The letters tell the jacket: with a W in them, it may be used outdoors.
+        Metric cords say 3G1.5 or 3x2.5 mm2.
+        If you cannot read it, type unknown. We then take it for a thin indoor cord, and say so.
+    .row = Printed on it
+
+ask-gear-length = How long is it?
+    .why = { $about }. Such as 50 ft or 15 m.
+    .help = One arm's span is about your height: count spans along the cord.
+    .row = Length
+
+ask-gear-outdoor = Is it marked for outdoor use?
+    .why = { $about }. Sun and water crack an indoor jacket.
+    .help = Look for "outdoor" on its tag, or a W in the letters along the jacket.
+    .row = Outdoor
+
+ask-gear-coiled = Will some of it stay coiled or on a reel?
+    .why = { $about }. A coil cannot cool, and can melt.
+    .help = Always lay the whole cord out. If it stays on a reel or in a heap, the answer is yes.
+    .row = Coiled
+
+ask-gear-gfci = Does it have TEST and RESET buttons?
+    .why = { $about }. Some cords have shock protection built in.
+    .help = A small box on the cord with two buttons and the letters GFCI.
+    .row = Shock protection
+
+ask-gear-listed = Is the box factory made and listed?
+    .why = { $about }. A home-made box may lack what protects you.
+    .help = Look for the mark of a testing laboratory on its label. A box that someone built is not listed, however well it was built.
+    .row = Factory made, listed
+
+ask-gear-bond = Is neutral joined to ground inside the box?
+    .why = { $about }. Its papers say so. Do not open it.
+    .help = Look for "neutral bonded" or "isolated neutral" in its papers. Do not open it to find out. If you do not know, we say what follows from that.
+    .row = Neutral joined inside
+
+ask-gear-from = What is it plugged into?
+    .why = { $about }. Pick the place nearest the generator.
+    .help = Only places where its plug fits are shown. If it is not in use, pick "Nothing".
+    .row = Plugged into
+pick-gear-from-none = Nothing: it stays in the bin
+
+ask-gear-name = What shall we call it?
+    .why = { $about }. Short, no spaces: long, orange.
+    .help = Letters and digits, - and _, no spaces. It goes on its label.
+    .row = Name
+
+ask-out-face = Which outlets does the box have?
+    .why = { $about }. One kind at a time.
+    .help = Outlets of the same shape with the same breaker are one kind.
+    .row = Shape
+pick-out-face-done = That is all of its outlets
+
+ask-out-count = How many like that, each with its own breaker?
+    .why = { $about }. A pair behind one breaker counts as 1.
+    .help = Count breakers, not holes.
+    .row = How many
+
+ask-out-breaker = Which number is on each breaker?
+    .why = { $about }. Such as 20 A; none if there is none.
+    .help = A splitter without breakers protects nothing: type none. If there are breakers without a number you can read, type unknown.
+    .row = Breaker
+pick-out-breaker-none = no breaker
+
+ask-out-gfci = Do they have TEST and RESET buttons?
+    .why = { $about }. Those cut the power before a shock kills.
+    .help = On the outlet itself or on its breaker, with the letters GFCI. If only some do, answer no.
+    .row = Shock protection
+
+ask-out-wire = Which wire is behind them?
+    .why = { $about }. Such as 12 AWG. Do not open the box.
+    .help = Only its papers tell. Do not open the box to find out.
+    .row = Wire
+
+# ---- The shapes, in short
+
+shape-5-15R = Household, 15 A (5-15R)
+shape-5-20R = Household with a T slot, 20 A (5-20R)
+shape-TT-30R = Camper, 30 A (TT-30R)
+shape-L5-20R = Twist, 3 slots, 20 A (L5-20R)
+shape-L5-30R = Twist, 3 slots, 30 A (L5-30R)
+shape-L14-20R = Twist, 4 slots, 20 A (L14-20R)
+shape-L14-30R = Twist, 4 slots, 30 A (L14-30R)
+shape-14-30R = Straight, 4 slots, 30 A (14-30R)
+shape-14-50R = Straight, 4 slots, 50 A (14-50R)
+shape-6-20R = 240 V only, 20 A (6-20R)
+shape-1-15R = Household, no ground, 15 A (1-15R)
+shape-5-15P = Household, 3 pins, 15 A (5-15P)
+shape-5-20P = Household, one blade turned, 20 A (5-20P)
+shape-TT-30P = Camper, 30 A (TT-30P)
+shape-L5-20P = Twist, 3 blades, 20 A (L5-20P)
+shape-L5-30P = Twist, 3 blades, 30 A (L5-30P)
+shape-L14-20P = Twist, 4 blades, 20 A (L14-20P)
+shape-L14-30P = Twist, 4 blades, 30 A (L14-30P)
+shape-14-30P = Straight, 4 blades, 30 A (14-30P)
+shape-14-50P = Straight, 4 blades, 50 A (14-50P)
+shape-6-20P = 240 V only, 20 A (6-20P)
+shape-1-15P = Household, 2 blades, no ground (1-15P)
+
+drawn-faces =
+    Faces, not to scale, from memory. The
+    name moulded beside the holes decides.
+
+    +-------+  +-------+  +-------+
+    | |   | |  | |-  | |  |  / \  |
+    |   o   |  |   o   |  |   o   |
+    +-------+  +-------+  +-------+
+      5-15R      5-20R      TT-30R
+
+    +-------+  +-------+  +-------+
+    | (   ) |  |  ---  |  |   o   |
+    |       |  | (   ) |  | |   | |
+    |  ---  |  |  ---  |  |   |   |
+    +-------+  +-------+  +-------+
+      L5-30R    L14-30R     14-50R
+
+    Curved slots in a ring: push in, twist.
+    L5-20R and L14-20R look like the 30 A
+    ones but smaller: read the name.
+
+# ---- The review page
+
+ask-review = Is this right?
+    .why = Pick a line to change it, or check the plan now.
+    .help = Each line is a part of your plan. Pick one to see and change its answers. "Not known" is taken for the worse case, and the check says so.
+pick-review-check = Check this plan
+pick-review-add-outlet = Add an outlet
+pick-review-add-load = Add something to plug in
+pick-review-add-gear = Add a cord, adapter or box
+pick-review-quit = Stop for now, keep my answers
+
+ask-review-part = { $about }: what shall we change?
+    .why = Pick a line to answer it again.
+    .help = Esc goes back to the whole plan.
+pick-review-back = Nothing more here: back
+
+part-generator = Generator
+part-outlets = All its outlets
+part-site = Site
+part-load = Something else
+part-out = Outlets of { $box }
+
+# ---- Between questions
+
+note-load-left = { $all } W of { $rated } W named so far. { $left } W left.
+note-load-turns = { $all } W named, the set gives { $rated } W: not all at once. They can take turns.
+note-load-too-large = This alone asks for { $this } W. The set gives { $rated } W: it cannot run it.
+
+reject-choice = Please pick one from the list.
+reject-yes-no = Please answer yes or no.
+reject-empty = Please type a number with its unit ({ $units }).
+reject-no-number = Start with a number, then its unit ({ $units }).
+reject-no-unit = In which unit? Add one of: { $units }.
+reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
+reject-out-of-range = That number cannot be right. Please check it.
+reject-zero = It must be more than zero.
+reject-ratio = A number between 0.1 and 1, such as 0.8.
+reject-count = A whole number from 1 to 99.
+reject-ident = Letters and digits, - and _, no spaces, at most 40.
+reject-ident-taken = Another part has that name. Pick a different one.
+reject-name-empty = Please type a name.
+reject-name-long = At most { $most } letters, so that it fits on a label.
+reject-name-signs = That sign cannot be in a name.
+reject-wire = A wire size, such as 12 AWG or 2.5 mm².
+reject-jacket = Such as 12/3, SJTW 12/3, 14 AWG or 3G1.5; or unknown.
+reject-face = "{ $found }" is no shape we know. Such as 5-15R or L5-30R.
+reject-faces = One to twelve shapes, set apart by commas: 5-20R, 5-20R.
+reject-noise = Level, then distance: 58 dBA at 23 ft. Or unknown.
+reject-runtime = A share, then hours: 25 % 8.5 h, 100 % 3.1 h. Or unknown.
+reject-span = From and to: 22:00-06:00, or 10pm-6am.
+reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
+reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
+reject-peak = The peak is never below the rated power, { $rated }. Or type unknown.
+reject-trips = That is above its number, { $marked }. Too early means below it.
+reject-no-unknown = We cannot go on without this one. Type ? for where to find it.
+reject-no-skip = This one needs an answer. Type ? for help.
+reject-first = This is the first question. Ctrl-C stops and keeps your answers.
+reject-full = That is as many as a plan can hold.
+
+interview-no-terminal = The questions need a terminal, and there is none here.
+interview-no-terminal-help = Give a plan file instead: tallywatt check PLAN. Or answers, one a line: tallywatt --answers FILE.
+interview-kept = Your answers are kept in the draft "{ $draft }".
+interview-resume = Run tallywatt again to go on from there.
+interview-resume-question = You have an unfinished plan. Go on with it?
+interview-resume-new = Start a new plan

@@ -1,0 +1,355 @@
+//! From the answers to the plan.
+
+use std::collections::BTreeSet;
+
+use super::draft::{Draft, Said};
+use super::form;
+use super::parts::{self, Place};
+use crate::plan::{
+    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
+    Outlet, Plan, Region, Site, System, Wanted,
+};
+use crate::quantity::{Current, Length, Power, Quantity, Round, Temperature, Volume, Wire};
+use crate::tables::appliances;
+use crate::tables::shape::{Configuration, Plug, Receptacle};
+
+/// The plan of these answers. Those that are missing or no longer make sense are left out of
+/// it. `named` gives the text of a message, for names the user took from a list.
+pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
+    let build = Build { draft, named };
+    Plan {
+        region: Region::NorthAmerica,
+        site: build.site(),
+        generator: build.generator(),
+        cords: build.cords(),
+        boxes: build.boxes(),
+        loads: build.loads(),
+    }
+}
+
+/// The power a load draws for sure: what its draw says, at its voltage where it is a current.
+/// `None` where nobody knows.
+pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
+    let count = draft
+        .text(&format!("load.{n}.count"))
+        .and_then(|text| form::count(text).ok())
+        .unwrap_or(1);
+    let one = match load_draw(draft, n).known()? {
+        Draw::Power(power) => *power,
+        Draw::Current(current) => {
+            Power::of_capacity(*current, crate::quantity::Voltage::from_millivolts(120_000))
+        }
+        Draw::Motor { .. } => return None,
+    };
+    Some(Power::from_milliwatts(one.milliwatts() * i64::from(count)))
+}
+
+fn load_table(draft: &Draft, n: u8) -> Option<&'static appliances::Appliance> {
+    draft
+        .text(&format!("load.{n}.what"))
+        .and_then(appliances::named)
+}
+
+fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
+    let said = draft.get(&format!("load.{n}.draw"));
+    match (said, load_table(draft, n)) {
+        (Some(Said::Is(text)), _) => form::draw(text).map_or(Answer::Missing, Answer::Known),
+        (Some(_), _) => Answer::Unknown,
+        (None, Some(table)) => Answer::Known(Draw::Power(table.running)),
+        (None, None) => Answer::Missing,
+    }
+}
+
+struct Build<'a> {
+    draft: &'a Draft,
+    named: &'a dyn Fn(&str) -> String,
+}
+
+impl Build<'_> {
+    fn read<T>(&self, key: &str, read: impl Fn(&str) -> Option<T>) -> Answer<T> {
+        match self.draft.get(key) {
+            None | Some(Said::None) => Answer::Missing,
+            Some(Said::Unknown) => Answer::Unknown,
+            Some(Said::Is(text)) => read(text).map_or(Answer::Missing, Answer::Known),
+        }
+    }
+
+    fn amount<Q: Quantity>(&self, key: &str, round: Round) -> Answer<Q> {
+        self.read(key, |text| Q::parse(text, round).ok())
+    }
+
+    fn yes(&self, key: &str) -> Answer<bool> {
+        self.read(key, |text| match text {
+            "yes" => Some(true),
+            "no" => Some(false),
+            _ => None,
+        })
+    }
+
+    fn name(&self, key: &str, word: &str) -> String {
+        match self.draft.text(key) {
+            Some(text) => text
+                .strip_prefix('@')
+                .map_or_else(|| text.trim().to_owned(), |word| (self.named)(word)),
+            None => (self.named)(word),
+        }
+    }
+
+    fn site(&self) -> Site {
+        Site {
+            name: self.name("site.name", "suggest-site-name"),
+            ground: self.read("site.ground", |text| match text {
+                "wet" => Some(Ground::Wet),
+                "damp" => Some(Ground::Damp),
+                "dry" => Some(Ground::Dry),
+                _ => None,
+            }),
+            sleepers_at: self.amount::<Length>("site.sleepers", Round::Down),
+            altitude: self.amount::<Length>("site.altitude", Round::Up),
+            air: self.amount::<Temperature>("site.air", Round::Up),
+            quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
+            co_alarm: self.yes("site.alarm"),
+            feeds_building: self.yes("site.building"),
+        }
+    }
+
+    fn generator(&self) -> Generator {
+        let extra = |key: &str| format!("generator.{key}");
+        Generator {
+            name: self.name("generator.name", "suggest-generator-name"),
+            rated: self
+                .amount::<Power>("generator.rated", Round::Down)
+                .or(Power::ZERO),
+            peak: self.amount("generator.peak", Round::Down),
+            voltage: match self.draft.text("generator.voltage") {
+                Some("120-240") => System::V120_240,
+                _ => System::V120,
+            },
+            neutral: self.read("generator.neutral", |text| match text {
+                "floating" => Some(Neutral::Floating),
+                "bonded" => Some(Neutral::Bonded),
+                _ => None,
+            }),
+            bonding_plug: match self.draft.text("generator.neutral") {
+                Some("floating") => self.yes("generator.bonding-plug"),
+                _ => Answer::Missing,
+            },
+            inverter: self.yes("generator.inverter"),
+            fuel: self.read(&extra("fuel"), |text| match text {
+                "gasoline" => Some(Fuel::Gasoline),
+                "propane" => Some(Fuel::Propane),
+                "diesel" => Some(Fuel::Diesel),
+                _ => None,
+            }),
+            tank: self.amount::<Volume>(&extra("tank"), Round::Down),
+            runtime: self
+                .draft
+                .text(&extra("runtime"))
+                .and_then(|text| form::runtime(text).ok())
+                .unwrap_or_default(),
+            noise: self.read(&extra("noise"), |text| form::noise(text).ok()),
+            outlets: parts::outlets(self.draft)
+                .filter_map(|n| self.outlet(n))
+                .collect(),
+        }
+    }
+
+    fn outlet(&self, n: u8) -> Option<Outlet> {
+        let key = |field: &str| format!("outlet.{n}.{field}");
+        let odd = self.draft.text("outlets.odd").unwrap_or("no");
+        let shares = self
+            .draft
+            .text(&key("shares"))
+            .filter(|_| matches!(odd, "share" | "both"))
+            .and_then(|token| self.place(token))
+            .filter(|place| matches!(place, Place::Outlet(other) if *other < n))
+            .and_then(|place| Id::new(&place.id(self.draft)));
+        Some(Outlet {
+            id: Id::new(&parts::outlet_id(self.draft, n))?,
+            shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
+            sockets: self
+                .draft
+                .text(&key("sockets"))
+                .and_then(|text| form::count(text).ok()),
+            breaker: self.amount::<Current>(&key("breaker"), Round::Down),
+            shares,
+            trips_at: self
+                .amount::<Current>(&key("trips"), Round::Down)
+                .known()
+                .copied()
+                .filter(|_| matches!(odd, "early" | "both")),
+            gfci: match self.draft.get("outlets.gfci") {
+                Some(Said::Is(all)) if all == "all" => Answer::Known(true),
+                Some(Said::Is(all)) if all == "none" => Answer::Known(false),
+                Some(Said::Is(_)) => self.yes(&key("gfci")),
+                Some(_) => Answer::Unknown,
+                None => Answer::Missing,
+            },
+            wire: Answer::Missing,
+            leg: self.read(&key("leg"), |text| match text {
+                "a" => Some(Leg::A),
+                "b" => Some(Leg::B),
+                _ => None,
+            }),
+        })
+    }
+
+    fn place(&self, token: &str) -> Option<Place> {
+        parts::places(self.draft)
+            .into_iter()
+            .find(|place| place.token() == token)
+    }
+
+    /// What a part is plugged into, unless the parts would feed each other in a ring.
+    fn from(&self, n: u8) -> Option<Id> {
+        let place = parts::fed_from(self.draft, n)?;
+        let mut seen = BTreeSet::from([n]);
+        let mut at = Some(place);
+        while let Some(Place::End(part, _) | Place::Out(part, ..)) = at {
+            if !seen.insert(part) {
+                return None;
+            }
+            at = parts::fed_from(self.draft, part);
+        }
+        Id::reference(&place.id(self.draft))
+    }
+
+    fn cords(&self) -> Vec<Cord> {
+        parts::gear(self.draft)
+            .filter(|n| !parts::is_box(self.draft, *n))
+            .filter_map(|n| {
+                let key = |field: &str| format!("gear.{n}.{field}");
+                let plug = parts::gear_plug(self.draft, n)?;
+                let jacket = self.read(&key("jacket"), |text| form::jacket(text).ok());
+                let told = jacket.known().copied();
+                let part = |known: Option<Answer<u8>>| known.unwrap_or(Answer::Unknown);
+                Some(Cord {
+                    id: Id::new(&parts::gear_id(self.draft, n))?,
+                    from: self.from(n),
+                    plug,
+                    ends: parts::gear_ends(self.draft, n),
+                    wire: match jacket {
+                        Answer::Known(jacket) => Answer::Known(jacket.wire),
+                        Answer::Unknown => Answer::Unknown,
+                        Answer::Missing => Answer::Missing,
+                    },
+                    conductors: part(told.and_then(|j| j.conductors).map(Answer::Known)),
+                    length: self.amount::<Length>(&key("length"), Round::Up),
+                    outdoor: match told.and_then(|jacket| jacket.outdoor) {
+                        Some(outdoor) => Answer::Known(outdoor),
+                        None => self.yes(&key("outdoor")),
+                    },
+                    coiled: self.yes(&key("coiled")),
+                    gfci: self.yes(&key("gfci")),
+                })
+            })
+            .collect()
+    }
+
+    fn boxes(&self) -> Vec<DistributionBox> {
+        parts::gear(self.draft)
+            .filter(|n| parts::is_box(self.draft, *n))
+            .filter_map(|n| {
+                let key = |field: &str| format!("gear.{n}.{field}");
+                Some(DistributionBox {
+                    id: Id::new(&parts::gear_id(self.draft, n))?,
+                    from: self.from(n),
+                    inlet: parts::gear_plug(self.draft, n)?,
+                    listed: self.yes(&key("listed")),
+                    bond: self.yes(&key("bond")),
+                    outlets: parts::outs(self.draft, n)
+                        .flat_map(|m| {
+                            (1..=parts::out_count(self.draft, n, m)).map(move |copy| (m, copy))
+                        })
+                        .filter_map(|(m, copy)| self.out(n, m, copy))
+                        .collect(),
+                })
+            })
+            .collect()
+    }
+
+    fn out(&self, n: u8, m: u8, copy: u8) -> Option<Outlet> {
+        let key = |field: &str| format!("gear.{n}.out.{m}.{field}");
+        Some(Outlet {
+            id: Id::new(&Place::Out(n, m, copy).id(self.draft))?,
+            shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
+            sockets: None,
+            breaker: self.amount::<Current>(&key("breaker"), Round::Down),
+            shares: None,
+            trips_at: None,
+            gfci: self.yes(&key("gfci")),
+            wire: self.read(&key("wire"), |text| Wire::parse(text).ok()),
+            leg: Answer::Missing,
+        })
+    }
+
+    fn loads(&self) -> Vec<Load> {
+        parts::load_ids(self.draft)
+            .into_iter()
+            .filter_map(|(n, id)| self.load(n, &id))
+            .collect()
+    }
+
+    fn load(&self, n: u8, id: &str) -> Option<Load> {
+        let key = |field: &str| format!("load.{n}.{field}");
+        let table = load_table(self.draft, n);
+        let own_draw = self.draft.get(&key("draw")).is_some();
+        let kind = match self.draft.text(&key("kind")) {
+            Some("heater") => LoadKind::Heater,
+            Some("motor") => LoadKind::Motor,
+            Some("electronic") => LoadKind::Electronic,
+            Some("lamp") => LoadKind::Lamp,
+            Some("medical") => LoadKind::Medical,
+            // Not known what it is: what starts hardest.
+            _ => table.map_or(LoadKind::Motor, |table| table.kind),
+        };
+        Some(Load {
+            id: Id::new(id)?,
+            name: self.name(
+                &key("name"),
+                &table.map_or_else(
+                    || "part-load".to_owned(),
+                    |table| format!("appliance-{}", table.key),
+                ),
+            ),
+            kind,
+            running: load_draw(self.draft, n),
+            count: self
+                .draft
+                .text(&key("count"))
+                .and_then(|text| form::count(text).ok())
+                .unwrap_or(1),
+            starting: match (self.draft.get(&key("starting")), table) {
+                // The table's starting figure belongs to the table's running figure.
+                (None, Some(table)) if !own_draw => Answer::Known(table.starting),
+                _ => self.amount::<Power>(&key("starting"), Round::Up),
+            },
+            power_factor: match (self.draft.get(&key("factor")), table) {
+                (None, Some(table)) => Answer::Known(table.power_factor),
+                _ => self.read(&key("factor"), |text| form::ratio(text).ok()),
+            },
+            continuous: match (self.draft.get(&key("continuous")), table) {
+                (None, Some(table)) => Answer::Known(table.continuous),
+                _ => self.yes(&key("continuous")),
+            },
+            wanted: match self.draft.text(&key("wanted")) {
+                Some("wish") => Wanted::Wish,
+                _ => Wanted::Must,
+            },
+            hours: self
+                .draft
+                .text(&key("hours"))
+                .and_then(|text| form::spans(text).ok())
+                .unwrap_or_default(),
+            plug: match self.draft.get(&key("plug")) {
+                None if table.is_some() => Answer::Known(Plug(Configuration::N5_15)),
+                _ => self.read(&key("plug"), Plug::named),
+            },
+            on: self
+                .draft
+                .text(&key("on"))
+                .and_then(|token| self.place(token))
+                .and_then(|place| Id::reference(&place.id(self.draft))),
+        })
+    }
+}

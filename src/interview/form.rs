@@ -1,0 +1,535 @@
+//! Kinds of answers that are typed: what is taken, and why a text is refused.
+
+use crate::plan::Answer;
+use crate::plan::{Draw, Id, Noise, Runtime, Span};
+use crate::quantity::{
+    Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round, SoundLevel,
+    Temperature, Unit, Volume, Wire, allowed_units,
+};
+use crate::tables::shape::{Plug, Receptacle};
+
+/// Why an answer was not taken. In words: message `reject-KEY`, given `values`.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reject {
+    /// Which reason.
+    pub key: &'static str,
+    /// Its values, as texts.
+    pub values: Vec<(&'static str, String)>,
+}
+
+impl Reject {
+    /// A reason without values.
+    #[must_use]
+    pub const fn new(key: &'static str) -> Self {
+        Self {
+            key,
+            values: Vec::new(),
+        }
+    }
+
+    /// The reason with one value more.
+    #[must_use]
+    pub fn with(mut self, name: &'static str, value: impl Into<String>) -> Self {
+        self.values.push((name, value.into()));
+        self
+    }
+}
+
+/// A kind of typed answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Form {
+    /// Watts.
+    Power,
+    /// Amperes.
+    Current,
+    /// A length or distance.
+    Length,
+    /// A temperature.
+    Temperature,
+    /// A volume.
+    Volume,
+    /// A bare ratio up to one.
+    Ratio,
+    /// A whole number of things, 1 to 99.
+    Count,
+    /// Any short text.
+    Name,
+    /// The id of a part.
+    Ident,
+    /// What is printed along a cord: size, number of wires, letters of the jacket.
+    Jacket,
+    /// The size of a wire.
+    Wire,
+    /// Receptacle configurations, set apart by commas.
+    Faces,
+    /// A level at a distance, perhaps at a share of load.
+    Noise,
+    /// Shares of load and the hours they last.
+    Runtime,
+    /// From one time of day to another.
+    Span,
+    /// Several of those.
+    Spans,
+    /// Watts, amperes, or horsepower.
+    Draw,
+}
+
+/// The longest text that is taken for a name, in characters: what a label has room for.
+pub const LONGEST_NAME: usize = 60;
+
+impl Form {
+    /// Tells whether the text is such an answer.
+    ///
+    /// # Errors
+    /// With the reason, when it is not.
+    pub fn check(self, text: &str) -> Result<(), Reject> {
+        match self {
+            Self::Power => quantity::<Power>(text).and_then(positive).map(drop),
+            Self::Current => quantity::<Current>(text).and_then(positive).map(drop),
+            Self::Length => quantity::<Length>(text).map(drop),
+            Self::Temperature => quantity::<Temperature>(text).map(drop),
+            Self::Volume => quantity::<Volume>(text).and_then(positive).map(drop),
+            Self::Ratio => ratio(text).map(drop),
+            Self::Count => count(text).map(drop),
+            Self::Name => name(text),
+            Self::Ident => Id::new(text.trim())
+                .map(drop)
+                .ok_or_else(|| Reject::new("ident")),
+            Self::Jacket => jacket(text).map(drop),
+            Self::Wire => Wire::parse(text).map(drop).map_err(|_| Reject::new("wire")),
+            Self::Faces => faces(text).map(drop),
+            Self::Noise => noise(text).map(drop),
+            Self::Runtime => runtime(text).map(drop),
+            Self::Span => span(text).map(drop),
+            Self::Spans => spans(text).map(drop),
+            Self::Draw => draw(text).map(drop),
+        }
+    }
+}
+
+/// A quantity with its unit. Which way it rounds does not matter for whether it is one.
+pub(super) fn quantity<Q: Quantity>(text: &str) -> Result<Q, Reject> {
+    rounded(text, Round::Up)
+}
+
+pub(super) fn rounded<Q: Quantity>(text: &str, round: Round) -> Result<Q, Reject> {
+    Q::parse(text, round).map_err(|error| refuse(&error, Q::UNIT))
+}
+
+fn refuse(error: &QuantityError, unit: Unit) -> Reject {
+    let units = || allowed_units(unit).collect::<Vec<_>>().join(", ");
+    match error {
+        QuantityError::Empty => Reject::new("empty").with("units", units()),
+        QuantityError::NoNumber => Reject::new("no-number").with("units", units()),
+        QuantityError::NoUnit => Reject::new("no-unit").with("units", units()),
+        QuantityError::UnknownUnit { found } => Reject::new("unknown-unit")
+            .with("found", found.chars().take(20).collect::<String>())
+            .with("units", units()),
+        QuantityError::OutOfRange => Reject::new("out-of-range"),
+    }
+}
+
+fn positive<Q: Quantity>(quantity: Q) -> Result<Q, Reject> {
+    if quantity.count() > 0 {
+        Ok(quantity)
+    } else {
+        Err(Reject::new("zero"))
+    }
+}
+
+pub(super) fn ratio(text: &str) -> Result<Ratio, Reject> {
+    let ratio: Ratio = rounded(text, Round::Down)?;
+    if (100..=1000).contains(&ratio.permille()) {
+        Ok(ratio)
+    } else {
+        Err(Reject::new("ratio"))
+    }
+}
+
+pub(super) fn count(text: &str) -> Result<u8, Reject> {
+    text.trim()
+        .parse()
+        .ok()
+        .filter(|count| (1..=99).contains(count))
+        .ok_or_else(|| Reject::new("count"))
+}
+
+fn name(text: &str) -> Result<(), Reject> {
+    let text = text.trim();
+    if text.is_empty() {
+        return Err(Reject::new("name-empty"));
+    }
+    if text.chars().any(char::is_control) {
+        return Err(Reject::new("name-signs"));
+    }
+    if text.chars().count() > LONGEST_NAME {
+        return Err(Reject::new("name-long").with("most", LONGEST_NAME.to_string()));
+    }
+    Ok(())
+}
+
+/// What the print on a cord tells.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Jacket {
+    /// Size of the conductors.
+    pub wire: Wire,
+    /// How many, ground included.
+    pub conductors: Option<u8>,
+    /// Whether the letters say it is for outdoor use.
+    pub outdoor: Option<bool>,
+}
+
+/// Reads "12/3", "SJTW 12/3", "12 AWG 3C", "14AWG/3C", "3 x 2.5 mm²", "3G1.5".
+///
+/// The letter W for outdoor use is that of the flexible cord types of NEC table 400.4, from
+/// memory, not verified.
+pub(super) fn jacket(text: &str) -> Result<Jacket, Reject> {
+    let wrong = || Reject::new("jacket");
+    let upper = text.trim().to_uppercase().replace('²', "2");
+    let mut outdoor = None;
+    for word in upper.split(|c: char| !c.is_ascii_alphanumeric()) {
+        let letters = word.len() >= 2
+            && word.starts_with(['S', 'H'])
+            && word.chars().all(|c| "SJTEOWVPHRX".contains(c));
+        if letters {
+            outdoor = Some(word.contains('W'));
+        }
+    }
+    let squeezed: String = upper.chars().filter(|c| !c.is_whitespace()).collect();
+    let numbers = split_numbers(&squeezed);
+    let conductors = |text: &str| text.parse().ok().filter(|n| (2..=5_u8).contains(n));
+    for (at, (number, after)) in numbers.iter().enumerate() {
+        let next = numbers
+            .get(at + 1)
+            .map(|(next, tail)| (next.as_str(), *tail));
+        // "12/3", "12AWG3C", "12AWG/3".
+        let awg = after
+            .strip_prefix("AWG")
+            .or_else(|| after.strip_prefix("GA"));
+        if after.starts_with('/') && !after.starts_with("/C") || awg.is_some() {
+            let wire = Wire::parse(&format!("{number} AWG")).map_err(|_| wrong())?;
+            let several = next
+                .filter(|(_, tail)| {
+                    after.starts_with('/')
+                        || tail.starts_with('C')
+                        || tail.starts_with("/C")
+                        || awg.is_some_and(|rest| rest.starts_with('/'))
+                })
+                .and_then(|(next, _)| conductors(next))
+                // "3/C 12 AWG" has the count in front.
+                .or_else(|| {
+                    at.checked_sub(1)
+                        .and_then(|before| numbers.get(before))
+                        .filter(|(_, tail)| tail.starts_with("/C") || tail.starts_with('C'))
+                        .and_then(|(count, _)| conductors(count))
+                });
+            if after.starts_with('/') && several.is_none() {
+                return Err(wrong());
+            }
+            return Ok(Jacket {
+                wire,
+                conductors: several,
+                outdoor,
+            });
+        }
+        // "3G1.5", "3X2.5MM2".
+        if let (true, Some((area, _))) = (*after == "G" || *after == "X", next) {
+            let wire = Wire::parse(&format!("{area} mm²")).map_err(|_| wrong())?;
+            return Ok(Jacket {
+                wire,
+                conductors: conductors(number),
+                outdoor,
+            });
+        }
+        if after.starts_with("MM") || after.starts_with("SQMM") {
+            let wire = Wire::parse(&format!("{number} mm²")).map_err(|_| wrong())?;
+            return Ok(Jacket {
+                wire,
+                conductors: None,
+                outdoor,
+            });
+        }
+    }
+    Err(wrong())
+}
+
+/// Each number of a text with what stands between it and the next.
+fn split_numbers(text: &str) -> Vec<(String, &str)> {
+    let mut found = Vec::new();
+    let mut rest = text;
+    while let Some(start) = rest.find(|c: char| c.is_ascii_digit()) {
+        let tail = &rest[start..];
+        let end = tail
+            .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
+            .unwrap_or(tail.len());
+        let number = tail[..end].replace(',', ".");
+        let after = &tail[end..];
+        let next = after
+            .find(|c: char| c.is_ascii_digit())
+            .unwrap_or(after.len());
+        found.push((number, &after[..next]));
+        rest = &after[next..];
+    }
+    found
+}
+
+pub(super) fn faces(text: &str) -> Result<Vec<Receptacle>, Reject> {
+    let found: Vec<Receptacle> = text
+        .split([',', ';'])
+        .map(str::trim)
+        .filter(|part| !part.is_empty())
+        .map(|part| {
+            Receptacle::named(part)
+                .or_else(|| Plug::named(part).map(|plug| Receptacle(plug.0)))
+                .or_else(|| Receptacle::named(&format!("{part}R")))
+                .ok_or_else(|| {
+                    Reject::new("face").with("found", part.chars().take(20).collect::<String>())
+                })
+        })
+        .collect::<Result<_, _>>()?;
+    if found.is_empty() || found.len() > 12 {
+        return Err(Reject::new("faces"));
+    }
+    Ok(found)
+}
+
+/// Reads "58 dBA at 23 ft", "58 dBA, 7 m, 25 %".
+pub(super) fn noise(text: &str) -> Result<Noise, Reject> {
+    let wrong = || Reject::new("noise");
+    let text = text.replace(" at ", ",").replace('@', ",");
+    let mut parts = text
+        .split([',', ';'])
+        .map(str::trim)
+        .filter(|p| !p.is_empty());
+    let level: SoundLevel =
+        rounded(parts.next().ok_or_else(wrong)?, Round::Up).map_err(|_| wrong())?;
+    let at: Length = rounded(parts.next().ok_or_else(wrong)?, Round::Up).map_err(|_| wrong())?;
+    let load = match parts.next() {
+        None => Answer::Unknown,
+        Some(share) => Answer::Known(share_of_load(share).ok_or_else(wrong)?),
+    };
+    if parts.next().is_some() || at <= Length::ZERO {
+        return Err(wrong());
+    }
+    Ok(Noise { level, at, load })
+}
+
+fn share_of_load(text: &str) -> Option<Percent> {
+    let share: Percent = Percent::parse(text, Round::Down).ok()?;
+    (share > Percent::ZERO && share.millipercent() <= 100_000).then_some(share)
+}
+
+/// Reads "25 % 8.5 h, 100 % 3.1 h".
+pub(super) fn runtime(text: &str) -> Result<Vec<Runtime>, Reject> {
+    let wrong = || Reject::new("runtime");
+    let found = text
+        .split([',', ';'])
+        .map(str::trim)
+        .filter(|part| !part.is_empty())
+        .map(|part| {
+            let (share, lasts) = part.split_once('%').ok_or_else(wrong)?;
+            let lasts =
+                lasts.trim_start_matches(|c: char| c.is_whitespace() || matches!(c, ':' | '='));
+            let load = share_of_load(&format!("{share}%")).ok_or_else(wrong)?;
+            let lasts: Hours = Hours::parse(lasts, Round::Down).map_err(|_| wrong())?;
+            positive(lasts).map_err(|_| wrong())?;
+            Ok(Runtime { load, lasts })
+        })
+        .collect::<Result<Vec<_>, _>>()?;
+    if found.is_empty() || found.len() > 8 {
+        return Err(wrong());
+    }
+    Ok(found)
+}
+
+/// Reads "22:00-06:00", "22-6", "10pm-6am".
+pub(super) fn span(text: &str) -> Result<Span, Reject> {
+    let wrong = || Reject::new("span");
+    let text = text.replace(['–', '—'], "-").replace(" to ", "-");
+    let (from, to) = text.split_once('-').ok_or_else(wrong)?;
+    let from = minute(from).ok_or_else(wrong)? % Span::DAY;
+    let to = minute(to).ok_or_else(wrong)?;
+    Ok(Span {
+        from,
+        to: if to == 0 { Span::DAY } else { to },
+    })
+}
+
+fn minute(text: &str) -> Option<u16> {
+    let text = text.trim().to_lowercase();
+    let (clock, half) = match (text.strip_suffix("am"), text.strip_suffix("pm")) {
+        (Some(clock), _) => (clock.trim(), Some(0)),
+        (_, Some(clock)) => (clock.trim(), Some(12)),
+        _ => (text.as_str(), None),
+    };
+    let (hour, minute) = clock.split_once(':').unwrap_or((clock, "0"));
+    let (hour, minute): (u16, u16) = (hour.parse().ok()?, minute.parse().ok()?);
+    let hour = match half {
+        Some(add) if (1..=12).contains(&hour) => hour % 12 + add,
+        Some(_) => return None,
+        None => hour,
+    };
+    let all = hour * 60 + minute;
+    (minute < 60 && hour <= 24 && all <= Span::DAY).then_some(all)
+}
+
+pub(super) fn spans(text: &str) -> Result<Vec<Span>, Reject> {
+    let found = text
+        .split([',', ';'])
+        .filter(|part| !part.trim().is_empty())
+        .map(span)
+        .collect::<Result<Vec<_>, _>>()?;
+    if found.is_empty() || found.len() > 12 {
+        return Err(Reject::new("span"));
+    }
+    Ok(found)
+}
+
+/// Reads "1500 W", "12.5 A", "1/2 hp", "1/2 hp code G".
+pub(super) fn draw(text: &str) -> Result<Draw, Reject> {
+    let lower = text.trim().to_lowercase();
+    if let Some((number, rest)) = lower.split_once("hp") {
+        // Horsepower has no quantity of its own: a bare ratio reads "1/2" and "1 1/2".
+        let horses: Ratio = rounded(number.trim(), Round::Up).map_err(|_| Reject::new("draw"))?;
+        let rest = rest.trim().trim_start_matches(',').trim_start();
+        let rest = rest.strip_prefix("code").unwrap_or(rest).trim();
+        let mut letters = rest.chars();
+        let code = match (letters.next(), letters.next()) {
+            (None, _) => None,
+            // The table has no I, O or Q.
+            (Some(letter), None) if ('a'..='v').contains(&letter) && !"ioq".contains(letter) => {
+                Some(letter.to_ascii_uppercase())
+            }
+            _ => return Err(Reject::new("draw-code")),
+        };
+        let millihorsepower = u32::try_from(horses.permille())
+            .ok()
+            .filter(|horses| (1..=20_000).contains(horses))
+            .ok_or_else(|| Reject::new("out-of-range"))?;
+        return Ok(Draw::Motor {
+            millihorsepower,
+            code,
+        });
+    }
+    if let Ok(current) = Current::parse(text, Round::Up) {
+        return positive(current).map(Draw::Current);
+    }
+    match Power::parse(text, Round::Up) {
+        Ok(power) => positive(power).map(Draw::Power),
+        Err(QuantityError::OutOfRange) => Err(Reject::new("out-of-range")),
+        Err(_) => Err(Reject::new("draw")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_print_on_a_cord() {
+        let awg = |n, conductors, outdoor| Jacket {
+            wire: Wire::Awg(n),
+            conductors,
+            outdoor,
+        };
+        let area = |n, conductors| Jacket {
+            wire: Wire::Area(n),
+            conductors,
+            outdoor: None,
+        };
+        for (text, expected) in [
+            ("12/3", awg(12, Some(3), None)),
+            ("SJTW 12/3", awg(12, Some(3), Some(true))),
+            ("16/3 SJT", awg(16, Some(3), Some(false))),
+            ("sjoow 10/3", awg(10, Some(3), Some(true))),
+            ("14 AWG", awg(14, None, None)),
+            ("14AWG/3C", awg(14, Some(3), None)),
+            ("3/C 12 AWG SOOW", awg(12, Some(3), Some(true))),
+            ("16 AWG 2C SPT-2", awg(16, Some(2), Some(false))),
+            ("10/4", awg(10, Some(4), None)),
+            ("3G1.5", area(1500, Some(3))),
+            ("3 x 2,5 mm²", area(2500, Some(3))),
+            ("4 mm2", area(4000, None)),
+        ] {
+            assert_eq!(jacket(text), Ok(expected), "{text}");
+        }
+        for bad in ["", "thick", "12", "12/9", "SJTW", "99/3"] {
+            assert!(jacket(bad).is_err(), "{bad}");
+        }
+    }
+
+    #[test]
+    fn a_bare_number_is_told_its_units() {
+        let reject = Form::Power.check("2800").unwrap_err();
+        assert_eq!(reject.key, "no-unit");
+        assert_eq!(reject.values, [("units", "W, kW, mW".to_owned())]);
+        assert_eq!(Form::Power.check("2800 V").unwrap_err().key, "unknown-unit");
+        assert_eq!(Form::Current.check("0 A").unwrap_err().key, "zero");
+    }
+
+    #[test]
+    fn draws_in_watts_amperes_and_horsepower() {
+        assert_eq!(
+            draw("1.5 kW"),
+            Ok(Draw::Power(Power::from_milliwatts(1_500_000)))
+        );
+        assert_eq!(
+            draw("12.5 A"),
+            Ok(Draw::Current(Current::from_milliamps(12_500)))
+        );
+        for (text, code) in [
+            ("1/2 hp", None),
+            ("1/2 HP, code g", Some('G')),
+            ("1/2hp G", Some('G')),
+        ] {
+            assert_eq!(
+                draw(text),
+                Ok(Draw::Motor {
+                    millihorsepower: 500,
+                    code
+                }),
+                "{text}"
+            );
+        }
+        for bad in ["1500", "lots", "0 W", "1/2 hp code Q", "1 hp GG"] {
+            assert!(draw(bad).is_err(), "{bad}");
+        }
+    }
+
+    #[test]
+    fn times_of_day() {
+        for text in [
+            "22:00-06:00",
+            "22-6",
+            "10pm-6am",
+            "10 pm to 6 am",
+            "22:00–06:00",
+        ] {
+            assert_eq!(
+                span(text),
+                Ok(Span {
+                    from: 1320,
+                    to: 360
+                }),
+                "{text}"
+            );
+        }
+        assert_eq!(span("0-24"), Ok(Span { from: 0, to: 1440 }));
+        for bad in ["22", "25-6", "10:75-11", "13pm-2am", "night"] {
+            assert!(span(bad).is_err(), "{bad}");
+        }
+    }
+
+    #[test]
+    fn levels_and_running_times() {
+        let found = noise("58 dBA at 23 ft, 25 %").unwrap();
+        assert_eq!(found.level.millidecibels(), 58_000);
+        assert_eq!(found.at.millimetres(), 7011);
+        assert!(found.load.is_known());
+        assert_eq!(noise("58 dB, 7 m").unwrap().load, Answer::Unknown);
+        assert!(noise("58").is_err() && noise("58 dBA").is_err());
+        let found = runtime("25 % 8.5 h, 100%: 3.1 h").unwrap();
+        assert_eq!(found[1].lasts.millihours(), 3100);
+        assert!(runtime("8 h").is_err() && runtime("120 % 3 h").is_err());
+    }
+}

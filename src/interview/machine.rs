@@ -1,0 +1,823 @@
+//! The interview as a pure state machine: answers in, questions out.
+
+use super::draft::{Draft, Said};
+use super::form::{self, Form, Reject};
+use super::parts;
+use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
+use crate::quantity::{Current, Power};
+
+/// What the user did.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Input {
+    /// Gave this answer; an empty one takes what is suggested.
+    Answer(String),
+    /// Wants the question before.
+    Back,
+    /// Passes: takes what is suggested, or says that there is none.
+    Skip,
+    /// Does not know.
+    Unknown,
+    /// Wants to know more about the question.
+    Explain,
+    /// Has had enough for today.
+    Quit,
+}
+
+/// What a question takes.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// One of these.
+    Choice(Vec<Item>),
+    /// `yes` or `no`.
+    YesNo,
+    /// A text of this form.
+    Text(Form),
+    /// A page of lines to pick one from.
+    Page(Vec<Item>),
+}
+
+/// A question, ready to be put into words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Question {
+    /// The key its answer is kept under; `review` for the review page.
+    pub key: String,
+    /// The name of its messages: `ask-ID`, with `why` and `help`.
+    pub id: &'static str,
+    /// What it is about, where several are alike: the part's name or number.
+    pub about: Option<Label>,
+    /// What it takes.
+    pub kind: Kind,
+    /// What Enter takes: the earlier answer, else what is suggested.
+    pub default: Suggestion,
+    /// Whether the default is what the user answered earlier.
+    pub answered: bool,
+    /// Whether "I don't know" is an answer.
+    pub unknown: bool,
+    /// Whether "none" is an answer.
+    pub none: bool,
+    /// The how-manyth question it is, from one.
+    pub number: usize,
+    /// About how many there are in all.
+    pub total: usize,
+}
+
+/// Something worth saying after an answer: message `note-KEY`, given `values`.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Note {
+    /// Which.
+    pub key: &'static str,
+    /// Its values, as texts.
+    pub values: Vec<(&'static str, String)>,
+}
+
+/// One question in its place.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Place {
+    step: &'static Step,
+    at: At,
+    ask: Ask,
+}
+
+impl Place {
+    fn key(&self) -> String {
+        key(self.step, self.at)
+    }
+}
+
+fn key(step: &Step, at: At) -> String {
+    let prefix = part_key(step.group, at);
+    format!("{prefix}.{}", step.field)
+}
+
+fn part_key(group: Group, at: At) -> String {
+    match group {
+        Group::Generator => "generator".into(),
+        Group::Outlets => "outlets".into(),
+        Group::Site => "site".into(),
+        Group::Outlet => format!("outlet.{}", at.n),
+        Group::Load => format!("load.{}", at.n),
+        Group::Gear => format!("gear.{}", at.n),
+        Group::Out => format!("gear.{}.out.{}", at.n, at.m),
+    }
+}
+
+/// Where the user is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+enum Cursor {
+    /// At the first question without a good answer, or on the review page.
+    Front,
+    /// At this question.
+    At {
+        key: String,
+        from_page: Option<String>,
+    },
+    /// On the page of this part.
+    Part(String),
+}
+
+/// The interview.
+#[derive(Clone, Debug)]
+pub struct Machine {
+    draft: Draft,
+    cursor: Cursor,
+    over: bool,
+    left: bool,
+}
+
+impl Machine {
+    /// Goes on from a draft: at its first question without a good answer.
+    #[must_use]
+    pub fn new(draft: Draft) -> Self {
+        Self {
+            draft,
+            cursor: Cursor::Front,
+            over: false,
+            left: false,
+        }
+    }
+
+    /// The answers so far.
+    #[must_use]
+    pub const fn draft(&self) -> &Draft {
+        &self.draft
+    }
+
+    /// Whether the user has said that the plan is ready to be checked.
+    #[must_use]
+    pub const fn finished(&self) -> bool {
+        self.over
+    }
+
+    /// Whether the user has left.
+    #[must_use]
+    pub const fn quit(&self) -> bool {
+        self.left
+    }
+
+    /// Every question that applies as things stand, in order.
+    fn places(&self) -> Vec<Place> {
+        let draft = &self.draft;
+        let mut all = Vec::new();
+        let mut add = |list: &'static [Step], at: At| {
+            for step in list {
+                let ask = (step.when)(draft, at);
+                if ask != Ask::No {
+                    all.push(Place { step, at, ask });
+                }
+            }
+        };
+        let whole = At::default();
+        add(steps::GENERATOR, whole);
+        each(draft, steps::MOST_OUTLETS, "outlet", "face", |n, stands| {
+            let at = At { n, m: 0 };
+            add(&steps::OUTLET[..1], at);
+            if stands {
+                add(&steps::OUTLET[1..], at);
+            }
+        });
+        add(steps::OUTLETS, whole);
+        for n in parts::outlets(draft) {
+            add(steps::OUTLET_AFTER, At { n, m: 0 });
+        }
+        each(draft, steps::MOST_LOADS, "load", "what", |n, stands| {
+            let at = At { n, m: 0 };
+            add(&steps::LOAD[..1], at);
+            if stands {
+                add(&steps::LOAD[1..], at);
+            }
+        });
+        add(steps::SITE, whole);
+        each(draft, steps::MOST_GEAR, "gear", "what", |n, stands| {
+            let at = At { n, m: 0 };
+            add(&steps::GEAR[..1], at);
+            if !stands {
+                return;
+            }
+            add(&steps::GEAR[1..], at);
+            if parts::is_box(draft, n) {
+                each(
+                    draft,
+                    steps::MOST_OUTS,
+                    &format!("gear.{n}.out"),
+                    "face",
+                    |m, stands| {
+                        let at = At { n, m };
+                        add(&steps::OUT[..1], at);
+                        if stands {
+                            add(&steps::OUT[1..], at);
+                        }
+                    },
+                );
+            }
+            add(steps::GEAR_AFTER, at);
+        });
+        all
+    }
+
+    /// The questions that are asked in their turn.
+    fn flow(&self) -> Vec<Place> {
+        let mut all = self.places();
+        all.retain(|place| place.ask == Ask::Flow);
+        all
+    }
+
+    fn is_answered(&self, place: &Place) -> bool {
+        self.draft
+            .get(&place.key())
+            .is_some_and(|said| self.check(place, said).is_ok())
+    }
+
+    /// The place the user is at; `None` on a page.
+    fn here(&self) -> Option<Place> {
+        match &self.cursor {
+            Cursor::At { key, .. } => {
+                let found = self.places().into_iter().find(|place| place.key() == *key);
+                found.or_else(|| self.front())
+            }
+            Cursor::Front => self.front(),
+            Cursor::Part(_) => None,
+        }
+    }
+
+    fn front(&self) -> Option<Place> {
+        self.flow()
+            .into_iter()
+            .find(|place| !self.is_answered(place))
+    }
+
+    /// The question to ask now.
+    #[must_use]
+    pub fn question(&self) -> Question {
+        let flow = self.flow();
+        match self.here() {
+            Some(place) => {
+                let number = flow.iter().position(|other| *other == place);
+                let total = flow.len() + self.to_come(&flow);
+                self.ask(&place, number.map_or(total, |at| at + 1), total)
+            }
+            None => self.page(flow.len()),
+        }
+    }
+
+    /// About how many questions will still appear: people name some two outlets, half a dozen
+    /// things to run and two pieces of gear.
+    fn to_come(&self, flow: &[Place]) -> usize {
+        let open = |group: Group| {
+            flow.iter()
+                .rfind(|place| place.step.group == group)
+                .filter(|place| !self.is_answered(place))
+                .map_or(0, |place| usize::from(place.at.n))
+        };
+        let missing = |expected: usize, open: usize, each: usize| match open {
+            0 => 0,
+            n => (expected + 1).saturating_sub(n) * each,
+        };
+        missing(2, open(Group::Outlet), 2)
+            + missing(6, open(Group::Load), 1)
+            + missing(2, open(Group::Gear), 5)
+    }
+
+    fn ask(&self, place: &Place, number: usize, total: usize) -> Question {
+        let key = place.key();
+        let earlier = self
+            .draft
+            .get(&key)
+            .filter(|said| self.check(place, said).is_ok());
+        Question {
+            id: place.step.id,
+            about: self.about(place),
+            kind: match place.step.takes {
+                Takes::Pick(items) => Kind::Choice(items(&self.draft, place.at)),
+                Takes::YesNo => Kind::YesNo,
+                Takes::Typed(form) => Kind::Text(form),
+            },
+            default: earlier.map_or_else(
+                || self.suggestion(place),
+                |said| Suggestion::Said(said.clone()),
+            ),
+            answered: earlier.is_some(),
+            unknown: place.step.unknown,
+            none: place.step.none,
+            key,
+            number,
+            total,
+        }
+    }
+
+    /// A suggestion that would not be taken is none.
+    fn suggestion(&self, place: &Place) -> Suggestion {
+        match (place.step.suggest)(&self.draft, place.at) {
+            Suggestion::Said(said) if self.check(place, &said).is_err() => Suggestion::Nothing,
+            suggestion => suggestion,
+        }
+    }
+
+    fn about(&self, place: &Place) -> Option<Label> {
+        let draft = &self.draft;
+        let n = place.at.n;
+        let first = matches!(place.step.field, "face" | "what");
+        match place.step.group {
+            Group::Outlet if !first => {
+                let shape = parts::Place::Outlet(n).shape(draft)?;
+                Some(Label::Place(parts::outlet_id(draft, n), shape))
+            }
+            Group::Load if !first => Some(load_label(draft, n)),
+            Group::Gear if !first => Some(Label::Plain(parts::gear_id(draft, n))),
+            Group::Out => Some(Label::Plain(parts::gear_id(draft, n))),
+            _ => None,
+        }
+    }
+
+    /// Takes what the user did.
+    ///
+    /// # Errors
+    /// When it is no answer to the question; nothing has changed then.
+    pub fn answer(&mut self, input: Input) -> Result<Option<Note>, Reject> {
+        match input {
+            Input::Quit => {
+                self.left = true;
+                Ok(None)
+            }
+            Input::Explain => Ok(None),
+            Input::Back => self.back().map(|()| None),
+            input => match self.here() {
+                Some(place) => self.take(&place, input),
+                None => self.pick_line(input).map(|()| None),
+            },
+        }
+    }
+
+    fn back(&mut self) -> Result<(), Reject> {
+        let previous_of = |flow: &[Place], before: usize| {
+            before.checked_sub(1).map(|at| Cursor::At {
+                key: flow[at].key(),
+                from_page: None,
+            })
+        };
+        let next = match &self.cursor {
+            Cursor::Part(_) => Some(Cursor::Front),
+            Cursor::At {
+                from_page: Some(page),
+                ..
+            } => Some(page_cursor(page)),
+            Cursor::At { .. } | Cursor::Front => {
+                let flow = self.flow();
+                let at = match self.here() {
+                    Some(place) => flow
+                        .iter()
+                        .position(|other| *other == place)
+                        .unwrap_or(flow.len()),
+                    None => flow.len(),
+                };
+                previous_of(&flow, at)
+            }
+        };
+        self.cursor = next.ok_or_else(|| Reject::new("first"))?;
+        Ok(())
+    }
+
+    fn take(&mut self, place: &Place, input: Input) -> Result<Option<Note>, Reject> {
+        let said = self.said(place, input)?;
+        self.check(place, &said)?;
+        let key = place.key();
+        self.draft.answers.insert(key, said);
+        self.cursor = match &self.cursor {
+            Cursor::At {
+                from_page: Some(page),
+                ..
+            } => page_cursor(page),
+            _ => Cursor::Front,
+        };
+        // A change on the page may have opened questions: they come first.
+        if let Cursor::Part(part) = &self.cursor
+            && (self.front().is_some() || !self.parts().contains(part))
+        {
+            self.cursor = Cursor::Front;
+        }
+        Ok(self.note(place))
+    }
+
+    fn said(&self, place: &Place, input: Input) -> Result<Said, Reject> {
+        let step = place.step;
+        let default = || match self.draft.get(&place.key()) {
+            Some(said) if self.check(place, said).is_ok() => Some(said.clone()),
+            _ => match self.suggestion(place) {
+                Suggestion::Said(said) => Some(said),
+                Suggestion::Word(word) => Some(Said::Is(format!("@{word}"))),
+                Suggestion::Nothing => None,
+            },
+        };
+        match input {
+            Input::Answer(text) if text.trim().is_empty() => default().ok_or_else(|| {
+                match step.takes {
+                    Takes::Typed(form) => form.check("").err(),
+                    _ => None,
+                }
+                .unwrap_or_else(|| Reject::new("choice"))
+            }),
+            Input::Answer(text) => {
+                let text = text.trim();
+                match step.takes {
+                    Takes::YesNo => Ok(Said::is(text.to_lowercase())),
+                    // A name that begins so is a reference to a message, and ours alone.
+                    Takes::Typed(Form::Name) if text.starts_with('@') => {
+                        Err(Reject::new("name-signs"))
+                    }
+                    Takes::Typed(_) | Takes::Pick(_) => Ok(Said::is(text)),
+                }
+            }
+            Input::Skip if step.none => Ok(Said::None),
+            Input::Skip => default().ok_or_else(|| Reject::new("no-skip")),
+            Input::Unknown if step.unknown => Ok(Said::Unknown),
+            Input::Unknown => Err(Reject::new("no-unknown")),
+            Input::Back | Input::Explain | Input::Quit => Err(Reject::new("choice")),
+        }
+    }
+
+    /// Whether it is an answer to the question, as the other answers stand.
+    fn check(&self, place: &Place, said: &Said) -> Result<(), Reject> {
+        let step = place.step;
+        let text = match said {
+            Said::Unknown if step.unknown => return Ok(()),
+            Said::None if step.none => return Ok(()),
+            Said::Unknown | Said::None => return Err(Reject::new("no-unknown")),
+            Said::Is(text) => text,
+        };
+        match step.takes {
+            Takes::YesNo => {
+                if !matches!(text.as_str(), "yes" | "no") {
+                    return Err(Reject::new("yes-no"));
+                }
+            }
+            Takes::Pick(items) => {
+                if !items(&self.draft, place.at)
+                    .iter()
+                    .any(|item| item.value == *text)
+                {
+                    return Err(Reject::new("choice"));
+                }
+            }
+            // A suggested name may be a reference to a message.
+            Takes::Typed(Form::Name) if text.starts_with('@') => {}
+            Takes::Typed(form) => form.check(text)?,
+        }
+        self.check_against_others(place, text)
+    }
+
+    fn check_against_others(&self, place: &Place, text: &str) -> Result<(), Reject> {
+        let draft = &self.draft;
+        match place.step.id {
+            "generator-peak" => {
+                let peak: Power = form::quantity(text)?;
+                let rated = draft.text("generator.rated").unwrap_or_default();
+                match form::quantity::<Power>(rated) {
+                    Ok(most) if peak < most => Err(Reject::new("peak").with("rated", rated)),
+                    _ => Ok(()),
+                }
+            }
+            "outlet-trips" => {
+                let trips: Current = form::quantity(text)?;
+                let marked = draft
+                    .text(&format!("outlet.{}.breaker", place.at.n))
+                    .unwrap_or_default();
+                match form::quantity::<Current>(marked) {
+                    Ok(most) if trips > most => Err(Reject::new("trips").with("marked", marked)),
+                    _ => Ok(()),
+                }
+            }
+            "site-sleepers" | "gear-length" => {
+                let length: crate::quantity::Length = form::quantity(text)?;
+                if length.millimetres() > 0 {
+                    Ok(())
+                } else {
+                    Err(Reject::new("zero"))
+                }
+            }
+            "outlet-name" | "gear-name" => {
+                let own = place.key();
+                let taken = parts::part_ids(draft)
+                    .into_iter()
+                    .any(|(key, id)| key != own && id == text)
+                    || parts::load_ids(draft).iter().any(|(_, id)| id == text);
+                if taken {
+                    Err(Reject::new("ident-taken"))
+                } else {
+                    Ok(())
+                }
+            }
+            _ => Ok(()),
+        }
+    }
+
+    // ---- The pages -------------------------------------------------------------------------
+
+    /// The keys of the parts that have a line on the review page.
+    fn parts(&self) -> Vec<String> {
+        let draft = &self.draft;
+        let mut parts = vec!["generator".to_owned()];
+        parts.extend(parts::outlets(draft).map(|n| format!("outlet.{n}")));
+        parts.push("outlets".into());
+        parts.extend(parts::loads(draft).map(|n| format!("load.{n}")));
+        parts.push("site".into());
+        for n in parts::gear(draft) {
+            parts.push(format!("gear.{n}"));
+            if parts::is_box(draft, n) {
+                parts.extend(parts::outs(draft, n).map(|m| format!("gear.{n}.out.{m}")));
+            }
+        }
+        parts
+    }
+
+    /// The questions about one part.
+    fn of_part(&self, part: &str) -> Vec<Place> {
+        let mut all = self.places();
+        all.retain(|place| part_key(place.step.group, place.at) == part);
+        all
+    }
+
+    fn page(&self, total: usize) -> Question {
+        let (key, id, about, rows) = match &self.cursor {
+            Cursor::Part(part) => {
+                let mut rows: Vec<Item> = self
+                    .of_part(part)
+                    .iter()
+                    .map(|place| Item {
+                        value: place.key(),
+                        label: Label::Row(
+                            Box::new(Label::word(format!("ask-{}.row", place.step.id))),
+                            vec![self.shown(place)],
+                        ),
+                        also: None,
+                    })
+                    .collect();
+                rows.insert(0, plain_item("back", "pick-review-back"));
+                (part.clone(), "review-part", Some(self.title(part)), rows)
+            }
+            _ => {
+                let mut rows = vec![plain_item("check", "pick-review-check")];
+                for part in self.parts() {
+                    rows.push(self.line(&part));
+                }
+                for (value, word) in [
+                    ("add outlet", "pick-review-add-outlet"),
+                    ("add load", "pick-review-add-load"),
+                    ("add gear", "pick-review-add-gear"),
+                ] {
+                    rows.push(plain_item(value, word));
+                }
+                ("review".into(), "review", None, rows)
+            }
+        };
+        Question {
+            key,
+            id,
+            about,
+            kind: Kind::Page(rows),
+            default: Suggestion::Said(Said::is(if id == "review" { "check" } else { "back" })),
+            answered: false,
+            unknown: false,
+            none: false,
+            number: total,
+            total,
+        }
+    }
+
+    fn title(&self, part: &str) -> Label {
+        let draft = &self.draft;
+        let number = |prefix: &str| part.strip_prefix(prefix).and_then(|n| n.parse::<u8>().ok());
+        if let Some(n) = number("outlet.") {
+            Label::Plain(parts::outlet_id(draft, n))
+        } else if let Some(n) = number("load.") {
+            load_label(draft, n)
+        } else if let Some(n) = number("gear.") {
+            Label::Plain(parts::gear_id(draft, n))
+        } else if part.starts_with("gear.") {
+            let n = part
+                .split('.')
+                .nth(1)
+                .and_then(|n| n.parse().ok())
+                .unwrap_or(0);
+            Label::Word("part-out".into(), vec![("box", parts::gear_id(draft, n))])
+        } else {
+            Label::word(format!("part-{part}"))
+        }
+    }
+
+    /// One line of the review page: what matters most about the part, and how much is not known.
+    fn line(&self, part: &str) -> Item {
+        let mut shown = Vec::new();
+        let mut open = 0_usize;
+        for place in self.of_part(part) {
+            let said = self.draft.get(&place.key());
+            if matches!(said, Some(Said::Unknown)) {
+                open += 1;
+            }
+            let telling = matches!(
+                place.step.id,
+                "generator-rated"
+                    | "generator-voltage"
+                    | "outlet-face"
+                    | "outlet-breaker"
+                    | "outlets-gfci"
+                    | "outlets-odd"
+                    | "load-draw"
+                    | "load-count"
+                    | "site-ground"
+                    | "site-sleepers"
+                    | "gear-what"
+                    | "gear-jacket"
+                    | "gear-length"
+                    | "gear-from"
+                    | "out-face"
+                    | "out-count"
+                    | "out-breaker"
+            );
+            let dull =
+                place.step.id == "load-count" && said.and_then(Said::text).unwrap_or("1") == "1";
+            if telling && !dull && !matches!(said, Some(Said::Unknown)) {
+                shown.push(self.shown(&place));
+            }
+        }
+        if open > 0 {
+            shown.push(Label::Word(
+                "shown-open".into(),
+                vec![("count", open.to_string())],
+            ));
+        }
+        Item {
+            value: part.to_owned(),
+            label: Label::Row(Box::new(self.title(part)), shown),
+            also: None,
+        }
+    }
+
+    /// The answer to a question as a reader sees it.
+    fn shown(&self, place: &Place) -> Label {
+        let said = self.draft.get(&place.key()).cloned();
+        let said = said.filter(|said| self.check(place, said).is_ok());
+        let suggested = || match (place.ask, self.suggestion(place)) {
+            // What only the review page asks holds its suggestion until then.
+            (Ask::Later, Suggestion::Said(said)) => Some(said),
+            _ => None,
+        };
+        match said.or_else(suggested) {
+            None => Label::word("shown-open-one"),
+            Some(Said::Unknown) => Label::word("shown-unknown"),
+            Some(Said::None) => Label::word(format!("pick-{}-none", place.step.id)),
+            Some(Said::Is(text)) => match place.step.takes {
+                Takes::YesNo => Label::word(format!("pick-{text}")),
+                Takes::Pick(_) if text.ends_with('R') || text.ends_with('P') => Label::Plain(text),
+                Takes::Pick(_) if place.step.id == "load-what" && text != "own" => {
+                    Label::word(format!("appliance-{text}"))
+                }
+                Takes::Pick(items) => items(&self.draft, place.at)
+                    .into_iter()
+                    .find(|item| item.value == text)
+                    .map_or(Label::Plain(text), |item| match item.label {
+                        Label::Place(id, _) => Label::Word("shown-in".into(), vec![("place", id)]),
+                        label => label,
+                    }),
+                Takes::Typed(_) => match text.strip_prefix('@') {
+                    Some(word) => Label::word(word),
+                    None => Label::Plain(text),
+                },
+            },
+        }
+    }
+
+    fn pick_line(&mut self, input: Input) -> Result<(), Reject> {
+        let page = self.question();
+        let value = match input {
+            Input::Answer(text) if !text.trim().is_empty() => text.trim().to_owned(),
+            Input::Answer(_) | Input::Skip => match page.default {
+                Suggestion::Said(Said::Is(value)) => value,
+                _ => return Err(Reject::new("choice")),
+            },
+            _ => return Err(Reject::new("no-unknown")),
+        };
+        let Kind::Page(rows) = page.kind else {
+            return Err(Reject::new("choice"));
+        };
+        if !rows.iter().any(|row| row.value == value) {
+            return Err(Reject::new("choice"));
+        }
+        let next_of = |list: &str, field: &str, most: u8| {
+            (1..=most)
+                .map(|n| format!("{list}.{n}.{field}"))
+                .find(|key| matches!(self.draft.text(key), None | Some("done")))
+                .map(|key| Cursor::At {
+                    key,
+                    from_page: Some("review".into()),
+                })
+                .ok_or_else(|| Reject::new("full"))
+        };
+        self.cursor = match value.as_str() {
+            "check" => {
+                self.over = true;
+                Cursor::Front
+            }
+            "back" => Cursor::Front,
+            "add outlet" => next_of("outlet", "face", steps::MOST_OUTLETS)?,
+            "add load" => next_of("load", "what", steps::MOST_LOADS)?,
+            "add gear" => next_of("gear", "what", steps::MOST_GEAR)?,
+            part if page.id == "review" => Cursor::Part(part.to_owned()),
+            question => Cursor::At {
+                key: question.to_owned(),
+                from_page: Some(page.key),
+            },
+        };
+        Ok(())
+    }
+
+    /// A finished interview goes on at the review page.
+    pub fn reopen(&mut self) {
+        self.over = false;
+        self.cursor = Cursor::Front;
+    }
+
+    // ---- Notes -----------------------------------------------------------------------------
+
+    /// What the set has left once this is named, in watts as they stand: the rules will count
+    /// starting and power factor too.
+    fn note(&self, place: &Place) -> Option<Note> {
+        let draft = &self.draft;
+        if place.step.group != Group::Load {
+            return None;
+        }
+        let named = match place.step.field {
+            "what" => {
+                draft.text(&place.key()) != Some("done") && draft.text(&place.key()) != Some("own")
+            }
+            "draw" | "count" => true,
+            _ => false,
+        };
+        if !named {
+            return None;
+        }
+        let rated: Power = form::quantity(draft.text("generator.rated")?).ok()?;
+        let this = super::build::load_watts(draft, place.at.n)?;
+        let all: Power = parts::loads(draft)
+            .filter_map(|n| super::build::load_watts(draft, n))
+            .sum();
+        let watts = |power: Power| (power.milliwatts() + 999).div_euclid(1000).to_string();
+        let values = vec![
+            ("this", watts(this)),
+            ("all", watts(all)),
+            ("rated", rated.milliwatts().div_euclid(1000).to_string()),
+            (
+                "left",
+                (rated.milliwatts() - all.milliwatts())
+                    .div_euclid(1000)
+                    .to_string(),
+            ),
+        ];
+        let key = if this > rated {
+            "load-too-large"
+        } else if all > rated {
+            "load-turns"
+        } else {
+            "load-left"
+        };
+        Some(Note { key, values })
+    }
+}
+
+fn page_cursor(page: &str) -> Cursor {
+    if page == "review" {
+        Cursor::Front
+    } else {
+        Cursor::Part(page.to_owned())
+    }
+}
+
+fn plain_item(value: &str, word: &str) -> Item {
+    Item {
+        value: value.to_owned(),
+        label: Label::word(word),
+        also: None,
+    }
+}
+
+fn load_label(draft: &Draft, n: u8) -> Label {
+    let name = draft.text(&format!("load.{n}.name"));
+    let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
+    match name {
+        Some(name) if !name.starts_with('@') => Label::Plain(name.to_owned()),
+        _ if what == "own" => Label::word("part-load"),
+        _ => Label::word(format!("appliance-{what}")),
+    }
+}
+
+/// Goes through a list of parts: each with whether it stands, up to and with the first that is
+/// not answered or says that there are no more.
+fn each(draft: &Draft, most: u8, list: &str, field: &str, mut visit: impl FnMut(u8, bool)) {
+    for n in 1..=most {
+        match draft.text(&format!("{list}.{n}.{field}")) {
+            None | Some("done") => {
+                visit(n, false);
+                return;
+            }
+            Some(value) => visit(n, value != "removed"),
+        }
+    }
+}

@@ -1,0 +1,193 @@
+//! The interview at a terminal. The only file that knows the prompt library.
+
+use std::io::{IsTerminal, Write};
+
+use anstyle::Style;
+use inquire::ui::{RenderConfig, StyleSheet, Styled};
+use inquire::{InquireError, Select, Text};
+
+use super::{Input, PromptError, Prompter, Row, Shape, View, typed};
+
+/// The narrowest and widest text. Wider lines are hard to read.
+const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;
+
+/// Whether questions can be asked here. The prompt library would look for a terminal even where
+/// input and output are none, and wait for ever in a script.
+#[must_use]
+pub fn present() -> bool {
+    std::io::stdin().is_terminal() && std::io::stderr().is_terminal()
+}
+
+/// Asks at the terminal, on the error stream, so that output can still be sent elsewhere.
+#[derive(Debug)]
+pub struct Terminal {
+    hint: String,
+    colour: bool,
+}
+
+impl Terminal {
+    /// With the line that says what keys do in a list.
+    #[must_use]
+    pub fn new(words: &crate::words::Words) -> Self {
+        Self {
+            hint: words.text("hint-list"),
+            colour: anstream::AutoStream::choice(&std::io::stderr())
+                != anstream::ColorChoice::Never,
+        }
+    }
+
+    /// Plain signs and no colour: what is picked is marked by a sign, so that it is seen without
+    /// colour too.
+    fn look(&self) -> RenderConfig<'static> {
+        let mut look = RenderConfig::empty()
+            .with_prompt_prefix(Styled::new(">"))
+            .with_answered_prompt_prefix(Styled::new(">"))
+            .with_highlighted_option_prefix(Styled::new("*"))
+            .with_scroll_up_prefix(Styled::new("^"))
+            .with_scroll_down_prefix(Styled::new("v"))
+            .with_canceled_prompt_indicator(Styled::new("<"));
+        if self.colour {
+            let bold = StyleSheet::new().with_attr(inquire::ui::Attributes::BOLD);
+            look = look.with_selected_option(Some(bold)).with_answer(bold);
+        }
+        look
+    }
+
+    fn write(&self, text: &str, bold: bool) -> std::io::Result<()> {
+        let style = if bold {
+            Style::new().bold()
+        } else {
+            Style::new()
+        };
+        let mut out = anstream::AutoStream::auto(std::io::stderr());
+        for line in wrap(text) {
+            if line.is_empty() {
+                writeln!(out)?;
+            } else {
+                writeln!(out, "{style}{line}{style:#}")?;
+            }
+        }
+        out.flush()
+    }
+}
+
+fn columns() -> usize {
+    (textwrap::termwidth() - 1).clamp(*COLUMNS.start(), *COLUMNS.end())
+}
+
+/// Lines that fit. A drawing, which has runs of spaces or begins with one, is left as it is.
+fn wrap(text: &str) -> Vec<String> {
+    let width = columns();
+    text.lines()
+        .flat_map(|line| {
+            if line.contains("  ") || line.starts_with([' ', '+', '|']) {
+                vec![line.to_owned()]
+            } else {
+                textwrap::wrap(line, width)
+                    .into_iter()
+                    .map(std::borrow::Cow::into_owned)
+                    .collect()
+            }
+        })
+        .collect()
+}
+
+/// A row that stays on one line: a list of wrapped rows cannot be read at a glance.
+fn cut(text: &str, width: usize) -> String {
+    use unicode_width::{UnicodeWidthChar, UnicodeWidthStr};
+    if text.width() <= width {
+        return text.to_owned();
+    }
+    let mut cut = String::new();
+    let mut used = 0;
+    for c in text.chars() {
+        used += c.width().unwrap_or(0);
+        if used + 1 > width {
+            break;
+        }
+        cut.push(c);
+    }
+    cut.push('…');
+    cut
+}
+
+impl Prompter for Terminal {
+    fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
+        self.write("", false)?;
+        self.write(&view.progress, false)?;
+        self.write(&view.question, true)?;
+        self.write(&view.why, false)?;
+        let answer = match &view.shape {
+            Shape::Line {
+                default,
+                hint,
+                spoken,
+            } => {
+                let mut prompt = Text::new("")
+                    .with_render_config(self.look())
+                    .with_help_message(hint);
+                if let Some(default) = default {
+                    prompt = prompt.with_default(default);
+                }
+                prompt.prompt().map(|text| typed(&text, spoken))
+            }
+            Shape::List { rows, start } => self.pick(rows, *start),
+        };
+        match answer {
+            Ok(input) => Ok(input),
+            Err(InquireError::OperationCanceled) => Ok(Input::Back),
+            Err(InquireError::OperationInterrupted) => Err(PromptError::Interrupted),
+            Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
+            Err(error) => Err(PromptError::Terminal(std::io::Error::other(error))),
+        }
+    }
+
+    fn tell(&mut self, text: &str) -> std::io::Result<()> {
+        self.write("", false)?;
+        self.write(text, false)
+    }
+}
+
+impl Terminal {
+    fn pick(&self, rows: &[Row], start: Option<usize>) -> Result<Input, InquireError> {
+        let width = columns().saturating_sub(3);
+        let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
+        // Each typed word must be found, in the row or in its further words; where it begins
+        // the row, the row comes first.
+        let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
+            let typed = typed.to_lowercase();
+            let text = rows[at].text.to_lowercase();
+            let also = rows[at].also.to_lowercase();
+            let found = typed
+                .split_whitespace()
+                .all(|word| text.contains(word) || also.contains(word));
+            found.then(|| {
+                if text.starts_with(typed.trim()) {
+                    2
+                } else {
+                    i64::from(text.contains(typed.trim()))
+                }
+            })
+        };
+        Select::new("", shown)
+            .with_render_config(self.look())
+            .with_help_message(&self.hint)
+            .with_page_size(9)
+            .with_starting_cursor(start.unwrap_or(0))
+            .with_scorer(&score)
+            .raw_prompt()
+            .map(|picked| rows[picked.index].input.clone())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn long_rows_are_cut_and_wide_letters_counted() {
+        assert_eq!(cut("kettle", 6), "kettle");
+        assert_eq!(cut("kettles", 6), "kettl…");
+        assert_eq!(cut("電気毛布電気", 6), "電気…");
+    }
+}

@@ -77,6 +77,19 @@ impl Method {
     }
 }
 
+impl Method {
+    /// The figures, for a reader who works it out again: for altitude and then for air, the loss
+    /// in thousandths of a per cent, for each so much, above so much (millimetres; thousandths of
+    /// a degree Celsius).
+    #[must_use]
+    pub const fn lines(&self) -> [(i64, i64, i64); 2] {
+        [
+            (self.altitude.millipercent, self.altitude.per, self.altitude.above),
+            (self.air.millipercent, self.air.per, self.air.above),
+        ]
+    }
+}
+
 impl From<MethodText> for Method {
     fn from(text: MethodText) -> Self {
         Self {

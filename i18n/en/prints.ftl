@@ -178,3 +178,109 @@ print-always-3 = TEST button pressed on every GFCI.
 print-always-4 = Never plug a generator into a building’s wiring.
 print-always-5 = Off and cool for 20 minutes before refuelling. No flames.
 print-always-6 = Nothing opened, rewired or bonded by anyone but a licensed electrician.
+
+## Worksheet
+
+print-ws-title = Worksheet: { $site }
+print-ws-intro = Every number on the labels and the card, with how to work it out again by hand. Limits are rounded down, demands up. Nothing here was measured.
+print-ws-how = How
+print-ws-source = From
+print-ws-checked = Checked by:
+print-ws-not-known = not known
+print-ws-both-units = { $own } = { $published }
+print-ws-power = Power of the generator
+print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m. Heat: { $air-percent } % for each { $air-per } °C above { $air-above } °C.
+print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m, and { $air-percent } % for each { $air-per } °C above { $air-above } °C.
+print-ws-power-less = The smaller of the two is used.
+print-ws-power-marked = Marked running power
+print-ws-power-peak-marked = Marked peak power
+print-ws-power-altitude = Altitude
+print-ws-power-air = Air
+print-ws-power-rated = Running power here
+print-ws-power-peak = Peak power here
+print-ws-power-reachable = Can be reached through the outlets in use
+print-ws-power-stranded = Cannot be reached
+print-ws-limits = Limit of every receptacle
+print-ws-limits-long = For hours = smallest of (amps × share) over all parts from the generator to the receptacle.
+print-ws-limits-short = For a short time = smallest of the amps.
+print-ws-limits-watts = Watts = amps × volts.
+print-ws-limit-part = { $id } { $reason } { $amps } × { $share }
+print-ws-reason-rated-power = running power
+print-ws-reason-one-leg = one half
+print-ws-reason-breaker = breaker
+print-ws-reason-trips-early = breaker, as seen to trip
+print-ws-reason-receptacle = receptacle
+print-ws-reason-plug = plug
+print-ws-reason-cord-ampacity = wire
+print-ws-reason-coiled-cord = wire, coiled
+print-ws-reason-wiring = wiring
+print-ws-reason-not-fed = not fed
+print-ws-cords = Cords
+print-ws-cords-ohms = Ohms = ohms for each foot × length × 2, there and back, at 75 °C.
+print-ws-cords-amps = Amps: the smallest of the wire’s ampacity and the usual mark for its length; a third of that when coiled.
+print-ws-loads = Loads
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up.
+print-ws-loads-start = Starting: as given, or running × the figure for its kind, and then it is among the assumptions.
+print-ws-drops = Voltage drop
+print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. Heaters take less as the voltage sinks; everything else takes more.
+print-ws-drops-with = Each is worked out with the loads that may run beside it and cost it the most.
+print-ws-sharing = Who runs together
+print-ws-sharing-formula = A set may run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
+print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
+print-ws-together-row = Together, set { $number }
+print-ws-never-row = Never together
+print-ws-start-row = Switch on { $load }
+print-ws-start-peak = at most { $peak } in that moment
+print-ws-turn-row = Turn { $number }
+print-ws-unplaced-row = No place for { $load }
+print-ws-no-receptacle-fits = no free receptacle takes its plug
+print-ws-no-room = every receptacle that takes its plug is full
+print-ws-too-large = it asks for more than any receptacle may give
+print-ws-energy = Energy and fuel
+print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Fuel = hours run ÷ hours of one tank × tank.
+print-ws-energy-between = Between two published running times, fuel burnt in an hour is taken on a straight line.
+print-ws-energy-published = Published time on one tank at { $load } load
+print-ws-energy-day = Energy in a day
+print-ws-energy-tank = One tank lasts
+print-ws-energy-fuel = Fuel in a day
+print-ws-energy-peak = Greatest demand, from { $hour }
+print-ws-noise = Noise
+print-ws-noise-formula = Level = published level − 20 × log₁₀(distance ÷ published distance). Trees, slopes and walls change it.
+print-ws-noise-published = Published level at { $distance }
+print-ws-noise-sleepers = Where people sleep
+print-ws-noise-50ft = At 50 ft
+print-ws-noise-quiet = Below 60 dB(A) from
+print-ws-findings = What was found
+print-ws-assumed = Taken for granted
+print-ws-assumed-how = What nobody knew was taken for the unsafe case.
+print-ws-column-what = What
+print-ws-column-figure = Figure
+print-ws-column-receptacle = Receptacle
+print-ws-column-made-of = Smallest of
+print-ws-column-hours-amps = Hours
+print-ws-column-hours-watts = Hours
+print-ws-column-short-amps = Short
+print-ws-column-short-watts = Short
+print-ws-column-cord = Cord
+print-ws-column-wire = Wire
+print-ws-column-length = Length
+print-ws-column-ohms = Ohms
+print-ws-column-rating = Carries
+print-ws-column-load = Load
+print-ws-column-at = At
+print-ws-column-watts = Watts
+print-ws-column-volts = Volts
+print-ws-column-amps = Amps
+print-ws-column-start-watts = Start
+print-ws-column-start-amps = Start
+print-ws-column-lost = Lost
+print-ws-column-lost-percent = Share
+print-ws-column-left = Left
+print-ws-column-lost-starting = At start
+print-ws-column-which = Which
+print-ws-column-code = Rule
+print-ws-column-signal = Signal
+print-ws-column-why = Why
+print-ws-column-sources = Sources
+print-ws-column-value = Value
+print-ws-column-assumption = Assumption

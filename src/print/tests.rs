@@ -224,10 +224,12 @@ fn print(
 }
 
 /// Writes what was printed where somebody can look at it, if asked to.
-fn show(files: &[(String, Vec<u8>)]) {
+fn show(files: &[(String, Vec<u8>)], under: &str) {
     if let Some(folder) = option_env!("TALLYWATT_SHOW") {
+        let folder = std::path::Path::new(folder).join(under);
+        std::fs::create_dir_all(&folder).expect("a folder");
         for (name, bytes) in files {
-            std::fs::write(std::path::Path::new(folder).join(name), bytes).expect("written");
+            std::fs::write(folder.join(name), bytes).expect("written");
         }
     }
 }
@@ -236,7 +238,6 @@ fn show(files: &[(String, Vec<u8>)]) {
 fn the_labels_carry_the_numbers_of_the_report() {
     let (plan, report) = small();
     let files = print(&plan, &report, &Options::default()).expect("printed");
-    show(&files);
     let labels = text_of(&files[0].1);
     for text in [
         "box-left",
@@ -250,6 +251,29 @@ fn the_labels_carry_the_numbers_of_the_report() {
             labels.contains(text) || labels.contains(&spaced),
             "{text} in {labels}"
         );
+    }
+}
+
+fn demo(text: &str) -> (Plan, Report) {
+    let plan = crate::plan::read(text).expect("the demo reads");
+    let report = crate::report::build(&plan);
+    (plan, report)
+}
+
+#[test]
+fn both_demo_plans_print() {
+    for (name, text) in [
+        ("packed", crate::plan::demo::WEEKEND),
+        ("mended", crate::plan::demo::MENDED),
+    ] {
+        let (plan, report) = demo(text);
+        let files = print(&plan, &report, &Options::default()).expect("printed");
+        show(&files, name);
+        assert_eq!(files.len(), 4);
+        for (name, pdf) in &files {
+            let text = text_of(pdf);
+            assert!(text.contains("Juniper Cove"), "{name}: {text}");
+        }
     }
 }
 

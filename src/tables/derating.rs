@@ -84,7 +84,11 @@ impl Method {
     #[must_use]
     pub const fn lines(&self) -> [(i64, i64, i64); 2] {
         [
-            (self.altitude.millipercent, self.altitude.per, self.altitude.above),
+            (
+                self.altitude.millipercent,
+                self.altitude.per,
+                self.altitude.above,
+            ),
             (self.air.millipercent, self.air.per, self.air.above),
         ]
     }

@@ -8,7 +8,7 @@ use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::Length;
 use crate::report::{Amount, Limit};
-use crate::tables::shape::{Plug, Receptacle};
+use crate::supply::{NodeIx, NodeKind};
 use crate::words::Show;
 
 /// Sets and conflicts shown at most; the worksheet has them all.
@@ -19,7 +19,7 @@ const COLUMNS: usize = 8;
 const LEAST_FROM_PEOPLE: Length = Length::from_millimetres(6_096);
 const AMPLE_FROM_PEOPLE: Length = Length::from_millimetres(7_620);
 /// Clear space round the set: FEMA 2011, 3 to 4 ft.
-const CLEAR: Length = Length::from_millimetres(1_220);
+const CLEAR: Length = Length::from_millimetres(1_219);
 
 /// The data of `card.typ`.
 #[derive(Debug, Serialize)]
@@ -337,11 +337,11 @@ impl<'a> Tree<'a> {
         };
         row.loads = self.loads(&outlet.id);
         rows.push(self.with_limit(row, self.context.limit(&outlet.id)));
-        self.fed(&outlet.id, outlet.shape, rails, rows);
+        self.fed(&outlet.id, rails, rows);
     }
 
     /// Everything plugged into a receptacle.
-    fn fed(&self, at: &Id, shape: Receptacle, rails: &[bool], rows: &mut Vec<Row>) {
+    fn fed(&self, at: &Id, rails: &[bool], rows: &mut Vec<Row>) {
         let plan = self.context.plan;
         let cords = plan
             .cords
@@ -359,24 +359,24 @@ impl<'a> Tree<'a> {
             let mut below = rails.to_vec();
             below.push(index + 1 < count);
             match part {
-                Fed::Cord(cord) => self.cord(cord, at, shape, &below, rows),
-                Fed::Box(part) => self.part(part, at, shape, &below, rows),
+                Fed::Cord(cord) => self.cord(cord, &below, rows),
+                Fed::Box(part) => self.part(part, &below, rows),
             }
         }
     }
 
-    fn cord(&self, cord: &Cord, at: &Id, shape: Receptacle, rails: &[bool], rows: &mut Vec<Row>) {
+    fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("cord", &cord.id, None, rails);
         row.detail = cord_facts(&self.context, cord);
         if let [end] = cord.ends.as_slice() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);
             rows.push(self.with_limit(row, self.context.limit(&cord.id)));
-            self.fed(&cord.id, *end, rails, rows);
+            self.fed(&cord.id, rails, rows);
             return;
         }
         row.kind = "splitter";
-        rows.push(self.all_together(row, at, shape, cord.plug));
+        rows.push(self.all_together(row, &cord.id));
         let count = cord.ends.len();
         for (index, end) in cord.ends.iter().enumerate() {
             let id = cord.end_id(index);
@@ -387,23 +387,16 @@ impl<'a> Tree<'a> {
             row.detail = end.to_string();
             row.loads = self.loads(&id);
             rows.push(self.with_limit(row, self.context.limit(&id)));
-            self.fed(&id, *end, &below, rows);
+            self.fed(&id, &below, rows);
         }
     }
 
-    fn part(
-        &self,
-        part: &DistributionBox,
-        at: &Id,
-        shape: Receptacle,
-        rails: &[bool],
-        rows: &mut Vec<Row>,
-    ) {
+    fn part(&self, part: &DistributionBox, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("box", &part.id, None, rails);
         row.detail = self
             .context
             .say("box-headline", &[("inlet", &part.inlet.to_string())]);
-        rows.push(self.all_together(row, at, shape, part.inlet));
+        rows.push(self.all_together(row, &part.id));
         let count = part.outlets.len();
         for (index, outlet) in part.outlets.iter().enumerate() {
             let mut below = rails.to_vec();
@@ -412,14 +405,24 @@ impl<'a> Tree<'a> {
         }
     }
 
-    /// A splitter or box has the limit of the receptacle it plugs into, for everything on it
-    /// together. Where its plug is made for less than that receptacle the report has no figure
-    /// for it, and none is made up.
-    fn all_together(&self, mut row: Row, at: &Id, shape: Receptacle, plug: Plug) -> Row {
-        if plug.0.rating() >= shape.0.rating()
-            && let Some(limit) = self.context.limit(at)
-        {
-            row = self.with_limit(row, Some(limit));
+    /// The limit of a splitter's cord or a box's inlet: that of everything on it together.
+    fn all_together(&self, mut row: Row, id: &Id) -> Row {
+        let context = &self.context;
+        let of_it =
+            |kind: &NodeKind| matches!(kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
+        let supply = context.supply;
+        let found = supply
+            .nodes
+            .iter()
+            .position(|node| node.id == *id && of_it(&node.kind))
+            .map(NodeIx);
+        if let Some(ix) = found {
+            let limit = supply.limit(ix);
+            row.amps = Amount::of(limit.continuous).amount;
+            row.long = Some(context.capacity(&Amount::of(limit.continuous)));
+            row.short = Some(context.capacity(&Amount::of(limit.short)));
+            row.gfci = supply.gfci(ix);
+            row.enforced = limit.reason.enforced();
         }
         row
     }

@@ -4,6 +4,7 @@
 mod card;
 mod cautions;
 mod labels;
+mod worksheet;
 
 use std::collections::BTreeMap;
 
@@ -13,6 +14,7 @@ use serde::Serialize;
 use super::{Document, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
+use crate::supply::Supply;
 use crate::words::{Show, Words};
 
 /// The data of each document as JSON, checked.
@@ -27,11 +29,13 @@ pub(super) fn all(
         report,
         words,
         options,
+        supply: &Supply::build(plan),
     };
     let documents = vec![
         (Document::Labels, json(&labels::data(&context)?)),
         (Document::Card, json(&card::data(&context))),
         (Document::Cautions, json(&cautions::data(&context))),
+        (Document::Worksheet, json(&worksheet::data(&context))),
     ];
     let faults = words.faults();
     if !faults.is_empty() {
@@ -105,6 +109,8 @@ struct Context<'a> {
     report: &'a Report,
     words: &'a Words,
     options: &'a Options,
+    /// The tree the report was made from: the same plan gives the same tree.
+    supply: &'a Supply,
 }
 
 impl<'a> Context<'a> {

@@ -289,3 +289,146 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan;
+
+    /// The units of a plan with these loads.
+    fn units_of(loads: &str) -> (Vec<LoadUnit>, Vec<String>) {
+        let text = format!(
+            r#"
+format = 1
+region = "north-america"
+[site]
+name = "Test"
+[generator]
+name = "set"
+rated = "5 kW"
+voltage = "120/240 V"
+[[generator.outlet]]
+id = "front"
+shape = "5-20R"
+breaker = "20 A"
+{loads}"#
+        );
+        let plan = plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}"));
+        let (units, assumed) = units(&plan);
+        let assumed = assumed
+            .into_iter()
+            .map(|assumption| format!("{} {}", assumption.field, assumption.why))
+            .collect();
+        (units, assumed)
+    }
+
+    fn one(lines: &str) -> (LoadUnit, Vec<String>) {
+        let (units, assumed) = units_of(&format!(
+            "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"5-15P\"\ncontinuous = false\n{lines}\n"
+        ));
+        assert_eq!(units.len(), 1);
+        (units[0].clone(), assumed)
+    }
+
+    #[test]
+    fn a_heater_is_plain_arithmetic() {
+        let (unit, assumed) = one("kind = \"heater\"\nrunning = \"1500 W\"");
+        assert_eq!(unit.running_current.milliamps(), 12_500);
+        assert_eq!(unit.starting_current.milliamps(), 12_500);
+        assert!(assumed.is_empty(), "{assumed:?}");
+    }
+
+    #[test]
+    fn watts_are_not_volt_amperes() {
+        // 300 W at a power factor of 0.6 is 500 VA: 4.167 A, and not 2.5 A.
+        let (unit, _) = one("kind = \"electronic\"\nrunning = \"300 W\"\npower_factor = 0.6");
+        assert_eq!(unit.running_current.milliamps(), 4167);
+        // The same where nobody knows the factor, and that is said.
+        let (unit, assumed) = one("kind = \"electronic\"\nrunning = \"300 W\"");
+        assert_eq!(unit.running_current.milliamps(), 4167);
+        assert_eq!(assumed, ["load.x.power_factor power-factor"]);
+        // A current on the nameplate is taken as it is; the watts are at most its volt-amperes.
+        let (unit, assumed) = one("kind = \"electronic\"\ncurrent = \"2 A\"");
+        assert_eq!(unit.running_current.milliamps(), 2000);
+        assert_eq!(unit.running.milliwatts(), 240_000);
+        assert!(assumed.is_empty(), "{assumed:?}");
+    }
+
+    #[test]
+    fn motors_start_at_their_locked_rotor_current() {
+        // NEC 430.251(A): 1/2 hp at 115 V, full load 9.8 A, locked rotor 58.8 A.
+        let (unit, assumed) = one("kind = \"motor\"\nmotor = { hp = \"1/2\" }");
+        assert_eq!(unit.running_current.milliamps(), 9800);
+        assert_eq!(unit.starting_current.milliamps(), 58_800);
+        assert_eq!(assumed, ["load.x.starting starting"]);
+        // NEC table 430.7(B): code G is at most 6.29 kVA per hp; 1/2 hp 3145 VA, 26.209 A.
+        let (unit, _) = one("kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"G\" }");
+        assert_eq!(unit.starting_current.milliamps(), 26_209);
+        // V has no upper end, so six times full load.
+        let (unit, _) = one("kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"V\" }");
+        assert_eq!(unit.starting_current.milliamps(), 58_800);
+    }
+
+    #[test]
+    fn a_motor_without_a_starting_figure() {
+        let (unit, assumed) = one("kind = \"motor\"\nrunning = \"160 W\"\npower_factor = 0.8");
+        // 160 W / (0.8 x 120 V) = 1.667 A; six times that.
+        assert_eq!(unit.starting_current.milliamps(), 6 * 1667);
+        assert_eq!(assumed, ["load.x.starting starting"]);
+        // Where the running power is a guess, the start is not less than the guess.
+        let (unit, _) = one("kind = \"motor\"\nrunning = \"unknown\"\nstarting = \"100 W\"");
+        assert_eq!(unit.running.milliwatts(), 725_000);
+        assert_eq!(unit.starting, unit.running);
+        assert_eq!(unit.starting_current, unit.running_current);
+    }
+
+    #[test]
+    fn an_unknown_heater_is_all_that_its_plug_carries() {
+        let (unit, assumed) = one("kind = \"heater\"\nrunning = \"unknown\"");
+        assert_eq!(unit.running.milliwatts(), 1_800_000);
+        assert_eq!(unit.running_current.milliamps(), 15_000);
+        assert_eq!(assumed, ["load.x.running running"]);
+    }
+
+    #[test]
+    fn two_legs_halve_the_current() {
+        let (units, _) = units_of(
+            "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"6-20P\"\ncontinuous = false\n\
+             kind = \"heater\"\nrunning = \"2400 W\"\n",
+        );
+        assert_eq!(units[0].running_current.milliamps(), 10_000);
+        // NEC table 430.248: at 230 V half of it.
+        let (units, _) = units_of(
+            "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"6-20P\"\ncontinuous = false\n\
+             kind = \"motor\"\nmotor = { hp = \"1/2\" }\n",
+        );
+        assert_eq!(units[0].running_current.milliamps(), 4900);
+    }
+
+    #[test]
+    fn several_alike_are_several_units() {
+        let (units, _) = units_of(
+            "[[load]]\nid = \"lamp\"\nname = \"Lamp\"\nplug = \"1-15P\"\ncount = 3\n\
+             kind = \"lamp\"\nrunning = \"9 W\"\nhours = [\"18:00-22:00\"]\n",
+        );
+        let ids: Vec<&str> = units.iter().map(|unit| unit.id.as_str()).collect();
+        assert_eq!(ids, ["lamp.1", "lamp.2", "lamp.3"]);
+        // Four hours at a stretch is continuous.
+        assert!(units.iter().all(|unit| unit.continuous));
+    }
+
+    #[test]
+    fn hours_tell_whether_it_is_continuous() {
+        let with = |lines: &str| {
+            let (units, assumed) = units_of(&format!(
+                "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"5-15P\"\nkind = \"heater\"\n\
+                 running = \"100 W\"\n{lines}\n"
+            ));
+            (units[0].continuous, assumed.len())
+        };
+        assert_eq!(with("hours = [\"07:00-09:59\"]"), (false, 0));
+        assert_eq!(with("hours = [\"07:00-10:00\"]"), (true, 0));
+        assert_eq!(with(""), (true, 1));
+        assert_eq!(with("continuous = false"), (false, 0));
+    }
+}

@@ -7,6 +7,8 @@
 mod build;
 pub mod drop;
 mod limit;
+#[cfg(test)]
+mod tests;
 
 pub use limit::Governing;
 

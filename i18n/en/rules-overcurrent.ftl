@@ -18,3 +18,7 @@ OVER001 = { $fix ->
     .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $rating } or less.
     .fix-wiring = Do not use { $first }. Its wire is too thin for its breaker. Have a licensed electrician look at it.
     .fix-unknown = Read the number on the breaker or in the manual and put it in the plan. Until then, leave { $first } unused.
+
+OVER002 = Too much for hours on { $first }
+    .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Everything on then: { $about }.
+    .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are over.

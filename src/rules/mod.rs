@@ -18,6 +18,8 @@ mod noise;
 mod overcurrent;
 mod power;
 mod shock;
+#[cfg(test)]
+mod testing;
 mod voltage;
 
 use crate::plan::Id;

@@ -84,3 +84,26 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    /// The bounds are those of CPSC (2020) and NIST (2009), 20 ft and 25 ft.
+    #[test]
+    fn danger_below_twenty_feet_and_caution_below_twenty_five() {
+        for (distance, signal) in [
+            ("5.9 m", Some(Signal::Danger)),
+            ("20 ft", Some(Signal::Caution)),
+            ("25 ft", None),
+        ] {
+            let edit = format!("sleepers_at = \"{distance}\"");
+            assert_eq!(
+                signals("AIR001", &[("sleepers_at = \"60 ft\"", &edit)]).first().copied(),
+                signal,
+                "{distance}"
+            );
+        }
+    }
+}

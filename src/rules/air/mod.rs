@@ -1,3 +1,6 @@
-//! Rules on air.
+//! Rules on air: carbon monoxide and room to breathe.
 
-crate::rules::area! { carbon_monoxide_distance }
+crate::rules::area! {
+    carbon_monoxide_distance,
+    no_co_alarm,
+}

@@ -1,3 +1,3 @@
-//! Rules on cord.
+//! Rules on cords.
 
-crate::rules::area! {}
+crate::rules::area! { cord_too_thin }

@@ -1,3 +1,5 @@
 //! Rules on health.
 
-crate::rules::area! {}
+crate::rules::area! {
+    medical_load,
+}

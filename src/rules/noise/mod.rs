@@ -1,3 +1,6 @@
 //! Rules on noise.
 
-crate::rules::area! {}
+crate::rules::area! {
+    noise_at_50_ft,
+    quiet_hours,
+}

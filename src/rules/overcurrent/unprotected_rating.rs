@@ -106,7 +106,7 @@ const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 /// The smallest breaker that protects a point, itself included: the current it may hold.
 ///
 /// A breaker of unknown rating protects nothing; one above it still may.
-pub(super) fn protection(facts: &Facts<'_>, at: NodeIx) -> Option<Current> {
+pub(in crate::rules) fn protection(facts: &Facts<'_>, at: NodeIx) -> Option<Current> {
     facts
         .supply
         .up(at)

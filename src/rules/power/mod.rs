@@ -1,3 +1,8 @@
-//! Rules on power.
+//! Rules on power: what the set can make, and what of it arrives.
 
-crate::rules::area! { rated_power_exceeded }
+crate::rules::area! {
+    rated_power_exceeded,
+    peak_exceeded,
+    stranded_power,
+    breaker_trips_early,
+}

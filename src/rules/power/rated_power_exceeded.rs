@@ -108,3 +108,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         );
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::codes;
+
+    #[test]
+    fn a_wish_without_hours_waits_its_turn() {
+        let heavy = ("running = \"1500 W\"", "running = \"3600 W\"");
+        let no_hours = ("hours = [\"18:00-23:00\"]", "");
+        assert!(codes(&[heavy, no_hours]).contains(&"POWER001"));
+        assert!(
+            !codes(&[heavy, no_hours, ("wanted = \"must\" # fan", "wanted = \"wish\"")])
+                .contains(&"POWER001")
+        );
+    }
+}

@@ -1,3 +1,9 @@
-//! Rules on shock.
+//! Rules on electric shock.
 
-crate::rules::area! {}
+crate::rules::area! {
+    no_ground_fault_protection,
+    floating_neutral_tester,
+    feeds_building,
+    two_bonds,
+    bond_in_box,
+}

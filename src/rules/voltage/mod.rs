@@ -1,3 +1,3 @@
-//! Rules on voltage.
+//! Rules on voltage: what is lost on the way.
 
-crate::rules::area! {}
+crate::rules::area! { voltage_drop }

@@ -1,0 +1,42 @@
+# Rules on electric shock.
+
+ground-wet = wet
+ground-damp = damp
+ground-dry = dry
+ground-unknown = not known, so taken as wet
+
+SHOCK001 = No shock protection at { $about }
+    .why = The ground here is { $ground }. If a cord or appliance goes bad, current can pass through whoever touches it. A breaker will not trip in time. Ground-fault protection (GFCI) does, at 6 thousandths of an amp.
+    .fix-protect = Use only receptacles with a TEST and a RESET button, or a cord or box that has them. Press TEST before each use: the power must go off.
+
+SHOCK002 = { $fix ->
+    [find-out] A plug-in tester may mislead you: nobody knows if the neutral floats
+   *[other] A plug-in tester will mislead you on this generator
+  }
+    .why = { $fix ->
+        [find-out] If the neutral floats, the tester shows "open ground" and its button trips nothing, even though the protection works.
+       *[other] The neutral floats: it is not joined to ground. The tester shows "open ground" and its button trips nothing, even though the protection works.
+      }
+    .fix-own-button = Test with the TEST button on the receptacle itself. The power must go off; then press RESET. Do not join neutral and ground yourself.
+    .fix-find-out = Test with the TEST button on the receptacle itself. Look in the manual for "floating" or "bonded neutral", and put it in the plan. Do not join neutral and ground yourself.
+
+SHOCK003 = { $fix ->
+    [ask] Nobody knows if this will feed a building's wiring
+   *[other] This would feed a building's wiring
+  }
+    .why = Power goes out through the building to the street, at thousands of volts. It kills people who repair the lines. A cord with two plugs has bare live blades.
+    .fix-stop = Do not connect it. Plug things into the generator by cords only. A licensed electrician must fit transfer equipment first.
+    .fix-ask = Find out before you start it. If the answer is yes, do not connect it: a licensed electrician must fit transfer equipment first.
+
+SHOCK004 = Neutral is joined to ground in { $bonds } places
+    .why = It may be joined in one place only. With { $bonds }, metal that you touch carries current, and shock protection may trip for no reason or not at all.
+    .fix-plug = Take the bonding plug out: this generator is bonded already.
+    .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
+
+SHOCK005 = { $fix ->
+    [known] Neutral is joined to ground inside { $first }
+   *[other] Nobody knows how { $first } is wired inside
+  }
+    .why = Neutral and ground belong together at the generator, if anywhere. Joined in a box, metal that you touch can carry current, and shock protection may not work. Boxes: { $about }.
+    .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
+    .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it.

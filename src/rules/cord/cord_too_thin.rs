@@ -1,0 +1,148 @@
+//! # CORD001 cord-too-thin
+//!
+//! ## What it checks
+//! Whether a cord is asked to carry more than its wire or its plug is made for, where no breaker
+//! would stop it.
+//!
+//! ## Why it hurts
+//! An overloaded cord gets hot along its whole length, hottest where it is covered or coiled. The
+//! breaker belongs to the outlet, not to the cord, so nothing trips. Cords under a rug or a tent
+//! floor start fires this way.
+//!
+//! ## The arithmetic
+//! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
+//! busier leg, against the smaller of its plug's rating and its ampacity (two current-carrying
+//! conductors: 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; three: 7, 10, 15,
+//! 20, 25 A; less where it stays coiled). A load that found no place because of a cord counts
+//! against that cord. Where a breaker upstream is no larger than the cord's limit, the breaker
+//! trips first and this rule is silent.
+//!
+//! ## What to do
+//! Use a thicker cord, or plug some of it in elsewhere. A smaller AWG number is a thicker wire.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of flexible cord (from a secondary copy).
+//! - Reckoning hot, neutral and ground at 120 V as two current-carrying conductors is common
+//!   practice, no source.
+
+use crate::plan::{Cord, Id};
+use crate::quantity::Current;
+use crate::rules::demand::clock;
+use crate::rules::overcurrent::protection;
+use crate::rules::prelude::*;
+use crate::supply::{LimitReason, NodeIx, NodeKind};
+
+pub(super) const RULE: Rule = Rule {
+    code: "CORD001",
+    name: "cord-too-thin",
+    area: "cord",
+    text: include_str!("cord_too_thin.rs"),
+    sources: &[cite::NEC_400_5, cite::PRACTICE],
+    fixes: &["thicker", "unwind"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // 13.3 A through 16 AWG behind 20 A.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
+            ("running = \"1500 W\"", "running = \"1600 W\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"left\" # fan", "on = \"front\""),
+        ],
+        // Coiled.
+        &[
+            ("coiled = false", "coiled = true"),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // 12.5 A through 16 AWG behind 20 A.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"left\" # fan", "on = \"front\""),
+        ],
+    ],
+};
+
+/// How the cord's wire is marked.
+fn wire(cord: Option<&Cord>) -> Value {
+    cord.and_then(|cord| cord.wire.known())
+        .map_or(Value::Word { word: "not-known" }, |wire| {
+            Value::Name(wire.to_string())
+        })
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let needs = facts.needs();
+    for (at, node) in facts.supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        let NodeKind::Cord { .. } = node.kind else {
+            continue;
+        };
+        // What trips first is not this rule's.
+        if protection(facts, ix).is_some_and(|breaker| breaker <= node.rating) {
+            continue;
+        }
+        let through = facts.through(&needs, ix);
+        let busiest = facts.busiest(&through, |on| facts.worst_leg(on));
+        let mut demand = facts.worst_leg(&busiest.on);
+        let mut loads = busiest.ids();
+        if demand <= node.rating {
+            let Some((id, amps)) = kept_out(facts, &node.id) else {
+                continue;
+            };
+            demand = amps;
+            loads = vec![id];
+        }
+        let mut about = vec![node.id.clone()];
+        about.extend(loads);
+        let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+        found.add(
+            Signal::Danger,
+            about,
+            values([
+                ("demand", demand.into()),
+                ("limit", node.rating.into()),
+                ("wire", wire(plan)),
+                ("time", clock(busiest.minute)),
+            ]),
+            if node.reason == LimitReason::CoiledCord {
+                "unwind"
+            } else {
+                "thicker"
+            },
+            values([]),
+        );
+    }
+}
+
+/// A load without a place that this cord alone keeps out: its plug fits beyond the cord, and the
+/// cord sets the limit there.
+fn kept_out(facts: &Facts<'_>, cord: &Id) -> Option<(Id, Current)> {
+    facts.needs().into_iter().find_map(|need| {
+        if need.at.is_some() {
+            return None;
+        }
+        let plug = *need.load.plug.known()?;
+        let mut fits = facts
+            .figures
+            .limits
+            .iter()
+            .filter(|limit| limit.shape.takes(plug))
+            .peekable();
+        fits.peek()?;
+        fits.all(|limit| {
+            limit.set_by.id == *cord
+                && crate::rules::demand::quantity::<Current>(&limit.short_amps) < need.amps()
+        })
+        .then(|| (need.load.id.clone(), need.amps()))
+    })
+}

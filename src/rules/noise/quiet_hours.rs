@@ -1,0 +1,70 @@
+//! # NOISE002 quiet-hours
+//!
+//! ## What it checks
+//! Whether anything is meant to run while the camp must be quiet.
+//!
+//! ## Why it hurts
+//! Nobody is hurt, but the set will be switched off by a neighbour or a host, perhaps in the middle
+//! of something that matters.
+//!
+//! ## The arithmetic
+//! The hours of each load against the quiet hours, minute by minute. A medical load without hours
+//! counts as running at night; other loads without hours can run by day.
+//!
+//! ## What to do
+//! Move it to another time, or run it from a battery that was charged by day. Ask the host before
+//! you come if someone's health depends on it.
+//!
+//! ## Sources
+//! - The host's own hours decide: common practice, no source.
+
+use crate::plan::{Id, LoadKind};
+use crate::rules::demand::clock;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "NOISE002",
+    name: "quiet-hours",
+    area: "noise",
+    text: include_str!("quiet_hours.rs"),
+    sources: &[cite::PRACTICE],
+    fixes: &["move"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]")],
+        &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
+    ],
+    #[cfg(test)]
+    spares: &[&[], &[("hours = [\"18:00-23:00\"]", "")]],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let Some(quiet) = facts.plan.site.quiet_hours.known().copied() else {
+        return;
+    };
+    let loud: Vec<Id> = facts
+        .plan
+        .loads
+        .iter()
+        .filter(|load| {
+            if load.hours.is_empty() {
+                return load.kind == LoadKind::Medical;
+            }
+            // Two spans meet exactly when one begins inside the other.
+            load.hours
+                .iter()
+                .any(|span| span.contains(quiet.from) || quiet.contains(span.from))
+        })
+        .map(|load| load.id.clone())
+        .collect();
+    if !loud.is_empty() {
+        found.add(
+            Signal::Notice,
+            loud,
+            values([("from", clock(quiet.from)), ("to", clock(quiet.to))]),
+            "move",
+            values([]),
+        );
+    }
+}

@@ -1,0 +1,117 @@
+//! # OVER002 continuous-over-80-percent
+//!
+//! ## What it checks
+//! Whether anything that runs for three hours or more loads a breaker, receptacle, plug or cord
+//! beyond 80 % of its rating.
+//!
+//! ## Why it hurts
+//! Heat builds up for hours. A breaker that carries its full marking for a short meal trips in a
+//! long night, and contacts in worn receptacles and plugs cook slowly.
+//!
+//! ## The arithmetic
+//! At each point, for the minute of greatest demand: amperes that run less than three hours, plus
+//! 125 % of the amperes that run longer, against the point's rating. With long-running loads
+//! alone that is 80 %: 12 A on 15 A, 16 A on 20 A, 24 A on 30 A. A load is long-running when the
+//! plan says so, when nobody knows, or when its own hours are three or more at a stretch. Only
+//! the point nearest the generator is named.
+//!
+//! ## What to do
+//! Move one of the loads to another breaker, lower its setting, or give it a rest before three
+//! hours are over.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 210.19(A) and 210.20(A): 125 % of continuous load (from memory, not verified).
+//! - NFPA 70 (NEC), 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles (from a secondary
+//!   copy).
+
+use crate::plan::Leg;
+use crate::quantity::Current;
+use crate::rules::demand::{Need, clock};
+use crate::rules::prelude::*;
+use crate::supply::{Node, NodeIx, NodeKind};
+
+pub(super) const RULE: Rule = Rule {
+    code: "OVER002",
+    name: "continuous-over-80-percent",
+    area: "overcurrent",
+    text: include_str!("continuous_over_80_percent.rs"),
+    sources: &[cite::NEC_210_20, cite::NEC_210_21_B2],
+    fixes: &["move"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // 16.1 A on a 20 A breaker.
+        &[
+            ("running = \"50 W\"", "running = \"1932 W\""),
+            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        // 16 A on a 20 A breaker.
+        &[
+            ("running = \"50 W\"", "running = \"1920 W\""),
+            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
+        ],
+        // The same as the one found, but for two hours.
+        &[
+            ("running = \"50 W\"", "running = \"1932 W\""),
+            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-20:00\"]"),
+            ("continuous = true # fan", "continuous = false"),
+        ],
+    ],
+};
+
+/// What the point must be rated for, in thousandths of a milliampere scaled by its continuous
+/// share, so that nothing is rounded: others × share + continuous, against rating × share.
+fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
+    let share = i128::from(node.continuous.permille());
+    let (long, short): (Vec<Need<'_>>, Vec<Need<'_>>) =
+        on.iter().copied().partition(Need::continuous);
+    [Leg::A, Leg::B]
+        .into_iter()
+        .map(|leg| {
+            i128::from(facts.on_leg(&short, leg).milliamps()) * share
+                + i128::from(facts.on_leg(&long, leg).milliamps()) * 1000
+        })
+        .max()
+        .unwrap_or(0)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let needs = facts.needs();
+    let mut named: Vec<NodeIx> = Vec::new();
+    for (at, node) in facts.supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        if matches!(node.kind, NodeKind::Source)
+            || facts.supply.up(ix).any(|(above, _)| named.contains(&above))
+        {
+            continue;
+        }
+        let through = facts.through(&needs, ix);
+        let busiest = facts.busiest(&through, |on| scaled(facts, node, on));
+        let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
+        let room = i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille());
+        if long.is_empty() || scaled(facts, node, &busiest.on) <= room {
+            continue;
+        }
+        named.push(ix);
+        let mut about = vec![node.id.clone()];
+        about.extend(busiest.ids());
+        let demand: Current = facts.worst_leg(&busiest.on);
+        found.add(
+            Signal::Caution,
+            about,
+            values([
+                ("demand", demand.into()),
+                ("long", facts.worst_leg(&long).into()),
+                ("rating", node.rating.into()),
+                ("limit", node.rating.scaled_down(node.continuous).into()),
+                ("time", clock(busiest.minute)),
+            ]),
+            "move",
+            values([]),
+        );
+    }
+}

@@ -1,0 +1,129 @@
+//! # POWER002 peak-exceeded
+//!
+//! ## What it checks
+//! Whether the moment of starting asks for more than the generator's peak. Motors, compressors and
+//! some chargers draw several times their running power for a moment when they start.
+//!
+//! ## Why it hurts
+//! The engine bogs down and the voltage drops for everything else. The set may trip or stall,
+//! taking lamps and anything medical with it; a motor that cannot start sits there and overheats.
+//!
+//! ## The arithmetic
+//! For the minute of greatest demand: the running watts of everything that is on, plus the largest
+//! step from running to starting among them, against the peak watts after derating (the rated
+//! watts where no peak is known). If that is too much, the same loads are switched on one by one,
+//! largest step first, each step's sum against the peak: no other order does better. If this
+//! order holds, the remedy is the order; if one load is too much even alone, no order helps.
+//! What a starting motor draws is its own figure where given, else the locked-rotor figure by its
+//! code letter or six times its running current.
+//!
+//! ## What to do
+//! Switch on one thing at a time, the largest starter first, and wait for it to settle. Leave at
+//! home what the set cannot start even alone.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 430.251(A): locked rotor at six times full load (confirmed).
+//! - Starting the largest first is arithmetic and common practice, no source.
+
+use crate::quantity::Power;
+use crate::rules::demand::{Need, clock, quantity};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "POWER002",
+    name: "peak-exceeded",
+    area: "power",
+    text: include_str!("peak_exceeded.rs"),
+    sources: &[cite::NEC_430_251, cite::PRACTICE],
+    fixes: &["alone", "order", "fewer"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("starting = \"1500 W\"", "starting = \"4501 W\"")],
+        &[("starting = \"1500 W\"", "starting = \"4500 W\"")],
+        // Two starters, each well alone, but not the second beside the first in either order.
+        &[
+            ("running = \"1500 W\"", "running = \"2000 W\""),
+            ("starting = \"1500 W\"", "starting = \"4000 W\""),
+            ("running = \"50 W\"", "running = \"1500 W\""),
+            ("starting = \"100 W\"", "starting = \"3500 W\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        // 4450 W + 50 W is exactly the peak.
+        &[("starting = \"1500 W\"", "starting = \"4450 W\"")],
+    ],
+};
+
+fn step(need: &Need<'_>) -> Power {
+    need.starting() - need.running()
+}
+
+/// Whether starting in this order never passes the peak.
+fn holds(order: &[Need<'_>], peak: Power) -> bool {
+    let mut running = Power::ZERO;
+    order.iter().all(|need| {
+        let fits = running + need.starting() <= peak;
+        running = running + need.running();
+        fits
+    })
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let needs = facts.needs();
+    let peak: Power = quantity(&facts.figures.usable.peak_watts);
+    let worst = |on: &[Need<'_>]| {
+        on.iter().map(Need::running).sum::<Power>()
+            + on.iter().map(step).max().unwrap_or(Power::ZERO)
+    };
+    let busiest = facts.busiest(&needs, worst);
+    let demand = worst(&busiest.on);
+    let mut order = busiest.on.clone();
+    order.sort_by_key(|need| std::cmp::Reverse(step(need)));
+    let Some(largest) = order.first() else {
+        return;
+    };
+    // Too much running is another rule's finding; this one is about starting.
+    if demand <= peak || step(largest) == Power::ZERO {
+        return;
+    }
+    let (signal, fix) = if let Some(alone) = order.iter().find(|need| need.starting() > peak) {
+        let shown = values([
+            ("demand", alone.starting().into()),
+            ("limit", peak.into()),
+            ("over", (alone.starting() - peak).into()),
+            ("time", clock(busiest.minute)),
+        ]);
+        found.add(
+            Signal::Caution,
+            vec![alone.load.id.clone()],
+            shown,
+            "alone",
+            values([]),
+        );
+        return;
+    } else if holds(&order, peak) {
+        (Signal::Notice, "order")
+    } else {
+        (Signal::Caution, "fewer")
+    };
+    let mut about = Vec::new();
+    for need in &order {
+        if !about.contains(&need.load.id) {
+            about.push(need.load.id.clone());
+        }
+    }
+    found.add(
+        signal,
+        about,
+        values([
+            ("demand", demand.into()),
+            ("limit", peak.into()),
+            ("over", (demand - peak).into()),
+            ("time", clock(busiest.minute)),
+        ]),
+        fix,
+        values([]),
+    );
+}

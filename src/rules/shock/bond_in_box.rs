@@ -1,0 +1,61 @@
+//! # SHOCK005 bond-in-box
+//!
+//! ## What it checks
+//! Whether a distribution box joins neutral to ground inside, or may do so: a box that is not
+//! factory made and listed, of which nobody knows.
+//!
+//! ## Why it hurts
+//! The joint belongs at the generator. In a box, the ground wire of the cord before it carries
+//! current, a GFCI at the generator trips or is blinded, and with a bonded set there are two joints.
+//!
+//! ## The arithmetic
+//! None. A box known to have a bond is a warning; if the set has one too, rule SHOCK004 speaks
+//! instead. A box that is not known to be listed, and of whose bond nobody knows, is a caution.
+//!
+//! ## What to do
+//! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from
+//!   memory, not verified).
+
+use super::two_bonds::{bonded_boxes, bonds_at_set};
+use crate::plan::{Answer, Id};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "SHOCK005",
+    name: "bond-in-box",
+    area: "shock",
+    text: include_str!("bond_in_box.rs"),
+    sources: &[cite::NEC_250_142],
+    fixes: &["known", "unknown"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bond = false", "bond = true")],
+        &[("bond = false", "bond = \"unknown\""), ("listed = true", "listed = false")],
+        &[("bond = false", ""), ("listed = true", "")],
+    ],
+    #[cfg(test)]
+    spares: &[&[], &[("bond = false", "")]],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let bonded = bonded_boxes(facts.plan);
+    if bonds_at_set(facts.plan) + bonded.len() == 1 && !bonded.is_empty() {
+        found.add(Signal::Warning, bonded, values([]), "known", values([]));
+    }
+    let doubtful: Vec<Id> = facts
+        .plan
+        .boxes
+        .iter()
+        .filter(|it| {
+            it.from.is_some() && !it.bond.is_known() && it.listed != Answer::Known(true)
+        })
+        .map(|it| it.id.clone())
+        .collect();
+    if !doubtful.is_empty() {
+        found.add(Signal::Caution, doubtful, values([]), "unknown", values([]));
+    }
+}

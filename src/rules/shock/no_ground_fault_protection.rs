@@ -1,0 +1,133 @@
+//! # SHOCK001 no-ground-fault-protection
+//!
+//! ## What it checks
+//! Whether every receptacle in use has ground-fault protection (GFCI) somewhere between it and the
+//! generator, at the receptacle, in the box, in a cord or in the set. Protection that nobody has
+//! confirmed counts as none. Ground that nobody has described counts as wet.
+//!
+//! ## Why it hurts
+//! Wet hands and bare feet on wet ground carry current through the heart if an appliance or a cord
+//! has a fault. A breaker does not see it: it takes 15 A or more to trip, and a person dies of a
+//! small part of one ampere. A class A GFCI trips at 4 to 6 thousandths of an ampere.
+//!
+//! ## The arithmetic
+//! Each receptacle with a load on it is walked back to the generator until something with
+//! ground-fault protection is met. If none is: wet or unknown ground is a danger, damp a warning,
+//! dry a caution. The cord that feeds a protected box is itself not protected by it: keep its
+//! connections off the ground and out of the wet.
+//!
+//! ## What to do
+//! Plug into a receptacle that has protection (look for a TEST and a RESET button), or use a cord
+//! or a box with it built in, the nearer to the generator the better. Press TEST before each use:
+//! the power must go off.
+//!
+//! Authorities differ on small sets. OSHA's rule leaves out two-wire sets of 5 kW or less whose
+//! wires are insulated from the frame. The NEC dropped its own such exemption in 2002. The stricter
+//! one is used here, because a camp is wetter than most building sites and nobody checks the cords.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 590.6(A)(3): receptacles of sets of 15 kW or less used for temporary power
+//!   (from a secondary copy).
+//! - NFPA 70 (NEC), 445.20: protection on portable sets (from a secondary copy).
+//! - 29 CFR, 1926.404(b)(1)(ii): protection on building sites and the exemption (confirmed).
+//! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
+
+use crate::plan::{Answer, Ground, Id};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "SHOCK001",
+    name: "no-ground-fault-protection",
+    area: "shock",
+    text: include_str!("no_ground_fault_protection.rs"),
+    sources: &[
+        cite::NEC_590_6,
+        cite::NEC_445_20,
+        cite::OSHA_404_B,
+        cite::NEC_CLASS_A,
+    ],
+    fixes: &["protect"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("gfci = true # left", "gfci = false")],
+        &[("gfci = true # left", "gfci = \"unknown\"")],
+        &[("gfci = true # left", "")],
+        &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "")],
+        &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "ground = \"dry\"")],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // Protected further up.
+        &[("gfci = true # left", "gfci = false"), ("gfci = false # twist", "gfci = true")],
+        // Not in use.
+        &[("gfci = true # front", "gfci = false")],
+    ],
+};
+
+/// The receptacles that loads are on, in the order of the tree.
+fn in_use(facts: &Facts<'_>) -> Vec<Id> {
+    let needs = facts.needs();
+    facts
+        .supply
+        .receptacles()
+        .filter(|(ix, ..)| needs.iter().any(|need| need.at == Some(*ix)))
+        .map(|(_, node, ..)| node.id.clone())
+        .collect()
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let bare: Vec<Id> = in_use(facts)
+        .into_iter()
+        .filter(|id| {
+            facts
+                .figures
+                .limits
+                .iter()
+                .find(|limit| limit.id == *id)
+                .is_none_or(|limit| !limit.gfci)
+        })
+        .collect();
+    if bare.is_empty() {
+        return;
+    }
+    let (signal, ground) = match facts.plan.site.ground {
+        Answer::Known(Ground::Wet) => (Signal::Danger, "ground-wet"),
+        Answer::Known(Ground::Damp) => (Signal::Warning, "ground-damp"),
+        Answer::Known(Ground::Dry) => (Signal::Caution, "ground-dry"),
+        Answer::Unknown | Answer::Missing => (Signal::Danger, "ground-unknown"),
+    };
+    found.add(
+        signal,
+        bare,
+        values([("ground", Value::Word { word: ground })]),
+        "protect",
+        values([]),
+    );
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    #[test]
+    fn the_wetter_the_worse_and_unknown_is_wet() {
+        for (ground, signal) in [
+            ("ground = \"wet\"", Signal::Danger),
+            ("ground = \"damp\"", Signal::Warning),
+            ("ground = \"dry\"", Signal::Caution),
+            ("ground = \"unknown\"", Signal::Danger),
+        ] {
+            assert_eq!(
+                signals(
+                    "SHOCK001",
+                    &[("gfci = true # left", ""), ("ground = \"wet\"", ground)]
+                ),
+                [signal],
+                "{ground}"
+            );
+        }
+    }
+}

@@ -1,0 +1,138 @@
+//! A small plan in good order, and what the rules find when it is edited.
+
+use crate::plan::Plan;
+use crate::report::{Finding, Report, Signal};
+
+/// Nothing here is worse than a notice.
+pub(super) const EXAMPLE: &str = r#"
+format = 1
+region = "north-america"
+
+[site]
+name = "Alder Flat"
+ground = "wet"
+sleepers_at = "60 ft"
+altitude = "300 ft"
+air = "70 °F"
+quiet_hours = "23:00-07:00"
+co_alarm = true
+feeds_building = false
+
+[generator]
+name = "the grey one"
+rated = "3600 W"
+peak = "4500 W"
+voltage = "120 V"
+neutral = "bonded"
+bonding_plug = false
+inverter = true
+fuel = "gasoline"
+tank = "3 gal"
+runtime = [ { load = "25 %", lasts = "14 h" }, { load = "100 %", lasts = "5 h" } ]
+noise = { level = "60 dBA", at = "23 ft", load = "25 %" }
+
+[[generator.outlet]]
+id = "front"
+shape = "5-20R"
+breaker = "20 A" # front
+gfci = true # front
+
+[[generator.outlet]]
+id = "twist"
+shape = "L5-30R"
+breaker = "30 A" # twist
+gfci = false # twist
+
+[[cord]]
+id = "long"
+from = "twist"
+plug = "L5-30P" # long
+ends = ["L5-30R"] # long
+wire = "10 AWG" # long
+conductors = 3 # long
+length = "50 ft" # long
+outdoor = true # long
+coiled = false # long
+
+[[box]]
+id = "box"
+from = "long"
+inlet = "L5-30P" # box
+listed = true
+bond = false
+
+[[box.outlet]]
+id = "left"
+shape = "5-20R" # left
+breaker = "20 A" # left
+gfci = true # left
+wire = "12 AWG" # left
+
+[[load]]
+id = "kettle"
+name = "Kettle"
+kind = "heater" # kettle
+running = "1500 W"
+starting = "1500 W" # kettle
+power_factor = 1.0
+continuous = false # kettle
+wanted = "must" # kettle
+hours = ["18:30-19:00"]
+plug = "5-15P" # kettle
+on = "left" # kettle
+
+[[load]]
+id = "fan"
+name = "Fan"
+kind = "electronic" # fan
+running = "50 W"
+starting = "100 W" # fan
+continuous = true # fan
+wanted = "must" # fan
+hours = ["18:00-23:00"]
+plug = "5-15P" # fan
+on = "left" # fan
+"#;
+
+/// The example's text with these edits.
+///
+/// # Panics
+/// When a text to edit is not there: the test would test nothing.
+pub(super) fn edited(edits: &[(&str, &str)]) -> String {
+    edits.iter().fold(EXAMPLE.to_owned(), |text, (from, to)| {
+        assert!(text.contains(from), "no `{from}` in the example plan");
+        text.replacen(from, to, 1)
+    })
+}
+
+/// The plan in this text.
+pub(super) fn plan(text: &str) -> Plan {
+    match crate::plan::read(text) {
+        Ok(plan) => plan,
+        Err(errors) => panic!("{errors:#?}\n{text}"),
+    }
+}
+
+/// The whole report of the edited example.
+pub(super) fn report(edits: &[(&str, &str)]) -> Report {
+    crate::report::build(&plan(&edited(edits)))
+}
+
+/// What is found in the edited example.
+pub(super) fn findings(edits: &[(&str, &str)]) -> Vec<Finding> {
+    report(edits).findings
+}
+
+/// The codes of what is found, in order.
+pub(super) fn codes(edits: &[(&str, &str)]) -> Vec<&'static str> {
+    findings(edits).iter().map(|found| found.code).collect()
+}
+
+/// The signals of one rule's findings, worst first.
+pub(super) fn signals(code: &str, edits: &[(&str, &str)]) -> Vec<Signal> {
+    findings(edits)
+        .iter()
+        .filter(|found| found.code == code)
+        .map(|found| found.signal)
+        .collect()
+}

@@ -1,0 +1,140 @@
+//! # VOLT001 voltage-drop
+//!
+//! ## What it checks
+//! How much voltage is lost between the generator and each place of use while everything that may
+//! run together runs, and in the moment the heaviest load there starts.
+//!
+//! ## Why it hurts
+//! Low voltage makes motors and compressors draw more and run hot, makes them fail to start, dims
+//! lamps and upsets chargers. It wastes power as heat in the cord. It rarely hurts anyone by
+//! itself.
+//!
+//! ## The arithmetic
+//! Amperes times the resistance of the conductors out and back, added up along the path, as a
+//! share of nominal voltage. Resistance is the published figure for copper at 75 °C. Above 3 % is
+//! noted, above 5 % is a caution: both are informational figures, nobody enforces them. Above 5 %
+//! also leaves less than the 114 V that a 120 V service may go down to. A dip of more than 15 % on
+//! starting is a caution, because many motors then fail to start.
+//!
+//! ## What to do
+//! Use a thicker or a shorter cord, or move the load nearer to the generator's end of it. Two steps
+//! thicker (14 to 12 to 10 AWG) loses well under half.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 210.19(A) and 215.2(A), informational notes: 3 % and 5 % (from a secondary copy).
+//! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
+//! - COMAR (Maryland), as ANSI C84.1 range A, 20.50.07.02: 114 to 126 V (confirmed).
+//! - A dip of 15 % on starting is common practice, no source.
+
+use crate::plan::Id;
+use crate::quantity::{Percent, Voltage};
+use crate::report::Drop;
+use crate::rules::demand::quantity;
+use crate::rules::prelude::*;
+
+/// Noted above this.
+const NOTED: Percent = Percent::from_millipercent(3_000);
+/// A caution above this.
+const MUCH: Percent = Percent::from_millipercent(5_000);
+/// A start is in doubt above this.
+const DIP: Percent = Percent::from_millipercent(15_000);
+
+pub(super) const RULE: Rule = Rule {
+    code: "VOLT001",
+    name: "voltage-drop",
+    area: "voltage",
+    text: include_str!("voltage_drop.rs"),
+    sources: &[
+        cite::NEC_DROP,
+        cite::NEC_TABLE_8,
+        cite::C84_1,
+        cite::PRACTICE,
+    ],
+    fixes: &["thicker", "start"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("length = \"50 ft\"", "length = \"200 ft\"")],
+        &[
+            ("length = \"50 ft\"", "length = \"200 ft\""),
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("starting = \"1500 W\"", "starting = \"4440 W\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[&[]],
+};
+
+/// A drop on starting as a share of nominal voltage, rounded up.
+fn share(facts: &Facts<'_>, drop: &Drop) -> Percent {
+    let volts: Voltage = quantity(&drop.volts_starting);
+    let nominal: Voltage = facts
+        .figures
+        .limits
+        .iter()
+        .find(|limit| limit.id == drop.receptacle)
+        .map_or(facts.supply.volts, |limit| quantity(&limit.volts));
+    let nominal = nominal.millivolts().max(1);
+    Percent::from_millipercent((volts.millivolts() * 100_000 + nominal - 1) / nominal)
+}
+
+/// The places, the worst first, each once.
+fn places(mut drops: Vec<(Percent, &Drop)>) -> Vec<Id> {
+    drops.sort_by_key(|(percent, _)| std::cmp::Reverse(*percent));
+    let mut ids: Vec<Id> = Vec::new();
+    for (_, drop) in drops {
+        if !ids.contains(&drop.at) {
+            ids.push(drop.at.clone());
+        }
+    }
+    ids
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let running: Vec<(Percent, &Drop)> = facts
+        .figures
+        .drops
+        .iter()
+        .map(|drop| (quantity::<Percent>(&drop.percent_running), drop))
+        .filter(|(percent, _)| *percent > NOTED)
+        .collect();
+    if let Some((percent, worst)) = running.iter().copied().max_by_key(|(percent, _)| *percent) {
+        found.add(
+            if percent > MUCH {
+                Signal::Caution
+            } else {
+                Signal::Notice
+            },
+            places(running),
+            values([
+                ("drop", quantity::<Voltage>(&worst.volts_running).into()),
+                ("percent", percent.into()),
+                ("left", quantity::<Voltage>(&worst.volts_left).into()),
+                ("noted", NOTED.into()),
+                ("much", MUCH.into()),
+            ]),
+            "thicker",
+            values([]),
+        );
+    }
+    let starting: Vec<(Percent, &Drop)> = facts
+        .figures
+        .drops
+        .iter()
+        .map(|drop| (share(facts, drop), drop))
+        .filter(|(percent, _)| *percent > DIP)
+        .collect();
+    if let Some((percent, worst)) = starting.iter().copied().max_by_key(|(percent, _)| *percent) {
+        found.add(
+            Signal::Caution,
+            places(starting),
+            values([
+                ("drop", quantity::<Voltage>(&worst.volts_starting).into()),
+                ("percent", percent.into()),
+                ("much", DIP.into()),
+            ]),
+            "start",
+            values([]),
+        );
+    }
+}

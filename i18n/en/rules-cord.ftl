@@ -4,3 +4,26 @@ CORD001 = { $first } is asked for more than it carries
     .why = { $first } (wire: { $wire }) carries { $limit } at most. It is asked for { $demand }. No breaker stops that: the cord just gets hot and can burn. Involved: { $about }.
     .fix-thicker = Use a thicker cord made for { $demand } or more (a smaller AWG number is thicker), or plug some of it in elsewhere.
     .fix-unwind = Unwind the whole cord before you use it. A coil cannot get rid of its heat.
+
+CORD002 = { $fix ->
+    [replace] Indoor cord used outdoors: { $about }
+   *[other] Nobody knows if this cord is for outdoors: { $about }
+  }
+    .why = An indoor jacket cracks in sun and cold and lets water in. Feet and tent pegs cut it. A bare wire in wet grass can kill.
+    .fix-replace = Use a cord marked for outdoors: "W" in its type letters, or the words "for outdoor use".
+    .fix-look = Read the print on the jacket. If it has no "W" in its type letters and does not say "for outdoor use", use another cord.
+
+CORD003 = { $first } stays coiled while in use
+    .why = A coil cannot get rid of its heat and melts from the inside. Coiled, count on { $limit } at most. No breaker knows that it is coiled.
+    .fix-unwind = Unwind the whole cord and lay it out loosely. If it is far too long, use a shorter one.
+
+CORD004 = { $fix ->
+    [replace] The ground ends at { $first }
+   *[other] Nobody knows if { $first } has a ground wire
+  }
+    .why = { $fix ->
+        [replace] Beyond it, a fault can put full voltage on a metal case, and nothing trips until someone touches it. Involved: { $about }.
+       *[other] Without a ground wire, a fault can put full voltage on a metal case, and nothing trips until someone touches it. Involved: { $about }.
+      }
+    .fix-replace = Leave { $first } out. Use a cord with a ground wire and a whole ground pin.
+    .fix-count = Read the print on the jacket: "/3" after the gauge means three wires, ground included. "/2" has no ground: do not use it.

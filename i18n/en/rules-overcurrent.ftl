@@ -22,3 +22,11 @@ OVER001 = { $fix ->
 OVER002 = Too much for hours on { $first }
     .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Everything on then: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are over.
+
+OVER003 = { $first } carries less than its breaker allows
+    .why = { $first } carries { $limit }, but the breaker before it trips only above { $breaker }. That is allowed for this cord. But nothing stops you from overloading it.
+    .fix-add-up = Add up what is plugged in beyond { $first }. Keep it at { $limit } or less.
+
+OVER004 = { $first } cannot give all its receptacles full power at once
+    .why = Its breakers add up to { $sum }, and what feeds it gives { $feed }. This is ordinary. It means you share.
+    .fix-sum = Keep everything on { $first } together at { $feed } or less. The card shows what may run together.

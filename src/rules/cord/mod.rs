@@ -1,3 +1,8 @@
 //! Rules on cords.
 
-crate::rules::area! { cord_too_thin }
+crate::rules::area! {
+    cord_too_thin,
+    indoor_cord_outdoors,
+    coiled_cord,
+    missing_ground,
+}

@@ -1,3 +1,6 @@
-//! Rules on fit.
+//! Rules on what plugs in where.
 
-crate::rules::area! {}
+crate::rules::area! {
+    plug_does_not_fit,
+    adapter_raises_rating,
+}

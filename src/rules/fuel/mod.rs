@@ -1,3 +1,5 @@
 //! Rules on fuel.
 
-crate::rules::area! {}
+crate::rules::area! {
+    refuelling,
+}

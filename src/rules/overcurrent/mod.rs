@@ -3,6 +3,8 @@
 crate::rules::area! {
     unprotected_rating,
     continuous_over_80_percent,
+    cord_limits_load,
+    feed_limits_branches,
 }
 
 pub(super) use unprotected_rating::protection;

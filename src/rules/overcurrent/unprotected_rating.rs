@@ -101,7 +101,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// The largest breaker under which 240.5(B)(4) lets a cord set do with a smaller ampacity.
-const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
+pub(super) const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 
 /// The smallest breaker that protects a point, itself included: the current it may hold.
 ///

@@ -1,0 +1,13 @@
+# Rules on what plugs in where.
+
+FIT001 = { $fix ->
+    [load] No receptacle takes the plug of { $about }
+   *[other] { $about } does not go into what it should plug into
+  }
+    .why = Shapes differ so that a plug cannot meet the wrong volts or amps. A plug that does not fit is not meant to go there.
+    .fix-load = Check the shape of the plug. Use a listed cord or box that has the right receptacle and breaker. Never file, bend or cut a plug.
+    .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
+
+FIT002 = { $first } looks bigger than it is
+    .why = It ends in a { $shape } shape, but its plug is made for { $limit }. The limit stays { $limit }.
+    .fix-plan = Plan with { $limit } for everything beyond { $first }, and mark it so.

@@ -1,0 +1,89 @@
+//! # CORD004 missing-ground
+//!
+//! ## What it checks
+//! Whether the ground goes all the way: cords with too few conductors for their plug, and two-blade
+//! plugs or adapters with three-hole receptacles behind them.
+//!
+//! ## Why it hurts
+//! Everything with a metal case relies on the ground. Without it a fault puts full voltage on the
+//! case and nothing trips until a person touches it.
+//!
+//! ## The arithmetic
+//! The conductors that a plug calls for, ground included: three at 120 V or 240 V, four at
+//! 120/240 V. Fewer means that the ground, or worse the neutral, ends there. On wet, damp or unknown
+//! ground this is a danger, on dry ground a warning. "I don't know" is a caution.
+//!
+//! ## What to do
+//! Leave the cord or adapter out. Use a three-wire cord. Never break off a ground pin and never use
+//! an adapter that drops it.
+//!
+//! ## Sources
+//! - 29 CFR, 1910.334(a)(3): cords for grounded equipment carry a ground, and nothing may
+//!   interrupt it (from memory, not verified).
+
+use crate::plan::{Answer, Cord, Ground, Id};
+use crate::rules::prelude::*;
+use crate::tables::shape::Circuit;
+
+pub(super) const RULE: Rule = Rule {
+    code: "CORD004",
+    name: "missing-ground",
+    area: "cord",
+    text: include_str!("missing_ground.rs"),
+    sources: &[cite::OSHA_334],
+    fixes: &["replace", "count"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("conductors = 3 # long", "conductors = 2")],
+        &[("conductors = 3 # long", "conductors = \"unknown\"")],
+        // A ground-lifting adapter.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"1-15P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[&[], &[("conductors = 3 # long", "")]],
+};
+
+/// Conductors a cord of this plug needs, ground included.
+fn needed(cord: &Cord) -> u8 {
+    match cord.plug.0.circuit() {
+        Circuit::OneLeg | Circuit::TwoLegs => 3,
+        Circuit::TwoLegsNeutral => 4,
+    }
+}
+
+fn lifts_ground(cord: &Cord) -> bool {
+    let grounded_ends = cord.ends.iter().any(|end| end.0.grounded());
+    grounded_ends
+        && (!cord.plug.0.grounded()
+            || cord
+                .conductors
+                .known()
+                .is_some_and(|count| *count < needed(cord)))
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let in_use = || facts.plan.cords.iter().filter(|cord| cord.from.is_some());
+    let broken: Vec<Id> = in_use()
+        .filter(|cord| lifts_ground(cord))
+        .map(|cord| cord.id.clone())
+        .collect();
+    if !broken.is_empty() {
+        let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
+            Signal::Warning
+        } else {
+            Signal::Danger
+        };
+        found.add(signal, broken, values([]), "replace", values([]));
+    }
+    let doubtful: Vec<Id> = in_use()
+        .filter(|cord| !lifts_ground(cord) && cord.conductors == Answer::Unknown)
+        .map(|cord| cord.id.clone())
+        .collect();
+    if !doubtful.is_empty() {
+        found.add(Signal::Caution, doubtful, values([]), "count", values([]));
+    }
+}

@@ -1,0 +1,67 @@
+//! # FIT002 adapter-raises-rating
+//!
+//! ## What it checks
+//! Whether a cord or adapter ends in a larger shape than it begins with, as a 15 A plug with a 30 A
+//! receptacle for a trailer.
+//!
+//! ## Why it hurts
+//! The shape at its end promises more than there is. The usual harm is a tripped breaker and a trailer
+//! gone dark; with a worn plug it is a hot one.
+//!
+//! ## The arithmetic
+//! The plug's rating against the largest rating among its ends. The limit at every end stays that
+//! of the plug. What protects the plug is rule OVER001's question.
+//!
+//! ## What to do
+//! Plan with the smaller figure: one heating thing at a time. Mark the adapter with it.
+//!
+//! ## Sources
+//! - NEMA WD 6: amperes of each configuration (from memory, not verified).
+
+use crate::quantity::Current;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "FIT002",
+    name: "adapter-raises-rating",
+    area: "fit",
+    text: include_str!("adapter_raises_rating.rs"),
+    sources: &[cite::WD_6],
+    fixes: &["plan"],
+    check,
+    #[cfg(test)]
+    fires: &[&[(
+        "from = \"twist\"\nplug = \"L5-30P\"",
+        "from = \"front\"\nplug = \"5-15P\"",
+    )]],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
+        ],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    for cord in &facts.plan.cords {
+        let plug = cord.plug.0.rating();
+        let end = cord
+            .ends
+            .iter()
+            .map(|end| end.0.rating())
+            .max()
+            .unwrap_or(Current::ZERO);
+        if cord.from.is_some() && end > plug {
+            found.add(
+                Signal::Notice,
+                vec![cord.id.clone()],
+                values([("limit", plug.into()), ("shape", end.into())]),
+                "plan",
+                values([]),
+            );
+        }
+    }
+}

@@ -1,0 +1,114 @@
+//! # FUEL001 refuelling
+//!
+//! ## What it checks
+//! Whether something is meant to run for longer at a stretch than one tank lasts.
+//!
+//! ## Why it hurts
+//! The set runs dry or has to be refuelled in the middle, often at night. Fuel spilled on a hot
+//! engine catches fire at once and burns whoever pours it.
+//!
+//! ## The arithmetic
+//! The hours of all loads are joined, and the longest unbroken stretch is set against the hours per
+//! tank at the mean demand while anything runs. A medical load without hours counts all day; other
+//! loads without hours can wait while you refuel. Hours per tank are interpolated between
+//! published points, so take them as a rough figure.
+//!
+//! ## What to do
+//! Plan a pause. Turn everything off, stop the engine, and let it cool for 15 to 20 minutes before
+//! you open the tank. Refuel in daylight, away from flames, and not in rain. Keep spare fuel in a
+//! proper can, well away from the set and the tents.
+//!
+//! ## Sources
+//! - FEMA, generator advice, 2020: off and cool for 15 to 20 minutes before refuelling, not in rain
+//!   (from a secondary copy).
+
+use crate::plan::{LoadKind, Span};
+use crate::quantity::Hours;
+use crate::rules::demand::quantity;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "FUEL001",
+    name: "refuelling",
+    area: "fuel",
+    text: include_str!("refuelling.rs"),
+    sources: &[cite::FEMA_2020],
+    fixes: &["pause"],
+    check,
+    #[cfg(test)]
+    fires: &[&[
+        ("running = \"50 W\"", "running = \"1800 W\""),
+        ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]"),
+    ]],
+    #[cfg(test)]
+    spares: &[&[]],
+};
+
+/// The longest unbroken run of minutes, round the clock, in which any of the spans is on.
+fn longest(spans: &[Span]) -> usize {
+    let day = usize::from(Span::DAY);
+    let mut longest = 0;
+    let mut run = 0;
+    // Twice round, so that a stretch over midnight is seen whole.
+    for minute in (0..Span::DAY).chain(0..Span::DAY) {
+        run = if spans.iter().any(|span| span.contains(minute)) {
+            run + 1
+        } else {
+            0
+        };
+        longest = longest.max(run);
+    }
+    longest.min(day)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let Some(tank) = &facts.figures.energy.hours_per_tank else {
+        return;
+    };
+    let tank: Hours = quantity(tank);
+    let whole_day = [Span {
+        from: 0,
+        to: Span::DAY,
+    }];
+    let spans: Vec<Span> = facts
+        .plan
+        .loads
+        .iter()
+        .flat_map(|load| {
+            if load.hours.is_empty() && load.kind == LoadKind::Medical {
+                &whole_day[..]
+            } else {
+                &load.hours
+            }
+        })
+        .copied()
+        .collect();
+    let minutes = i64::try_from(longest(&spans)).unwrap_or(i64::MAX);
+    // Up: a demand.
+    let stretch = Hours::from_millihours((minutes * 1000 + 59) / 60);
+    if stretch > tank {
+        found.add(
+            Signal::Caution,
+            vec![],
+            values([("stretch", stretch.into()), ("tank", tank.into())]),
+            "pause",
+            values([]),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_stretch_passes_midnight() {
+        let span = |from: u16, to: u16| Span {
+            from: from * 60,
+            to: to * 60,
+        };
+        assert_eq!(longest(&[]), 0);
+        assert_eq!(longest(&[span(22, 6), span(5, 7), span(12, 13)]), 9 * 60);
+        assert_eq!(longest(&[span(0, 24)]), 24 * 60);
+    }
+}

@@ -1,0 +1,89 @@
+//! # OVER004 feed-limits-branches
+//!
+//! ## What it checks
+//! Whether the breakers of a box add up to more than what feeds it.
+//!
+//! ## Why it hurts
+//! Nobody is hurt: this is ordinary. But each receptacle of the box promises its own figure, and all
+//! of them together cannot have it. The breaker at the generator trips and everything goes dark.
+//!
+//! ## The arithmetic
+//! The sum of the box's breakers on each leg, each counted once however many receptacles it feeds,
+//! against the smallest rating between the generator and the box's inlet.
+//!
+//! ## What to do
+//! Keep the sum of what runs at once below the feed's figure. The card has the table of what may run
+//! together.
+//!
+//! ## Sources
+//! - Branch breakers that add up to more than the feed are ordinary diversity: common practice, no
+//!   source.
+
+use crate::plan::{Id, Leg};
+use crate::quantity::Current;
+use crate::rules::prelude::*;
+use crate::supply::{NodeIx, NodeKind};
+
+pub(super) const RULE: Rule = Rule {
+    code: "OVER004",
+    name: "feed-limits-branches",
+    area: "overcurrent",
+    text: include_str!("feed_limits_branches.rs"),
+    sources: &[cite::PRACTICE],
+    fixes: &["sum"],
+    check,
+    #[cfg(test)]
+    fires: &[&[(
+        "wire = \"12 AWG\" # left",
+        "wire = \"12 AWG\"\n[[box.outlet]]\nid = \"right\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = true\nwire = \"12 AWG\"",
+    )]],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // A second receptacle behind the same breaker adds nothing.
+        &[(
+            "wire = \"12 AWG\" # left",
+            "wire = \"12 AWG\"\n[[box.outlet]]\nid = \"right\"\nshape = \"5-15R\"\nshares = \"left\"\ngfci = true\nwire = \"12 AWG\"",
+        )],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    for (at, inlet) in facts.supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        if !matches!(inlet.kind, NodeKind::Inlet { .. }) {
+            continue;
+        }
+        let Some(feed) = facts.supply.up(ix).map(|(_, node)| node.rating).min() else {
+            continue;
+        };
+        let breakers: Vec<_> = facts
+            .supply
+            .fed_from(ix)
+            .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
+            .map(|(_, node)| node)
+            .collect();
+        let sum = [Leg::A, Leg::B]
+            .into_iter()
+            .map(|leg| {
+                breakers
+                    .iter()
+                    .filter(|breaker| breaker.legs.all().contains(&leg))
+                    .map(|breaker| breaker.rating)
+                    .sum::<Current>()
+            })
+            .max()
+            .unwrap_or(Current::ZERO);
+        if sum > feed {
+            let mut about: Vec<Id> = vec![inlet.id.clone()];
+            about.extend(breakers.iter().map(|breaker| breaker.id.clone()));
+            found.add(
+                Signal::Notice,
+                about,
+                values([("sum", sum.into()), ("feed", feed.into())]),
+                "sum",
+                values([]),
+            );
+        }
+    }
+}

@@ -13,9 +13,13 @@ CORD002 = { $fix ->
     .fix-replace = Use a cord marked for outdoors: "W" in its type letters, or the words "for outdoor use".
     .fix-look = Read the print on the jacket. If it has no "W" in its type letters and does not say "for outdoor use", use another cord.
 
-CORD003 = { $first } stays coiled while in use
+CORD003 = { $fix ->
+    [unwind] { $first } stays coiled while in use
+   *[other] Nobody knows if { $first } stays coiled
+  }
     .why = A coil cannot get rid of its heat and melts from the inside. Coiled, count on { $limit } at most. No breaker knows that it is coiled.
     .fix-unwind = Unwind the whole cord and lay it out loosely. If it is far too long, use a shorter one.
+    .fix-look = Unwind the whole cord each time, and say so in the plan.
 
 CORD004 = { $fix ->
     [replace] The ground ends at { $first }

@@ -2,11 +2,16 @@
 
 FIT001 = { $fix ->
     [load] No receptacle takes the plug of { $about }
-   *[other] { $about } does not go into what it should plug into
+    [part] { $about } does not go into what it should plug into
+   *[other] { $about } is plugged into nothing
   }
-    .why = Shapes differ so that a plug cannot meet the wrong volts or amps. A plug that does not fit is not meant to go there.
+    .why = { $fix ->
+        [lost] The receptacle it should be in is taken, is missing from the plan, or leads back to the same cord. Nothing beyond it has been checked.
+       *[other] Shapes differ so that a plug cannot meet the wrong volts or amps. A plug that does not fit is not meant to go there.
+      }
     .fix-load = Check the shape of the plug. Use a listed cord or box that has the right receptacle and breaker. Never file, bend or cut a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
+    .fix-lost = Look where it really plugs in and correct the plan. Then check again.
 
 FIT002 = { $first } looks bigger than it is
     .why = It ends in a { $shape } shape, but its plug is made for { $limit }. The limit stays { $limit }.

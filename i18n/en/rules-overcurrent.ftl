@@ -14,7 +14,6 @@ OVER001 = { $fix ->
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
     .fix-cord = Do not use { $first } here. Use a cord made for { $breaker }, or plug it in where the breaker is { $rating } or less.
-    .fix-plug = Do not use { $first } here. Plug it in where the breaker is { $rating } or less.
     .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $rating } or less.
     .fix-wiring = Do not use { $first }. Its wire is too thin for its breaker. Have a licensed electrician look at it.
     .fix-unknown = Read the number on the breaker or in the manual and put it in the plan. Until then, leave { $first } unused.

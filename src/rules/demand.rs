@@ -6,7 +6,7 @@
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-use crate::plan::{Answer, Id, Leg, Load, LoadKind, Span, Wanted};
+use crate::plan::{Id, Leg, Load, LoadKind, Span, Wanted};
 use crate::quantity::{Current, Power, Quantity};
 use crate::report::{Amount, LoadFacts, Value};
 use crate::rules::Facts;
@@ -50,14 +50,9 @@ impl Need<'_> {
             && (self.load.wanted == Wanted::Must || self.load.kind == LoadKind::Medical)
     }
 
-    /// Whether it runs for three hours or more at a stretch. Where nobody said, a span of its
-    /// hours that long decides.
+    /// Whether it runs for three hours or more at a stretch.
     pub fn continuous(&self) -> bool {
-        match self.load.continuous {
-            Answer::Known(continuous) => continuous,
-            Answer::Unknown => true,
-            Answer::Missing => self.load.hours.iter().any(|span| span.minutes() >= 180),
-        }
+        self.facts.continuous
     }
 
     /// Running power.
@@ -108,34 +103,27 @@ impl Busiest<'_> {
 impl<'a> Facts<'a> {
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
-        let mut needs = Vec::new();
-        for load in &self.plan.loads {
-            for number in 1..=usize::from(load.count.max(1)) {
-                let id = if load.count <= 1 {
-                    load.id.clone()
-                } else {
-                    load.id.end(number)
-                };
-                let Some(facts) = self.figures.loads.iter().find(|facts| facts.id == id) else {
-                    continue;
-                };
-                let placed = self
-                    .figures
+        let figures = self.figures;
+        figures
+            .loads
+            .iter()
+            .filter_map(|facts| {
+                let load = self.plan.loads.iter().find(|load| load.id == facts.of)?;
+                let placed = figures
                     .sharing
                     .placed
                     .iter()
-                    .find(|placed| placed.load == id)
+                    .find(|placed| placed.load == facts.id)
                     .map(|placed| &placed.at);
-                needs.push(Need {
+                Some(Need {
                     load,
                     facts,
                     at: placed
                         .or(load.on.as_ref())
                         .and_then(|at| self.supply.receptacle(at)),
-                });
-            }
-        }
-        needs
+                })
+            })
+            .collect()
     }
 
     /// The minute at which `measure` of what is on is greatest. What is on changes only where

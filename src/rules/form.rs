@@ -135,3 +135,61 @@ fn the_list_has_a_line_for_every_rule() {
         assert!(!rule.summary().contains('|'), "{}", rule.code);
     }
 }
+
+/// The example itself is in order, so that what an edited one sets off is the edit's doing.
+#[test]
+fn the_example_plan_sets_nothing_off() {
+    assert_eq!(super::testing::codes(&[]), Vec::<&str>::new());
+}
+
+#[test]
+fn every_rule_is_set_off_and_spared() {
+    for rule in all() {
+        assert!(
+            !rule.fires.is_empty() && !rule.spares.is_empty(),
+            "{}",
+            rule.code
+        );
+        for edits in rule.fires {
+            let codes = super::testing::codes(edits);
+            assert!(
+                codes.contains(&rule.code),
+                "{} not in {codes:?} for {edits:?}",
+                rule.code
+            );
+        }
+        for edits in rule.spares {
+            let codes = super::testing::codes(edits);
+            assert!(
+                !codes.contains(&rule.code),
+                "{} in {codes:?} for {edits:?}",
+                rule.code
+            );
+        }
+    }
+}
+
+/// The plans that set a rule off use every remedy it has, and each finding says what, why, what
+/// to do and by what authority, with no hole in any sentence.
+#[test]
+fn every_remedy_is_used_and_every_sentence_is_whole() {
+    let words = Words::english();
+    for rule in all() {
+        let mut used = BTreeSet::new();
+        for edits in rule.fires {
+            for finding in super::testing::findings(edits) {
+                if finding.code == rule.code {
+                    used.insert(finding.fix.key);
+                }
+                let text = words.finding(&finding);
+                assert!(!text.sources.is_empty(), "{}", rule.code);
+                for sentence in [&text.title, &text.why, &text.fix] {
+                    assert!(sentence.chars().count() > 10, "{}: {sentence}", rule.code);
+                    assert!(!sentence.contains(['{', '}', '$']), "{sentence}");
+                }
+            }
+        }
+        assert_eq!(used, rule.fixes.iter().copied().collect(), "{}", rule.code);
+    }
+    assert_eq!(words.faults(), Vec::<String>::new());
+}

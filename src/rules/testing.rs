@@ -12,8 +12,8 @@ region = "north-america"
 name = "Alder Flat"
 ground = "wet"
 sleepers_at = "60 ft"
-altitude = "300 ft"
-air = "70 °F"
+altitude = "0 ft"
+air = "59 °F"
 quiet_hours = "23:00-07:00"
 co_alarm = true
 feeds_building = false
@@ -63,17 +63,23 @@ bond = false
 
 [[box.outlet]]
 id = "left"
-shape = "5-20R" # left
-breaker = "20 A" # left
+shape = "5-15R" # left
+breaker = "15 A" # left
 gfci = true # left
-wire = "12 AWG" # left
+wire = "14 AWG" # left
+
+[[box.outlet]]
+id = "right"
+shape = "5-15R" # right
+breaker = "15 A" # right
+gfci = true # right
+wire = "14 AWG" # right
 
 [[load]]
 id = "kettle"
 name = "Kettle"
 kind = "heater" # kettle
 running = "1500 W"
-starting = "1500 W" # kettle
 power_factor = 1.0
 continuous = false # kettle
 wanted = "must" # kettle
@@ -86,12 +92,12 @@ id = "fan"
 name = "Fan"
 kind = "electronic" # fan
 running = "50 W"
-starting = "100 W" # fan
+power_factor = 1.0 # fan
 continuous = true # fan
 wanted = "must" # fan
 hours = ["18:00-23:00"]
 plug = "5-15P" # fan
-on = "left" # fan
+on = "right" # fan
 "#;
 
 /// The example's text with these edits.
@@ -109,7 +115,7 @@ pub(super) fn edited(edits: &[(&str, &str)]) -> String {
 pub(super) fn plan(text: &str) -> Plan {
     match crate::plan::read(text) {
         Ok(plan) => plan,
-        Err(errors) => panic!("{errors:#?}\n{text}"),
+        Err(errors) => panic!("{:?}\n{text}", errors),
     }
 }
 

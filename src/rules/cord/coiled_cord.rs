@@ -8,8 +8,8 @@
 //! The breaker sees nothing, because the current is what it should be.
 //!
 //! ## The arithmetic
-//! A coiled cord is reckoned at a third of its ampacity, rounded down. "I don't know" counts as
-//! coiled and is a caution.
+//! A coiled cord is reckoned at a third of its ampacity, rounded down. "I don't know" and silence
+//! count as coiled and are a caution, except for adapters of 2 m or less.
 //!
 //! ## What to do
 //! Unwind the whole cord and lay it out in loose curves where nobody trips on it. If it is far too
@@ -19,9 +19,9 @@
 //! - RoSPA, advice on extension leads: unwind fully (confirmed).
 //! - A third of the rating when wound is common practice, no source.
 
-use crate::plan::{Answer, Cord};
+use crate::plan::Answer;
 use crate::rules::prelude::*;
-use crate::supply::NodeKind;
+use crate::supply::{LimitReason, NodeKind};
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD003",
@@ -29,7 +29,7 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     text: include_str!("coiled_cord.rs"),
     sources: &[cite::ROSPA, cite::PRACTICE],
-    fixes: &["unwind"],
+    fixes: &["unwind", "look"],
     check,
     #[cfg(test)]
     fires: &[
@@ -41,25 +41,25 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for Cord { id, coiled, .. } in &facts.plan.cords {
-        let signal = match coiled {
-            Answer::Known(true) => Signal::Warning,
-            Answer::Unknown => Signal::Caution,
-            Answer::Known(false) | Answer::Missing => continue,
-        };
-        let Some(node) = facts
-            .supply
-            .nodes
-            .iter()
-            .find(|node| node.id == *id && matches!(node.kind, NodeKind::Cord { .. }))
-        else {
+    for node in &facts.supply.nodes {
+        if !matches!(node.kind, NodeKind::Cord { .. }) {
             continue;
+        }
+        let Some(cord) = facts.plan.cords.iter().find(|cord| cord.id == node.id) else {
+            continue;
+        };
+        let (signal, fix) = match cord.coiled {
+            Answer::Known(true) => (Signal::Warning, "unwind"),
+            // Nobody coils a short adapter, and where its plug sets the limit a coil changes
+            // nothing: the tree has decided that already.
+            _ if node.reason == LimitReason::CoiledCord => (Signal::Caution, "look"),
+            _ => continue,
         };
         found.add(
             signal,
-            vec![id.clone()],
+            vec![node.id.clone()],
             values([("limit", node.rating.into())]),
-            "unwind",
+            fix,
             values([]),
         );
     }

@@ -50,7 +50,7 @@ pub(super) const RULE: Rule = Rule {
             ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
             ("running = \"1500 W\"", "running = \"1600 W\""),
             ("on = \"left\" # kettle", "on = \"long\""),
-            ("on = \"left\" # fan", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
         ],
         // Coiled.
         &[
@@ -67,7 +67,7 @@ pub(super) const RULE: Rule = Rule {
             ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
             ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
             ("on = \"left\" # kettle", "on = \"long\""),
-            ("on = \"left\" # fan", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
         ],
     ],
 };

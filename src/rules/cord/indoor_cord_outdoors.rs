@@ -44,7 +44,7 @@ pub(super) const RULE: Rule = Rule {
             ("from = \"twist\"\n", ""),
             ("from = \"long\"\n", ""),
             ("on = \"left\" # kettle", "on = \"front\""),
-            ("on = \"left\" # fan", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
         ],
     ],
 };

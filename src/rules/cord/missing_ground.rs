@@ -11,7 +11,7 @@
 //! ## The arithmetic
 //! The conductors that a plug calls for, ground included: three at 120 V or 240 V, four at
 //! 120/240 V. Fewer means that the ground, or worse the neutral, ends there. On wet, damp or unknown
-//! ground this is a danger, on dry ground a warning. "I don't know" is a caution.
+//! ground this is a danger, on dry ground a warning. "I don't know" and silence are a caution.
 //!
 //! ## What to do
 //! Leave the cord or adapter out. Use a three-wire cord. Never break off a ground pin and never use
@@ -37,6 +37,7 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("conductors = 3 # long", "conductors = 2")],
         &[("conductors = 3 # long", "conductors = \"unknown\"")],
+        &[("conductors = 3 # long", "")],
         // A ground-lifting adapter.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"1-15P\""),
@@ -44,7 +45,7 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("conductors = 3 # long", "")]],
+    spares: &[&[], &[("conductors = 3 # long", "conductors = 4")]],
 };
 
 /// Conductors a cord of this plug needs, ground included.
@@ -80,7 +81,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(signal, broken, values([]), "replace", values([]));
     }
     let doubtful: Vec<Id> = in_use()
-        .filter(|cord| !lifts_ground(cord) && cord.conductors == Answer::Unknown)
+        .filter(|cord| !lifts_ground(cord) && !cord.conductors.is_known())
         .map(|cord| cord.id.clone())
         .collect();
     if !doubtful.is_empty() {

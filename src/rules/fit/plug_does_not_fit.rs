@@ -11,7 +11,8 @@
 //!
 //! ## The arithmetic
 //! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a
-//! 1-15P into both. Nothing else goes.
+//! 1-15P into both. Nothing else goes. A part is also found when its receptacle is not in the plan,
+//! is taken already, or leads back to itself.
 //!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
@@ -22,7 +23,7 @@
 
 use crate::plan::Id;
 use crate::rules::prelude::*;
-use crate::supply::NodeKind;
+use crate::supply::{DetachReason, NodeKind};
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT001",
@@ -30,15 +31,20 @@ pub(super) const RULE: Rule = Rule {
     area: "fit",
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "part"],
+    fixes: &["load", "part", "lost"],
     check,
     #[cfg(test)]
     fires: &[
         &[("plug = \"5-15P\" # kettle", "plug = \"14-30P\""), ("on = \"left\" # kettle", "")],
         &[("plug = \"L5-30P\" # long", "plug = \"TT-30P\"")],
+        // A second cord in a single receptacle.
+        &[(
+            "[[box]]",
+            "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n[[box]]",
+        )],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("plug = \"5-15P\" # kettle", "plug = \"5-20P\"")]],
+    spares: &[&[], &[("plug = \"5-15P\" # kettle", "plug = \"1-15P\"")]],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -67,22 +73,30 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if !loads.is_empty() {
         found.add(Signal::Caution, loads, values([]), "load", values([]));
     }
-    // Parts that are said to be plugged in somewhere and hang on nothing all the same. What hangs
-    // on them hangs on nothing for that reason only.
-    let meant = |id: &Id| {
-        let cord = facts.plan.cords.iter().find(|cord| cord.id == *id);
-        let a_box = facts.plan.boxes.iter().find(|a_box| a_box.id == *id);
-        cord.and_then(|cord| cord.from.clone())
-            .or_else(|| a_box.and_then(|a_box| a_box.from.clone()))
-    };
     let parts: Vec<Id> = facts
         .supply
         .detached
         .iter()
-        .filter(|id| meant(id).is_some_and(|from| facts.supply.receptacle(&from).is_some()))
-        .cloned()
+        .filter(|part| part.reason == DetachReason::PlugDoesNotFit)
+        .map(|part| part.id.clone())
         .collect();
     if !parts.is_empty() {
         found.add(Signal::Caution, parts, values([]), "part", values([]));
+    }
+    // What hangs on a part that hangs on nothing needs no line of its own.
+    let lost: Vec<Id> = facts
+        .supply
+        .detached
+        .iter()
+        .filter(|part| {
+            matches!(
+                part.reason,
+                DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop
+            )
+        })
+        .map(|part| part.id.clone())
+        .collect();
+    if !lost.is_empty() {
+        found.add(Signal::Caution, lost, values([]), "lost", values([]));
     }
 }

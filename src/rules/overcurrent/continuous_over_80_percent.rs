@@ -40,22 +40,22 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        // 16.1 A on a 20 A breaker.
+        // 12.1 A on a 15 A breaker.
         &[
-            ("running = \"50 W\"", "running = \"1932 W\""),
+            ("running = \"50 W\"", "running = \"1452 W\""),
             ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
         ],
     ],
     #[cfg(test)]
     spares: &[
-        // 16 A on a 20 A breaker.
+        // 12 A on a 15 A breaker (210.21(B)(2)).
         &[
-            ("running = \"50 W\"", "running = \"1920 W\""),
+            ("running = \"50 W\"", "running = \"1440 W\""),
             ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
         ],
         // The same as the one found, but for two hours.
         &[
-            ("running = \"50 W\"", "running = \"1932 W\""),
+            ("running = \"50 W\"", "running = \"1452 W\""),
             ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
             ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-20:00\"]"),
             ("continuous = true # fan", "continuous = false"),

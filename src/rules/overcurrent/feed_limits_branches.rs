@@ -33,18 +33,16 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["sum"],
     check,
     #[cfg(test)]
-    fires: &[&[(
-        "wire = \"12 AWG\" # left",
-        "wire = \"12 AWG\"\n[[box.outlet]]\nid = \"right\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = true\nwire = \"12 AWG\"",
-    )]],
+    fires: &[&[("breaker = \"15 A\" # right", "breaker = \"20 A\"")]],
     #[cfg(test)]
     spares: &[
+        // 15 A and 15 A on 30 A.
         &[],
         // A second receptacle behind the same breaker adds nothing.
-        &[(
-            "wire = \"12 AWG\" # left",
-            "wire = \"12 AWG\"\n[[box.outlet]]\nid = \"right\"\nshape = \"5-15R\"\nshares = \"left\"\ngfci = true\nwire = \"12 AWG\"",
-        )],
+        &[
+            ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+            ("breaker = \"15 A\" # right", "shares = \"left\""),
+        ],
     ],
 };
 

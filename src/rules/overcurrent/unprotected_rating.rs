@@ -41,8 +41,9 @@ use std::collections::BTreeMap;
 use crate::plan::Id;
 use crate::quantity::{Current, Wire};
 use crate::rules::prelude::*;
-use crate::supply::{NodeIx, NodeKind};
-use crate::tables::shape::Configuration;
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
+use crate::tables::conductor::{Carrying, flexible_ampacity};
+use crate::tables::shape::{Circuit, Configuration};
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -61,7 +62,6 @@ pub(super) const RULE: Rule = Rule {
         "receptacle",
         "single",
         "cord",
-        "plug",
         "inlet",
         "wiring",
         "unknown",
@@ -80,19 +80,16 @@ pub(super) const RULE: Rule = Rule {
             ("shape = \"L5-30R\"\nbreaker = \"30 A\"", "shape = \"L5-20R\"\nbreaker = \"30 A\""),
             ("plug = \"L5-30P\"", "plug = \"L5-20P\""),
         ],
-        &[
-            ("ends = [\"L5-30R\"]", "ends = [\"L5-20R\"]"),
-            ("inlet = \"L5-30P\"", "inlet = \"L5-20P\""),
-        ],
-        &[("wire = \"12 AWG\" # left", "wire = \"14 AWG\"")],
+        &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\"")],
+        &[("wire = \"14 AWG\" # left", "wire = \"16 AWG\"")],
         &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
         // The same shapes behind breakers of their own.
-        &[("shape = \"5-20R\" # left", "shape = \"5-15R\"")],
-        &[("wire = \"12 AWG\" # left", "wire = \"10 AWG\"")],
+        &[("shape = \"5-15R\" # left", "shape = \"5-20R\"")],
+        &[("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")],
         // Going up in shape is no overcurrent hazard.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
@@ -140,6 +137,21 @@ enum Failing {
     Single { breaker: Current },
 }
 
+/// The rating of a part, of a coiled cord as if it were unwound.
+fn unwound(facts: &Facts<'_>, node: &Node) -> Current {
+    let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+    match (&node.kind, cord.and_then(|cord| cord.wire.known())) {
+        (NodeKind::Cord { plug, .. }, Some(wire)) if node.reason == LimitReason::CoiledCord => {
+            let carrying = match plug.0.circuit() {
+                Circuit::OneLeg | Circuit::TwoLegs => Carrying::Two,
+                Circuit::TwoLegsNeutral => Carrying::Three,
+            };
+            flexible_ampacity(*wire, carrying).min(plug.0.rating())
+        }
+        _ => node.rating,
+    }
+}
+
 /// Proves that a part is protected, or says how it is not.
 fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
     let node = facts.supply.node(ix);
@@ -149,7 +161,7 @@ fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
     let Some(breaker) = protection(facts, ix) else {
         return Some(Failing::Unknown);
     };
-    if breaker <= node.rating {
+    if breaker <= unwound(facts, node) {
         return None;
     }
     match node.kind {
@@ -215,9 +227,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             first: ix,
             failing,
             about: vec![facts.supply.node(begin).id.clone()],
-            weakest: node.rating,
+            weakest: unwound(facts, node),
         });
-        place.weakest = place.weakest.min(node.rating);
+        place.weakest = place.weakest.min(unwound(facts, node));
         if !place.about.contains(&node.id) {
             place.about.push(node.id.clone());
         }
@@ -253,11 +265,6 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Failing) -> &'static str {
         (_, Failing::Single { .. }) => "single",
         (NodeKind::Receptacle { .. }, _) if splitter(facts, first).is_some() => "splitter",
         (NodeKind::Receptacle { .. }, _) => "receptacle",
-        (NodeKind::Cord { plug, .. }, Failing::TooHigh { breaker })
-            if plug.0.rating() < breaker =>
-        {
-            "plug"
-        }
         (NodeKind::Cord { .. }, _) => "cord",
         (NodeKind::Inlet { .. }, _) => "inlet",
         (NodeKind::Wiring | NodeKind::Source | NodeKind::Breaker { .. }, _) => "wiring",

@@ -39,20 +39,19 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
-        &[("starting = \"1500 W\"", "starting = \"4501 W\"")],
-        &[("starting = \"1500 W\"", "starting = \"4500 W\"")],
+        &[("power_factor = 1.0", "starting = \"4501 W\"")],
+        &[("power_factor = 1.0", "starting = \"4500 W\"")],
         // Two starters, each well alone, but not the second beside the first in either order.
         &[
             ("running = \"1500 W\"", "running = \"2000 W\""),
-            ("starting = \"1500 W\"", "starting = \"4000 W\""),
-            ("running = \"50 W\"", "running = \"1500 W\""),
-            ("starting = \"100 W\"", "starting = \"3500 W\""),
+            ("power_factor = 1.0", "starting = \"4000 W\""),
+            ("running = \"50 W\"", "running = \"1500 W\"\nstarting = \"3500 W\""),
         ],
     ],
     #[cfg(test)]
     spares: &[
         // 4450 W + 50 W is exactly the peak.
-        &[("starting = \"1500 W\"", "starting = \"4450 W\"")],
+        &[("power_factor = 1.0", "starting = \"4450 W\"")],
     ],
 };
 

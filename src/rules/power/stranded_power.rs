@@ -47,7 +47,11 @@ pub(super) const RULE: Rule = Rule {
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
         ],
         // No other outlet would help.
-        &[("rated = \"3600 W\"", "rated = \"7000 W\""), ("peak = \"4500 W\"", "peak = \"8000 W\"")],
+        &[
+            ("rated = \"3600 W\"", "rated = \"7000 W\""),
+            ("peak = \"4500 W\"", "peak = \"8000 W\""),
+            ("breaker = \"20 A\" # front", "shares = \"twist\""),
+        ],
     ],
     #[cfg(test)]
     spares: &[&[], &[("rated = \"3600 W\"", "rated = \"3640 W\"")]],
@@ -89,9 +93,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             || facts.figures.sharing.placed.iter().any(|placed| placed.at == *id)
     };
     let outlets = &facts.plan.generator.outlets;
+    let breaker = |id: &Id| {
+        let receptacle = facts.supply.receptacle(id)?;
+        facts.supply.node(receptacle).parent
+    };
+    // An outlet behind the breaker of one in use has nothing more to give.
+    let spent = |id: &Id| {
+        outlets
+            .iter()
+            .any(|other| in_use(&other.id) && breaker(&other.id) == breaker(id))
+    };
     let cure = outlets
         .iter()
-        .filter(|outlet| !in_use(&outlet.id) && outlet.shares.is_none())
+        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id))
         .filter_map(|outlet| Some((capacity(facts, &outlet.id)?, &outlet.id)))
         .map(|(more, id)| ((reachable + more).min(rated), id))
         .filter(|(reach, _)| *reach - reachable >= SMALL)

@@ -58,7 +58,7 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("length = \"50 ft\"", "length = \"200 ft\""),
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
-            ("starting = \"1500 W\"", "starting = \"4440 W\""),
+            ("power_factor = 1.0", "power_factor = 1.0\nstarting = \"4440 W\""),
         ],
     ],
     #[cfg(test)]

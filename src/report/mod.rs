@@ -404,6 +404,14 @@ pub struct Report {
 }
 
 impl Report {
+    /// The report as JSON, laid out for reading.
+    ///
+    /// # Errors
+    /// Never for a report that was built; the serializer cannot promise it.
+    pub fn to_json(&self) -> serde_json::Result<String> {
+        serde_json::to_string_pretty(self)
+    }
+
     /// The worst signal of all findings.
     #[must_use]
     pub fn worst(&self) -> Option<Signal> {

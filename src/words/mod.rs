@@ -5,6 +5,7 @@
 //! is empty, and printing refuses to write paper with a hole in it.
 
 mod number;
+mod screen;
 
 use std::cell::RefCell;
 
@@ -16,6 +17,7 @@ use crate::report::{Amount, Assumption, Finding, Signal, Value, Values};
 use crate::tables::source::{Mark, Source};
 
 pub use number::{Show, Units};
+pub use screen::wrapping;
 
 static LANGUAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 

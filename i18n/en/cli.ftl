@@ -1,0 +1,101 @@
+# The command line: help, results and failures.
+
+cli-about = Plans a portable generator for a camp: what each receptacle can carry, what may run together, what is dangerous, and the labels and the card that say so.
+cli-after =
+    With no command, tallywatt asks you one question at a time and prints at the end.
+
+    What it tells you does not replace local codes or a licensed electrician.
+cli-heading-commands = Commands
+cli-heading-options = Options
+cli-heading-arguments = Arguments
+cli-arg-help = Show this help
+cli-arg-version = Show the version
+
+cli-demo = Make every print for a made-up weekend, with no question asked
+cli-demo-fixed = The same weekend with its dangers cleared
+cli-demo-into = The folder to write into
+
+cli-check = Check plans and say what is wrong, worst first
+cli-check-plans = Plan files; "-" reads one from standard input
+cli-check-format = "text" for people; "json" for programs, one report a plan
+
+cli-print = Print the labels, the card, the cautions and the worksheet of a plan
+cli-print-plan = The plan file; "-" reads it from standard input
+cli-print-into = The folder to write into
+cli-print-paper = The paper in the printer
+cli-print-stock = The label sheet: a name from label-templates/stock, or a file of your own that ends in .toml
+cli-print-start-at = The first label position to use on a part-used sheet
+cli-print-date = The date to print on every sheet; left out, none is printed
+cli-print-png = Also write a picture of each page
+
+cli-explain = Explain a rule: what it checks, why it hurts, the arithmetic, what to do
+cli-explain-code = The rule's code, as in AIR001; left out, all rules are listed
+
+failure-lead = tallywatt:
+failure-hint = Hint:
+failure-read = cannot read { $path }
+failure-write = cannot write { $path }
+failure-no-rule = there is no rule { $code }
+failure-no-rule-hint = "tallywatt explain" lists them all.
+failure-json = cannot write the report as JSON
+failure-worse-than-nothing = the plan cannot be checked before these are mended
+
+check-plan = { $name }
+check-none = No rule has anything to say about this plan. That is not proof that nothing is wrong: local codes and a licensed electrician decide.
+check-count = { $dangers ->
+        [one] 1 danger
+       *[other] { $dangers } dangers
+    }, { $warnings ->
+        [one] 1 warning
+       *[other] { $warnings } warnings
+    }, { $cautions ->
+        [one] 1 caution
+       *[other] { $cautions } cautions
+    }, { $notices ->
+        [one] 1 notice
+       *[other] { $notices } notices
+    }.
+check-label-why = Why
+check-label-do = Do
+check-label-by = By
+check-more = "tallywatt explain CODE" tells more about any of these.
+check-limits = What each receptacle can carry
+check-limit-two = { $long } for hours, { $short } for a short time. Set by { $id }: { $reason }.
+check-limit-one = { $long }. Set by { $id }: { $reason }.
+check-assumed = Taken for the unsafe case, because nobody knows
+check-defer = Local codes and a licensed electrician decide. This tool does not.
+
+reason-rated-power = what the set can give
+reason-one-leg = half of the set, one leg
+reason-breaker = its breaker
+reason-trips-early = a breaker seen to trip early
+reason-receptacle = the receptacle's own rating
+reason-plug = the plug's rating
+reason-cord-ampacity = the cord's wire; no breaker watches it
+reason-coiled-cord = the cord is coiled; no breaker watches it
+reason-wiring = the box's wiring
+reason-not-fed = it is not fed
+
+demo-wrote = Written to { $dir }:
+demo-file-labels = one label for each receptacle, cord, box and the set
+demo-file-card = the card to laminate, two sides
+demo-file-cautions = the tick list, worst first
+demo-file-worksheet = every number, for an electrician
+demo-file-report = the report for other programs
+demo-file-plan = the plan itself: change it and run "tallywatt print"
+demo-most = What matters most:
+demo-other = "tallywatt demo --fixed" makes the same weekend with its dangers cleared.
+
+summary-worst = { $signal }: { $title }. { $dangers ->
+        [0] No dangers.
+        [one] It is the only danger.
+       *[other] { $dangers } dangers in all.
+    }
+summary-calm = No rule found a danger or a warning. Local codes still decide.
+summary-usable = The set can give { $rated } there, and the outlets in use reach all of it.
+summary-stranded = The set can give { $rated } there, but the outlets in use reach only { $reachable }.
+summary-never = Never at the same time: { $sets }.
+summary-never-more = { $sets }; and { $more } more on the card
+summary-together = Everything on the list may run at the same time.
+
+print-wrote = Written to { $dir }:

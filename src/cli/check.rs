@@ -1,0 +1,77 @@
+//! `check`: what is wrong with a plan.
+
+use std::path::Path;
+
+use tallywatt::report::{self, Report, Signal};
+use tallywatt::words::{Words, wrapping};
+
+use super::args::{Check, Format};
+use super::failure::{Failure, Kind};
+use super::{Done, prints, width};
+
+pub(super) fn run(arguments: &Check, words: &Words) -> Result<Done, Failure> {
+    let mut output = String::new();
+    let mut worst = None;
+    for path in &arguments.plans {
+        let plan = prints::load(path, words)?;
+        let report = report::build(&plan);
+        match arguments.format {
+            Format::Json => output.push_str(&json(&report, arguments.plans.len() == 1, words)?),
+            Format::Text => {
+                if arguments.plans.len() > 1 {
+                    output.push_str(&heading(path, words));
+                }
+                output.push_str(&text(&report, words));
+            }
+        }
+        worst = worst.into_iter().chain(report.worst()).min();
+    }
+    Ok(Done {
+        output,
+        status: status(worst),
+    })
+}
+
+/// The report for people.
+pub(super) fn text(report: &Report, words: &Words) -> String {
+    let width = width();
+    format!(
+        "{}{}\n{}\n{}\n{}\n",
+        words.findings(report, width),
+        words.limits(report, width),
+        words.count(report),
+        textwrap::fill(&words.text("check-more"), wrapping(width)),
+        textwrap::fill(&words.text("check-defer"), wrapping(width)),
+    )
+}
+
+fn heading(path: &Path, words: &Words) -> String {
+    format!(
+        "{}\n\n",
+        words.with("check-plan", [("name", path.display().to_string().into())])
+    )
+}
+
+/// One report: laid out for reading when it is alone, one a line when there are several.
+fn json(report: &Report, alone: bool, words: &Words) -> Result<String, Failure> {
+    let text = if alone {
+        report.to_json()
+    } else {
+        serde_json::to_string(report)
+    };
+    text.map(|text| text + "\n").map_err(|error| {
+        Failure::new(
+            Kind::CannotWrite,
+            anyhow::Error::new(error).context(words.text("failure-json")),
+        )
+    })
+}
+
+/// 0 nothing above a caution, 1 a warning, 2 a danger.
+const fn status(worst: Option<Signal>) -> u8 {
+    match worst {
+        Some(Signal::Danger) => 2,
+        Some(Signal::Warning) => 1,
+        Some(Signal::Caution | Signal::Notice) | None => 0,
+    }
+}

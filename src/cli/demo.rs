@@ -1,0 +1,71 @@
+//! `demo`: every print of a made-up weekend, with no question asked.
+
+use std::fmt::Write as _;
+use std::path::{Path, PathBuf};
+
+use tallywatt::plan::demo::{MENDED, WEEKEND};
+use tallywatt::plan::{self, store};
+use tallywatt::report;
+use tallywatt::words::{Words, wrapping};
+
+use super::args::Demo;
+use super::failure::{Failure, Kind};
+use super::{Done, prints, width};
+
+const FOLDER: &str = "tallywatt-demo";
+const FOLDER_FIXED: &str = "tallywatt-demo-fixed";
+
+pub(super) fn run(arguments: &Demo, words: &Words) -> Result<Done, Failure> {
+    let (text, folder) = if arguments.fixed {
+        (MENDED, FOLDER_FIXED)
+    } else {
+        (WEEKEND, FOLDER)
+    };
+    let into = arguments
+        .into
+        .clone()
+        .unwrap_or_else(|| PathBuf::from(folder));
+    let plan = plan::read(text)
+        .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
+    let report = report::build(&plan);
+    let mut files = prints::render(&plan, &report, words, &prints::defaults())?;
+    let json = report
+        .to_json()
+        .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+    files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
+    files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
+    store::write_set(&into, files.iter().map(|(name, bytes)| (name, bytes)))
+        .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+
+    let mut output = String::new();
+    let shown = std::path::absolute(&into).unwrap_or(into);
+    let _ = writeln!(
+        output,
+        "{}",
+        words.with("demo-wrote", [("dir", shown.display().to_string().into())])
+    );
+    for (name, _) in &files {
+        let stem = name.split('.').next().unwrap_or(name);
+        let _ = writeln!(
+            output,
+            "  {name:<14} {}",
+            words.text(&format!("demo-file-{stem}"))
+        );
+    }
+    let _ = writeln!(output, "\n{}", words.text("demo-most"));
+    for (number, line) in words.summary(&report).iter().enumerate() {
+        let first = format!("  {}. ", number + 1);
+        let options = wrapping(width())
+            .initial_indent(&first)
+            .subsequent_indent("     ");
+        let _ = writeln!(output, "{}", textwrap::fill(line, options));
+    }
+    if !arguments.fixed {
+        let _ = writeln!(
+            output,
+            "\n{}",
+            textwrap::fill(&words.text("demo-other"), wrapping(width()))
+        );
+    }
+    Ok(Done::saying(output))
+}

@@ -1,0 +1,82 @@
+//! What can go wrong at the edge, and the exit status each kind has.
+
+use std::io::Write as _;
+use std::process::ExitCode;
+
+use tallywatt::words::Words;
+
+/// The kinds of failure. Their numbers are those of the C library's `sysexits.h` where it has
+/// one, so that scripts can tell them apart; 1 and 2 are left for what `check` finds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Kind {
+    /// The call was wrong.
+    Usage,
+    /// A plan could not be understood.
+    BadPlan,
+    /// Something could not be written, or not printed without loss.
+    CannotWrite,
+    /// The user broke off.
+    Interrupted,
+}
+
+impl From<Kind> for ExitCode {
+    fn from(kind: Kind) -> Self {
+        Self::from(match kind {
+            Kind::Usage => 64,
+            Kind::BadPlan => 65,
+            Kind::CannotWrite => 73,
+            Kind::Interrupted => 130,
+        })
+    }
+}
+
+/// A failure, with hints kept apart from the message.
+#[derive(Debug)]
+pub(super) struct Failure {
+    kind: Kind,
+    error: anyhow::Error,
+    /// Shown without a lead-in, because it explains itself (a plan's problems, in place).
+    whole: bool,
+    hints: Vec<String>,
+}
+
+impl Failure {
+    pub(super) fn new(kind: Kind, error: impl Into<anyhow::Error>) -> Self {
+        Self {
+            kind,
+            error: error.into(),
+            whole: false,
+            hints: Vec::new(),
+        }
+    }
+
+    /// A failure whose text is finished.
+    pub(super) fn text(kind: Kind, text: String) -> Self {
+        Self::new(kind, anyhow::Error::msg(text))
+    }
+
+    pub(super) fn whole(mut self) -> Self {
+        self.whole = true;
+        self
+    }
+
+    pub(super) fn hint(mut self, hint: String) -> Self {
+        self.hints.push(hint);
+        self
+    }
+
+    /// Says it on standard error and gives the exit status.
+    pub(super) fn report(self, words: &Words) -> ExitCode {
+        let mut text = if self.whole {
+            format!("{}\n", self.error)
+        } else {
+            format!("{} {:#}\n", words.text("failure-lead"), self.error)
+        };
+        for hint in &self.hints {
+            text.push_str(&format!("{} {hint}\n", words.text("failure-hint")));
+        }
+        // There is nowhere left to complain to.
+        let _ = anstream::stderr().lock().write_all(text.as_bytes());
+        self.kind.into()
+    }
+}

@@ -1,0 +1,120 @@
+//! `print`: the paper. Everything is rendered and checked in memory before a file is touched.
+
+use std::fmt::Write as _;
+use std::path::Path;
+
+use tallywatt::plan::store::{self, StoreError};
+use tallywatt::plan::{self, Plan, Problems};
+use tallywatt::print::{self, Options, PrintError, Stock};
+use tallywatt::report::{self, Report};
+use tallywatt::words::{Words, wrapping};
+
+use super::args::{Paper, PaperOptions, Print};
+use super::failure::{Failure, Kind};
+use super::{Done, width};
+
+pub(super) fn run(arguments: &Print, words: &Words) -> Result<Done, Failure> {
+    let plan = load(&arguments.plan, words)?;
+    let report = report::build(&plan);
+    let files = render(&plan, &report, words, &options(&arguments.paper, words)?)?;
+    store::write_set(
+        &arguments.into,
+        files.iter().map(|(name, bytes)| (name, bytes)),
+    )
+    .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
+    let mut output = String::new();
+    let shown = std::path::absolute(&arguments.into).unwrap_or_else(|_| arguments.into.clone());
+    let _ = writeln!(
+        output,
+        "{}",
+        words.with("print-wrote", [("dir", shown.display().to_string().into())])
+    );
+    for (name, _) in &files {
+        let _ = writeln!(output, "  {name}");
+    }
+    let _ = writeln!(
+        output,
+        "\n{}",
+        textwrap::fill(&words.count(&report), wrapping(width()))
+    );
+    Ok(Done::saying(output))
+}
+
+/// Renders the prints, or says which text does not fit.
+pub(super) fn render(
+    plan: &Plan,
+    report: &Report,
+    words: &Words,
+    options: &Options,
+) -> Result<Vec<(String, Vec<u8>)>, Failure> {
+    print::render(plan, report, words, options).map_err(|error| refused(&error, words))
+}
+
+/// Letter paper, plain labels with cut marks.
+pub(super) fn defaults() -> Options {
+    Options::default()
+}
+
+fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> {
+    Ok(Options {
+        paper: match arguments.paper {
+            Paper::Letter => print::Paper::Letter,
+            Paper::A4 => print::Paper::A4,
+        },
+        stock: arguments
+            .stock
+            .as_deref()
+            .map(|name| stock(name, words))
+            .transpose()?,
+        start_at: arguments.start_at as usize,
+        date: arguments.date,
+        png: arguments.png,
+    })
+}
+
+/// A stock that comes with the program, or the user's own file.
+fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
+    let named = if Path::new(name)
+        .extension()
+        .is_some_and(|extension| extension == "toml")
+    {
+        let text = store::read_text(Path::new(name))
+            .map_err(|error| stored(&error, Kind::Usage, words))?;
+        Stock::read(name, &text)
+    } else {
+        Stock::named(name)
+    };
+    named.map_err(|error| Failure::text(Kind::Usage, error.in_words(words)))
+}
+
+fn refused(error: &PrintError, words: &Words) -> Failure {
+    Failure::text(Kind::CannotWrite, error.in_words(words))
+}
+
+/// A plan file; `-` is standard input.
+pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
+    let text = if path.as_os_str() == "-" {
+        store::read_from(std::io::stdin().lock(), path)
+    } else {
+        store::read_text(path)
+    };
+    let text = text.map_err(|error| stored(&error, Kind::BadPlan, words))?;
+    plan::read(&text).map_err(|problems| bad_plan(&problems, &text, path, words))
+}
+
+/// Every problem of a plan, each in its place.
+pub(super) fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
+    Failure::text(
+        Kind::BadPlan,
+        format!("{problems:?} {text:.0} {}", path.display()),
+    )
+    .whole()
+}
+
+/// A file that could not be read or written.
+pub(super) fn stored(error: &StoreError, kind: Kind, words: &Words) -> Failure {
+    Failure::text(kind, {
+        let _ = words;
+        error.to_string()
+    })
+}

@@ -1,0 +1,244 @@
+//! A report as text for a terminal: findings, limits, the three lines that matter most.
+
+use std::fmt::Write as _;
+
+use anstyle::{AnsiColor, Style};
+use fluent_bundle::FluentValue;
+
+use super::{Show, Words};
+use crate::plan::Id;
+use crate::report::{Finding, Limit, Report, Signal};
+
+/// Colour is an aid only: the signal word is always there.
+fn style(signal: Signal) -> Style {
+    match signal {
+        Signal::Danger => AnsiColor::White.on(AnsiColor::Red).bold(),
+        Signal::Warning => AnsiColor::Yellow.on_default().bold(),
+        Signal::Caution => AnsiColor::Yellow.on_default(),
+        Signal::Notice => AnsiColor::Blue.on_default(),
+    }
+}
+
+/// The columns that labels ("Why", "Do", "By") stand in.
+const INDENT: usize = 5;
+
+/// Lines break at blanks only: an id, a shape and a clause stay whole.
+#[must_use]
+pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
+    textwrap::Options::new(width)
+        .word_separator(textwrap::WordSeparator::AsciiSpace)
+        .word_splitter(textwrap::WordSplitter::NoHyphenation)
+}
+
+impl Words {
+    /// The findings, worst first, then what was assumed, wrapped to `width` columns.
+    pub fn findings(&self, report: &Report, width: usize) -> String {
+        let mut out = String::new();
+        if report.findings.is_empty() {
+            self.paragraph(&mut out, "", &self.text("check-none"), width);
+        }
+        for finding in &report.findings {
+            self.one_finding(&mut out, finding, width);
+        }
+        if !report.figures.assumed.is_empty() {
+            let _ = writeln!(out, "{}", self.text("check-assumed"));
+            for assumption in &report.figures.assumed {
+                self.paragraph(&mut out, "  - ", &self.assumption(assumption), width);
+            }
+            out.push('\n');
+        }
+        out
+    }
+
+    fn one_finding(&self, out: &mut String, finding: &Finding, width: usize) {
+        let text = self.finding(finding);
+        let style = style(finding.signal);
+        let about = finding
+            .about
+            .iter()
+            .map(Id::as_str)
+            .collect::<Vec<_>>()
+            .join(", ");
+        let head = format!(
+            "{style} {} {style:#} {}  {about}",
+            text.signal, finding.code
+        );
+        let _ = writeln!(out, "{}", head.trim_end());
+        let bold = Style::new().bold();
+        for line in textwrap::wrap(&text.title, wrapping(width)) {
+            let _ = writeln!(out, "{bold}{line}{bold:#}");
+        }
+        for (label, body) in [
+            ("check-label-why", text.why.as_str()),
+            ("check-label-do", text.fix.as_str()),
+            ("check-label-by", text.sources.join("; ").as_str()),
+        ] {
+            self.labelled(out, &self.text(label), body, width);
+        }
+        out.push('\n');
+    }
+
+    fn labelled(&self, out: &mut String, label: &str, body: &str, width: usize) {
+        let first = format!("  {label:<INDENT$}");
+        self.paragraph(out, &first, body, width);
+    }
+
+    /// A paragraph hanging from `first`.
+    fn paragraph(&self, out: &mut String, first: &str, body: &str, width: usize) {
+        let rest = " ".repeat(textwrap::core::display_width(first));
+        let options = wrapping(width)
+            .initial_indent(first)
+            .subsequent_indent(&rest);
+        let _ = writeln!(out, "{}", textwrap::fill(body, options));
+    }
+
+    /// What each receptacle can carry, a block each, so that it also fits a narrow screen.
+    /// Receptacles that are alike in everything stand together.
+    pub fn limits(&self, report: &Report, width: usize) -> String {
+        let mut out = format!("{}\n", self.text("check-limits"));
+        let alike = |one: &Limit, other: &Limit| {
+            (one.shape, one.continuous_amps, one.short_amps, &one.set_by)
+                == (
+                    other.shape,
+                    other.continuous_amps,
+                    other.short_amps,
+                    &other.set_by,
+                )
+        };
+        for group in report.figures.limits.chunk_by(alike) {
+            let limit = &group[0];
+            let ids = group
+                .iter()
+                .map(|limit| limit.id.as_str())
+                .collect::<Vec<_>>()
+                .join(", ");
+            let amps = |amount| FluentValue::from(self.amount(amount, Show::Capacity));
+            let text = self.with(
+                if limit.continuous_amps == limit.short_amps {
+                    "check-limit-one"
+                } else {
+                    "check-limit-two"
+                },
+                [
+                    ("long", amps(&limit.continuous_amps)),
+                    ("short", amps(&limit.short_amps)),
+                    ("id", limit.set_by.id.to_string().into()),
+                    (
+                        "reason",
+                        self.text(&format!("reason-{}", limit.set_by.reason.code()))
+                            .into(),
+                    ),
+                ],
+            );
+            let first = format!("  {ids} ({})  ", limit.shape);
+            let options = wrapping(width)
+                .initial_indent(&first)
+                .subsequent_indent("      ");
+            let _ = writeln!(out, "{}", textwrap::fill(&text, options));
+        }
+        out
+    }
+
+    /// How many of each signal there are.
+    pub fn count(&self, report: &Report) -> String {
+        let count = |signal| {
+            report
+                .findings
+                .iter()
+                .filter(|f| f.signal == signal)
+                .count()
+        };
+        self.with(
+            "check-count",
+            [
+                ("dangers", count(Signal::Danger).into()),
+                ("warnings", count(Signal::Warning).into()),
+                ("cautions", count(Signal::Caution).into()),
+                ("notices", count(Signal::Notice).into()),
+            ],
+        )
+    }
+
+    /// The three lines that matter most: the worst finding and its remedy, the power that can
+    /// really be reached, and what must never run together.
+    pub fn summary(&self, report: &Report) -> [String; 3] {
+        let dangers = report
+            .findings
+            .iter()
+            .filter(|f| f.signal == Signal::Danger)
+            .count();
+        let worst = match report.findings.first() {
+            Some(finding) if finding.signal <= Signal::Warning => {
+                let text = self.finding(finding);
+                self.with(
+                    "summary-worst",
+                    [
+                        ("signal", text.signal.into()),
+                        ("title", text.title.trim_end_matches('.').to_owned().into()),
+                        ("dangers", dangers.into()),
+                    ],
+                )
+            }
+            _ => self.text("summary-calm"),
+        };
+        let usable = &report.figures.usable;
+        let power = self.with(
+            if usable.stranded_watts.amount.is_zero() {
+                "summary-usable"
+            } else {
+                "summary-stranded"
+            },
+            [
+                (
+                    "rated",
+                    self.amount(&usable.rated_watts, Show::Capacity).into(),
+                ),
+                (
+                    "reachable",
+                    self.amount(&usable.reachable_watts, Show::Capacity).into(),
+                ),
+            ],
+        );
+        [worst, power, self.never(report)]
+    }
+
+    /// The shortest of the sets that must not run together; the card has all of them.
+    fn never(&self, report: &Report) -> String {
+        const SHOWN: usize = 3;
+        let mut sets: Vec<&Vec<Id>> = report.figures.sharing.never.iter().collect();
+        if sets.is_empty() {
+            return self.text("summary-together");
+        }
+        // A stable sort: equal lengths stay in the order of the report.
+        sets.sort_by_key(|set| set.len());
+        let shown: Vec<String> = sets
+            .iter()
+            .take(SHOWN)
+            .map(|set| {
+                self.list(
+                    &set.iter()
+                        .map(|id| self.load_name(report, id))
+                        .collect::<Vec<_>>(),
+                )
+            })
+            .collect();
+        let mut text = shown.join("; ");
+        if sets.len() > SHOWN {
+            text = self.with(
+                "summary-never-more",
+                [("sets", text.into()), ("more", (sets.len() - SHOWN).into())],
+            );
+        }
+        self.with("summary-never", [("sets", text.into())])
+    }
+
+    /// What the owner calls a load.
+    fn load_name<'a>(&self, report: &'a Report, id: &'a Id) -> &'a str {
+        report
+            .figures
+            .loads
+            .iter()
+            .find(|load| load.id == *id)
+            .map_or_else(|| id.as_str(), |load| load.name.as_str())
+    }
+}

@@ -1,4 +1,6 @@
 //! The core against sources outside of it: published tables, worked examples, oracle cases.
 
+#[path = "core/plan.rs"]
+mod plan;
 #[path = "core/supply.rs"]
 mod supply;

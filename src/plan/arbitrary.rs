@@ -52,8 +52,8 @@ fn site() -> impl Strategy<Value = Site> {
     (
         prop_oneof![Just(String::new()), name()],
         answer(select(vec![Ground::Dry, Ground::Damp, Ground::Wet])),
-        answer(quantity(0, 100_000_000)),
-        answer(quantity::<Length>(-500_000, 6_000_000)),
+        answer(quantity(0, 15_240_000)),
+        answer(quantity::<Length>(-457_200, 6_096_000)),
         answer(quantity::<Temperature>(-60_000, 70_000)),
         answer(span()),
         answer(any::<bool>()),
@@ -108,7 +108,7 @@ fn generator() -> impl Strategy<Value = Generator> {
         .prop_map(|(load, lasts)| Runtime { load, lasts });
     let noise = (
         quantity::<SoundLevel>(20_000, 140_000),
-        quantity::<Length>(100, 100_000),
+        quantity::<Length>(304, 152_400),
         answer(quantity::<Percent>(1, 100_000)),
     )
         .prop_map(|(level, at, load)| Noise { level, at, load });
@@ -156,7 +156,7 @@ fn cord() -> impl Strategy<Value = Cord> {
         vec(shape().prop_map(Receptacle), 1..4),
         answer(wire()),
         answer(2..=5_u8),
-        answer(quantity::<Length>(1, 1_000_000)),
+        answer(quantity::<Length>(0, 914_400)),
         answer(any::<bool>()),
         answer(any::<bool>()),
         answer(any::<bool>()),

@@ -35,7 +35,8 @@ impl Wire {
             .replace(',', ".")
             .parse()
             .map_err(|_| QuantityError::NoNumber)?;
-        let unit = unit.trim().to_ascii_lowercase();
+        let written = unit.trim();
+        let unit = written.to_ascii_lowercase();
         match unit.as_str() {
             "awg" | "ga" | "gauge" | "gage" => Self::awg(number),
             "" if hashed => Self::awg(number),
@@ -45,7 +46,9 @@ impl Wire {
                 .filter(|area| (100..=400_000).contains(area))
                 .map(Self::Area)
                 .ok_or(QuantityError::OutOfRange),
-            _ => Err(QuantityError::UnknownUnit { found: unit }),
+            _ => Err(QuantityError::UnknownUnit {
+                found: written.to_owned(),
+            }),
         }
     }
 

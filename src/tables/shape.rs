@@ -124,7 +124,7 @@ macro_rules! half {
 
         impl $name {
             /// The half with this published name, letter included; case and a missing hyphen
-            /// after "L" or "TT" are forgiven.
+            /// after "L" or "TT" are forgiven, and so is the standard's name before it.
             #[must_use]
             pub fn named(text: &str) -> Option<Self> {
                 let squeeze = |s: &str| -> String {
@@ -132,6 +132,7 @@ macro_rules! half {
                     s.to_ascii_uppercase()
                 };
                 let wanted = squeeze(text);
+                let wanted = wanted.strip_prefix("NEMA").unwrap_or(&wanted);
                 Configuration::ALL
                     .into_iter()
                     .find(|c| squeeze(&format!("{}{}", c.name(), $letter)) == wanted)
@@ -183,6 +184,7 @@ mod tests {
             assert_eq!(Receptacle::named(&receptacle.to_string()), Some(receptacle));
         }
         assert_eq!(Plug::named("tt30p"), Some(Plug(Configuration::TT30)));
+        assert_eq!(Plug::named("NEMA 5-15P"), Some(Plug(Configuration::N5_15)));
         assert_eq!(Plug::named("5-15R"), None);
     }
 

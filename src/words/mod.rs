@@ -5,6 +5,7 @@
 //! is empty, and printing refuses to write paper with a hole in it.
 
 mod number;
+pub mod problem;
 mod screen;
 
 use std::cell::RefCell;

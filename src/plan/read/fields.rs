@@ -54,7 +54,7 @@ impl<'t> Fields<'t> {
         span: Range<usize>,
         allowed: &'static [&'static str],
     ) -> Self {
-        for (key, _) in table {
+        for (key, value) in table {
             let found = key.get_ref().as_ref();
             if !allowed.contains(&found) {
                 sink.put(
@@ -63,11 +63,22 @@ impl<'t> Fields<'t> {
                         found: shorten(found),
                         nearest: nearest(found, allowed.iter().copied()),
                         allowed,
+                        // A heading's span is that of its brackets, and holds its key.
+                        heading: value.span().start < key.span().start,
                     },
                 );
             }
         }
         Self { sink, span, table }
+    }
+
+    /// A table whose keys are another's business.
+    pub(super) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
+        Self {
+            sink,
+            span: 0..0,
+            table,
+        }
     }
 
     /// The value of a key, if the key is there.
@@ -99,10 +110,19 @@ impl<'t> Fields<'t> {
         key: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
+        self.known(key, true, read)
+    }
+
+    fn known<T>(
+        &self,
+        key: &'static str,
+        optional: bool,
+        read: impl FnOnce(&Field<'t>) -> Option<T>,
+    ) -> Option<T> {
         let field = self.get(key)?;
         // Something may be called "Unknown"; that is a name like any other.
         if field.is_unknown() && key != "name" {
-            field.put(ProblemKind::UnknownNotAllowed { key });
+            field.put(ProblemKind::UnknownNotAllowed { key, optional });
             return None;
         }
         read(&field)
@@ -119,7 +139,7 @@ impl<'t> Fields<'t> {
             self.sink
                 .put(self.span.clone(), ProblemKind::MissingKey { key, example });
         }
-        self.optional(key, read)
+        self.known(key, false, read)
     }
 
     /// The tables under a heading in two square brackets.
@@ -175,6 +195,11 @@ impl<'t> Field<'t> {
             DeValue::Array(_) => Type::List,
             DeValue::Table(_) => Type::Table,
         }
+    }
+
+    /// Whether it is a whole number, as it should be; else that is reported.
+    pub(super) fn is_whole(&self) -> bool {
+        matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>(Type::Whole).is_some()
     }
 
     fn wrong<T>(&self, wanted: Type) -> Option<T> {
@@ -410,7 +435,9 @@ impl<'t> Field<'t> {
     ) -> Option<T> {
         let text = self.text()?;
         let squeeze = |text: &str| -> String {
-            let kept = text.chars().filter(|c| !c.is_whitespace() && *c != '_');
+            let kept = text
+                .chars()
+                .filter(|c| !c.is_whitespace() && !matches!(c, '-' | '_'));
             kept.flat_map(char::to_lowercase).collect()
         };
         let wanted = squeeze(text);
@@ -533,18 +560,18 @@ fn minute(text: &str) -> Option<u16> {
 
 /// A quantity that reads well in this unit, for help.
 fn example(unit: Unit) -> String {
-    let (number, at) = match unit {
-        Unit::Ampere => (20, 0),
-        Unit::Volt => (120, 0),
-        Unit::Watt => (1500, 0),
-        Unit::Metre => (50, 0),
-        Unit::Celsius => (80, 0),
-        Unit::DecibelA => (58, 0),
-        Unit::Hour => (8, 0),
-        Unit::Percent => (50, 0),
-        _ => (1, 0),
+    let number = match unit {
+        Unit::Ampere => "20",
+        Unit::Volt => "120",
+        Unit::Watt => "1500",
+        Unit::Metre | Unit::Percent => "50",
+        Unit::Celsius => "80",
+        Unit::DecibelA => "58",
+        Unit::Hour => "8",
+        Unit::One => "1/2",
+        _ => "1",
     };
-    let name = allowed_units(unit).nth(at).unwrap_or_default();
+    let name = allowed_units(unit).next().unwrap_or_default();
     format!("{number} {name}").trim_end().to_owned()
 }
 

@@ -52,10 +52,9 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
         matches!(problem.kind, ProblemKind::Syntax(_))
             || damaged.is_empty()
             || !(problem.kind.follows_from_damage()
-                || damaged.iter().any(|line| {
-                    problem.span.start < line.end.max(line.start + 1)
-                        && line.start < problem.span.end.max(problem.span.start + 1)
-                }))
+                || damaged
+                    .iter()
+                    .any(|line| problem.span.start <= line.end && line.start <= problem.span.end))
     });
     problems.sort_by_key(|problem| (problem.span.start, problem.span.end));
     problems.dedup();
@@ -73,13 +72,8 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
         return true;
     };
     let Some(whole) = value.get_ref().as_integer() else {
-        let found = value.get_ref().as_str().unwrap_or_default();
-        let found = match found.trim().parse::<i64>() {
-            Ok(number) => number.to_string(),
-            Err(_) => value.get_ref().type_str().to_owned(),
-        };
-        sink.put(value.span(), ProblemKind::NoSuchFormat { found });
-        return true;
+        let fields = Fields::peek(sink, root);
+        return fields.get("format").is_some_and(|field| field.is_whole());
     };
     let found = fields::shorten(&whole.to_string());
     match i64::from_str_radix(whole.as_str(), whole.radix()) {
@@ -104,8 +98,25 @@ fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
 
 /// The candidate most like the text, if one is like it at all.
 fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<&'c str> {
-    /// Half of the letters or more must be right.
-    const ALIKE: f64 = 0.5;
+    /// How much of it must be right.
+    const ALIKE: f64 = 0.55;
+    /// What people write for what is meant.
+    const MEANT: &[(&str, &str)] = &[
+        ("amps", "current"),
+        ("battery", "electronic"),
+        ("charger", "electronic"),
+        ("distance", "sleepers_at"),
+        ("elevation", "altitude"),
+        ("gauge", "wire"),
+        ("lpg", "propane"),
+        ("moist", "damp"),
+        ("petrol", "gasoline"),
+        ("power", "running"),
+        ("rain", "wet"),
+        ("surge", "starting"),
+        ("temperature", "air"),
+        ("watts", "running"),
+    ];
     let squeeze = |text: &str| -> String {
         let kept = text
             .chars()
@@ -113,9 +124,21 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
         kept.take(60).flat_map(char::to_lowercase).collect()
     };
     let wanted = squeeze(text);
+    let meant = MEANT
+        .iter()
+        .find(|(written, _)| *written == wanted)
+        .map(|(_, meant)| *meant);
+    // Another number is another thing, however alike the rest: 230 V is no slip for 120 V.
+    let digits = |text: &str| -> String { text.chars().filter(char::is_ascii_digit).collect() };
+    let number = digits(text);
     candidates
+        .filter(|candidate| digits(candidate) == number)
         .map(|candidate| {
-            let likeness = strsim::normalized_damerau_levenshtein(&wanted, &squeeze(candidate));
+            let likeness = if meant == Some(candidate) {
+                1.0
+            } else {
+                strsim::normalized_damerau_levenshtein(&wanted, &squeeze(candidate))
+            };
             (likeness, candidate)
         })
         .filter(|(likeness, _)| *likeness >= ALIKE)
@@ -133,6 +156,7 @@ mod tests {
 format = 1
 [generator]
 rated = "2000 W"
+voltage = "120 V"
 [[generator.outlet]]
 id = "front"
 shape = "5-20R"
@@ -179,5 +203,10 @@ shape = "5-20R"
         assert_eq!(nearest("braeker", keys.into_iter()), Some("breaker"));
         assert_eq!(nearest("trips-at", keys.into_iter()), Some("trips_at"));
         assert_eq!(nearest("zebra", keys.into_iter()), None);
+        assert_eq!(nearest("230 V", ["120 V"].into_iter()), None);
+        assert_eq!(
+            nearest("petrol", ["gasoline"].into_iter()),
+            Some("gasoline")
+        );
     }
 }

@@ -21,6 +21,11 @@ const MOST_CURRENT: Current = Current::from_milliamps(400_000);
 const LEAST_CURRENT: Current = Current::from_milliamps(1);
 const LEAST_POWER: Power = Power::from_milliwatts(1);
 
+/// Whole feet, for bounds that read well.
+const fn feet(feet: i64) -> Length {
+    Length::from_millimetres(feet * 3048 / 10)
+}
+
 pub(super) const ROOT: &[&str] = &[
     "format",
     "region",
@@ -135,7 +140,6 @@ fn all<'t, T>(
 }
 
 fn site(fields: &Fields<'_>) -> Site {
-    let metres = |metres: i64| Length::from_millimetres(metres * 1000);
     Site {
         name: fields.optional("name", Field::name).unwrap_or_default(),
         ground: fields.answer("ground", |field| {
@@ -146,10 +150,10 @@ fn site(fields: &Fields<'_>) -> Site {
             )
         }),
         sleepers_at: fields.answer("sleepers_at", |field| {
-            field.quantity(Round::Down, Length::ZERO, metres(100_000))
+            field.quantity(Round::Down, Length::ZERO, feet(50_000))
         }),
         altitude: fields.answer("altitude", |field| {
-            field.quantity(Round::Up, metres(-500), metres(6000))
+            field.quantity(Round::Up, feet(-1500), feet(20_000))
         }),
         air: fields.answer("air", |field| {
             field.quantity(
@@ -173,7 +177,8 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)?;
         at_least(field, peak, "rated", rated)
     });
-    let voltage = fields.optional("voltage", |field| {
+    // A set of two legs that passed for one would seem to give twice what an outlet of it can.
+    let voltage = fields.required("voltage", r#"voltage = "120 V""#, |field| {
         field.choice(
             &["120 V", "120/240 V"],
             &[System::V120, System::V120_240],
@@ -184,7 +189,6 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
         peak,
-        voltage: voltage.unwrap_or_default(),
         neutral: fields.answer("neutral", |field| {
             field.choice(
                 &["floating", "bonded"],
@@ -214,6 +218,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
         noise: fields.answer("noise", noise),
         outlets: outlets?,
         rated: rated?,
+        voltage: voltage?,
     })
 }
 
@@ -252,11 +257,7 @@ fn noise(field: &Field<'_>) -> Option<Noise> {
     });
     // The same level further off is a louder set.
     let at = fields.required("at", r#"at = "23 ft""#, |field| {
-        field.quantity(
-            Round::Up,
-            Length::from_millimetres(100),
-            Length::from_millimetres(100_000),
-        )
+        field.quantity(Round::Up, feet(1), feet(500))
     });
     let load = fields.answer("load", percent);
     Some(Noise {
@@ -286,7 +287,7 @@ fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Option<Outle
     let breaker = fields.answer("breaker", |field| {
         field.quantity(Round::Down, Current::from_milliamps(1000), MOST_CURRENT)
     });
-    let (shares, shares_span) = reference(fields, "shares");
+    let (shares, shares_span) = reference(fields, "shares", names);
     let id = new_id(
         fields,
         r#"id = "front""#,
@@ -326,7 +327,7 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Option<Cord> {
         }
         ends
     });
-    let (from, from_span) = reference(fields, "from");
+    let (from, from_span) = reference(fields, "from", names);
     let count = ends.as_ref().map(Vec::len);
     let id = new_id(fields, r#"id = "long""#, names, Owner::Cord { ends: count });
     names.plug_in("from", id.clone(), from.clone(), from_span);
@@ -335,11 +336,7 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Option<Cord> {
         wire: fields.answer("wire", Field::wire),
         conductors: fields.answer("conductors", |field| field.whole(2, 5)),
         length: fields.answer("length", |field| {
-            field.quantity(
-                Round::Up,
-                Length::from_millimetres(1),
-                Length::from_millimetres(1_000_000),
-            )
+            field.quantity(Round::Up, Length::ZERO, feet(3000))
         }),
         outdoor: fields.answer("outdoor", Field::yes_no),
         coiled: fields.answer("coiled", Field::yes_no),
@@ -352,7 +349,7 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Option<Cord> {
 }
 
 fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> Option<DistributionBox> {
-    let (from, from_span) = reference(fields, "from");
+    let (from, from_span) = reference(fields, "from", names);
     let id = new_id(fields, r#"id = "box""#, names, Owner::Box);
     names.plug_in("from", id.clone(), from.clone(), from_span);
     let owner = id
@@ -373,7 +370,7 @@ fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> Option<Distributi
 fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
     const KINDS: &[&str] = &["heater", "motor", "electronic", "lamp", "medical"];
     let id = new_id(fields, r#"id = "kettle""#, names, Owner::Load);
-    let (on, on_span) = reference(fields, "on");
+    let (on, on_span) = reference(fields, "on", names);
     names.plug_in("on", None, on.clone(), on_span);
     let kind = fields.required("kind", r#"kind = "heater""#, |field| {
         field.choice(
@@ -491,7 +488,11 @@ fn motor(field: &Field<'_>) -> Option<Draw> {
 
 /// A reference in `from`, `on` or `shares`, in its written form, and where it stands. What it
 /// names is looked up when everything was read.
-fn reference(fields: &Fields<'_>, key: &'static str) -> (Option<Id>, Option<Range<usize>>) {
+fn reference(
+    fields: &Fields<'_>,
+    key: &'static str,
+    names: &mut Names,
+) -> (Option<Id>, Option<Range<usize>>) {
     let mut span = None;
     let id = fields.optional(key, |field| {
         let text = field.text()?;
@@ -499,11 +500,7 @@ fn reference(fields: &Fields<'_>, key: &'static str) -> (Option<Id>, Option<Rang
         if id.is_some() {
             span = Some(field.span.clone());
         } else {
-            field.put(ProblemKind::UnknownReference {
-                key,
-                found: super::fields::shorten(text),
-                nearest: None,
-            });
+            names.stray(key, text, field.span.clone());
         }
         id
     });

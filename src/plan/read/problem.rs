@@ -72,6 +72,8 @@ pub enum ProblemKind {
         nearest: Option<&'static str>,
         /// The keys that have a meaning here.
         allowed: &'static [&'static str],
+        /// Whether it is a heading in brackets rather than a line.
+        heading: bool,
     },
     /// A value of the wrong kind.
     WrongType {
@@ -86,6 +88,8 @@ pub enum ProblemKind {
     UnknownNotAllowed {
         /// Its key.
         key: &'static str,
+        /// Whether it may be left out.
+        optional: bool,
     },
     /// An empty text.
     EmptyText {

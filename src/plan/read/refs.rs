@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use super::fields::Sink;
+use super::fields::{Sink, shorten};
 use super::nearest;
 use super::problem::ProblemKind;
 use crate::plan::{Id, Plan};
@@ -75,6 +75,7 @@ pub(super) struct Names {
     defined: BTreeMap<Id, (Range<usize>, Owner)>,
     order: Vec<Id>,
     references: Vec<Reference>,
+    strays: Vec<(&'static str, String, Range<usize>)>,
     shares: Vec<Share>,
     breakers: BTreeMap<Id, Current>,
     /// How many loads there are, counting every one of several.
@@ -122,6 +123,11 @@ impl Names {
                 span,
             });
         }
+    }
+
+    /// A reference that cannot be the name of anything.
+    pub(super) fn stray(&mut self, key: &'static str, text: &str, span: Range<usize>) {
+        self.strays.push((key, text.to_owned(), span));
     }
 
     pub(super) fn share(
@@ -202,6 +208,17 @@ impl Names {
                 }
             };
             sink.put(reference.span.clone(), kind);
+        }
+        for (key, text, span) in &self.strays {
+            let nearest = nearest(text, receptacles.iter().map(Id::as_str)).map(str::to_owned);
+            sink.put(
+                span.clone(),
+                ProblemKind::UnknownReference {
+                    key,
+                    found: shorten(text),
+                    nearest,
+                },
+            );
         }
         self.check_rings(sink);
         self.check_shares(sink);

@@ -15,7 +15,12 @@ pub(super) fn report(text: &str, errors: &[toml::de::Error], sink: &Sink) -> Vec
         let line = line_of(text, &span);
         // The first error of a line is the one to mend; others are its echo.
         if !damaged.contains(&line) {
-            sink.put(span, ProblemKind::Syntax(kind(error.message())));
+            let kind = match kind(error.message()) {
+                // A value of nothing at all.
+                Syntax::Unquoted if span.is_empty() => Syntax::NoValue,
+                kind => kind,
+            };
+            sink.put(span, ProblemKind::Syntax(kind));
             damaged.push(line);
         }
     }

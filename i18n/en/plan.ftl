@@ -1,0 +1,182 @@
+# What can be wrong with a plan file, and with files as such. Each message is a title; `help`
+# says what to do about it, and `help-near` does when there is a good guess at what was meant.
+
+plan-problem = problem
+plan-help = to fix
+plan-first-here = first given here
+plan-nothing-done = { $count ->
+    [one] One problem in { $path }. Nothing was checked or printed.
+   *[other] { $count } problems in { $path }. Nothing was checked or printed.
+}
+plan-more = { $count ->
+    [one] And one more, not shown.
+   *[other] And { $count } more, not shown.
+}
+list-or = { $first } or { $last }
+
+# Kinds of value, as in "it should be ...".
+plan-type-text = text in quotes
+plan-type-quantity = a number with its unit, in quotes
+plan-type-whole = a whole number
+plan-type-number = a number
+plan-type-yes-no = true or false
+plan-type-yes-no-unknown = true, false or "unknown"
+plan-type-date = a date or time without quotes
+plan-type-list = a list in square brackets
+plan-type-table = a table
+plan-type-tables = a list of tables, each under its own heading
+
+# The TOML itself.
+plan-duplicate-key = This is said twice
+    .help = Each key may stand only once under a heading. Keep one of the two. A second cord, box, outlet or load starts with a heading of its own, such as [[cord]].
+plan-unquoted = This text has no quotes
+    .help = Put it in double quotes. Only whole numbers, true and false stand without.
+plan-bad-string = The quotes or the text between them cannot be read
+    .help = Begin and end it on the same line with a double quote. Write a double quote inside as \" and a backslash as \\.
+plan-bad-number = This number cannot be read
+    .help = A number with a unit, a shape or a time goes in double quotes, such as "2800 W", "5-20R" or "07:00-07:20". A number without quotes is one such as 2 or 0.8.
+plan-no-equals = There is no equals sign here
+    .help = Write a key, an equals sign and a value, such as: coiled = false
+plan-no-value = There is nothing after the equals sign
+    .help = Write the value after it, "unknown" if you do not know, or take the line away.
+plan-bad-list = This list cannot be read
+    .help = Write it in square brackets with commas between, such as: ends = ["5-15R", "5-15R"]
+plan-bad-inline = The part in curly brackets cannot be read
+    .help = Write it in curly brackets with commas between, such as: motor = {"{"} hp = "1/2", code = "G" {"}"}
+plan-bad-heading = This heading cannot be read
+    .help = One bracket on each side for [site] and [generator], two for everything there can be several of, such as [[cord]].
+plan-bad-key = This key cannot be read
+    .help = A key has only letters, digits and underscores, and stands before an equals sign.
+plan-extra = There is something left over on this line
+    .help = One key and one value on each line. A number with its unit goes in double quotes, such as "2800 W". A remark begins with #.
+plan-too-deep = There are too many brackets inside brackets
+    .help = No plan needs more than two. Look for one that was not closed.
+plan-bad-character = There is a character here that no plan can have
+    .help = Delete it and type the line again.
+plan-syntax = This line cannot be read
+    .help = Write a key, an equals sign and a value, such as: rated = "2800 W"
+
+# The file as a whole.
+plan-empty = There is nothing in this file
+    .help = Run tallywatt without anything after it, and it asks you what it needs to know and writes the plan.
+plan-no-format = The file does not say which format it has
+    .help = Put this at the top of the file: format = 1
+plan-newer-format = This plan was written by a newer tallywatt: format { $found }, and this one reads format { $ours }
+    .help = Get the newer tallywatt. Changing the number would not help: the rest could be misread, and a wrong number here can hurt someone.
+plan-no-such-format = There is no format { $found }
+    .help = Write: format = { $ours }
+plan-too-many = There are { $found } { $what }, and a plan may have { $most }
+    .help = Make a plan for each generator, or leave out what is never used.
+    .parts = parts
+    .loads = things to run
+plan-missing-table = The plan says nothing about a { $table }
+    .help = Add a part that begins with [{ $table }].
+
+# Keys and values.
+plan-missing-key = { $key } is missing here
+    .help = Add a line such as: { $example }
+plan-unknown-key = "{ $found } = " means nothing here
+    .help = What may stand here: { $allowed }.
+    .help-near = Did you mean { $nearest }? What may stand here: { $allowed }.
+plan-unknown-heading = [{ $found }] means nothing here
+    .help = What may stand here: { $allowed }.
+    .help-near = Did you mean { $nearest }? What may stand here: { $allowed }.
+plan-wrong-type = { $key } is { $found } here
+    .help = It should be { $wanted }.
+    .help-near = It should be { $wanted }, such as: { $example }
+plan-unknown-not-allowed = { $key } cannot be unknown
+    .help = Nothing can be worked out without it. Look at the label of the thing itself, or ask its owner.
+    .help-near = Take the line away instead.
+plan-empty-text = { $key } is empty
+    .help = Write something between the quotes, or take the line away.
+plan-bad-text = { $key } is too long to print, or has characters that cannot be printed
+    .help = Use one line of up to { $most } characters.
+plan-no-unit = { $key } has no unit: { $found } what?
+    .help = Write it in quotes with its unit, such as "{ $example }". Units: { $allowed }.
+plan-unknown-unit = { $key } is not measured in { $found }
+    .help = Units: { $allowed }.
+plan-volt-amperes = { $key } is given in { $found }, and volt-amperes are not watts
+    .help = Look for the watts on the label of the thing. For a load you may give the amperes instead, as current = "12.5 A".
+plan-no-number = { $key } has no number: { $found }
+    .help = Write a number and a unit, such as "{ $example }".
+plan-no-plain-number = { $key } has no number that can be read: { $found }
+    .help = Write a plain number, such as "{ $example }".
+plan-out-of-range = { $key } cannot be { $found }
+    .help = From { $least } to { $most } is taken. Look for a slipped digit or a wrong unit.
+plan-wire-size = No wire has the size { $found }
+    .help = Gauges go from 0 to 30 AWG, as whole numbers. Sizes in mm² go from 0.1 to 400. The size is printed on the jacket of the cord.
+plan-not-a-choice = { $key } cannot be { $found }
+    .help = Write one of these: { $allowed }.
+    .help-near = Did you mean { $nearest }? Write one of these: { $allowed }.
+plan-unknown-shape = { $found } is not a shape that is known here
+    .help = Shapes for { $key }: { $allowed }.
+    .help-near = Did you mean { $nearest }? Shapes for { $key }: { $allowed }.
+plan-wrong-half = { $found } is a receptacle, and a plug is due here
+    .help = A name that ends in P is a plug, with blades; one that ends in R is a receptacle, with slots. Here it would be { $meant }.
+plan-wrong-half-receptacle = { $found } is a plug, and a receptacle is due here
+    .help = A name that ends in P is a plug, with blades; one that ends in R is a receptacle, with slots. Here it would be { $meant }.
+plan-bad-hours = { $key } cannot be { $found }
+    .help = Write two times of day on the 24-hour clock with a hyphen between, such as "18:00-22:00". They may pass midnight, such as "22:00-06:00".
+plan-motor-code = No motor has the code letter { $found }
+    .help = It is one letter from A to V, without I, O and Q, after the word "code" on the motor's label. Leave it out if there is none.
+plan-two-draws = { $second } says again what { $first } says
+    .help = Keep the one that is on the label, and take the other away.
+plan-less-than = { $key } is less than { $other }: { $found } and { $least }
+    .help = { $key } cannot be the smaller of the two. Look for a slipped digit, or for two values that have changed places.
+
+# Names.
+plan-bad-id = { $found } cannot be an id
+    .help = An id has up to 40 letters, digits, hyphens and underscores, and begins with a letter or digit.
+    .help-near = An id has up to 40 letters, digits, hyphens and underscores, and begins with a letter or digit. "{ $nearest }" would do.
+plan-duplicate-id = The id { $id } is taken: line { $line } has it already
+    .help = Every outlet, cord, box and load needs an id of its own, because it is printed on its label.
+plan-unknown-reference = { $key } names { $found }, and there is no such receptacle in the plan
+    .help = Write the id of an outlet or cord that is in the plan, or take the line away if it is not plugged in yet.
+    .help-near = Did you mean { $nearest }? If it is not plugged in yet, take the line away.
+plan-unknown-share = { $key } names { $found }, and there is no such outlet here
+    .help = Write the id of the outlet whose breaker it shares, or take the line away if it has its own.
+    .help-near = Did you mean { $nearest }? If it has its own breaker, take the line away.
+plan-not-a-receptacle = { $key } names { $found }, and nothing can be plugged in there
+    .help = Write the id of an outlet or cord.
+    .help-near = Its receptacles are { $allowed }.
+plan-loop = { $through } are plugged into each other in a ring
+    .help = One of them must be plugged into an outlet of the generator, directly or through others.
+plan-loop-self = { $through } is plugged into itself
+    .help = It must be plugged into an outlet of the generator, directly or through others.
+plan-bad-share = It cannot share the breaker of { $found }
+    .help = An outlet shares with another of the same generator or box that does not share in turn. There is none here, so take the line away.
+    .help-near = An outlet shares with another of the same generator or box that does not share in turn: { $allowed }.
+plan-share-differs = It shares the breaker of { $with }, and says something else about that breaker
+    .help = Give the size of the breaker at { $with }, and take it away here.
+plan-no-outlets-generator = The generator has no outlet
+    .help = Add each of its outlets with a part that begins with [[generator.outlet]].
+plan-no-outlets-box = This box has no outlet
+    .help = Add each of its outlets below it, with a part that begins with [[box.outlet]].
+plan-no-outlets-cord = This cord has no receptacle at its end
+    .help = Name the shape of each, such as: ends = ["5-15R"]
+
+# Files.
+store-not-found = There is no file { $path }
+    .help = Look at how the name is spelt, and which folder you are in.
+store-no-folder = There is no folder to put { $path } in
+    .help = Make the folder first, or name another.
+store-not-allowed = { $path } is not yours to change or read
+    .help = Look at its permissions, or name another file.
+store-full = There is no room left on the disk for { $path }
+    .help = Make room and try again. What was there before is unharmed.
+store-is-a-folder = { $path } is a folder, not a file
+    .help = Name a file.
+store-not-a-folder = Part of { $path } is a file, not a folder
+    .help = Name another folder.
+store-bad-name = { $path } cannot be the name of a file
+    .help = Name a file in a folder.
+store-too-large = { $path } is far too large for a plan
+    .help = A plan is a short text. Is this the right file?
+store-not-text = { $path } is not plain text: line { $line } has bytes that are no UTF-8
+    .help = Save it from your editor as plain text in UTF-8. Is this the right file?
+store-in-use = Another tallywatt has { $path } open
+    .help = Finish or close the other one first.
+store-cannot-read = { $path } cannot be read: { $reason }
+    .help = Try again, or name another file.
+store-cannot-write = { $path } cannot be written: { $reason }
+    .help = Try again, or name another place. What was there before is unharmed.

@@ -21,6 +21,7 @@ pick-explain = ? Tell me more
 pick-removed = Take this out again
 
 label-place = { $id } ({ $shape })
+about-gear = { $id }, { $what }
 label-row = { $title }: { $shown }
 
 shown-unknown = not known

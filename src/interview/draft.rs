@@ -1,6 +1,6 @@
 //! The answers so far: what is kept on disk between one question and the next.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use serde::{Deserialize, Serialize};
 
@@ -8,8 +8,7 @@ use serde::{Deserialize, Serialize};
 pub const FORMAT: u32 = 1;
 
 /// One answer, as the user gave it.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Said {
     /// The answer, in the user's own units.
     Is(String),
@@ -38,24 +37,35 @@ impl Said {
 /// All answers so far, by the key of the question. Answers to questions that no longer apply
 /// stay, so that changing one's mind twice loses nothing; the plan is made only of those that
 /// apply.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Draft {
-    /// The version of this format.
-    pub format: u32,
     /// What the draft is called where drafts are listed.
     pub name: String,
     /// The answers.
     pub answers: BTreeMap<String, Said>,
 }
 
+/// The form on disk: texts by key, and lists of the keys that have none.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    format: u32,
+    name: String,
+    #[serde(default)]
+    unknown: BTreeSet<String>,
+    #[serde(default)]
+    none: BTreeSet<String>,
+    #[serde(default)]
+    answers: BTreeMap<String, String>,
+}
+
 /// Why a text is no draft.
 #[derive(Debug, thiserror::Error)]
 #[non_exhaustive]
 pub enum DraftError {
-    /// It is not JSON of the right form.
+    /// It is not TOML of the right form.
     #[error("not a draft of this program")]
-    Form(#[from] serde_json::Error),
+    Form(#[from] toml::de::Error),
     /// A later version of the program wrote it.
     #[error("a draft of format {found}, newer than {FORMAT}")]
     Newer {
@@ -68,7 +78,6 @@ impl Draft {
     /// A draft without answers.
     pub fn new(name: impl Into<String>) -> Self {
         Self {
-            format: FORMAT,
             name: name.into(),
             answers: BTreeMap::new(),
         }
@@ -77,26 +86,57 @@ impl Draft {
     /// The form it is kept in.
     ///
     /// # Panics
-    /// Never: a map of texts is always JSON.
+    /// Never: texts and lists of texts are always TOML.
     #[must_use]
-    pub fn to_json(&self) -> String {
-        let mut text = serde_json::to_string_pretty(self).expect("a map of texts is JSON");
-        text.push('\n');
-        text
+    pub fn to_text(&self) -> String {
+        let without = |wanted: &Said| {
+            self.answers
+                .iter()
+                .filter(|(_, said)| *said == wanted)
+                .map(|(key, _)| key.clone())
+                .collect()
+        };
+        let file = File {
+            format: FORMAT,
+            name: self.name.clone(),
+            unknown: without(&Said::Unknown),
+            none: without(&Said::None),
+            answers: self
+                .answers
+                .iter()
+                .filter_map(|(key, said)| Some((key.clone(), said.text()?.to_owned())))
+                .collect(),
+        };
+        toml::to_string_pretty(&file).expect("texts are TOML")
     }
 
-    /// Reads what [`Self::to_json`] wrote.
+    /// Reads what [`Self::to_text`] wrote.
     ///
     /// # Errors
     /// When it is something else, or of a later format.
-    pub fn from_json(text: &str) -> Result<Self, DraftError> {
-        let draft: Self = serde_json::from_str(text)?;
-        if draft.format > FORMAT {
-            return Err(DraftError::Newer {
-                found: draft.format,
-            });
+    pub fn from_text(text: &str) -> Result<Self, DraftError> {
+        // The format first: what a later version added is not an error of form.
+        #[derive(Deserialize)]
+        struct Format {
+            format: u32,
         }
-        Ok(draft)
+        let Format { format } = toml::from_str(text)?;
+        if format > FORMAT {
+            return Err(DraftError::Newer { found: format });
+        }
+        let file: File = toml::from_str(text)?;
+        let mut answers: BTreeMap<String, Said> = BTreeMap::new();
+        answers.extend(file.unknown.into_iter().map(|key| (key, Said::Unknown)));
+        answers.extend(file.none.into_iter().map(|key| (key, Said::None)));
+        answers.extend(
+            file.answers
+                .into_iter()
+                .map(|(key, text)| (key, Said::Is(text))),
+        );
+        Ok(Self {
+            name: file.name,
+            answers,
+        })
     }
 
     /// The answer under a key.
@@ -119,23 +159,24 @@ mod tests {
     #[test]
     fn comes_back_as_it_was() {
         let mut draft = Draft::new("lake");
-        draft
-            .answers
-            .insert("generator.rated".into(), Said::is("2.8 kW"));
-        draft.answers.insert("generator.peak".into(), Said::Unknown);
-        draft.answers.insert("site.quiet".into(), Said::None);
-        assert_eq!(Draft::from_json(&draft.to_json()).unwrap(), draft);
+        for (key, said) in [
+            ("generator.rated", Said::is("2.8 kW")),
+            ("generator.name", Said::is("the \"big\" one\\ \u{1F525}")),
+            ("generator.peak", Said::Unknown),
+            ("site.quiet", Said::None),
+        ] {
+            draft.answers.insert(key.into(), said);
+        }
+        assert_eq!(Draft::from_text(&draft.to_text()).unwrap(), draft);
     }
 
     #[test]
     fn refuses_what_it_cannot_know() {
-        assert!(Draft::from_json("{}").is_err());
-        let later = Draft {
-            format: FORMAT + 1,
-            ..Draft::new("x")
-        };
+        assert!(Draft::from_text("").is_err());
+        assert!(Draft::from_text("format = 1\nname = \"a\"\nextra = 1\n").is_err());
+        let later = "format = 2\nname = \"a\"\nextra = 1\n";
         assert!(matches!(
-            Draft::from_json(&later.to_json()),
+            Draft::from_text(later),
             Err(DraftError::Newer { found: 2 })
         ));
     }

@@ -187,6 +187,9 @@ impl Machine {
             }
         });
         add(steps::SITE, whole);
+        // Where a part is plugged in is asked with the part when there is a choice already.
+        // Else it waits for the parts to come, which may bring one.
+        let mut waiting = Vec::new();
         each(draft, steps::MOST_GEAR, "gear", "what", |n, stands| {
             let at = At { n, m: 0 };
             add(&steps::GEAR[..1], at);
@@ -209,8 +212,15 @@ impl Machine {
                     },
                 );
             }
-            add(steps::GEAR_AFTER, at);
+            if parts::has_choice(draft, n) {
+                add(steps::GEAR_AFTER, at);
+            } else {
+                waiting.push(at);
+            }
         });
+        for at in waiting {
+            add(steps::GEAR_AFTER, at);
+        }
         all
     }
 
@@ -322,7 +332,16 @@ impl Machine {
                 Some(Label::Place(parts::outlet_id(draft, n), shape))
             }
             Group::Load if !first => Some(load_label(draft, n)),
-            Group::Gear if !first => Some(Label::Plain(parts::gear_id(draft, n))),
+            Group::Gear if !first => {
+                let what = draft.text(&format!("gear.{n}.what"))?;
+                Some(Label::Word(
+                    "about-gear".into(),
+                    vec![
+                        ("id", parts::gear_id(draft, n)),
+                        ("what", format!("@pick-gear-what-{what}")),
+                    ],
+                ))
+            }
             Group::Out => Some(Label::Plain(parts::gear_id(draft, n))),
             _ => None,
         }

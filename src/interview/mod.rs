@@ -325,6 +325,9 @@ fn line(words: &Words, question: &Question) -> Shape {
     let mut hints = Vec::new();
     if question.unknown {
         hints.push(words.text("hint-unknown"));
+    }
+    // Said where it cannot be taken, it is still understood: the reply says where to look.
+    if !matches!(question.kind, Kind::Text(Form::Name)) {
         for key in ["typed-unknown", "typed-unknown.also"] {
             let also = words.text(key);
             spoken.extend(

@@ -207,7 +207,17 @@ pub(super) fn may_feed(draft: &Draft, n: u8) -> Vec<Place> {
         .collect()
 }
 
-/// Of those, the last that nothing else is plugged into: the end of the cord named before a
+/// Whether the outlets and the parts named before offer more than one place for a part.
+pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
+    let before = |place: &Place| place.part().is_none_or(|part| part < n);
+    may_feed(draft, n)
+        .iter()
+        .filter(|place| before(place))
+        .count()
+        > 1
+}
+
+/// Of the places where a part's plug goes in, the last that nothing else is plugged into: the end of the cord named before a
 /// box, rather than the outlet the cord is in.
 pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
     let fits = may_feed(draft, n);

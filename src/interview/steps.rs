@@ -881,7 +881,14 @@ pub(super) const GEAR: &[Step] = &[
         .when(|draft, at| only_if(is_box(draft, at))),
     step(Group::Gear, "bond", "gear-bond", Takes::YesNo)
         .rather_unknown()
-        .when(|draft, at| only_if(is_box(draft, at))),
+        .when(|draft, at| {
+            if !is_box(draft, at) {
+                return Ask::No;
+            }
+            // Nobody can see it from outside. Of a factory-made box its papers tell, and the
+            // review page takes that; until then it counts as not known.
+            flow_if(draft.text(&format!("gear.{}.listed", at.n)) != Some("yes"))
+        }),
 ];
 
 fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
@@ -943,3 +950,21 @@ pub(super) const GEAR_AFTER: &[Step] = &[
         .later()
         .suggest(|draft, at| said(parts::gear_id(draft, at.n))),
 ];
+
+/// Every question there is.
+#[cfg(test)]
+pub(super) fn all() -> impl Iterator<Item = &'static Step> {
+    [
+        GENERATOR,
+        OUTLET,
+        OUTLETS,
+        OUTLET_AFTER,
+        LOAD,
+        SITE,
+        GEAR,
+        OUT,
+        GEAR_AFTER,
+    ]
+    .into_iter()
+    .flatten()
+}

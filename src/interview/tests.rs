@@ -1,11 +1,8 @@
 //! Whole interviews on the pure machine.
 
-use std::collections::BTreeSet;
-
-use super::machine::{Input, Kind, Machine};
-use super::steps::{self, Label, Suggestion};
 use super::*;
-use crate::plan;
+use crate::plan::{self, Answer, Draw};
+use crate::quantity::{Power, Quantity};
 
 /// A keeper that remembers every state.
 #[derive(Default)]
@@ -31,4 +28,616 @@ fn answers(text: &str) -> (Outcome, Kept, String) {
     .unwrap();
     assert_eq!(words.faults(), Vec::<String>::new());
     (outcome, kept, String::from_utf8(said).unwrap())
+}
+
+/// The answers of one person, one a line: what is before `#` and blanks is typed.
+fn script(text: &str) -> String {
+    text.lines()
+        .map(|line| line.split('#').next().unwrap_or_default().trim())
+        .fold(String::new(), |all, line| all + line + "\n")
+}
+
+/// One set, one cord, one box, six things to run.
+const COMMON: &str = "\
+the blue one
+2800 W
+3300 W
+               # 120 V
+floating
+               # no bonding plug
+yes            # an inverter
+               # no more
+5-20R
+20 A
+L5-30R
+               # 30 A
+               # that is all
+none           # no shock protection on it
+               # nothing odd
+kettle
+coffee-maker
+coolbox-compressor
+phone
+lamp-string
+heater-low
+               # that is everything
+Weekend at the cove
+wet
+40 ft
+yes
+no
+900 ft
+88 F
+22:00-06:00
+twist-30
+SJTW 10/3
+75 ft
+no
+box-twist-30
+yes
+5-20R
+2
+20 A
+yes
+               # that is all of its outlets
+               # the end of the cord
+               # that is all of it
+check
+";
+
+/// The plan of a script, which must end on the review page. It must survive being written to a
+/// file and read back.
+fn planned(text: &str) -> Plan {
+    let (outcome, _, said) = answers(&script(text));
+    let Outcome::Finished { plan, .. } = outcome else {
+        panic!("{outcome:?} after:\n{said}")
+    };
+    let written = plan::write(&plan);
+    match plan::read(&written) {
+        Ok(read) => assert_eq!(read, *plan, "{written}"),
+        Err(problems) => panic!("{problems:?} in\n{written}"),
+    }
+    *plan
+}
+
+#[test]
+fn the_common_case_and_how_many_answers_it_takes() {
+    let (outcome, kept, _) = answers(&script(COMMON));
+    assert!(matches!(outcome, Outcome::Finished { .. }));
+    let lines = COMMON.lines().count();
+    // One for the start and one for each answer, before the next question.
+    assert_eq!(kept.0.len(), lines + 1);
+    assert_eq!(lines, 44, "answers of the common case, the check included");
+    insta::assert_snapshot!(plan::write(&planned(COMMON)));
+}
+
+#[test]
+fn every_answer_is_kept_before_the_next_question() {
+    let (_, kept, _) = answers(&script(COMMON));
+    for (before, after) in kept.0.iter().zip(&kept.0[1..]) {
+        let new = after.answers.len() - before.answers.len();
+        let checked = after == kept.0.last().unwrap();
+        assert!(new == 1 || checked, "{before:?} {after:?}");
+        // And what is kept is enough to go on from.
+        assert_eq!(&Draft::from_text(&after.to_text()).unwrap(), after);
+    }
+}
+
+#[test]
+fn goes_on_from_any_draft_to_the_same_plan() {
+    let text = script(COMMON);
+    let lines: Vec<&str> = text.lines().collect();
+    let whole = planned(COMMON);
+    let (_, kept, _) = answers(&text);
+    let words = Words::english();
+    for cut in [0, 1, 7, 10, 16, 24, 31, 36, 41] {
+        let rest = lines[cut..].join("\n") + "\n";
+        let mut said = Vec::new();
+        let resumed = run(
+            &mut lines::Lines::new(rest.as_bytes(), &mut said),
+            &mut Kept::default(),
+            &words,
+            kept.0[cut].clone(),
+        )
+        .unwrap();
+        let Outcome::Finished { plan, .. } = resumed else {
+            panic!("cut at {cut}: {}", String::from_utf8_lossy(&said))
+        };
+        assert_eq!(*plan, whole, "cut at {cut}");
+    }
+}
+
+#[test]
+fn knows_everything() {
+    let plan = planned(
+        "\
+big red
+3.6 kW
+4500 W
+                # 120 V
+bonded
+no              # inverter
+yes             # more
+gasoline
+4 gal
+25 % 14 h, 100 % 5.5 h
+66 dBA at 7 m, 25 %
+5-20R
+20 A
+5-20R
+20 A
+TT-30R
+30 A
+                # done
+some
+both            # share, and early
+yes             # outlet1 has buttons
+none            # never early
+yes
+outlet 1        # outlet2 is behind the breaker of outlet1
+17 A            # and trips early
+no
+own             # the camper outlet
+none
+refrigerator
+own
+Big pump
+motor
+1/2 hp code G
+1
+3200 W
+no
+5-15P
+cpap
+own
+Sign
+lamp
+0.8 A
+2
+yes
+1-15P
+
+Reunion
+dry
+18 m
+yes
+no
+1300 m
+31 C
+none            # quiet hours
+cord
+TT-30P
+TT-30R
+12/3
+25 ft
+yes             # outdoor: the letters are missing
+yes             # coiled
+box
+TT-30P
+no
+yes             # a bond inside, and not listed
+5-15R
+3
+15 A
+no
+5-20R
+1
+20 A
+yes
+done
+                # the cord's end
+split-30
+unknown
+3 ft
+unknown
+no
+done
+check
+",
+    );
+    insta::assert_snapshot!(plan::write(&plan));
+}
+
+#[test]
+fn knows_nothing() {
+    let plan = planned(
+        "\
+                # the usual name
+unknown         # cannot be: told where to look
+2000 W
+unknown
+
+unknown
+unknown
+
+5-20R
+unknown
+done
+unknown
+
+own
+Old thing
+motor
+don't know
+1
+unknown
+unknown
+unknown
+done
+
+unknown
+idk
+unknown
+unknown
+unknown
+unknown
+unknown
+extension
+unknown
+unknown
+unknown
+unknown
+done
+check
+",
+    );
+    let load = &plan.loads[0];
+    assert_eq!(load.running, Answer::Unknown);
+    assert_eq!(plan.generator.peak, Answer::Unknown);
+    assert_eq!(plan.cords[0].wire, Answer::Unknown);
+    assert_eq!(plan.cords[0].coiled, Answer::Unknown);
+    insta::assert_snapshot!(plan::write(&plan));
+}
+
+#[test]
+fn changes_their_mind() {
+    let plan = planned(
+        "\
+Sam's
+2800
+28000 W
+<               # ten times too much
+2.8 kW
+3300 W
+<
+<               # back to the rated power, and it is right
+2.8 kW
+120-240
+<
+120             # no: 120 V only
+bonded
+no
+
+<
+yes             # more after all
+diesel
+unknown
+unknown
+unknown
+5-15R
+15 A
+done
+none
+
+kettle
+<
+toaster         # not the kettle
+done
+Camp
+
+12 m
+
+
+
+0 ft
+70 F
+
+done
+load.1          # the review page: the toaster
+load.1.draw
+900 W
+load.1.name
+Old toaster
+back
+add load
+laptop
+done
+outlet.1
+outlet.1.face
+5-20R
+back
+check
+",
+    );
+    assert_eq!(plan.generator.rated, Power::from_milliwatts(2_800_000));
+    assert_eq!(plan.loads.len(), 2);
+    assert_eq!(plan.loads[0].name, "Old toaster");
+    assert_eq!(
+        plan.loads[0].running,
+        Answer::Known(Draw::Power(Power::from_milliwatts(900_000)))
+    );
+    insta::assert_snapshot!(plan::write(&plan));
+}
+
+#[test]
+fn split_phase() {
+    let plan = planned(
+        "\
+Twin
+7000 W
+8750 W
+120-240
+floating
+no
+no
+
+L14-30R
+30 A
+5-20R
+20 A
+done
+all
+
+microwave
+air-conditioner-small
+done
+Big camp
+damp
+15 m
+yes
+no
+unknown
+unknown
+none
+twist-30-four
+SOOW 10/4
+50 ft
+no
+four-to-twist
+10/3
+1 ft
+yes
+no
+cord 1 1        # at the end of the cord
+box-twist-30-four
+yes
+5-20R
+4
+20 A
+yes
+L5-30R
+1
+30 A
+unknown
+done
+cord 1 1
+done
+check
+",
+    );
+    insta::assert_snapshot!(plan::write(&plan));
+}
+
+#[test]
+fn no_box_and_metric() {
+    let plan = planned(
+        "\
+die Blaue
+2,2 kW
+2.4 kW
+
+unknown
+yes
+
+5-15R
+15 A
+
+unknown
+
+phone
+projector
+
+Zelten
+wet
+12 m
+no
+no
+450 m
+29 °C
+23-7
+extension
+3G1.5
+10 m
+yes
+no
+strip
+unknown
+1.5 m
+no
+no
+cord 1 1
+done
+check
+",
+    );
+    insta::assert_snapshot!(plan::write(&plan));
+}
+
+#[test]
+fn a_bad_answer_says_what_is_taken_and_asks_again() {
+    let (outcome, kept, said) = answers("\n2800\nlots\n2800 V\n\n0 W\n2.8 kW\n2000 W\n?\n");
+    assert!(matches!(outcome, Outcome::Interrupted { .. }));
+    for expected in [
+        "In which unit? Add one of: W, kW, mW.",
+        "Start with a number, then its unit (W, kW, mW).",
+        "\"V\" does not fit here. Use one of: W, kW, mW.",
+        "It must be more than zero.",
+        "The peak is never below the rated power, 2.8 kW.",
+        "two to six times",
+    ] {
+        assert!(said.contains(expected), "{expected} not in\n{said}");
+    }
+    assert_eq!(
+        kept.0.last().unwrap().text("generator.rated"),
+        Some("2.8 kW")
+    );
+}
+
+#[test]
+fn an_early_change_asks_again_only_what_no_longer_makes_sense() {
+    let (_, kept, _) = answers(&script(COMMON));
+    let mut machine = Machine::new(kept.0.last().unwrap().clone());
+    assert_eq!(machine.question().key, "review");
+    // From 120 V to 120/240 V: nothing becomes wrong.
+    let mut to = |line: &str| machine.answer(Input::Answer(line.into())).unwrap();
+    to("generator");
+    to("generator.voltage");
+    to("120-240");
+    assert_eq!(machine.question().key, "generator");
+    machine.answer(Input::Back).unwrap();
+    assert_eq!(machine.question().key, "review");
+    // The twist outlet becomes a four-slot one: the cord fits it no longer, and the rest stays.
+    for line in ["outlet.2", "outlet.2.face", "L14-30R", "back"] {
+        machine.answer(Input::Answer(line.into())).unwrap();
+    }
+    assert_eq!(machine.question().key, "review");
+    let plan = plan_of(machine.draft(), &|key| key.to_owned());
+    assert_eq!(plan.cords[0].from, None);
+    assert_eq!(
+        plan.boxes[0]
+            .from
+            .as_ref()
+            .map(ToString::to_string)
+            .as_deref(),
+        Some("cord1")
+    );
+    assert_eq!(plan.loads.len(), 6);
+    // And back to one voltage: that shape is no longer one of the set's, so it is asked again.
+    for line in ["generator", "generator.voltage", "120"] {
+        machine.answer(Input::Answer(line.into())).unwrap();
+    }
+    assert_eq!(machine.question().key, "outlet.2.face");
+}
+
+/// However one answers, going back and forth never loses the way, and every question has words.
+#[test]
+fn every_question_has_words_and_a_way_back() {
+    let words = Words::english();
+    let mut asked = std::collections::BTreeSet::new();
+    for text in [COMMON] {
+        let (_, kept, _) = answers(&script(text));
+        for draft in &kept.0 {
+            let mut machine = Machine::new(draft.clone());
+            let mut steps = 0;
+            loop {
+                let question = machine.question();
+                asked.insert(question.id);
+                let view = view(&words, &question);
+                assert!(view.question.chars().count() < 60 || question.about.is_some());
+                if machine.answer(Input::Back).is_err() {
+                    break;
+                }
+                steps += 1;
+                assert!(steps < 100, "no way back from {}", question.key);
+            }
+            assert_eq!(machine.draft(), draft, "going back changed an answer");
+            assert_eq!(machine.question().key, "generator.name");
+        }
+    }
+    for step in steps::all() {
+        let key = format!("ask-{}", step.id);
+        for part in ["", ".why", ".help", ".row"] {
+            assert!(words.has(&format!("{key}{part}")), "{key}{part}");
+        }
+        let question = words.text(&key);
+        assert!(question.chars().count() < 60, "{question}");
+        if step.none {
+            assert!(words.has(&format!("pick-{}-none", step.id)), "{}", step.id);
+        }
+    }
+    assert!(asked.len() > 20);
+    assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+/// Every message of the language file is one that the program asks for, and every choice has
+/// its words: all lists that can be shown are put into words.
+#[test]
+fn every_choice_has_words() {
+    let words = Words::english();
+    let mut draft = Draft::new("t");
+    for (key, text) in [
+        ("generator.voltage", "120-240"),
+        ("outlet.1.face", "L14-30R"),
+        ("outlet.2.face", "5-20R"),
+        ("outlet.3.face", "done"),
+        ("load.1.what", "kettle"),
+        ("gear.1.what", "box"),
+        ("gear.1.plug", "L14-30P"),
+        ("gear.1.out.1.face", "5-20R"),
+    ] {
+        draft.answers.insert(key.into(), Said::is(text));
+    }
+    let at = steps::At { n: 1, m: 1 };
+    for step in steps::all() {
+        if let steps::Takes::Pick(items) = step.takes {
+            for item in items(&draft, at) {
+                label(&words, &item.label);
+            }
+        }
+    }
+    for reject in REJECTS {
+        assert!(words.has(&format!("reject-{reject}")), "{reject}");
+    }
+    assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+const REJECTS: &[&str] = &[
+    "choice",
+    "yes-no",
+    "empty",
+    "no-number",
+    "no-unit",
+    "unknown-unit",
+    "out-of-range",
+    "zero",
+    "ratio",
+    "count",
+    "ident",
+    "ident-taken",
+    "name-empty",
+    "name-long",
+    "name-signs",
+    "wire",
+    "jacket",
+    "face",
+    "faces",
+    "noise",
+    "runtime",
+    "span",
+    "draw",
+    "draw-code",
+    "peak",
+    "trips",
+    "no-unknown",
+    "no-skip",
+    "first",
+    "full",
+];
+
+#[test]
+fn what_the_set_has_left_is_told_as_things_are_named() {
+    let (_, _, said) = answers(&script(COMMON));
+    assert!(said.contains("1500 W of 2800 W named so far. 1300 W left."));
+    assert!(said.contains("3555 W named, the set gives 2800 W: not all at once."));
+}
+
+#[test]
+fn units_of_the_user_are_kept() {
+    let plan = planned(COMMON);
+    assert_eq!(
+        plan.cords[0].length.known().unwrap().amount().to_string(),
+        "22.86"
+    );
+    let (_, kept, _) = answers(&script(COMMON));
+    assert_eq!(kept.0.last().unwrap().text("gear.1.length"), Some("75 ft"));
 }

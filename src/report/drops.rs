@@ -1,4 +1,9 @@
 //! Voltage drop at each placed load.
+//!
+//! A heater is counted with its nominal current, as anyone would check it by hand: current times
+//! resistance. It really loses a little less, because it takes less current at less voltage
+//! ([`crate::supply::drop::volts_left_heater`]). Everything else takes more current as the
+//! voltage sinks, and that is counted.
 
 use std::collections::BTreeMap;
 

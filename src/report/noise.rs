@@ -58,9 +58,9 @@ pub fn quiet_from(noise: Noise) -> Length {
 /// that it is the same on every machine.
 fn twenty_log10(above: i64, below: i64) -> i64 {
     const BITS: u32 = 40;
-    // The ratio with 32 bits after the point, as a power of two times something in 1..2.
+    // The ratio with 64 bits after the point, as a power of two times something in 1..2.
     let ratio = (u128::from(above.unsigned_abs()) << 64) / u128::from(below.unsigned_abs().max(1));
-    let whole = i64::from(127 - ratio.max(1).leading_zeros()) - 64;
+    let whole = i64::from(ratio.max(1).ilog2()) - 64;
     // Mantissa with 63 bits after the point.
     let shift = 63 - 64 - whole;
     let mut mantissa = if shift >= 0 {

@@ -394,7 +394,12 @@ impl<'a> Builder<'a> {
             UNKNOWN_CORD
         };
         if !cord.conductors.is_known() {
-            self.assume(field("conductors"), Amount::count(2), "cord-conductors");
+            // As many as the plug needs without its ground.
+            let bare = match cord.plug.0.circuit() {
+                Circuit::OneLeg | Circuit::TwoLegs => 2,
+                Circuit::TwoLegsNeutral => 3,
+            };
+            self.assume(field("conductors"), Amount::count(bare), "cord-conductors");
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
         // An adapter too short to coil needs no answer.

@@ -1,0 +1,37 @@
+//! How much work a search may do: counted in steps, never in time, so that the same plan gives
+//! the same answer on every machine.
+
+/// Steps left to a search.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Budget {
+    left: u64,
+}
+
+impl Budget {
+    /// So many steps.
+    #[must_use]
+    pub const fn steps(steps: u64) -> Self {
+        Self { left: steps }
+    }
+
+    /// Takes one step. `false` when none is left.
+    pub const fn step(&mut self) -> bool {
+        if self.left == 0 {
+            return false;
+        }
+        self.left -= 1;
+        true
+    }
+
+    /// Whether it has come to its end.
+    #[must_use]
+    pub const fn spent(&self) -> bool {
+        self.left == 0
+    }
+
+    /// How many steps are left.
+    #[must_use]
+    pub const fn left(&self) -> u64 {
+        self.left
+    }
+}

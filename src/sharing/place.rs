@@ -1,0 +1,617 @@
+//! Placing: which loads are served and where each is plugged in, for the whole day.
+//!
+//! In this order: the greatest weight of musts, then of wishes, then the least greatest use of
+//! any balanced row. The first two are one search for the least weight left out; the third asks,
+//! by halving the range, whether the same weight still fits when every balanced row is cut down
+//! to so many thousandths.
+//!
+//! The search goes depth first: take the load with the fewest ways left, try its places, the
+//! emptiest first, then leaving it out. Three prunes, each with its proof beside it:
+//! [`Search::least_loss`] (a bound on the weight that must still be left out),
+//! [`Search::known_failure`] (a state seen before), and the allowance (a load that alone weighs
+//! more than may still be left out must be placed).
+
+use std::collections::HashMap;
+
+use super::budget::Budget;
+use super::model::{Model, Places, Row};
+use super::set::LoadSet;
+
+/// A placing and what is known of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Placing {
+    /// Where each load is plugged in; `None` is not served.
+    pub at: Vec<Option<usize>>,
+    /// Weight of the served musts and wishes.
+    pub weights: (u64, u64),
+    /// The greatest use, in thousandths.
+    pub use_permille: i64,
+    /// Whether no placing is better.
+    pub proven: bool,
+    /// No placing has more weight than this.
+    pub weights_at_most: (u64, u64),
+    /// No placing of that weight has less use than this.
+    pub use_at_least: i64,
+}
+
+/// Finds the best placing, within a budget.
+#[must_use]
+pub fn place(model: &Model, budget: &mut Budget) -> Placing {
+    let tariff = Tariff::of(model);
+    let total: u64 = tariff.loss.iter().sum();
+
+    let mut search = Search::new(model, &tariff, 1000, total + 1);
+    let complete = search.run(budget, false);
+    let mut at = search
+        .best
+        .unwrap_or_else(|| vec![None; model.loads.len()]);
+    let loss = search.allowance.min(total);
+    let served = tariff.split(total - loss);
+    let bound = if complete { loss } else { search.root_loss };
+
+    // Whether the same weight fits within so many thousandths; the answer is monotone in them,
+    // for a row cut down further admits no set that it did not admit before.
+    let mut least = 0;
+    let mut most = model.use_permille(&at);
+    let mut proven = complete;
+    while complete && least < most {
+        let middle = least.midpoint(most);
+        let mut search = Search::new(model, &tariff, middle, loss + 1);
+        let settled = search.run(budget, true);
+        if let Some(better) = search.best {
+            most = model.use_permille(&better).min(middle);
+            at = better;
+        } else if settled {
+            least = middle + 1;
+        } else {
+            proven = false;
+            break;
+        }
+    }
+    Placing {
+        use_permille: model.use_permille(&at),
+        at,
+        weights: served,
+        proven,
+        weights_at_most: tariff.split(total - bound),
+        use_at_least: least,
+    }
+}
+
+/// One number for each load that orders must before wish.
+struct Tariff {
+    loss: Vec<u64>,
+    wishes: u64,
+}
+
+impl Tariff {
+    fn of(model: &Model) -> Self {
+        let wishes = model
+            .loads
+            .iter()
+            .filter(|load| !load.must)
+            .map(|load| load.weight)
+            .sum();
+        Self {
+            loss: model
+                .loads
+                .iter()
+                .map(|load| load.weight * if load.must { wishes + 1 } else { 1 })
+                .collect(),
+            wishes,
+        }
+    }
+
+    /// A sum of losses as weight of musts and of wishes. Exact, because all wishes together
+    /// weigh less than one unit of a must.
+    const fn split(&self, sum: u64) -> (u64, u64) {
+        (sum / (self.wishes + 1), sum % (self.wishes + 1))
+    }
+}
+
+/// One row at one moment.
+struct Constraint {
+    capacity: i64,
+    /// Places with any coefficient in it.
+    places: u64,
+    /// The loads that can matter to it, cheapest to leave out first (by loss for each unit),
+    /// with the least coefficient each can have in it.
+    loads: Vec<(usize, i64)>,
+    surge: bool,
+}
+
+/// What putting a load somewhere does to a constraint.
+#[derive(Clone, Copy)]
+struct Touch {
+    constraint: usize,
+    sum: i64,
+    peak: i64,
+}
+
+struct Search<'a> {
+    model: &'a Model,
+    loss: &'a [u64],
+    constraints: Vec<Constraint>,
+    /// For each mask of places that some constraint has, the constraints with it, and the masks
+    /// directly inside it that share no place with each other.
+    regions: Vec<Region>,
+    touches: Vec<Vec<Touch>>,
+    /// A load's size: its greatest share of any row, for choosing among equals.
+    size: Vec<i64>,
+    used: Vec<i64>,
+    peak: Vec<i64>,
+    sockets: Vec<u32>,
+    undecided: LoadSet,
+    /// The greatest sum that the undecided loads can still add to each constraint.
+    demand: Vec<i64>,
+    /// For each load, the most it can add to each constraint wherever it goes.
+    demands: Vec<Vec<(usize, i64)>>,
+    at: Vec<Option<usize>>,
+    best: Option<Vec<Option<usize>>>,
+    /// Only placings that lose less than this are wanted.
+    allowance: u64,
+    root_loss: u64,
+    memory: HashMap<(LoadSet, Box<[i64]>), u64>,
+    memory_words: usize,
+    first_only: bool,
+}
+
+struct Region {
+    places: u64,
+    constraints: Vec<usize>,
+    inside: Vec<usize>,
+}
+
+/// How many words the memory of failed states may take: 64 MiB.
+const MEMORY_WORDS: usize = 8 << 20;
+
+impl<'a> Search<'a> {
+    fn new(model: &'a Model, tariff: &'a Tariff, permille: i64, allowance: u64) -> Self {
+        let (loads, places) = (model.loads.len(), model.sockets.len());
+        let moments = model.moments();
+        let mut constraints = Vec::new();
+        let mut touches = vec![Vec::new(); loads * places];
+        let mut demands = vec![Vec::new(); loads];
+        let mut size = vec![0; loads];
+        for row in &model.rows {
+            let capacity = if row.balanced {
+                scaled(row.capacity, permille)
+            } else {
+                row.capacity
+            };
+            for moment in &moments {
+                let mut mask = 0;
+                let mut worst = 0;
+                let mut highest = 0;
+                for load in moment.iter().filter(|load| *load < loads) {
+                    let mut greatest = 0;
+                    for &place in &model.loads[load].allowed {
+                        let (sum, peak) = coefficients(row, load * places + place);
+                        greatest = greatest.max(sum);
+                        highest = highest.max(peak);
+                        if sum > 0 || peak > 0 {
+                            mask |= 1 << place;
+                        }
+                    }
+                    worst += greatest;
+                }
+                // Even everything at once keeps it.
+                if worst + highest <= capacity {
+                    continue;
+                }
+                let c = constraints.len();
+                let mut members = Vec::new();
+                for load in moment.iter().filter(|load| *load < loads) {
+                    let mut greatest = 0;
+                    let mut least = i64::MAX;
+                    for &place in &model.loads[load].allowed {
+                        let (sum, peak) = coefficients(row, load * places + place);
+                        if mask >> place & 1 == 1 {
+                            least = least.min(sum);
+                        }
+                        if sum > 0 || peak > 0 {
+                            greatest = greatest.max(sum + peak);
+                            touches[load * places + place].push(Touch {
+                                constraint: c,
+                                sum,
+                                peak,
+                            });
+                        }
+                    }
+                    if greatest > 0 {
+                        demands[load].push((c, greatest));
+                    }
+                    if 0 < least && least < i64::MAX {
+                        members.push((load, least));
+                        size[load] = size[load].max(share(least, capacity));
+                    }
+                }
+                let loss = &tariff.loss;
+                members.sort_by(|a, b| {
+                    let left = u128::from(loss[a.0]) * u128::from(b.1.unsigned_abs());
+                    let right = u128::from(loss[b.0]) * u128::from(a.1.unsigned_abs());
+                    left.cmp(&right).then(a.0.cmp(&b.0))
+                });
+                constraints.push(Constraint {
+                    capacity,
+                    places: mask,
+                    loads: members,
+                    surge: row.is_surge(),
+                });
+            }
+        }
+        let mut search = Self {
+            model,
+            loss: &tariff.loss,
+            regions: regions(&constraints, places),
+            used: vec![0; constraints.len()],
+            peak: vec![0; constraints.len()],
+            demand: vec![0; constraints.len()],
+            demands,
+            constraints,
+            touches,
+            size,
+            sockets: model.sockets.clone(),
+            undecided: LoadSet::below(loads),
+            at: vec![None; loads],
+            best: None,
+            allowance,
+            root_loss: 0,
+            memory: HashMap::new(),
+            memory_words: 0,
+            first_only: false,
+        };
+        for load in 0..loads {
+            search.count_demand(load, 1);
+        }
+        search
+    }
+
+    /// Searches. `true` when the answer is final: nothing loses less than `allowance` now says.
+    fn run(&mut self, budget: &mut Budget, first_only: bool) -> bool {
+        self.first_only = first_only;
+        let domains = self.domains(&self.model.loads.iter().map(|l| mask(&l.allowed)).collect::<Vec<_>>());
+        self.root_loss = self.least_loss(&domains).min(self.loss.iter().sum());
+        self.descend(0, &domains, budget)
+    }
+
+    /// The places where each undecided load still fits.
+    fn domains(&self, before: &[u64]) -> Vec<u64> {
+        let places = self.model.sockets.len();
+        let mut domains = before.to_vec();
+        for load in self.undecided.iter() {
+            let mut left = before[load];
+            let mut fits = 0;
+            while left != 0 {
+                let place = left.trailing_zeros() as usize;
+                left &= left - 1;
+                let fine = self.sockets[place] > 0
+                    && self.touches[load * places + place].iter().all(|touch| {
+                        let c = touch.constraint;
+                        self.used[c] + touch.sum + self.peak[c].max(touch.peak)
+                            <= self.constraints[c].capacity
+                    });
+                fits |= u64::from(fine) << place;
+            }
+            domains[load] = fits;
+        }
+        domains
+    }
+
+    fn descend(&mut self, lost: u64, before: &[u64], budget: &mut Budget) -> bool {
+        if lost >= self.allowance {
+            return true;
+        }
+        if self.undecided.is_empty() {
+            self.allowance = lost;
+            self.best = Some(self.at.clone());
+            return true;
+        }
+        if !budget.step() {
+            return false;
+        }
+        let domains = self.domains(before);
+        if lost + self.least_loss(&domains) >= self.allowance {
+            return true;
+        }
+        let key = self.state();
+        if self.known_failure(&key, lost) {
+            return true;
+        }
+
+        let spare = self.allowance - 1 - lost;
+        // A load that weighs more than may still be left out must be placed: leaving it out would
+        // lose at least the allowance. (Its weight is compared with what may be lost in full,
+        // not with any bound of what will be.)
+        let ways = |load: usize| {
+            domains[load].count_ones() + u32::from(self.loss[load] <= spare)
+        };
+        let load = self
+            .undecided
+            .iter()
+            .min_by_key(|load| (ways(*load), -self.size[*load], *load))
+            .unwrap_or_default();
+
+        let places = self.model.sockets.len();
+        let mut order: Vec<(i64, usize)> = self.model.loads[load]
+            .allowed
+            .iter()
+            .filter(|place| domains[load] >> **place & 1 == 1)
+            .map(|place| (self.pressure(load, *place), *place))
+            .collect();
+        order.sort_by_key(|(pressure, _)| *pressure);
+
+        self.undecided.remove(load);
+        self.count_demand(load, -1);
+        let mut complete = true;
+        for (_, place) in order {
+            let undo = self.put(load, place, places);
+            complete &= self.descend(lost, &domains, budget);
+            self.take(load, place, places, &undo);
+            if self.done() || !complete {
+                break;
+            }
+        }
+        if complete && !self.done() {
+            complete = self.descend(lost + self.loss[load], &domains, budget);
+        }
+        self.count_demand(load, 1);
+        self.undecided.insert(load);
+
+        if complete && !self.done() {
+            self.remember(key, self.allowance - lost.min(self.allowance));
+        }
+        complete
+    }
+
+    fn done(&self) -> bool {
+        self.first_only && self.best.is_some()
+    }
+
+    fn put(&mut self, load: usize, place: usize, places: usize) -> Vec<i64> {
+        self.at[load] = Some(place);
+        self.sockets[place] -= 1;
+        let mut undo = Vec::new();
+        for touch in &self.touches[load * places + place] {
+            let c = touch.constraint;
+            self.used[c] += touch.sum;
+            if self.constraints[c].surge {
+                undo.push(self.peak[c]);
+                self.peak[c] = self.peak[c].max(touch.peak);
+            }
+        }
+        undo
+    }
+
+    fn take(&mut self, load: usize, place: usize, places: usize, undo: &[i64]) {
+        self.at[load] = None;
+        self.sockets[place] += 1;
+        let mut undo = undo.iter();
+        for touch in &self.touches[load * places + place] {
+            let c = touch.constraint;
+            self.used[c] -= touch.sum;
+            if self.constraints[c].surge {
+                self.peak[c] = undo.next().copied().unwrap_or(0);
+            }
+        }
+    }
+
+    /// How full the fullest row would be, in millionths, with this load there.
+    fn pressure(&self, load: usize, place: usize) -> i64 {
+        self.touches[load * self.model.sockets.len() + place]
+            .iter()
+            .map(|touch| {
+                let c = touch.constraint;
+                let full = self.used[c] + touch.sum + self.peak[c].max(touch.peak);
+                share(full, self.constraints[c].capacity)
+            })
+            .max()
+            .unwrap_or(0)
+    }
+
+    fn count_demand(&mut self, load: usize, sign: i64) {
+        for (constraint, greatest) in &self.demands[load] {
+            self.demand[*constraint] += sign * greatest;
+        }
+    }
+
+    /// At least this much weight of undecided loads must be left out.
+    ///
+    /// Proof. Call a load confined to a region when all places left to it lie in the region; one
+    /// with no place left is confined to every region and is counted on its own instead. What is
+    /// placed of the confined loads adds up, in any one constraint of that region, to no more
+    /// than the room left there; each counts at least its least coefficient. So the loads left
+    /// out sum, in those least coefficients, to at least the shortfall, and the cheapest way of
+    /// that, allowing parts of a load, costs no more than any real way. The same holds for the
+    /// number of sockets. Surge rows are taken without the peak of the undecided: a weaker
+    /// statement that is also true. Regions without a common place have no confined load in
+    /// common, so their losses add; of two bounds on the same loads the greater stands.
+    fn least_loss(&self, domains: &[u64]) -> u64 {
+        let stranded: u64 = self
+            .undecided
+            .iter()
+            .filter(|load| domains[*load] == 0)
+            .map(|load| self.loss[load])
+            .sum();
+        let mut losses = vec![0; self.regions.len()];
+        // Smaller regions come first, so what is inside is known before what is round it.
+        for (index, region) in self.regions.iter().enumerate() {
+            let inner: u64 = region.inside.iter().map(|inside| losses[*inside]).sum();
+            let confined = |load: usize| {
+                self.undecided.contains(load)
+                    && domains[load] != 0
+                    && domains[load] & !region.places == 0
+            };
+            let mut worst = inner;
+            for &c in &region.constraints {
+                let constraint = &self.constraints[c];
+                let room = constraint.capacity - self.used[c] - self.peak[c];
+                worst = worst.max(self.knapsack(
+                    constraint.loads.iter().filter(|(load, _)| confined(*load)),
+                    room,
+                ));
+            }
+            losses[index] = worst.max(self.too_many(region.places, &confined));
+        }
+        // The last region holds all places, so everything is inside it.
+        stranded + losses.last().copied().unwrap_or(0)
+    }
+
+    /// The least loss, parts of a load allowed, that brings the sum down to the room.
+    fn knapsack<'b>(&self, loads: impl Iterator<Item = &'b (usize, i64)> + Clone, room: i64) -> u64 {
+        let sum: i64 = loads.clone().map(|(_, least)| least).sum();
+        let mut short = sum - room;
+        let mut lost = 0;
+        for &(load, least) in loads {
+            if short <= 0 {
+                break;
+            }
+            if least <= short {
+                lost += self.loss[load];
+            } else {
+                // A part of it, rounded up: losses are whole numbers.
+                let part = u128::from(self.loss[load]) * u128::from(short.unsigned_abs());
+                let part = part.div_ceil(u128::from(least.unsigned_abs()));
+                lost += u64::try_from(part).unwrap_or(self.loss[load]);
+            }
+            short -= least;
+        }
+        lost
+    }
+
+    fn too_many(&self, places: u64, confined: &impl Fn(usize) -> bool) -> u64 {
+        let sockets: usize = self
+            .sockets
+            .iter()
+            .enumerate()
+            .filter(|(place, _)| places >> place & 1 == 1)
+            .map(|(_, left)| *left as usize)
+            .sum();
+        let count = self.undecided.iter().filter(|load| confined(*load)).count();
+        if count <= sockets {
+            return 0;
+        }
+        let mut losses: Vec<u64> = self
+            .undecided
+            .iter()
+            .filter(|load| confined(*load))
+            .map(|load| self.loss[load])
+            .collect();
+        losses.sort_unstable();
+        losses.iter().take(count - sockets).sum()
+    }
+
+    /// What the future depends on: which loads are undecided, and the room in each constraint and
+    /// place. Room that the undecided loads cannot fill however they are placed is left out of
+    /// the key, for it decides nothing.
+    fn state(&self) -> Box<[i64]> {
+        let mut key = Vec::new();
+        for (c, constraint) in self.constraints.iter().enumerate() {
+            let room = constraint.capacity - self.used[c];
+            // `demand` counts every undecided load's sum and peak, so at most that much, plus the
+            // peak already standing, can still be asked for.
+            if room < self.demand[c] + self.peak[c] {
+                key.push(i64::try_from(c).unwrap_or(i64::MAX));
+                key.push(room);
+                if constraint.surge {
+                    key.push(self.peak[c]);
+                }
+            }
+        }
+        let undecided = u32::try_from(self.undecided.len()).unwrap_or(u32::MAX);
+        key.extend(
+            self.sockets
+                .iter()
+                .map(|left| i64::from(*left.min(&undecided))),
+        );
+        key.into_boxed_slice()
+    }
+
+    /// Whether this state was searched to its end before with at least as much allowance left.
+    ///
+    /// Proof. Two nodes with the same undecided loads and the same key admit the same
+    /// completions: a constraint outside the key holds for all of them, one inside has the same
+    /// room. What was found impossible with a larger allowance is impossible with a smaller.
+    fn known_failure(&self, key: &[i64], lost: u64) -> bool {
+        // The set is part of the key by value, not by hash alone: equal means equal.
+        self.memory
+            .get(&(self.undecided, Box::from(key)))
+            .is_some_and(|failed| self.allowance - lost <= *failed)
+    }
+
+    fn remember(&mut self, key: Box<[i64]>, failed: u64) {
+        if self.memory_words + key.len() > MEMORY_WORDS {
+            return;
+        }
+        self.memory_words += key.len() + 8;
+        let slot = self.memory.entry((self.undecided, key)).or_insert(0);
+        *slot = failed.max(*slot);
+    }
+}
+
+fn coefficients(row: &Row, index: usize) -> (i64, i64) {
+    let peak = row.peaks.get(index).copied().unwrap_or(0);
+    (row.sums[index], peak)
+}
+
+/// A sum in millionths of a capacity.
+fn share(sum: i64, capacity: i64) -> i64 {
+    let wide = i128::from(sum) * 1_000_000 / i128::from(capacity.max(1));
+    i64::try_from(wide).unwrap_or(i64::MAX)
+}
+
+fn mask(places: &[usize]) -> u64 {
+    places.iter().fold(0, |mask, place| mask | 1 << place)
+}
+
+fn scaled(capacity: i64, permille: i64) -> i64 {
+    // ceil(1000 * sum / capacity) <= permille  <=>  sum <= floor(capacity * permille / 1000).
+    let wide = i128::from(capacity) * i128::from(permille) / 1000;
+    i64::try_from(wide).unwrap_or(i64::MAX)
+}
+
+/// Groups constraints by the places they cover and nests the groups: each goes inside the
+/// smallest that holds it and whose other contents it does not overlap. The last holds all.
+fn regions(constraints: &[Constraint], places: usize) -> Vec<Region> {
+    let all = if places >= 64 { u64::MAX } else { (1 << places) - 1 };
+    let mut masks: Vec<u64> = constraints
+        .iter()
+        .map(|constraint| constraint.places)
+        .chain((0..places).map(|place| 1 << place))
+        .filter(|mask| *mask != all)
+        .collect();
+    masks.sort_by_key(|mask| (mask.count_ones(), *mask));
+    masks.dedup();
+    masks.push(all);
+    let mut regions: Vec<Region> = masks
+        .iter()
+        .map(|places| Region {
+            places: *places,
+            constraints: (0..constraints.len())
+                .filter(|c| constraints[*c].places == *places)
+                .collect(),
+            inside: Vec::new(),
+        })
+        .collect();
+    for index in 0..regions.len() {
+        // The largest not yet covered ones that fit inside and share no place.
+        let mut covered = 0;
+        let mut inside = Vec::new();
+        for other in (0..index).rev() {
+            let places = regions[other].places;
+            if places & !regions[index].places == 0 && places & covered == 0 {
+                covered |= places;
+                inside.push(other);
+            }
+        }
+        regions[index].inside = inside;
+    }
+    regions
+}
+
+/// A placing as the plain slice the model's questions take.
+impl AsRef<Places> for Placing {
+    fn as_ref(&self) -> &Places {
+        &self.at
+    }
+}

@@ -1,0 +1,113 @@
+//! A small set of loads, by their numbers in the model.
+
+/// A set of loads as bits. Ordered and hashed by content, so that nothing depends on chance.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct LoadSet([u64; 4]);
+
+impl LoadSet {
+    /// One more than the greatest number that can be held.
+    pub const CAPACITY: usize = 256;
+
+    /// The set of all numbers below `count`.
+    #[must_use]
+    pub fn below(count: usize) -> Self {
+        (0..count).collect()
+    }
+
+    /// Puts a number in.
+    pub const fn insert(&mut self, load: usize) {
+        self.0[load / 64] |= 1 << (load % 64);
+    }
+
+    /// Takes a number out.
+    pub const fn remove(&mut self, load: usize) {
+        self.0[load / 64] &= !(1 << (load % 64));
+    }
+
+    /// This set and one number more.
+    #[must_use]
+    pub const fn with(mut self, load: usize) -> Self {
+        self.insert(load);
+        self
+    }
+
+    /// This set less one number.
+    #[must_use]
+    pub const fn without(mut self, load: usize) -> Self {
+        self.remove(load);
+        self
+    }
+
+    /// Whether the number is in it.
+    #[must_use]
+    pub const fn contains(&self, load: usize) -> bool {
+        self.0[load / 64] >> (load % 64) & 1 == 1
+    }
+
+    /// How many numbers are in it.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.0.iter().map(|word| word.count_ones() as usize).sum()
+    }
+
+    /// Whether it is empty.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.0 == [0; 4]
+    }
+
+    /// Whether all of it is in the other.
+    #[must_use]
+    pub fn is_subset(&self, other: &Self) -> bool {
+        self.0.iter().zip(&other.0).all(|(a, b)| a & !b == 0)
+    }
+
+    /// The numbers in both.
+    #[must_use]
+    pub fn intersection(self, other: &Self) -> Self {
+        Self(std::array::from_fn(|word| self.0[word] & other.0[word]))
+    }
+
+    /// The numbers of this that are not in the other.
+    #[must_use]
+    pub fn minus(self, other: &Self) -> Self {
+        Self(std::array::from_fn(|word| self.0[word] & !other.0[word]))
+    }
+
+    /// The numbers, rising.
+    pub fn iter(self) -> impl Iterator<Item = usize> {
+        (0..4).flat_map(move |word| {
+            let mut bits = self.0[word];
+            std::iter::from_fn(move || {
+                (bits != 0).then(|| {
+                    let bit = bits.trailing_zeros() as usize;
+                    bits &= bits - 1;
+                    word * 64 + bit
+                })
+            })
+        })
+    }
+}
+
+impl FromIterator<usize> for LoadSet {
+    fn from_iter<I: IntoIterator<Item = usize>>(numbers: I) -> Self {
+        let mut set = Self::default();
+        for number in numbers {
+            set.insert(number);
+        }
+        set
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn words_of_the_set_are_joined() {
+        let set: LoadSet = [0, 63, 64, 255].into_iter().collect();
+        assert_eq!(set.iter().collect::<Vec<_>>(), [0, 63, 64, 255]);
+        assert_eq!(set.len(), 4);
+        assert!(set.without(63).is_subset(&set) && !set.is_subset(&set.without(255)));
+    }
+}

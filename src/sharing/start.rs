@@ -1,0 +1,74 @@
+//! In what order to switch on.
+//!
+//! Starting a load costs, on each surge row, the running current of everything already on plus
+//! its own starting current. The order is found from the last place to the first: into the last
+//! place goes any load that may be last. That needs no search. Say some order keeps every limit,
+//! and load `k` may be started last, after all the others. Move `k` to the end of that order: the
+//! loads after it now start with less running, so they still keep every limit, and `k` keeps them
+//! because it may be last. So taking any such `k` loses nothing, and when there is none, no order
+//! exists. With one row, the load with the least starting-less-running current costs least in
+//! the last place; so without rules of precedence the best order is the largest of that first,
+//! which is not the same as the largest starting current first.
+
+use super::model::{Fixed, FixedRow};
+use super::set::LoadSet;
+
+/// Whether `load` may come after all others of `set`: nothing left in the set waits for it.
+fn may_be_last(set: &LoadSet, load: usize, after: &[LoadSet]) -> bool {
+    !set.iter().any(|other| other != load && after[other].contains(load))
+}
+
+/// The order of `set` with the least greatest peak on one surge row, and that peak. `after`
+/// holds, for each load, those that must be started before it if they are in the set. `None`
+/// when these rules go round in a circle.
+#[must_use]
+pub fn least_peak(row: &FixedRow, set: &LoadSet, after: &[LoadSet]) -> Option<(Vec<usize>, i64)> {
+    let mut left = *set;
+    let mut order = Vec::new();
+    let mut greatest = 0;
+    while !left.is_empty() {
+        let last = left
+            .iter()
+            .filter(|load| may_be_last(&left, *load, after))
+            .min_by_key(|load| (row.peak_of(*load), usize::MAX - *load))?;
+        greatest = greatest.max(row.sum(&left) + row.peak_of(last));
+        left.remove(last);
+        order.push(last);
+    }
+    order.reverse();
+    Some((order, greatest))
+}
+
+/// An order of `set` that keeps every surge row at each step, or `None` with proof that none
+/// exists. Among the loads that may come last the one with the least peak is taken, and of
+/// equals the one of the greatest number, so that what is largest comes first.
+#[must_use]
+pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usize>> {
+    let rows: Vec<&FixedRow> = fixed
+        .rows
+        .iter()
+        .filter(|row| !row.peaks.is_empty())
+        .collect();
+    let mut left = *set;
+    let mut order = Vec::new();
+    while !left.is_empty() {
+        let last = left
+            .iter()
+            .filter(|load| {
+                may_be_last(&left, *load, after)
+                    && rows.iter().all(|row| {
+                        // Only rows the load is in are asked: it starts nothing elsewhere.
+                        (row.sums[*load] == 0 && row.peak_of(*load) == 0)
+                            || row.sum(&left) + row.peak_of(*load) <= row.capacity
+                    })
+            })
+            .min_by_key(|load| {
+                let peak = rows.iter().map(|row| row.peak_of(*load)).max().unwrap_or(0);
+                (peak, usize::MAX - *load)
+            })?;
+        left.remove(last);
+        order.push(last);
+    }
+    order.reverse();
+    Some(order)
+}

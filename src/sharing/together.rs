@@ -1,0 +1,251 @@
+//! What may run at once, and what may not, with every load at its place.
+//!
+//! Two families say it all: the **largest sets that hold** and the **smallest sets that do not**.
+//! Each determines the other (the smallest conflicts are the smallest sets that meet the
+//! complement of every largest set), so a complete list of one proves the other complete.
+
+use super::budget::Budget;
+use super::model::{Fixed, FixedRow};
+use super::set::LoadSet;
+
+/// A family of sets, sorted, and whether it is all of it.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Family {
+    /// The sets.
+    pub sets: Vec<LoadSet>,
+    /// Whether none is missing.
+    pub complete: bool,
+}
+
+/// All sets among `loads` that hold and hold no more with any one load added. Stops after
+/// `most` sets or at the end of the budget, and says so.
+#[must_use]
+pub fn largest(fixed: &Fixed, loads: &LoadSet, most: usize, budget: &mut Budget) -> Family {
+    let fixed = fixed.essential(loads);
+    // The largest first: they decide most, and what is left over then mostly fits or mostly does
+    // not.
+    let mut order: Vec<usize> = loads.iter().collect();
+    order.sort_by_key(|load| (-weight(&fixed, *load), *load));
+    let rows = fixed.rows.len();
+    let mut rest = vec![vec![0; rows]; order.len() + 1];
+    let mut high = vec![vec![0; rows]; order.len() + 1];
+    for (step, load) in order.iter().enumerate().rev() {
+        for (r, row) in fixed.rows.iter().enumerate() {
+            rest[step][r] = rest[step + 1][r] + row.sums[*load];
+            high[step][r] = high[step + 1][r].max(row.peak_of(*load));
+        }
+    }
+    let mut walk = Largest {
+        fixed: &fixed,
+        order: &order,
+        rest: &rest,
+        high: &high,
+        most,
+        found: Vec::new(),
+        open: Vec::new(),
+    };
+    let complete = walk.descend(
+        0,
+        LoadSet::default(),
+        &vec![0; rows],
+        &vec![0; rows],
+        budget,
+    );
+    let mut sets = walk.found;
+    sets.sort_unstable();
+    Family { sets, complete }
+}
+
+/// How large a load is: its greatest share of any row, in millionths.
+fn weight(fixed: &Fixed, load: usize) -> i64 {
+    fixed
+        .rows
+        .iter()
+        .map(|row| {
+            let wide = i128::from(row.sums[load] + row.peak_of(load)) * 1_000_000
+                / i128::from(row.capacity.max(1));
+            i64::try_from(wide).unwrap_or(i64::MAX)
+        })
+        .max()
+        .unwrap_or(0)
+}
+
+struct Largest<'a> {
+    fixed: &'a Fixed,
+    order: &'a [usize],
+    /// Sum and greatest peak of all loads from this step on, by row.
+    rest: &'a [Vec<i64>],
+    high: &'a [Vec<i64>],
+    most: usize,
+    found: Vec<LoadSet>,
+    /// Loads left out although they would have fitted: something later must shut them out.
+    open: Vec<usize>,
+}
+
+impl Largest<'_> {
+    /// `false` when it had to stop early.
+    fn descend(
+        &mut self,
+        step: usize,
+        set: LoadSet,
+        used: &[i64],
+        peak: &[i64],
+        budget: &mut Budget,
+    ) -> bool {
+        if !budget.step() {
+            return false;
+        }
+        let rows = &self.fixed.rows;
+        // A load left out that still fits must be shut out in the end. If it would hold beside
+        // everything that can still come, it would hold beside any part of that, and no largest
+        // set lies below here. Once it is shut out it stays so, since sets only grow.
+        let doomed = self.open.iter().any(|load| {
+            rows.iter().enumerate().all(|(r, row)| {
+                used[r]
+                    + self.rest[step][r]
+                    + row.sums[*load]
+                    + peak[r].max(self.high[step][r]).max(row.peak_of(*load))
+                    <= row.capacity
+            })
+        });
+        if doomed {
+            return true;
+        }
+        let Some(&load) = self.order.get(step) else {
+            if self.found.len() == self.most {
+                return false;
+            }
+            // Nothing can come, and no open load was found to fit: each is shut out.
+            self.found.push(set);
+            return true;
+        };
+        let fits = rows.iter().enumerate().all(|(r, row)| {
+            used[r] + row.sums[load] + peak[r].max(row.peak_of(load)) <= row.capacity
+        });
+        if fits {
+            let mut more = used.to_vec();
+            let mut higher = peak.to_vec();
+            for (r, row) in rows.iter().enumerate() {
+                more[r] += row.sums[load];
+                higher[r] = higher[r].max(row.peak_of(load));
+            }
+            if !self.descend(step + 1, set.with(load), &more, &higher, budget) {
+                return false;
+            }
+            self.open.push(load);
+        }
+        let complete = self.descend(step + 1, set, used, peak, budget);
+        if fits {
+            self.open.pop();
+        }
+        complete
+    }
+}
+
+/// All sets among `loads` that do not hold but do with any one load taken away, of at most
+/// `size` loads. Stops after `most` sets or at the end of the budget, and says so.
+#[must_use]
+pub fn conflicts(
+    fixed: &Fixed,
+    loads: &LoadSet,
+    size: usize,
+    most: usize,
+    budget: &mut Budget,
+) -> Family {
+    let fixed = fixed.essential(loads);
+    let mut sets = Vec::new();
+    let mut complete = true;
+    for row in &fixed.rows {
+        let mut order: Vec<usize> = loads
+            .iter()
+            .filter(|load| row.sums[*load] > 0 || row.peak_of(*load) > 0)
+            .collect();
+        order.sort_by_key(|load| (-row.sums[*load], *load));
+        // A smallest conflict passes at least one row. In a surge row it has a load whose peak is
+        // the greatest of the set; with that load given, the row is a plain sum.
+        let starters: Vec<Option<usize>> = if row.peaks.is_empty() {
+            vec![None]
+        } else {
+            order.iter().copied().map(Some).collect()
+        };
+        for starter in starters {
+            let (order, set, room) = match starter {
+                None => (order.clone(), LoadSet::default(), row.capacity),
+                Some(starter) => (
+                    order
+                        .iter()
+                        .copied()
+                        .filter(|load| {
+                            *load != starter && row.peak_of(*load) <= row.peak_of(starter)
+                        })
+                        .collect(),
+                    LoadSet::default().with(starter),
+                    row.capacity - row.sums[starter] - row.peak_of(starter),
+                ),
+            };
+            let mut walk = Covers {
+                fixed: &fixed,
+                rest: suffixes(row, &order),
+                row,
+                order,
+                size,
+                most,
+                found: &mut sets,
+            };
+            complete &= walk.descend(0, set, room, budget);
+        }
+        sets.sort_unstable();
+        sets.dedup();
+    }
+    Family { sets, complete }
+}
+
+fn suffixes(row: &FixedRow, order: &[usize]) -> Vec<i64> {
+    let mut rest = vec![0; order.len() + 1];
+    for (step, load) in order.iter().enumerate().rev() {
+        rest[step] = rest[step + 1] + row.sums[*load];
+    }
+    rest
+}
+
+struct Covers<'a> {
+    fixed: &'a Fixed,
+    row: &'a FixedRow,
+    order: Vec<usize>,
+    rest: Vec<i64>,
+    size: usize,
+    most: usize,
+    found: &'a mut Vec<LoadSet>,
+}
+
+impl Covers<'_> {
+    /// Adds loads, largest first, until the room is passed. Every smallest conflict of the row
+    /// is met: in that order all its loads but the last still fit, for without the last, which
+    /// is one of the least, it holds.
+    fn descend(&mut self, step: usize, set: LoadSet, room: i64, budget: &mut Budget) -> bool {
+        if !budget.step() {
+            return false;
+        }
+        if room < 0 {
+            let smallest = set.iter().all(|load| self.fixed.holds(&set.without(load)));
+            if smallest {
+                if self.found.len() >= self.most && !self.found.contains(&set) {
+                    return false;
+                }
+                self.found.push(set);
+            }
+            return true;
+        }
+        // All that is left does not pass the room; or the set is as long as it may be; or it
+        // already fails elsewhere, so that nothing larger is a smallest conflict.
+        if self.rest[step] <= room
+            || set.len() >= self.size
+            || (!set.is_empty() && !self.fixed.holds(&set))
+        {
+            return true;
+        }
+        let load = self.order[step];
+        self.descend(step + 1, set.with(load), room - self.row.sums[load], budget)
+            && self.descend(step + 1, set, room, budget)
+    }
+}

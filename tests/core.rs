@@ -2,5 +2,7 @@
 
 #[path = "core/plan.rs"]
 mod plan;
+#[path = "core/sharing/mod.rs"]
+mod sharing;
 #[path = "core/supply.rs"]
 mod supply;

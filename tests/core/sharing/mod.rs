@@ -1,0 +1,204 @@
+//! The sharing solvers against cases whose optima two independent solvers agree on.
+//!
+//! `tests/sharing/NAME.json` is a case and `NAME.expected.json` its answer. Every case of the
+//! folder that `TALLYWATT_SHARING_CASES` names is run too.
+
+mod case;
+
+use std::path::{Path, PathBuf};
+
+use case::{Case, Expected, ListedFamily};
+use sha2::{Digest, Sha256};
+use tallywatt::sharing::budget::Budget;
+use tallywatt::sharing::place::place;
+use tallywatt::sharing::repair::cheapest;
+use tallywatt::sharing::set::LoadSet;
+use tallywatt::sharing::together::{Family, conflicts, largest};
+use tallywatt::sharing::{start, turns};
+
+const STEPS: u64 = 20_000_000;
+
+fn folders() -> Vec<PathBuf> {
+    let own = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/sharing");
+    let more = std::env::var_os("TALLYWATT_SHARING_CASES").map(PathBuf::from);
+    [own].into_iter().chain(more).collect()
+}
+
+fn cases() -> Vec<(Case, Expected)> {
+    let mut cases = Vec::new();
+    for folder in folders() {
+        let mut names: Vec<PathBuf> = std::fs::read_dir(&folder)
+            .unwrap_or_else(|error| panic!("{}: {error}", folder.display()))
+            .map(|entry| entry.expect("a folder entry").path())
+            .filter(|path| path.to_string_lossy().ends_with(".expected.json"))
+            .collect();
+        names.sort();
+        for path in names {
+            let expected = Expected::read(&path);
+            let text = path.to_string_lossy().replace(".expected.json", ".json");
+            cases.push((Case::read(Path::new(&text)), expected));
+        }
+    }
+    assert!(cases.len() >= 20, "only {} cases", cases.len());
+    cases
+}
+
+#[test]
+fn placing_is_as_good_as_the_oracle_says() {
+    for (case, expected) in cases() {
+        let model = case.model();
+        let mut budget = Budget::steps(STEPS);
+        let placing = place(&model, &mut budget);
+        let name = &case.name;
+        eprintln!(
+            "{name}: {} steps, proven {}",
+            STEPS - budget.left(),
+            placing.proven
+        );
+        let want = &expected.plan;
+        let got = (placing.weights, placing.use_permille);
+        assert!(model.holds_all_day(&placing.at), "{name} does not hold");
+        assert_eq!(model.weights(&placing.at), placing.weights, "{name}");
+        assert_eq!(
+            got,
+            ((want.must_weight, want.wish_weight), want.use_permille),
+            "{name}, proven {}",
+            placing.proven
+        );
+        assert!(placing.proven, "{name} is right but not proved");
+    }
+}
+
+fn check_family(name: &str, case: &Case, got: &Family, want: &ListedFamily) {
+    let mut lists: Vec<Vec<&str>> = got.sets.iter().map(|set| case.ids(set)).collect();
+    lists.sort();
+    assert!(got.complete, "{name} is not complete");
+    assert_eq!(lists.len(), want.count, "{name}");
+    if let Some(sets) = &want.sets {
+        assert_eq!(&lists, sets, "{name}");
+    }
+    let text: String = lists.iter().map(|ids| ids.join(",") + "\n").collect();
+    let sum: String = Sha256::digest(text.as_bytes())
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect();
+    assert_eq!(sum, want.sha256, "{name}");
+}
+
+#[test]
+fn families_of_sets_are_those_of_the_oracle() {
+    for (case, expected) in cases() {
+        let fixed = case.model().at(&case.plugged());
+        let all = LoadSet::below(case.loads.len());
+        if let Some(want) = &expected.together_maximal {
+            let mut budget = Budget::steps(STEPS);
+            let got = largest(&fixed, &all, usize::MAX, &mut budget);
+            eprintln!("{} largest: {} steps", case.name, STEPS - budget.left());
+            check_family(&format!("{} largest", case.name), &case, &got, want);
+        }
+        for (want, size) in [
+            (&expected.never_together_minimal, usize::MAX),
+            (&expected.never_together_upto3, 3),
+        ] {
+            if let Some(want) = want {
+                let mut budget = Budget::steps(STEPS);
+                let got = conflicts(&fixed, &all, size, usize::MAX, &mut budget);
+                eprintln!("{} conflicts: {} steps", case.name, STEPS - budget.left());
+                check_family(&format!("{} conflicts", case.name), &case, &got, want);
+            }
+        }
+    }
+}
+
+#[test]
+fn start_orders_are_those_of_the_oracle() {
+    for (case, expected) in cases() {
+        let name = &case.name;
+        let want = &expected.start_order;
+        let fixed = case.model().at(&case.plugged());
+        let set = case.start_set();
+        let after = case.after();
+        let root = fixed
+            .rows
+            .iter()
+            .find(|row| !row.peaks.is_empty())
+            .expect("the root, which comes first, has a surge row");
+        let (order, peak) = start::least_peak(root, &set, &after).expect("no circle");
+        // Reckon the peak anew, forwards.
+        let mut running = 0;
+        let mut greatest = 0;
+        let mut on = LoadSet::default();
+        for load in &order {
+            for before in after[*load].intersection(&set).iter() {
+                assert!(on.contains(before), "{name}: order against `after`");
+            }
+            greatest = greatest.max(running + root.sums[*load] + root.peak_of(*load));
+            running += root.sums[*load];
+            on.insert(*load);
+        }
+        assert_eq!(on, set, "{name}");
+        assert_eq!((peak, greatest), (want.least_peak_ma, want.least_peak_ma), "{name}");
+        assert_eq!(root.sum(&set) + root.peak(&set), want.worst_peak_ma, "{name}");
+        assert_eq!(peak <= root.capacity, want.root_limit_holds, "{name}");
+        let found = start::order(&fixed, &set, &after);
+        assert_eq!(found.is_some(), want.order_exists_all_nodes, "{name}");
+    }
+}
+
+#[test]
+fn turns_are_as_few_as_the_oracle_says() {
+    for (case, expected) in cases() {
+        let name = &case.name;
+        let want = &expected.turns;
+        let fixed = case.model().at(&case.plugged());
+        let all = LoadSet::below(case.loads.len());
+        let always = case.always();
+        let mut budget = Budget::steps(STEPS);
+        let got = turns::fewest(&fixed, &all, &always, &mut budget);
+        eprintln!("{name} turns: {} steps", STEPS - budget.left());
+        assert_eq!(got.always_hold, want.always_hold, "{name}");
+        if !got.always_hold {
+            continue;
+        }
+        assert_eq!(case.ids(&got.cannot_run), want.cannot_run, "{name}");
+        assert_eq!(Some(got.groups.len()), want.fewest_turns, "{name}");
+        assert!(got.proven, "{name}");
+        let mut covered = LoadSet::default();
+        for group in &got.groups {
+            let running: LoadSet = group.iter().chain(always.iter()).collect();
+            assert!(fixed.holds(&running), "{name}");
+            covered = covered.iter().chain(group.iter()).collect();
+        }
+        assert_eq!(covered, all.minus(&always).minus(&got.cannot_run), "{name}");
+
+        let mut budget = Budget::steps(STEPS);
+        let hours = turns::in_slots(&fixed, &all, &always, &case.windows(), &mut budget);
+        eprintln!("{name} windows: {} steps", STEPS - budget.left());
+        let fewest = hours.ok().map(|turns| {
+            assert!(turns.proven, "{name}");
+            turns.groups.len()
+        });
+        assert_eq!(fewest, want.fewest_hours_in_windows, "{name} windows");
+    }
+}
+
+#[test]
+fn repairs_cost_as_little_as_the_oracle_says() {
+    for (case, expected) in cases() {
+        let costs: Vec<u64> = case.changes.iter().map(|change| change.cost).collect();
+        let mut budget = Budget::steps(STEPS);
+        let got = cheapest(
+            &costs,
+            |changes| case.may_combine(changes),
+            |changes| case.holds_after(changes),
+            &mut budget,
+        );
+        assert!(got.proven, "{}", case.name);
+        assert_eq!(
+            got.changes.map(|_| got.cost),
+            expected.repair.least_cost,
+            "{}",
+            case.name
+        );
+    }
+}

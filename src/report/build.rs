@@ -1,12 +1,11 @@
 //! Putting the report together.
 
-use super::loads::{self, LoadUnit};
-use super::{
-    FORMAT, Figures, Limit, Placed, Report, SetBy, Sharing, Unplaced, Usable, drops, energy, noise,
-};
-use crate::plan::{Id, Leg, Plan};
+use super::loads;
+use super::{FORMAT, Figures, Limit, Report, SetBy, Sharing, Usable, drops, energy, noise};
+use crate::plan::{Leg, Plan};
 use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts};
+use crate::sharing::share;
 use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// The report of a plan.
@@ -141,35 +140,4 @@ impl Reach<'_> {
         }
         below.min(node.rating)
     }
-}
-
-// The placing below is a stand-in until the exact one lands; it keeps the limits, nothing more.
-fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
-    let mut sharing = Sharing::default();
-    let mut taken: Vec<(Id, u8)> = Vec::new();
-    for unit in units {
-        let load = &plan.loads[unit.load];
-        let place = supply.receptacles().find(|(ix, node, shape, sockets)| {
-            let used = taken.iter().filter(|(id, _)| *id == node.id).count();
-            let gear = supply.fed_from(*ix).count();
-            load.on.as_ref().is_none_or(|on| *on == node.id)
-                && shape.takes(unit.plug)
-                && used + gear < usize::from(*sockets)
-                && unit.running_current <= supply.limit(*ix).short
-        });
-        match place {
-            Some((_, node, ..)) => {
-                taken.push((node.id.clone(), 1));
-                sharing.placed.push(Placed {
-                    load: unit.id.clone(),
-                    at: node.id.clone(),
-                });
-            }
-            None => sharing.unplaced.push(Unplaced {
-                load: unit.id.clone(),
-                reason: "no-receptacle-fits",
-            }),
-        }
-    }
-    sharing
 }

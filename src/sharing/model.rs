@@ -123,6 +123,21 @@ impl Model {
         });
     }
 
+    /// Leaves out rows that say no more than another: same coefficients, no less capacity.
+    pub fn tighten(&mut self) {
+        let mut kept: Vec<Row> = Vec::new();
+        for row in self.rows.drain(..) {
+            let same = kept.iter_mut().find(|other| {
+                other.balanced == row.balanced && other.sums == row.sums && other.peaks == row.peaks
+            });
+            match same {
+                Some(other) => other.capacity = other.capacity.min(row.capacity),
+                None => kept.push(row),
+            }
+        }
+        self.rows = kept;
+    }
+
     fn table(&self, value: impl Fn(usize, usize) -> i64) -> Vec<i64> {
         (0..self.loads.len())
             .flat_map(|load| (0..self.sockets.len()).map(move |place| (load, place)))
@@ -138,7 +153,11 @@ impl Model {
         sets.dedup();
         self.moments = sets
             .iter()
-            .filter(|set| !sets.iter().any(|other| other != *set && set.is_subset(other)))
+            .filter(|set| {
+                !sets
+                    .iter()
+                    .any(|other| other != *set && set.is_subset(other))
+            })
             .copied()
             .collect();
     }
@@ -208,7 +227,11 @@ impl Model {
         let mut weights = (0, 0);
         for load in plugged(at).iter() {
             let of = &self.loads[load];
-            *(if of.must { &mut weights.0 } else { &mut weights.1 }) += of.weight;
+            *(if of.must {
+                &mut weights.0
+            } else {
+                &mut weights.1
+            }) += of.weight;
         }
         weights
     }
@@ -257,8 +280,8 @@ fn permille_up(sum: i64, capacity: i64) -> i64 {
     if sum == 0 {
         return 0;
     }
-    let wide = (i128::from(sum) * 1000 + i128::from(capacity.max(1)) - 1)
-        / i128::from(capacity.max(1));
+    let wide =
+        (i128::from(sum) * 1000 + i128::from(capacity.max(1)) - 1) / i128::from(capacity.max(1));
     i64::try_from(wide).unwrap_or(i64::MAX)
 }
 
@@ -355,9 +378,7 @@ impl Fixed {
             .filter(|row| !row.holds(among))
             .cloned()
             .collect();
-        rows.sort_by(|a, b| {
-            (&a.sums, &a.peaks, a.capacity).cmp(&(&b.sums, &b.peaks, b.capacity))
-        });
+        rows.sort_by(|a, b| (&a.sums, &a.peaks, a.capacity).cmp(&(&b.sums, &b.peaks, b.capacity)));
         rows.dedup_by(|later, first| later.sums == first.sums && later.peaks == first.peaks);
         Self {
             loads: self.loads,

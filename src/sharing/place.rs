@@ -42,9 +42,7 @@ pub fn place(model: &Model, budget: &mut Budget) -> Placing {
 
     let mut search = Search::new(model, &tariff, 1000, total + 1);
     let complete = search.run(budget, false);
-    let mut at = search
-        .best
-        .unwrap_or_else(|| vec![None; model.loads.len()]);
+    let mut at = search.best.unwrap_or_else(|| vec![None; model.loads.len()]);
     let loss = search.allowance.min(total);
     let served = tariff.split(total - loss);
     let bound = if complete { loss } else { search.root_loss };
@@ -270,7 +268,14 @@ impl<'a> Search<'a> {
     /// Searches. `true` when the answer is final: nothing loses less than `allowance` now says.
     fn run(&mut self, budget: &mut Budget, first_only: bool) -> bool {
         self.first_only = first_only;
-        let domains = self.domains(&self.model.loads.iter().map(|l| mask(&l.allowed)).collect::<Vec<_>>());
+        let domains = self.domains(
+            &self
+                .model
+                .loads
+                .iter()
+                .map(|l| mask(&l.allowed))
+                .collect::<Vec<_>>(),
+        );
         self.root_loss = self.least_loss(&domains).min(self.loss.iter().sum());
         self.descend(0, &domains, budget)
     }
@@ -323,9 +328,7 @@ impl<'a> Search<'a> {
         // A load that weighs more than may still be left out must be placed: leaving it out would
         // lose at least the allowance. (Its weight is compared with what may be lost in full,
         // not with any bound of what will be.)
-        let ways = |load: usize| {
-            domains[load].count_ones() + u32::from(self.loss[load] <= spare)
-        };
+        let ways = |load: usize| domains[load].count_ones() + u32::from(self.loss[load] <= spare);
         let load = self
             .undecided
             .iter()
@@ -458,7 +461,11 @@ impl<'a> Search<'a> {
     }
 
     /// The least loss, parts of a load allowed, that brings the sum down to the room.
-    fn knapsack<'b>(&self, loads: impl Iterator<Item = &'b (usize, i64)> + Clone, room: i64) -> u64 {
+    fn knapsack<'b>(
+        &self,
+        loads: impl Iterator<Item = &'b (usize, i64)> + Clone,
+        room: i64,
+    ) -> u64 {
         let sum: i64 = loads.clone().map(|(_, least)| least).sum();
         let mut short = sum - room;
         let mut lost = 0;
@@ -573,7 +580,11 @@ fn scaled(capacity: i64, permille: i64) -> i64 {
 /// Groups constraints by the places they cover and nests the groups: each goes inside the
 /// smallest that holds it and whose other contents it does not overlap. The last holds all.
 fn regions(constraints: &[Constraint], places: usize) -> Vec<Region> {
-    let all = if places >= 64 { u64::MAX } else { (1 << places) - 1 };
+    let all = if places >= 64 {
+        u64::MAX
+    } else {
+        (1 << places) - 1
+    };
     let mut masks: Vec<u64> = constraints
         .iter()
         .map(|constraint| constraint.places)

@@ -15,7 +15,8 @@ use super::set::LoadSet;
 
 /// Whether `load` may come after all others of `set`: nothing left in the set waits for it.
 fn may_be_last(set: &LoadSet, load: usize, after: &[LoadSet]) -> bool {
-    !set.iter().any(|other| other != load && after[other].contains(load))
+    !set.iter()
+        .any(|other| other != load && after[other].contains(load))
 }
 
 /// The order of `set` with the least greatest peak on one surge row, and that peak. `after`

@@ -17,10 +17,49 @@ pub struct Family {
     pub complete: bool,
 }
 
+/// Which loads are interchangeable. Of sets that differ only in such loads, one is given: the
+/// one with the first of them.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Alike {
+    before: Vec<Option<usize>>,
+}
+
+impl Alike {
+    /// For each load, the one just before it that is like it in every row, if there is one.
+    pub fn new(before: impl IntoIterator<Item = Option<usize>>) -> Self {
+        Self {
+            before: before.into_iter().collect(),
+        }
+    }
+
+    /// No two loads are alike.
+    #[must_use]
+    pub fn nothing() -> Self {
+        Self::default()
+    }
+
+    /// The load just before this one among those like it.
+    fn before(&self, load: usize) -> Option<usize> {
+        self.before.get(load).copied().flatten()
+    }
+
+    /// Whether the set has no load without the one before it.
+    fn leads(&self, set: &LoadSet) -> bool {
+        set.iter()
+            .all(|load| self.before(load).is_none_or(|before| set.contains(before)))
+    }
+}
+
 /// All sets among `loads` that hold and hold no more with any one load added. Stops after
 /// `most` sets or at the end of the budget, and says so.
 #[must_use]
-pub fn largest(fixed: &Fixed, loads: &LoadSet, most: usize, budget: &mut Budget) -> Family {
+pub fn largest(
+    fixed: &Fixed,
+    loads: &LoadSet,
+    alike: &Alike,
+    most: usize,
+    budget: &mut Budget,
+) -> Family {
     let fixed = fixed.essential(loads);
     // The largest first: they decide most, and what is left over then mostly fits or mostly does
     // not.
@@ -40,6 +79,7 @@ pub fn largest(fixed: &Fixed, loads: &LoadSet, most: usize, budget: &mut Budget)
         order: &order,
         rest: &rest,
         high: &high,
+        alike,
         most,
         found: Vec::new(),
         open: Vec::new(),
@@ -76,6 +116,7 @@ struct Largest<'a> {
     /// Sum and greatest peak of all loads from this step on, by row.
     rest: &'a [Vec<i64>],
     high: &'a [Vec<i64>],
+    alike: &'a Alike,
     most: usize,
     found: Vec<LoadSet>,
     /// Loads left out although they would have fitted: something later must shut them out.
@@ -119,6 +160,15 @@ impl Largest<'_> {
             self.found.push(set);
             return true;
         };
+        // Left out, because the one before it was: if that one is shut out in the end, so is this,
+        // which is the same in every row.
+        if self
+            .alike
+            .before(load)
+            .is_some_and(|before| !set.contains(before))
+        {
+            return self.descend(step + 1, set, used, peak, budget);
+        }
         let fits = rows.iter().enumerate().all(|(r, row)| {
             used[r] + row.sums[load] + peak[r].max(row.peak_of(load)) <= row.capacity
         });
@@ -148,6 +198,7 @@ impl Largest<'_> {
 pub fn conflicts(
     fixed: &Fixed,
     loads: &LoadSet,
+    alike: &Alike,
     size: usize,
     most: usize,
     budget: &mut Budget,
@@ -188,6 +239,7 @@ pub fn conflicts(
                 rest: suffixes(row, &order),
                 row,
                 order,
+                alike,
                 size,
                 most,
                 found: &mut sets,
@@ -213,6 +265,7 @@ struct Covers<'a> {
     row: &'a FixedRow,
     order: Vec<usize>,
     rest: Vec<i64>,
+    alike: &'a Alike,
     size: usize,
     most: usize,
     found: &'a mut Vec<LoadSet>,
@@ -227,7 +280,8 @@ impl Covers<'_> {
             return false;
         }
         if room < 0 {
-            let smallest = set.iter().all(|load| self.fixed.holds(&set.without(load)));
+            let smallest = self.alike.leads(&set)
+                && set.iter().all(|load| self.fixed.holds(&set.without(load)));
             if smallest {
                 if self.found.len() >= self.most && !self.found.contains(&set) {
                     return false;
@@ -245,6 +299,15 @@ impl Covers<'_> {
             return true;
         }
         let load = self.order[step];
+        // Nothing comes before its like: the order is by sum and then number, so a like load that
+        // is not in the set by now never will be.
+        if self
+            .alike
+            .before(load)
+            .is_some_and(|before| !set.contains(before))
+        {
+            return self.descend(step + 1, set, room, budget);
+        }
         self.descend(step + 1, set.with(load), room - self.row.sums[load], budget)
             && self.descend(step + 1, set, room, budget)
     }

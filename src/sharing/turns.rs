@@ -193,7 +193,12 @@ impl Fill<'_> {
         // whatever is placed in a group adds at least its sum there.
         let crowded = self.fixed.rows.iter().enumerate().any(|(r, row)| {
             let each = row.capacity - row.sum(self.always);
-            let taken: i64 = self.groups.iter().flatten().map(|group| row.sum(group)).sum();
+            let taken: i64 = self
+                .groups
+                .iter()
+                .flatten()
+                .map(|group| row.sum(group))
+                .sum();
             let count = i64::try_from(self.count).unwrap_or(i64::MAX);
             self.rest[step][r] > each.saturating_mul(count) - taken
         });

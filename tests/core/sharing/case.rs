@@ -132,11 +132,17 @@ impl Case {
     }
 
     fn load(&self, id: &str) -> usize {
-        self.loads.iter().position(|load| load.id == id).expect("a load")
+        self.loads
+            .iter()
+            .position(|load| load.id == id)
+            .expect("a load")
     }
 
     fn node(&self, id: &str) -> usize {
-        self.nodes.iter().position(|node| node.id == id).expect("a node")
+        self.nodes
+            .iter()
+            .position(|node| node.id == id)
+            .expect("a node")
     }
 
     /// Numbers of the nodes that are places, in the order of the case.
@@ -148,7 +154,10 @@ impl Case {
 
     fn place(&self, id: &str) -> usize {
         let node = self.node(id);
-        self.receptacles().iter().position(|r| *r == node).expect("a receptacle")
+        self.receptacles()
+            .iter()
+            .position(|r| *r == node)
+            .expect("a receptacle")
     }
 
     pub fn model(&self) -> Model {
@@ -187,14 +196,21 @@ impl Case {
                 })
                 .collect();
             let balanced = node.parent.is_some();
-            model.thermal(node.limit, node.continuous_permille, balanced, |_, p| under[p]);
+            model.thermal(node.limit, node.continuous_permille, balanced, |_, p| {
+                under[p]
+            });
             if let Some(surge) = node.surge {
                 model.surge(surge, |_, place| under[place]);
             }
         }
         model.set_moments((0..24).map(|hour| {
             (0..self.loads.len())
-                .filter(|load| self.loads[*load].hours.as_ref().is_none_or(|h| h.contains(&hour)))
+                .filter(|load| {
+                    self.loads[*load]
+                        .hours
+                        .as_ref()
+                        .is_none_or(|h| h.contains(&hour))
+                })
                 .collect()
         }));
         model
@@ -208,7 +224,10 @@ impl Case {
     }
 
     pub fn ids(&self, set: &LoadSet) -> Vec<&str> {
-        let mut ids: Vec<&str> = set.iter().map(|load| self.loads[load].id.as_str()).collect();
+        let mut ids: Vec<&str> = set
+            .iter()
+            .map(|load| self.loads[load].id.as_str())
+            .collect();
         ids.sort_unstable();
         ids
     }
@@ -225,7 +244,9 @@ impl Case {
     }
 
     pub fn always(&self) -> LoadSet {
-        (0..self.loads.len()).filter(|load| self.loads[*load].always).collect()
+        (0..self.loads.len())
+            .filter(|load| self.loads[*load].always)
+            .collect()
     }
 
     /// For each hour of the day, the loads whose window has it.
@@ -233,7 +254,12 @@ impl Case {
         (0..24)
             .map(|hour| {
                 (0..self.loads.len())
-                    .filter(|l| self.loads[*l].window.as_ref().is_none_or(|w| w.contains(&hour)))
+                    .filter(|l| {
+                        self.loads[*l]
+                            .window
+                            .as_ref()
+                            .is_none_or(|w| w.contains(&hour))
+                    })
                     .collect()
             })
             .collect()
@@ -243,10 +269,16 @@ impl Case {
     pub fn may_combine(&self, changes: &[usize]) -> bool {
         let key = |change: &Change| match change.kind.as_str() {
             "limit" | "surge" => ("node".to_owned(), change.node.clone(), None),
-            _ => (change.kind.clone(), change.load.clone(), change.receptacle.clone()),
+            _ => (
+                change.kind.clone(),
+                change.load.clone(),
+                change.receptacle.clone(),
+            ),
         };
         let keys: Vec<_> = changes.iter().map(|c| key(&self.changes[*c])).collect();
-        keys.iter().enumerate().all(|(i, key)| !keys[..i].contains(key))
+        keys.iter()
+            .enumerate()
+            .all(|(i, key)| !keys[..i].contains(key))
     }
 
     /// Whether everything that is not dropped, all at once, holds after the changes.

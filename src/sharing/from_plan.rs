@@ -1,0 +1,628 @@
+//! Sharing for a plan: its supply tree and loads as rows, solved, and told in ids.
+//!
+//! **The rows.** Every node of the tree is a thermal row for each leg it is fed from, with its
+//! own rating and its own share for three hours or more; the source is a surge row for each leg
+//! besides. A load adds its current to the legs it uses at its receptacle. A cord or box takes
+//! up a socket of the receptacle it is plugged into. What is not fed is no place.
+//!
+//! **What is placed.** First the best placing as [`place`](super::place) has it: the most that
+//! can be served at once in its hours, with sockets counted for the whole day. Loads that never
+//! overlap in time do not add; a load without hours may be on at any time. But a camper expects a
+//! socket for everything, and takes turns with what cannot run at once. So every load that can
+//! run alone somewhere then gets a free socket there, where it leaves the most headroom with
+//! everything plugged in counted; no load that was served moves for it. What may be on at once is
+//! told by `together`, `never` and `turns`, not by `placed`.
+//!
+//! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
+//! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
+//! by itself, and the rules see it where it is.
+//!
+//! **Alike.** Loads of one entry with a count, at one receptacle, are interchangeable. Of sets
+//! that differ only in which of them it is, `together` and `never` hold the one with the first
+//! of them.
+
+use std::cmp::Reverse;
+
+use super::budget::Budget;
+use super::model::{Fixed, Load, Model, plugged};
+use super::place::place;
+use super::set::LoadSet;
+use super::together::{Alike, Family, conflicts, largest};
+use super::{start, turns};
+use crate::plan::{Leg, LoadKind, Plan, Span, Wanted};
+use crate::quantity::{Power, narrow};
+use crate::report::loads::LoadUnit;
+use crate::report::{Placed, Sharing, StartStep, Unplaced};
+use crate::supply::{Legs, NodeIx, NodeKind, Supply};
+use crate::tables::shape::{Circuit, Plug};
+
+/// Steps for the placing, and for each of the other searches.
+const STEPS: u64 = 200_000;
+/// The most sets of a family that are reported. More are of no use to anyone.
+const MOST_SETS: usize = 1000;
+/// Conflicts of at most so many loads are always found.
+const SMALL: usize = 3;
+
+/// Who plugs in where, what may run together, in what order to start, and whose turn it is.
+///
+/// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
+/// are not looked for here.
+#[must_use]
+pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
+    let considered = units.len().min(LoadSet::CAPACITY);
+    let (units, beyond) = units.split_at(considered);
+    let (setting, whole) = Setting::new(plan, supply, units);
+    let model = &setting.model;
+
+    let placing = place(model, &mut Budget::steps(STEPS));
+    let at = setting.fill(&placing.at);
+
+    let mut sharing = Sharing {
+        proven: placing.proven && whole && beyond.is_empty(),
+        ..Sharing::default()
+    };
+    for (load, unit) in units.iter().enumerate() {
+        match at[load] {
+            Some(place) => sharing.placed.push(Placed {
+                load: unit.id.clone(),
+                at: supply.node(setting.places[place]).id.clone(),
+            }),
+            None => sharing.unplaced.push(Unplaced {
+                load: unit.id.clone(),
+                reason: setting.reason(load),
+            }),
+        }
+    }
+    sharing.unplaced.extend(beyond.iter().map(|unit| Unplaced {
+        load: unit.id.clone(),
+        reason: "no-room",
+    }));
+
+    let fixed = model.at(&at);
+    let all = plugged(&at);
+    let alike = alike(units, &at);
+    let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
+
+    let budget = || Budget::steps(STEPS);
+    let mut together = largest(&fixed, &all, &alike, MOST_SETS, &mut budget());
+    together.sets.retain(|set| !set.is_empty());
+    together.sets.sort_by_key(|set| {
+        let weigh = |must: bool| -> u64 {
+            set.iter()
+                .filter(|load| model.loads[*load].must == must)
+                .map(|load| model.loads[load].weight)
+                .sum()
+        };
+        (
+            Reverse(weigh(true)),
+            Reverse(weigh(false)),
+            set.iter().collect::<Vec<_>>(),
+        )
+    });
+    let never = never(&fixed, &all, &alike);
+    sharing.families_complete = together.complete && never.complete;
+    sharing.together = together.sets.iter().map(ids).collect();
+    sharing.never = never.sets.iter().map(ids).collect();
+
+    let first = together.sets.first().copied().unwrap_or_default();
+    let none = vec![LoadSet::default(); units.len()];
+    match start::order(&fixed, &first, &none) {
+        Some(order) => {
+            sharing.start_order = setting.start_steps(&order, &at);
+            sharing.start_holds = true;
+        }
+        None => sharing.start_holds = false,
+    }
+
+    sharing.turns = setting.turns(&fixed, &all).iter().map(ids).collect();
+    sharing
+}
+
+/// For each load, the one of its kind at the same place that comes before it.
+fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
+    Alike::new((0..units.len()).map(|load| {
+        (0..load)
+            .rev()
+            .find(|other| units[*other].load == units[load].load && at[*other] == at[load])
+    }))
+}
+
+/// The smallest conflicts: all if they can be had, else those of a few loads.
+fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike) -> Family {
+    let budget = || Budget::steps(STEPS);
+    let mut family = conflicts(fixed, all, alike, usize::MAX, MOST_SETS, &mut budget());
+    if !family.complete {
+        family = conflicts(fixed, all, alike, SMALL, MOST_SETS, &mut budget());
+        family.complete = false;
+    }
+    family
+        .sets
+        .sort_by_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
+    family
+}
+
+/// The model of a plan, and what its places are.
+struct Setting<'a> {
+    supply: &'a Supply,
+    units: &'a [LoadUnit],
+    model: Model,
+    /// The receptacle of each place. A receptacle with sockets kept for loads the plan puts there
+    /// has a place for these and another for the rest.
+    places: Vec<NodeIx>,
+    /// For each load, the places its plug fits and its legs are fed, of whatever capacity.
+    fits: Vec<Vec<usize>>,
+    /// For each load, whether the plan puts it where it is.
+    settled: Vec<bool>,
+}
+
+impl<'a> Setting<'a> {
+    /// The setting, and whether the whole of it could be taken in.
+    fn new(plan: &'a Plan, supply: &'a Supply, units: &'a [LoadUnit]) -> (Self, bool) {
+        let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
+        let mut places = Vec::new();
+        let mut sockets = Vec::new();
+        let mut kept = Vec::new();
+        for (ix, node, _, count) in supply.receptacles() {
+            let count = u32::from(count);
+            let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
+            let free = count.saturating_sub(gear);
+            if supply.limit(ix).short.milliamps() <= 0 {
+                continue;
+            }
+            let settled = units
+                .iter()
+                .filter(|unit| on(unit) == Some(&node.id))
+                .count();
+            let settled = u32::try_from(settled).unwrap_or(u32::MAX).min(free);
+            for (sockets_here, keep) in [(settled, true), (free - settled, false)] {
+                if sockets_here > 0 {
+                    places.push(ix);
+                    sockets.push(sockets_here);
+                    kept.push(keep);
+                }
+            }
+        }
+        let whole = places.len() <= Model::MOST_PLACES;
+        places.truncate(Model::MOST_PLACES);
+        sockets.truncate(Model::MOST_PLACES);
+
+        let fits: Vec<Vec<usize>> = units
+            .iter()
+            .map(|unit| {
+                (0..places.len())
+                    .filter(|place| {
+                        let node = supply.node(places[*place]);
+                        let there = match on(unit) {
+                            Some(on) => kept[*place] && node.id == *on,
+                            None => !kept[*place],
+                        };
+                        there && fits(supply, places[*place], unit.plug)
+                    })
+                    .collect()
+            })
+            .collect();
+
+        let mut setting = Self {
+            supply,
+            units,
+            model: Model {
+                loads: units
+                    .iter()
+                    .zip(&fits)
+                    .map(|(unit, fits)| load(plan, unit, fits, units.len()))
+                    .collect(),
+                sockets,
+                rows: Vec::new(),
+                moments: Vec::new(),
+            },
+            places,
+            settled: units.iter().map(|unit| on(unit).is_some()).collect(),
+            fits,
+        };
+        setting.add_rows();
+        let spans = |unit: &LoadUnit| plan.loads[unit.load].hours.iter();
+        // More is on than a minute before only where some hours begin.
+        let mut minutes: Vec<u16> = units.iter().flat_map(spans).map(|span| span.from).collect();
+        minutes.push(0);
+        setting.model.set_moments(minutes.into_iter().map(|minute| {
+            units
+                .iter()
+                .enumerate()
+                .filter(|(_, unit)| {
+                    let hours: &[Span] = &plan.loads[unit.load].hours;
+                    hours.is_empty() || hours.iter().any(|span| span.contains(minute))
+                })
+                .map(|(load, _)| load)
+                .collect()
+        }));
+        (setting, whole)
+    }
+
+    fn add_rows(&mut self) {
+        let supply = self.supply;
+        let under: Vec<Vec<bool>> = self
+            .places
+            .iter()
+            .map(|place| {
+                let mut under = vec![false; supply.nodes.len()];
+                for (ix, _) in supply.up(*place) {
+                    under[ix.0] = true;
+                }
+                under
+            })
+            .collect();
+        let legs: Vec<&'static [Leg]> = self
+            .places
+            .iter()
+            .map(|place| supply.node(*place).legs.all())
+            .collect();
+        for (ix, node) in supply.nodes.iter().enumerate() {
+            for leg in node.legs.all() {
+                let carries =
+                    |_: usize, place: usize| under[place][ix] && legs[place].contains(leg);
+                let source = matches!(node.kind, NodeKind::Source);
+                self.model.thermal(
+                    node.rating.milliamps(),
+                    node.continuous.permille(),
+                    !source,
+                    carries,
+                );
+                if source {
+                    self.model.surge(supply.leg_peak.milliamps(), carries);
+                }
+            }
+        }
+        self.model.tighten();
+    }
+
+    /// Whether the load keeps every limit there by itself.
+    fn runs_alone(&self, load: usize, place: usize) -> bool {
+        let index = load * self.places.len() + place;
+        self.model
+            .rows
+            .iter()
+            .all(|row| row.sums[index] + row.peaks.get(index).copied().unwrap_or(0) <= row.capacity)
+    }
+
+    /// Gives a place to the loads that have none, without moving those that have one.
+    fn fill(&self, served: &[Option<usize>]) -> Vec<Option<usize>> {
+        let mut at = served.to_vec();
+        let mut free: Vec<u32> = self.model.sockets.clone();
+        for place in at.iter().flatten() {
+            free[*place] -= 1;
+        }
+        let mut waiting: Vec<usize> = (0..at.len()).filter(|load| at[*load].is_none()).collect();
+        waiting.sort_by_key(|load| {
+            let of = &self.model.loads[*load];
+            (!of.must, Reverse(of.weight), *load)
+        });
+        let movable: LoadSet = waiting.iter().copied().collect();
+        for load in waiting {
+            let mut seen = vec![false; self.places.len()];
+            self.seat(load, &movable, &mut at, &mut free, &mut seen);
+        }
+        at
+    }
+
+    /// Seats a waiting load, moving other waiting ones if that makes room: the augmenting path of
+    /// bipartite matching, so that as many as possible are seated, and the first of them first.
+    fn seat(
+        &self,
+        load: usize,
+        movable: &LoadSet,
+        at: &mut Vec<Option<usize>>,
+        free: &mut [u32],
+        seen: &mut [bool],
+    ) -> bool {
+        let mut places: Vec<usize> = self.fits[load]
+            .iter()
+            .copied()
+            .filter(|place| self.settled[load] || self.runs_alone(load, *place))
+            .collect();
+        places.sort_by_cached_key(|place| {
+            let mut with = at.clone();
+            with[load] = Some(*place);
+            self.fullness(&with, load, *place)
+        });
+        for &place in &places {
+            if free[place] > 0 {
+                free[place] -= 1;
+                at[load] = Some(place);
+                return true;
+            }
+        }
+        for &place in &places {
+            if seen[place] {
+                continue;
+            }
+            seen[place] = true;
+            let guests: Vec<usize> = movable.iter().filter(|l| at[*l] == Some(place)).collect();
+            for guest in guests {
+                if self.seat(guest, movable, at, free, seen) {
+                    at[load] = Some(place);
+                    return true;
+                }
+            }
+        }
+        false
+    }
+
+    /// How full the fullest row the load is in would be with everything on, in millionths.
+    fn fullness(&self, at: &[Option<usize>], load: usize, place: usize) -> i64 {
+        let index = load * self.places.len() + place;
+        let all = plugged(at);
+        let fixed = self.model.at(at);
+        fixed
+            .rows
+            .iter()
+            .zip(&self.model.rows)
+            .filter(|(_, row)| row.sums[index] > 0)
+            .map(|(row, _)| {
+                narrow(i128::from(row.sum(&all)) * 1_000_000 / i128::from(row.capacity.max(1)))
+            })
+            .max()
+            .unwrap_or(0)
+    }
+
+    fn reason(&self, load: usize) -> &'static str {
+        let fits = &self.fits[load];
+        if fits.is_empty() {
+            "no-receptacle-fits"
+        } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
+            "no-room"
+        } else {
+            "too-large"
+        }
+    }
+
+    /// The steps of an order with the power of each: volt-amperes, counted as watts, which they
+    /// are at most.
+    fn start_steps(&self, order: &[usize], at: &[Option<usize>]) -> Vec<StartStep> {
+        let volts = i128::from(self.supply.volts.millivolts());
+        let mut running: i128 = 0;
+        order
+            .iter()
+            .map(|load| {
+                let unit = &self.units[*load];
+                let place = at[*load].map(|place| self.supply.node(self.places[place]));
+                let legs = place.map_or(1, |node| node.legs.all().len());
+                let power = |milliamps: i64| {
+                    let product = i128::from(milliamps) * volts * i128::try_from(legs).unwrap_or(1);
+                    (product + 999) / 1000
+                };
+                let peak = running + power(unit.starting_current.milliamps());
+                running += power(unit.running_current.milliamps());
+                StartStep {
+                    load: unit.id.clone(),
+                    peak_watts: Power::from_milliwatts(narrow(peak)).into(),
+                }
+            })
+            .collect()
+    }
+
+    /// The fewest turns in which everything plugged in gets to run in its hours; none when all
+    /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
+    /// what runs all the time need not wait.
+    fn turns(&self, fixed: &Fixed, all: &LoadSet) -> Vec<LoadSet> {
+        let fixed = fixed.by_moment(&self.model.moments()).essential(all);
+        let none = LoadSet::default();
+        let found = turns::fewest(&fixed, all, &none, &mut Budget::steps(STEPS));
+        if found.groups.len() <= 1 {
+            return Vec::new();
+        }
+        let mut order: Vec<usize> = all.minus(&found.cannot_run).iter().collect();
+        order.sort_by_key(|load| {
+            let of = &self.model.loads[*load];
+            (!of.must, !of.continuous, Reverse(of.weight), *load)
+        });
+        found
+            .groups
+            .into_iter()
+            .map(|group| {
+                order.iter().fold(group, |group, load| {
+                    let more = group.with(*load);
+                    if fixed.holds(&more) { more } else { group }
+                })
+            })
+            .collect()
+    }
+}
+
+/// One load for the model. Someone's health counts as a must and outweighs all the rest.
+fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
+    let medical = unit.kind == LoadKind::Medical;
+    Load {
+        running: unit.running_current.milliamps(),
+        starting: unit.starting_current.max(unit.running_current).milliamps(),
+        continuous: unit.continuous,
+        must: medical || plan.loads[unit.load].wanted == Wanted::Must,
+        weight: if medical { count as u64 + 1 } else { 1 },
+        allowed: fits.to_vec(),
+    }
+}
+
+/// Whether the plug goes in there and every leg it uses is fed.
+fn fits(supply: &Supply, place: NodeIx, plug: Plug) -> bool {
+    let node = supply.node(place);
+    let NodeKind::Receptacle { shape, .. } = node.kind else {
+        return false;
+    };
+    let fed = match plug.0.circuit() {
+        Circuit::OneLeg => matches!(node.legs, Legs::One(_)),
+        Circuit::TwoLegs => matches!(node.legs, Legs::Between | Legs::Both),
+        Circuit::TwoLegsNeutral => node.legs == Legs::Both,
+    };
+    shape.takes(plug) && fed
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn shared(text: &str) -> Sharing {
+        let plan = crate::plan::read(text).expect("a plan that reads");
+        let supply = Supply::build(&plan);
+        let (units, _) = crate::report::loads::units(&plan);
+        share(&plan, &supply, &units)
+    }
+
+    fn plan(rest: &str) -> String {
+        let head = r#"
+            format = 1
+            [site]
+            altitude = "0 ft"
+            air = "70 °F"
+            [generator]
+            name = "set"
+            rated = "2400 W"
+            peak = "3000 W"
+            voltage = "120 V"
+            [[generator.outlet]]
+            id = "front"
+            shape = "5-20R"
+            sockets = 2
+            breaker = "20 A"
+            [[generator.outlet]]
+            id = "side"
+            shape = "5-15R"
+            sockets = 1
+            breaker = "15 A"
+        "#;
+        format!("{head}\n{rest}")
+    }
+
+    fn heater(id: &str, watts: u32, more: &str) -> String {
+        format!(
+            r#"
+            [[load]]
+            id = "{id}"
+            name = "{id}"
+            kind = "heater"
+            running = "{watts} W"
+            continuous = false
+            plug = "5-15P"
+            {more}
+            "#
+        )
+    }
+
+    fn ids(lists: &[Vec<crate::plan::Id>]) -> Vec<String> {
+        lists
+            .iter()
+            .map(|list| {
+                let ids: Vec<&str> = list.iter().map(crate::plan::Id::as_str).collect();
+                ids.join(" ")
+            })
+            .collect()
+    }
+
+    #[test]
+    fn every_load_of_the_demo_plans_has_a_place() {
+        for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
+            let sharing = shared(text);
+            assert_eq!(sharing.unplaced, []);
+            assert!(sharing.proven && sharing.families_complete && sharing.start_holds);
+        }
+    }
+
+    #[test]
+    fn what_cannot_run_at_once_takes_turns_and_still_has_a_socket() {
+        // 2400 W at 120 V is 20 A: two of 1100 W hold together, three do not.
+        let loads = ["a", "b", "c"].map(|id| heater(id, 1100, "")).concat();
+        let sharing = shared(&plan(&loads));
+        assert_eq!(sharing.unplaced, []);
+        assert_eq!(sharing.turns.len(), 2);
+        assert_eq!(ids(&sharing.never), ["a b c"]);
+        assert_eq!(ids(&sharing.together), ["a b", "a c", "b c"]);
+    }
+
+    #[test]
+    fn loads_that_never_overlap_need_no_turns() {
+        let hours = ["07:00-08:00", "08:00-09:00", "23:00-01:00"];
+        let loads: String = ["a", "b", "c"]
+            .iter()
+            .zip(hours)
+            .map(|(id, hours)| heater(id, 1100, &format!("hours = [\"{hours}\"]")))
+            .collect();
+        let sharing = shared(&plan(&loads));
+        assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
+        // What may be on at once does not ask for the hours.
+        assert_eq!(ids(&sharing.never), ["a b c"]);
+    }
+
+    #[test]
+    fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
+        let sharing = shared(&plan(&heater("big", 2000, "on = \"side\"")));
+        assert_eq!(sharing.placed[0].at.as_str(), "side");
+        assert_eq!(ids(&sharing.never), ["big"]);
+        assert_eq!(ids(&sharing.together), Vec::<String>::new());
+    }
+
+    #[test]
+    fn reasons_for_having_no_place() {
+        let small = heater("many", 100, "count = 4");
+        let odd = heater("odd", 100, "").replace("5-15P", "L5-30P");
+        let sharing = shared(&plan(&(small + &heater("huge", 2500, "") + &odd)));
+        let got: Vec<(&str, &str)> = sharing
+            .unplaced
+            .iter()
+            .map(|unplaced| (unplaced.load.as_str(), unplaced.reason))
+            .collect();
+        assert_eq!(
+            got,
+            [
+                ("many.4", "no-room"),
+                ("huge", "too-large"),
+                ("odd", "no-receptacle-fits")
+            ]
+        );
+    }
+
+    #[test]
+    fn a_cord_takes_up_a_socket() {
+        let cord = r#"
+            [[cord]]
+            id = "cord"
+            from = "side"
+            plug = "5-15P"
+            ends = ["5-15R"]
+            wire = "14 AWG"
+            conductors = 3
+            length = "25 ft"
+        "#;
+        let sharing = shared(&plan(
+            &(cord.to_owned() + &heater("lamp", 100, "count = 4")),
+        ));
+        assert_eq!(sharing.placed.len(), 3);
+        assert!(
+            sharing
+                .placed
+                .iter()
+                .all(|placed| placed.at.as_str() != "side")
+        );
+    }
+
+    #[test]
+    fn of_loads_alike_one_choice_stands_for_all() {
+        // Eight of 500 W: four hold at 20 A, whichever they are. Two sockets and one, so three
+        // boxes' worth of sockets are not needed to see it: put them behind a splitter.
+        let cord = r#"
+            [[cord]]
+            id = "strip"
+            from = "front"
+            plug = "5-20P"
+            ends = ["5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R"]
+            wire = "12 AWG"
+            conductors = 3
+            length = "2 ft"
+        "#;
+        let sharing = shared(&plan(
+            &(cord.to_owned() + &heater("lamp", 500, "count = 8")),
+        ));
+        assert!(sharing.families_complete);
+        assert_eq!(sharing.turns.len(), 2);
+        for set in &sharing.together {
+            assert_eq!(set.len(), 4);
+        }
+    }
+}

@@ -1,7 +1,7 @@
 //! The loads of a plan as units that each take one socket, with every figure the core needs.
 
 use super::{Amount, Assumption, LoadFacts, Value};
-use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan};
+use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
 use crate::tables::kinds::{self, KindFigures};
 use crate::tables::motors;
@@ -10,7 +10,7 @@ use crate::tables::shape::{Circuit, Configuration, Plug};
 /// The most a small plug is taken for when nobody knows it: every camp load has this one.
 const UNKNOWN_PLUG: Plug = Plug(Configuration::N5_15);
 /// Three hours: from here on a load is continuous (NEC article 100).
-const CONTINUOUS_MINUTES: u16 = 180;
+const CONTINUOUS_MINUTES: usize = 180;
 
 /// One thing that takes one socket: a load, or one of several alike.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -273,10 +273,9 @@ fn starting(
 fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
     match load.continuous {
         Answer::Known(continuous) => continuous,
-        Answer::Missing if !load.hours.is_empty() => load
-            .hours
-            .iter()
-            .any(|span| span.minutes() >= CONTINUOUS_MINUTES),
+        Answer::Missing | Answer::Unknown if !load.hours.is_empty() => {
+            longest_stretch(&load.hours) >= CONTINUOUS_MINUTES
+        }
         Answer::Missing | Answer::Unknown => {
             assume.note(
                 "continuous",
@@ -288,6 +287,21 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
             true
         }
     }
+}
+
+/// The longest run of minutes that the spans cover together, past midnight too.
+fn longest_stretch(spans: &[Span]) -> usize {
+    let (mut longest, mut current) = (0, 0);
+    // Two days, so that a stretch that passes midnight is seen whole.
+    for minute in (0..Span::DAY).chain(0..Span::DAY) {
+        current = if spans.iter().any(|span| span.contains(minute)) {
+            current + 1
+        } else {
+            0
+        };
+        longest = longest.max(current);
+    }
+    longest.min(usize::from(Span::DAY))
 }
 
 #[cfg(test)]
@@ -428,6 +442,19 @@ breaker = "20 A"
         };
         assert_eq!(with("hours = [\"07:00-09:59\"]"), (false, 0));
         assert_eq!(with("hours = [\"07:00-10:00\"]"), (true, 0));
+        // Two spans that meet are one stretch, over midnight as well.
+        assert_eq!(
+            with("hours = [\"07:00-09:00\", \"09:00-10:00\"]"),
+            (true, 0)
+        );
+        assert_eq!(
+            with("hours = [\"22:00-24:00\", \"00:00-01:00\"]"),
+            (true, 0)
+        );
+        assert_eq!(
+            with("hours = [\"07:00-09:00\", \"09:01-10:00\"]"),
+            (false, 0)
+        );
         assert_eq!(with(""), (true, 1));
         assert_eq!(with("continuous = false"), (false, 0));
     }

@@ -8,6 +8,8 @@ mod drops;
 mod energy;
 pub mod loads;
 pub mod noise;
+#[cfg(test)]
+mod tests;
 
 pub use build::build;
 

@@ -19,6 +19,9 @@ print-cord = Cord
 print-box = Box
 print-for-hours = for hours
 print-for-short = for a short time
+print-for-seconds = for seconds, to start things
+print-all-for-hours = all together, for hours
+print-outlet-limit = { $amps } for hours
 print-up-to = Up to
 print-limit = Limit
 
@@ -48,6 +51,8 @@ print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Fed by
 print-do-not-use = DO NOT USE
+print-refused-alt = { $id } crossed out: do not use
+print-not-here = Not here:
 print-why = Why
 print-do = Do this
 print-fold = Fold here round the cord
@@ -59,14 +64,10 @@ print-shared-sockets = { $count ->
 print-shared-outlets = It is shared with { $others }.
 print-plug-into = Plug into
 print-feeds = Feeds
-print-uncoil = Lay out
-print-uncoil-value = Uncoil it all. Keep it off wet ground where people walk.
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = wire size unknown
 print-length-unknown = length unknown
 print-box-headline = Inlet { $inlet }
-print-box-outlet = up to { $amps } · { $watts } for hours
-print-generator-alt = The generator
 print-generator-headline = { $rated } for hours · { $peak } for seconds
 print-neutral = Neutral
 print-neutral-bonded = Joined to the frame (bonded).
@@ -80,7 +81,7 @@ print-tank-value = about { $hours }
 print-refuel = Refuel
 print-refuel-value = Off and cool for 20 minutes. Never while it runs.
 print-air = Exhaust
-print-air-value = Kills without a smell. 20 ft or more from anyone, pointing away. Never indoors.
+print-air-value = Kills without a smell. { $ample } or more from anyone, pointing away. Never indoors, never under { $least }.
 
 ## Card
 
@@ -88,10 +89,7 @@ print-card-title = Card: { $site }
 print-card-one = Side 1. Who feeds whom, and what may run together
 print-card-two = Side 2. Setting up, testing, and when something goes wrong
 print-weakest = WEAKEST LINK
-print-gfci = GFCI
 print-no-breaker = nothing trips
-print-column-plugged = Plugged in
-print-column-limit = Amps for hours, then for a short time
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-tree-alt = Who feeds whom, from the generator outwards: { $parts }
 print-tree-alt-part = { $id } up to { $amps } for hours
@@ -167,7 +165,10 @@ print-cautions-summary = { $danger ->
     [0] no warnings
     [one] 1 warning
    *[other] { $warning } warnings
-  }, { $rest } more to know.
+  }, { $rest ->
+    [0] nothing more
+   *[other] { $rest } more to know
+  }.
 print-cautions-tick = Worst first. Tick each one at every set-up. A danger that is not mended means: do not start the generator.
 print-authority = Authority
 print-always-title = At every set-up, whatever the plan says
@@ -201,10 +202,9 @@ print-ws-power-peak = Peak power here
 print-ws-power-reachable = Can be reached through the outlets in use
 print-ws-power-stranded = Cannot be reached
 print-ws-limits = Limit of every receptacle
-print-ws-limits-long = For hours = smallest of (amps × share) over all parts from the generator to the receptacle.
-print-ws-limits-short = For a short time = smallest of the amps.
+print-ws-limits-long = For hours = the smaller of carries × share and the hours of what feeds it.
+print-ws-limits-short = Short = the smaller of carries and the short of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
-print-ws-limit-part = { $id } { $reason } { $amps } × { $share }
 print-ws-reason-rated-power = running power
 print-ws-reason-one-leg = one half
 print-ws-reason-breaker = breaker
@@ -255,11 +255,12 @@ print-ws-assumed = Taken for granted
 print-ws-assumed-how = What nobody knew was taken for the unsafe case.
 print-ws-column-what = What
 print-ws-column-figure = Figure
-print-ws-column-receptacle = Receptacle
-print-ws-column-made-of = Smallest of
-print-ws-column-hours-amps = Hours
+print-ws-column-part = Part
+print-ws-column-fed-by = Fed by
+print-ws-column-share = Share
+print-ws-column-hours = Hours
+print-ws-column-short = Short
 print-ws-column-hours-watts = Hours
-print-ws-column-short-amps = Short
 print-ws-column-short-watts = Short
 print-ws-column-cord = Cord
 print-ws-column-wire = Wire

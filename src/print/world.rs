@@ -64,11 +64,6 @@ fn gather(folder: &'static Dir<'_>, into: &mut BTreeMap<&'static str, Source>) {
     }
 }
 
-/// The embedded file at this path below `label-templates/`.
-pub(super) fn embedded(path: &str) -> Option<&'static str> {
-    TEMPLATES.get_file(path)?.contents_utf8()
-}
-
 /// The embedded files in this folder below `label-templates/`, in the order of their names.
 pub(super) fn embedded_in(folder: &str) -> Vec<(&'static str, &'static str)> {
     let mut files: Vec<_> = TEMPLATES

@@ -1,6 +1,5 @@
 //! What the card says: the supply drawn as a tree, what may run together, and what to do.
 
-use rust_decimal::Decimal;
 use serde::Serialize;
 
 use super::labels::{cord_facts, danger};
@@ -8,16 +7,11 @@ use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::Length;
 use crate::report::{Amount, Limit};
-use crate::supply::{NodeIx, NodeKind};
 use crate::words::Show;
 
 /// Sets and conflicts shown at most; the worksheet has them all.
 const COLUMNS: usize = 8;
 
-/// Carbon monoxide: the least distance, and the one to keep. CPSC and FEMA (from a secondary
-/// copy); see the rule on it, which judges by the same two.
-const LEAST_FROM_PEOPLE: Length = Length::from_millimetres(6_096);
-const AMPLE_FROM_PEOPLE: Length = Length::from_millimetres(7_620);
 /// Clear space round the set: FEMA 2011, 3 to 4 ft.
 const CLEAR: Length = Length::from_millimetres(1_219);
 
@@ -49,12 +43,9 @@ struct Row {
     id: String,
     face: Option<String>,
     detail: String,
-    /// How thick to draw the line that feeds it.
-    amps: Decimal,
     long: Option<String>,
     short: Option<String>,
     loads: Vec<String>,
-    gfci: bool,
     enforced: bool,
     weakest: bool,
     refused: bool,
@@ -91,7 +82,7 @@ const KEYS: &[&str] = &[
     "for-short",
     "nothing-trips",
     "do-not-use",
-    "gfci",
+    "not-here",
     "together-title",
     "together-how",
     "never-title",
@@ -104,8 +95,6 @@ const KEYS: &[&str] = &[
     "loose",
     "unplaced",
     "defer",
-    "column-plugged",
-    "column-limit",
     "no-breaker",
 ];
 
@@ -294,10 +283,8 @@ impl<'a> Tree<'a> {
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
         if let Some(limit) = limit {
-            row.amps = limit.continuous_amps.amount;
             row.long = Some(context.capacity(&limit.continuous_amps));
             row.short = Some(context.capacity(&limit.short_amps));
-            row.gfci = limit.gfci;
             row.enforced = limit.set_by.enforced;
         }
         row
@@ -408,20 +395,9 @@ impl<'a> Tree<'a> {
     /// The limit of a splitter's cord or a box's inlet: that of everything on it together.
     fn all_together(&self, mut row: Row, id: &Id) -> Row {
         let context = &self.context;
-        let of_it =
-            |kind: &NodeKind| matches!(kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
-        let supply = context.supply;
-        let found = supply
-            .nodes
-            .iter()
-            .position(|node| node.id == *id && of_it(&node.kind))
-            .map(NodeIx);
-        if let Some(ix) = found {
-            let limit = supply.limit(ix);
-            row.amps = Amount::of(limit.continuous).amount;
+        if let Some(limit) = context.feed_limit(id) {
             row.long = Some(context.capacity(&Amount::of(limit.continuous)));
             row.short = Some(context.capacity(&Amount::of(limit.short)));
-            row.gfci = supply.gfci(ix);
             row.enforced = limit.reason.enforced();
         }
         row
@@ -431,13 +407,7 @@ impl<'a> Tree<'a> {
 fn setup(context: &Context<'_>) -> Vec<String> {
     let long = |length| context.words.amount(&Amount::of(length), Show::Demand);
     let mut steps = vec![
-        context.say(
-            "setup-place",
-            &[
-                ("least", &long(LEAST_FROM_PEOPLE)),
-                ("ample", &long(AMPLE_FROM_PEOPLE)),
-            ],
-        ),
+        context.say("setup-place", &context.people_distances().each()),
         context.say("setup-clear", &[("clear", &long(CLEAR))]),
         context.say("setup-look", &[]),
         context.say("setup-uncoil", &[]),
@@ -477,13 +447,7 @@ fn distances(context: &Context<'_>) -> Vec<(String, String)> {
     let mut list = vec![
         (
             context.say("distance-people", &[]),
-            context.say(
-                "distance-people-value",
-                &[
-                    ("least", &long(LEAST_FROM_PEOPLE)),
-                    ("ample", &long(AMPLE_FROM_PEOPLE)),
-                ],
-            ),
+            context.say("distance-people-value", &context.people_distances().each()),
         ),
         (context.say("distance-clear", &[]), long(CLEAR)),
     ];

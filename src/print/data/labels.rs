@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::super::stock::{Stock, StockData};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
-use crate::quantity::Wire;
+use crate::quantity::{Current, Wire};
 use crate::report::{Amount, Finding, Limit, Signal};
 
 /// The data of `labels.typ`.
@@ -32,6 +32,7 @@ enum Label {
 #[derive(Debug, Serialize)]
 struct Refusal {
     id: String,
+    alt: String,
     shape: Option<String>,
     signal: String,
     title: String,
@@ -59,29 +60,40 @@ struct Socket {
     path: Vec<String>,
 }
 
-/// An amount of current and the power it carries, with how long.
-#[derive(Debug, Serialize)]
+/// An amount of current and the power it carries, or a power alone.
+#[derive(Debug, Default, Serialize)]
 struct Flow {
+    /// The larger figure.
     amps: String,
-    watts: String,
+    watts: Option<String>,
+    how_long: String,
 }
 
 /// The generator, a cord or a box.
-#[derive(Debug, Serialize)]
+#[derive(Debug, Default, Serialize)]
 struct Part {
     id: String,
-    /// Shapes to draw.
-    faces: Vec<String>,
-    alt: String,
     /// The largest line under the name.
-    headline: String,
+    headline: Option<String>,
     long: Option<Flow>,
     short: Option<Flow>,
     set_by: Option<String>,
     enforced: bool,
+    /// Its receptacles.
+    outlets: Vec<Own>,
     /// Name and value.
     facts: Vec<(String, String)>,
     path: Vec<String>,
+}
+
+/// A receptacle on the label of what it belongs to.
+#[derive(Debug, Serialize)]
+struct Own {
+    id: String,
+    shape: String,
+    alt: String,
+    amps: String,
+    refused: bool,
 }
 
 const KEYS: &[&str] = &[
@@ -188,6 +200,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Find
     let text = context.words.finding(finding);
     Label::Refuse(Refusal {
         id: id.to_string(),
+        alt: context.say("refused-alt", &[("id", id.as_str())]),
         shape,
         signal: text.signal,
         title: text.title,
@@ -234,17 +247,40 @@ fn socket(
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
-    Flow {
-        amps: context.capacity(&limit.continuous_amps),
-        watts: context.capacity(&limit.continuous_watts),
-    }
+    flow(context, &limit.continuous_amps, Some(&limit.continuous_watts), "for-hours")
 }
 
 fn short(context: &Context<'_>, limit: &Limit) -> Flow {
+    flow(context, &limit.short_amps, Some(&limit.short_watts), "for-short")
+}
+
+fn flow(context: &Context<'_>, first: &Amount, second: Option<&Amount>, how_long: &str) -> Flow {
     Flow {
-        amps: context.capacity(&limit.short_amps),
-        watts: context.capacity(&limit.short_watts),
+        amps: context.capacity(first),
+        watts: second.map(|amount| context.capacity(amount)),
+        how_long: context.say(how_long, &[]),
     }
+}
+
+/// The receptacles of a box or of the generator that are fed.
+fn own(context: &Context<'_>, outlets: &[Outlet], owner: Option<&Id>) -> Vec<Own> {
+    outlets
+        .iter()
+        .filter_map(|outlet| {
+            let limit = context.limit(&outlet.id)?;
+            let shape = outlet.shape.to_string();
+            Some(Own {
+                id: outlet.id.to_string(),
+                alt: context.say("face-alt", &[("shape", &shape)]),
+                shape,
+                amps: context.say(
+                    "outlet-limit",
+                    &[("amps", &context.capacity(&limit.continuous_amps))],
+                ),
+                refused: danger(context, &outlet.id, owner).is_some(),
+            })
+        })
+        .collect()
 }
 
 /// Several sockets behind one breaker are a trap for beginners: each looks as if it had the
@@ -328,24 +364,18 @@ fn generator(context: &Context<'_>) -> Part {
         ));
     }
     facts.push((context.say("refuel", &[]), context.say("refuel-value", &[])));
-    facts.push((context.say("air", &[]), context.say("air-value", &[])));
+    facts.push((
+        context.say("air", &[]),
+        context.say("air-value", &context.people_distances().each()),
+    ));
     Part {
         id: set.name.clone(),
-        faces: Vec::new(),
-        alt: context.say("generator-alt", &[]),
-        headline: context.say(
-            "generator-headline",
-            &[
-                ("rated", &context.capacity(&usable.rated_watts)),
-                ("peak", &context.capacity(&usable.peak_watts)),
-            ],
-        ),
-        long: None,
-        short: None,
-        set_by: None,
+        long: Some(flow(context, &usable.rated_watts, None, "for-hours")),
+        short: Some(flow(context, &usable.peak_watts, None, "for-seconds")),
         enforced: true,
+        outlets: own(context, &set.outlets, None),
         facts,
-        path: Vec::new(),
+        ..Part::default()
     }
 }
 
@@ -358,39 +388,44 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     if let Some(from) = &cord.from {
         facts.push((context.say("plug-into", &[]), from.to_string()));
     }
-    if limit.is_some() {
-        let at = cord.end_id(0);
-        let fed: Vec<&str> = context
-            .plan
-            .cords
-            .iter()
-            .map(|other| (&other.id, &other.from))
-            .chain(context.plan.boxes.iter().map(|part| (&part.id, &part.from)))
-            .filter(|(_, from)| **from == Some(at.clone()))
-            .map(|(id, _)| id.as_str())
-            .collect();
-        let mut plugs: Vec<String> = fed.into_iter().map(str::to_owned).collect();
-        if let Some(limit) = limit {
-            plugs.extend(context.load_names(context.placed_at(&limit.id)));
-        }
-        if !plugs.is_empty() {
-            let plugs: Vec<&str> = plugs.iter().map(String::as_str).collect();
-            facts.push((context.say("feeds", &[]), context.words.list(&plugs)));
-        }
+    let feeds = feeds(context, cord);
+    if !feeds.is_empty() {
+        let feeds: Vec<&str> = feeds.iter().map(String::as_str).collect();
+        facts.push((context.say("feeds", &[]), context.words.list(&feeds)));
     }
-    facts.push((context.say("uncoil", &[]), context.say("uncoil-value", &[])));
     Part {
         id: cord.id.to_string(),
-        faces: cord.ends.iter().map(ToString::to_string).collect(),
-        alt: String::new(),
-        headline: cord_facts(context, cord),
+        headline: Some(cord_facts(context, cord)),
         long: limit.map(|limit| long(context, limit)),
         short: limit.map(|limit| short(context, limit)),
         set_by: limit.map(|limit| context.set_by(limit)),
         enforced: limit.is_none_or(|limit| limit.set_by.enforced),
         facts,
-        path: limit.map_or_else(Vec::new, |limit| path(context, limit, false)),
+        ..Part::default()
     }
+}
+
+/// What hangs on any end of a cord: parts and loads.
+fn feeds(context: &Context<'_>, cord: &Cord) -> Vec<String> {
+    let plan = context.plan;
+    let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
+    let parts = plan
+        .cords
+        .iter()
+        .map(|other| (&other.id, &other.from))
+        .chain(plan.boxes.iter().map(|part| (&part.id, &part.from)))
+        .filter(|(_, from)| from.as_ref().is_some_and(|from| ends.contains(from)))
+        .map(|(id, _)| id.to_string());
+    let loads: Vec<&Id> = context
+        .report
+        .figures
+        .sharing
+        .placed
+        .iter()
+        .filter(|placed| ends.contains(&placed.at))
+        .map(|placed| &placed.load)
+        .collect();
+    parts.chain(context.load_names(loads)).collect()
 }
 
 /// "10 AWG · 75 ft", as far as it is known.
@@ -413,34 +448,16 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     if let Some(from) = &part.from {
         facts.push((context.say("plug-into", &[]), from.to_string()));
     }
-    for outlet in &part.outlets {
-        if let Some(limit) = context.limit(&outlet.id) {
-            facts.push((
-                outlet.id.to_string(),
-                context.say(
-                    "box-outlet",
-                    &[
-                        ("amps", &context.capacity(&limit.continuous_amps)),
-                        ("watts", &context.capacity(&limit.continuous_watts)),
-                    ],
-                ),
-            ));
-        }
-    }
+    let limit = context.feed_limit(&part.id);
+    let flow = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
     Part {
         id: part.id.to_string(),
-        faces: part
-            .outlets
-            .iter()
-            .map(|outlet| outlet.shape.to_string())
-            .collect(),
-        alt: String::new(),
-        headline: context.say("box-headline", &[("inlet", &part.inlet.to_string())]),
-        long: None,
-        short: None,
-        set_by: None,
+        headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
+        long: limit.map(|limit| flow(limit.continuous, "all-for-hours")),
+        short: limit.map(|limit| flow(limit.short, "for-short")),
         enforced: true,
+        outlets: own(context, &part.outlets, Some(&part.id)),
         facts,
-        path: Vec::new(),
+        ..Part::default()
     }
 }

@@ -13,8 +13,10 @@ use serde::Serialize;
 
 use super::{Document, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
+use crate::quantity::Length;
 use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
-use crate::supply::Supply;
+use crate::supply::Governing;
+use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::words::{Show, Words};
 
 /// The data of each document as JSON, checked.
@@ -100,6 +102,22 @@ struct Common {
     paper: Paper,
     /// The fixed words of the template, by key.
     w: BTreeMap<&'static str, String>,
+}
+
+/// Carbon monoxide: the least distance, and the one to keep. CPSC and FEMA (from a secondary
+/// copy); the rule on it judges by the same two.
+const LEAST_FROM_PEOPLE: Length = Length::from_millimetres(6_096);
+const AMPLE_FROM_PEOPLE: Length = Length::from_millimetres(7_620);
+
+struct PeopleDistances {
+    least: String,
+    ample: String,
+}
+
+impl PeopleDistances {
+    fn each(&self) -> [(&'static str, &str); 2] {
+        [("least", &self.least), ("ample", &self.ample)]
+    }
 }
 
 /// Everything the data is made from.
@@ -202,6 +220,28 @@ impl<'a> Context<'a> {
             &format!("set-by-{}", limit.set_by.reason.code()),
             &[("id", limit.set_by.id.as_str())],
         )
+    }
+
+    /// The limit of a cord or of a box's inlet: of everything on it together.
+    fn feed_limit(&self, id: &Id) -> Option<Governing> {
+        let supply = self.supply;
+        supply
+            .nodes
+            .iter()
+            .position(|node| {
+                node.id == *id
+                    && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+            })
+            .map(|index| supply.limit(NodeIx(index)))
+    }
+
+    /// How far exhaust stays from people.
+    fn people_distances(&self) -> PeopleDistances {
+        let long = |length| self.demand(&Amount::of(length));
+        PeopleDistances {
+            least: long(LEAST_FROM_PEOPLE),
+            ample: long(AMPLE_FROM_PEOPLE),
+        }
     }
 
     /// The signal's name in templates.

@@ -8,7 +8,7 @@ use super::{Common, Context};
 use crate::plan::{Answer, Id};
 use crate::quantity::{Length, Quantity, Ratio, Temperature, Unit};
 use crate::report::Amount;
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{NodeIx, NodeKind};
 use crate::tables::conductor::CONDUCTORS;
 use crate::tables::copper::COPPER;
 use crate::tables::derating::{METHODS, Method};
@@ -202,50 +202,36 @@ fn power(context: &Context<'_>) -> Section {
     )
 }
 
-/// What a limit is the least of, from the generator outwards.
-fn made_of(context: &Context<'_>, supply: &Supply, at: NodeIx) -> String {
-    let mut parts: Vec<String> = supply
-        .up(at)
-        .map(|(_, node)| {
-            let id = match node.kind {
-                NodeKind::Source => context.plan.generator.name.clone(),
-                _ => node.id.to_string(),
-            };
-            context.say(
-                "ws-limit-part",
-                &[
-                    ("id", &id),
-                    (
-                        "reason",
-                        &context.say(&format!("ws-reason-{}", node.reason.code()), &[]),
-                    ),
-                    ("amps", &context.exactly(node.rating)),
-                    ("share", &context.percent(node.continuous)),
-                ],
-            )
-        })
-        .collect();
-    parts.reverse();
-    parts.join("; ")
-}
-
+/// Every point of the tree, parents first: each limit is the smaller of its own and that of what
+/// feeds it, so that one line at a time can be worked out again.
 fn limits(context: &Context<'_>) -> Section {
-    let supply = &context.supply;
-    let rows = context
-        .report
-        .figures
-        .limits
+    let supply = context.supply;
+    let id = |ix: NodeIx| match supply.node(ix).kind {
+        NodeKind::Source => context.plan.generator.name.clone(),
+        _ => supply.node(ix).id.to_string(),
+    };
+    let rows = supply
+        .nodes
         .iter()
-        .map(|limit| {
+        .enumerate()
+        .map(|(index, node)| {
+            let ix = NodeIx(index);
+            let limit = supply.limit(ix);
+            let fed_by = node.parent.map_or_else(String::new, id);
+            let reported = match node.kind {
+                NodeKind::Receptacle { .. } => context.limit(&node.id),
+                _ => None,
+            };
             vec![
-                limit.id.to_string(),
-                supply
-                    .receptacle(&limit.id)
-                    .map_or_else(String::new, |ix| made_of(context, supply, ix)),
-                context.exact(&limit.continuous_amps),
-                context.exact(&limit.continuous_watts),
-                context.exact(&limit.short_amps),
-                context.exact(&limit.short_watts),
+                id(ix),
+                context.say(&format!("ws-reason-{}", node.reason.code()), &[]),
+                fed_by,
+                context.exactly(node.rating),
+                context.percent(node.continuous),
+                context.exactly(limit.continuous),
+                context.exactly(limit.short),
+                reported.map_or_else(String::new, |limit| context.exact(&limit.continuous_watts)),
+                reported.map_or_else(String::new, |limit| context.exact(&limit.short_watts)),
             ]
         })
         .collect();
@@ -263,12 +249,15 @@ fn limits(context: &Context<'_>) -> Section {
             CONDUCTORS.wiring_source,
         ],
         &[
-            ("receptacle", 3),
-            ("made-of", 7),
-            ("#hours-amps", 2),
-            ("#hours-watts", 2),
-            ("#short-amps", 2),
-            ("#short-watts", 2),
+            ("part", 6),
+            ("what", 5),
+            ("fed-by", 5),
+            ("#rating", 3),
+            ("#share", 3),
+            ("#hours", 3),
+            ("#short", 3),
+            ("#hours-watts", 4),
+            ("#short-watts", 4),
         ],
         rows,
     )

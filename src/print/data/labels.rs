@@ -241,7 +241,7 @@ fn socket(
         enforced: limit.set_by.enforced,
         gfci: limit.gfci,
         shared: shared(context, outlet),
-        plugs: context.load_names(context.placed_at(&limit.id)),
+        plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
         path: path(context, limit, false),
     }))
 }
@@ -380,41 +380,65 @@ fn generator(context: &Context<'_>) -> Part {
 }
 
 fn cord(context: &Context<'_>, cord: &Cord) -> Part {
-    // Where a cord has several ends they share what the cord carries; each has its own label.
-    let limit = (cord.ends.len() == 1)
-        .then(|| context.limit(&cord.end_id(0)))
-        .flatten();
+    let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
     let mut facts = Vec::new();
     if let Some(from) = &cord.from {
         facts.push((context.say("plug-into", &[]), from.to_string()));
     }
-    let feeds = feeds(context, cord);
+    let feeds = plugged_into(context, &ends);
     if !feeds.is_empty() {
         let feeds: Vec<&str> = feeds.iter().map(String::as_str).collect();
         facts.push((context.say("feeds", &[]), context.words.list(&feeds)));
     }
-    Part {
+    let part = Part {
         id: cord.id.to_string(),
         headline: Some(cord_facts(context, cord)),
-        long: limit.map(|limit| long(context, limit)),
-        short: limit.map(|limit| short(context, limit)),
-        set_by: limit.map(|limit| context.set_by(limit)),
-        enforced: limit.is_none_or(|limit| limit.set_by.enforced),
+        enforced: true,
         facts,
         ..Part::default()
+    };
+    // A cord's only receptacle is labelled by the cord's own flag; of several each has its own
+    // label, and the flag says what they share.
+    if let [end] = ends.as_slice()
+        && let Some(limit) = context.limit(end)
+    {
+        Part {
+            long: Some(long(context, limit)),
+            short: Some(short(context, limit)),
+            set_by: Some(context.set_by(limit)),
+            enforced: limit.set_by.enforced,
+            ..part
+        }
+    } else if let Some(limit) = context.feed_limit(&cord.id) {
+        let all = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
+        Part {
+            long: Some(all(limit.continuous, "all-for-hours")),
+            short: Some(all(limit.short, "for-short")),
+            set_by: Some(context.say(
+                &format!("set-by-{}", limit.reason.code()),
+                &[("id", context.supply.node(limit.set_by).id.as_str())],
+            )),
+            enforced: limit.reason.enforced(),
+            ..part
+        }
+    } else {
+        part
     }
 }
 
-/// What hangs on any end of a cord: parts and loads.
-fn feeds(context: &Context<'_>, cord: &Cord) -> Vec<String> {
+/// What hangs on any of these receptacles: parts, then loads.
+fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
     let plan = context.plan;
-    let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
     let parts = plan
         .cords
         .iter()
-        .map(|other| (&other.id, &other.from))
+        .map(|cord| (&cord.id, &cord.from))
         .chain(plan.boxes.iter().map(|part| (&part.id, &part.from)))
-        .filter(|(_, from)| from.as_ref().is_some_and(|from| ends.contains(from)))
+        .filter(|(id, from)| {
+            from.as_ref().is_some_and(|from| ids.contains(from))
+                && context.feed_limit(id).is_some()
+                && danger(context, id, None).is_none()
+        })
         .map(|(id, _)| id.to_string());
     let loads: Vec<&Id> = context
         .report
@@ -422,7 +446,7 @@ fn feeds(context: &Context<'_>, cord: &Cord) -> Vec<String> {
         .sharing
         .placed
         .iter()
-        .filter(|placed| ends.contains(&placed.at))
+        .filter(|placed| ids.contains(&placed.at))
         .map(|placed| &placed.load)
         .collect();
     parts.chain(context.load_names(loads)).collect()

@@ -247,11 +247,21 @@ fn socket(
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
-    flow(context, &limit.continuous_amps, Some(&limit.continuous_watts), "for-hours")
+    flow(
+        context,
+        &limit.continuous_amps,
+        Some(&limit.continuous_watts),
+        "for-hours",
+    )
 }
 
 fn short(context: &Context<'_>, limit: &Limit) -> Flow {
-    flow(context, &limit.short_amps, Some(&limit.short_watts), "for-short")
+    flow(
+        context,
+        &limit.short_amps,
+        Some(&limit.short_watts),
+        "for-short",
+    )
 }
 
 fn flow(context: &Context<'_>, first: &Amount, second: Option<&Amount>, how_long: &str) -> Flow {
@@ -386,7 +396,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         facts.push((context.say("plug-into", &[]), from.to_string()));
     }
     let feeds = plugged_into(context, &ends);
-    if !feeds.is_empty() {
+    // Several ends have labels of their own, which say it.
+    if ends.len() == 1 && !feeds.is_empty() {
         let feeds: Vec<&str> = feeds.iter().map(String::as_str).collect();
         facts.push((context.say("feeds", &[]), context.words.list(&feeds)));
     }

@@ -4,24 +4,17 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::data::{self, Cited};
+use super::data::{self, Rows};
 use super::source::Source;
 use crate::quantity::{Current, Length, Wire};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
-    flexible: RowSet<FlexibleText>,
-    r#box: RowSet<BoxText>,
-    marked: RowSet<MarkedText>,
-    section: RowSet<SectionText>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RowSet<T> {
-    source: Cited,
-    rows: Vec<T>,
+    flexible: Rows<FlexibleText>,
+    r#box: Rows<BoxText>,
+    marked: Rows<MarkedText>,
+    section: Rows<SectionText>,
 }
 
 #[derive(Deserialize)]

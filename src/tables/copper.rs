@@ -4,22 +4,15 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::data::{self, Cited};
+use super::data::{self, Rows};
 use super::source::Source;
 use crate::quantity::{Length, Resistance, Wire, narrow};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
-    awg: RowSet<AwgText>,
-    area: RowSet<AreaText>,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RowSet<T> {
-    source: Cited,
-    rows: Vec<T>,
+    awg: Rows<AwgText>,
+    area: Rows<AreaText>,
 }
 
 #[derive(Deserialize)]

@@ -36,6 +36,14 @@ impl From<Cited> for Source {
     }
 }
 
+/// A set of rows with the one source of all of them.
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(super) struct Rows<T> {
+    pub(super) source: Cited,
+    pub(super) rows: Vec<T>,
+}
+
 /// A data file as a type.
 pub(super) fn read<T: DeserializeOwned>(name: &str, text: &str) -> T {
     toml::from_str(text).unwrap_or_else(|error| panic!("{name}: {error}"))

@@ -4,23 +4,16 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::data::{self, Cited};
+use super::data::{self, Cited, Rows};
 use super::source::Source;
 use crate::quantity::{ApparentPower, Current, narrow};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
-    full_load: RowSet<FullLoadText>,
-    locked_rotor: RowSet<LetterText>,
+    full_load: Rows<FullLoadText>,
+    locked_rotor: Rows<LetterText>,
     locked_rotor_multiple: Multiple,
-}
-
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RowSet<T> {
-    source: Cited,
-    rows: Vec<T>,
 }
 
 #[derive(Deserialize)]

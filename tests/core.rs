@@ -6,3 +6,5 @@ mod plan;
 mod sharing;
 #[path = "core/supply.rs"]
 mod supply;
+#[path = "core/rules.rs"]
+mod rules;

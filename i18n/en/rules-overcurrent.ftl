@@ -2,7 +2,7 @@
 
 OVER001 = { $fix ->
     [unknown] No known breaker protects { $first }
-    [splitter] { $first } splits a big outlet into small ones with no breakers
+    [splitter] { $first } puts small receptacles behind a big breaker
     [single] { $first } is a single 15 A receptacle on a bigger breaker
    *[other] The breaker is too big for { $first }
   }
@@ -19,7 +19,7 @@ OVER001 = { $fix ->
     .fix-unknown = Read the number on the breaker or in the manual and put it in the plan. Until then, leave { $first } unused.
 
 OVER002 = Too much for hours on { $first }
-    .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Everything on then: { $about }.
+    .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Involved: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are over.
 
 OVER003 = { $first } carries less than its breaker allows

@@ -9,14 +9,14 @@ POWER001 = { $fix ->
         [leg] These load one side: { $about }. They draw { $demand } on one side and each side gives { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
       }
-    .fix-turns = Run them in turns. Give each its hours, or leave one at home. Start with { $first }: it asks for the most.
+    .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it asks for the most.
     .fix-leg = Move { $first } to a receptacle on the other side, or run these in turns.
-    .fix-amps = Run them in turns. Start with { $first }. It may draw more amps than its watts suggest.
+    .fix-amps = Run them in turns. Look at { $first } first: it draws more amps than its watts suggest.
 
 POWER002 = { $fix ->
     [alone] The generator cannot start { $first }
     [order] Start { $first } first
-   *[other] These cannot all be started
+   *[other] Not all of these can start
   }
     .why = { $fix ->
         [alone] Starting { $first } takes { $demand } for a moment. The generator's peak is { $limit }, so it is { $over } short.
@@ -29,7 +29,7 @@ POWER002 = { $fix ->
 
 POWER003 = { $stranded } of the generator's power cannot reach you
     .why = The generator can keep up { $rated }. The outlets in use pass on { $reachable } ({ $about }). The rest stays behind.
-    .fix-outlet = To reach { $reach }, use the outlet { $outlet } as well. Run a cord of its own from it. Never join two outlets.
+    .fix-outlet = To reach { $reach }, use the outlet “{ $outlet }” as well. Run a cord of its own from it. Never join two outlets.
     .fix-accept = Plan with { $reachable }. No other outlet on this generator would give you more.
 
 POWER004 = The breaker of { $first } trips early

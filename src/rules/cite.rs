@@ -48,12 +48,12 @@ pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::S
 /// When a set needs no ground rod.
 pub(super) const NEC_250_34: Source = Source::new(NEC, "250.34(A)", "", Mark::Confirmed);
 /// The neutral is joined to ground once, at the source.
-pub(super) const NEC_250_142: Source = Source::new(NEC, "250.142(B)", "", Mark::Memory);
+pub(super) const NEC_250_142: Source = Source::new(NEC, "250.142(B)", "", Mark::Secondary);
 /// At what current a class A device trips.
 pub(super) const NEC_CLASS_A: Source =
     Source::new(NEC, "article 100, note on class A", "", Mark::Confirmed);
 /// Equipment that keeps a set and the utility apart.
-pub(super) const NEC_702_5: Source = Source::new(NEC, "702.5", "", Mark::Memory);
+pub(super) const NEC_702_5: Source = Source::new(NEC, "702.5", "", Mark::Secondary);
 /// OSHA's exemption of small sets.
 pub(super) const OSHA_404_B: Source =
     Source::new("29 CFR", "1926.404(b)(1)(ii)", "", Mark::Confirmed);
@@ -65,7 +65,7 @@ pub(super) const OSHA_LETTER: Source = Source::new(
     Mark::Confirmed,
 );
 /// Grounding-type equipment needs a cord with a ground.
-pub(super) const OSHA_334: Source = Source::new("29 CFR", "1910.334(a)(3)", "", Mark::Memory);
+pub(super) const OSHA_334: Source = Source::new("29 CFR", "1910.334(a)(3)", "", Mark::Secondary);
 /// Coiled cords overheat.
 pub(super) const ROSPA: Source =
     Source::new("RoSPA", "advice on extension leads", "", Mark::Confirmed);

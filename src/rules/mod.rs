@@ -232,3 +232,5 @@ mod prelude {
 
 #[cfg(test)]
 mod form;
+#[cfg(test)]
+mod properties;

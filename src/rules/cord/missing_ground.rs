@@ -19,7 +19,7 @@
 //!
 //! ## Sources
 //! - 29 CFR, 1910.334(a)(3): cords for grounded equipment carry a ground, and nothing may
-//!   interrupt it (from memory, not verified).
+//!   interrupt it (from a secondary copy).
 
 use crate::plan::{Answer, Cord, Ground, Id};
 use crate::rules::prelude::*;

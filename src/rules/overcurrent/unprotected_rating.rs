@@ -264,9 +264,120 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Failing) -> &'static str {
         (_, Failing::Unknown) => "unknown",
         (_, Failing::Single { .. }) => "single",
         (NodeKind::Receptacle { .. }, _) if splitter(facts, first).is_some() => "splitter",
+        // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
+        (NodeKind::Cord { .. }, Failing::TooHigh { breaker })
+            if breaker > CORD_SET_CIRCUIT
+                && facts.supply.fed_from(first).any(|(_, end)| end.rating < breaker) =>
+        {
+            "splitter"
+        }
         (NodeKind::Receptacle { .. }, _) => "receptacle",
         (NodeKind::Cord { .. }, _) => "cord",
         (NodeKind::Inlet { .. }, _) => "inlet",
         (NodeKind::Wiring | NodeKind::Source | NodeKind::Breaker { .. }, _) => "wiring",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Finding;
+    use crate::rules::testing::findings;
+
+    /// The findings of this rule, as remedy and ids.
+    fn found(edits: &[(&str, &str)]) -> Vec<(&'static str, Vec<String>)> {
+        findings(edits)
+            .into_iter()
+            .filter(|finding| finding.code == "OVER001")
+            .map(|Finding { fix, about, .. }| {
+                (fix.key, about.iter().map(ToString::to_string).collect())
+            })
+            .collect()
+    }
+
+    const FROM_FRONT: (&str, &str) = (
+        "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+        "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\", \"5-15R\", \"5-15R\"]",
+    );
+    const BOX_AWAY: (&str, &str) = ("from = \"long\"\ninlet", "inlet");
+    const KETTLE: (&str, &str) = ("on = \"left\" # kettle", "on = \"front\"");
+    const FAN: (&str, &str) = ("on = \"right\" # fan", "");
+
+    fn household(wire: &'static str) -> Vec<(&'static str, &'static str)> {
+        vec![FROM_FRONT, BOX_AWAY, KETTLE, FAN, ("wire = \"10 AWG\"", wire)]
+    }
+
+    /// NEC 240.5(B)(4): cord sets of 16 AWG or larger on a 20 A circuit.
+    #[test]
+    fn a_cord_set_on_twenty_amperes_is_allowed_from_sixteen_gauge_up() {
+        for wire in ["wire = \"16 AWG\"", "wire = \"14 AWG\"", "wire = \"1.5 mm²\""] {
+            assert_eq!(found(&household(wire)), [], "{wire}");
+        }
+        for wire in ["wire = \"18 AWG\"", "wire = \"1.25 mm²\"", "wire = \"unknown\""] {
+            let found = found(&household(wire));
+            assert_eq!(found.len(), 1, "{wire}: {found:?}");
+            assert_eq!(found[0].0, "cord", "{wire}");
+        }
+    }
+
+    /// The same cord set behind 30 A, where the allowance ends.
+    #[test]
+    fn behind_thirty_amperes_the_same_cord_is_a_danger() {
+        let mut edits = household("wire = \"14 AWG\"");
+        edits.push(("breaker = \"20 A\" # front", "breaker = \"30 A\""));
+        let found = found(&edits);
+        // The receptacle itself comes first, and all below it is the same hazard.
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert_eq!(found[0].0, "receptacle");
+        assert_eq!(found[0].1, ["front", "long", "long.1", "long.2", "long.3"]);
+    }
+
+    #[test]
+    fn a_splitter_is_one_danger_whatever_is_plugged_in() {
+        let splitter = (
+            "ends = [\"L5-30R\"]",
+            "ends = [\"5-20R\", \"5-20R\"]",
+        );
+        for wire in ["wire = \"10 AWG\"", "wire = \"12 AWG\""] {
+            let edits = [
+                splitter,
+                BOX_AWAY,
+                KETTLE,
+                FAN,
+                ("wire = \"10 AWG\"", wire),
+            ];
+            let found = found(&edits);
+            assert_eq!(found.len(), 1, "{wire}: {found:?}");
+            assert_eq!(found[0].0, "splitter", "{wire}");
+            assert_eq!(found[0].1, ["long", "long.1", "long.2"]);
+        }
+    }
+
+    #[test]
+    fn a_receptacle_behind_no_breaker_of_its_own_counts_on_the_feed() {
+        // A box that passes its 30 A feed on to a 15 A receptacle.
+        let found = found(&[("breaker = \"15 A\" # left\n", "\n")]);
+        assert_eq!(found.len(), 1, "{found:?}");
+        assert_eq!(found[0].1, ["left"]);
+    }
+
+    /// NEC 210.21(B)(3): 40 A circuits may have 50 A receptacles; larger is never the hazard.
+    #[test]
+    fn a_breaker_below_the_rating_protects() {
+        assert_eq!(found(&[("breaker = \"30 A\" # twist", "breaker = \"20 A\"")]), []);
+    }
+
+    /// A breaker that has tripped early may not do so next time.
+    #[test]
+    fn an_early_trip_protects_nothing() {
+        let found = found(&[(
+            "breaker = \"20 A\" # front",
+            "breaker = \"30 A\"\ntrips_at = \"15 A\"",
+        )]);
+        assert_eq!(found.len(), 1, "{found:?}");
+    }
+
+    #[test]
+    fn a_coil_is_another_rule() {
+        assert_eq!(found(&[("coiled = false # long", "coiled = true")]), []);
     }
 }

@@ -13,7 +13,8 @@
 //! step from running to starting among them, against the peak watts after derating (the rated
 //! watts where no peak is known). If that is too much, the same loads are switched on one by one,
 //! largest step first, each step's sum against the peak: no other order does better. If this
-//! order holds, the remedy is the order; if one load is too much even alone, no order helps.
+//! order holds, the remedy is the order; if one load is too much even alone, no order helps. What
+//! cannot even run together is rule POWER001's.
 //! What a starting motor draws is its own figure where given, else the locked-rotor figure by its
 //! code letter or six times its running current.
 //!
@@ -72,6 +73,7 @@ fn holds(order: &[Need<'_>], peak: Power) -> bool {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let peak: Power = quantity(&facts.figures.usable.peak_watts);
+    let rated: Power = quantity(&facts.figures.usable.rated_watts);
     let worst = |on: &[Need<'_>]| {
         on.iter().map(Need::running).sum::<Power>()
             + on.iter().map(step).max().unwrap_or(Power::ZERO)
@@ -101,6 +103,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             "alone",
             values([]),
         );
+        return;
+    } else if busiest.running() > rated {
+        // They cannot even run together: rule POWER001 says so, and the order is no help.
         return;
     } else if holds(&order, peak) {
         (Signal::Notice, "order")

@@ -16,8 +16,8 @@
 //! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from
-//!   memory, not verified).
+//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
+//!   secondary copy).
 
 use super::two_bonds::{bonded_boxes, bonds_at_set};
 use crate::plan::{Answer, Id};

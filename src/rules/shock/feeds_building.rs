@@ -18,8 +18,8 @@
 //! must be fed, a licensed electrician installs transfer equipment first, with a permit.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 702.5: transfer equipment that prevents both supplies at once (from memory, not
-//!   verified).
+//! - NFPA 70 (NEC), 702.5: transfer equipment that prevents both supplies at once (from a
+//!   secondary copy).
 
 use crate::plan::Answer;
 use crate::rules::prelude::*;

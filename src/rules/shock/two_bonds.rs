@@ -18,8 +18,8 @@
 //! licensed electrician has looked at it.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from
-//!   memory, not verified).
+//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
+//!   secondary copy).
 
 use crate::plan::{Answer, Id, Neutral, Plan};
 use crate::report::Amount;

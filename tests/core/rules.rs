@@ -1,0 +1,35 @@
+//! The developers' document lists the rules; the list is made from them.
+
+use std::path::Path;
+
+const START: &str = "<!-- rules -->";
+const END: &str = "<!-- /rules -->";
+
+/// DEVELOPERS.md holds the rules' list between two marks. `UPDATE=1 cargo test` writes it anew.
+#[test]
+fn developers_document_lists_the_rules() {
+    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("DEVELOPERS.md");
+    let Ok(text) = std::fs::read_to_string(&path) else {
+        eprintln!("skipped: there is no DEVELOPERS.md here");
+        return;
+    };
+    let Some((before, rest)) = text.split_once(START) else {
+        eprintln!("skipped: DEVELOPERS.md has no `{START}`");
+        return;
+    };
+    let (_, after) = rest
+        .split_once(END)
+        .expect("DEVELOPERS.md has a `<!-- /rules -->` after its `<!-- rules -->`");
+    let fresh = format!(
+        "{before}{START}\n\n{}\n{END}{after}",
+        tallywatt::rules::list_markdown()
+    );
+    if fresh != text && std::env::var_os("UPDATE").is_some() {
+        std::fs::write(&path, &fresh).expect("DEVELOPERS.md can be written");
+        return;
+    }
+    assert!(
+        fresh == text,
+        "DEVELOPERS.md lists other rules than there are: run UPDATE=1 cargo test --test core"
+    );
+}

@@ -5,6 +5,9 @@ signal-warning = WARNING
 signal-caution = CAUTION
 signal-notice = NOTICE
 
+# The name that the user gave a part or a load, inside a sentence.
+id-quoted = “{ $id }”
+
 list-comma = ,{" "}
 list-and = { $first } and { $last }
 

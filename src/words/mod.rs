@@ -204,7 +204,13 @@ impl Words {
     /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. The ids it is
     /// about are given as `about` (all, in a list) and `first`.
     pub fn finding(&self, finding: &Finding) -> FindingText {
-        let ids: Vec<&str> = finding.about.iter().map(crate::plan::Id::as_str).collect();
+        // In quotation marks: "front carries less" reads as a sentence gone wrong.
+        let ids: Vec<String> = finding
+            .about
+            .iter()
+            .map(|id| self.with("id-quoted", [("id", id.as_str().into())]))
+            .collect();
+        let ids: Vec<&str> = ids.iter().map(String::as_str).collect();
         let mut args = self.values(&finding.values);
         for (name, value) in &finding.fix.values {
             args.set(*name, FluentValue::from(self.value(value)));

@@ -2,9 +2,9 @@
 
 #[path = "core/plan.rs"]
 mod plan;
+#[path = "core/rules.rs"]
+mod rules;
 #[path = "core/sharing/mod.rs"]
 mod sharing;
 #[path = "core/supply.rs"]
 mod supply;
-#[path = "core/rules.rs"]
-mod rules;

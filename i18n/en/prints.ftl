@@ -88,6 +88,10 @@ print-air-value = Kills without a smell. { $ample } or more from anyone, pointin
 print-card-title = Card: { $site }
 print-card-one = Side 1. Who feeds whom, and what may run together
 print-card-two = Side 2. Setting up, testing, and when something goes wrong
+print-card-danger = { $count ->
+    [one] 1 danger in this plan. Clear it before you start the generator: see the cautions.
+   *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.
+  }
 print-weakest = WEAKEST LINK
 print-no-breaker = nothing trips
 print-outlet-facts = { $shape } · breaker { $breaker }

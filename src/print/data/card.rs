@@ -6,7 +6,7 @@ use super::labels::{cord_facts, danger};
 use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::Length;
-use crate::report::{Amount, Limit};
+use crate::report::{Amount, Limit, Signal};
 use crate::words::Show;
 
 /// Sets and conflicts shown at most; the worksheet has them all.
@@ -19,6 +19,7 @@ const CLEAR: Length = Length::from_millimetres(1_219);
 #[derive(Debug, Serialize)]
 pub(super) struct Card {
     common: Common,
+    danger: Option<Strip>,
     rows: Vec<Row>,
     tree_alt: String,
     /// What hangs on nothing.
@@ -34,6 +35,13 @@ pub(super) struct Card {
     stop: Vec<String>,
     distances: Vec<(String, String)>,
     trouble: Vec<Trouble>,
+}
+
+/// What stands over a plan with dangers in it.
+#[derive(Debug, Serialize)]
+struct Strip {
+    word: String,
+    sentence: String,
 }
 
 /// One point of the tree, in the order it is drawn.
@@ -112,7 +120,19 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .filter(|more| *more > 0)
             .map(|more| context.say("more", &[("count", &more.to_string())]))
     };
+    let dangers = context
+        .report
+        .findings
+        .iter()
+        .filter(|finding| finding.signal == Signal::Danger)
+        .count();
     Card {
+        danger: (dangers > 0).then(|| Strip {
+            word: context.words.signal(Signal::Danger),
+            sentence: context
+                .words
+                .with("print-card-danger", [("count", dangers.into())]),
+        }),
         common: context.common("card-title", KEYS),
         tree_alt: alt(context, &rows),
         loose: loose(context, &rows),

@@ -38,27 +38,33 @@ pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) 
         })
         .collect();
     let everything: Vec<&Id> = running.keys().copied().collect();
-    let sets: Vec<Vec<&Id>> = sharing
-        .together
-        .iter()
-        .map(|set| set.iter().filter(|id| running.contains_key(id)).collect())
-        .collect();
+    let alike = |unit: &LoadUnit, other: &Id| {
+        units.iter().any(|one| {
+            one.id == *other && one.load == unit.load && places.get(other) == places.get(&unit.id)
+        })
+    };
     units
         .iter()
         .filter_map(|unit| {
             let own = *running.get(&unit.id)?;
             let loads_of =
                 |set: &[&Id]| -> Vec<Running> { set.iter().map(|id| running[*id]).collect() };
-            let nominal = |set: &Vec<&Id>| supply.nominal_drop(own.at, &loads_of(set));
-            let worst = sets
-                .iter()
-                .filter(|set| sharing.families_complete && set.contains(&&unit.id))
-                .max_by_key(|set| nominal(set))
-                .unwrap_or(&everything);
+            let worst = if sharing.families_complete {
+                sharing
+                    .together
+                    .iter()
+                    .filter_map(|set| with_own(set, &unit.id, |other| alike(unit, other)))
+                    .filter(|set| set.iter().all(|id| running.contains_key(*id)))
+                    .max_by_key(|set| supply.nominal_drop(own.at, &loads_of(set)))
+                    // In no set: it may not run at all, and then not beside others.
+                    .unwrap_or_else(|| vec![&unit.id])
+            } else {
+                everything.clone()
+            };
             let volts = supply.volts_at(own.at);
             // A line that cannot carry them at all loses everything.
             let lost_running = supply
-                .settled_drop(own.at, &loads_of(worst))
+                .settled_drop(own.at, &loads_of(&worst))
                 .map_or(volts, lost)
                 .min(volts);
             let starting: Vec<Running> = worst
@@ -88,9 +94,45 @@ pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) 
         .collect()
 }
 
+/// A set that may run together, with this load in it: as it stands, or with the load in the place
+/// of one just like it, for which the set was told.
+fn with_own<'a>(set: &'a [Id], own: &'a Id, alike: impl Fn(&Id) -> bool) -> Option<Vec<&'a Id>> {
+    if set.contains(own) {
+        return Some(set.iter().collect());
+    }
+    let instead = set.iter().position(alike)?;
+    let mut set: Vec<&Id> = set.iter().collect();
+    set[instead] = own;
+    Some(set)
+}
+
 /// A part of a voltage, rounded up.
 fn percent(part: Voltage, whole: Voltage) -> Percent {
     let whole = i128::from(whole.millivolts().max(1));
     let up = i128::from(part.millivolts()) * 100_000;
     Percent::from_millipercent(narrow((up + whole - 1) / whole))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_set_told_for_one_of_several_alike_serves_for_each() {
+        let id = |text: &str| Id::reference(text).expect("an id");
+        let set = [id("kettle"), id("lamp.1")];
+        let lamp = |other: &Id| other.as_str().starts_with("lamp");
+        let (second, fan) = (id("lamp.2"), id("fan"));
+        assert_eq!(with_own(&set, &set[1], lamp), Some(vec![&set[0], &set[1]]));
+        assert_eq!(with_own(&set, &second, lamp), Some(vec![&set[0], &second]));
+        assert_eq!(with_own(&set, &fan, |_| false), None);
+    }
+
+    #[test]
+    fn shares_round_up() {
+        let volts = Voltage::from_millivolts;
+        // 7.85 V of 120 V: 6.5416... %.
+        assert_eq!(percent(volts(7850), volts(120_000)).millipercent(), 6542);
+        assert_eq!(percent(volts(6000), volts(120_000)).millipercent(), 5000);
+    }
 }

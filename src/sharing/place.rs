@@ -5,13 +5,14 @@
 //! by halving the range, whether the same weight still fits when every balanced row is cut down
 //! to so many thousandths.
 //!
-//! The search goes depth first: take the load with the fewest ways left, try its places, the
-//! emptiest first, then leaving it out. Three prunes, each with its proof beside it:
-//! [`Search::least_loss`] (a bound on the weight that must still be left out),
-//! [`Search::known_failure`] (a state seen before), and the allowance (a load that alone weighs
-//! more than may still be left out must be placed).
+//! The search goes depth first, in two layers. First it decides **which** loads are served, the
+//! largest first; what a load adds at every place it may go to is counted from then on. When all
+//! is decided it looks for **where**: the load with the fewest places left, the emptiest place
+//! first. Each prune has its proof beside it: [`Search::least_loss`] and [`Search::unmatched`]
+//! (bounds on the weight that must still be left out), [`Search::known_failure`] (a state seen
+//! before), and the allowance in [`Search::descend`].
 
-use std::collections::HashMap;
+use std::collections::HashSet;
 
 use super::budget::Budget;
 use super::model::{Model, Places, Row};
@@ -124,6 +125,8 @@ struct Touch {
     constraint: usize,
     sum: i64,
     peak: i64,
+    /// The part of `sum` that it adds wherever it is put.
+    pledge: i64,
 }
 
 struct Search<'a> {
@@ -139,19 +142,65 @@ struct Search<'a> {
     used: Vec<i64>,
     peak: Vec<i64>,
     sockets: Vec<u32>,
+    heaviest_first: Vec<usize>,
     undecided: LoadSet,
     /// The greatest sum that the undecided loads can still add to each constraint.
     demand: Vec<i64>,
     /// For each load, the most it can add to each constraint wherever it goes.
     demands: Vec<Vec<(usize, i64)>>,
+    /// For each load, what it adds to constraints wherever it goes.
+    pledges: Vec<Vec<Touch>>,
+    /// Loads that are to be served, among them all that must be.
+    committed: LoadSet,
+    /// Sum and greatest peak pledged by loads that are to be served and have no place yet.
+    pledged: Vec<i64>,
+    pledged_peak: Vec<i64>,
     at: Vec<Option<usize>>,
     best: Option<Vec<Option<usize>>>,
     /// Only placings that lose less than this are wanted.
     allowance: u64,
     root_loss: u64,
-    memory: HashMap<(LoadSet, Box<[i64]>), u64>,
+    memory: HashSet<(LoadSet, Box<[i64]>)>,
     memory_words: usize,
     first_only: bool,
+}
+
+/// A matching of loads to sockets.
+struct Matching<'a> {
+    domains: &'a [u64],
+    free: Vec<u32>,
+    guests: Vec<LoadSet>,
+    seen: u64,
+}
+
+impl Matching<'_> {
+    fn seat(&mut self, load: usize) -> bool {
+        let mut left = self.domains[load];
+        while left != 0 {
+            let place = left.trailing_zeros() as usize;
+            left &= left - 1;
+            if self.free[place] > 0 {
+                self.free[place] -= 1;
+                self.guests[place].insert(load);
+                return true;
+            }
+        }
+        let mut left = self.domains[load] & !self.seen;
+        while left != 0 {
+            let place = left.trailing_zeros() as usize;
+            self.seen |= 1 << place;
+            for guest in self.guests[place].iter() {
+                if self.seat(guest) {
+                    self.guests[place].remove(guest);
+                    self.guests[place].insert(load);
+                    return true;
+                }
+            }
+            left &= left - 1;
+            left &= !self.seen;
+        }
+        false
+    }
 }
 
 struct Region {
@@ -159,6 +208,9 @@ struct Region {
     constraints: Vec<usize>,
     inside: Vec<usize>,
 }
+
+/// A loss that cannot be.
+const NEVER: u64 = u64::MAX / 4;
 
 /// How many words the memory of failed states may take: 64 MiB.
 const MEMORY_WORDS: usize = 8 << 20;
@@ -170,6 +222,7 @@ impl<'a> Search<'a> {
         let mut constraints = Vec::new();
         let mut touches = vec![Vec::new(); loads * places];
         let mut demands = vec![Vec::new(); loads];
+        let mut pledges = vec![Vec::new(); loads];
         let mut size = vec![0; loads];
         for row in &model.rows {
             let capacity = if row.balanced {
@@ -202,7 +255,18 @@ impl<'a> Search<'a> {
                 for load in moment.iter().filter(|load| *load < loads) {
                     let mut greatest = 0;
                     let mut least = i64::MAX;
-                    for &place in &model.loads[load].allowed {
+                    let allowed = || model.loads[load].allowed.iter();
+                    let of = |place: &usize| coefficients(row, load * places + place);
+                    let pledge = Touch {
+                        constraint: c,
+                        sum: allowed().map(|place| of(place).0).min().unwrap_or(0),
+                        peak: allowed().map(|place| of(place).1).min().unwrap_or(0),
+                        pledge: 0,
+                    };
+                    if pledge.sum > 0 || pledge.peak > 0 {
+                        pledges[load].push(pledge);
+                    }
+                    for &place in allowed() {
                         let (sum, peak) = coefficients(row, load * places + place);
                         if mask >> place & 1 == 1 {
                             least = least.min(sum);
@@ -213,6 +277,7 @@ impl<'a> Search<'a> {
                                 constraint: c,
                                 sum,
                                 peak,
+                                pledge: pledge.sum,
                             });
                         }
                     }
@@ -238,6 +303,9 @@ impl<'a> Search<'a> {
                 });
             }
         }
+        let mut heaviest_first: Vec<usize> = (0..loads).collect();
+        heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
+        let constraints_count = constraints.len();
         let mut search = Self {
             model,
             loss: &tariff.loss,
@@ -246,16 +314,21 @@ impl<'a> Search<'a> {
             peak: vec![0; constraints.len()],
             demand: vec![0; constraints.len()],
             demands,
+            pledges,
+            committed: LoadSet::default(),
+            pledged: vec![0; constraints_count],
+            pledged_peak: vec![0; constraints_count],
             constraints,
             touches,
             size,
             sockets: model.sockets.clone(),
+            heaviest_first,
             undecided: LoadSet::below(loads),
             at: vec![None; loads],
             best: None,
             allowance,
             root_loss: 0,
-            memory: HashMap::new(),
+            memory: HashSet::new(),
             memory_words: 0,
             first_only: false,
         };
@@ -276,7 +349,10 @@ impl<'a> Search<'a> {
                 .map(|l| mask(&l.allowed))
                 .collect::<Vec<_>>(),
         );
-        self.root_loss = self.least_loss(&domains).min(self.loss.iter().sum());
+        self.root_loss = self
+            .least_loss(&domains)
+            .max(self.unmatched(&domains))
+            .min(self.loss.iter().sum());
         self.descend(0, &domains, budget)
     }
 
@@ -293,7 +369,14 @@ impl<'a> Search<'a> {
                 let fine = self.sockets[place] > 0
                     && self.touches[load * places + place].iter().all(|touch| {
                         let c = touch.constraint;
-                        self.used[c] + touch.sum + self.peak[c].max(touch.peak)
+                        let own = if self.committed.contains(load) {
+                            touch.pledge
+                        } else {
+                            0
+                        };
+                        self.used[c] + self.pledged[c] - own
+                            + touch.sum
+                            + self.peak[c].max(self.pledged_peak[c]).max(touch.peak)
                             <= self.constraints[c].capacity
                     });
                 fits |= u64::from(fine) << place;
@@ -303,10 +386,67 @@ impl<'a> Search<'a> {
         domains
     }
 
+    /// Decides which loads are served, then where.
     fn descend(&mut self, lost: u64, before: &[u64], budget: &mut Budget) -> bool {
         if lost >= self.allowance {
             return true;
         }
+        if !budget.step() {
+            return false;
+        }
+        // A load that weighs more than may still be lost must be served: leaving it out would
+        // lose at least the allowance. Its weight is compared with all that may be lost, not with
+        // any guess of what will be.
+        let spare = self.allowance - 1 - lost;
+        let forced: Vec<(usize, Vec<i64>)> = self
+            .undecided
+            .minus(&self.committed)
+            .iter()
+            .filter(|load| self.loss[*load] > spare)
+            .collect::<Vec<_>>()
+            .into_iter()
+            .map(|load| (load, self.commit(load)))
+            .collect();
+        let complete = self.choose(lost, before, budget);
+        for (load, undo) in forced.into_iter().rev() {
+            self.release(load, &undo);
+        }
+        complete
+    }
+
+    fn choose(&mut self, lost: u64, before: &[u64], budget: &mut Budget) -> bool {
+        let domains = self.domains(before);
+        let bound = self.least_loss(&domains).max(self.unmatched(&domains));
+        if lost.saturating_add(bound) >= self.allowance {
+            return true;
+        }
+        let open = self.undecided.minus(&self.committed);
+        let Some(load) = open.iter().min_by_key(|load| {
+            (
+                std::cmp::Reverse((domains[*load] == 0, self.size[*load])),
+                *load,
+            )
+        }) else {
+            return self.seat_all(lost, &domains, budget);
+        };
+        let mut complete = true;
+        if domains[load] != 0 {
+            let undo = self.commit(load);
+            complete = self.descend(lost, &domains, budget);
+            self.release(load, &undo);
+        }
+        if complete && !self.done() && lost + self.loss[load] < self.allowance {
+            self.undecided.remove(load);
+            self.count_demand(load, -1);
+            complete = self.descend(lost + self.loss[load], &domains, budget);
+            self.count_demand(load, 1);
+            self.undecided.insert(load);
+        }
+        complete
+    }
+
+    /// Every load left is to be served; finds each a place.
+    fn seat_all(&mut self, lost: u64, before: &[u64], budget: &mut Budget) -> bool {
         if self.undecided.is_empty() {
             self.allowance = lost;
             self.best = Some(self.at.clone());
@@ -316,25 +456,18 @@ impl<'a> Search<'a> {
             return false;
         }
         let domains = self.domains(before);
-        if lost + self.least_loss(&domains) >= self.allowance {
+        if self.least_loss(&domains).max(self.unmatched(&domains)) > 0 {
             return true;
         }
         let key = self.state();
-        if self.known_failure(&key, lost) {
+        if self.known_failure(&key) {
             return true;
         }
-
-        let spare = self.allowance - 1 - lost;
-        // A load that weighs more than may still be left out must be placed: leaving it out would
-        // lose at least the allowance. (Its weight is compared with what may be lost in full,
-        // not with any bound of what will be.)
-        let ways = |load: usize| domains[load].count_ones() + u32::from(self.loss[load] <= spare);
         let load = self
             .undecided
             .iter()
-            .min_by_key(|load| (ways(*load), -self.size[*load], *load))
+            .min_by_key(|load| (domains[*load].count_ones(), -self.size[*load], *load))
             .unwrap_or_default();
-
         let places = self.model.sockets.len();
         let mut order: Vec<(i64, usize)> = self.model.loads[load]
             .allowed
@@ -344,27 +477,47 @@ impl<'a> Search<'a> {
             .collect();
         order.sort_by_key(|(pressure, _)| *pressure);
 
+        let allowance = self.allowance;
         self.undecided.remove(load);
         self.count_demand(load, -1);
         let mut complete = true;
         for (_, place) in order {
             let undo = self.put(load, place, places);
-            complete &= self.descend(lost, &domains, budget);
+            complete = self.seat_all(lost, &domains, budget);
             self.take(load, place, places, &undo);
-            if self.done() || !complete {
+            // Any way of seating them all loses the same, so the first is as good as any.
+            if !complete || self.allowance < allowance {
                 break;
             }
         }
-        if complete && !self.done() {
-            complete = self.descend(lost + self.loss[load], &domains, budget);
-        }
         self.count_demand(load, 1);
         self.undecided.insert(load);
-
-        if complete && !self.done() {
-            self.remember(key, self.allowance - lost.min(self.allowance));
+        if complete && self.allowance == allowance {
+            self.remember(key);
         }
         complete
+    }
+
+    /// Notes that a load will be served, wherever: what it adds to a constraint at every place
+    /// it may go to is certain from now on.
+    fn commit(&mut self, load: usize) -> Vec<i64> {
+        self.committed.insert(load);
+        let mut undo = Vec::new();
+        for pledge in &self.pledges[load] {
+            let c = pledge.constraint;
+            self.pledged[c] += pledge.sum;
+            undo.push(self.pledged_peak[c]);
+            self.pledged_peak[c] = self.pledged_peak[c].max(pledge.peak);
+        }
+        undo
+    }
+
+    fn release(&mut self, load: usize, undo: &[i64]) {
+        self.committed.remove(load);
+        for (pledge, peak) in self.pledges[load].iter().zip(undo) {
+            self.pledged[pledge.constraint] -= pledge.sum;
+            self.pledged_peak[pledge.constraint] = *peak;
+        }
     }
 
     fn done(&self) -> bool {
@@ -374,6 +527,11 @@ impl<'a> Search<'a> {
     fn put(&mut self, load: usize, place: usize, places: usize) -> Vec<i64> {
         self.at[load] = Some(place);
         self.sockets[place] -= 1;
+        // What was pledged is now counted where it is; a pledged peak may stay, for the real one
+        // is no less.
+        for pledge in &self.pledges[load] {
+            self.pledged[pledge.constraint] -= pledge.sum;
+        }
         let mut undo = Vec::new();
         for touch in &self.touches[load * places + place] {
             let c = touch.constraint;
@@ -389,6 +547,9 @@ impl<'a> Search<'a> {
     fn take(&mut self, load: usize, place: usize, places: usize, undo: &[i64]) {
         self.at[load] = None;
         self.sockets[place] += 1;
+        for pledge in &self.pledges[load] {
+            self.pledged[pledge.constraint] += pledge.sum;
+        }
         let mut undo = undo.iter();
         for touch in &self.touches[load * places + place] {
             let c = touch.constraint;
@@ -418,60 +579,71 @@ impl<'a> Search<'a> {
         }
     }
 
-    /// At least this much weight of undecided loads must be left out.
+    /// At least this much weight of undecided loads must be left out; [`NEVER`] when not all that
+    /// is to be served can be.
     ///
     /// Proof. Call a load confined to a region when all places left to it lie in the region; one
-    /// with no place left is confined to every region and is counted on its own instead. What is
-    /// placed of the confined loads adds up, in any one constraint of that region, to no more
-    /// than the room left there; each counts at least its least coefficient. So the loads left
-    /// out sum, in those least coefficients, to at least the shortfall, and the cheapest way of
-    /// that, allowing parts of a load, costs no more than any real way. The same holds for the
-    /// number of sockets. Surge rows are taken without the peak of the undecided: a weaker
-    /// statement that is also true. Regions without a common place have no confined load in
-    /// common, so their losses add; of two bounds on the same loads the greater stands.
+    /// with no place left is counted on its own instead. What is placed of the confined loads
+    /// adds up, in any one constraint of that region, to no more than the room left there; each
+    /// counts at least its least coefficient. So the loads left out sum, in those least
+    /// coefficients, to at least the shortfall, and the cheapest way of that, allowing parts of a
+    /// load, costs no more than any real way. Loads that are to be served are no choice in it.
+    /// Surge rows are taken with the peak that is certain already: a weaker statement that is
+    /// also true. Regions without a common place have no confined load in common, so their
+    /// losses add; of two bounds on the same loads the greater stands.
     fn least_loss(&self, domains: &[u64]) -> u64 {
-        let stranded: u64 = self
-            .undecided
-            .iter()
-            .filter(|load| domains[*load] == 0)
-            .map(|load| self.loss[load])
-            .sum();
+        let mut stranded = 0;
+        for load in self.undecided.iter().filter(|load| domains[*load] == 0) {
+            if self.committed.contains(load) {
+                return NEVER;
+            }
+            stranded += self.loss[load];
+        }
         let mut losses = vec![0; self.regions.len()];
         // Smaller regions come first, so what is inside is known before what is round it.
         for (index, region) in self.regions.iter().enumerate() {
-            let inner: u64 = region.inside.iter().map(|inside| losses[*inside]).sum();
-            let confined = |load: usize| {
-                self.undecided.contains(load)
-                    && domains[load] != 0
-                    && domains[load] & !region.places == 0
-            };
-            let mut worst = inner;
+            let mut worst: u64 = region.inside.iter().map(|inside| losses[*inside]).sum();
+            let mut confined = None;
             for &c in &region.constraints {
                 let constraint = &self.constraints[c];
-                let room = constraint.capacity - self.used[c] - self.peak[c];
-                worst = worst.max(self.knapsack(
-                    constraint.loads.iter().filter(|(load, _)| confined(*load)),
-                    room,
-                ));
+                let room =
+                    constraint.capacity - self.used[c] - self.peak[c].max(self.pledged_peak[c]);
+                // Not even all that is undecided passes it.
+                if self.demand[c] <= room {
+                    continue;
+                }
+                let confined = confined.get_or_insert_with(|| -> LoadSet {
+                    self.undecided
+                        .iter()
+                        .filter(|l| domains[*l] != 0 && domains[*l] & !region.places == 0)
+                        .collect()
+                });
+                worst = worst.max(self.knapsack(constraint, confined, room));
+                if worst >= NEVER {
+                    return NEVER;
+                }
             }
-            losses[index] = worst.max(self.too_many(region.places, &confined));
+            losses[index] = worst;
         }
         // The last region holds all places, so everything is inside it.
         stranded + losses.last().copied().unwrap_or(0)
     }
 
     /// The least loss, parts of a load allowed, that brings the sum down to the room.
-    fn knapsack<'b>(
-        &self,
-        loads: impl Iterator<Item = &'b (usize, i64)> + Clone,
-        room: i64,
-    ) -> u64 {
+    fn knapsack(&self, constraint: &Constraint, confined: &LoadSet, room: i64) -> u64 {
+        let loads = constraint
+            .loads
+            .iter()
+            .filter(|(load, _)| confined.contains(*load));
         let sum: i64 = loads.clone().map(|(_, least)| least).sum();
         let mut short = sum - room;
         let mut lost = 0;
         for &(load, least) in loads {
             if short <= 0 {
-                break;
+                return lost;
+            }
+            if self.committed.contains(load) {
+                continue;
             }
             if least <= short {
                 lost += self.loss[load];
@@ -483,29 +655,38 @@ impl<'a> Search<'a> {
             }
             short -= least;
         }
-        lost
+        if short > 0 { NEVER } else { lost }
     }
 
-    fn too_many(&self, places: u64, confined: &impl Fn(usize) -> bool) -> u64 {
-        let sockets: usize = self
-            .sockets
-            .iter()
-            .enumerate()
-            .filter(|(place, _)| places >> place & 1 == 1)
-            .map(|(_, left)| *left as usize)
-            .sum();
-        let count = self.undecided.iter().filter(|load| confined(*load)).count();
-        if count <= sockets {
-            return 0;
+    /// At least this much weight of undecided loads finds no socket, whatever else holds.
+    ///
+    /// Proof. A placing of the undecided loads is a matching of them to sockets. The sets of
+    /// loads that can be matched are the independent sets of a transversal matroid, in which the
+    /// greedy choice, heaviest first, has the greatest weight; an augmenting path says whether
+    /// one more can be matched beside those that are.
+    fn unmatched(&self, domains: &[u64]) -> u64 {
+        let mut matching = Matching {
+            domains,
+            free: self.sockets.clone(),
+            guests: vec![LoadSet::default(); self.sockets.len()],
+            seen: 0,
+        };
+        let mut lost = 0;
+        for load in self.undecided.intersection(&self.committed).iter() {
+            matching.seen = 0;
+            if !matching.seat(load) {
+                return NEVER;
+            }
         }
-        let mut losses: Vec<u64> = self
-            .undecided
-            .iter()
-            .filter(|load| confined(*load))
-            .map(|load| self.loss[load])
-            .collect();
-        losses.sort_unstable();
-        losses.iter().take(count - sockets).sum()
+        for &load in &self.heaviest_first {
+            if self.undecided.contains(load) && !self.committed.contains(load) {
+                matching.seen = 0;
+                if !matching.seat(load) {
+                    lost += self.loss[load];
+                }
+            }
+        }
+        lost
     }
 
     /// What the future depends on: which loads are undecided, and the room in each constraint and
@@ -534,25 +715,21 @@ impl<'a> Search<'a> {
         key.into_boxed_slice()
     }
 
-    /// Whether this state was searched to its end before with at least as much allowance left.
+    /// Whether seating all undecided loads was found impossible from this state before.
     ///
     /// Proof. Two nodes with the same undecided loads and the same key admit the same
     /// completions: a constraint outside the key holds for all of them, one inside has the same
-    /// room. What was found impossible with a larger allowance is impossible with a smaller.
-    fn known_failure(&self, key: &[i64], lost: u64) -> bool {
-        // The set is part of the key by value, not by hash alone: equal means equal.
-        self.memory
-            .get(&(self.undecided, Box::from(key)))
-            .is_some_and(|failed| self.allowance - lost <= *failed)
+    /// room. Only states whose search came to its end without a placing are kept.
+    fn known_failure(&self, key: &[i64]) -> bool {
+        // The key is compared by value, not by hash alone: equal means equal.
+        self.memory.contains(&(self.undecided, Box::from(key)))
     }
 
-    fn remember(&mut self, key: Box<[i64]>, failed: u64) {
-        if self.memory_words + key.len() > MEMORY_WORDS {
-            return;
+    fn remember(&mut self, key: Box<[i64]>) {
+        if self.memory_words + key.len() <= MEMORY_WORDS {
+            self.memory_words += key.len() + 8;
+            self.memory.insert((self.undecided, key));
         }
-        self.memory_words += key.len() + 8;
-        let slot = self.memory.entry((self.undecided, key)).or_insert(0);
-        *slot = failed.max(*slot);
     }
 }
 
@@ -588,7 +765,6 @@ fn regions(constraints: &[Constraint], places: usize) -> Vec<Region> {
     let mut masks: Vec<u64> = constraints
         .iter()
         .map(|constraint| constraint.places)
-        .chain((0..places).map(|place| 1 << place))
         .filter(|mask| *mask != all)
         .collect();
     masks.sort_by_key(|mask| (mask.count_ones(), *mask));

@@ -2,7 +2,8 @@
 //!
 //! Resistance only: reactance and power factor angle are left out, which makes the drop a little
 //! larger than it is. What the generator's own voltage does under load is not known and not
-//! counted. The wiring of boxes is short and not counted either.
+//! counted. The wiring of boxes is short and not counted either. On two legs the neutral is
+//! counted with all of one leg's current: what the other leg takes off it is left out.
 
 use super::{Legs, NodeIx, NodeKind, Supply};
 use crate::plan::Leg;
@@ -165,7 +166,7 @@ impl Supply {
             Legs::One(leg) => on_leg(leg),
             // Each leg's wire loses half of what its current loses out and back: between the
             // legs the two halves add up.
-            Legs::Between | Legs::Both => i128::midpoint(on_leg(Leg::A), on_leg(Leg::B)) + 1,
+            Legs::Between | Legs::Both => div_up(on_leg(Leg::A) + on_leg(Leg::B), 2),
         }
     }
 }
@@ -276,6 +277,72 @@ mod tests {
             let left = volts_left_constant_power(source, power, line).expect("a solution");
             near(left, constant * 1000, 500);
         }
+    }
+
+    #[test]
+    fn between_two_legs_each_wire_loses_its_own() {
+        let plan = crate::plan::read(
+            r#"
+format = 1
+region = "north-america"
+[site]
+name = "Test"
+[generator]
+name = "set"
+rated = "7200 W"
+voltage = "120/240 V"
+[[generator.outlet]]
+id = "big"
+shape = "L14-30R"
+breaker = "30 A"
+[[cord]]
+id = "cord"
+from = "big"
+plug = "L14-30P"
+ends = ["L14-30R", "6-20R", "5-20R"]
+wire = "10 AWG"
+length = "100 ft"
+coiled = false
+"#,
+        )
+        .expect("a plan");
+        let supply = Supply::build(&plan);
+        let at = |id: &str| {
+            let id = crate::plan::Id::reference(id).expect("an id");
+            supply.receptacle(&id).expect("a receptacle")
+        };
+        let load = |id: &str, milliamps: i64, constant_power: bool| Running {
+            at: at(id),
+            current: Current::from_milliamps(milliamps),
+            constant_power,
+        };
+        // 0.2 x 1.24 ohm out and back. 10 A at 240 V lose 2.48 V, as they do at 120 V.
+        let heavy = load("cord.2", 10_000, false);
+        assert_eq!(supply.nominal_drop(at("cord.2"), &[heavy]), 2_480_000);
+        let light = load("cord.3", 10_000, false);
+        assert_eq!(supply.nominal_drop(at("cord.3"), &[light]), 2_480_000);
+        // Both together: leg A carries 20 A and leg B 10 A.
+        let both = [heavy, light];
+        assert_eq!(supply.nominal_drop(at("cord.3"), &both), 4_960_000);
+        assert_eq!(supply.nominal_drop(at("cord.2"), &both), 3_720_000);
+        // At the set itself nothing is lost.
+        assert_eq!(supply.nominal_drop(at("big"), &both), 0);
+        // Constant power loses more than its nominal current does.
+        let constant = load("cord.3", 10_000, true);
+        let settled = supply
+            .settled_drop(at("cord.3"), &[constant])
+            .expect("it settles");
+        let exact = 120_000_000
+            - volts_left_constant_power(
+                Voltage::from_millivolts(120_000),
+                Power::from_milliwatts(1_200_000),
+                supply.resistance_to(at("cord.3")),
+            )
+            .expect("a solution");
+        near(settled, exact, 20);
+        // 1000 A would lose more than there is.
+        let wild = load("cord.3", 1_000_000, true);
+        assert_eq!(supply.settled_drop(at("cord.3"), &[wild]), None);
     }
 
     #[test]

@@ -244,6 +244,30 @@ mod tests {
     }
 
     #[test]
+    fn sections_agree_with_the_resistance_of_copper() {
+        // rho = R A / l at 20 °C is 1.7241e-8 ohm m (IACS, from a secondary copy). R by first
+        // principles in micro-ohms per 1000 ft, as in `copper`; A from the table.
+        for (gauge, ohms) in [
+            (18, 6_385_000),
+            (16, 4_016_000),
+            (14, 2_525_000),
+            (12, 1_588_000),
+            (10, 998_800),
+            (8, 628_200),
+            (6, 395_100),
+        ] {
+            let (_, area) = CONDUCTORS
+                .section
+                .iter()
+                .find(|(listed, _)| *listed == gauge)
+                .expect("a row");
+            // Micro-ohms x 10^-9 m2 / 304.8 m, as 10^-12 ohm m.
+            let rho = ohms * area * 10 / 3048 / 1000;
+            assert!((17_190..=17_300).contains(&rho), "{gauge} AWG: {rho}");
+        }
+    }
+
+    #[test]
     fn usual_markings_stop_where_the_trade_stops() {
         let feet = |feet: i64| Length::from_millimetres(feet * 3048 / 10);
         let mark = |gauge, length| usual_marking(Wire::Awg(gauge), feet(length));

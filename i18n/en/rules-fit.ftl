@@ -16,3 +16,18 @@ FIT001 = { $fix ->
 FIT002 = { $first } looks bigger than it is
     .why = It ends in a { $shape } shape, but its plug is made for { $limit }. The limit stays { $limit }.
     .fix-plan = Plan with { $limit } for everything beyond { $first }, and mark it so.
+
+FIT003 = { $about } gets no power
+    .why = A 240 V receptacle needs both sides of a 120/240 V generator. A 120 V receptacle needs a neutral. What feeds this one lacks it, and no adapter can make it.
+    .fix-leave = Leave it alone, or feed it from an outlet that has what it needs. Never change a plug to make it fit.
+
+FIT004 = { $fix ->
+    [too-large] { $about } asks for more than its receptacle carries
+   *[other] No free receptacle for { $about }
+  }
+    .why = { $fix ->
+        [too-large] It asks for { $demand }. The best receptacle it can use carries { $limit }.
+       *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
+      }
+    .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
+    .fix-no-room = Plug it in while something else is unplugged, or leave something at home.

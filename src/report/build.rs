@@ -18,6 +18,7 @@ pub fn build(plan: &Plan) -> Report {
     assumed.extend(load_assumptions);
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
+    assumed.extend(rules::assumed(plan));
     let figures = Figures {
         limits: limits(&supply),
         loads: units.iter().map(|unit| unit.facts(plan)).collect(),

@@ -100,6 +100,42 @@ impl Busiest<'_> {
     }
 }
 
+/// The minute at which `measure` of what is on is greatest. What is on changes only where
+/// some hours begin, so those minutes are enough; the earliest of equals is taken.
+pub(super) fn busiest<'a, M: Ord>(
+    needs: &[Need<'a>],
+    measure: impl Fn(&[Need<'a>]) -> M,
+) -> Busiest<'a> {
+    let mut minutes: Vec<u16> = needs
+        .iter()
+        .flat_map(|need| need.load.hours.iter().map(|span: &Span| span.from))
+        .collect();
+    minutes.push(0);
+    minutes.sort_unstable();
+    minutes.dedup();
+    minutes
+        .into_iter()
+        .map(|minute| Busiest {
+            minute,
+            on: needs
+                .iter()
+                .filter(|need| need.on(minute))
+                .copied()
+                .collect(),
+        })
+        .reduce(|best, next| {
+            if measure(&next.on) > measure(&best.on) {
+                next
+            } else {
+                best
+            }
+        })
+        .unwrap_or(Busiest {
+            minute: 0,
+            on: Vec::new(),
+        })
+}
+
 impl<'a> Facts<'a> {
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
@@ -124,43 +160,6 @@ impl<'a> Facts<'a> {
                 })
             })
             .collect()
-    }
-
-    /// The minute at which `measure` of what is on is greatest. What is on changes only where
-    /// some hours begin, so those minutes are enough; the earliest of equals is taken.
-    pub(super) fn busiest<M: Ord>(
-        &self,
-        needs: &[Need<'a>],
-        measure: impl Fn(&[Need<'a>]) -> M,
-    ) -> Busiest<'a> {
-        let mut minutes: Vec<u16> = needs
-            .iter()
-            .flat_map(|need| need.load.hours.iter().map(|span: &Span| span.from))
-            .collect();
-        minutes.push(0);
-        minutes.sort_unstable();
-        minutes.dedup();
-        minutes
-            .into_iter()
-            .map(|minute| Busiest {
-                minute,
-                on: needs
-                    .iter()
-                    .filter(|need| need.on(minute))
-                    .copied()
-                    .collect(),
-            })
-            .reduce(|best, next| {
-                if measure(&next.on) > measure(&best.on) {
-                    next
-                } else {
-                    best
-                }
-            })
-            .unwrap_or(Busiest {
-                minute: 0,
-                on: Vec::new(),
-            })
     }
 
     /// The needs whose current passes this point.

@@ -8,6 +8,7 @@
 //! a near miss that does not.
 
 mod air;
+mod assumed;
 mod cite;
 mod cord;
 mod demand;
@@ -107,6 +108,8 @@ impl Findings<'_> {
 pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
     pairs.into_iter().collect()
 }
+
+pub(crate) use assumed::assumed;
 
 /// Every rule, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {

@@ -115,7 +115,7 @@ pub(super) fn edited(edits: &[(&str, &str)]) -> String {
 pub(super) fn plan(text: &str) -> Plan {
     match crate::plan::read(text) {
         Ok(plan) => plan,
-        Err(errors) => panic!("{:?}\n{text}", errors),
+        Err(errors) => panic!("{errors:?}\n{text}"),
     }
 }
 

@@ -27,7 +27,7 @@
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
-use crate::rules::demand::clock;
+use crate::rules::demand::{busiest, clock};
 use crate::rules::overcurrent::protection;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
@@ -84,15 +84,15 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
-        let NodeKind::Cord { .. } = node.kind else {
+        if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
             continue;
-        };
+        }
         // What trips first is not this rule's.
         if protection(facts, ix).is_some_and(|breaker| breaker <= node.rating) {
             continue;
         }
         let through = facts.through(&needs, ix);
-        let busiest = facts.busiest(&through, |on| facts.worst_leg(on));
+        let busiest = busiest(&through, |on| facts.worst_leg(on));
         let mut demand = facts.worst_leg(&busiest.on);
         let mut loads = busiest.ids();
         if demand <= node.rating {

@@ -3,4 +3,6 @@
 crate::rules::area! {
     plug_does_not_fit,
     adapter_raises_rating,
+    receptacle_not_fed,
+    load_without_place,
 }

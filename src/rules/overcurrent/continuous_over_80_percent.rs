@@ -26,7 +26,7 @@
 
 use crate::plan::Leg;
 use crate::quantity::Current;
-use crate::rules::demand::{Need, clock};
+use crate::rules::demand::{Need, busiest, clock};
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeIx, NodeKind};
 
@@ -90,7 +90,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let through = facts.through(&needs, ix);
-        let busiest = facts.busiest(&through, |on| scaled(facts, node, on));
+        let busiest = busiest(&through, |on| scaled(facts, node, on));
         let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
         let room = i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille());
         if long.is_empty() || scaled(facts, node, &busiest.on) <= room {

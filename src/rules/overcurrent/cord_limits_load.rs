@@ -59,7 +59,12 @@ pub(super) const RULE: Rule = Rule {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         // A coil is another rule's, with another remedy.
-        if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::CoiledCord {
+        if !matches!(node.kind, NodeKind::Cord { .. })
+            || matches!(
+                node.reason,
+                LimitReason::CoiledCord | LimitReason::NotFed
+            )
+        {
             continue;
         }
         let Some(breaker) = protection(facts, NodeIx(at)) else {

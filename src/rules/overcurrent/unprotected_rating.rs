@@ -155,7 +155,10 @@ fn unwound(facts: &Facts<'_>, node: &Node) -> Current {
 /// Proves that a part is protected, or says how it is not.
 fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
     let node = facts.supply.node(ix);
-    if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. }) {
+    // A breaker protects itself, and what carries nothing needs nothing.
+    if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
+        || node.reason == LimitReason::NotFed
+    {
         return None;
     }
     let Some(breaker) = protection(facts, ix) else {

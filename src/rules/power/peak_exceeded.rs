@@ -27,7 +27,7 @@
 //! - Starting the largest first is arithmetic and common practice, no source.
 
 use crate::quantity::Power;
-use crate::rules::demand::{Need, clock, quantity};
+use crate::rules::demand::{Need, busiest, clock, quantity};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -78,7 +78,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         on.iter().map(Need::running).sum::<Power>()
             + on.iter().map(step).max().unwrap_or(Power::ZERO)
     };
-    let busiest = facts.busiest(&needs, worst);
+    let busiest = busiest(&needs, worst);
     let demand = worst(&busiest.on);
     let mut order = busiest.on.clone();
     order.sort_by_key(|need| std::cmp::Reverse(step(need)));

@@ -28,7 +28,7 @@
 
 use crate::plan::System;
 use crate::quantity::{Current, Power};
-use crate::rules::demand::{clock, quantity};
+use crate::rules::demand::{Need, busiest, clock, quantity};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -68,39 +68,39 @@ pub(super) const RULE: Rule = Rule {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let rated: Power = quantity(&facts.figures.usable.rated_watts);
-    let busiest = facts.busiest(&needs, |on| {
-        on.iter().map(|need| need.running()).sum::<Power>()
+    let busiest_hour = busiest(&needs, |on| {
+        on.iter().map(Need::running).sum::<Power>()
     });
-    let demand = busiest.running();
+    let demand = busiest_hour.running();
     if demand > rated {
         found.add(
             Signal::Warning,
-            busiest.ids(),
+            busiest_hour.ids(),
             values([
                 ("demand", demand.into()),
                 ("limit", rated.into()),
                 ("over", (demand - rated).into()),
-                ("time", clock(busiest.minute)),
+                ("time", clock(busiest_hour.minute)),
             ]),
             "turns",
             values([]),
         );
         return;
     }
-    let busiest = facts.busiest(&needs, |on| facts.worst_leg(on));
-    let demand: Current = facts.worst_leg(&busiest.on);
+    let fullest = busiest(&needs, |on| facts.worst_leg(on));
+    let demand: Current = facts.worst_leg(&fullest.on);
     let limit = facts.supply.leg_rated;
     // Each current was rounded up by less than a milliampere; that alone is no overload.
-    let rounding = Current::from_milliamps(i64::try_from(busiest.on.len()).unwrap_or(0));
+    let rounding = Current::from_milliamps(i64::try_from(fullest.on.len()).unwrap_or(0));
     if demand > limit + rounding {
         found.add(
             Signal::Warning,
-            busiest.ids(),
+            fullest.ids(),
             values([
                 ("demand", demand.into()),
                 ("limit", limit.into()),
                 ("over", (demand - limit).into()),
-                ("time", clock(busiest.minute)),
+                ("time", clock(fullest.minute)),
             ]),
             match facts.plan.generator.voltage {
                 System::V120 => "amps",

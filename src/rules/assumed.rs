@@ -1,0 +1,113 @@
+//! Unknown answers about the site and the set that the rules take for the unsafe case.
+//!
+//! What the supply tree, the loads and the fuel assume is said where they are reckoned; this is
+//! the rest, so that every unknown has its line.
+
+use crate::plan::{Answer, Plan};
+use crate::report::{Assumption, Value};
+
+/// The assumptions, in the order of the plan file.
+#[must_use]
+pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
+    let mut list = Vec::new();
+    let mut assume = |field: String, word: &'static str, why: &'static str| {
+        list.push(Assumption {
+            field,
+            value: Value::Word { word },
+            why,
+        });
+    };
+    let site = &plan.site;
+    if !site.ground.is_known() {
+        assume("site.ground".into(), "ground-wet", "ground");
+    }
+    if !site.sleepers_at.is_known() {
+        assume("site.sleepers_at".into(), "assumed-too-near", "sleepers");
+    }
+    if !site.co_alarm.is_known() {
+        assume("site.co_alarm".into(), "assumed-no", "co-alarm");
+    }
+    // Silence is a no here: see rule SHOCK003.
+    if site.feeds_building == Answer::Unknown {
+        assume("site.feeds_building".into(), "assumed-yes", "building");
+    }
+    if !plan.generator.neutral.is_known() {
+        assume("generator.neutral".into(), "assumed-floating", "neutral");
+    }
+    for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
+        if !cord.outdoor.is_known() {
+            assume(
+                format!("cord.{}.outdoor", cord.id),
+                "assumed-no",
+                "cord-outdoor",
+            );
+        }
+    }
+    for holder in plan.boxes.iter().filter(|holder| holder.from.is_some()) {
+        if !holder.bond.is_known() && holder.listed != Answer::Known(true) {
+            assume(format!("box.{}.bond", holder.id), "assumed-yes", "box-bond");
+        }
+    }
+    list
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::report;
+
+    #[test]
+    fn what_nobody_knows_is_said() {
+        let fields = |edits: &[(&str, &str)]| -> Vec<(String, &'static str)> {
+            report(edits)
+                .figures
+                .assumed
+                .into_iter()
+                .map(|it| (it.field, it.why))
+                .collect()
+        };
+        for (edit, expected) in [
+            (("ground = \"wet\"", ""), ("site.ground", "ground")),
+            (
+                ("sleepers_at = \"60 ft\"", "sleepers_at = \"unknown\""),
+                ("site.sleepers_at", "sleepers"),
+            ),
+            (("co_alarm = true", ""), ("site.co_alarm", "co-alarm")),
+            (
+                ("feeds_building = false", "feeds_building = \"unknown\""),
+                ("site.feeds_building", "building"),
+            ),
+            (
+                ("neutral = \"bonded\"", "neutral = \"unknown\""),
+                ("generator.neutral", "neutral"),
+            ),
+            (
+                ("outdoor = true # long", ""),
+                ("cord.long.outdoor", "cord-outdoor"),
+            ),
+        ] {
+            let expected = (expected.0.to_owned(), expected.1);
+            assert!(fields(&[edit]).contains(&expected), "{expected:?}");
+            assert!(!fields(&[]).contains(&expected), "{expected:?}");
+        }
+    }
+
+    #[test]
+    fn every_assumption_has_words() {
+        let words = crate::words::Words::english();
+        let report = report(&[
+            ("ground = \"wet\"", ""),
+            ("sleepers_at = \"60 ft\"", ""),
+            ("co_alarm = true", ""),
+            ("feeds_building = false", "feeds_building = \"unknown\""),
+            ("neutral = \"bonded\"", ""),
+            ("outdoor = true # long", ""),
+            ("listed = true", ""),
+            ("bond = false", ""),
+        ]);
+        assert!(report.figures.assumed.len() >= 7);
+        for assumption in &report.figures.assumed {
+            words.assumption(assumption);
+        }
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
+}

@@ -1,0 +1,109 @@
+//! # FIT004 load-without-place
+//!
+//! ## What it checks
+//! Whether a load that must run is left without a receptacle although some take its plug: because
+//! it asks for more than any of them carries, or because all of them are taken.
+//!
+//! ## Why it hurts
+//! It will be plugged in all the same, into whatever is free, and something trips or gets hot.
+//!
+//! ## The arithmetic
+//! The load's running amperes against the limit at each receptacle that takes its plug, the largest
+//! of which is named. A wish that finds no place is not found here; the card says so.
+//!
+//! ## What to do
+//! If it is too large: leave it at home, use its lower setting, or use an outlet that carries more.
+//! If all are taken: plug it in when another is unplugged.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 210.21(B)(2): the largest load to plug in at a receptacle (from a secondary
+//!   copy).
+//! - The rest is arithmetic on the limits: common practice, no source.
+
+use crate::plan::{Id, Load, Wanted};
+use crate::quantity::Current;
+use crate::rules::demand::{Need, quantity};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "FIT004",
+    name: "load-without-place",
+    area: "fit",
+    text: include_str!("load_without_place.rs"),
+    sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
+    fixes: &["too-large", "no-room"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // 18.3 A on 15 A.
+        &[("running = \"1500 W\"", "running = \"2200 W\"")],
+        &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\"")],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // 15 A on 15 A, for half an hour.
+        &[("running = \"1500 W\"", "running = \"1800 W\"")],
+        &[("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\"")],
+    ],
+};
+
+/// The limit at the best receptacle that a load can use: the one it is said to be on, else the
+/// largest that takes its plug.
+fn best(facts: &Facts<'_>, load: &Load) -> Current {
+    facts
+        .figures
+        .limits
+        .iter()
+        .filter(|limit| match &load.on {
+            Some(on) => *on == limit.id,
+            None => load
+                .plug
+                .known()
+                .is_none_or(|plug| limit.shape.takes(*plug)),
+        })
+        .map(|limit| quantity(&limit.short_amps))
+        .max()
+        .unwrap_or(Current::ZERO)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let unplaced = |need: &Need<'_>, reason: &str| {
+        facts
+            .figures
+            .sharing
+            .unplaced
+            .iter()
+            .any(|lost| lost.load == need.facts.id && lost.reason == reason)
+    };
+    let must: Vec<Need<'_>> = facts
+        .needs()
+        .into_iter()
+        .filter(|need| need.load.wanted == Wanted::Must)
+        .collect();
+    // One finding for each load that is too large: each has its own numbers.
+    let mut named: Vec<&Id> = Vec::new();
+    for need in &must {
+        let limit = best(facts, need.load);
+        let pinned_beyond = need.load.on.is_some() && need.at.is_some() && need.amps() > limit;
+        if (unplaced(need, "too-large") || pinned_beyond) && !named.contains(&&need.load.id) {
+            named.push(&need.load.id);
+            found.add(
+                Signal::Caution,
+                vec![need.load.id.clone()],
+                values([("demand", need.amps().into()), ("limit", limit.into())]),
+                "too-large",
+                values([]),
+            );
+        }
+    }
+    let mut crowded: Vec<Id> = Vec::new();
+    for need in must.iter().filter(|need| unplaced(need, "no-room")) {
+        if !crowded.contains(&need.load.id) {
+            crowded.push(need.load.id.clone());
+        }
+    }
+    if !crowded.is_empty() {
+        found.add(Signal::Caution, crowded, values([]), "no-room", values([]));
+    }
+}

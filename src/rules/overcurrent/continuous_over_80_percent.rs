@@ -13,7 +13,8 @@
 //! 125 % of the amperes that run longer, against the point's rating. With long-running loads
 //! alone that is 80 %: 12 A on 15 A, 16 A on 20 A, 24 A on 30 A. A load is long-running when the
 //! plan says so, when nobody knows, or when its own hours are three or more at a stretch. Only
-//! the point nearest the generator is named.
+//! the point nearest the generator is named. Where the sum is too much even for a short time and
+//! the long-running part is not, that is other rules' business.
 //!
 //! ## What to do
 //! Move one of the loads to another breaker, lower its setting, or give it a rest before three
@@ -93,21 +94,28 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let busiest = busiest(&through, |on| scaled(facts, node, on));
         let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
         let room = i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille());
-        if long.is_empty() || scaled(facts, node, &busiest.on) <= room {
+        let limit = node.rating.scaled_down(node.continuous);
+        let demand: Current = facts.worst_leg(&busiest.on);
+        let hours: Current = facts.worst_leg(&long);
+        // Where even a short time is too much, that is the finding, and not this one.
+        let too_long = hours > limit
+            || (hours > Current::ZERO
+                && demand <= node.rating
+                && scaled(facts, node, &busiest.on) > room);
+        if !too_long {
             continue;
         }
         named.push(ix);
         let mut about = vec![node.id.clone()];
         about.extend(busiest.ids());
-        let demand: Current = facts.worst_leg(&busiest.on);
         found.add(
             Signal::Caution,
             about,
             values([
                 ("demand", demand.into()),
-                ("long", facts.worst_leg(&long).into()),
+                ("long", hours.into()),
                 ("rating", node.rating.into()),
-                ("limit", node.rating.scaled_down(node.continuous).into()),
+                ("limit", limit.into()),
                 ("time", clock(busiest.minute)),
             ]),
             "move",

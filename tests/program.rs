@@ -1,0 +1,5 @@
+//! The program as a person meets it: its commands, its paper, and its questions in a real
+//! terminal.
+
+#[path = "program/commands.rs"]
+mod commands;

@@ -68,7 +68,7 @@ impl Failure {
     /// Says it on standard error and gives the exit status.
     pub(super) fn report(self, words: &Words) -> ExitCode {
         let mut text = if self.whole {
-            format!("{}\n", self.error)
+            format!("{}\n", self.error.to_string().trim_end())
         } else {
             format!("{} {:#}\n", words.text("failure-lead"), self.error)
         };

@@ -7,6 +7,7 @@ use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
 use tallywatt::print::{self, Options, PrintError, Stock};
 use tallywatt::report::{self, Report};
+use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
 
 use super::args::{Paper, PaperOptions, Print};
@@ -104,17 +105,14 @@ pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
 
 /// Every problem of a plan, each in its place.
 pub(super) fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
-    Failure::text(
-        Kind::BadPlan,
-        format!("{problems:?} {text:.0} {}", path.display()),
-    )
-    .whole()
+    let path = path.display().to_string();
+    let choice = anstream::AutoStream::choice(&std::io::stderr());
+    let look = Look { coloured: choice != anstream::ColorChoice::Never, width: width() };
+    let text = problem::render(words, &path, text, problems, look);
+    Failure::text(Kind::BadPlan, text).whole()
 }
 
 /// A file that could not be read or written.
 pub(super) fn stored(error: &StoreError, kind: Kind, words: &Words) -> Failure {
-    Failure::text(kind, {
-        let _ = words;
-        error.to_string()
-    })
+    Failure::text(kind, problem::store(words, error)).whole()
 }

@@ -30,7 +30,8 @@ pub const FORMAT: u32 = 1;
 /// An exact amount with its unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 pub struct Amount {
-    /// How much. Never rounded for display.
+    /// How much. Never rounded for display. In JSON a number, digit for digit.
+    #[serde(with = "rust_decimal::serde::arbitrary_precision")]
     pub amount: Decimal,
     /// Of what.
     #[serde(serialize_with = "unit_code")]

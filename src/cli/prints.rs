@@ -107,7 +107,10 @@ pub(super) fn load(path: &Path, words: &Words) -> Result<Plan, Failure> {
 pub(super) fn bad_plan(problems: &Problems, text: &str, path: &Path, words: &Words) -> Failure {
     let path = path.display().to_string();
     let choice = anstream::AutoStream::choice(&std::io::stderr());
-    let look = Look { coloured: choice != anstream::ColorChoice::Never, width: width() };
+    let look = Look {
+        coloured: choice != anstream::ColorChoice::Never,
+        width: width(),
+    };
     let text = problem::render(words, &path, text, problems, look);
     Failure::text(Kind::BadPlan, text).whole()
 }

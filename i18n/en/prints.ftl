@@ -71,7 +71,7 @@ print-box-headline = Inlet { $inlet }
 print-generator-headline = { $rated } for hours · { $peak } for seconds
 print-neutral = Neutral
 print-neutral-bonded = Joined to the frame (bonded).
-print-neutral-floating = Floating: a plug-in tester shows OPEN GROUND here.
+print-neutral-floating = Floating. A plug-in tester shows OPEN GROUND.
 print-neutral-plug = Floating, joined to ground by a bonding plug.
 print-neutral-unknown = Unknown. Ask a licensed electrician.
 print-reachable = Through the outlets in use
@@ -81,7 +81,7 @@ print-tank-value = about { $hours }
 print-refuel = Refuel
 print-refuel-value = Off and cool for 20 minutes. Never while it runs.
 print-air = Exhaust
-print-air-value = Kills without a smell. { $ample } or more from anyone, pointing away. Never indoors, never under { $least }.
+print-air-value = Kills without a smell. Point it away, { $ample } or more from anyone, never under { $least }. Never indoors.
 
 ## Card
 

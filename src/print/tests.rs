@@ -287,3 +287,217 @@ fn dates_are_days_of_the_calendar() {
         assert_eq!(Date::from_str(bad), Err(()), "{bad}");
     }
 }
+
+fn renamed(plan: &mut Plan, name: &str) {
+    plan.site.name = name.to_owned();
+    plan.generator.name = name.to_owned();
+    for load in &mut plan.loads {
+        load.name = name.to_owned();
+    }
+}
+
+#[test]
+fn every_number_of_every_limit_is_on_its_label() {
+    let words = Words::english();
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let squeezed = |text: &str| -> String { text.chars().filter(|c| !c.is_whitespace()).collect() };
+    let labels = squeezed(&text_of(&files[0].1));
+    let worksheet = squeezed(&text_of(&files[3].1));
+    for limit in &report.figures.limits {
+        for amount in [limit.continuous_amps, limit.short_amps] {
+            let shown = squeezed(&words.amount(&amount, crate::words::Show::Capacity));
+            assert!(labels.contains(&shown), "{} {shown}", limit.id);
+            let exact = squeezed(&words.amount(&amount, crate::words::Show::Exact));
+            assert!(worksheet.contains(&exact), "{} {exact}", limit.id);
+        }
+        assert!(labels.contains(limit.id.as_str()), "{}", limit.id);
+    }
+}
+
+#[test]
+fn a_receptacle_of_a_danger_gets_no_amps_but_a_refusal_and_comes_first() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let labels = text_of(&files[0].1);
+    let refused = labels.find("DO NOT USE").expect("a refusal");
+    let first = labels.find("for hours").expect("an ordinary label");
+    assert!(refused < first);
+    // Nobody is told to plug anything into the splitter.
+    assert!(!labels.contains("Kettle"), "{labels}");
+}
+
+#[test]
+fn the_same_plan_gives_the_same_bytes() {
+    let (plan, report) = small();
+    let once = print(&plan, &report, &Options::default()).expect("printed");
+    let again = print(&plan, &report, &Options::default()).expect("printed");
+    assert!(once == again);
+}
+
+#[test]
+fn the_documents_are_tagged_and_say_so() {
+    let (plan, report) = small();
+    for (name, pdf) in print(&plan, &report, &Options::default()).expect("printed") {
+        let raw = String::from_utf8_lossy(&pdf);
+        assert!(raw.contains("pdfuaid"), "{name}");
+        assert!(raw.contains("/Lang") && raw.contains("/StructTreeRoot"), "{name}");
+    }
+}
+
+#[test]
+fn a_date_is_printed_only_when_it_is_given() {
+    let (plan, report) = small();
+    let date = Date::from_str("2026-07-04").ok();
+    let options = Options {
+        date,
+        ..Options::default()
+    };
+    let dated = print(&plan, &report, &options).expect("printed");
+    let plain = print(&plan, &report, &Options::default()).expect("printed");
+    for ((name, dated), (_, plain)) in dated.iter().zip(&plain) {
+        assert!(text_of(dated).contains("2026-07-04"), "{name}");
+        assert!(!text_of(plain).contains("2026"), "{name}");
+    }
+}
+
+#[test]
+fn every_stock_takes_the_demo_from_any_position() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    for name in Stock::names() {
+        let stock = Stock::named(&name).expect("a stock");
+        let count = stock.count();
+        let options = Options {
+            stock: Some(stock),
+            start_at: count,
+            ..Options::default()
+        };
+        let files = print(&plan, &report, &options).unwrap_or_else(|error| panic!("{name}: {error}"));
+        show(&files, &name);
+        let beyond = Options {
+            start_at: count + 1,
+            ..options
+        };
+        assert!(matches!(
+            print(&plan, &report, &beyond),
+            Err(PrintError::BadStart { .. })
+        ));
+    }
+}
+
+#[test]
+fn markup_in_a_name_is_only_text() {
+    let (mut plan, _) = demo(crate::plan::demo::MENDED);
+    let hostile = "#panic() $x^2$ *b* _i_ @ref <l> \\n `r` {}";
+    renamed(&mut plan, hostile);
+    let report = crate::report::build(&plan);
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    let card = text_of(&files[1].1);
+    assert!(card.contains("#panic()"), "{card}");
+}
+
+#[test]
+fn names_without_glyphs_are_named_whole() {
+    for name in ["湖畔", "Kettle 🔌", "bell\u{7}", "turned\u{202e}about"] {
+        let (mut plan, _) = demo(crate::plan::demo::MENDED);
+        plan.loads[0].name = name.to_owned();
+        let report = crate::report::build(&plan);
+        match print(&plan, &report, &Options::default()) {
+            Err(PrintError::NoGlyph { text, characters }) => {
+                assert!(text.contains(name), "{text:?}");
+                assert!(!characters.is_empty());
+            }
+            other => panic!("{name:?}: {:?}", other.map(|files| files.len())),
+        }
+    }
+}
+
+#[test]
+fn names_in_other_scripts_print() {
+    for name in ["Čajník Žaneta", "Чайник", "Βραστήρας", "קומקום", "e\u{301}tang"] {
+        let (mut plan, _) = demo(crate::plan::demo::MENDED);
+        renamed(&mut plan, name);
+        let report = crate::report::build(&plan);
+        if let Err(error) = print(&plan, &report, &Options::default()) {
+            panic!("{name}: {error}");
+        }
+    }
+}
+
+#[test]
+fn long_names_fit_or_are_named() {
+    let long = "Extraordinarily long name of a thing that somebody typed without thinking of labels";
+    let unbreakable = "W".repeat(120);
+    for name in [long, unbreakable.as_str()] {
+        let (mut plan, _) = demo(crate::plan::demo::MENDED);
+        renamed(&mut plan, name);
+        let report = crate::report::build(&plan);
+        match print(&plan, &report, &Options::default()) {
+            Ok(_) => {}
+            Err(PrintError::TooLong { misfits, .. }) => {
+                assert!(misfits.iter().all(|misfit| misfit.percent < 100), "{misfits:?}");
+                assert!(misfits.iter().any(|misfit| misfit.text.contains(name)), "{misfits:?}");
+            }
+            Err(other) => panic!("{name}: {other}"),
+        }
+    }
+}
+
+#[test]
+fn the_longest_ids_print_or_are_named() {
+    let with = |left: &str, tents: &str| {
+        crate::plan::demo::MENDED
+            .replace("box-left", left)
+            .replace("\"tents", &format!("\"{tents}"))
+    };
+    let (left, tents) = (
+        "the-left-receptacle-of-the-yellow-box-01",
+        "cord_from_the_generator_to_the_far_tents",
+    );
+    assert_eq!((left.len(), tents.len()), (Id::LONGEST, Id::LONGEST));
+    let (plan, report) = demo(&with(left, tents));
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    show(&files, "long-ids");
+    // Forty of the widest letter are more than any label holds in legible type.
+    let wide = "m".repeat(Id::LONGEST);
+    let (plan, report) = demo(&with(&wide, tents));
+    match print(&plan, &report, &Options::default()) {
+        Err(PrintError::TooLong { misfits, .. }) => {
+            assert!(misfits.iter().all(|misfit| misfit.text.contains("mmm")), "{misfits:?}");
+        }
+        other => panic!("{:?}", other.map(|files| files.len())),
+    }
+}
+
+#[test]
+fn missing_words_stop_the_press() {
+    let (plan, report) = small();
+    let words = Words::english();
+    let _ = words.text("no-such-message");
+    assert!(matches!(
+        render(&plan, &report, &words, &Options::default()),
+        Err(PrintError::WordsIncomplete { .. })
+    ));
+}
+
+#[test]
+fn every_error_has_words() {
+    let words = Words::english();
+    let text = || "text".to_owned();
+    for error in [
+        PrintError::WordsIncomplete { faults: vec![text()] },
+        PrintError::NoGlyph { text: text(), characters: text() },
+        PrintError::TooLong {
+            document: Document::Card,
+            misfits: vec![Misfit { text: text(), percent: 80 }],
+        },
+        PrintError::OffPage { document: Document::Card, text: text(), page: 1 },
+        PrintError::UnknownStock { name: text(), known: Stock::names() },
+        PrintError::BadStock { name: text(), message: text() },
+        PrintError::BadStart { start_at: 9, count: 6 },
+        PrintError::Template { file: text(), line: 1, column: 2, message: text() },
+    ] {
+        assert!(!error.in_words(&words).is_empty());
+        assert!(words.faults().is_empty(), "{:?}", words.faults());
+    }
+}

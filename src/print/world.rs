@@ -81,12 +81,18 @@ fn id(path: &str) -> FileId {
     RootedPath::new(VirtualRoot::Project, path).intern()
 }
 
-/// Whether every face that prints use has a glyph for the character.
+/// Whether a character may be printed: every face that prints use has a glyph for it, and it
+/// does not turn the text round it about, as the marks of writing direction do. A line break
+/// inside a message is a space.
 pub(super) fn can_print(character: char) -> bool {
-    FONTS
-        .fonts
-        .iter()
-        .all(|font| font.info().coverage.contains(u32::from(character)))
+    let turns = matches!(character, '\u{200e}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+    character == '\n'
+        || (!turns
+            && !character.is_control()
+            && FONTS
+                .fonts
+                .iter()
+                .all(|font| font.info().coverage.contains(u32::from(character))))
 }
 
 /// The world of one document.
@@ -147,5 +153,36 @@ impl World for PrintWorld {
 
     fn today(&self, _offset: Option<Duration>) -> Option<Datetime> {
         self.today
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn nothing_outside_can_be_read() {
+        let world = PrintWorld::new("labels.typ", "{}".to_owned(), None);
+        assert!(world.source(world.main()).is_ok());
+        assert!(world.file(id(DATA)).is_ok());
+        for path in ["etc/passwd", "../Cargo.toml", "Cargo.toml", "stock/letter-6.toml"] {
+            let Ok(path) = VirtualPath::new(path) else {
+                continue;
+            };
+            let id = RootedPath::new(VirtualRoot::Project, path).intern();
+            assert!(world.file(id).is_err(), "{id:?}");
+            assert!(world.source(id).is_err(), "{id:?}");
+        }
+        assert_eq!(world.today(None), None);
+    }
+
+    #[test]
+    fn marks_that_turn_text_about_are_refused() {
+        for plain in ['a', 'é', '5', '·', '●', 'Ω', 'Ж', '\u{a0}'] {
+            assert!(can_print(plain), "{plain:?}");
+        }
+        for bad in ['\u{202e}', '\u{2066}', '\u{7}', '\0', '漢', '🔌'] {
+            assert!(!can_print(bad), "{bad:?}");
+        }
     }
 }

@@ -341,7 +341,10 @@ fn the_documents_are_tagged_and_say_so() {
     for (name, pdf) in print(&plan, &report, &Options::default()).expect("printed") {
         let raw = String::from_utf8_lossy(&pdf);
         assert!(raw.contains("pdfuaid"), "{name}");
-        assert!(raw.contains("/Lang") && raw.contains("/StructTreeRoot"), "{name}");
+        assert!(
+            raw.contains("/Lang") && raw.contains("/StructTreeRoot"),
+            "{name}"
+        );
     }
 }
 
@@ -372,7 +375,8 @@ fn every_stock_takes_the_demo_from_any_position() {
             start_at: count,
             ..Options::default()
         };
-        let files = print(&plan, &report, &options).unwrap_or_else(|error| panic!("{name}: {error}"));
+        let files =
+            print(&plan, &report, &options).unwrap_or_else(|error| panic!("{name}: {error}"));
         show(&files, &name);
         let beyond = Options {
             start_at: count + 1,
@@ -414,7 +418,13 @@ fn names_without_glyphs_are_named_whole() {
 
 #[test]
 fn names_in_other_scripts_print() {
-    for name in ["Čajník Žaneta", "Чайник", "Βραστήρας", "קומקום", "e\u{301}tang"] {
+    for name in [
+        "Čajník Žaneta",
+        "Чайник",
+        "Βραστήρας",
+        "קומקום",
+        "e\u{301}tang",
+    ] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
         renamed(&mut plan, name);
         let report = crate::report::build(&plan);
@@ -426,7 +436,8 @@ fn names_in_other_scripts_print() {
 
 #[test]
 fn long_names_fit_or_are_named() {
-    let long = "Extraordinarily long name of a thing that somebody typed without thinking of labels";
+    let long =
+        "Extraordinarily long name of a thing that somebody typed without thinking of labels";
     let unbreakable = "W".repeat(120);
     for name in [long, unbreakable.as_str()] {
         let (mut plan, _) = demo(crate::plan::demo::MENDED);
@@ -435,8 +446,14 @@ fn long_names_fit_or_are_named() {
         match print(&plan, &report, &Options::default()) {
             Ok(_) => {}
             Err(PrintError::TooLong { misfits, .. }) => {
-                assert!(misfits.iter().all(|misfit| misfit.percent < 100), "{misfits:?}");
-                assert!(misfits.iter().any(|misfit| misfit.text.contains(name)), "{misfits:?}");
+                assert!(
+                    misfits.iter().all(|misfit| misfit.percent < 100),
+                    "{misfits:?}"
+                );
+                assert!(
+                    misfits.iter().any(|misfit| misfit.text.contains(name)),
+                    "{misfits:?}"
+                );
             }
             Err(other) => panic!("{name}: {other}"),
         }
@@ -463,7 +480,10 @@ fn the_longest_ids_print_or_are_named() {
     let (plan, report) = demo(&with(&wide, tents));
     match print(&plan, &report, &Options::default()) {
         Err(PrintError::TooLong { misfits, .. }) => {
-            assert!(misfits.iter().all(|misfit| misfit.text.contains("mmm")), "{misfits:?}");
+            assert!(
+                misfits.iter().all(|misfit| misfit.text.contains("mmm")),
+                "{misfits:?}"
+            );
         }
         other => panic!("{:?}", other.map(|files| files.len())),
     }
@@ -485,17 +505,43 @@ fn every_error_has_words() {
     let words = Words::english();
     let text = || "text".to_owned();
     for error in [
-        PrintError::WordsIncomplete { faults: vec![text()] },
-        PrintError::NoGlyph { text: text(), characters: text() },
+        PrintError::WordsIncomplete {
+            faults: vec![text()],
+        },
+        PrintError::NoGlyph {
+            text: text(),
+            characters: text(),
+        },
         PrintError::TooLong {
             document: Document::Card,
-            misfits: vec![Misfit { text: text(), percent: 80 }],
+            misfits: vec![Misfit {
+                text: text(),
+                percent: 80,
+            }],
         },
-        PrintError::OffPage { document: Document::Card, text: text(), page: 1 },
-        PrintError::UnknownStock { name: text(), known: Stock::names() },
-        PrintError::BadStock { name: text(), message: text() },
-        PrintError::BadStart { start_at: 9, count: 6 },
-        PrintError::Template { file: text(), line: 1, column: 2, message: text() },
+        PrintError::OffPage {
+            document: Document::Card,
+            text: text(),
+            page: 1,
+        },
+        PrintError::UnknownStock {
+            name: text(),
+            known: Stock::names(),
+        },
+        PrintError::BadStock {
+            name: text(),
+            message: text(),
+        },
+        PrintError::BadStart {
+            start_at: 9,
+            count: 6,
+        },
+        PrintError::Template {
+            file: text(),
+            line: 1,
+            column: 2,
+            message: text(),
+        },
     ] {
         assert!(!error.in_words(&words).is_empty());
         assert!(words.faults().is_empty(), "{:?}", words.faults());

@@ -165,7 +165,12 @@ mod tests {
         let world = PrintWorld::new("labels.typ", "{}".to_owned(), None);
         assert!(world.source(world.main()).is_ok());
         assert!(world.file(id(DATA)).is_ok());
-        for path in ["etc/passwd", "../Cargo.toml", "Cargo.toml", "stock/letter-6.toml"] {
+        for path in [
+            "etc/passwd",
+            "../Cargo.toml",
+            "Cargo.toml",
+            "stock/letter-6.toml",
+        ] {
             let Ok(path) = VirtualPath::new(path) else {
                 continue;
             };

@@ -3,6 +3,7 @@
 //! `tests/sharing/NAME.json` is a case and `NAME.expected.json` its answer. Every case of the
 //! folder that `TALLYWATT_SHARING_CASES` names is run too.
 
+mod brute;
 mod case;
 
 use std::path::{Path, PathBuf};

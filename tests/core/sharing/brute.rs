@@ -1,0 +1,314 @@
+//! The solvers against trying everything, on small random problems of any shape: rows need not
+//! form a tree here, and a row may pass some loads only, as a leg does.
+
+use proptest::prelude::*;
+use tallywatt::sharing::budget::Budget;
+use tallywatt::sharing::model::{Fixed, Load, Model, plugged};
+use tallywatt::sharing::place::place;
+use tallywatt::sharing::set::LoadSet;
+use tallywatt::sharing::together::{Alike, conflicts, largest};
+use tallywatt::sharing::{start, turns};
+
+const MOMENTS: usize = 3;
+
+fn budget() -> Budget {
+    Budget::steps(10_000_000)
+}
+
+prop_compose! {
+    fn load(places: usize)(
+        running in 1_i64..12,
+        excess in prop_oneof![Just(0_i64), 0_i64..20],
+        continuous: bool,
+        must: bool,
+        weight in 1_u64..5,
+        allowed in proptest::sample::subsequence((0..places).collect::<Vec<_>>(), 0..=places),
+    ) -> Load {
+        Load { running, starting: running + excess, continuous, must, weight, allowed }
+    }
+}
+
+#[derive(Clone, Debug)]
+struct Limit {
+    limit: i64,
+    permille: i64,
+    balanced: bool,
+    surge: bool,
+    places: u8,
+    loads: u8,
+}
+
+prop_compose! {
+    fn limit()(
+        limit in 0_i64..40,
+        permille in prop_oneof![Just(800_i64), Just(900), Just(1000)],
+        balanced: bool,
+        surge in proptest::bool::weighted(0.3),
+        places: u8,
+        loads in prop_oneof![3 => Just(u8::MAX), 1 => any::<u8>()],
+    ) -> Limit {
+        Limit { limit, permille, balanced, surge, places, loads }
+    }
+}
+
+fn model() -> impl Strategy<Value = Model> {
+    (1_usize..=3, 1_usize..=5)
+        .prop_flat_map(|(places, loads)| {
+            (
+                prop::collection::vec(load(places), loads),
+                prop::collection::vec(1_u32..4, places),
+                prop::collection::vec(limit(), 1..6),
+                prop::collection::vec(any::<u8>(), 0..=MOMENTS),
+            )
+        })
+        .prop_map(|(loads, sockets, limits, moments)| {
+            let mut model = Model {
+                loads,
+                sockets,
+                ..Model::default()
+            };
+            for row in limits {
+                let carries =
+                    |load: usize, place: usize| (row.loads >> load & row.places >> place & 1) == 1;
+                if row.surge {
+                    model.surge(row.limit, carries);
+                } else {
+                    model.thermal(row.limit, row.permille, row.balanced, carries);
+                }
+            }
+            let count = model.loads.len();
+            model.set_moments(
+                moments
+                    .iter()
+                    .map(|on| (0..count).filter(|load| on >> load & 1 == 1).collect()),
+            );
+            model
+        })
+}
+
+/// Every placing, legal or not.
+fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
+    let mut all = vec![Vec::new()];
+    for load in &model.loads {
+        all = all
+            .iter()
+            .flat_map(|at| {
+                std::iter::once(None)
+                    .chain(load.allowed.iter().copied().map(Some))
+                    .map(|place| {
+                        let mut more = at.clone();
+                        more.push(place);
+                        more
+                    })
+            })
+            .collect();
+    }
+    all
+}
+
+type Worth = (u64, u64, std::cmp::Reverse<i64>);
+
+fn worth(model: &Model, at: &[Option<usize>]) -> Worth {
+    let (must, wish) = model.weights(at);
+    (must, wish, std::cmp::Reverse(model.use_permille(at)))
+}
+
+fn best(model: &Model) -> Worth {
+    placings(model)
+        .iter()
+        .filter(|at| model.holds_all_day(at))
+        .map(|at| worth(model, at))
+        .max()
+        .expect("nothing plugged in holds")
+}
+
+/// Each load at its first place, sockets not asked.
+fn plugged_in(model: &Model) -> (Fixed, LoadSet) {
+    let at: Vec<Option<usize>> = model
+        .loads
+        .iter()
+        .map(|load| load.allowed.first().copied())
+        .collect();
+    (model.at(&at), plugged(&at))
+}
+
+fn subsets(of: &LoadSet) -> Vec<LoadSet> {
+    of.iter().fold(vec![LoadSet::default()], |sets, load| {
+        sets.iter()
+            .copied()
+            .chain(sets.iter().map(|set| set.with(load)))
+            .collect()
+    })
+}
+
+fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
+    if set.is_empty() {
+        return vec![Vec::new()];
+    }
+    set.iter()
+        .flat_map(|first| {
+            orders(&set.without(first))
+                .into_iter()
+                .map(move |mut rest| {
+                    rest.insert(0, first);
+                    rest
+                })
+        })
+        .collect()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(1500))]
+
+    #[test]
+    fn no_placing_is_better(model in model()) {
+        let placing = place(&model, &mut budget());
+        prop_assert!(placing.proven);
+        prop_assert!(model.holds_all_day(&placing.at));
+        prop_assert_eq!(worth(&model, &placing.at), best(&model));
+        prop_assert_eq!(placing.weights, placing.weights_at_most);
+        prop_assert_eq!(placing.use_permille, placing.use_at_least);
+    }
+
+    #[test]
+    fn a_small_budget_never_claims_more_than_it_knows(model in model(), steps in 0_u64..12) {
+        let placing = place(&model, &mut Budget::steps(steps));
+        let best = best(&model);
+        let got = worth(&model, &placing.at);
+        prop_assert!(model.holds_all_day(&placing.at));
+        prop_assert!(got <= best);
+        prop_assert!(!placing.proven || got == best);
+        prop_assert!((best.0, best.1) <= placing.weights_at_most);
+        if placing.weights == (best.0, best.1) {
+            prop_assert!(placing.use_at_least <= best.2.0);
+        }
+    }
+
+    #[test]
+    fn a_larger_limit_never_makes_it_worse(model in model(), row: prop::sample::Index) {
+        let before = place(&model, &mut budget());
+        let mut larger = model.clone();
+        let row = row.index(larger.rows.len());
+        larger.rows[row].capacity += 5_000;
+        let after = place(&larger, &mut budget());
+        prop_assert!(after.weights >= before.weights);
+        if after.weights == before.weights {
+            prop_assert!(after.use_permille <= before.use_permille);
+        }
+    }
+
+    #[test]
+    fn without_a_load_the_others_are_served_no_worse(model in model(), load: prop::sample::Index) {
+        let before = place(&model, &mut budget());
+        let load = load.index(model.loads.len());
+        // A load that may go nowhere is as good as none.
+        let mut fewer = model.clone();
+        fewer.loads[load].allowed.clear();
+        let after = place(&fewer, &mut budget());
+        let served = before.at[load].is_some();
+        let of = &model.loads[load];
+        let own = match (served, of.must) {
+            (false, _) => (0, 0),
+            (true, true) => (of.weight, 0),
+            (true, false) => (0, of.weight),
+        };
+        prop_assert!(after.weights >= (before.weights.0 - own.0, before.weights.1 - own.1)
+            || after.weights.0 > before.weights.0 - own.0);
+        prop_assert!(after.weights <= before.weights);
+    }
+
+    #[test]
+    fn families_are_complete_and_determine_each_other(model in model()) {
+        let (fixed, all) = plugged_in(&model);
+        let together = largest(&fixed, &all, &Alike::nothing(), usize::MAX, &mut budget());
+        let never = conflicts(
+            &fixed, &all, &Alike::nothing(), usize::MAX, usize::MAX, &mut budget(),
+        );
+        prop_assert!(together.complete && never.complete);
+        let sets = subsets(&all);
+        let mut maximal: Vec<LoadSet> = sets.iter().copied().filter(|set| {
+            fixed.holds(set) && all.minus(set).iter().all(|load| !fixed.holds(&set.with(load)))
+        }).collect();
+        let mut minimal: Vec<LoadSet> = sets.iter().copied().filter(|set| {
+            !fixed.holds(set) && set.iter().all(|load| fixed.holds(&set.without(load)))
+        }).collect();
+        maximal.sort_unstable();
+        minimal.sort_unstable();
+        prop_assert_eq!(&together.sets, &maximal);
+        prop_assert_eq!(&never.sets, &minimal);
+        // The smallest sets that meet the complement of every largest set are the conflicts.
+        let meets = |set: &LoadSet| together.sets.iter().all(|largest| {
+            !set.intersection(&all.minus(largest)).is_empty()
+        });
+        let mut hitting: Vec<LoadSet> = sets.iter().copied().filter(|set| {
+            meets(set) && set.iter().all(|load| !meets(&set.without(load)))
+        }).collect();
+        hitting.sort_unstable();
+        prop_assert_eq!(&never.sets, &hitting);
+    }
+
+    #[test]
+    fn no_division_has_fewer_turns(model in model(), always: u8) {
+        let (fixed, all) = plugged_in(&model);
+        let always: LoadSet = all.iter().filter(|load| always >> load & 3 == 3).collect();
+        let got = turns::fewest(&fixed, &all, &always, &mut budget());
+        prop_assert_eq!(got.always_hold, fixed.holds(&always));
+        if got.always_hold {
+            prop_assert!(got.proven);
+            let with = |set: &LoadSet| -> LoadSet { set.iter().chain(always.iter()).collect() };
+            let need = all.minus(&always).minus(&got.cannot_run);
+            for group in &got.groups {
+                prop_assert!(fixed.holds(&with(group)));
+            }
+            // Fewest by layers: what can be covered with one set more.
+            let legal: Vec<LoadSet> =
+                subsets(&need).into_iter().filter(|set| fixed.holds(&with(set))).collect();
+            let mut left = vec![need];
+            let mut count = 0;
+            while !left.iter().any(LoadSet::is_empty) {
+                left = left.iter().flat_map(|l| legal.iter().map(|s| l.minus(s))).collect();
+                left.sort_unstable();
+                left.dedup();
+                count += 1;
+            }
+            prop_assert_eq!(got.groups.len(), count);
+        }
+    }
+
+    #[test]
+    fn a_start_order_is_found_whenever_there_is_one(model in model(), rules in any::<[u8; 5]>()) {
+        let (fixed, all) = plugged_in(&model);
+        // Only on lower numbers, so that no circle comes about.
+        let after: Vec<LoadSet> = (0..model.loads.len())
+            .map(|load| (0..load).filter(|other| rules[load] >> other & 3 == 3).collect())
+            .collect();
+        let in_order = |order: &Vec<usize>| (0..order.len()).all(|i| {
+            order[i + 1..].iter().all(|later| !after[order[i]].contains(*later))
+        });
+        let surges: Vec<_> = fixed.rows.iter().filter(|row| !row.peaks.is_empty()).collect();
+        let peak = |order: &[usize], row: &tallywatt::sharing::model::FixedRow| {
+            let mut running = 0;
+            let mut greatest = 0;
+            for load in order {
+                if row.sums[*load] > 0 {
+                    greatest = greatest.max(running + row.sums[*load] + row.peak_of(*load));
+                    running += row.sums[*load];
+                }
+            }
+            greatest
+        };
+        let legal: Vec<Vec<usize>> = orders(&all).into_iter().filter(in_order).collect();
+        let keeps = |order: &Vec<usize>| surges.iter().all(|row| peak(order, row) <= row.capacity);
+        let found = start::order(&fixed, &all, &after);
+        prop_assert_eq!(found.is_some(), legal.iter().any(&keeps));
+        if let Some(order) = &found {
+            prop_assert!(in_order(order) && keeps(order));
+        }
+        if let Some(row) = surges.first() {
+            let (order, least) = start::least_peak(row, &all, &after).expect("no circle");
+            prop_assert!(in_order(&order));
+            prop_assert_eq!(peak(&order, row), least);
+            prop_assert_eq!(Some(least), legal.iter().map(|o| peak(o, row)).min());
+        }
+    }
+}

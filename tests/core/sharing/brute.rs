@@ -86,6 +86,43 @@ fn model() -> impl Strategy<Value = Model> {
         })
 }
 
+/// Many small loads that fit everywhere, and barely: the same room is reached in many ways, which
+/// is what the memory of the search is for.
+fn crowded() -> impl Strategy<Value = Model> {
+    (2_usize..=3)
+        .prop_flat_map(|places| {
+            (
+                prop::collection::vec((1_i64..5, any::<bool>(), 0_i64..3), 6),
+                prop::collection::vec((3_i64..9, any::<bool>()), places),
+                8_i64..18,
+            )
+        })
+        .prop_map(|(loads, limits, root)| {
+            let places = limits.len();
+            let mut model = Model {
+                loads: loads
+                    .iter()
+                    .map(|(running, continuous, excess)| Load {
+                        running: *running,
+                        starting: running + excess,
+                        continuous: *continuous,
+                        must: true,
+                        weight: 1,
+                        allowed: (0..places).collect(),
+                    })
+                    .collect(),
+                sockets: vec![4; places],
+                ..Model::default()
+            };
+            for (index, (limit, continuous)) in limits.into_iter().enumerate() {
+                let permille = if continuous { 1000 } else { 800 };
+                model.thermal(limit, permille, true, |_, place| place == index);
+            }
+            model.surge(root, |_, _| true);
+            model
+        })
+}
+
 /// Every placing, legal or not.
 fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
     let mut all = vec![Vec::new()];
@@ -155,6 +192,17 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
                 })
         })
         .collect()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    #[test]
+    fn no_placing_of_a_crowd_is_better(model in crowded()) {
+        let placing = place(&model, &mut budget());
+        prop_assert!(placing.proven && model.holds_all_day(&placing.at));
+        prop_assert_eq!(worth(&model, &placing.at), best(&model));
+    }
 }
 
 proptest! {

@@ -622,3 +622,65 @@ fn fuel_and_noise_of_a_plan() {
     let level = figures.noise.at_sleepers_dba.unwrap().amount.to_string();
     assert!(level.starts_with("59.9"), "{level}");
 }
+
+#[test]
+fn a_box_behind_a_box() {
+    let text = format!(
+        "{}{}{}{}",
+        boxed("true", "breaker = \"20 A\""),
+        "[[box.outlet]]\nid = \"through\"\nshape = \"L5-30R\"\ngfci = false\n",
+        cord("link", "through", "L5-30P", "\"L5-30R\"", "10 AWG"),
+        "[[box]]\nid = \"second\"\nfrom = \"link\"\ninlet = \"L5-30P\"\nlisted = true\n\
+         bond = false\n[[box.outlet]]\nid = \"far\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\n\
+         gfci = true\n[[box.outlet]]\nid = \"bare\"\nshape = \"5-15R\"\ngfci = false\n"
+    );
+    let report = report::build(&plan(&text));
+    let far = limit(&report, "far");
+    let path: Vec<&str> = far.path.iter().map(Id::as_str).collect();
+    assert_eq!(path, ["twist", "box", "through", "link", "second", "far"]);
+    is(&amps(&text, "far"), "15", "12", LimitReason::Breaker);
+    assert_eq!(protected(&text, "far"), Some(15_000));
+    // Two boxes down, a 15 A receptacle without a breaker is still protected at 30 A only.
+    is(&amps(&text, "bare"), "15", "12", LimitReason::Receptacle);
+    assert_eq!(protected(&text, "bare"), Some(30_000));
+    // Protection at one receptacle of a box does not cover the next one.
+    assert!(far.gfci && !limit(&report, "bare").gfci);
+}
+
+#[test]
+fn power_that_the_outlets_in_use_cannot_reach() {
+    let with = |rest: &str| {
+        let text = format!(
+            "{}{rest}",
+            set(&format!(
+                "{}{}",
+                outlet("front", "5-20R", "20 A", ""),
+                outlet("twist", "L5-30R", "30 A", "")
+            ))
+            .replace("24 kW", "3600 W")
+        );
+        let usable = report::build(&plan(&text)).figures.usable;
+        (
+            usable.reachable_watts.amount.to_string(),
+            usable.stranded_watts.amount.to_string(),
+        )
+    };
+    let is = |found: (String, String), reachable: &str, stranded: &str| {
+        assert_eq!((found.0.as_str(), found.1.as_str()), (reachable, stranded));
+    };
+    let kettle = |on: &str| {
+        format!(
+            "[[load]]\nid = \"kettle\"\nname = \"Kettle\"\nkind = \"heater\"\nrunning = \"1500 W\"\n\
+             plug = \"5-15P\"\non = \"{on}\"\ncontinuous = false\n"
+        )
+    };
+    // 20 A of 30 A at 120 V.
+    is(with(&kettle("front")), "2400", "1200");
+    // A cord on the other outlet reaches the rest; a thin one not all of it.
+    let splitter = |wire| cord("split", "twist", "L5-30P", "\"5-20R\", \"5-20R\"", wire);
+    is(with(&splitter("10 AWG")), "3600", "0");
+    is(with(&splitter("14 AWG")), "2160", "1440");
+    is(with(&(splitter("14 AWG") + &kettle("front"))), "3600", "0");
+    // Nothing is plugged in yet: then all outlets count.
+    is(with(""), "3600", "0");
+}

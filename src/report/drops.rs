@@ -11,7 +11,7 @@ use super::loads::LoadUnit;
 use super::{Drop, Sharing};
 use crate::plan::{Id, LoadKind};
 use crate::quantity::{Percent, Voltage, narrow};
-use crate::supply::drop::{Running, lost};
+use crate::supply::drop::{Microvolts, Running, lost};
 use crate::supply::{NodeIx, Supply};
 
 /// One entry for each placed load, in the order of the loads.
@@ -25,84 +25,80 @@ pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) 
         .iter()
         .filter_map(|placed| Some((&placed.load, supply.receptacle(&placed.at)?)))
         .collect();
-    let running: BTreeMap<&Id, Running> = units
+    let placed: Vec<(&LoadUnit, Running)> = units
         .iter()
         .filter_map(|unit| {
-            let at = *places.get(&unit.id)?;
             let load = Running {
-                at,
+                at: *places.get(&unit.id)?,
                 current: unit.running_current,
                 constant_power: unit.kind != LoadKind::Heater,
             };
-            Some((&unit.id, load))
+            Some((unit, load))
         })
         .collect();
-    let everything: Vec<&Id> = running.keys().copied().collect();
-    let alike = |unit: &LoadUnit, other: &Id| {
-        units.iter().any(|one| {
-            one.id == *other && one.load == unit.load && places.get(other) == places.get(&unit.id)
-        })
-    };
-    units
+    let index: BTreeMap<&Id, usize> = placed
         .iter()
-        .filter_map(|unit| {
-            let own = *running.get(&unit.id)?;
-            let loads_of =
-                |set: &[&Id]| -> Vec<Running> { set.iter().map(|id| running[*id]).collect() };
+        .enumerate()
+        .map(|(at, (unit, _))| (&unit.id, at))
+        .collect();
+    let sets: Vec<Vec<usize>> = sharing
+        .together
+        .iter()
+        .map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect())
+        .collect();
+    let alike = |one: usize, other: usize| {
+        placed[one].0.load == placed[other].0.load && placed[one].1.at == placed[other].1.at
+    };
+    (0..placed.len())
+        .map(|own| {
+            let (unit, load) = placed[own];
             let worst = if sharing.families_complete {
-                sharing
-                    .together
+                // Volts are sums over the loads, so each load's share is worked out once.
+                let shares: Vec<Microvolts> = placed
                     .iter()
-                    .filter_map(|set| with_own(set, &unit.id, |other| alike(unit, other)))
-                    .filter(|set| set.iter().all(|id| running.contains_key(*id)))
-                    .max_by_key(|set| supply.nominal_drop(own.at, &loads_of(set)))
+                    .map(|(_, other)| supply.nominal_drop(load.at, &[*other]))
+                    .collect();
+                sets.iter()
+                    .filter_map(|set| with_own(set, own, alike))
+                    .max_by_key(|set| set.iter().map(|at| shares[*at]).sum::<Microvolts>())
                     // In no set: it may not run at all, and then not beside others.
-                    .unwrap_or_else(|| vec![&unit.id])
+                    .unwrap_or_else(|| vec![own])
             } else {
-                everything.clone()
+                (0..placed.len()).collect()
             };
-            let volts = supply.volts_at(own.at);
+            let mut running: Vec<Running> = worst.iter().map(|at| placed[*at].1).collect();
+            let volts = supply.volts_at(load.at);
             // A line that cannot carry them at all loses everything.
             let lost_running = supply
-                .settled_drop(own.at, &loads_of(&worst))
+                .settled_drop(load.at, &running)
                 .map_or(volts, lost)
                 .min(volts);
-            let starting: Vec<Running> = worst
-                .iter()
-                .map(|id| {
-                    let load = running[*id];
-                    if **id == unit.id {
-                        Running {
-                            current: unit.starting_current,
-                            ..load
-                        }
-                    } else {
-                        load
-                    }
-                })
-                .collect();
-            let lost_starting = lost(supply.nominal_drop(own.at, &starting)).min(volts);
-            Some(Drop {
+            for (at, other) in worst.iter().zip(&mut running) {
+                if *at == own {
+                    other.current = unit.starting_current;
+                }
+            }
+            let lost_starting = lost(supply.nominal_drop(load.at, &running)).min(volts);
+            Drop {
                 at: unit.id.clone(),
-                receptacle: supply.node(own.at).id.clone(),
+                receptacle: supply.node(load.at).id.clone(),
                 volts_running: lost_running.into(),
                 percent_running: percent(lost_running, volts).into(),
                 volts_starting: lost_starting.max(lost_running).into(),
                 volts_left: (volts - lost_running).into(),
-            })
+            }
         })
         .collect()
 }
 
 /// A set that may run together, with this load in it: as it stands, or with the load in the place
 /// of one just like it, for which the set was told.
-fn with_own<'a>(set: &'a [Id], own: &'a Id, alike: impl Fn(&Id) -> bool) -> Option<Vec<&'a Id>> {
-    if set.contains(own) {
-        return Some(set.iter().collect());
+fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> Option<Vec<usize>> {
+    let mut set = set.to_vec();
+    if !set.contains(&own) {
+        let instead = set.iter().position(|other| alike(own, *other))?;
+        set[instead] = own;
     }
-    let instead = set.iter().position(alike)?;
-    let mut set: Vec<&Id> = set.iter().collect();
-    set[instead] = own;
     Some(set)
 }
 
@@ -119,13 +115,11 @@ mod tests {
 
     #[test]
     fn a_set_told_for_one_of_several_alike_serves_for_each() {
-        let id = |text: &str| Id::reference(text).expect("an id");
-        let set = [id("kettle"), id("lamp.1")];
-        let lamp = |other: &Id| other.as_str().starts_with("lamp");
-        let (second, fan) = (id("lamp.2"), id("fan"));
-        assert_eq!(with_own(&set, &set[1], lamp), Some(vec![&set[0], &set[1]]));
-        assert_eq!(with_own(&set, &second, lamp), Some(vec![&set[0], &second]));
-        assert_eq!(with_own(&set, &fan, |_| false), None);
+        // 1 and 2 are alike.
+        let alike = |one: usize, other: usize| (1..=2).contains(&one) && (1..=2).contains(&other);
+        assert_eq!(with_own(&[0, 1], 1, alike), Some(vec![0, 1]));
+        assert_eq!(with_own(&[0, 1], 2, alike), Some(vec![0, 2]));
+        assert_eq!(with_own(&[0, 1], 3, alike), None);
     }
 
     #[test]

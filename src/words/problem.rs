@@ -449,3 +449,284 @@ fn any_of(words: &Words, items: &[&str]) -> String {
         ),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::*;
+    use crate::plan::{Id, Syntax, Type};
+    use crate::report::Amount;
+
+    /// Every kind there is, with and without a guess at what was meant.
+    fn samples() -> Vec<ProblemKind> {
+        let key = "running";
+        let found = || "x".to_owned();
+        let amount = || Amount::count(1);
+        let id = |text| Id::new(text).unwrap();
+        let mut all: Vec<ProblemKind> = [
+            Syntax::DuplicateKey,
+            Syntax::Unquoted,
+            Syntax::BadString,
+            Syntax::BadNumber,
+            Syntax::NoEquals,
+            Syntax::NoValue,
+            Syntax::BadList,
+            Syntax::BadInline,
+            Syntax::BadHeading,
+            Syntax::BadKey,
+            Syntax::Extra,
+            Syntax::TooDeep,
+            Syntax::BadCharacter,
+            Syntax::Other,
+        ]
+        .into_iter()
+        .map(ProblemKind::Syntax)
+        .collect();
+        let types = [
+            Type::Text,
+            Type::Quantity,
+            Type::Whole,
+            Type::Number,
+            Type::YesNo,
+            Type::YesNoUnknown,
+            Type::Date,
+            Type::List,
+            Type::Table,
+            Type::Tables,
+        ];
+        for wanted in types {
+            for key in ["noise", "id"] {
+                all.push(ProblemKind::WrongType {
+                    key,
+                    found: wanted,
+                    wanted,
+                });
+            }
+        }
+        for yes in [true, false] {
+            let near = yes.then_some("y");
+            let near_owned = yes.then(found);
+            let some = if yes { vec![found(), found()] } else { vec![] };
+            all.extend([
+                ProblemKind::UnknownKey {
+                    found: found(),
+                    nearest: near,
+                    allowed: &["a", "b"],
+                    heading: false,
+                },
+                ProblemKind::UnknownKey {
+                    found: found(),
+                    nearest: near,
+                    allowed: &["a", "b"],
+                    heading: true,
+                },
+                ProblemKind::UnknownNotAllowed { key, optional: yes },
+                ProblemKind::NotAChoice {
+                    key,
+                    found: found(),
+                    nearest: near,
+                    allowed: &["a", "b"],
+                    or_unknown: yes,
+                },
+                ProblemKind::UnknownShape {
+                    key,
+                    found: found(),
+                    nearest: near_owned.clone(),
+                    allowed: vec![found()],
+                },
+                ProblemKind::WrongHalf {
+                    key,
+                    found: found(),
+                    meant: found(),
+                    plug: yes,
+                },
+                ProblemKind::BadId {
+                    found: found(),
+                    nearest: near_owned.clone(),
+                },
+                ProblemKind::UnknownReference {
+                    key: "on",
+                    found: found(),
+                    nearest: near_owned.clone(),
+                },
+                ProblemKind::UnknownReference {
+                    key: "shares",
+                    found: found(),
+                    nearest: near_owned,
+                },
+                ProblemKind::NotAReceptacle {
+                    key,
+                    found: found(),
+                    allowed: some.clone(),
+                },
+                ProblemKind::BadShare {
+                    found: found(),
+                    allowed: some,
+                },
+            ]);
+        }
+        for what in ["parts", "loads"] {
+            let (found, most) = (501, 500);
+            all.push(ProblemKind::TooMany { what, found, most });
+        }
+        for part in ["generator", "box", "cord"] {
+            all.push(ProblemKind::NoOutlets { part });
+        }
+        for example in ["1/2", "20 A"] {
+            all.push(ProblemKind::NoNumber {
+                key,
+                found: found(),
+                example: example.into(),
+            });
+        }
+        for unit in ["VA", "ft"] {
+            all.push(ProblemKind::UnknownUnit {
+                key,
+                found: unit.into(),
+                allowed: vec!["W", "kW"],
+            });
+        }
+        for through in [vec![id("a")], vec![id("a"), id("b")]] {
+            all.push(ProblemKind::Loop { through });
+        }
+        all.extend([
+            ProblemKind::Empty,
+            ProblemKind::NoFormat,
+            ProblemKind::NewerFormat { found: found() },
+            ProblemKind::NoSuchFormat { found: found() },
+            ProblemKind::MissingKey { key, example: "x" },
+            ProblemKind::MissingTable { table: "generator" },
+            ProblemKind::EmptyText { key },
+            ProblemKind::BadText { key, most: 60 },
+            ProblemKind::NoUnit {
+                key,
+                found: found(),
+                allowed: vec!["W", "kW"],
+            },
+            ProblemKind::OutOfRange {
+                key,
+                found: found(),
+                least: amount(),
+                most: amount(),
+            },
+            ProblemKind::WireSize { found: found() },
+            ProblemKind::DuplicateId {
+                id: found(),
+                line: 1,
+                first: 0..1,
+            },
+            ProblemKind::ShareDiffers { with: found() },
+            ProblemKind::LessThan {
+                key,
+                found: amount(),
+                other: "rated",
+                least: amount(),
+            },
+            ProblemKind::TwoDraws {
+                first: "running",
+                second: "motor",
+            },
+            ProblemKind::BadHours {
+                key,
+                found: found(),
+            },
+            ProblemKind::MotorCode { found: found() },
+        ]);
+        all
+    }
+
+    #[test]
+    fn every_kind_has_its_words_and_no_words_are_left_over() {
+        let words = Words::english();
+        let mut used: BTreeSet<String> = BTreeSet::new();
+        for kind in samples() {
+            let spoken = speak(&words, &kind);
+            assert!(
+                !spoken.title.is_empty() && !spoken.help.is_empty(),
+                "{kind:?}"
+            );
+            used.insert(args(&words, &kind).0);
+        }
+        assert_eq!(words.faults(), Vec::<String>::new());
+        let there: BTreeSet<String> = include_str!("../../i18n/en/plan.ftl")
+            .split("# The TOML itself.")
+            .nth(1)
+            .unwrap()
+            .lines()
+            .filter(|line| line.starts_with("plan-"))
+            .filter_map(|line| line.split(' ').next().map(str::to_owned))
+            .collect();
+        assert_eq!(used, there);
+    }
+
+    #[test]
+    fn every_fault_of_a_file_has_its_words() {
+        use std::io::ErrorKind;
+        let words = Words::english();
+        let mut used: BTreeSet<&str> = BTreeSet::new();
+        for writing in [true, false] {
+            let system = [
+                ErrorKind::NotFound,
+                ErrorKind::PermissionDenied,
+                ErrorKind::StorageFull,
+                ErrorKind::NotADirectory,
+                ErrorKind::Other,
+            ]
+            .map(|kind| Fault::System(kind.into()));
+            for fault in system.into_iter().chain([
+                Fault::Folder,
+                Fault::Name,
+                Fault::TooLarge,
+                Fault::NotText { line: 3 },
+                Fault::InUse,
+            ]) {
+                let error = StoreError {
+                    path: "camp.toml".into(),
+                    writing,
+                    fault,
+                };
+                let said = store(&words, &error);
+                assert!(said.lines().count() == 2, "{said}");
+                used.insert(error.key());
+            }
+        }
+        assert_eq!(words.faults(), Vec::<String>::new());
+        let there: BTreeSet<&str> = include_str!("../../i18n/en/plan.ftl")
+            .lines()
+            .filter(|line| line.starts_with("store-"))
+            .filter_map(|line| line.split(' ').next())
+            .collect();
+        assert_eq!(used, there);
+    }
+
+    #[test]
+    fn colour_changes_nothing_but_the_look() {
+        let words = Words::english();
+        let text = "format = 1\n[generator]\nrated = 2800\nvoltage = \"120 V\"\n";
+        let problems = crate::plan::read(text).unwrap_err();
+        let look = Look {
+            coloured: true,
+            width: 60,
+        };
+        let coloured = render(&words, "a.toml", text, &problems, look);
+        assert!(coloured.contains('\u{1b}'));
+        let bare = anstream::adapter::strip_str(&coloured).to_string();
+        assert!(
+            bare.contains("a.toml:3:9") && bare.contains("2800"),
+            "{bare}"
+        );
+    }
+
+    #[test]
+    fn text_that_would_steer_the_terminal_is_disarmed() {
+        let words = Words::english();
+        let text = "format = 1\nname = \"\u{202e}x\"\n[\"a\\u001b[2J\"]\n";
+        let problems = crate::plan::read(text).unwrap_err();
+        let shown = render(&words, "a.toml", text, &problems, Look::default());
+        assert!(
+            !shown.contains('\u{1b}') && !shown.contains('\u{202e}'),
+            "{shown}"
+        );
+    }
+}

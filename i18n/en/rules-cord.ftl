@@ -31,3 +31,7 @@ CORD004 = { $fix ->
       }
     .fix-replace = Leave { $first } out. Use a cord with a ground wire and a whole ground pin.
     .fix-count = Read the print on the jacket: "/3" after the gauge means three wires, ground included. "/2" has no ground: do not use it.
+
+CORD005 = { $count } long cords in a row
+    .why = The joint lies on the ground and can pull apart. Half out, its blades are bare and live. In a row: { $about }.
+    .fix-one-cord = Use one cord that is long enough. Until then, keep the joint off the ground, out of the wet, and tied so that it cannot pull apart.

@@ -40,3 +40,11 @@ SHOCK005 = { $fix ->
     .why = Neutral and ground belong together at the generator, if anywhere. Joined in a box, metal that you touch can carry current, and shock protection may not work. Boxes: { $about }.
     .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
     .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it.
+
+SHOCK006 = { $fix ->
+    [home-made] Home-made box: { $about }
+   *[other] Nobody knows who made this box: { $about }
+  }
+    .why = A home-made box has not been tested for rain, loose joints, thin wire or a missing ground. None of these shows from outside.
+    .fix-home-made = Use a factory-made box with a testing laboratory's mark, or have a licensed electrician look at this one. Do not open it.
+    .fix-look = Look for a testing laboratory's mark on the box. If there is none, have a licensed electrician look at it. Do not open it.

@@ -100,3 +100,5 @@ pub(super) const CFR_36_2_12: Source = Source::new("36 CFR", "2.12(a)(1)(i)", ""
 /// Refuelling.
 pub(super) const FEMA_2020: Source =
     Source::new("FEMA", "generator advice", "2020", Mark::Secondary);
+/// Equipment is approved and listed.
+pub(super) const NEC_110_3: Source = Source::new(NEC, "110.2 and 110.3", "", Mark::Memory);

@@ -5,4 +5,5 @@ crate::rules::area! {
     indoor_cord_outdoors,
     coiled_cord,
     missing_ground,
+    chained_cords,
 }

@@ -65,3 +65,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         );
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::codes;
+
+    /// 60 dB(A) at 50 ft (36 CFR 2.12) is 66.8 dB(A) at 7 m by the published fall of 6 dB for each
+    /// doubling: 20 log10(15.24 / 7) = 6.76 dB.
+    #[test]
+    fn the_bound_at_seven_metres() {
+        for (level, found) in [("66.7 dBA", false), ("66.8 dBA", true)] {
+            let noise = format!("level = \"{level}\", at = \"7 m\"");
+            let edits = [("level = \"60 dBA\", at = \"23 ft\"", noise.as_str())];
+            assert_eq!(codes(&edits).contains(&"NOISE001"), found, "{level}");
+        }
+    }
+}

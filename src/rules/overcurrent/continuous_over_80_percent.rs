@@ -123,3 +123,35 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         );
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::codes;
+
+    /// NEC 210.21(B)(2): 12, 16 and 24 A on receptacles of 15, 20 and 30 A (from a secondary copy).
+    #[test]
+    fn the_published_currents_pass_and_the_next_tenth_does_not() {
+        for (amps, shape, plug) in [(15, "5-15R", "5-15P"), (20, "5-20R", "5-20P"), (30, "L5-30R", "L5-30P")] {
+            let largest = match amps {
+                15 => 120,
+                20 => 160,
+                _ => 240,
+            };
+            for (tenths, found) in [(largest, false), (largest + 1, true)] {
+                let shape = format!("shape = \"{shape}\"");
+                let breaker = format!("breaker = \"{amps} A\"");
+                let draw = format!("current = \"{}.{} A\"", tenths / 10, tenths % 10);
+                let plug = format!("plug = \"{plug}\"");
+                let edits = [
+                    ("shape = \"5-20R\"", shape.as_str()),
+                    ("breaker = \"20 A\" # front", &breaker),
+                    ("running = \"50 W\"\npower_factor = 1.0", &draw),
+                    ("plug = \"5-15P\" # fan", &plug),
+                    ("on = \"right\" # fan", "on = \"front\""),
+                    ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
+                ];
+                assert_eq!(codes(&edits).contains(&"OVER002"), found, "{tenths} tenths on {amps}");
+            }
+        }
+    }
+}

@@ -131,3 +131,25 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         values([]),
     );
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::findings;
+
+    /// NEC 430.251(A): a ½ hp motor at 115 V has 58.8 A locked rotor, six times its 9.8 A. At the
+    /// 120 V that are reckoned with here that is 7056 W, more than the 4500 W of the set.
+    #[test]
+    fn a_motor_starts_at_six_times_its_running_current() {
+        let motor = [
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"1/2\" }"),
+        ];
+        let found = findings(&motor);
+        let peak = found.iter().find(|it| it.code == "POWER002");
+        let demand = peak.and_then(|it| it.values.get("demand"));
+        assert_eq!(
+            demand,
+            Some(&crate::quantity::Power::from_milliwatts(7_056_000).into())
+        );
+    }
+}

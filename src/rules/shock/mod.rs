@@ -6,4 +6,5 @@ crate::rules::area! {
     feeds_building,
     two_bonds,
     bond_in_box,
+    unlisted_box,
 }

@@ -1,0 +1,99 @@
+//! # CORD005 chained-cords
+//!
+//! ## What it checks
+//! Whether a long cord is plugged into the end of another long cord. Adapters of 2 m or less do not
+//! count, nor does a box between the two.
+//!
+//! ## Why it hurts
+//! The joint lies on the ground, often in wet grass, and pulls apart when someone trips. Half pulled
+//! out, its blades are bare and live. Each joint also gets warm and loses voltage, and the whole
+//! chain carries no more than its thinnest cord.
+//!
+//! ## The arithmetic
+//! The number of long cords in a row. Two or more are a caution; a cord of unknown length counts as
+//! long. The figures for current and voltage along the chain are in other rules.
+//!
+//! ## What to do
+//! Use one cord that is long enough. If there is none tonight: keep the joint off the ground, out of
+//! the wet, and tied so that it cannot pull apart.
+//!
+//! ## Sources
+//! - One cord of the right length instead of a chain is common practice, no source.
+
+use crate::plan::{Cord, Id};
+use crate::quantity::Length;
+use crate::report::Amount;
+use crate::rules::prelude::*;
+use crate::supply::{NodeIx, NodeKind};
+
+/// Up to here it is an adapter.
+const ADAPTER: Length = Length::from_millimetres(2_000);
+
+pub(super) const RULE: Rule = Rule {
+    code: "CORD005",
+    name: "chained-cords",
+    area: "cord",
+    text: include_str!("chained_cords.rs"),
+    sources: &[cite::PRACTICE],
+    fixes: &["one-cord"],
+    check,
+    #[cfg(test)]
+    fires: &[&[(
+        "[[box]]\nid = \"box\"\nfrom = \"long\"",
+        "[[cord]]\nid = \"more\"\nfrom = \"long\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n\
+         wire = \"10 AWG\"\nconductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n\
+         [[box]]\nid = \"box\"\nfrom = \"more\"",
+    )]],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[(
+            "[[box]]\nid = \"box\"\nfrom = \"long\"",
+            "[[cord]]\nid = \"more\"\nfrom = \"long\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n\
+             wire = \"10 AWG\"\nconductors = 3\nlength = \"6 ft\"\noutdoor = true\ncoiled = false\n\
+             [[box]]\nid = \"box\"\nfrom = \"more\"",
+        )],
+    ],
+};
+
+/// The long cord that a node is, if it is one.
+fn long_cord<'a>(facts: &Facts<'a>, ix: NodeIx) -> Option<&'a Cord> {
+    let node = facts.supply.node(ix);
+    if !matches!(node.kind, NodeKind::Cord { .. }) {
+        return None;
+    }
+    let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id)?;
+    let adapter = cord.length.known().is_some_and(|length| *length <= ADAPTER);
+    (!adapter).then_some(cord)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    // From each last cord up to the next box or the set: the chain it ends.
+    let mut chains: Vec<Vec<Id>> = Vec::new();
+    for at in 0..facts.supply.nodes.len() {
+        let ix = NodeIx(at);
+        if long_cord(facts, ix).is_none() {
+            continue;
+        }
+        let mut chain: Vec<Id> = facts
+            .supply
+            .up(ix)
+            .take_while(|(_, node)| !matches!(node.kind, NodeKind::Inlet { .. }))
+            .filter_map(|(above, _)| long_cord(facts, above).map(|cord| cord.id.clone()))
+            .collect();
+        chain.reverse();
+        // A chain that only begins this one is part of it.
+        chains.retain(|shorter| !chain.starts_with(shorter));
+        chains.push(chain);
+    }
+    for chain in chains.into_iter().filter(|chain| chain.len() > 1) {
+        let count = Amount::count(chain.len());
+        found.add(
+            Signal::Caution,
+            chain,
+            values([("count", count.into())]),
+            "one-cord",
+            values([]),
+        );
+    }
+}

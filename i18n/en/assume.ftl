@@ -1,26 +1,27 @@
-# What was taken for an answer nobody gave. Each message says what the field is, what was taken,
-# and how to find the real one.
+# What was taken for an answer nobody gave. Each message says what is not known, what was taken,
+# and how to find the real answer. { $part } is the part or load it is about; { $field } is the
+# line of the plan file, for those who edit it by hand.
 
 assumed-yes = yes
 assumed-no = no
 assumed-none = none
 assumed-leg-a = leg A
 
-assume-altitude = { $field }: not known, so { $value } was taken. A set loses power in thin air. A map or a phone tells your altitude.
-assume-air = { $field }: not known, so { $value } was taken. A set loses power in hot air. Give the hottest air you expect.
-assume-peak = { $field }: not known, so no more than the running power of { $value } was taken. Look for "peak", "starting" or "max" on the set.
-assume-no-gfci = { $field }: not known, so no shock protection was counted. Look for buttons marked TEST and RESET.
-assume-no-breaker = { $field }: not known, so no breaker was counted here. Look for a button or switch beside the outlet marked with amps.
-assume-breaker-unknown = { $field }: not known, so no protection was counted, and no more current than the outlet's own shape allows. Look for a button or switch marked with amps.
-assume-leg = { $field }: not known, so { $value } was taken for all such outlets. That is the least power they can have together.
-assume-box-wire = { $field }: not known, so { $value } was taken, the thinnest. Do not open the box to look: ask whoever made it, or a licensed electrician.
-assume-cord-wire = { $field }: not known, so { $value } was taken, the thinnest. The size is printed along the cord, as in "12/3" or "12 AWG".
-assume-cord-conductors = { $field }: not known, so { $value } were taken: no ground wire. It is printed along the cord: "12/3" has three.
-assume-cord-length = { $field }: not known, so { $value } was taken. Pace it out: one step is about 2.5 ft.
-assume-cord-coiled = { $field }: not known, so the cord was taken for coiled, which lets it carry only a third. Unroll it fully, and say so.
-assume-load-plug = { $field }: not known, so a { $value } was taken, the usual one.
-assume-power-factor = { $field }: not known, so { $value } was taken for its kind. It draws more current than its watts show.
-assume-running = { $field }: not known, so { $value } was taken for its kind. Look on its label for W, or for A.
-assume-starting = { $field }: not known, so { $value } was taken for its kind. Motors need far more to start than to run.
-assume-continuous = { $field }: not known, so it was taken to run for three hours or more at a stretch. That lowers the limits.
-assume-all-day = { $field }: not known, so it was counted for { $value } a day.
+assume-altitude = Nobody knows how high the site lies, so { $value } was taken. A set loses power in thin air. A map or a phone tells your altitude.
+assume-air = Nobody knows how hot it gets, so { $value } was taken. A set loses power in hot air. Give the hottest air you expect.
+assume-peak = Nobody knows the generator's peak power, so no more than its running power of { $value } was taken. Look for “peak”, “starting” or “max” on the set.
+assume-no-gfci = Nobody knows if “{ $part }” has shock protection, so none was counted. Look for buttons marked TEST and RESET.
+assume-no-breaker = Nobody knows if “{ $part }” has a breaker of its own, so none was counted. Look beside it for a button or switch marked with amps.
+assume-breaker-unknown = Nobody knows the breaker of “{ $part }”. It was counted as no protection, and as no more amps than the outlet's shape allows. Look for a button or switch marked with amps.
+assume-leg = Nobody knows which leg “{ $part }” is on, so { $value } was taken, with all others like it. That is the least power they can have together.
+assume-box-wire = Nobody knows the wire inside the box behind “{ $part }”, so { $value } was taken, the thinnest. Do not open the box to look. Ask whoever made it, or a licensed electrician.
+assume-cord-wire = Nobody knows the wire size of “{ $part }”, so { $value } was taken, the thinnest. The size is printed along the cord, as in “12/3” or “12 AWG”.
+assume-cord-conductors = Nobody knows how many wires “{ $part }” has, so { $value } were counted: no ground wire. It is printed along the cord: “12/3” has three.
+assume-cord-length = Nobody knows how long “{ $part }” is, so { $value } was taken. Pace it out: one step is about 2.5 ft.
+assume-cord-coiled = Nobody knows if “{ $part }” lies flat in use, so it was taken for coiled. Coiled, it carries only a third. Unroll it fully, and say so in the plan.
+assume-load-plug = Nobody knows the plug of “{ $part }”, so { $value } was taken, the usual one.
+assume-power-factor = Nobody knows the power factor of “{ $part }”, so { $value } was taken for its kind. It draws more current than its watts show.
+assume-running = Nobody knows what “{ $part }” uses, so { $value } was taken for its kind. Look on its label for W, or for A.
+assume-starting = Nobody knows what “{ $part }” needs to start, so { $value } was taken for its kind. Anything with a motor needs far more to start than to run.
+assume-continuous = Nobody knows how long “{ $part }” runs, so it was taken to run for three hours or more at a stretch. That lowers what it may use.
+assume-all-day = Nobody knows when “{ $part }” runs, so { $value } a day were counted.

@@ -270,19 +270,57 @@ impl Words {
         }
     }
 
-    /// An assumption in words: message `assume-WHY`, given `field` and `value`.
+    /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
+    /// the field is of, and `value`.
     pub fn assumption(&self, assumption: &Assumption) -> String {
         self.with(
             &format!("assume-{}", assumption.why),
             [
                 ("field", assumption.field.clone().into()),
+                ("part", part_of(&assumption.field).to_owned().into()),
                 ("value", self.value(&assumption.value).into()),
             ],
         )
     }
 }
 
+/// The id in the path of a field: `front` of `generator.outlet.front.gfci`, `long.2` of
+/// `cord.long.2.leg`. A field of the site or the set has none, and gives the name of its table.
+fn part_of(field: &str) -> &str {
+    let (path, _) = field.rsplit_once('.').unwrap_or((field, ""));
+    let (table, rest) = path.split_once('.').unwrap_or((path, path));
+    match table {
+        "generator" => rest.strip_prefix("outlet.").unwrap_or(rest),
+        // The id of a box has no dot.
+        "box" => rest
+            .split_once('.')
+            .and_then(|(_, outlet)| outlet.strip_prefix("outlet."))
+            .unwrap_or(rest),
+        _ => rest,
+    }
+}
+
 fn split(key: &str) -> (&str, Option<&str>) {
     key.split_once('.')
         .map_or((key, None), |(id, attribute)| (id, Some(attribute)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_part_that_a_field_is_of() {
+        for (field, part) in [
+            ("generator.outlet.front.gfci", "front"),
+            ("box.kitchen.outlet.left.breaker", "left"),
+            ("box.kitchen.bond", "kitchen"),
+            ("cord.long.2.leg", "long.2"),
+            ("load.outlet.running", "outlet"),
+            ("generator.peak", "generator"),
+            ("site.air", "site"),
+        ] {
+            assert_eq!(part_of(field), part, "{field}");
+        }
+    }
 }

@@ -3,10 +3,10 @@
 assumed-too-near = too near
 assumed-floating = floating
 
-assume-ground = { $field }: not known, so { $value } was taken. Feel the ground where people stand, in the evening too.
-assume-sleepers = { $field }: not known, so it was taken for { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
-assume-co-alarm = { $field }: not known, so { $value } was taken. Look in every tent and camper, and press the test button.
-assume-building = { $field }: not known, so { $value } was taken. Ask everyone before you start the set.
-assume-neutral = { $field }: not known, so { $value } was taken for the tests. Look in the manual for "floating" or "bonded neutral".
-assume-cord-outdoor = { $field }: not known, so { $value } was taken. A jacket for outdoors has a "W" in its type letters or says so.
-assume-box-bond = { $field }: not known, so it was taken that neutral and ground are joined inside. Do not open it: ask a licensed electrician.
+assume-ground = Nobody knows how wet the ground is, so { $value } was taken. Feel the ground where people stand, in the evening too.
+assume-sleepers = Nobody knows how far off people sleep, so it was taken for { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
+assume-co-alarm = Nobody knows if everyone sleeps with a carbon monoxide alarm, so { $value } was taken. Look in every tent and camper, and press the test button.
+assume-building = Nobody knows if the set is to feed a building, so { $value } was taken. Ask everyone before you start the set.
+assume-neutral = Nobody knows if the set's neutral is joined to its frame, so { $value } was taken for the tests. Look in the manual for “floating” or “bonded neutral”.
+assume-cord-outdoor = Nobody knows if “{ $part }” is for outdoors, so { $value } was taken. A jacket for outdoors has a “W” in its type letters or says so.
+assume-box-bond = Nobody knows the inside of “{ $part }”, so it was taken that neutral and ground are joined there. Do not open it. Ask a licensed electrician.

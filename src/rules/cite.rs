@@ -10,15 +10,16 @@ const NEC: &str = "NFPA 70 (NEC)";
 pub(super) const PRACTICE: Source = Source::common_practice();
 
 /// Circuits for continuous loads: 125 %.
-pub(super) const NEC_210_20: Source = Source::new(NEC, "210.19(A) and 210.20(A)", "", Mark::Memory);
+pub(super) const NEC_210_20: Source =
+    Source::new(NEC, "210.19(A) and 210.20(A)", "", Mark::Secondary);
 /// A single receptacle on a circuit of its own.
-pub(super) const NEC_210_21_B1: Source = Source::new(NEC, "210.21(B)(1)", "", Mark::Memory);
+pub(super) const NEC_210_21_B1: Source = Source::new(NEC, "210.21(B)(1)", "", Mark::Secondary);
 /// The largest load to plug in.
 pub(super) const NEC_210_21_B2: Source = Source::new(NEC, "210.21(B)(2)", "", Mark::Secondary);
 /// Which receptacle on which circuit.
 pub(super) const NEC_210_21_B3: Source = Source::new(NEC, "210.21(B)(3)", "", Mark::Secondary);
-/// Conductors are protected at their ampacity.
-pub(super) const NEC_240_4: Source = Source::new(NEC, "240.4", "", Mark::Memory);
+/// Conductors, and flexible cords likewise, are protected at their ampacity.
+pub(super) const NEC_240_4: Source = Source::new(NEC, "240.4 and 240.5(A)", "", Mark::Secondary);
 /// Cord sets on 20 A circuits.
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.
@@ -26,8 +27,8 @@ pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", M
 /// Voltage drop, informational.
 pub(super) const NEC_DROP: Source = Source::new(
     NEC,
-    "210.19(A) and 215.2(A), informational notes",
-    "",
+    "210.19(A), informational note 4",
+    "2023",
     Mark::Secondary,
 );
 /// Resistance of conductors.
@@ -70,7 +71,7 @@ pub(super) const OSHA_334: Source = Source::new("29 CFR", "1910.334(a)(3)", "", 
 pub(super) const ROSPA: Source =
     Source::new("RoSPA", "advice on extension leads", "", Mark::Confirmed);
 /// Marking of cords for outdoor use.
-pub(super) const NEC_400_4: Source = Source::new(NEC, "Table 400.4", "", Mark::Memory);
+pub(super) const NEC_400_4: Source = Source::new(NEC, "Table 400.4, note 9", "", Mark::Secondary);
 /// Plug and receptacle configurations.
 pub(super) const WD_6: Source = Source::new("NEMA WD 6", "", "", Mark::Memory);
 /// Derating of sets by air and altitude.

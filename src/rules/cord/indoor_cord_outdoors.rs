@@ -16,7 +16,7 @@
 //! the words "for outdoor use"). Leave the others for indoors.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), Table 400.4: types of flexible cord and their use (from memory, not verified).
+//! - NFPA 70 (NEC), Table 400.4, note 9: the W after the type letters (from a secondary copy).
 
 use crate::plan::{Answer, Ground, Id};
 use crate::rules::prelude::*;

@@ -21,7 +21,8 @@
 //! hours are over.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 210.19(A) and 210.20(A): 125 % of continuous load (from memory, not verified).
+//! - NFPA 70 (NEC), 210.19(A) and 210.20(A): 125 % of continuous load (from a secondary
+//!   copy).
 //! - NFPA 70 (NEC), 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles (from a secondary
 //!   copy).
 

@@ -30,9 +30,10 @@
 //! or open a box yourself: that is a licensed electrician's work.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 240.4: conductors are protected at their ampacity (from memory, not verified).
+//! - NFPA 70 (NEC), 240.4 and 240.5(A): wires, and flexible cords likewise, are protected at their
+//!   ampacity (from a secondary copy).
 //! - NFPA 70 (NEC), 240.5(B)(4): cord sets on 20 A circuits (confirmed).
-//! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle (from memory, not verified).
+//! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
 //! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 

@@ -21,7 +21,7 @@
 //! thicker (14 to 12 to 10 AWG) loses well under half.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 210.19(A) and 215.2(A), informational notes: 3 % and 5 % (from a secondary copy).
+//! - NFPA 70 (NEC), 210.19(A), informational note 4, 2023: 3 % and 5 % (from a secondary copy).
 //! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
 //! - COMAR (Maryland), as ANSI C84.1 range A, 20.50.07.02: 114 to 126 V (confirmed).
 //! - A dip of 15 % on starting is common practice, no source.

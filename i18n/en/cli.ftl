@@ -8,6 +8,7 @@ cli-after =
 cli-heading-commands = Commands
 cli-heading-options = Options
 cli-heading-arguments = Arguments
+cli-arg-answers = Answers to the questions, one a line, instead of asking; "-" reads standard input
 cli-arg-help = Show this help
 cli-arg-version = Show the version
 

@@ -532,9 +532,23 @@ reject-no-skip = This one needs an answer. Type ? for help.
 reject-first = This is the first question. Ctrl-C stops and keeps your answers.
 reject-full = That is as many as a plan can hold.
 
-interview-no-terminal = The questions need a terminal, and there is none here.
-interview-no-terminal-help = Give a plan file instead: tallywatt check PLAN. Or answers, one a line: tallywatt --answers FILE.
-interview-kept = Your answers are kept in the draft "{ $draft }".
+interview-no-terminal = the questions need a terminal, and there is none here
+interview-no-terminal-help = Check a plan file instead: tallywatt check PLAN. Or give the answers, one a line: tallywatt --answers FILE.
+interview-no-home = there is no place to keep your answers: set TALLYWATT_DATA to a folder
+interview-kept = Your answers are kept, in the draft "{ $draft }".
+interview-stopped = stopped; nothing has changed
 interview-resume = Run tallywatt again to go on from there.
-interview-resume-question = You have an unfinished plan. Go on with it?
+interview-resume-question = Go on with an unfinished plan?
+interview-resume-why = Each one is kept until it is printed.
+interview-resume-row = { $draft }: { $name } ({ $count } answers)
 interview-resume-new = Start a new plan
+
+interview-after = What now?
+    .why = Above is what the check found, worst first.
+interview-after-print = Print the labels, card and cautions
+interview-after-change = Change something
+interview-after-leave = Stop for now, keep my answers
+interview-folder = Which folder shall they go into?
+    .why = It is made if it is not there. The plan goes there too.
+interview-folder-taken = There is a plan in { $dir } already. Please name another folder.
+hint-back = Esc: back

@@ -7,7 +7,10 @@ use tallywatt::words::Words;
 
 #[derive(Debug, Parser)]
 #[command(name = "tallywatt", version, disable_help_subcommand = true)]
+#[command(args_conflicts_with_subcommands = true)]
 pub(super) struct Arguments {
+    #[arg(long, value_name = "FILE")]
+    pub(super) answers: Option<PathBuf>,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
 }
@@ -91,6 +94,10 @@ pub(super) fn command(words: &Words) -> clap::Command {
         .subcommand_help_heading(words.text("cli-heading-commands"))
         .disable_help_flag(true)
         .disable_version_flag(true)
+        .mut_arg("answers", |arg| {
+            arg.help(words.text("cli-arg-answers"))
+                .help_heading(words.text("cli-heading-options"))
+        })
         .arg(help_flag(words))
         .arg(
             clap::Arg::new("version")

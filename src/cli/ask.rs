@@ -1,10 +1,366 @@
-//! The interview.
+//! The interview: with no command, questions until there is a plan; then its check and its
+//! prints.
 
+use std::fs::File;
+use std::io::{self, BufReader};
+use std::path::{Path, PathBuf};
+
+use tallywatt::interview::lines::Lines;
+use tallywatt::interview::terminal::{self, Terminal};
+use tallywatt::interview::{
+    self, Draft, Input, InterviewError, Keep, Outcome, PromptError, Prompter, Row, Said, Shape,
+    View,
+};
+use tallywatt::plan::store::{self, Drafts, StoreError};
+use tallywatt::plan::{self, Id, Plan};
+use tallywatt::report::{self, Report};
 use tallywatt::words::Words;
 
-use super::Done;
 use super::failure::{Failure, Kind};
+use super::{Done, check, prints, say};
 
-pub(super) fn interview(words: &Words) -> Result<Done, Failure> {
-    Err(Failure::text(Kind::Usage, words.text("cli-about")))
+/// Where tests and people with a bin of their own keep drafts.
+const DATA: &str = "TALLYWATT_DATA";
+
+/// What a new draft is called on disk.
+const STEM: &str = "plan";
+
+pub(super) fn interview(answers: Option<&Path>, words: &Words) -> Result<Done, Failure> {
+    match answers {
+        None if terminal::present() => hold(&mut Terminal::new(words), true, words),
+        None => Err(
+            Failure::text(Kind::Usage, words.text("interview-no-terminal"))
+                .hint(words.text("interview-no-terminal-help")),
+        ),
+        Some(path) if path.as_os_str() == "-" => {
+            let mut lines = Lines::new(io::stdin().lock(), anstream::stderr());
+            hold(&mut lines, false, words)
+        }
+        Some(path) => {
+            let file = File::open(path).map_err(|error| {
+                let context = words.with(
+                    "failure-read",
+                    [("path", path.display().to_string().into())],
+                );
+                Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
+            })?;
+            let mut lines = Lines::new(BufReader::new(file), anstream::stderr());
+            hold(&mut lines, false, words)
+        }
+    }
+}
+
+/// The whole of it. `resume`: whether to offer unfinished plans.
+fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done, Failure> {
+    let drafts = std::env::var_os(DATA)
+        .filter(|folder| !folder.is_empty())
+        .map(|folder| Drafts::at(Path::new(&folder)))
+        .or_else(Drafts::usual)
+        .ok_or_else(|| Failure::text(Kind::CannotWrite, words.text("interview-no-home")))?;
+    let (mut kept, mut draft) = match open(prompter, &drafts, resume, words)? {
+        Opened::Draft(kept, draft) => (kept, draft),
+        Opened::Stopped(stopped) => return Ok(stopped),
+    };
+    loop {
+        let outcome = interview::run(prompter, &mut kept, words, draft)
+            .map_err(|error| broken(&error, words))?;
+        let plan = match outcome {
+            Outcome::Finished { plan, draft: now } => {
+                draft = now;
+                *plan
+            }
+            Outcome::Interrupted { draft } => {
+                return Err(stopped(&draft, Kind::Interrupted, words));
+            }
+            Outcome::Quit { draft } => return Ok(left(&draft, words)),
+        };
+        // A plan that this program made and cannot read back would be its own fault; better
+        // said now than found at the camp.
+        let text = plan::write(&plan);
+        if let Err(problems) = plan::read(&text) {
+            return Err(prints::bad_plan(
+                &problems,
+                &text,
+                Path::new("plan.toml"),
+                words,
+            ));
+        }
+        let report = report::build(&plan);
+        say(&check::text(&report, words))?;
+        match after(prompter, &plan, words)? {
+            After::Change => {}
+            After::Leave => return Ok(left(&draft.name, words)),
+            After::Interrupted => return Err(stopped(&draft.name, Kind::Interrupted, words)),
+            After::Ended => {
+                return Ok(Done {
+                    output: String::new(),
+                    status: check::status(report.worst()),
+                });
+            }
+            After::Print(into) => {
+                let done = print(&into, &plan, &text, &report, words)?;
+                // The plan file holds all of it now.
+                let draft = kept.0;
+                draft
+                    .remove()
+                    .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+                return Ok(done);
+            }
+        }
+    }
+}
+
+/// A draft on disk.
+struct Kept(store::Draft);
+
+impl Keep for Kept {
+    fn keep(&mut self, draft: &Draft) -> io::Result<()> {
+        self.0.save(&draft.to_text()).map_err(io::Error::other)
+    }
+}
+
+enum Opened {
+    Draft(Kept, Draft),
+    Stopped(Done),
+}
+
+/// Offers to go on with an unfinished plan, else begins a new one.
+fn open(
+    prompter: &mut dyn Prompter,
+    drafts: &Drafts,
+    resume: bool,
+    words: &Words,
+) -> Result<Opened, Failure> {
+    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
+    let begin = || {
+        let stem = Id::new(STEM).ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
+        let name = drafts.free_name(&stem).map_err(|error| fail(&error))?;
+        let kept = drafts.open(&name).map_err(|error| fail(&error))?;
+        Ok(Opened::Draft(Kept(kept), Draft::new(name.as_str())))
+    };
+    let mut unfinished = Vec::new();
+    for entry in drafts.list().map_err(|error| fail(&error))? {
+        if !resume {
+            break;
+        }
+        // One that another run has open, or that cannot be read, is left alone.
+        let Ok(kept) = drafts.open(&entry.name) else {
+            continue;
+        };
+        let Ok(Some(text)) = kept.load() else {
+            continue;
+        };
+        let Ok(mut draft) = Draft::from_text(&text) else {
+            continue;
+        };
+        draft.name = entry.name.as_str().to_owned();
+        if !draft.answers.is_empty() {
+            unfinished.push((kept, draft));
+        }
+    }
+    if unfinished.is_empty() {
+        return begin();
+    }
+    let mut rows: Vec<Row> = unfinished
+        .iter()
+        .enumerate()
+        .map(|(at, (_, draft))| Row {
+            text: words.with(
+                "interview-resume-row",
+                [
+                    ("draft", draft.name.as_str().into()),
+                    ("name", called(draft).into()),
+                    ("count", draft.answers.len().into()),
+                ],
+            ),
+            also: String::new(),
+            input: Input::Answer(at.to_string()),
+        })
+        .collect();
+    rows.push(Row {
+        text: words.text("interview-resume-new"),
+        also: String::new(),
+        input: Input::Skip,
+    });
+    let view = View {
+        progress: String::new(),
+        question: words.text("interview-resume-question"),
+        why: words.text("interview-resume-why"),
+        shape: Shape::List {
+            rows,
+            start: Some(0),
+        },
+    };
+    match prompter.ask(&view) {
+        Ok(Input::Answer(at)) => {
+            let at = at.parse::<usize>().unwrap_or(0).min(unfinished.len() - 1);
+            let (kept, draft) = unfinished.swap_remove(at);
+            Ok(Opened::Draft(Kept(kept), draft))
+        }
+        Ok(Input::Back) | Err(PromptError::Ended) => Ok(Opened::Stopped(Done {
+            output: String::new(),
+            status: 0,
+        })),
+        Ok(_) => begin(),
+        Err(PromptError::Interrupted) => Err(Failure::text(
+            Kind::Interrupted,
+            words.text("interview-stopped"),
+        )),
+        Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
+    }
+}
+
+/// What the user calls the weekend or the set of a draft.
+fn called(draft: &Draft) -> String {
+    ["site.name", "generator.name"]
+        .into_iter()
+        .filter_map(|key| draft.answers.get(key).and_then(Said::text))
+        .find(|text| !text.starts_with('@'))
+        .unwrap_or_default()
+        .to_owned()
+}
+
+enum After {
+    Print(PathBuf),
+    Change,
+    Leave,
+    Interrupted,
+    Ended,
+}
+
+/// What to do with a plan that has been checked.
+fn after(prompter: &mut dyn Prompter, plan: &Plan, words: &Words) -> Result<After, Failure> {
+    let row = |key: &str, value: &str| Row {
+        text: words.text(key),
+        also: String::new(),
+        input: Input::Answer(value.to_owned()),
+    };
+    let what = View {
+        progress: String::new(),
+        question: words.text("interview-after"),
+        why: words.text("interview-after.why"),
+        shape: Shape::List {
+            rows: vec![
+                row("interview-after-print", "print"),
+                row("interview-after-change", "change"),
+                row("interview-after-leave", "leave"),
+            ],
+            start: Some(0),
+        },
+    };
+    loop {
+        match ask(prompter, &what)? {
+            Answered::Ended => return Ok(After::Ended),
+            Answered::Interrupted => return Ok(After::Interrupted),
+            Answered::Input(Input::Back) => return Ok(After::Change),
+            Answered::Input(Input::Answer(value)) => match value.as_str() {
+                "print" => {}
+                "change" => return Ok(After::Change),
+                "leave" => return Ok(After::Leave),
+                _ => continue,
+            },
+            Answered::Input(_) => continue,
+        }
+        let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
+        let folder = View {
+            progress: String::new(),
+            question: words.text("interview-folder"),
+            why: words.text("interview-folder.why"),
+            shape: Shape::Line {
+                default: Some(usual.clone()),
+                hint: words.text("hint-back"),
+                spoken: Vec::new(),
+            },
+        };
+        loop {
+            let into = match ask(prompter, &folder)? {
+                Answered::Ended => return Ok(After::Ended),
+                Answered::Interrupted => return Ok(After::Interrupted),
+                Answered::Input(Input::Back) => break,
+                Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
+                Answered::Input(_) => PathBuf::from(&usual),
+            };
+            // Another plan may live there, and writing would lose it.
+            if into.join("plan.toml").exists() || into.is_file() {
+                let path = into.display().to_string();
+                prompter
+                    .tell(&words.with("interview-folder-taken", [("dir", path.into())]))
+                    .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+                continue;
+            }
+            return Ok(After::Print(into));
+        }
+    }
+}
+
+enum Answered {
+    Input(Input),
+    Interrupted,
+    Ended,
+}
+
+fn ask(prompter: &mut dyn Prompter, view: &View) -> Result<Answered, Failure> {
+    match prompter.ask(view) {
+        Ok(input) => Ok(Answered::Input(input)),
+        Err(PromptError::Interrupted) => Ok(Answered::Interrupted),
+        Err(PromptError::Ended) => Ok(Answered::Ended),
+        Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
+    }
+}
+
+/// The prints, the report and the plan in one folder.
+fn print(
+    into: &Path,
+    plan: &Plan,
+    text: &str,
+    report: &Report,
+    words: &Words,
+) -> Result<Done, Failure> {
+    let mut files = prints::render(plan, report, words, &prints::defaults())?;
+    let json = report
+        .to_json()
+        .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+    files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
+    files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
+    store::write_set(into, files.iter().map(|(name, bytes)| (name, bytes)))
+        .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+    let shown = std::path::absolute(into).unwrap_or_else(|_| into.to_owned());
+    let mut output = words.with("print-wrote", [("dir", shown.display().to_string().into())]);
+    for (name, _) in &files {
+        output.push_str("\n  ");
+        output.push_str(name);
+    }
+    output.push('\n');
+    Ok(Done::saying(output))
+}
+
+fn broken(error: &InterviewError, words: &Words) -> Failure {
+    match error {
+        InterviewError::Keep(error) => {
+            let inner = error
+                .get_ref()
+                .and_then(|inner| inner.downcast_ref::<StoreError>());
+            inner.map_or_else(
+                || Failure::text(Kind::CannotWrite, error.to_string()),
+                |inner| prints::stored(inner, Kind::CannotWrite, words),
+            )
+        }
+        error => Failure::text(Kind::CannotWrite, error.to_string()),
+    }
+}
+
+fn stopped(draft: &str, kind: Kind, words: &Words) -> Failure {
+    Failure::text(
+        kind,
+        words.with("interview-kept", [("draft", draft.to_owned().into())]),
+    )
+    .hint(words.text("interview-resume"))
+}
+
+fn left(draft: &str, words: &Words) -> Done {
+    Done::saying(format!(
+        "{}\n{}\n",
+        words.with("interview-kept", [("draft", draft.to_owned().into())]),
+        words.text("interview-resume")
+    ))
 }

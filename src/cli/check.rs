@@ -68,7 +68,7 @@ fn json(report: &Report, alone: bool, words: &Words) -> Result<String, Failure> 
 }
 
 /// 0 nothing above a caution, 1 a warning, 2 a danger.
-const fn status(worst: Option<Signal>) -> u8 {
+pub(super) const fn status(worst: Option<Signal>) -> u8 {
     match worst {
         Some(Signal::Danger) => 2,
         Some(Signal::Warning) => 1,

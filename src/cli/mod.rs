@@ -65,7 +65,7 @@ pub(crate) fn run() -> ExitCode {
 
 fn dispatch(arguments: &Arguments, words: &Words) -> Result<Done, Failure> {
     match &arguments.command {
-        None => ask::interview(words),
+        None => ask::interview(arguments.answers.as_deref(), words),
         Some(Command::Demo(arguments)) => demo::run(arguments, words),
         Some(Command::Check(arguments)) => check::run(arguments, words),
         Some(Command::Print(arguments)) => prints::run(arguments, words),

@@ -384,3 +384,9 @@ pub(crate) fn typed(text: &str, spoken: &[(String, Input)]) -> Input {
         |(_, input)| input.clone(),
     )
 }
+
+/// A name made fit for a file or an id: letters and digits, the rest as single hyphens.
+#[must_use]
+pub fn stem(name: &str) -> String {
+    parts::slug(name, "plan")
+}

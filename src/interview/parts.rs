@@ -279,7 +279,10 @@ pub(super) fn load_ids(draft: &Draft) -> Vec<(u8, String)> {
         .map(|n| {
             let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
             let base = if what == "own" {
-                slug(draft.text(&format!("load.{n}.name")).unwrap_or_default())
+                slug(
+                    draft.text(&format!("load.{n}.name")).unwrap_or_default(),
+                    "load",
+                )
             } else {
                 what.to_owned()
             };
@@ -311,7 +314,7 @@ pub(super) fn part_ids(draft: &Draft) -> Vec<(String, String)> {
     ids
 }
 
-fn slug(name: &str) -> String {
+pub(super) fn slug(name: &str, otherwise: &str) -> String {
     let mut slug = String::new();
     for c in name.chars() {
         if c.is_alphanumeric() {
@@ -327,7 +330,7 @@ fn slug(name: &str) -> String {
     if Id::new(slug).is_some() {
         slug.to_owned()
     } else {
-        "load".to_owned()
+        otherwise.to_owned()
     }
 }
 
@@ -337,9 +340,9 @@ mod tests {
 
     #[test]
     fn names_become_ids() {
-        assert_eq!(slug("Dad's radio (old)"), "dad-s-radio-old");
-        assert_eq!(slug("¡!"), "load");
-        assert_eq!(slug("Wärmelampe"), "wärmelampe");
-        assert!(Id::new(&slug(&"x".repeat(90))).is_some());
+        assert_eq!(slug("Dad's radio (old)", "load"), "dad-s-radio-old");
+        assert_eq!(slug("¡!", "load"), "load");
+        assert_eq!(slug("Wärmelampe", "load"), "wärmelampe");
+        assert!(Id::new(&slug(&"x".repeat(90), "load")).is_some());
     }
 }

@@ -114,7 +114,9 @@ fn cut(text: &str, width: usize) -> String {
 impl Prompter for Terminal {
     fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
         self.write("", false)?;
-        self.write(&view.progress, false)?;
+        if !view.progress.is_empty() {
+            self.write(&view.progress, false)?;
+        }
         self.write(&view.question, true)?;
         self.write(&view.why, false)?;
         let answer = match &view.shape {

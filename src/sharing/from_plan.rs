@@ -625,4 +625,47 @@ mod tests {
             assert_eq!(set.len(), 4);
         }
     }
+
+    #[test]
+    fn each_leg_has_its_own_limit() {
+        // 4800 W on two legs is 20 A on each. Two of 12.5 A hold only on different legs; a load of
+        // 240 V is on both.
+        let text = |more: &str| {
+            let outlet = |id: &str, leg: &str| {
+                format!(
+                    r#"
+                    [[generator.outlet]]
+                    id = "{id}"
+                    shape = "5-20R"
+                    sockets = 1
+                    breaker = "20 A"
+                    leg = "{leg}"
+                    "#
+                )
+            };
+            let head = r#"
+                format = 1
+                [site]
+                altitude = "0 ft"
+                air = "70 °F"
+                [generator]
+                name = "set"
+                rated = "4800 W"
+                peak = "6000 W"
+                voltage = "120/240 V"
+                [[generator.outlet]]
+                id = "large"
+                shape = "L14-30R"
+                breaker = "30 A"
+            "#;
+            let outlets = outlet("left", "A") + &outlet("right", "B");
+            let pump = heater("pump", 2400, "").replace("5-15P", "L14-30P");
+            let kettles = heater("one", 1500, "") + &heater("two", 1500, "");
+            format!("{head}\n{outlets}\n{kettles}\n{pump}\n{more}")
+        };
+        let sharing = shared(&text(""));
+        assert_eq!(sharing.unplaced, []);
+        assert_eq!(ids(&sharing.together), ["one two", "pump"]);
+        assert_eq!(ids(&sharing.never), ["one pump", "two pump"]);
+    }
 }

@@ -6,7 +6,7 @@
 //! to so many thousandths.
 //!
 //! The search goes depth first, in two layers. First it decides **which** loads are served, the
-//! largest first; what a load adds at every place it may go to is counted from then on. When all
+//! worthiest for their size first; what a load adds at every place it may go to is counted from then on. When all
 //! is decided it looks for **where**: the load with the fewest places left, the emptiest place
 //! first. Each prune has its proof beside it: [`Search::least_loss`] and [`Search::unmatched`]
 //! (bounds on the weight that must still be left out), [`Search::known_failure`] (a state seen
@@ -139,6 +139,8 @@ struct Search<'a> {
     touches: Vec<Vec<Touch>>,
     /// A load's size: its greatest share of any row, for choosing among equals.
     size: Vec<i64>,
+    /// Its weight for that size.
+    value: Vec<u128>,
     used: Vec<i64>,
     peak: Vec<i64>,
     sockets: Vec<u32>,
@@ -320,6 +322,14 @@ impl<'a> Search<'a> {
             pledged_peak: vec![0; constraints_count],
             constraints,
             touches,
+            value: tariff
+                .loss
+                .iter()
+                .zip(&size)
+                .map(|(loss, size)| {
+                    u128::from(*loss) * 1_000_000 / u128::from(size.unsigned_abs().max(1))
+                })
+                .collect(),
             size,
             sockets: model.sockets.clone(),
             heaviest_first,
@@ -421,11 +431,10 @@ impl<'a> Search<'a> {
             return true;
         }
         let open = self.undecided.minus(&self.committed);
+        // Most weight for its size first; what fits nowhere before all.
         let Some(load) = open.iter().min_by_key(|load| {
-            (
-                std::cmp::Reverse((domains[*load] == 0, self.size[*load])),
-                *load,
-            )
+            let value = (domains[*load] == 0, self.value[*load]);
+            (std::cmp::Reverse(value), *load)
         }) else {
             return self.seat_all(lost, &domains, budget);
         };

@@ -11,6 +11,15 @@ use tallywatt::sharing::{start, turns};
 
 const MOMENTS: usize = 3;
 
+/// Found failures are printed, not kept in a file beside the source.
+fn cases(cases: u32) -> ProptestConfig {
+    ProptestConfig {
+        cases,
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    }
+}
+
 fn budget() -> Budget {
     Budget::steps(10_000_000)
 }
@@ -195,7 +204,7 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(200))]
+    #![proptest_config(cases(200))]
 
     #[test]
     fn no_placing_of_a_crowd_is_better(model in crowded()) {
@@ -206,7 +215,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(1500))]
+    #![proptest_config(cases(1500))]
 
     #[test]
     fn no_placing_is_better(model in model()) {

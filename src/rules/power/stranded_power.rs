@@ -11,8 +11,8 @@
 //! Each outlet of the generator with something plugged in passes what its breaker and its shape
 //! allow, at nominal volts; an outlet on one leg of a two-leg set reaches that leg only. The sum,
 //! no more than the rated watts after derating, is what can be reached. The rest is stranded.
-//! Then each unused outlet is tried in turn, and the one that would reach most is named. Less
-//! than 50 W is not worth a line.
+//! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
+//! two-leg set it adds only what its legs have left. Less than 50 W is not worth a line.
 //!
 //! ## What to do
 //! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or
@@ -22,12 +22,11 @@
 //! - Arithmetic on the markings: common practice, no source.
 //! - NEMA WD 6: amperes of each configuration (from memory, not verified).
 
-use crate::plan::Id;
+use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
-use crate::supply::NodeKind;
-use crate::tables::shape::Circuit;
+use crate::supply::NodeIx;
 
 /// Below this nothing is worth changing.
 const SMALL: Power = Power::from_milliwatts(50_000);
@@ -57,24 +56,40 @@ pub(super) const RULE: Rule = Rule {
     spares: &[&[], &[("rated = \"3600 W\"", "rated = \"3640 W\"")]],
 };
 
-/// What an outlet of the generator could pass on by itself: the smaller of breaker and shape.
-fn capacity(facts: &Facts<'_>, outlet: &Id) -> Option<Power> {
-    let ix = facts.supply.receptacle(outlet)?;
-    let node = facts.supply.node(ix);
-    let NodeKind::Receptacle { shape, .. } = node.kind else {
-        return None;
+/// What an outlet of the generator passes on a leg: the least of breaker, shape and leg.
+fn on_leg(facts: &Facts<'_>, outlet: &Id, leg: Leg) -> Current {
+    let Some(ix) = facts.supply.receptacle(outlet) else {
+        return Current::ZERO;
     };
-    let amps = facts
+    if !facts.supply.node(ix).legs.all().contains(&leg) {
+        return Current::ZERO;
+    }
+    facts
         .supply
         .up(ix)
         .map(|(_, node)| node.rating)
         .min()
-        .unwrap_or(Current::ZERO);
-    let volts = match shape.0.circuit() {
-        Circuit::OneLeg => facts.supply.volts,
-        Circuit::TwoLegs | Circuit::TwoLegsNeutral => facts.supply.volts + facts.supply.volts,
-    };
-    Some(Power::of_capacity(amps, volts))
+        .unwrap_or(Current::ZERO)
+}
+
+/// How much more could be had by using this outlet as well. On a set with two legs an outlet adds
+/// only what the outlets in use leave of its legs.
+fn gain(facts: &Facts<'_>, used: &[Id], outlet: &Id, reachable: Power) -> Power {
+    let supply = facts.supply;
+    let legs = supply.node(NodeIx(0)).legs.all();
+    legs.iter()
+        .map(|leg| {
+            let taken = if legs.len() == 1 {
+                // With one leg it is known exactly.
+                Current::of_capacity(reachable, supply.volts)
+            } else {
+                used.iter().map(|id| on_leg(facts, id, *leg)).sum()
+            };
+            let taken = taken.min(supply.leg_rated);
+            let more = on_leg(facts, outlet, *leg).min(supply.leg_rated - taken);
+            Power::of_capacity(more, supply.volts)
+        })
+        .sum()
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -103,21 +118,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .iter()
             .any(|other| in_use(&other.id) && breaker(&other.id) == breaker(id))
     };
-    let cure = outlets
-        .iter()
-        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id))
-        .filter_map(|outlet| Some((capacity(facts, &outlet.id)?, &outlet.id)))
-        .map(|(more, id)| ((reachable + more).min(rated), id))
-        .filter(|(reach, _)| *reach - reachable >= SMALL)
-        // The first of equals.
-        .rev()
-        .max_by_key(|(reach, _)| *reach);
     let used: Vec<Id> = outlets
         .iter()
         .map(|outlet| &outlet.id)
         .filter(|id| in_use(id))
         .cloned()
         .collect();
+    let cure = outlets
+        .iter()
+        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id))
+        .map(|outlet| (gain(facts, &used, &outlet.id, reachable), &outlet.id))
+        .map(|(more, id)| ((reachable + more).min(rated), id))
+        .filter(|(reach, _)| *reach - reachable >= SMALL)
+        // The first of equals.
+        .rev()
+        .max_by_key(|(reach, _)| *reach);
     let shown = values([
         ("rated", rated.into()),
         ("reachable", reachable.into()),
@@ -132,5 +147,48 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             values([("outlet", outlet.into()), ("reach", reach.into())]),
         ),
         None => found.add(Signal::Notice, used, shown, "accept", values([])),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::quantity::Power;
+    use crate::report::Value;
+    use crate::rules::testing::findings;
+
+    /// A 7200 W set of two legs, 30 A each, with everything on a 20 A outlet of leg A: an outlet on
+    /// the same leg adds 10 A, one on both legs 10 A and 30 A.
+    #[test]
+    fn the_outlet_with_the_idle_leg_is_named() {
+        let outlet = |shape: &str, leg: &str| {
+            format!(
+                "shape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\nleg = \"A\"\n\
+                 [[generator.outlet]]\nid = \"twist\"\nshape = \"{shape}\"\n\
+                 breaker = \"30 A\"\ngfci = false\n{leg}\n"
+            )
+        };
+        for (shape, leg, watts) in [("L5-30R", "leg = \"A\"", 3_600), ("L14-30R", "", 7_200)] {
+            let outlets = outlet(shape, leg);
+            let found = findings(&[
+                ("rated = \"3600 W\"", "rated = \"7200 W\""),
+                ("peak = \"4500 W\"", "peak = \"9000 W\""),
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                (
+                    "shape = \"5-20R\"\nbreaker = \"20 A\" # front\ngfci = true # front\n\n\
+                     [[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\n\
+                     breaker = \"30 A\" # twist\ngfci = false # twist\n",
+                    &outlets,
+                ),
+                ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+                ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+                ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
+            ]);
+            let reach = found
+                .iter()
+                .find(|it| it.code == "POWER003")
+                .and_then(|it| it.fix.values.get("reach").cloned());
+            let expected: Value = Power::from_milliwatts(watts * 1000).into();
+            assert_eq!(reach, Some(expected), "{shape}");
+        }
     }
 }

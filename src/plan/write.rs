@@ -383,7 +383,7 @@ mod tests {
             r#"noise = { level = "58 dBA", at = "23 ft", load = "25 %" }"#,
             r#"length = "75 ft""#,
             r#"ends = ["5-20R", "5-20R", "5-20R"]"#,
-            r#"power_factor = 0.7"#,
+            "power_factor = 0.7",
             r#"outdoor = "unknown""#,
         ] {
             assert!(text.lines().any(|found| found == line), "{line}\n{text}");

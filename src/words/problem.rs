@@ -200,6 +200,8 @@ fn window(text: &str, span: &Range<usize>) -> Place {
 type Args = Vec<(&'static str, FluentValue<'static>)>;
 
 /// The message key, whether there is a guess at what was meant, and the values.
+// Long because there is one arm for each kind; split, it would be harder to see that none lacks.
+#[allow(clippy::too_many_lines)]
 fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
     let mut key = kind.key().to_owned();
     let mut near = false;
@@ -459,6 +461,7 @@ mod tests {
     use crate::report::Amount;
 
     /// Every kind there is, with and without a guess at what was meant.
+    #[allow(clippy::too_many_lines)]
     fn samples() -> Vec<ProblemKind> {
         let key = "running";
         let found = || "x".to_owned();

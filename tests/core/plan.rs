@@ -102,3 +102,25 @@ fn deep_nesting_and_long_lines_are_survived() {
     read_and_show(&"a.".repeat(50_000));
     read_and_show(&"format = 1\n[[load]]\n".repeat(5000));
 }
+
+/// Large files of the kinds that take longest: each is refused, and soon. An eighth of the largest
+/// that is read, because tests run unoptimised.
+#[test]
+fn huge_files_are_refused() {
+    let most = usize::try_from(plan::store::LARGEST_PLAN).unwrap() / 8;
+    for (start, again) in [
+        ("format = 1\n", "[[load]]\nid = \"a\"\n"),
+        ("format = 1\n", "[[cord]]\nid = \"a\"\nfrom = \"a\"\n"),
+        ("format = 1\n", "[[generator.outlet]]\nshares = \"a\"\n"),
+        ("", "= = =\n"),
+        ("", "\"\"\" "),
+        ("x = [", "a b,"),
+        ("format = 1\nx = [", "{a=1},"),
+    ] {
+        let text = format!(
+            "{start}{}",
+            again.repeat((most - start.len()) / again.len())
+        );
+        read_and_show(&text);
+    }
+}

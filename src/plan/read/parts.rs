@@ -96,7 +96,7 @@ const LOAD: &[&str] = &[
 ];
 
 /// The whole plan, or `None` when something was reported without which there is none.
-pub(super) fn plan<'t>(root: &Fields<'t>, names: &mut Names) -> Option<Plan> {
+pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Option<Plan> {
     let region = root.optional("region", |field| {
         field.choice(&["north-america"], &[Region::NorthAmerica], false)
     });
@@ -185,7 +185,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             false,
         )
     });
-    let outlets = outlets(fields, OUTLET, Owner::Generator, "generator", names);
+    let outlets = outlets(fields, OUTLET, &Owner::Generator, "generator", names);
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
         peak,
@@ -270,7 +270,7 @@ fn noise(field: &Field<'_>) -> Option<Noise> {
 fn outlets(
     fields: &Fields<'_>,
     allowed: &'static [&'static str],
-    owner: Owner,
+    owner: &Owner,
     part: &'static str,
     names: &mut Names,
 ) -> Option<Vec<Outlet>> {
@@ -280,7 +280,7 @@ fn outlets(
             .sink
             .put(fields.span.clone(), ProblemKind::NoOutlets { part });
     }
-    all(&tables, |fields| outlet(fields, &owner, names))
+    all(&tables, |fields| outlet(fields, owner, names))
 }
 
 fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Option<Outlet> {
@@ -355,7 +355,7 @@ fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> Option<Distributi
     let owner = id
         .clone()
         .map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });
-    let outlets = outlets(fields, BOX_OUTLET, owner, "box", names);
+    let outlets = outlets(fields, BOX_OUTLET, &owner, "box", names);
     let inlet = fields.required("inlet", r#"inlet = "L5-30P""#, Field::plug);
     Some(DistributionBox {
         listed: fields.answer("listed", Field::yes_no),

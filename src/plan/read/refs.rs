@@ -80,8 +80,12 @@ pub(super) struct Names {
     breakers: BTreeMap<Id, Current>,
     /// How many loads there are, counting every one of several.
     pub(super) loads: usize,
+    duplicates: usize,
     text: String,
 }
+
+/// The most ids given twice that are reported, so that a file of nothing else is refused soon.
+const MOST_DUPLICATES: usize = 100;
 
 impl Names {
     pub(super) fn new(text: &str) -> Self {
@@ -93,6 +97,11 @@ impl Names {
 
     pub(super) fn define(&mut self, sink: &Sink, id: Id, span: Range<usize>, owner: Owner) {
         if let Some((first, _)) = self.defined.get(&id) {
+            // Finding the line of each takes a walk through the text.
+            self.duplicates += 1;
+            if self.duplicates > MOST_DUPLICATES {
+                return;
+            }
             let before = self.text.get(..first.start).unwrap_or_default();
             sink.put(
                 span,

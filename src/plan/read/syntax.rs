@@ -9,8 +9,10 @@ use super::problem::{ProblemKind, Syntax};
 
 /// Reports the errors and gives the lines that they damage.
 pub(super) fn report(text: &str, errors: &[toml::de::Error], sink: &Sink) -> Vec<Range<usize>> {
+    /// More than this is no slip of the pen, and each takes a look for its line.
+    const MOST: usize = 100;
     let mut damaged = Vec::new();
-    for error in errors {
+    for error in errors.iter().take(MOST) {
         let span = inside(text, error.span().unwrap_or(0..0));
         let line = line_of(text, &span);
         // The first error of a line is the one to mend; others are its echo.

@@ -20,7 +20,7 @@ use crate::supply::{NodeIx, Supply};
 /// volts; where those sets are not all known, everything that is placed.
 #[must_use]
 pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) -> Vec<Drop> {
-    let places: BTreeMap<&Id, NodeIx> = sharing
+    let receptacles: BTreeMap<&Id, NodeIx> = sharing
         .placed
         .iter()
         .filter_map(|placed| Some((&placed.load, supply.receptacle(&placed.at)?)))
@@ -29,7 +29,7 @@ pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) 
         .iter()
         .filter_map(|unit| {
             let load = Running {
-                at: *places.get(&unit.id)?,
+                at: *receptacles.get(&unit.id)?,
                 current: unit.running_current,
                 constant_power: unit.kind != LoadKind::Heater,
             };

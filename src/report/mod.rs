@@ -376,7 +376,8 @@ fn kind_code<S: Serializer>(kind: &LoadKind, serializer: S) -> Result<S::Ok, S::
 /// The numbers, before the rules have judged them.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Figures {
-    /// One for each receptacle that is fed, in the order of the supply tree.
+    /// One for each receptacle that is connected, in the order of the supply tree. One that
+    /// cannot work with its feed carries nothing, and its reason is `not-fed`.
     pub limits: Vec<Limit>,
     /// The loads, one entry for each of a count.
     pub loads: Vec<LoadFacts>,

@@ -1,5 +1,6 @@
 //! What can go wrong at the edge, and the exit status each kind has.
 
+use std::fmt::Write as _;
 use std::io::Write as _;
 use std::process::ExitCode;
 
@@ -73,7 +74,7 @@ impl Failure {
             format!("{} {:#}\n", words.text("failure-lead"), self.error)
         };
         for hint in &self.hints {
-            text.push_str(&format!("{} {hint}\n", words.text("failure-hint")));
+            let _ = writeln!(text, "{} {hint}", words.text("failure-hint"));
         }
         // There is nowhere left to complain to.
         let _ = anstream::stderr().lock().write_all(text.as_bytes());

@@ -2,6 +2,7 @@
 
 use fixed_decimal::Decimal as Digits;
 use icu_decimal::DecimalFormatter;
+use icu_decimal::options::DecimalFormatterOptions;
 use rust_decimal::{Decimal, RoundingStrategy};
 
 use crate::quantity::Unit;
@@ -38,7 +39,9 @@ impl Numbers {
         let formatter = language
             .parse::<icu_locale_core::Locale>()
             .ok()
-            .and_then(|locale| DecimalFormatter::try_new(locale.into(), Default::default()).ok());
+            .and_then(|locale| {
+                DecimalFormatter::try_new(locale.into(), DecimalFormatterOptions::default()).ok()
+            });
         Self { formatter, units }
     }
 
@@ -90,9 +93,9 @@ impl Numbers {
 fn places(unit: &str, show: Show) -> u32 {
     match (unit, show) {
         ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft", Show::Capacity | Show::Demand) => 0,
-        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", Show::Exact) => 1,
         ("Ω", _) => 4,
-        (_, Show::Capacity | Show::Demand) => 1,
+        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", Show::Exact)
+        | (_, Show::Capacity | Show::Demand) => 1,
         (_, Show::Exact) => 2,
     }
 }

@@ -35,7 +35,7 @@ impl Words {
     pub fn findings(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         if report.findings.is_empty() {
-            self.paragraph(&mut out, "", &self.text("check-none"), width);
+            paragraph(&mut out, "", &self.text("check-none"), width);
         }
         for finding in &report.findings {
             self.one_finding(&mut out, finding, width);
@@ -43,7 +43,7 @@ impl Words {
         if !report.figures.assumed.is_empty() {
             let _ = writeln!(out, "{}", self.text("check-assumed"));
             for assumption in &report.figures.assumed {
-                self.paragraph(&mut out, "  - ", &self.assumption(assumption), width);
+                paragraph(&mut out, "  - ", &self.assumption(assumption), width);
             }
             out.push('\n');
         }
@@ -80,16 +80,7 @@ impl Words {
 
     fn labelled(&self, out: &mut String, label: &str, body: &str, width: usize) {
         let first = format!("  {label:<INDENT$}");
-        self.paragraph(out, &first, body, width);
-    }
-
-    /// A paragraph hanging from `first`.
-    fn paragraph(&self, out: &mut String, first: &str, body: &str, width: usize) {
-        let rest = " ".repeat(textwrap::core::display_width(first));
-        let options = wrapping(width)
-            .initial_indent(first)
-            .subsequent_indent(&rest);
-        let _ = writeln!(out, "{}", textwrap::fill(body, options));
+        paragraph(out, &first, body, width);
     }
 
     /// What each receptacle can carry, a block each, so that it also fits a narrow screen.
@@ -217,7 +208,7 @@ impl Words {
             .map(|set| {
                 self.list(
                     &set.iter()
-                        .map(|id| self.load_name(report, id))
+                        .map(|id| load_name(report, id))
                         .collect::<Vec<_>>(),
                 )
             })
@@ -231,14 +222,23 @@ impl Words {
         }
         self.with("summary-never", [("sets", text.into())])
     }
+}
 
-    /// What the owner calls a load.
-    fn load_name<'a>(&self, report: &'a Report, id: &'a Id) -> &'a str {
-        report
-            .figures
-            .loads
-            .iter()
-            .find(|load| load.id == *id)
-            .map_or_else(|| id.as_str(), |load| load.name.as_str())
-    }
+/// A paragraph hanging from `first`.
+fn paragraph(out: &mut String, first: &str, body: &str, width: usize) {
+    let rest = " ".repeat(textwrap::core::display_width(first));
+    let options = wrapping(width)
+        .initial_indent(first)
+        .subsequent_indent(&rest);
+    let _ = writeln!(out, "{}", textwrap::fill(body, options));
+}
+
+/// What the owner calls a load.
+fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
+    report
+        .figures
+        .loads
+        .iter()
+        .find(|load| load.id == *id)
+        .map_or_else(|| id.as_str(), |load| load.name.as_str())
 }

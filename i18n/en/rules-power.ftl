@@ -14,23 +14,23 @@ POWER001 = { $fix ->
     .fix-amps = Run them in turns. Look at { $first } first: it draws more amps than its watts suggest.
 
 POWER002 = { $fix ->
-    [alone] The generator cannot start { $first }
+    [alone] The generator cannot start { $about }
     [order] Start { $first } first
    *[other] Not all of these can start
   }
     .why = { $fix ->
-        [alone] Starting { $first } takes { $demand } for a moment. The generator's peak is { $limit }, so it is { $over } short.
+        [alone] Starting { $first } alone takes { $demand } for a moment. The generator's peak is { $limit }, so it is { $over } short.
         [order] At { $time } these run together: { $about }. Starting { $first } last takes { $demand }. The peak is { $limit }, so it is { $over } short. Started first, it fits.
        *[other] At { $time } these run together: { $about }. The worst moment takes { $demand }. The peak is { $limit }, so it is { $over } short in any order.
       }
-    .fix-alone = Leave { $first } at home, or bring a bigger generator.
+    .fix-alone = Leave { $about } at home, or bring a bigger generator.
     .fix-order = Switch on one thing at a time, in this order: { $about }. Wait until each runs steadily.
     .fix-fewer = Switch { $first } on while something else is off, and run these in turns.
 
 POWER003 = { $stranded } of the generator's power cannot reach you
     .why = The generator can keep up { $rated }. The outlets in use pass on { $reachable } ({ $about }). The rest stays behind.
     .fix-outlet = To reach { $reach }, use the outlet “{ $outlet }” as well. Run a cord of its own from it. Never join two outlets.
-    .fix-accept = Plan with { $reachable }. No other outlet on this generator would give you more.
+    .fix-accept = Plan with { $reachable }. No other outlet would give you more, though a thicker cord or a bigger box might.
 
 POWER004 = The breaker of { $first } trips early
     .why = It is marked { $marked }, but it has tripped at { $trips }. Every limit here counts it as { $trips }.

@@ -9,7 +9,7 @@
 //!
 //! ## The arithmetic
 //! The load's running amperes against the limit at each receptacle that takes its plug, the largest
-//! of which is named. A wish that finds no place is not found here; the card says so.
+//! of which is named; for a load of three hours or more, against the limit for that long. A wish that finds no place is not found here; the card says so.
 //!
 //! ## What to do
 //! If it is too large: leave it at home, use its lower setting, or use an outlet that carries more.
@@ -20,10 +20,12 @@
 //!   copy).
 //! - The rest is arithmetic on the limits: common practice, no source.
 
-use crate::plan::{Id, Load, Wanted};
+use crate::plan::{Id, Wanted};
 use crate::quantity::Current;
+use crate::report::Limit;
 use crate::rules::demand::{Need, quantity};
 use crate::rules::prelude::*;
+use crate::supply::LimitReason;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT004",
@@ -48,9 +50,10 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The limit at the best receptacle that a load can use: the one it is said to be on, else the
-/// largest that takes its plug.
-fn best(facts: &Facts<'_>, load: &Load) -> Current {
+/// The best receptacle that a load can use: the one it is said to be on, else the one that
+/// carries most of those that take its plug.
+fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
+    let load = need.load;
     facts
         .figures
         .limits
@@ -62,9 +65,27 @@ fn best(facts: &Facts<'_>, load: &Load) -> Current {
                 .known()
                 .is_none_or(|plug| limit.shape.takes(*plug)),
         })
-        .map(|limit| quantity(&limit.short_amps))
-        .max()
-        .unwrap_or(Current::ZERO)
+        .max_by_key(|limit| quantity::<Current>(&limit.short_amps))
+}
+
+/// What the load asks for and what the best receptacle carries, where that is less.
+fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
+    let best = best(facts, need)?;
+    // A thin or coiled cord is the cord's hazard, and a rule of that area's.
+    if matches!(
+        best.set_by.reason,
+        LimitReason::CordAmpacity | LimitReason::CoiledCord
+    ) {
+        return None;
+    }
+    // Of one that has its place, rule OVER002 watches the long hours.
+    let limit: Current = quantity(if need.at.is_none() && need.continuous() {
+        &best.continuous_amps
+    } else {
+        &best.short_amps
+    });
+    // One that only cannot be started is rule POWER002's.
+    (need.amps() > limit).then_some(limit)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -84,9 +105,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // One finding for each load that is too large: each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();
     for need in &must {
-        let limit = best(facts, need.load);
-        let pinned_beyond = need.load.on.is_some() && need.at.is_some() && need.amps() > limit;
-        if (unplaced(need, "too-large") || pinned_beyond) && !named.contains(&&need.load.id) {
+        if need.at.is_none() && !unplaced(need, "too-large") {
+            continue;
+        }
+        if let Some(limit) = too_large(facts, need)
+            && !named.contains(&&need.load.id)
+        {
             named.push(&need.load.id);
             found.add(
                 Signal::Caution,

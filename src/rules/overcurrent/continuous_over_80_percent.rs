@@ -99,7 +99,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let demand: Current = facts.worst_leg(&busiest.on);
         let hours: Current = facts.worst_leg(&long);
         // Where even a short time is too much, that is the finding, and not this one.
-        let too_long = hours > limit
+        let cord_too_thin = matches!(node.kind, NodeKind::Cord { .. }) && demand > node.rating;
+        let too_long = (hours > limit && !cord_too_thin)
             || (hours > Current::ZERO
                 && demand <= node.rating
                 && scaled(facts, node, &busiest.on) > room);

@@ -26,6 +26,7 @@
 //! - NFPA 70 (NEC), 430.251(A): locked rotor at six times full load (confirmed).
 //! - Starting the largest first is arithmetic and common practice, no source.
 
+use crate::plan::Id;
 use crate::quantity::Power;
 use crate::rules::demand::{Need, busiest, clock, quantity};
 use crate::rules::prelude::*;
@@ -73,6 +74,30 @@ fn holds(order: &[Need<'_>], peak: Power) -> bool {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let peak: Power = quantity(&facts.figures.usable.peak_watts);
+    // At whatever hour: these cannot be started at all, and leave nothing to say about an order.
+    let mut alone: Vec<&Need<'_>> = needs.iter().filter(|need| need.starting() > peak).collect();
+    alone.sort_by_key(|need| std::cmp::Reverse(need.starting()));
+    if let Some(largest) = alone.first() {
+        let demand = largest.starting();
+        let mut about: Vec<Id> = Vec::new();
+        for need in &alone {
+            if !about.contains(&need.load.id) {
+                about.push(need.load.id.clone());
+            }
+        }
+        found.add(
+            Signal::Caution,
+            about,
+            values([
+                ("demand", demand.into()),
+                ("limit", peak.into()),
+                ("over", (demand - peak).into()),
+            ]),
+            "alone",
+            values([]),
+        );
+        return;
+    }
     let rated: Power = quantity(&facts.figures.usable.rated_watts);
     let worst = |on: &[Need<'_>]| {
         on.iter().map(Need::running).sum::<Power>()
@@ -89,22 +114,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if demand <= peak || step(largest) == Power::ZERO {
         return;
     }
-    let (signal, fix) = if let Some(alone) = order.iter().find(|need| need.starting() > peak) {
-        let shown = values([
-            ("demand", alone.starting().into()),
-            ("limit", peak.into()),
-            ("over", (alone.starting() - peak).into()),
-            ("time", clock(busiest.minute)),
-        ]);
-        found.add(
-            Signal::Caution,
-            vec![alone.load.id.clone()],
-            shown,
-            "alone",
-            values([]),
-        );
-        return;
-    } else if busiest.running() > rated {
+    let (signal, fix) = if busiest.running() > rated {
         // They cannot even run together: rule POWER001 says so, and the order is no help.
         return;
     } else if holds(&order, peak) {

@@ -121,6 +121,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .figures
         .drops
         .iter()
+        // Nothing dips further when it starts than while it runs, unless it draws more then.
+        .filter(|drop| {
+            quantity::<Voltage>(&drop.volts_starting) > quantity::<Voltage>(&drop.volts_running)
+        })
         .map(|drop| (share(facts, drop), drop))
         .filter(|(percent, _)| *percent > DIP)
         .collect();

@@ -3,3 +3,5 @@
 
 #[path = "program/commands.rs"]
 mod commands;
+#[path = "program/interview.rs"]
+mod interview;

@@ -5,10 +5,11 @@ progress = { $number } of about { $total }
 progress-review = Your answers
 
 hint-list = Arrows or typing, Enter. Esc: back
-hint-keys = ?: more. Esc: back
-hint-unknown = Type unknown if unsure
-hint-none = none if none
-hint-between = .{" "}
+# Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
+hint-keys = ?: help, Esc: back
+hint-unknown = unknown
+hint-none = none
+hint-between = ,{" "}
 
 typed-unknown = unknown
     .also = i don't know, i dont know, don't know, dont know, idk, not sure, unsure

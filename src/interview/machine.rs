@@ -633,7 +633,8 @@ impl Machine {
             }
             let telling = matches!(
                 place.step.id,
-                "generator-rated"
+                "generator-name"
+                    | "generator-rated"
                     | "generator-voltage"
                     | "outlet-face"
                     | "outlet-breaker"
@@ -641,6 +642,7 @@ impl Machine {
                     | "outlets-odd"
                     | "load-draw"
                     | "load-count"
+                    | "site-name"
                     | "site-ground"
                     | "site-sleepers"
                     | "gear-what"

@@ -60,6 +60,9 @@ impl Terminal {
             Style::new()
         };
         let mut out = anstream::AutoStream::auto(std::io::stderr());
+        if text.is_empty() {
+            writeln!(out)?;
+        }
         for line in wrap(text) {
             if line.is_empty() {
                 writeln!(out)?;
@@ -174,7 +177,8 @@ impl Terminal {
         Select::new("", shown)
             .with_render_config(self.look())
             .with_help_message(&self.hint)
-            .with_page_size(9)
+            // With the question above it, what a screen of 24 lines holds.
+            .with_page_size(14)
             .with_starting_cursor(start.unwrap_or(0))
             .with_scorer(&score)
             .raw_prompt()

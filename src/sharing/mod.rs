@@ -1,4 +1,20 @@
 //! Who plugs in where, what may run together, in what order to switch on, and whose turn it is.
+//!
+//! [`share`] answers for a plan. Under it lies a core that knows neither plans nor trees, only
+//! loads, places and rows ([`model`]), and a solver for each question:
+//!
+//! | question | solver | how |
+//! | --- | --- | --- |
+//! | who is served, and where | [`place`](mod@place) | branch and bound, first which, then where |
+//! | what may run at once, what may not | [`together`] | all largest sets, all smallest conflicts |
+//! | in what order to switch on | [`start`] | from the last place to the first, no search |
+//! | whose turn it is | [`turns`] | the fewest groups, by trying one more each time |
+//! | what change mends it | [`repair`] | sets of changes in the order of their cost |
+//!
+//! All are exact, in whole numbers, and the same on every machine: work is limited in steps
+//! ([`budget`]), never in time, and an answer that the budget cut short says so. Equal answers
+//! are decided by the order of the search, which is fixed; no placing is unique, so compare
+//! their worth and not the places.
 
 pub mod budget;
 mod from_plan;

@@ -214,18 +214,29 @@ struct Region {
 /// A loss that cannot be.
 const NEVER: u64 = u64::MAX / 4;
 
-/// How many words the memory of failed states may take: 64 MiB.
-const MEMORY_WORDS: usize = 8 << 20;
+/// How many words the memory of failed states may take: 16 MiB.
+const MEMORY_WORDS: usize = 2 << 20;
 
-impl<'a> Search<'a> {
-    fn new(model: &'a Model, tariff: &'a Tariff, permille: i64, allowance: u64) -> Self {
-        let (loads, places) = (model.loads.len(), model.sockets.len());
+/// What the rows come to, for one search.
+struct Table {
+    constraints: Vec<Constraint>,
+    touches: Vec<Vec<Touch>>,
+    demands: Vec<Vec<(usize, i64)>>,
+    pledges: Vec<Vec<Touch>>,
+    size: Vec<i64>,
+}
+
+impl Table {
+    fn new(model: &Model, loss: &[u64], permille: i64) -> Self {
+        let loads = model.loads.len();
+        let mut table = Self {
+            constraints: Vec::new(),
+            touches: vec![Vec::new(); loads * model.sockets.len()],
+            demands: vec![Vec::new(); loads],
+            pledges: vec![Vec::new(); loads],
+            size: vec![0; loads],
+        };
         let moments = model.moments();
-        let mut constraints = Vec::new();
-        let mut touches = vec![Vec::new(); loads * places];
-        let mut demands = vec![Vec::new(); loads];
-        let mut pledges = vec![Vec::new(); loads];
-        let mut size = vec![0; loads];
         for row in &model.rows {
             let capacity = if row.balanced {
                 scaled(row.capacity, permille)
@@ -233,104 +244,117 @@ impl<'a> Search<'a> {
                 row.capacity
             };
             for moment in &moments {
-                let mut mask = 0;
-                let mut worst = 0;
-                let mut highest = 0;
-                for load in moment.iter().filter(|load| *load < loads) {
-                    let mut greatest = 0;
-                    for &place in &model.loads[load].allowed {
-                        let (sum, peak) = coefficients(row, load * places + place);
-                        greatest = greatest.max(sum);
-                        highest = highest.max(peak);
-                        if sum > 0 || peak > 0 {
-                            mask |= 1 << place;
-                        }
-                    }
-                    worst += greatest;
-                }
-                // Even everything at once keeps it.
-                if worst + highest <= capacity {
-                    continue;
-                }
-                let c = constraints.len();
-                let mut members = Vec::new();
-                for load in moment.iter().filter(|load| *load < loads) {
-                    let mut greatest = 0;
-                    let mut least = i64::MAX;
-                    let allowed = || model.loads[load].allowed.iter();
-                    let of = |place: &usize| coefficients(row, load * places + place);
-                    let pledge = Touch {
-                        constraint: c,
-                        sum: allowed().map(|place| of(place).0).min().unwrap_or(0),
-                        peak: allowed().map(|place| of(place).1).min().unwrap_or(0),
-                        pledge: 0,
-                    };
-                    if pledge.sum > 0 || pledge.peak > 0 {
-                        pledges[load].push(pledge);
-                    }
-                    for &place in allowed() {
-                        let (sum, peak) = coefficients(row, load * places + place);
-                        if mask >> place & 1 == 1 {
-                            least = least.min(sum);
-                        }
-                        if sum > 0 || peak > 0 {
-                            greatest = greatest.max(sum + peak);
-                            touches[load * places + place].push(Touch {
-                                constraint: c,
-                                sum,
-                                peak,
-                                pledge: pledge.sum,
-                            });
-                        }
-                    }
-                    if greatest > 0 {
-                        demands[load].push((c, greatest));
-                    }
-                    if 0 < least && least < i64::MAX {
-                        members.push((load, least));
-                        size[load] = size[load].max(share(least, capacity));
-                    }
-                }
-                let loss = &tariff.loss;
-                members.sort_by(|a, b| {
-                    let left = u128::from(loss[a.0]) * u128::from(b.1.unsigned_abs());
-                    let right = u128::from(loss[b.0]) * u128::from(a.1.unsigned_abs());
-                    left.cmp(&right).then(a.0.cmp(&b.0))
-                });
-                constraints.push(Constraint {
-                    capacity,
-                    places: mask,
-                    loads: members,
-                    surge: row.is_surge(),
-                });
+                table.add(model, loss, row, moment, capacity);
             }
         }
+        table
+    }
+
+    /// Adds a row at a moment, unless even everything at once keeps it.
+    fn add(&mut self, model: &Model, loss: &[u64], row: &Row, moment: &LoadSet, capacity: i64) {
+        let places = model.sockets.len();
+        let on = || moment.iter().filter(|load| *load < model.loads.len());
+        let of = |load: usize, place: usize| coefficients(row, load * places + place);
+        let (mut mask, mut worst, mut highest) = (0_u64, 0, 0);
+        for load in on() {
+            let mut greatest = 0;
+            for &place in &model.loads[load].allowed {
+                let (sum, peak) = of(load, place);
+                greatest = greatest.max(sum);
+                highest = highest.max(peak);
+                if sum > 0 || peak > 0 {
+                    mask |= 1 << place;
+                }
+            }
+            worst += greatest;
+        }
+        if worst + highest <= capacity {
+            return;
+        }
+        let c = self.constraints.len();
+        let mut members = Vec::new();
+        for load in on() {
+            let allowed = || model.loads[load].allowed.iter().copied();
+            let pledge = Touch {
+                constraint: c,
+                sum: allowed().map(|place| of(load, place).0).min().unwrap_or(0),
+                peak: allowed().map(|place| of(load, place).1).min().unwrap_or(0),
+                pledge: 0,
+            };
+            if pledge.sum > 0 || pledge.peak > 0 {
+                self.pledges[load].push(pledge);
+            }
+            let mut greatest = 0;
+            for place in allowed() {
+                let (sum, peak) = of(load, place);
+                if sum > 0 || peak > 0 {
+                    greatest = greatest.max(sum + peak);
+                    self.touches[load * places + place].push(Touch {
+                        constraint: c,
+                        sum,
+                        peak,
+                        pledge: pledge.sum,
+                    });
+                }
+            }
+            if greatest > 0 {
+                self.demands[load].push((c, greatest));
+            }
+            // A load confined to the row's places may still add nothing at one of them.
+            let least = allowed()
+                .filter(|place| mask >> place & 1 == 1)
+                .map(|place| of(load, place).0)
+                .min()
+                .unwrap_or(0);
+            if least > 0 {
+                members.push((load, least));
+                self.size[load] = self.size[load].max(share(least, capacity));
+            }
+        }
+        members.sort_by(|a, b| {
+            let left = u128::from(loss[a.0]) * u128::from(b.1.unsigned_abs());
+            let right = u128::from(loss[b.0]) * u128::from(a.1.unsigned_abs());
+            left.cmp(&right).then(a.0.cmp(&b.0))
+        });
+        self.constraints.push(Constraint {
+            capacity,
+            places: mask,
+            loads: members,
+            surge: row.is_surge(),
+        });
+    }
+}
+
+impl<'a> Search<'a> {
+    fn new(model: &'a Model, tariff: &'a Tariff, permille: i64, allowance: u64) -> Self {
+        let loads = model.loads.len();
+        let table = Table::new(model, &tariff.loss, permille);
+        let count = table.constraints.len();
         let mut heaviest_first: Vec<usize> = (0..loads).collect();
         heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
-        let constraints_count = constraints.len();
         let mut search = Self {
             model,
             loss: &tariff.loss,
-            regions: regions(&constraints, places),
-            used: vec![0; constraints.len()],
-            peak: vec![0; constraints.len()],
-            demand: vec![0; constraints.len()],
-            demands,
-            pledges,
+            regions: regions(&table.constraints, model.sockets.len()),
+            used: vec![0; count],
+            peak: vec![0; count],
+            demand: vec![0; count],
+            demands: table.demands,
+            pledges: table.pledges,
             committed: LoadSet::default(),
-            pledged: vec![0; constraints_count],
-            pledged_peak: vec![0; constraints_count],
-            constraints,
-            touches,
+            pledged: vec![0; count],
+            pledged_peak: vec![0; count],
+            constraints: table.constraints,
+            touches: table.touches,
             value: tariff
                 .loss
                 .iter()
-                .zip(&size)
+                .zip(&table.size)
                 .map(|(loss, size)| {
                     u128::from(*loss) * 1_000_000 / u128::from(size.unsigned_abs().max(1))
                 })
                 .collect(),
-            size,
+            size: table.size,
             sockets: model.sockets.clone(),
             heaviest_first,
             undecided: LoadSet::below(loads),

@@ -211,17 +211,16 @@ impl Fill<'_> {
                 continue;
             }
             let before = self.groups[slot];
-            let group = match before {
-                Some(group) => group,
-                None => {
-                    // Unused slots of one class are interchangeable: renaming them turns any
-                    // filling of one into a filling of the other.
-                    if self.open == self.count || tried.contains(&self.class[slot]) {
-                        continue;
-                    }
-                    tried.push(self.class[slot]);
-                    LoadSet::default()
+            let group = if let Some(group) = before {
+                group
+            } else {
+                // Unused slots of one class are interchangeable: renaming them turns any filling
+                // of one into a filling of the other.
+                if self.open == self.count || tried.contains(&self.class[slot]) {
+                    continue;
                 }
+                tried.push(self.class[slot]);
+                LoadSet::default()
             };
             let all: LoadSet = group.iter().chain(self.always.iter()).collect();
             if !self.fixed.holds(&all.with(load)) {

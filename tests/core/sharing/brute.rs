@@ -39,7 +39,7 @@ prop_compose! {
 
 #[derive(Clone, Debug)]
 struct Limit {
-    limit: i64,
+    capacity: i64,
     permille: i64,
     balanced: bool,
     surge: bool,
@@ -49,14 +49,14 @@ struct Limit {
 
 prop_compose! {
     fn limit()(
-        limit in 0_i64..40,
+        capacity in 0_i64..40,
         permille in prop_oneof![Just(800_i64), Just(900), Just(1000)],
         balanced: bool,
         surge in proptest::bool::weighted(0.3),
         places: u8,
         loads in prop_oneof![3 => Just(u8::MAX), 1 => any::<u8>()],
     ) -> Limit {
-        Limit { limit, permille, balanced, surge, places, loads }
+        Limit { capacity, permille, balanced, surge, places, loads }
     }
 }
 
@@ -80,9 +80,9 @@ fn model() -> impl Strategy<Value = Model> {
                 let carries =
                     |load: usize, place: usize| (row.loads >> load & row.places >> place & 1) == 1;
                 if row.surge {
-                    model.surge(row.limit, carries);
+                    model.surge(row.capacity, carries);
                 } else {
-                    model.thermal(row.limit, row.permille, row.balanced, carries);
+                    model.thermal(row.capacity, row.permille, row.balanced, carries);
                 }
             }
             let count = model.loads.len();

@@ -78,10 +78,10 @@ fn check_family(name: &str, case: &Case, got: &Family, want: &ListedFamily) {
         assert_eq!(&lists, sets, "{name}");
     }
     let text: String = lists.iter().map(|ids| ids.join(",") + "\n").collect();
-    let sum: String = Sha256::digest(text.as_bytes())
+    let digest: [u8; 32] = Sha256::digest(text.as_bytes()).into();
+    let sum = digest
         .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect();
+        .fold(String::new(), |sum, byte| sum + &format!("{byte:02x}"));
     assert_eq!(sum, want.sha256, "{name}");
 }
 

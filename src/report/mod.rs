@@ -261,15 +261,18 @@ pub struct Sharing {
     pub placed: Vec<Placed>,
     /// What found no place.
     pub unplaced: Vec<Unplaced>,
-    /// Every largest set that may run at once.
+    /// Every largest set that may run at once, hours not asked, the one that matters most first. Of
+    /// loads of one count at one receptacle it names the first ones; any others of them do as well.
     pub together: Vec<Vec<Id>>,
-    /// Every smallest set that may not.
+    /// Every smallest set that may not, likewise, the smallest first. A set of one load is a load
+    /// that is too large for where it is.
     pub never: Vec<Vec<Id>>,
     /// An order to switch on, for the first set of `together`.
     pub start_order: Vec<StartStep>,
     /// Whether that order stays below the peak at every step.
     pub start_holds: bool,
-    /// Fewest groups when not everything fits at once.
+    /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
+    /// every group it fits into, so those in all of them need not wait.
     pub turns: Vec<Vec<Id>>,
     /// Changes that would help, cheapest first.
     pub repairs: Vec<Repair>,

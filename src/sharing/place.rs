@@ -8,9 +8,9 @@
 //! The search goes depth first, in two layers. First it decides **which** loads are served, the
 //! worthiest for their size first; what a load adds at every place it may go to is counted from then on. When all
 //! is decided it looks for **where**: the load with the fewest places left, the emptiest place
-//! first. Each prune has its proof beside it: [`Search::least_loss`] and [`Search::unmatched`]
-//! (bounds on the weight that must still be left out), [`Search::known_failure`] (a state seen
-//! before), and the allowance in [`Search::descend`].
+//! first. Each prune has its proof beside it: `Search::least_loss` and `Search::unmatched`
+//! (bounds on the weight that must still be left out), `Search::known_failure` (a state seen
+//! before), and the allowance in `Search::descend`.
 
 use std::collections::HashSet;
 

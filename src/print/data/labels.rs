@@ -175,25 +175,34 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
-/// Areas whose dangers lie in the gear itself. The others name a part only to say where people
-/// or loads are.
-const OF_GEAR: [&str; 4] = ["overcurrent", "cord", "fit", "shock"];
+/// Areas whose dangers lie in the gear itself, what is wrong with it for good before what is
+/// wrong with its use. The other areas name a part only to say where people or loads are.
+const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
 
-/// The first finding that says this must not be used: one of danger that names it, or the part
-/// it belongs to.
+/// The finding that says this must not be used: one of danger that names it, or the part it
+/// belongs to; of several, the first by [`OF_GEAR`].
 pub(super) fn danger<'a>(
     context: &Context<'a>,
     id: &Id,
     owner: Option<&Id>,
 ) -> Option<&'a Finding> {
-    context.report.findings.iter().find(|finding| {
-        finding.signal == Signal::Danger
-            && OF_GEAR.contains(&finding.area)
-            && finding
-                .about
-                .iter()
-                .any(|about| about == id || owner == Some(about))
-    })
+    context
+        .report
+        .findings
+        .iter()
+        .filter(|finding| {
+            finding.signal == Signal::Danger
+                && finding
+                    .about
+                    .iter()
+                    .any(|about| about == id || owner == Some(about))
+        })
+        .filter_map(|finding| {
+            let rank = OF_GEAR.iter().position(|area| *area == finding.area)?;
+            Some((rank, finding))
+        })
+        .min_by_key(|(rank, _)| *rank)
+        .map(|(_, finding)| finding)
 }
 
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Finding) -> Label {

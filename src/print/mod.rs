@@ -166,6 +166,10 @@ pub fn render(
         if options.png {
             pictures(document, &paged, &mut files)?;
         }
+        // What the typesetter remembers of one document is of little use to the next, and
+        // together it is several times the size of any of them.
+        drop(paged);
+        typst::comemo::evict(0);
     }
     Ok(files)
 }

@@ -329,7 +329,7 @@ fn a_receptacle_of_a_danger_gets_no_amps_but_a_refusal_and_comes_first() {
 
 #[test]
 fn the_same_plan_gives_the_same_bytes() {
-    let (plan, report) = small();
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
     let once = print(&plan, &report, &Options::default()).expect("printed");
     let again = print(&plan, &report, &Options::default()).expect("printed");
     assert!(once == again);

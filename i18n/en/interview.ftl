@@ -491,7 +491,7 @@ ask-review-part = { $about }: what shall we change?
 pick-review-back = Nothing more here: back
 
 part-generator = Generator
-part-outlets = All its outlets
+part-outlets = Shock protection
 part-site = Site
 part-load = Something else
 part-out = Outlets of { $box }

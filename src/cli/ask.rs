@@ -153,7 +153,7 @@ fn open(
         let Ok(mut draft) = Draft::from_text(&text) else {
             continue;
         };
-        draft.name = entry.name.as_str().to_owned();
+        entry.name.as_str().clone_into(&mut draft.name);
         if !draft.answers.is_empty() {
             unfinished.push((kept, draft));
         }

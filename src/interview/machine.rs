@@ -555,37 +555,34 @@ impl Machine {
     }
 
     fn page(&self, total: usize) -> Question {
-        let (key, id, about, rows) = match &self.cursor {
-            Cursor::Part(part) => {
-                let mut rows: Vec<Item> = self
-                    .of_part(part)
-                    .iter()
-                    .map(|place| Item {
-                        value: place.key(),
-                        label: Label::Row(
-                            Box::new(Label::word(format!("ask-{}.row", place.step.id))),
-                            vec![self.shown(place)],
-                        ),
-                        also: None,
-                    })
-                    .collect();
-                rows.insert(0, plain_item("back", "pick-review-back"));
-                (part.clone(), "review-part", Some(self.title(part)), rows)
+        let (key, id, about, rows) = if let Cursor::Part(part) = &self.cursor {
+            let mut rows: Vec<Item> = self
+                .of_part(part)
+                .iter()
+                .map(|place| Item {
+                    value: place.key(),
+                    label: Label::Row(
+                        Box::new(Label::word(format!("ask-{}.row", place.step.id))),
+                        vec![self.shown(place)],
+                    ),
+                    also: None,
+                })
+                .collect();
+            rows.insert(0, plain_item("back", "pick-review-back"));
+            (part.clone(), "review-part", Some(self.title(part)), rows)
+        } else {
+            let mut rows = vec![plain_item("check", "pick-review-check")];
+            for part in self.parts() {
+                rows.push(self.line(&part));
             }
-            _ => {
-                let mut rows = vec![plain_item("check", "pick-review-check")];
-                for part in self.parts() {
-                    rows.push(self.line(&part));
-                }
-                for (value, word) in [
-                    ("add outlet", "pick-review-add-outlet"),
-                    ("add load", "pick-review-add-load"),
-                    ("add gear", "pick-review-add-gear"),
-                ] {
-                    rows.push(plain_item(value, word));
-                }
-                ("review".into(), "review", None, rows)
+            for (value, word) in [
+                ("add outlet", "pick-review-add-outlet"),
+                ("add load", "pick-review-add-load"),
+                ("add gear", "pick-review-add-gear"),
+            ] {
+                rows.push(plain_item(value, word));
             }
+            ("review".into(), "review", None, rows)
         };
         Question {
             key,

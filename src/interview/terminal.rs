@@ -53,7 +53,7 @@ impl Terminal {
         look
     }
 
-    fn write(&self, text: &str, bold: bool) -> std::io::Result<()> {
+    fn write(text: &str, bold: bool) -> std::io::Result<()> {
         let style = if bold {
             Style::new().bold()
         } else {
@@ -116,12 +116,12 @@ fn cut(text: &str, width: usize) -> String {
 
 impl Prompter for Terminal {
     fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
-        self.write("", false)?;
+        Self::write("", false)?;
         if !view.progress.is_empty() {
-            self.write(&view.progress, false)?;
+            Self::write(&view.progress, false)?;
         }
-        self.write(&view.question, true)?;
-        self.write(&view.why, false)?;
+        Self::write(&view.question, true)?;
+        Self::write(&view.why, false)?;
         let answer = match &view.shape {
             Shape::Line {
                 default,
@@ -148,8 +148,8 @@ impl Prompter for Terminal {
     }
 
     fn tell(&mut self, text: &str) -> std::io::Result<()> {
-        self.write("", false)?;
-        self.write(text, false)
+        Self::write("", false)?;
+        Self::write(text, false)
     }
 }
 

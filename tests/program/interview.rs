@@ -62,9 +62,23 @@ impl Person {
 
     /// Waits until the screen holds the text.
     fn sees(&mut self, text: &str) {
+        self.waits(text, |screen| screen.contains(text));
+    }
+
+    /// Waits until a prompt stands below the text: only then does the program read keys. The
+    /// prompt before may still be redrawn above it.
+    fn is_asked(&mut self, text: &str) {
+        self.waits(text, |screen| {
+            screen
+                .rfind(text)
+                .is_some_and(|at| screen[at..].contains("Esc: back"))
+        });
+    }
+
+    fn waits(&mut self, text: &str, there: impl Fn(&str) -> bool) {
         loop {
             let screen = self.screen.screen().contents();
-            if screen.contains(text) {
+            if there(&screen) {
                 return;
             }
             match self.shown.recv_timeout(PATIENCE) {
@@ -81,9 +95,7 @@ impl Person {
 
     /// Waits for a question, forgets the screen, and answers it.
     fn answers(&mut self, question: &str, keys: &str) {
-        self.sees(question);
-        // The prompt is drawn after the question: typed keys wait in the terminal until then.
-        self.sees("Esc: back");
+        self.is_asked(question);
         self.screen = blank(self.columns);
         self.types(keys);
         self.types("\r");
@@ -174,8 +186,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     let mut person = Person::sits_down(home.path(), 40);
     person.answers("What do you call your", "the blue one");
     person.answers("How much power can it", "2000 W");
-    person.sees("And for a few seconds");
-    person.sees("Esc: back");
+    person.is_asked("And for a few seconds");
     person.screen = blank(40);
     person.types("\u{1b}");
     // Asked again, with what was answered as what Enter takes.
@@ -183,7 +194,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.sees("2000 W");
     person.answers("How much power can it", "2200 W");
     person.answers("And for a few seconds", "2800");
-    person.sees("In which unit? Add one of: W, kW");
+    person.is_asked("In which unit? Add one of: W, kW");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -201,8 +212,7 @@ fn control_c_keeps_the_draft_and_the_next_run_goes_on() {
     for (question, keys) in GENERATOR {
         person.answers(question, keys);
     }
-    person.sees("What will you plug in?");
-    person.sees("Esc: back");
+    person.is_asked("What will you plug in?");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let screen = person.screen.screen().contents();
@@ -214,7 +224,7 @@ fn control_c_keeps_the_draft_and_the_next_run_goes_on() {
     for (question, keys) in REST {
         person.answers(question, keys);
     }
-    person.sees("Is this right?");
+    person.is_asked("Is this right?");
     person.sees("the blue one");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
@@ -260,4 +270,29 @@ fn answers_from_a_file_make_the_same_plan() {
     assert_eq!(output.status.code(), Some(0), "{said}");
     let plan = std::fs::read_to_string(home.path().join("prints/plan.toml")).unwrap();
     assert!(plan.contains("name = \"Juniper Cove\"") && plan.contains("length = \"50 ft\""));
+}
+
+#[test]
+fn killed_outright_it_has_lost_nothing_that_was_answered() {
+    let home = tempfile::tempdir().unwrap();
+    for (at, (question, keys)) in GENERATOR[..4].iter().enumerate() {
+        let mut person = Person::sits_down(home.path(), 60);
+        if at > 0 {
+            person.answers("Go on with an unfinished plan?", "");
+        }
+        person.answers(question, keys);
+        // The next question is up: by then the answer must be on the disk.
+        person.is_asked(GENERATOR[at + 1].0);
+        person.child.kill().unwrap();
+        person.child.wait().unwrap();
+    }
+    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+    for expected in [
+        "the blue one",
+        "2800 W",
+        "3300 W",
+        "\"generator.voltage\" = \"120\"",
+    ] {
+        assert!(draft.contains(expected), "{expected} not in\n{draft}");
+    }
 }

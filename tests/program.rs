@@ -5,3 +5,5 @@
 mod commands;
 #[path = "program/interview.rs"]
 mod interview;
+#[path = "program/prints.rs"]
+mod prints;

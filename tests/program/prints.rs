@@ -1,0 +1,62 @@
+//! The paper that `demo` writes, read back as text and held against the report beside it.
+
+#![allow(clippy::disallowed_methods)] // tests read plain files
+
+use std::path::Path;
+
+use assert_cmd::Command;
+
+fn demo(within: &Path, fixed: bool) -> (serde_json::Value, Vec<(&'static str, String)>) {
+    let into = within.join("paper");
+    let mut command = Command::new(env!("CARGO_BIN_EXE_tallywatt"));
+    command.args(["demo", "--into"]).arg(&into);
+    if fixed {
+        command.arg("--fixed");
+    }
+    command.current_dir(within).assert().success();
+    let report = std::fs::read_to_string(into.join("report.json")).expect("a report");
+    let report = serde_json::from_str(&report).expect("JSON");
+    let texts = ["labels.pdf", "card.pdf", "cautions.pdf", "worksheet.pdf"]
+        .into_iter()
+        .map(|name| {
+            let text = pdf_extract::extract_text(into.join(name)).expect("text");
+            (name, text.chars().filter(|c| !c.is_whitespace()).collect())
+        })
+        .collect();
+    (report, texts)
+}
+
+fn list<'a>(report: &'a serde_json::Value, field: &str) -> &'a [serde_json::Value] {
+    report[field].as_array().map_or(&[], Vec::as_slice)
+}
+
+#[test]
+fn every_finding_of_the_report_is_on_the_cautions_and_the_worksheet() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let (report, texts) = demo(dir.path(), false);
+    let findings = list(&report, "findings");
+    assert!(!findings.is_empty());
+    for finding in findings {
+        let code = finding["code"].as_str().expect("a code");
+        for (name, text) in &texts[2..] {
+            assert!(text.contains(code), "{code} on {name}");
+        }
+    }
+    assert!(texts[0].1.contains("DONOTUSE"), "{}", texts[0].1);
+}
+
+#[test]
+fn every_receptacle_of_the_report_has_a_label_and_a_place_on_the_card() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let (report, texts) = demo(dir.path(), true);
+    let limits = list(&report, "limits");
+    assert!(!limits.is_empty());
+    for limit in limits {
+        let id = limit["id"].as_str().expect("an id");
+        for (name, text) in &texts {
+            if *name != "cautions.pdf" {
+                assert!(text.contains(id), "{id} on {name}");
+            }
+        }
+    }
+}

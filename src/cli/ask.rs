@@ -154,7 +154,10 @@ fn open(
             continue;
         };
         entry.name.as_str().clone_into(&mut draft.name);
-        if !draft.answers.is_empty() {
+        if draft.answers.is_empty() {
+            // Left before the first answer: nothing to go on with, so nothing to pile up.
+            kept.remove().map_err(|error| fail(&error))?;
+        } else {
             unfinished.push((kept, draft));
         }
     }

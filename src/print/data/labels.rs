@@ -15,7 +15,7 @@ pub(super) struct Labels {
     stock: StockData,
     /// Positions to leave empty on the first sheet.
     skip: usize,
-    labels: Vec<Label>,
+    items: Vec<Label>,
 }
 
 #[derive(Debug, Serialize)]
@@ -140,7 +140,7 @@ pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
         common,
         stock: stock.data(),
         skip: start_at - 1,
-        labels: refused.into_iter().chain(rest).collect(),
+        items: refused.into_iter().chain(rest).collect(),
     })
 }
 

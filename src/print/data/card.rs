@@ -242,18 +242,22 @@ enum Fed<'a> {
 
 impl<'a> Tree<'a> {
     fn new(context: Context<'a>) -> Self {
-        // The tightest receptacle that something is to run from; of equals the first.
+        // The tightest receptacle that something is to run from and that may be used at all; of
+        // equals the first.
         let limits = &context.report.figures.limits;
+        let usable = |limit: &&Limit| {
+            limit
+                .path
+                .iter()
+                .all(|id| danger(&context, id, None).is_none())
+        };
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
+        let tightest = |limit: &&Limit| limit.continuous_amps.amount;
         let weakest = limits
             .iter()
-            .filter(used)
-            .min_by_key(|limit| limit.continuous_amps.amount)
-            .or_else(|| {
-                limits
-                    .iter()
-                    .min_by_key(|limit| limit.continuous_amps.amount)
-            })
+            .filter(|limit| usable(limit) && used(limit))
+            .min_by_key(tightest)
+            .or_else(|| limits.iter().filter(usable).min_by_key(tightest))
             .map(|limit| &limit.set_by.id);
         Self { context, weakest }
     }

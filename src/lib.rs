@@ -2,7 +2,7 @@
 //! together, what is dangerous, and the labels and the card that say so.
 //!
 //! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`]. It prints nothing and
-//! reads no file, clock, environment or locale. [`words`], [`print`] and [`interview`] are the
+//! reads no file, clock, environment or locale. [`words`], [`mod@print`] and [`interview`] are the
 //! shell round it. DEVELOPERS.md has the map.
 
 pub mod interview;

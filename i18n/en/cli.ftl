@@ -62,6 +62,7 @@ check-label-by = By
 check-more = "tallywatt explain CODE" tells more about any of these.
 check-limits = What each receptacle can carry
 check-limit-two = { $long } for hours, { $short } for a short time. Set by { $id }: { $reason }.
+check-limit-refused = DO NOT USE. See { $code }.
 check-limit-one = { $long }. Set by { $id }: { $reason }.
 check-assumed = Taken for the unsafe case, because nobody knows
 check-defer = Local codes and a licensed electrician decide. This tool does not.

@@ -13,6 +13,9 @@
 //! everything plugged in counted; no load that was served moves for it. What may be on at once is
 //! told by `together`, `never` and `turns`, not by `placed`.
 //!
+//! A load is sent to a receptacle that has no danger of its own, if its plug fits one: with
+//! ground-fault protection on ground that may be wet, and never behind a breaker too large.
+//!
 //! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
 //! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
 //! by itself, and the rules see it where it is.
@@ -29,8 +32,8 @@ use super::place::place;
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
-use crate::plan::{Leg, LoadKind, Plan, Span, Wanted};
-use crate::quantity::{Power, narrow};
+use crate::plan::{Answer, Ground, Leg, LoadKind, Plan, Span, Wanted};
+use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, StartStep, Unplaced};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
@@ -43,6 +46,9 @@ const PLACING_STEPS: u64 = 30_000;
 const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
+/// On circuits up to this, cord sets and 15 A receptacles are allowed (NEC 240.5(B)(4) and
+/// 210.21(B)(3)).
+const SMALL_CIRCUIT: Current = Current::from_milliamps(20_000);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 
@@ -196,10 +202,15 @@ impl<'a> Setting<'a> {
         places.truncate(Model::MOST_PLACES);
         sockets.truncate(Model::MOST_PLACES);
 
+        let dry = plan.site.ground == Answer::Known(Ground::Dry);
+        let sound: Vec<bool> = places
+            .iter()
+            .map(|place| sound(supply, *place, dry))
+            .collect();
         let fits: Vec<Vec<usize>> = units
             .iter()
             .map(|unit| {
-                (0..places.len())
+                let fitting: Vec<usize> = (0..places.len())
                     .filter(|place| {
                         let node = supply.node(places[*place]);
                         let there = match on(unit) {
@@ -208,7 +219,13 @@ impl<'a> Setting<'a> {
                         };
                         there && fits(supply, places[*place], unit.plug)
                     })
-                    .collect()
+                    .collect();
+                // Only where there is no other: the rules then say what is wrong with it.
+                if fitting.iter().any(|place| sound[*place]) {
+                    fitting.into_iter().filter(|place| sound[*place]).collect()
+                } else {
+                    fitting
+                }
             })
             .collect();
 
@@ -453,6 +470,19 @@ fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
         weight: if medical { count as u64 + 1 } else { 1 },
         allowed: fits.to_vec(),
     }
+}
+
+/// Whether a place is one to send somebody to: with ground-fault protection, unless the ground
+/// is known to be dry, and with a breaker before every part of the way that suits the part. A
+/// preference for proposals only; the rules judge, and name every exception.
+fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
+    (dry || supply.gfci(place))
+        && supply.up(place).all(|(_, node)| match node.kind {
+            NodeKind::Source | NodeKind::Breaker { .. } => true,
+            _ => node
+                .protected_at
+                .is_some_and(|(_, amps)| amps <= node.rating.max(SMALL_CIRCUIT)),
+        })
 }
 
 /// Whether the plug goes in there and every leg it uses is fed.

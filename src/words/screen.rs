@@ -73,28 +73,19 @@ impl Words {
             ("check-label-do", text.fix.as_str()),
             ("check-label-by", text.sources.join("; ").as_str()),
         ] {
-            self.labelled(out, &self.text(label), body, width);
+            labelled(out, &self.text(label), body, width);
         }
         out.push('\n');
     }
 
-    fn labelled(&self, out: &mut String, label: &str, body: &str, width: usize) {
-        let first = format!("  {label:<INDENT$}");
-        paragraph(out, &first, body, width);
-    }
-
     /// What each receptacle can carry, a block each, so that it also fits a narrow screen.
-    /// Receptacles that are alike in everything stand together.
+    /// Neighbours that are alike in everything stand together.
     pub fn limits(&self, report: &Report, width: usize) -> String {
         let mut out = format!("{}\n", self.text("check-limits"));
+        let refusal = |limit: &Limit| report.refusal(&limit.id, None).map(|found| found.code);
         let alike = |one: &Limit, other: &Limit| {
-            (one.shape, one.continuous_amps, one.short_amps, &one.set_by)
-                == (
-                    other.shape,
-                    other.continuous_amps,
-                    other.short_amps,
-                    &other.set_by,
-                )
+            let facts = |of: &Limit| (of.shape, of.continuous_amps, of.short_amps, refusal(of));
+            facts(one) == facts(other) && (refusal(one).is_some() || one.set_by == other.set_by)
         };
         for group in report.figures.limits.chunk_by(alike) {
             let limit = &group[0];
@@ -104,23 +95,26 @@ impl Words {
                 .collect::<Vec<_>>()
                 .join(", ");
             let amps = |amount| FluentValue::from(self.amount(amount, Show::Capacity));
-            let text = self.with(
-                if limit.continuous_amps == limit.short_amps {
-                    "check-limit-one"
-                } else {
-                    "check-limit-two"
-                },
-                [
-                    ("long", amps(&limit.continuous_amps)),
-                    ("short", amps(&limit.short_amps)),
-                    ("id", limit.set_by.id.to_string().into()),
-                    (
-                        "reason",
-                        self.text(&format!("reason-{}", limit.set_by.reason.code()))
-                            .into(),
-                    ),
-                ],
-            );
+            let text = match refusal(limit) {
+                Some(code) => self.with("check-limit-refused", [("code", code.into())]),
+                None => self.with(
+                    if limit.continuous_amps == limit.short_amps {
+                        "check-limit-one"
+                    } else {
+                        "check-limit-two"
+                    },
+                    [
+                        ("long", amps(&limit.continuous_amps)),
+                        ("short", amps(&limit.short_amps)),
+                        ("id", limit.set_by.id.to_string().into()),
+                        (
+                            "reason",
+                            self.text(&format!("reason-{}", limit.set_by.reason.code()))
+                                .into(),
+                        ),
+                    ],
+                ),
+            };
             let first = format!("  {ids} ({})  ", limit.shape);
             let options = wrapping(width)
                 .initial_indent(&first)
@@ -241,4 +235,9 @@ fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
         .iter()
         .find(|load| load.id == *id)
         .map_or_else(|| id.as_str(), |load| load.name.as_str())
+}
+
+fn labelled(out: &mut String, label: &str, body: &str, width: usize) {
+    let first = format!("  {label:<INDENT$}");
+    paragraph(out, &first, body, width);
 }

@@ -9,7 +9,7 @@ use std::time::Duration;
 use portable_pty::{Child, CommandBuilder, PtySize, native_pty_system};
 
 /// How long a screen may take to show what is waited for: long, for a machine that is busy.
-const PATIENCE: Duration = Duration::from_secs(60);
+const PATIENCE: Duration = Duration::from_mins(1);
 
 struct Person {
     child: Box<dyn Child + Send + Sync>,
@@ -83,7 +83,7 @@ impl Person {
             }
             match self.shown.recv_timeout(PATIENCE) {
                 Ok(bytes) => self.screen.process(&bytes),
-                Err(_) => panic!("waited for {text:?} in vain; the screen is\n{screen}"),
+                Err(error) => panic!("waited for {text:?}: {error}; the screen is\n{screen}"),
             }
         }
     }
@@ -258,7 +258,7 @@ fn answers_from_a_file_make_the_same_plan() {
     }
     answers.push_str("check\nprint\nprints\n");
     let file = home.path().join("answers.txt");
-    std::fs::write(&file, answers).unwrap();
+    tallywatt::plan::store::write_atomic(&file, answers.as_bytes()).unwrap();
     let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
         .env("TALLYWATT_DATA", home.path())
         .current_dir(home.path())

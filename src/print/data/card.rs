@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::labels::{cord_facts, danger};
+use super::labels::cord_facts;
 use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::Length;
@@ -249,7 +249,7 @@ impl<'a> Tree<'a> {
             limit
                 .path
                 .iter()
-                .all(|id| danger(&context, id, None).is_none())
+                .all(|id| context.report.refusal(id, None).is_none())
         };
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
         let tightest = |limit: &&Limit| limit.continuous_amps.amount;
@@ -299,7 +299,7 @@ impl<'a> Tree<'a> {
             rails: rails.to_vec(),
             enforced: true,
             weakest: self.weakest == Some(id),
-            refused: danger(&self.context, id, owner).is_some(),
+            refused: self.context.report.refusal(id, owner).is_some(),
             ..Row::default()
         }
     }

@@ -6,7 +6,7 @@ use super::super::stock::{Stock, StockData};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::{Current, Wire};
-use crate::report::{Amount, Finding, Limit, Signal};
+use crate::report::{Amount, Finding, Limit};
 
 /// The data of `labels.typ`.
 #[derive(Debug, Serialize)]
@@ -152,7 +152,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
         labels.extend(socket(context, &outlet.id, None, Some(outlet)));
     }
     for cord in &plan.cords {
-        labels.push(match danger(context, &cord.id, None) {
+        labels.push(match context.report.refusal(&cord.id, None) {
             Some(finding) => refusal(context, &cord.id, None, finding),
             None => Label::Cord(self::cord(context, cord)),
         });
@@ -164,7 +164,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
         }
     }
     for part in &plan.boxes {
-        labels.push(match danger(context, &part.id, None) {
+        labels.push(match context.report.refusal(&part.id, None) {
             Some(finding) => refusal(context, &part.id, None, finding),
             None => Label::Box(self::part(context, part)),
         });
@@ -173,36 +173,6 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
         }
     }
     labels
-}
-
-/// Areas whose dangers lie in the gear itself, what is wrong with it for good before what is
-/// wrong with its use. The other areas name a part only to say where people or loads are.
-const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
-
-/// The finding that says this must not be used: one of danger that names it, or the part it
-/// belongs to; of several, the first by [`OF_GEAR`].
-pub(super) fn danger<'a>(
-    context: &Context<'a>,
-    id: &Id,
-    owner: Option<&Id>,
-) -> Option<&'a Finding> {
-    context
-        .report
-        .findings
-        .iter()
-        .filter(|finding| {
-            finding.signal == Signal::Danger
-                && finding
-                    .about
-                    .iter()
-                    .any(|about| about == id || owner == Some(about))
-        })
-        .filter_map(|finding| {
-            let rank = OF_GEAR.iter().position(|area| *area == finding.area)?;
-            Some((rank, finding))
-        })
-        .min_by_key(|(rank, _)| *rank)
-        .map(|(_, finding)| finding)
 }
 
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Finding) -> Label {
@@ -226,7 +196,7 @@ fn socket(
     outlet: Option<&Outlet>,
 ) -> Option<Label> {
     let limit = context.limit(id);
-    if let Some(finding) = danger(context, id, owner) {
+    if let Some(finding) = context.report.refusal(id, owner) {
         let shape = limit
             .map(|limit| limit.shape)
             .or(outlet.map(|outlet| outlet.shape));
@@ -296,7 +266,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet], owner: Option<&Id>) -> Vec<Own
                     "outlet-limit",
                     &[("amps", &context.capacity(&limit.continuous_amps))],
                 ),
-                refused: danger(context, &outlet.id, owner).is_some(),
+                refused: context.report.refusal(&outlet.id, owner).is_some(),
             })
         })
         .collect()
@@ -457,7 +427,7 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
         .filter(|(id, from)| {
             from.as_ref().is_some_and(|from| ids.contains(from))
                 && context.feed_limit(id).is_some()
-                && danger(context, id, None).is_none()
+                && context.report.refusal(id, None).is_none()
         })
         .map(|(id, _)| id.to_string());
     let loads: Vec<&Id> = context

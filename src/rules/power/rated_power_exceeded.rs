@@ -37,11 +37,17 @@ pub(super) const RULE: Rule = Rule {
     area: "power",
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
-    fixes: &["turns", "leg", "amps"],
+    fixes: &["turns", "hours", "leg", "amps"],
     check,
     #[cfg(test)]
     fires: &[
         &[("running = \"1500 W\"", "running = \"3600 W\"")],
+        // Nobody said when.
+        &[
+            ("running = \"1500 W\"", "running = \"3600 W\""),
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("hours = [\"18:30-19:00\"]", ""),
+        ],
         // 1800 VA for 900 W on the set's 30 A.
         &[
             ("running = \"1500 W\"", "running = \"1900 W\""),
@@ -82,7 +88,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("over", (demand - rated).into()),
                 ("time", clock(busiest_hour.minute)),
             ]),
-            "turns",
+            if busiest_hour.on.iter().all(Need::any_time) {
+                "hours"
+            } else {
+                "turns"
+            },
             values([]),
         );
         return;

@@ -1,7 +1,8 @@
 //! # SHOCK001 no-ground-fault-protection
 //!
 //! ## What it checks
-//! Whether every receptacle in use has ground-fault protection (GFCI) somewhere between it and the
+//! Whether every receptacle in use, and every free one that an appliance's plug fits, has
+//! ground-fault protection (GFCI) somewhere between it and the
 //! generator, at the receptacle, in the box, in a cord or in the set. Protection that nobody has
 //! confirmed counts as none. Ground that nobody has described counts as wet.
 //!
@@ -11,7 +12,8 @@
 //! small part of one ampere. A class A GFCI trips at 4 to 6 thousandths of an ampere.
 //!
 //! ## The arithmetic
-//! Each receptacle with a load on it is walked back to the generator until something with
+//! Each receptacle with a load on it, or with a free socket of the household shapes (5-15R and
+//! 5-20R), is walked back to the generator until something with
 //! ground-fault protection is met. If none is: wet or unknown ground is a danger, damp a warning,
 //! dry a caution. The cord that feeds a protected box is itself not protected by it: keep its
 //! connections off the ground and out of the wet.
@@ -34,6 +36,8 @@
 
 use crate::plan::{Answer, Ground, Id};
 use crate::rules::prelude::*;
+use crate::supply::LimitReason;
+use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
@@ -52,6 +56,8 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         &[("gfci = true # left", "gfci = false")],
         &[("gfci = true # left", "gfci = \"unknown\"")],
+        // Nothing is on it, but a socket is free.
+        &[("gfci = true # front", "gfci = false")],
         &[("gfci = true # left", "")],
         &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "")],
         &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "ground = \"dry\"")],
@@ -61,24 +67,28 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // Protected further up.
         &[("gfci = true # left", "gfci = false"), ("gfci = false # twist", "gfci = true")],
-        // Not in use.
-        &[("gfci = true # front", "gfci = false")],
     ],
 };
 
-/// The receptacles that loads are on, in the order of the tree.
-fn in_use(facts: &Facts<'_>) -> Vec<Id> {
+/// The receptacles that loads are on, or that invite one because a household plug fits and a
+/// socket is free, in the order of the tree. What is not fed invites nothing.
+fn in_reach(facts: &Facts<'_>) -> Vec<Id> {
     let needs = facts.needs();
     facts
         .supply
         .receptacles()
-        .filter(|(ix, ..)| needs.iter().any(|need| need.at == Some(*ix)))
+        .filter(|(ix, node, shape, sockets)| {
+            let used = needs.iter().any(|need| need.at == Some(*ix));
+            let household = matches!(shape.0, Configuration::N5_15 | Configuration::N5_20);
+            let free = facts.supply.fed_from(*ix).count() < usize::from(*sockets);
+            used || (household && free && node.reason != LimitReason::NotFed)
+        })
         .map(|(_, node, ..)| node.id.clone())
         .collect()
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let bare: Vec<Id> = in_use(facts)
+    let bare: Vec<Id> = in_reach(facts)
         .into_iter()
         .filter(|id| {
             facts

@@ -1,5 +1,7 @@
 //! The core against sources outside of it: published tables, worked examples, oracle cases.
 
+#[path = "core/demo.rs"]
+mod demo;
 #[path = "core/plan.rs"]
 mod plan;
 #[path = "core/rules.rs"]

@@ -1,0 +1,19 @@
+//! The reports of both demo plans, whole. A change here is a change of what people are told.
+
+use tallywatt::plan::{self, demo};
+use tallywatt::report;
+
+fn report_of(text: &str) -> String {
+    let plan = plan::read(text).expect("a demo plan has no problems");
+    report::build(&plan).to_json().expect("a report is JSON")
+}
+
+#[test]
+fn the_weekend_as_packed() {
+    insta::assert_snapshot!(report_of(demo::WEEKEND));
+}
+
+#[test]
+fn the_weekend_put_right() {
+    insta::assert_snapshot!(report_of(demo::MENDED));
+}

@@ -117,9 +117,7 @@ impl Build<'_> {
         let extra = |key: &str| format!("generator.{key}");
         Generator {
             name: self.name("generator.name", "suggest-generator-name"),
-            rated: self
-                .amount::<Power>("generator.rated", Round::Down)
-                .or(Power::ZERO),
+            rated: self.amount("generator.rated", Round::Down),
             peak: self.amount("generator.peak", Round::Down),
             voltage: match self.draft.text("generator.voltage") {
                 Some("120-240") => System::V120_240,

@@ -222,7 +222,8 @@ pub(super) const GENERATOR: &[Step] = &[
         "rated",
         "generator-rated",
         Takes::Typed(Form::Power),
-    ),
+    )
+    .rather_unknown(),
     step(
         Group::Generator,
         "peak",

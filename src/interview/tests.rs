@@ -243,8 +243,7 @@ fn knows_nothing() {
     let plan = planned(
         "\
                 # the usual name
-unknown         # cannot be: told where to look
-2000 W
+unknown
 unknown
 
 unknown
@@ -283,6 +282,7 @@ check
     );
     let load = &plan.loads[0];
     assert_eq!(load.running, Answer::Unknown);
+    assert_eq!(plan.generator.rated, Answer::Unknown);
     assert_eq!(plan.generator.peak, Answer::Unknown);
     assert_eq!(plan.cords[0].wire, Answer::Unknown);
     assert_eq!(plan.cords[0].coiled, Answer::Unknown);
@@ -349,7 +349,10 @@ back
 check
 ",
     );
-    assert_eq!(plan.generator.rated, Power::from_milliwatts(2_800_000));
+    assert_eq!(
+        plan.generator.rated,
+        Answer::Known(Power::from_milliwatts(2_800_000))
+    );
     assert_eq!(plan.loads.len(), 2);
     assert_eq!(plan.loads[0].name, "Old toaster");
     assert_eq!(
@@ -465,7 +468,7 @@ check
 
 #[test]
 fn a_bad_answer_says_what_is_taken_and_asks_again() {
-    let (outcome, kept, said) = answers("\n2800\nlots\n2800 V\n\n0 W\n2.8 kW\n2000 W\n?\n");
+    let (outcome, kept, said) = answers("\n2800\nlots\n2800 V\n0 W\n2.8 kW\n2000 W\n?\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
         "In which unit? Add one of: W, kW, mW.",

@@ -115,7 +115,11 @@ fn generator() -> impl Strategy<Value = Generator> {
     (
         (
             prop_oneof![Just(String::new()), name()],
-            quantity::<Power>(50_000, 50_000_000),
+            prop_oneof![
+                // It may be unknown, but not left out.
+                1 => Just(Answer::Unknown),
+                4 => quantity::<Power>(50_000, 50_000_000).prop_map(Answer::Known),
+            ],
             answer(quantity::<Power>(50_000_000, 100_000_000)),
             select(vec![System::V120, System::V120_240]),
             answer(select(vec![Neutral::Floating, Neutral::Bonded])),

@@ -212,7 +212,7 @@ pub struct Generator {
     /// What its owner calls it.
     pub name: String,
     /// Power it can keep up for hours ("running").
-    pub rated: Power,
+    pub rated: Answer<Power>,
     /// Power it can give for a few seconds ("peak", "starting").
     pub peak: Answer<Power>,
     /// What its outlets give.

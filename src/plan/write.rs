@@ -108,7 +108,7 @@ fn generator(out: &mut Out, generator: &Generator) {
         "name",
         (!generator.name.is_empty()).then_some(&generator.name),
     );
-    out.text("rated", natural(generator.rated, Round::Down));
+    out.quantity("rated", &generator.rated, Round::Down);
     out.quantity("peak", &generator.peak, Round::Down);
     out.text(
         "voltage",

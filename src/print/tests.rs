@@ -73,7 +73,7 @@ fn small() -> (Plan, Report) {
         },
         generator: Generator {
             name: "the blue one".into(),
-            rated: Power::from_milliwatts(2_800_000),
+            rated: Answer::Known(Power::from_milliwatts(2_800_000)),
             outlets: vec![
                 outlet("front", "5-20R", 20, false),
                 outlet("twist", "L5-30R", 30, false),

@@ -109,14 +109,15 @@ fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
     })
 }
 
-/// Time on one tank at this demand, rounded down; `None` without published running times.
+/// Time on one tank at this demand, rounded down; `None` without a rated power
+/// or published running times.
 ///
 /// Between two published loads the fuel burnt per hour is taken to lie on a straight line;
 /// that is nearer to how engines burn than a straight line in hours, and gives fewer. Below
 /// the least load no longer time is promised; above the greatest, less in proportion.
 #[must_use]
 pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
-    let rated = i128::from(set.rated.milliwatts());
+    let rated = i128::from(set.rated.known()?.milliwatts());
     if rated <= 0 {
         return None;
     }
@@ -154,7 +155,7 @@ pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::Runtime;
+    use crate::plan::{Answer, Runtime};
     use crate::quantity::Percent;
 
     fn set() -> Generator {
@@ -163,7 +164,7 @@ mod tests {
             lasts: Hours::from_millihours(millihours),
         };
         Generator {
-            rated: Power::from_milliwatts(2_000_000),
+            rated: Answer::Known(Power::from_milliwatts(2_000_000)),
             runtime: vec![point(100, 3000), point(25, 8000)],
             ..Generator::default()
         }

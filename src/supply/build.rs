@@ -26,6 +26,9 @@ const UNKNOWN_WIRING: Wire = Wire::Awg(14);
 const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.
 const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
+/// A set whose plate nobody has read is taken for the smallest that is common (common practice,
+/// no source).
+const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
 /// 5,000 ft: above most camps that can be driven to.
 const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
 /// 100 °F, rounded up.
@@ -127,9 +130,14 @@ impl<'a> Builder<'a> {
         let (set, site) = (&plan.generator, &plan.site);
         let altitude = self.or_assume(site.altitude, UNKNOWN_ALTITUDE, "site.altitude", "altitude");
         let air = self.or_assume(site.air, UNKNOWN_AIR, "site.air", "air");
-        self.supply.rated = derating::left(set.rated, altitude, air);
-        let peak = self.or_assume(set.peak, set.rated, "generator.peak", "peak");
-        self.supply.peak = derating::left(peak.max(set.rated), altitude, air);
+        let least = set
+            .peak
+            .known()
+            .map_or(UNKNOWN_RATED, |peak| UNKNOWN_RATED.min(*peak));
+        let marked = self.or_assume(set.rated, least, "generator.rated", "rated");
+        self.supply.rated = derating::left(marked, altitude, air);
+        let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");
+        self.supply.peak = derating::left(peak.max(marked), altitude, air);
 
         let (legs, count) = match set.voltage {
             System::V120 => (Legs::One(Leg::A), 1),

@@ -684,3 +684,21 @@ fn power_that_the_outlets_in_use_cannot_reach() {
     // Nothing is plugged in yet: then all outlets count.
     is(with(""), "3600", "0");
 }
+
+#[test]
+fn a_plate_nobody_has_read_is_the_smallest_set() {
+    let text = tallywatt::plan::demo::WEEKEND;
+    let known = tallywatt::report::build(&tallywatt::plan::read(text).expect("a plan"));
+    let text = text.replacen("rated = \"2800 W\"", "rated = \"unknown\"", 1);
+    let unknown = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
+    assert!(unknown.figures.usable.rated_watts.amount < known.figures.usable.rated_watts.amount);
+    // Not known, so said: and no running time can be promised from shares of an unknown load.
+    assert!(
+        unknown
+            .figures
+            .assumed
+            .iter()
+            .any(|assumed| assumed.field == "generator.rated")
+    );
+    assert_eq!(unknown.figures.energy.hours_per_tank, None);
+}

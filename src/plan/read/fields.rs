@@ -104,6 +104,20 @@ impl<'t> Fields<'t> {
         }
     }
 
+    /// A value that may be unknown but not be left out.
+    pub(super) fn required_answer<T>(
+        &self,
+        key: &'static str,
+        example: &'static str,
+        read: impl FnOnce(&Field<'t>) -> Option<T>,
+    ) -> Answer<T> {
+        if self.get(key).is_none() {
+            self.sink
+                .put(self.span.clone(), ProblemKind::MissingKey { key, example });
+        }
+        self.answer(key, read)
+    }
+
     /// A value that may be left out but not be unknown.
     pub(super) fn optional<T>(
         &self,

@@ -155,6 +155,7 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
 mod tests {
     use super::*;
     use crate::plan::{Answer, Draw};
+    use crate::quantity::Power;
 
     const SMALLEST: &str = r#"
 format = 1
@@ -169,7 +170,10 @@ shape = "5-20R"
     #[test]
     fn the_smallest_plan_reads() {
         let plan = read(SMALLEST).unwrap();
-        assert_eq!(plan.generator.rated.milliwatts(), 2_000_000);
+        assert_eq!(
+            plan.generator.rated,
+            Answer::Known(Power::from_milliwatts(2_000_000))
+        );
         assert_eq!(plan.generator.outlets[0].breaker, Answer::Missing);
         assert_eq!(plan.generator.outlets[0].socket_count(), 2);
     }

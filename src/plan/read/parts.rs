@@ -169,13 +169,13 @@ fn site(fields: &Fields<'_>) -> Site {
 }
 
 fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
-    let rated = fields.required("rated", r#"rated = "2800 W""#, |field| {
+    let rated = fields.required_answer("rated", r#"rated = "2800 W""#, |field| {
         field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)
     });
     let peak = fields.answer("peak", |field| {
         let peak: Power =
             field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)?;
-        at_least(field, peak, "rated", rated)
+        at_least(field, peak, "rated", rated.known().copied())
     });
     // A set of two legs that passed for one would seem to give twice what an outlet of it can.
     let voltage = fields.required("voltage", r#"voltage = "120 V""#, |field| {
@@ -217,7 +217,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             .unwrap_or_default(),
         noise: fields.answer("noise", noise),
         outlets: outlets?,
-        rated: rated?,
+        rated,
         voltage: voltage?,
     })
 }

@@ -190,7 +190,7 @@ fn power(context: &Context<'_>) -> Section {
         &[METHODS.formula.source, METHODS.rule_of_thumb.source],
         &[("what", 3), ("#figure", 2)],
         vec![
-            line("ws-power-marked", context.exactly(set.rated)),
+            line("ws-power-marked", context.answer(set.rated)),
             line("ws-power-peak-marked", context.answer(set.peak)),
             line("ws-power-altitude", metres(site.altitude)),
             line("ws-power-air", celsius(site.air)),

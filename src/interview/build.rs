@@ -119,10 +119,11 @@ impl Build<'_> {
             name: self.name("generator.name", "suggest-generator-name"),
             rated: self.amount("generator.rated", Round::Down),
             peak: self.amount("generator.peak", Round::Down),
-            voltage: match self.draft.text("generator.voltage") {
-                Some("120-240") => System::V120_240,
-                _ => System::V120,
-            },
+            voltage: self.read("generator.voltage", |text| match text {
+                "120" => Some(System::V120),
+                "120-240" => Some(System::V120_240),
+                _ => None,
+            }),
             neutral: self.read("generator.neutral", |text| match text {
                 "floating" => Some(Neutral::Floating),
                 "bonded" => Some(Neutral::Bonded),

@@ -237,6 +237,7 @@ pub(super) const GENERATOR: &[Step] = &[
         "generator-voltage",
         Takes::Pick(|_, _| words("generator-voltage", &["120", "120-240"])),
     )
+    .unknown()
     .suggest(|_, _| said("120")),
     step(
         Group::Generator,
@@ -335,7 +336,7 @@ fn ended(mut items: Vec<Item>, id: &str, draft: &Draft, key: &str, may_end: bool
 }
 
 fn outlet_faces(draft: &Draft, at: At) -> Vec<Item> {
-    let two_legs = draft.text("generator.voltage") == Some("120-240");
+    let two_legs = draft.text("generator.voltage") != Some("120");
     ended(
         shape_items(two_legs),
         "outlet-face",

@@ -121,7 +121,11 @@ fn generator() -> impl Strategy<Value = Generator> {
                 4 => quantity::<Power>(50_000, 50_000_000).prop_map(Answer::Known),
             ],
             answer(quantity::<Power>(50_000_000, 100_000_000)),
-            select(vec![System::V120, System::V120_240]),
+            select(vec![
+                Answer::Unknown,
+                Answer::Known(System::V120),
+                Answer::Known(System::V120_240),
+            ]),
             answer(select(vec![Neutral::Floating, Neutral::Bonded])),
             answer(any::<bool>()),
             answer(any::<bool>()),

@@ -216,7 +216,7 @@ pub struct Generator {
     /// Power it can give for a few seconds ("peak", "starting").
     pub peak: Answer<Power>,
     /// What its outlets give.
-    pub voltage: System,
+    pub voltage: Answer<System>,
     /// Whether its neutral is joined to its frame.
     pub neutral: Answer<Neutral>,
     /// Whether a plug that joins neutral to ground is fitted.

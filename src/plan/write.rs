@@ -110,13 +110,12 @@ fn generator(out: &mut Out, generator: &Generator) {
     );
     out.quantity("rated", &generator.rated, Round::Down);
     out.quantity("peak", &generator.peak, Round::Down);
-    out.text(
-        "voltage",
-        match generator.voltage {
+    out.answer("voltage", &generator.voltage, |voltage| {
+        quoted(match voltage {
             System::V120 => "120 V",
             System::V120_240 => "120/240 V",
-        },
-    );
+        })
+    });
     out.answer("neutral", &generator.neutral, |neutral| {
         quoted(match neutral {
             Neutral::Floating => "floating",

@@ -139,7 +139,13 @@ impl<'a> Builder<'a> {
         let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");
         self.supply.peak = derating::left(peak.max(marked), altitude, air);
 
-        let (legs, count) = match set.voltage {
+        // Taken for two legs, a set can give each 120 V outlet only half.
+        let voltage = set.voltage.or(System::V120_240);
+        if !set.voltage.is_known() {
+            let word = Value::Name("120/240 V".to_owned());
+            self.assume("generator.voltage", word, "voltage");
+        }
+        let (legs, count) = match voltage {
             System::V120 => (Legs::One(Leg::A), 1),
             System::V120_240 => (Legs::Both, 2),
         };

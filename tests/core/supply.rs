@@ -702,3 +702,29 @@ fn a_plate_nobody_has_read_is_the_smallest_set() {
     );
     assert_eq!(unknown.figures.energy.hours_per_tank, None);
 }
+
+#[test]
+fn an_unknown_voltage_gives_each_outlet_half() {
+    let text = tallywatt::plan::demo::WEEKEND;
+    let known = tallywatt::report::build(&tallywatt::plan::read(text).expect("a plan"));
+    let text = text.replacen("voltage = \"120 V\"", "voltage = \"unknown\"", 1);
+    let unknown = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
+    let amps = |report: &tallywatt::report::Report| {
+        let twist = report
+            .figures
+            .limits
+            .iter()
+            .find(|limit| limit.id.as_str() == "twist");
+        twist.expect("it is fed").short_amps.amount
+    };
+    // Half of the set's 2309.98 W at 120 V, in whole milliamperes.
+    assert_eq!(amps(&known).to_string(), "19.249");
+    assert_eq!(amps(&unknown).to_string(), "9.624");
+    assert!(
+        unknown
+            .figures
+            .assumed
+            .iter()
+            .any(|assumed| assumed.field == "generator.voltage")
+    );
+}

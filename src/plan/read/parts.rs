@@ -178,11 +178,11 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
         at_least(field, peak, "rated", rated.known().copied())
     });
     // A set of two legs that passed for one would seem to give twice what an outlet of it can.
-    let voltage = fields.required("voltage", r#"voltage = "120 V""#, |field| {
+    let voltage = fields.required_answer("voltage", r#"voltage = "120 V""#, |field| {
         field.choice(
             &["120 V", "120/240 V"],
             &[System::V120, System::V120_240],
-            false,
+            true,
         )
     });
     let outlets = outlets(fields, OUTLET, &Owner::Generator, "generator", names);
@@ -218,7 +218,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
         noise: fields.answer("noise", noise),
         outlets: outlets?,
         rated,
-        voltage: voltage?,
+        voltage,
     })
 }
 

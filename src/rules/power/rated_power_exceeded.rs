@@ -26,10 +26,10 @@
 //! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
 //! - The sum of the loads against the rated power is arithmetic: common practice, no source.
 
-use crate::plan::System;
 use crate::quantity::{Current, Power};
 use crate::rules::demand::{Need, busiest, clock, quantity};
 use crate::rules::prelude::*;
+use crate::supply::Legs;
 
 pub(super) const RULE: Rule = Rule {
     code: "POWER001",
@@ -112,9 +112,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("over", (demand - limit).into()),
                 ("time", clock(fullest.minute)),
             ]),
-            match facts.plan.generator.voltage {
-                System::V120 => "amps",
-                System::V120_240 => "leg",
+            if facts.supply.nodes[0].legs == Legs::Both {
+                "leg"
+            } else {
+                "amps"
             },
             values([]),
         );

@@ -3,7 +3,7 @@
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Ratio, SoundLevel, Temperature, Voltage, Volume, Wire,
 };
-use crate::tables::shape::{Plug, Receptacle};
+use crate::tables::shape::{Circuit, Plug, Receptacle};
 
 /// The version of the plan format written by this program.
 pub const FORMAT: i64 = 1;
@@ -352,6 +352,17 @@ pub struct Cord {
 }
 
 impl Cord {
+    /// The circuit it passes on, which says how many of its conductors carry current and how many
+    /// it needs. That of its plug; an adapter to one receptacle of fewer conductors uses only
+    /// these. A splitter of a two-leg plug may use both legs, whatever its ends are.
+    #[must_use]
+    pub fn circuit(&self) -> Circuit {
+        match (self.plug.0.circuit(), self.ends.as_slice()) {
+            (Circuit::TwoLegsNeutral, [only]) => only.0.circuit(),
+            (circuit, _) => circuit,
+        }
+    }
+
     /// The id of end `index`, counting from zero.
     #[must_use]
     pub fn end_id(&self, index: usize) -> Id {

@@ -6,7 +6,7 @@ use super::{DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, S
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet, Plan, System};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
 use crate::report::{Amount, Assumption, Value};
-use crate::tables::conductor::{self, Carrying};
+use crate::tables::conductor;
 use crate::tables::shape::{Circuit, Plug, Receptacle};
 use crate::tables::{copper, derating};
 
@@ -434,11 +434,7 @@ impl<'a> Builder<'a> {
         if cord.gfci == Answer::Unknown {
             self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
         }
-        let carrying = match cord.plug.0.circuit() {
-            Circuit::OneLeg | Circuit::TwoLegs => Carrying::Two,
-            Circuit::TwoLegsNeutral => Carrying::Three,
-        };
-        let mut ampacity = conductor::flexible_ampacity(wire, carrying);
+        let mut ampacity = conductor::flexible_ampacity(wire, cord.circuit().into());
         if coiled {
             ampacity = Current::from_milliamps(ampacity.milliamps() / COILED_DIVISOR);
         }

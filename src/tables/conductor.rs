@@ -5,6 +5,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use super::data::{self, Rows};
+use super::shape::Circuit;
 use super::source::Source;
 use crate::quantity::{Current, Length, Wire};
 
@@ -156,6 +157,17 @@ pub enum Carrying {
     Two,
     /// Two hots and a neutral.
     Three,
+}
+
+/// Hot and neutral, or two hots, are two; with both legs and a neutral between unequal loads,
+/// three (from memory).
+impl From<Circuit> for Carrying {
+    fn from(circuit: Circuit) -> Self {
+        match circuit {
+            Circuit::OneLeg | Circuit::TwoLegs => Self::Two,
+            Circuit::TwoLegsNeutral => Self::Three,
+        }
+    }
 }
 
 /// The ampacity of a flexible cord (NEC table 400.5(A)(1), at 30 °C). A size between two of the

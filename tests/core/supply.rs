@@ -728,3 +728,28 @@ fn an_unknown_voltage_gives_each_outlet_half() {
             .any(|assumed| assumed.field == "generator.voltage")
     );
 }
+
+#[test]
+fn an_adapter_to_one_leg_loads_two_of_its_wires_and_a_splitter_three() {
+    let plan = |ends: &str| {
+        format!(
+            "format = 1\n[generator]\nrated = \"20 kW\"\nvoltage = \"120/240 V\"\n\
+             [[generator.outlet]]\nid = \"four\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\n\
+             [[cord]]\nid = \"dogbone\"\nfrom = \"four\"\nplug = \"L14-30P\"\nends = [{ends}]\n\
+             wire = \"10 AWG\"\nconductors = 4\nlength = \"2 ft\"\ncoiled = false\n"
+        )
+    };
+    let carries = |ends: &str, id: &str| {
+        let report = tallywatt::report::build(&tallywatt::plan::read(&plan(ends)).expect("a plan"));
+        let limit = report
+            .figures
+            .limits
+            .iter()
+            .find(|limit| limit.id.as_str() == id);
+        limit.expect("it is fed").short_amps.amount.to_string()
+    };
+    // NEC Table 400.5(A)(1), 10 AWG: 30 A with two current-carrying conductors, 25 A with three
+    // (from a secondary copy).
+    assert_eq!(carries("\"TT-30R\"", "dogbone"), "30");
+    assert_eq!(carries("\"TT-30R\", \"TT-30R\"", "dogbone.1"), "25");
+}

@@ -45,12 +45,21 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("conductors = 3 # long", "conductors = 4")]],
+    spares: &[
+        &[],
+        &[("conductors = 3 # long", "conductors = 4")],
+        // An adapter from four slots to one 120 V receptacle: hot, neutral and ground are enough.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\"", "shape = \"L14-30R\"\nbreaker = \"30 A\""),
+            ("plug = \"L5-30P\" # long", "plug = \"L14-30P\""),
+        ],
+    ],
 };
 
-/// Conductors a cord of this plug needs, ground included.
+/// Conductors the cord needs, ground included.
 fn needed(cord: &Cord) -> u8 {
-    match cord.plug.0.circuit() {
+    match cord.circuit() {
         Circuit::OneLeg | Circuit::TwoLegs => 3,
         Circuit::TwoLegsNeutral => 4,
     }

@@ -43,8 +43,8 @@ use crate::plan::Id;
 use crate::quantity::{Current, Wire};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
-use crate::tables::conductor::{Carrying, flexible_ampacity};
-use crate::tables::shape::{Circuit, Configuration};
+use crate::tables::conductor::flexible_ampacity;
+use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -141,13 +141,9 @@ enum Failing {
 /// The rating of a part, of a coiled cord as if it were unwound.
 fn unwound(facts: &Facts<'_>, node: &Node) -> Current {
     let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
-    match (&node.kind, cord.and_then(|cord| cord.wire.known())) {
-        (NodeKind::Cord { plug, .. }, Some(wire)) if node.reason == LimitReason::CoiledCord => {
-            let carrying = match plug.0.circuit() {
-                Circuit::OneLeg | Circuit::TwoLegs => Carrying::Two,
-                Circuit::TwoLegsNeutral => Carrying::Three,
-            };
-            flexible_ampacity(*wire, carrying).min(plug.0.rating())
+    match (cord, cord.and_then(|cord| cord.wire.known())) {
+        (Some(cord), Some(wire)) if node.reason == LimitReason::CoiledCord => {
+            flexible_ampacity(*wire, cord.circuit().into()).min(cord.plug.0.rating())
         }
         _ => node.rating,
     }

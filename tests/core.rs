@@ -4,6 +4,8 @@
 mod demo;
 #[path = "core/plan.rs"]
 mod plan;
+#[path = "core/power_flow/mod.rs"]
+mod power_flow;
 #[path = "core/rules.rs"]
 mod rules;
 #[path = "core/sharing/mod.rs"]

@@ -11,7 +11,7 @@ use super::loads::LoadUnit;
 use super::{Drop, Sharing};
 use crate::plan::{Id, LoadKind};
 use crate::quantity::{Percent, Voltage, narrow};
-use crate::supply::drop::{Microvolts, Running, lost};
+use crate::supply::drop::{Draws, Microvolts, Running, lost};
 use crate::supply::{NodeIx, Supply};
 
 /// One entry for each placed load, in the order of the loads.
@@ -31,7 +31,11 @@ pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) 
             let load = Running {
                 at: *receptacles.get(&unit.id)?,
                 current: unit.running_current,
-                constant_power: unit.kind != LoadKind::Heater,
+                draws: if unit.kind == LoadKind::Heater {
+                    Draws::Current
+                } else {
+                    Draws::Power
+                },
             };
             Some((unit, load))
         })

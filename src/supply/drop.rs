@@ -72,8 +72,19 @@ pub struct Running {
     pub at: NodeIx,
     /// Its current at nominal voltage.
     pub current: Current,
-    /// Whether it takes the same power at any voltage.
-    pub constant_power: bool,
+    /// What becomes of its current as the voltage sinks.
+    pub draws: Draws,
+}
+
+/// What a load draws when it gets less than its nominal voltage.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Draws {
+    /// Its nominal current, whatever the voltage: how anyone would reckon by hand.
+    Current,
+    /// The same power, so more current: switched-mode supplies, loaded motors.
+    Power,
+    /// Less current, as a plain resistance does: heaters.
+    Resistance,
 }
 
 impl Supply {
@@ -96,40 +107,41 @@ impl Supply {
         self.drop_with(at, loads, &nominal_currents(loads))
     }
 
-    /// The same with loads of constant power drawing more as their voltage sinks, worked out
-    /// until it settles. `None` when it does not: the line cannot carry them.
+    /// The same with each load drawing what it draws at the voltage left to it ([`Draws`]),
+    /// worked out until it settles. `None` when it does not: the line cannot carry them.
     #[must_use]
     pub fn settled_drop(&self, at: NodeIx, loads: &[Running]) -> Option<Microvolts> {
-        // Each round the drop grows towards its end, by less each time; a line that loses so
-        // much that this takes longer is past use.
+        // Each round comes nearer to the end, by less each time; a line that loses so much that
+        // this takes longer is past use.
         const ROUNDS: usize = 64;
         const SETTLED: Microvolts = 10;
         let mut currents = nominal_currents(loads);
-        let mut last = None;
+        let mut last: Option<Vec<Microvolts>> = None;
         for _ in 0..ROUNDS {
-            let drop_at = |node| self.drop_with(node, loads, &currents);
-            let drop = drop_at(at);
             let left: Vec<Microvolts> = loads
                 .iter()
-                .map(|load| self.nominal(load.at) - drop_at(load.at))
+                .map(|load| self.nominal(load.at) - self.drop_with(load.at, loads, &currents))
                 .collect();
-            if last.is_some_and(|last: Microvolts| (drop - last).abs() <= SETTLED) {
-                return Some(drop);
+            let near = |(one, other): (&Microvolts, &Microvolts)| (one - other).abs() <= SETTLED;
+            if last.is_some_and(|last| last.iter().zip(&left).all(near)) {
+                return Some(self.drop_with(at, loads, &currents));
             }
-            last = Some(drop);
             for (index, load) in loads.iter().enumerate() {
-                if load.constant_power {
-                    let nominal = self.nominal(load.at);
-                    // Below half of the nominal voltage there is no settling any more.
-                    if left[index] * 2 < nominal {
-                        return None;
+                let nominal = self.nominal(load.at);
+                let current = i128::from(load.current.milliamps()) * 1000;
+                currents[index] = match load.draws {
+                    Draws::Current => current,
+                    Draws::Power => {
+                        // Below half of the nominal voltage there is no settling any more.
+                        if left[index] * 2 < nominal {
+                            return None;
+                        }
+                        div_up(current * nominal, left[index])
                     }
-                    currents[index] = div_up(
-                        i128::from(load.current.milliamps()) * 1000 * nominal,
-                        left[index],
-                    );
-                }
+                    Draws::Resistance => div_up(current * left[index].max(0), nominal.max(1)),
+                };
             }
+            last = Some(left);
         }
         None
     }
@@ -311,15 +323,15 @@ coiled = false
             let id = crate::plan::Id::reference(id).expect("an id");
             supply.receptacle(&id).expect("a receptacle")
         };
-        let load = |id: &str, milliamps: i64, constant_power: bool| Running {
+        let load = |id: &str, milliamps: i64, draws: Draws| Running {
             at: at(id),
             current: Current::from_milliamps(milliamps),
-            constant_power,
+            draws,
         };
         // 0.2 x 1.24 ohm out and back. 10 A at 240 V lose 2.48 V, as they do at 120 V.
-        let heavy = load("cord.2", 10_000, false);
+        let heavy = load("cord.2", 10_000, Draws::Current);
         assert_eq!(supply.nominal_drop(at("cord.2"), &[heavy]), 2_480_000);
-        let light = load("cord.3", 10_000, false);
+        let light = load("cord.3", 10_000, Draws::Current);
         assert_eq!(supply.nominal_drop(at("cord.3"), &[light]), 2_480_000);
         // Both together: leg A carries 20 A and leg B 10 A.
         let both = [heavy, light];
@@ -328,7 +340,7 @@ coiled = false
         // At the set itself nothing is lost.
         assert_eq!(supply.nominal_drop(at("big"), &both), 0);
         // Constant power loses more than its nominal current does.
-        let constant = load("cord.3", 10_000, true);
+        let constant = load("cord.3", 10_000, Draws::Power);
         let settled = supply
             .settled_drop(at("cord.3"), &[constant])
             .expect("it settles");
@@ -341,7 +353,7 @@ coiled = false
             .expect("a solution");
         near(settled, exact, 20);
         // 1000 A would lose more than there is.
-        let wild = load("cord.3", 1_000_000, true);
+        let wild = load("cord.3", 1_000_000, Draws::Power);
         assert_eq!(supply.settled_drop(at("cord.3"), &[wild]), None);
     }
 

@@ -1,0 +1,161 @@
+//! Voltage drop against a power-flow library (pandapower 3.5.6), on trees drawn at random.
+//!
+//! `record.py` made `record.jsonl`; the library is not needed to run these tests.
+
+use std::fmt::Write as _;
+
+use serde::Deserialize;
+use tallywatt::plan::Id;
+use tallywatt::quantity::Current;
+use tallywatt::supply::Supply;
+use tallywatt::supply::drop::{Draws, Microvolts, Running};
+
+#[derive(Deserialize)]
+struct Cord {
+    from: i32,
+    gauge: i8,
+    feet: u32,
+}
+
+#[derive(Deserialize)]
+struct Load {
+    at: usize,
+    watts: i64,
+    kind: String,
+}
+
+#[derive(Deserialize)]
+struct Tree {
+    cords: Vec<Cord>,
+    loads: Vec<Load>,
+    /// Volts at the end of each cord, with each load drawing its nominal current.
+    nominal: Vec<f64>,
+    /// The same, heaters as resistances and electronics at constant power.
+    settled: Vec<f64>,
+}
+
+fn trees() -> Vec<Tree> {
+    include_str!("record.jsonl")
+        .lines()
+        .skip(1)
+        .map(|line| serde_json::from_str(line).expect("a tree"))
+        .collect()
+}
+
+impl Tree {
+    fn supply(&self) -> Supply {
+        let mut text = String::from(
+            "format = 1\nregion = \"north-america\"\n[site]\nname = \"x\"\n[generator]\n\
+             name = \"g\"\nrated = \"9000 W\"\nvoltage = \"120 V\"\n[[generator.outlet]]\n\
+             id = \"set\"\nshape = \"5-20R\"\nsockets = 9\n",
+        );
+        for (index, cord) in self.cords.iter().enumerate() {
+            let from = match cord.from {
+                -1 => "set".to_owned(),
+                above => format!("c{above}.{}", index + 1),
+            };
+            // One end for every cord there may be, so that any of them finds a free one.
+            let ends = vec!["\"5-20R\""; self.cords.len() + 1].join(", ");
+            let _ = write!(
+                text,
+                "[[cord]]\nid = \"c{index}\"\nfrom = \"{from}\"\nplug = \"5-15P\"\n\
+                 ends = [{ends}]\nwire = \"{} AWG\"\nconductors = 3\nlength = \"{} ft\"\n\
+                 coiled = false\n",
+                cord.gauge, cord.feet
+            );
+        }
+        let plan = tallywatt::plan::read(&text).unwrap_or_else(|error| panic!("{error:?}\n{text}"));
+        let supply = Supply::build(&plan);
+        assert!(supply.detached.is_empty(), "{:?}", supply.detached);
+        supply
+    }
+
+    fn running(&self, supply: &Supply, draws: impl Fn(&Load) -> Draws) -> Vec<Running> {
+        self.loads
+            .iter()
+            .map(|load| Running {
+                at: end(supply, load.at),
+                // At 120 V; the record holds whole tenths of an ampere.
+                current: Current::from_milliamps(load.watts * 1000 / 120),
+                draws: draws(load),
+            })
+            .collect()
+    }
+}
+
+fn end(supply: &Supply, cord: usize) -> tallywatt::supply::NodeIx {
+    let id = Id::reference(&format!("c{cord}.1")).expect("an id");
+    supply.receptacle(&id).expect("a receptacle")
+}
+
+/// From the record, to the microvolt.
+#[allow(clippy::cast_possible_truncation)]
+fn microvolts(volts: f64) -> Microvolts {
+    (volts * 1e6).round() as Microvolts
+}
+
+/// Rounding: each cord up by a microvolt, and the library's reactance of a milliohm.
+const NEAR: Microvolts = 200;
+const FULL: Microvolts = 120_000_000;
+
+#[test]
+fn nominal_currents_lose_what_the_library_says() {
+    let trees = trees();
+    assert!(trees.len() >= 200, "{} trees", trees.len());
+    for tree in trees {
+        let supply = tree.supply();
+        let running = tree.running(&supply, |_| Draws::Current);
+        for (cord, volts) in tree.nominal.iter().enumerate() {
+            let left = FULL - supply.nominal_drop(end(&supply, cord), &running);
+            let expected = microvolts(*volts);
+            assert!(
+                (left - expected).abs() <= NEAR,
+                "c{cord}: {left}, not {expected}"
+            );
+        }
+    }
+}
+
+#[test]
+fn resistances_and_constant_power_settle_where_the_library_does() {
+    for tree in trees() {
+        let supply = tree.supply();
+        let running = tree.running(&supply, |load| match load.kind.as_str() {
+            "heater" => Draws::Resistance,
+            _ => Draws::Power,
+        });
+        for (cord, volts) in tree.settled.iter().enumerate() {
+            let drop = supply
+                .settled_drop(end(&supply, cord), &running)
+                .expect("the library found a solution");
+            let expected = microvolts(*volts);
+            assert!(
+                (FULL - drop - expected).abs() <= NEAR,
+                "c{cord}: {}, not {expected}",
+                FULL - drop
+            );
+        }
+    }
+}
+
+/// The report counts a heater with its nominal current. That is never less than what it loses.
+#[test]
+fn what_the_report_counts_is_never_less_than_what_is_lost() {
+    for tree in trees() {
+        let supply = tree.supply();
+        let counted = tree.running(&supply, |load| match load.kind.as_str() {
+            "heater" => Draws::Current,
+            _ => Draws::Power,
+        });
+        for (cord, volts) in tree.settled.iter().enumerate() {
+            // A line that gives up under the heavier reckoning counts as losing everything.
+            let drop = supply
+                .settled_drop(end(&supply, cord), &counted)
+                .unwrap_or(FULL);
+            assert!(
+                drop + NEAR >= FULL - microvolts(*volts),
+                "c{cord}: {drop} of {volts} V"
+            );
+        }
+    }
+}

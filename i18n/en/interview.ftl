@@ -69,17 +69,12 @@ ask-generator-neutral = Is its neutral floating or bonded?
     .help =
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
         Floating: nothing inside joins the neutral wire to the frame. Bonded: the maker has joined them.
+        A bonding plug looks like a plug without a cord, and someone put it there on purpose. If you have never heard of one, there is none. Ask a licensed electrician before you use one.
         Do not open the set to find out, and do not join anything yourself. If you do not know, we take it as floating, and say so.
     .row = Neutral
 pick-generator-neutral-floating = Floating
+pick-generator-neutral-plug = Floating, a bonding plug is in it
 pick-generator-neutral-bonded = Bonded to the frame
-
-ask-generator-bonding-plug = Is a bonding plug plugged into it?
-    .why = Such a plug joins neutral to ground from outside.
-    .help =
-        It looks like a plug without a cord, and someone put it there on purpose. If you have never heard of one, the answer is no.
-        Ask a licensed electrician before you use one.
-    .row = Bonding plug
 
 ask-generator-inverter = Is it an inverter generator?
     .why = Those limit their own current. See its plate.
@@ -87,11 +82,6 @@ ask-generator-inverter = Is it an inverter generator?
         An inverter set is usually quiet, boxed in, and has a switch that lets the engine slow down. Its plate or manual says "inverter".
         An open frame with a round tank on top is usually none.
     .row = Inverter
-
-ask-generator-more = Tell more now: fuel, tank and noise?
-    .why = Four questions. They give running hours and noise.
-    .help = None of these is about danger. Without them the card cannot say how long a tank lasts or how loud it is. You can add them on the last page.
-    .row = Fuel, tank and noise asked
 
 ask-generator-fuel = What does it burn?
     .why = For how long a tank lasts.
@@ -122,11 +112,16 @@ ask-generator-noise = How loud is it, and measured from how far?
 
 # ---- Its outlets
 
-ask-outlet-face = Which outlet does it have?
+ask-outlet-face = Which outlet, and which number on its breaker?
     .why = One kind at a time. Type 30, twist or home to find it.
-    .help = Look at the holes and at the name moulded beside them. A pair of the same outlets side by side is one kind. Outlets behind different breakers are named one by one.
+    .help =
+        A breaker is the small button or switch near the outlet, with a number on it: 15, 20, 30. Check it: it is not always the number that belongs to the outlet's shape. If it is another, or you cannot read it, pick "other number".
+        Look at the holes and at the name moulded beside them. A pair of the same outlets side by side is one kind. Outlets behind different breakers are named one by one.
     .row = Shape
 pick-outlet-face-done = That is all of its outlets
+# Under 37 columns: a longer row is cut on a narrow terminal.
+pick-face-usual = { $shape } ({ $code }), breaker { $amps } A
+pick-face-other = { $shape } ({ $code }), other number
 
 ask-outlet-breaker = Which number is on its breaker?
     .why = { $about }. A button or switch, such as 20 A.
@@ -401,7 +396,7 @@ ask-gear-name = What shall we call it?
     .help = Letters and digits, - and _, no spaces. It goes on its label.
     .row = Name
 
-ask-out-face = Which outlets does the box have?
+ask-out-face = Which outlets, and which number on each breaker?
     .why = { $about }. One kind at a time.
     .help = Outlets of the same shape with the same breaker are one kind.
     .row = Shape
@@ -429,6 +424,18 @@ ask-out-wire = Which wire is behind them?
     .row = Wire
 
 # ---- The shapes, in short
+
+face-5-15R = Household
+face-5-20R = Household, T
+face-TT-30R = Camper
+face-L5-20R = Twist, 3 slots
+face-L5-30R = Twist, 3 slots
+face-L14-20R = Twist, 4
+face-L14-30R = Twist, 4
+face-14-30R = Straight, 4
+face-14-50R = Straight, 4
+face-6-20R = 240 V only
+face-1-15R = No ground
 
 shape-5-15R = Household, 15 A (5-15R)
 shape-5-20R = Household with a T slot, 20 A (5-20R)
@@ -491,6 +498,7 @@ ask-review-part = { $about }: what shall we change?
 pick-review-back = Nothing more here: back
 
 part-generator = Generator
+part-fuel = Fuel and noise
 part-outlets = Shock protection
 part-site = Site
 part-load = Something else

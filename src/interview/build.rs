@@ -114,7 +114,7 @@ impl Build<'_> {
     }
 
     fn generator(&self) -> Generator {
-        let extra = |key: &str| format!("generator.{key}");
+        let extra = |key: &str| format!("fuel.{key}");
         Generator {
             name: self.name("generator.name", "suggest-generator-name"),
             rated: self.amount("generator.rated", Round::Down),
@@ -125,12 +125,13 @@ impl Build<'_> {
                 _ => None,
             }),
             neutral: self.read("generator.neutral", |text| match text {
-                "floating" => Some(Neutral::Floating),
+                "floating" | "plug" => Some(Neutral::Floating),
                 "bonded" => Some(Neutral::Bonded),
                 _ => None,
             }),
             bonding_plug: match self.draft.text("generator.neutral") {
-                Some("floating") => self.yes("generator.bonding-plug"),
+                Some("floating") => Answer::Known(false),
+                Some("plug") => Answer::Known(true),
                 _ => Answer::Missing,
             },
             inverter: self.yes("generator.inverter"),

@@ -92,6 +92,7 @@ fn key(step: &Step, at: At) -> String {
 fn part_key(group: Group, at: At) -> String {
     match group {
         Group::Generator => "generator".into(),
+        Group::Fuel => "fuel".into(),
         Group::Outlets => "outlets".into(),
         Group::Site => "site".into(),
         Group::Outlet => format!("outlet.{}", at.n),
@@ -221,6 +222,7 @@ impl Machine {
         for at in waiting {
             add(steps::GEAR_AFTER, at);
         }
+        add(steps::FUEL, whole);
         all
     }
 
@@ -282,9 +284,9 @@ impl Machine {
             0 => 0,
             n => (expected + 1).saturating_sub(n) * each,
         };
-        missing(2, open(Group::Outlet), 2)
+        missing(2, open(Group::Outlet), 1)
             + missing(6, open(Group::Load), 1)
-            + missing(2, open(Group::Gear), 5)
+            + missing(2, open(Group::Gear), 4)
     }
 
     fn ask(&self, place: &Place, number: usize, total: usize) -> Question {
@@ -303,7 +305,10 @@ impl Machine {
             },
             default: earlier.map_or_else(
                 || self.suggestion(place),
-                |said| Suggestion::Said(said.clone()),
+                |said| {
+                    let whole = steps::face_said(&self.draft, &key);
+                    Suggestion::Said(whole.unwrap_or_else(|| said.clone()))
+                },
             ),
             answered: earlier.is_some(),
             unknown: place.step.unknown,
@@ -398,8 +403,7 @@ impl Machine {
     fn take(&mut self, place: &Place, input: Input) -> Result<Option<Note>, Reject> {
         let said = self.said(place, input)?;
         self.check(place, &said)?;
-        let key = place.key();
-        self.draft.answers.insert(key, said);
+        self.keep(place.key(), said);
         self.cursor = match &self.cursor {
             Cursor::At {
                 from_page: Some(page),
@@ -416,10 +420,29 @@ impl Machine {
         Ok(self.note(place))
     }
 
+    /// A shape may bring its breaker with it; one that does not leaves the breaker to be asked.
+    fn keep(&mut self, key: String, said: Said) {
+        if let Some(breaker_key) = steps::breaker_key(&key) {
+            let had = steps::face_said(&self.draft, &key);
+            if let Some((shape, breaker)) = said.text().and_then(steps::split_face) {
+                let answers = &mut self.draft.answers;
+                answers.insert(breaker_key, Said::is(breaker));
+                answers.insert(key, Said::is(shape));
+                return;
+            }
+            if had.is_some() && said.text() != Some("removed") {
+                self.draft.answers.remove(&breaker_key);
+            }
+        }
+        self.draft.answers.insert(key, said);
+    }
+
     fn said(&self, place: &Place, input: Input) -> Result<Said, Reject> {
         let step = place.step;
         let default = || match self.draft.get(&place.key()) {
-            Some(said) if self.check(place, said).is_ok() => Some(said.clone()),
+            Some(said) if self.check(place, said).is_ok() => {
+                Some(steps::face_said(&self.draft, &place.key()).unwrap_or_else(|| said.clone()))
+            }
             _ => match self.suggestion(place) {
                 Suggestion::Said(said) => Some(said),
                 Suggestion::Word(word) => Some(Said::Is(format!("@{word}"))),
@@ -538,6 +561,7 @@ impl Machine {
         parts.push("outlets".into());
         parts.extend(parts::loads(draft).map(|n| format!("load.{n}")));
         parts.push("site".into());
+        parts.push("fuel".into());
         for n in parts::gear(draft) {
             parts.push(format!("gear.{n}"));
             if parts::is_box(draft, n) {
@@ -676,6 +700,7 @@ impl Machine {
         let suggested = || match (place.ask, self.suggestion(place)) {
             // What only the review page asks holds its suggestion until then.
             (Ask::Later, Suggestion::Said(said)) => Some(said),
+            (Ask::Later, Suggestion::Word(word)) => Some(Said::Is(format!("@{word}"))),
             _ => None,
         };
         match said.or_else(suggested) {
@@ -730,6 +755,13 @@ impl Machine {
                 .ok_or_else(|| Reject::new("full"))
         };
         self.cursor = match value.as_str() {
+            // Not told yet: its questions come in a row.
+            "fuel" if self.draft.text("fuel.more") != Some("yes") => {
+                self.draft
+                    .answers
+                    .insert("fuel.more".into(), Said::is("yes"));
+                Cursor::Front
+            }
             "check" => {
                 self.over = true;
                 Cursor::Front

@@ -207,23 +207,63 @@ pub(super) fn may_feed(draft: &Draft, n: u8) -> Vec<Place> {
         .collect()
 }
 
-/// Whether the outlets and the parts named before offer more than one place for a part.
-pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
-    let before = |place: &Place| place.part().is_none_or(|part| part < n);
-    may_feed(draft, n)
-        .iter()
-        .filter(|place| before(place))
-        .count()
-        > 1
+/// Where each part is plugged in, in order: as chosen, or the one free place it fits. A place
+/// for one plug that an earlier part is in is not free.
+fn feeds(draft: &Draft, last: u8) -> Vec<(u8, Option<Place>)> {
+    let mut found: Vec<(u8, Option<Place>)> = Vec::new();
+    for n in gear(draft).take_while(|n| *n <= last) {
+        let place = if draft.text(&format!("gear.{n}.from")) == Some("none") {
+            None
+        } else {
+            let fits = may_feed(draft, n);
+            chosen(draft, n)
+                .filter(|place| fits.contains(place))
+                .or_else(|| sole(&free(draft, &fits, &found), n))
+        };
+        found.push((n, place));
+    }
+    found
 }
 
-/// Of the places where a part's plug goes in, the last that nothing else is plugged into: the end of the cord named before a
-/// box, rather than the outlet the cord is in.
+fn free(draft: &Draft, fits: &[Place], taken: &[(u8, Option<Place>)]) -> Vec<Place> {
+    let has_room = |place: &Place| {
+        place
+            .shape(draft)
+            .is_some_and(|shape| shape.usual_sockets() > 1)
+            || taken.iter().all(|(_, other)| other.as_ref() != Some(place))
+    };
+    fits.iter().copied().filter(has_room).collect()
+}
+
+/// The only one, if it is a part named before: going only backwards, no two parts can come to
+/// feed each other unasked.
+fn sole(free: &[Place], n: u8) -> Option<Place> {
+    match free {
+        [place] if place.part().is_none_or(|part| part < n) => Some(*place),
+        _ => None,
+    }
+}
+
+/// The free places where a part's plug goes in.
+fn free_feeds(draft: &Draft, n: u8) -> Vec<Place> {
+    let taken = n.checked_sub(1).map(|last| feeds(draft, last));
+    free(draft, &may_feed(draft, n), &taken.unwrap_or_default())
+}
+
+/// Whether the outlets and the parts named before offer more than one place for a part.
+pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
+    let before = |place: &&Place| place.part().is_none_or(|part| part < n);
+    free_feeds(draft, n).iter().filter(before).count() > 1
+}
+
+/// Of the places where a part's plug goes in, the last that nothing else is plugged into: the
+/// end of the cord named before a box, rather than the outlet the cord is in.
 pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
     let fits = may_feed(draft, n);
-    let taken: Vec<Place> = gear(draft)
-        .filter(|other| *other != n)
-        .filter_map(|other| fed_from(draft, other))
+    let taken: Vec<Place> = feeds(draft, u8::MAX)
+        .into_iter()
+        .filter(|(other, _)| *other != n)
+        .filter_map(|(_, place)| place)
         .collect();
     let free = |place: &&Place| !taken.contains(*place);
     fits.iter()
@@ -235,22 +275,15 @@ pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
 
 /// Where a part is plugged in: as chosen, or the one place it fits.
 pub(super) fn fed_from(draft: &Draft, n: u8) -> Option<Place> {
-    if draft.text(&format!("gear.{n}.from")) == Some("none") {
-        return None;
-    }
-    let fits = may_feed(draft, n);
-    chosen(draft, n)
-        .filter(|place| fits.contains(place))
-        .or_else(|| sole_feed(draft, n))
+    feeds(draft, n)
+        .into_iter()
+        .find(|(other, _)| *other == n)
+        .and_then(|(_, place)| place)
 }
 
-/// The one place a part fits, if it is a part named before: going only backwards, no two parts
-/// can come to feed each other unasked.
+/// The one free place a part fits, if nothing needs to be asked.
 pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
-    match may_feed(draft, n).as_slice() {
-        [place] if place.part().is_none_or(|part| part < n) => Some(*place),
-        _ => None,
-    }
+    sole(&free_feeds(draft, n), n)
 }
 
 pub(super) fn outlet_id(draft: &Draft, n: u8) -> String {

@@ -6,6 +6,7 @@
 use super::draft::{Draft, Said};
 use super::form::Form;
 use super::parts::{self, Place};
+use crate::plan::LoadKind;
 use crate::quantity::Quantity;
 use crate::tables::appliances;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
@@ -15,6 +16,8 @@ use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 pub enum Group {
     /// The set itself.
     Generator,
+    /// Its fuel, tank and noise.
+    Fuel,
     /// One of its outlets.
     Outlet,
     /// All of its outlets.
@@ -205,8 +208,9 @@ fn words(id: &str, values: &[&str]) -> Vec<Item> {
 
 // ---- The generator -------------------------------------------------------------------------
 
+/// Asked once the review page has been told to; none of it is about danger.
 fn more(draft: &Draft, _: At) -> Ask {
-    flow_if(draft.text("generator.more") == Some("yes"))
+    flow_if(draft.text("fuel.more") == Some("yes"))
 }
 
 pub(super) const GENERATOR: &[Step] = &[
@@ -216,6 +220,7 @@ pub(super) const GENERATOR: &[Step] = &[
         "generator-name",
         Takes::Typed(Form::Name),
     )
+    .later()
     .suggest(|_, _| Suggestion::Word("suggest-generator-name")),
     step(
         Group::Generator,
@@ -243,22 +248,9 @@ pub(super) const GENERATOR: &[Step] = &[
         Group::Generator,
         "neutral",
         "generator-neutral",
-        Takes::Pick(|_, _| words("generator-neutral", &["floating", "bonded"])),
+        Takes::Pick(|_, _| words("generator-neutral", &["floating", "plug", "bonded"])),
     )
     .rather_unknown(),
-    step(
-        Group::Generator,
-        "bonding-plug",
-        "generator-bonding-plug",
-        Takes::YesNo,
-    )
-    .unknown()
-    .when(|draft, _| match draft.text("generator.neutral") {
-        Some("floating") => Ask::Flow,
-        Some(_) => Ask::No,
-        None => Ask::Later,
-    })
-    .suggest(|_, _| said("no")),
     step(
         Group::Generator,
         "inverter",
@@ -266,9 +258,12 @@ pub(super) const GENERATOR: &[Step] = &[
         Takes::YesNo,
     )
     .rather_unknown(),
-    step(Group::Generator, "more", "generator-more", Takes::YesNo).suggest(|_, _| said("no")),
+];
+
+/// Fuel, tank and noise.
+pub(super) const FUEL: &[Step] = &[
     step(
-        Group::Generator,
+        Group::Fuel,
         "fuel",
         "generator-fuel",
         Takes::Pick(|_, _| words("generator-fuel", &["gasoline", "propane", "diesel"])),
@@ -277,7 +272,7 @@ pub(super) const GENERATOR: &[Step] = &[
     .when(more)
     .suggest(|_, _| said("gasoline")),
     step(
-        Group::Generator,
+        Group::Fuel,
         "tank",
         "generator-tank",
         Takes::Typed(Form::Volume),
@@ -285,7 +280,7 @@ pub(super) const GENERATOR: &[Step] = &[
     .rather_unknown()
     .when(more),
     step(
-        Group::Generator,
+        Group::Fuel,
         "runtime",
         "generator-runtime",
         Takes::Typed(Form::Runtime),
@@ -293,7 +288,7 @@ pub(super) const GENERATOR: &[Step] = &[
     .rather_unknown()
     .when(more),
     step(
-        Group::Generator,
+        Group::Fuel,
         "noise",
         "generator-noise",
         Takes::Typed(Form::Noise),
@@ -316,10 +311,65 @@ fn shapes(two_legs: bool) -> impl Iterator<Item = Receptacle> {
         .map(Receptacle)
 }
 
+/// Each shape with the breaker that belongs to it, then each with another number: so that the
+/// usual case is one answer and the other is not forgotten.
 fn shape_items(two_legs: bool) -> Vec<Item> {
-    shapes(two_legs)
-        .map(|shape| Item::new(shape.to_string(), Label::word(format!("shape-{shape}"))))
-        .collect()
+    let row = |shape: Receptacle, value: String, word: &str| {
+        Item::new(
+            value,
+            Label::Word(
+                word.into(),
+                vec![
+                    ("shape", format!("@face-{shape}")),
+                    ("code", shape.to_string()),
+                    ("amps", shape.0.rating().amount().to_string()),
+                ],
+            ),
+        )
+    };
+    let usual = shapes(two_legs).map(|shape| row(shape, with_breaker(shape), "pick-face-usual"));
+    let other = shapes(two_legs).map(|shape| row(shape, shape.to_string(), "pick-face-other"));
+    usual.chain(other).collect()
+}
+
+/// A shape and the breaker that belongs to it, as one answer.
+fn with_breaker(shape: Receptacle) -> String {
+    format!("{shape} {}", usual_breaker(shape))
+}
+
+/// The breaker that belongs to a shape.
+fn usual_breaker(shape: Receptacle) -> String {
+    format!("{} A", shape.0.rating().amount())
+}
+
+/// The key of the breaker of the outlet whose shape has this key.
+pub(super) fn breaker_key(face_key: &str) -> Option<String> {
+    face_key
+        .strip_suffix(".face")
+        .map(|part| format!("{part}.breaker"))
+}
+
+/// Splits the answer that names a shape and its breaker.
+pub(super) fn split_face(value: &str) -> Option<(&str, &str)> {
+    value.split_once(' ')
+}
+
+/// Whether the outlet under this key has the breaker that belongs to its shape.
+fn has_usual_breaker(draft: &Draft, face_key: &str) -> bool {
+    let shape = draft.text(face_key).and_then(Receptacle::named);
+    let breaker = breaker_key(face_key);
+    let breaker = breaker.as_deref().and_then(|key| draft.text(key));
+    matches!((shape, breaker), (Some(shape), Some(breaker)) if breaker == usual_breaker(shape))
+}
+
+/// What was answered for a shape, with its breaker where both were one answer.
+pub(super) fn face_said(draft: &Draft, face_key: &str) -> Option<Said> {
+    let shape = draft.text(face_key).and_then(Receptacle::named)?;
+    has_usual_breaker(draft, face_key).then(|| Said::is(with_breaker(shape)))
+}
+
+fn usual(shape: &str) -> Suggestion {
+    Receptacle::named(shape).map_or(Suggestion::Nothing, |shape| said(with_breaker(shape)))
 }
 
 /// The words that end a list come first, where Enter finds them; the one that takes a thing out
@@ -363,9 +413,9 @@ pub(super) const OUTLET: &[Step] = &[
         if at.n > 1 {
             said("done")
         } else if draft.text("generator.voltage") == Some("120-240") {
-            said("L14-30R")
+            usual("L14-30R")
         } else {
-            said("5-20R")
+            usual("5-20R")
         }
     }),
     step(
@@ -375,16 +425,7 @@ pub(super) const OUTLET: &[Step] = &[
         Takes::Typed(Form::Current),
     )
     .unknown()
-    .suggest(|draft, at| {
-        Receptacle::named(
-            draft
-                .text(&format!("outlet.{}.face", at.n))
-                .unwrap_or_default(),
-        )
-        .map_or(Suggestion::Nothing, |shape| {
-            said(format!("{} A", shape.0.rating().amount()))
-        })
-    }),
+    .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
     step(
         Group::Outlet,
         "name",
@@ -721,6 +762,7 @@ fn place_item(draft: &Draft, place: Place) -> Option<Item> {
 
 pub(super) const SITE: &[Step] = &[
     step(Group::Site, "name", "site-name", Takes::Typed(Form::Name))
+        .later()
         .suggest(|_, _| Suggestion::Word("suggest-site-name")),
     step(
         Group::Site,
@@ -747,18 +789,31 @@ pub(super) const SITE: &[Step] = &[
         "site-altitude",
         Takes::Typed(Form::Length),
     )
-    .rather_unknown(),
+    .rather_unknown()
+    .later(),
     step(
         Group::Site,
         "air",
         "site-air",
         Takes::Typed(Form::Temperature),
     )
-    .rather_unknown(),
+    .rather_unknown()
+    .later(),
     step(Group::Site, "quiet", "site-quiet", Takes::Typed(Form::Span))
-        .unknown()
+        .rather_unknown()
         .none()
-        .suggest(|_, _| said("22:00-06:00")),
+        // Without hours everything can run by day, but for what someone's health depends on.
+        .when(|draft, _| {
+            flow_if(parts::loads(draft).any(|n| {
+                let hours = draft.text(&format!("load.{n}.hours")).is_some();
+                let table = draft
+                    .text(&format!("load.{n}.what"))
+                    .and_then(appliances::named)
+                    .is_some_and(|table| table.kind == LoadKind::Medical);
+                let told = draft.text(&format!("load.{n}.kind"));
+                hours || told.map_or(table, |kind| kind == "medical")
+            }))
+        }),
 ];
 
 // ---- Cords, adapters and boxes -------------------------------------------------------------
@@ -801,6 +856,28 @@ fn gear_whats(draft: &Draft, at: At) -> Vec<Item> {
     )
 }
 
+/// First a cord for the largest outlet; after a cord that needs a box, the box; then the end.
+fn likely_gear(draft: &Draft, at: At) -> Suggestion {
+    let shapes: Vec<String> = parts::outlets(draft)
+        .filter_map(|n| draft.text(&format!("outlet.{n}.face")))
+        .map(str::to_owned)
+        .collect();
+    let has = |shape: &str| shapes.iter().any(|face| face == shape);
+    let first = match at.n {
+        1 if has("L14-30R") => "twist-30-four",
+        1 if has("L5-30R") => "twist-30",
+        1 if has("TT-30R") => "camper-30",
+        1 => "extension",
+        2 => match draft.text("gear.1.what") {
+            Some("twist-30") => "box-twist-30",
+            Some("twist-30-four") => "box-twist-30-four",
+            _ => "done",
+        },
+        _ => "done",
+    };
+    said(first)
+}
+
 fn only_if(so: bool) -> Ask {
     if so { Ask::Flow } else { Ask::No }
 }
@@ -814,7 +891,7 @@ fn if_cord(draft: &Draft, at: At) -> Ask {
 }
 
 pub(super) const GEAR: &[Step] = &[
-    step(Group::Gear, "what", "gear-what", Takes::Pick(gear_whats)).suggest(|_, _| said("done")),
+    step(Group::Gear, "what", "gear-what", Takes::Pick(gear_whats)).suggest(likely_gear),
     step(
         Group::Gear,
         "plug",
@@ -904,8 +981,13 @@ fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
 }
 
 pub(super) const OUT: &[Step] = &[
-    step(Group::Out, "face", "out-face", Takes::Pick(out_faces))
-        .suggest(|_, at| said(if at.m > 1 { "done" } else { "5-20R" })),
+    step(Group::Out, "face", "out-face", Takes::Pick(out_faces)).suggest(|_, at| {
+        if at.m > 1 {
+            said("done")
+        } else {
+            usual("5-20R")
+        }
+    }),
     step(Group::Out, "count", "out-count", Takes::Typed(Form::Count)).suggest(|_, _| said("1")),
     step(
         Group::Out,
@@ -913,9 +995,12 @@ pub(super) const OUT: &[Step] = &[
         "out-breaker",
         Takes::Typed(Form::Current),
     )
-    .unknown()
     .none()
-    .suggest(|_, _| Suggestion::Said(Said::Unknown)),
+    .rather_unknown()
+    .when(|draft, at| {
+        let face = format!("gear.{}.out.{}.face", at.n, at.m);
+        flow_if(!has_usual_breaker(draft, &face))
+    }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
     step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire))
         .rather_unknown()
@@ -958,6 +1043,7 @@ pub(super) const GEAR_AFTER: &[Step] = &[
 pub(super) fn all() -> impl Iterator<Item = &'static Step> {
     [
         GENERATOR,
+        FUEL,
         OUTLET,
         OUTLETS,
         OUTLET_AFTER,

@@ -174,6 +174,20 @@ pub fn render(
     Ok(files)
 }
 
+/// What the templates read as `data.json`: for whoever writes templates, and for comparing with
+/// the typesetter alone.
+///
+/// # Errors
+/// When a message is missing or a character has no glyph.
+pub fn template_data(
+    plan: &Plan,
+    report: &Report,
+    words: &Words,
+    options: &Options,
+) -> Result<Vec<(Document, String)>, PrintError> {
+    data::all(plan, report, words, options)
+}
+
 fn typeset(
     document: Document,
     data: String,

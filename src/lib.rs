@@ -6,6 +6,7 @@
 //! shell round it. DEVELOPERS.md has the map.
 
 pub mod interview;
+pub mod mend;
 pub mod plan;
 pub mod print;
 pub mod quantity;

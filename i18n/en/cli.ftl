@@ -29,6 +29,12 @@ cli-print-start-at = The first label position to use on a part-used sheet
 cli-print-date = The date to print on every sheet; left out, none is printed
 cli-print-png = Also write a picture of each page
 
+cli-mend = Find the least trouble that clears every danger and lets all that must run, run
+cli-mend-plan = The plan file; "-" reads it from standard input
+cli-mend-into = Write the changed plan to this new file; a file that is there is left alone
+cli-mend-warnings = Clear the warnings too, as far as changes can
+cli-mend-format = "text" for people; "json" for programs: the report, with the repairs
+
 cli-explain = Explain a rule: what it checks, why it hurts, the arithmetic, what to do
 cli-explain-code = The rule's code, as in AIR001; left out, all rules are listed
 

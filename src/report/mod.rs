@@ -274,8 +274,12 @@ pub struct Sharing {
     /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
     /// every group it fits into, so those in all of them need not wait.
     pub turns: Vec<Vec<Id>>,
-    /// Changes that would help, cheapest first.
+    /// The cheapest changes that clear every danger and serve every must, cheapest first. Only
+    /// where they were asked for ([`crate::mend`]).
     pub repairs: Vec<Repair>,
+    /// What they do together, likewise.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub mended: Option<Effect>,
     /// Whether the placing is proved best.
     pub proven: bool,
     /// Whether `together` and `never` are complete.
@@ -293,6 +297,38 @@ pub struct Repair {
     pub values: Values,
     /// Its cost on the stated list.
     pub cost: u32,
+}
+
+/// What is wrong with a plan, counted.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Tally {
+    /// Findings of danger.
+    pub dangers: usize,
+    /// Findings of warning.
+    pub warnings: usize,
+    /// Musts that have no place, or that cannot all be on when they are wanted.
+    pub unserved_musts: usize,
+}
+
+impl Tally {
+    /// Whether there is neither a danger nor a must that is not served.
+    #[must_use]
+    pub const fn clear(&self) -> bool {
+        self.dangers == 0 && self.unserved_musts == 0
+    }
+}
+
+/// What all repairs together do.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Effect {
+    /// As the plan is.
+    pub before: Tally,
+    /// With every repair made.
+    pub after: Tally,
+    /// What all of it costs on the stated list.
+    pub cost: u32,
+    /// Whether the search came to its end: nothing cheaper that the list reaches does as much.
+    pub proven: bool,
 }
 
 /// Energy and fuel over a day.

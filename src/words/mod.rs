@@ -4,6 +4,7 @@
 //! asks for a value nobody gave, is remembered in [`Words::faults`]: tests demand that the list
 //! is empty, and printing refuses to write paper with a hole in it.
 
+mod mend;
 mod number;
 pub mod problem;
 mod screen;

@@ -1,0 +1,67 @@
+# Who shares what: changes that mend a plan, and asking before plugging in.
+
+## One change. $first is the part or load.
+
+change-more-distance = Move the generator at least { $distance } from every tent, vehicle, door and window. Exhaust points away from people. See if the cords still reach: a longer cord changes the plan.
+change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
+change-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep.
+change-uncoil = Unwind { $first } and lay it out loosely.
+change-set-aside = Unplug { $first } and leave it unused, with whatever hangs on it. Plug its things in as the new card shows.
+change-replug = Plug { $first } into “{ $to }”.
+change-move = Plug { $first } into { $to }.
+change-by-the-card = where the card shows
+change-another-hour = Run { $first } at { $to } and no longer at { $from }.
+change-shorter-cord = Use a cord of { $length } in place of { $first }.
+change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
+change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.
+change-thicker-cord = Use a cord of { $wire } in place of { $first }.
+change-protected-cord = Put a listed GFCI cord or GFCI adapter where { $first } plugs in, or use a listed cord with a GFCI in its place.
+change-protected-outlet = Put a listed GFCI cord or adapter into every free socket of { $first }. Plug in only behind it.
+change-three-way-cord = Plug a listed three-way cord with a GFCI into { $first }: 12 AWG, marked for outdoors.
+change-smaller-appliance = Use an appliance of { $power } or less in place of { $first }.
+change-box-for-splitter = Use a listed distribution box, with a breaker and a GFCI for each receptacle, in place of { $first }.
+change-listed-box = Use a factory-made, listed box, with a breaker and a GFCI for each receptacle, in place of { $first }.
+change-new-box = Plug a listed distribution box, with a breaker and a GFCI for each receptacle, into { $first }.
+
+## tallywatt mend
+
+mend-title = What would clear it, the least trouble first
+mend-nothing = There is no danger to clear, and all that must run can run. Nothing is changed.
+mend-cost = { $cost ->
+        [one] 1 point
+       *[other] { $cost } points
+    }
+mend-with-cost = { $change } ({ $cost })
+mend-total = In all { $cost ->
+        [one] 1 point
+       *[other] { $cost } points
+    }. A point is about a minute’s work with what you have; what must be bought costs more.
+mend-before = As it is
+mend-after = With all of it done
+mend-tally = { $dangers ->
+        [0] no dangers
+        [one] 1 danger
+       *[other] { $dangers } dangers
+    }, { $warnings ->
+        [0] no warnings
+        [one] 1 warning
+       *[other] { $warnings } warnings
+    }, { $musts ->
+        [0] all that must run can run
+        [one] 1 thing that must run cannot
+       *[other] { $musts } things that must run cannot, or not when they are wanted
+    }
+mend-proven = Nothing cheaper on the list of changes clears as much.
+mend-unproven = There may be something cheaper that does as much: not everything was tried.
+mend-left = No change on the list clears the rest. “tallywatt check” tells what is left.
+mend-wrote = The changed plan is written to { $path }. Notes that you wrote into the old file are not in it.
+mend-people = This changes the plan, not the gear. Only people can make it true. Do each step, look again, and only then start the engine.
+mend-try = “--into NEW.toml” writes the changed plan to a new file.
+mend-exists = { $path } is there already, and nothing was written. Name a new file.
+
+print-ws-mend = Changes that would clear the dangers
+print-ws-mend-before = As it is: { $tally }.
+print-ws-mend-after = With all of it done: { $tally }.
+print-ws-mend-all = All of it
+print-ws-column-change = Change
+print-ws-column-points = Points

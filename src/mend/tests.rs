@@ -1,0 +1,186 @@
+use super::*;
+use crate::plan::demo::{MENDED, WEEKEND};
+use crate::plan::read;
+
+fn plan(text: &str) -> Plan {
+    read(text).unwrap_or_else(|problems| panic!("{problems:?}"))
+}
+
+fn keys(mended: &Mended) -> Vec<(&'static str, String)> {
+    mended
+        .changes
+        .iter()
+        .map(|change| {
+            let about = change.about().map(Id::to_string).unwrap_or_default();
+            (change.key(), about)
+        })
+        .collect()
+}
+
+#[test]
+fn a_plan_without_a_danger_is_left_alone() {
+    let before = plan(MENDED);
+    let mended = mend(&before, false);
+    assert_eq!(keys(&mended), []);
+    assert_eq!(mended.plan, before);
+    assert_eq!(mended.effect.cost, 0);
+    assert!(mended.effect.proven && mended.effect.after.clear());
+}
+
+#[test]
+fn the_weekend_is_mended_and_the_whole_check_agrees() {
+    let before = plan(WEEKEND);
+    let mended = mend(&before, false);
+
+    assert!(mended.effect.before.dangers >= 4);
+    assert!(mended.effect.after.clear(), "{:?}", mended.effect);
+    assert!(mended.effect.proven);
+    // The report is that of the plan, checked as if it came from a file.
+    let text = crate::plan::write(&mended.plan);
+    let again = report::build(&plan(&text));
+    assert_eq!(again, mended.report);
+    assert_eq!(tally(&mended.plan, &again), mended.effect.after);
+}
+
+#[test]
+fn warnings_are_cleared_as_well_where_asked() {
+    let before = plan(WEEKEND);
+    let few = mend(&before, false);
+    let more = mend(&before, true);
+
+    assert!(more.effect.after.clear());
+    assert!(more.effect.after.warnings < few.effect.after.warnings);
+    // The one that no change of cords and hours clears: a life on one machine.
+    let left: Vec<&str> = more
+        .report
+        .findings
+        .iter()
+        .filter(|finding| finding.signal == Signal::Warning)
+        .map(|finding| finding.code)
+        .collect();
+    assert_eq!(left, ["HEALTH001"]);
+}
+
+/// The same dangers one at a time: what is cheapest can be seen by hand.
+#[test]
+fn one_danger_has_its_cheapest_remedy() {
+    for (from, to, expected) in [
+        (
+            "sleepers_at = \"45 ft\"",
+            "sleepers_at = \"12 ft\"",
+            vec![("more-distance", "")],
+        ),
+        (
+            "feeds_building = false",
+            "feeds_building = true",
+            vec![("no-building", "")],
+        ),
+    ] {
+        assert!(MENDED.contains(from), "{from}");
+        let mended = mend(&plan(&MENDED.replacen(from, to, 1)), false);
+        let expected: Vec<(&str, String)> = expected
+            .into_iter()
+            .map(|(key, about)| (key, about.to_owned()))
+            .collect();
+        assert_eq!(keys(&mended), expected);
+        assert!(mended.effect.proven);
+    }
+}
+
+#[test]
+fn a_budget_that_ends_the_search_is_said() {
+    let mended = mend_within(&plan(WEEKEND), false, 1);
+    assert!(!mended.effect.proven);
+}
+
+#[test]
+fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
+    // A small plan, so that every subset can be tried: one long thin cord on wet ground.
+    let text = r#"
+        format = 1
+        [site]
+        ground = "wet"
+        sleepers_at = "12 ft"
+        altitude = "0 ft"
+        air = "70 °F"
+        [generator]
+        name = "set"
+        rated = "2400 W"
+        peak = "3000 W"
+        voltage = "120 V"
+        [[generator.outlet]]
+        id = "front"
+        shape = "5-20R"
+        sockets = 1
+        breaker = "20 A"
+        [[cord]]
+        id = "thin"
+        from = "front"
+        plug = "5-15P"
+        ends = ["5-15R", "5-15R"]
+        wire = "18 AWG"
+        conductors = 3
+        length = "50 ft"
+        outdoor = true
+        coiled = false
+        [[load]]
+        id = "kettle"
+        name = "Kettle"
+        kind = "heater"
+        running = "1500 W"
+        hours = ["07:00-07:20"]
+        plug = "5-15P"
+        [[load]]
+        id = "toaster"
+        name = "Toaster"
+        kind = "heater"
+        running = "1000 W"
+        hours = ["07:00-07:20"]
+        plug = "5-15P"
+    "#;
+    let before = plan(text);
+    let mended = mend(&before, false);
+    assert!(mended.effect.after.clear(), "{:?}", keys(&mended));
+    let report = report::build(&before);
+    let mut pool: Vec<Change> = list::problems(&before, &report, Signal::Danger)
+        .iter()
+        .flat_map(|problem| list::changes(&before, &report, problem))
+        .chain(mended.changes.iter().cloned())
+        .collect();
+    pool.sort();
+    pool.dedup();
+    let costs: Vec<u64> = pool.iter().map(|change| u64::from(change.cost())).collect();
+    let found = crate::sharing::repair::cheapest(
+        &costs,
+        |set| {
+            let cost: u64 = set.iter().map(|at| costs[*at]).sum();
+            let (last, first) = set.split_last().expect("a set that grew");
+            cost <= u64::from(mended.effect.cost)
+                && first.iter().all(|at| !pool[*at].clashes(&pool[*last]))
+        },
+        |set| {
+            let mut plan = before.clone();
+            for at in set {
+                pool[*at].apply(&mut plan);
+            }
+            tally(&plan, &report::build(&plan)).clear()
+        },
+        &mut crate::sharing::budget::Budget::steps(20_000),
+    );
+    assert!(found.proven);
+    assert_eq!(
+        found.cost,
+        u64::from(mended.effect.cost),
+        "{:?}",
+        keys(&mended)
+    );
+}
+
+#[test]
+fn what_nobody_can_change_is_left_and_the_rest_is_mended() {
+    // A set whose breaker nobody has read stays a danger where that is one.
+    let text = WEEKEND.replacen("breaker = \"30 A\"", "breaker = \"unknown\"", 1);
+    let mended = mend_within(&plan(&text), false, 60);
+    assert!(mended.effect.after.dangers < mended.effect.before.dangers);
+    assert!(mended.plan.site.sleepers_at.is_known());
+}

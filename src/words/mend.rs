@@ -1,0 +1,111 @@
+//! Repairs in words.
+
+use std::fmt::Write as _;
+
+use fluent_bundle::{FluentArgs, FluentValue};
+
+use super::{Words, wrapping};
+use crate::report::{Effect, Repair, Report, Tally};
+
+impl Words {
+    /// One repair as a sentence: message `change-KEY`, given `first` and its values.
+    pub fn repair(&self, repair: &Repair) -> String {
+        let mut args: FluentArgs<'_> = self.values(&repair.values);
+        let first = repair
+            .about
+            .first()
+            .map(|id| self.with("id-quoted", [("id", id.as_str().into())]))
+            .unwrap_or_default();
+        args.set("first", FluentValue::from(first));
+        self.format(&format!("change-{}", repair.key), &args)
+    }
+
+    /// The same with what it costs; what comes with another change costs nothing more.
+    fn repair_and_cost(&self, repair: &Repair) -> String {
+        let change = self.repair(repair);
+        if repair.cost == 0 {
+            return change;
+        }
+        let cost = self.with("mend-cost", [("cost", repair.cost.into())]);
+        self.with(
+            "mend-with-cost",
+            [("change", change.into()), ("cost", cost.into())],
+        )
+    }
+
+    /// Dangers, warnings and what must run and cannot.
+    pub fn tally(&self, tally: &Tally) -> String {
+        self.with(
+            "mend-tally",
+            [
+                ("dangers", tally.dangers.into()),
+                ("warnings", tally.warnings.into()),
+                ("musts", tally.unserved_musts.into()),
+            ],
+        )
+    }
+
+    /// What the repairs cost in all, and whether that is settled.
+    pub fn effect(&self, effect: &Effect) -> String {
+        let total = self.with("mend-total", [("cost", effect.cost.into())]);
+        let settled = self.text(if effect.proven {
+            "mend-proven"
+        } else {
+            "mend-unproven"
+        });
+        let mut text = format!("{total} {settled}");
+        if !effect.after.clear() {
+            text = format!("{text} {}", self.text("mend-left"));
+        }
+        text
+    }
+
+    /// The repairs of a report with before and after, wrapped to `width` columns.
+    pub fn repairs(&self, report: &Report, width: usize) -> String {
+        let sharing = &report.figures.sharing;
+        let Some(effect) = &sharing.mended else {
+            return String::new();
+        };
+        let mut out = String::new();
+        let fill = |out: &mut String, first: &str, rest: &str, text: &str| {
+            let options = wrapping(width)
+                .initial_indent(first)
+                .subsequent_indent(rest);
+            let _ = writeln!(out, "{}", textwrap::fill(text, options));
+        };
+        if sharing.repairs.is_empty() {
+            let key = if effect.before.clear() {
+                "mend-nothing"
+            } else {
+                "mend-left"
+            };
+            fill(&mut out, "", "", &self.text(key));
+            return out;
+        }
+        let _ = writeln!(out, "{}", self.text("mend-title"));
+        for (number, repair) in sharing.repairs.iter().enumerate() {
+            let text = self.repair_and_cost(repair);
+            fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);
+        }
+        out.push('\n');
+        let rows = [
+            ("mend-before", &effect.before),
+            ("mend-after", &effect.after),
+        ];
+        let rows = rows.map(|(key, tally)| (self.text(key), self.tally(tally)));
+        let column = rows
+            .iter()
+            .map(|(label, _)| textwrap::core::display_width(label))
+            .max()
+            .unwrap_or(0);
+        for (label, text) in rows {
+            let gap = column - textwrap::core::display_width(&label);
+            let first = format!("  {label}{}  ", " ".repeat(gap));
+            let rest = " ".repeat(column + 4);
+            fill(&mut out, &first, &rest, &text);
+        }
+        out.push('\n');
+        fill(&mut out, "", "", &self.effect(effect));
+        out
+    }
+}

@@ -20,6 +20,7 @@ pub(super) enum Command {
     Demo(Demo),
     Check(Check),
     Print(Print),
+    Mend(Mend),
     Explain(Explain),
 }
 
@@ -78,6 +79,18 @@ fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
 pub(super) enum Paper {
     Letter,
     A4,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Mend {
+    #[arg(value_name = "PLAN")]
+    pub(super) plan: PathBuf,
+    #[arg(long, value_name = "NEW.toml")]
+    pub(super) into: Option<PathBuf>,
+    #[arg(long)]
+    pub(super) warnings: bool,
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(super) format: Format,
 }
 
 #[derive(Debug, Args)]

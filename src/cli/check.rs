@@ -53,7 +53,7 @@ fn heading(path: &Path, words: &Words) -> String {
 }
 
 /// One report: laid out for reading when it is alone, one a line when there are several.
-fn json(report: &Report, alone: bool, words: &Words) -> Result<String, Failure> {
+pub(super) fn json(report: &Report, alone: bool, words: &Words) -> Result<String, Failure> {
     let text = if alone {
         report.to_json()
     } else {

@@ -28,7 +28,7 @@ pub(super) fn run(arguments: &Demo, words: &Words) -> Result<Done, Failure> {
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = report::build(&plan);
-    let mut files = prints::render(&plan, &report, words, &prints::defaults())?;
+    let mut files = prints::render(&plan, &prints::advised(&plan), words, &prints::defaults())?;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;

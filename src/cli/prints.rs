@@ -3,6 +3,7 @@
 use std::fmt::Write as _;
 use std::path::Path;
 
+use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
 use tallywatt::print::{self, Options, PrintError, Stock};
@@ -16,7 +17,7 @@ use super::{Done, width};
 
 pub(super) fn run(arguments: &Print, words: &Words) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, words)?;
-    let report = report::build(&plan);
+    let report = advised(&plan);
     let files = render(&plan, &report, words, &options(&arguments.paper, words)?)?;
     store::write_set(
         &arguments.into,
@@ -39,6 +40,15 @@ pub(super) fn run(arguments: &Print, words: &Words) -> Result<Done, Failure> {
         textwrap::fill(&words.count(&report), wrapping(width()))
     );
     Ok(Done::saying(output))
+}
+
+/// The report with the changes that would clear it, for the worksheet. A plan that needs none
+/// costs one check more; the search for one that does is kept short.
+pub(super) fn advised(plan: &Plan) -> Report {
+    const PLANS: usize = 150;
+    let mut report = report::build(plan);
+    mend::mend_within(plan, false, PLANS).tell(plan, &mut report);
+    report
 }
 
 /// Renders the prints, or says which text does not fit.

@@ -262,6 +262,7 @@ fn help_is_a_reference() {
         &["demo", "--help"],
         &["check", "--help"],
         &["print", "--help"],
+        &["mend", "--help"],
         &["explain", "--help"],
     ] {
         all.push_str(&text(&tallywatt(arguments, dir.path()).stdout));
@@ -278,4 +279,74 @@ fn a_rule_is_explained_by_code_and_by_name() {
     assert!(by_code.status.success());
     assert_eq!(by_code.stdout, by_name.stdout);
     assert!(text(&by_code.stdout).contains("## Sources"));
+}
+
+#[test]
+fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let output = tallywatt(&["mend", "weekend.toml", "--into", "new.toml"], dir.path());
+    let said = text(&output.stdout);
+    assert!(said.contains("With all of it done  no dangers"), "{said}");
+    assert!(
+        said.contains("(1 point)") && said.contains("new.toml"),
+        "{said}"
+    );
+    assert!(said.contains("changes the plan, not the gear"), "{said}");
+    let old = std::fs::read_to_string(dir.path().join("weekend.toml")).expect("still there");
+    assert_eq!(old, WEEKEND);
+    let check = tallywatt(&["check", "--format", "json", "new.toml"], dir.path());
+    assert_eq!(check.status.code(), output.status.code());
+    assert_ne!(check.status.code(), Some(2), "no danger is left");
+    let report: serde_json::Value = serde_json::from_slice(&check.stdout).expect("JSON");
+    let unplaced = report["sharing"]["unplaced"].as_array().expect("a list");
+    assert!(unplaced.is_empty(), "{unplaced:?}");
+
+    // Never over a file, the old plan or another.
+    let before = std::fs::read(dir.path().join("new.toml")).expect("written");
+    for taken in ["new.toml", "weekend.toml"] {
+        let again = tallywatt(&["mend", "weekend.toml", "--into", taken], dir.path());
+        assert_eq!(again.status.code(), Some(73), "{taken}");
+        assert!(text(&again.stderr).contains(taken));
+    }
+    assert_eq!(
+        before,
+        std::fs::read(dir.path().join("new.toml")).expect("there")
+    );
+}
+
+#[test]
+fn mend_says_all_of_it_and_gives_the_same_as_json() {
+    let dir = folder();
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let said = tallywatt(&["mend", "weekend.toml", "--warnings"], dir.path());
+    insta::assert_snapshot!(text(&said.stdout));
+    let json = tallywatt(&["mend", "weekend.toml", "--format", "json"], dir.path());
+    let report: serde_json::Value = serde_json::from_slice(&json.stdout).expect("JSON");
+    let sharing = &report["sharing"];
+    let mended = &sharing["mended"];
+    assert_eq!(mended["before"]["dangers"], 4);
+    assert_eq!(mended["after"]["dangers"], 0);
+    assert_eq!(mended["after"]["unserved_musts"], 0);
+    assert_eq!(mended["proven"], true);
+    let costs: u64 = sharing["repairs"]
+        .as_array()
+        .expect("repairs")
+        .iter()
+        .map(|repair| repair["cost"].as_u64().expect("a cost"))
+        .sum();
+    assert_eq!(mended["cost"], costs);
+    // The check itself looks for no repairs.
+    let check = tallywatt(&["check", "weekend.toml", "--format", "json"], dir.path());
+    let report: serde_json::Value = serde_json::from_slice(&check.stdout).expect("JSON");
+    assert_eq!(report["sharing"]["repairs"], serde_json::json!([]));
+}
+
+#[test]
+fn mend_changes_nothing_where_nothing_is_wrong() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    let output = tallywatt(&["mend", "mended.toml"], dir.path());
+    assert_eq!(output.status.code(), Some(0));
+    assert!(text(&output.stdout).contains("Nothing is changed"));
 }

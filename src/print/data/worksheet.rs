@@ -61,6 +61,7 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         loads(context),
         drops(context),
         sharing(context),
+        mend(context),
         energy(context),
         noise(context),
         findings(context),
@@ -438,6 +439,43 @@ fn sharing(context: &Context<'_>) -> Section {
         formulas,
         &[],
         &[("what", 2), ("which", 5)],
+        rows,
+    )
+}
+
+/// What would help, where that was asked for, with before and after.
+fn mend(context: &Context<'_>) -> Section {
+    let sharing = &context.report.figures.sharing;
+    let words = context.words;
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    let mut formulas = Vec::new();
+    if let Some(effect) = &sharing.mended
+        && !sharing.repairs.is_empty()
+    {
+        rows.extend(
+            sharing
+                .repairs
+                .iter()
+                .map(|repair| vec![words.repair(repair), repair.cost.to_string()]),
+        );
+        rows.push(vec![
+            context.say("ws-mend-all", &[]),
+            effect.cost.to_string(),
+        ]);
+        for (key, tally) in [
+            ("ws-mend-before", &effect.before),
+            ("ws-mend-after", &effect.after),
+        ] {
+            formulas.push(context.say(key, &[("tally", &words.tally(tally))]));
+        }
+        formulas.push(words.effect(effect));
+    }
+    section(
+        context,
+        "mend",
+        formulas,
+        &[],
+        &[("change", 8), ("#points", 1)],
         rows,
     )
 }

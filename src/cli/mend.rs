@@ -1,0 +1,67 @@
+//! `mend`: the cheapest changes that clear a plan, and the changed plan in a new file.
+
+use std::fmt::Write as _;
+
+use tallywatt::plan::{self, store};
+use tallywatt::words::{Words, wrapping};
+use tallywatt::{mend, report};
+
+use super::args::{Format, Mend};
+use super::failure::{Failure, Kind};
+use super::{Done, check, prints, width};
+
+pub(super) fn run(arguments: &Mend, words: &Words) -> Result<Done, Failure> {
+    let plan = prints::load(&arguments.plan, words)?;
+    let mended = mend::mend(&plan, arguments.warnings);
+    let mut report = report::build(&plan);
+    mended.tell(&plan, &mut report);
+
+    let mut wrote = None;
+    if let Some(into) = &arguments.into {
+        let shown = into.display().to_string();
+        // Never over a file: the old plan is somebody's work, whatever it is called.
+        if into.symlink_metadata().is_ok() {
+            return Err(Failure::text(
+                Kind::CannotWrite,
+                words.with("mend-exists", [("path", shown.into())]),
+            ));
+        }
+        let text = plan::write(&mended.plan);
+        // What this program writes and cannot read would be its own fault; better said now.
+        if let Err(problems) = plan::read(&text) {
+            return Err(prints::bad_plan(&problems, &text, into, words));
+        }
+        store::write_atomic(into, text.as_bytes())
+            .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+        wrote = Some(shown);
+    }
+
+    let output = match arguments.format {
+        Format::Json => check::json(&report, true, words)?,
+        Format::Text => {
+            let width = width();
+            let mut output = words.repairs(&report, width);
+            let mut say = |text: &str| {
+                let _ = writeln!(output, "\n{}", textwrap::fill(text, wrapping(width)));
+            };
+            match wrote {
+                Some(path) => say(&words.with("mend-wrote", [("path", path.into())])),
+                None if !mended.changes.is_empty() => say(&words.text("mend-try")),
+                None => {}
+            }
+            if !mended.changes.is_empty() {
+                say(&words.text("mend-people"));
+            }
+            say(&words.text("check-defer"));
+            output
+        }
+    };
+    Ok(Done {
+        output,
+        status: if mended.effect.after.clear() {
+            check::status(mended.report.worst())
+        } else {
+            check::status(Some(report::Signal::Danger))
+        },
+    })
+}

@@ -2,27 +2,31 @@
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
 progress = { $number } of about { $total }
-progress-review = Your answers
 
 hint-list = Arrows or typing, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
-hint-unknown = unknown
+hint-unknown = or unknown
 hint-none = none
+hint-enter-unknown = Enter: unknown
 hint-between = ,{" "}
 
 typed-unknown = unknown
     .also = i don't know, i dont know, don't know, dont know, idk, not sure, unsure
 typed-none = none
+typed-picture = tree
 
 pick-yes = Yes
 pick-no = No
 pick-unknown = I don't know
 pick-explain = ? Tell me more
+pick-picture = Show the tree so far
 pick-removed = Take this out again
 
 label-place = { $id } ({ $shape })
 about-gear = { $id }, { $what }
+# Something in this part is not known, and taken for the unsafe case.
+label-marked = ! { $row }
 label-row = { $title }: { $shown }
 
 shown-unknown = not known
@@ -425,8 +429,8 @@ ask-out-wire = Which wire is behind them?
 
 # ---- The shapes, in short
 
-face-5-15R = Household
-face-5-20R = Household, T
+face-5-15R = Home
+face-5-20R = Home, T slot
 face-TT-30R = Camper
 face-L5-20R = Twist, 3 slots
 face-L5-30R = Twist, 3 slots
@@ -484,13 +488,18 @@ drawn-faces =
 # ---- The review page
 
 ask-review = Is this right?
-    .why = Pick a line to change it, or check the plan now.
+    .why = Pick a line to change it. With ! we assume the worst.
     .help = Each line is a part of your plan. Pick one to see and change its answers. "Not known" is taken for the worse case, and the check says so.
 pick-review-check = Check this plan
+pick-review-add = Add an outlet, a thing or a cord
 pick-review-add-outlet = Add an outlet
 pick-review-add-load = Add something to plug in
 pick-review-add-gear = Add a cord, adapter or box
 pick-review-quit = Stop for now, keep my answers
+
+ask-review-add = What shall we add?
+    .why = Its questions come next.
+    .help = Esc goes back to the whole plan.
 
 ask-review-part = { $about }: what shall we change?
     .why = Pick a line to answer it again.
@@ -506,9 +515,25 @@ part-out = Outlets of { $box }
 
 # ---- Between questions
 
-note-load-left = { $all } W of { $rated } W named so far. { $left } W left.
+note-load-left = { $all } W of { $rated } W named so far. { $left } W left, less high up and in heat.
 note-load-turns = { $all } W named, the set gives { $rated } W: not all at once. They can take turns.
+note-load-cannot-start = To start it takes { $starting } W for a moment. The set gives { $peak } W at most: it cannot start it.
 note-load-too-large = This alone asks for { $this } W. The set gives { $rated } W: it cannot run it.
+
+# The first line stands out.
+note-danger =
+    { $signal }: { $title }
+    Why: { $why }
+    Do: { $fix }
+note-danger-also = { $signal }, as said before, now here: { $title }
+note-danger-gone = That danger is gone: { $title }
+
+picture-set = { $name }
+picture-place = - { $id } ({ $shape }): { $amps }
+picture-refused = - { $id } ({ $shape }): do not use
+picture-load = * { $load }
+picture-unplaced = No place so far for: { $ids }
+picture-loose = Not plugged in: { $ids }
 
 reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
@@ -549,9 +574,23 @@ interview-stopped = stopped; nothing has changed
 interview-resume = Run tallywatt again to go on from there.
 interview-resume-question = Go on with an unfinished plan?
 interview-resume-why = Each one is kept until it is printed.
-interview-resume-row = { $draft }: { $name } ({ $count } answers)
+interview-resume-row = { $draft }: { $name } ({ $count } answers, { $age })
+interview-age-minutes = { $count ->
+        [0] just now
+        [one] 1 minute ago
+       *[other] { $count } minutes ago
+    }
+interview-age-hours = { $count ->
+        [one] 1 hour ago
+       *[other] { $count } hours ago
+    }
+interview-age-days = { $count ->
+        [one] yesterday
+       *[other] { $count } days ago
+    }
 interview-resume-new = Start a new plan
 
+interview-effect = Before the change: { $before }
 interview-after = What now?
     .why = Above is what the check found, worst first.
 interview-after-print = Print the labels, card and cautions

@@ -4,6 +4,7 @@
 use std::fs::File;
 use std::io::{self, BufReader};
 use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
@@ -61,6 +62,7 @@ fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done
         Opened::Draft(kept, draft) => (kept, draft),
         Opened::Stopped(stopped) => return Ok(stopped),
     };
+    let mut before = None;
     loop {
         let outcome = interview::run(prompter, &mut kept, words, draft)
             .map_err(|error| broken(&error, words))?;
@@ -87,6 +89,16 @@ fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done
         }
         let report = report::build(&plan);
         say(&check::text(&report, words))?;
+        let count = words.count(&report);
+        if let Some(before) = before
+            .replace(count.clone())
+            .filter(|before| *before != count)
+        {
+            say(&format!(
+                "{}\n",
+                words.with("interview-effect", [("before", before.into())])
+            ))?;
+        }
         match after(prompter, &plan, words)? {
             After::Change => {}
             After::Leave => return Ok(left(&draft.name, words)),
@@ -158,7 +170,7 @@ fn open(
             // Left before the first answer: nothing to go on with, so nothing to pile up.
             kept.remove().map_err(|error| fail(&error))?;
         } else {
-            unfinished.push((kept, draft));
+            unfinished.push((kept, draft, entry.saved));
         }
     }
     if unfinished.is_empty() {
@@ -167,13 +179,14 @@ fn open(
     let mut rows: Vec<Row> = unfinished
         .iter()
         .enumerate()
-        .map(|(at, (_, draft))| Row {
+        .map(|(at, (_, draft, saved))| Row {
             text: words.with(
                 "interview-resume-row",
                 [
                     ("draft", draft.name.as_str().into()),
                     ("name", called(draft).into()),
                     ("count", draft.answers.len().into()),
+                    ("age", age(*saved, words).into()),
                 ],
             ),
             also: String::new(),
@@ -197,7 +210,7 @@ fn open(
     match prompter.ask(&view) {
         Ok(Input::Answer(at)) => {
             let at = at.parse::<usize>().unwrap_or(0).min(unfinished.len() - 1);
-            let (kept, draft) = unfinished.swap_remove(at);
+            let (kept, draft, _) = unfinished.swap_remove(at);
             Ok(Opened::Draft(Kept(kept), draft))
         }
         Ok(Input::Back) | Err(PromptError::Ended) => Ok(Opened::Stopped(Done {
@@ -213,9 +226,22 @@ fn open(
     }
 }
 
-/// What the user calls the weekend or the set of a draft.
+/// How long ago a draft was saved.
+fn age(saved: Option<SystemTime>, words: &Words) -> String {
+    let minutes = saved
+        .and_then(|saved| saved.elapsed().ok())
+        .map_or(0, |passed| passed.as_secs() / 60);
+    let (key, count) = match minutes {
+        0..60 => ("interview-age-minutes", minutes),
+        60..1440 => ("interview-age-hours", minutes / 60),
+        _ => ("interview-age-days", minutes / 1440),
+    };
+    words.with(key, [("count", count.into())])
+}
+
+/// What the user calls the weekend or the set of a draft, or else how large the set is.
 fn called(draft: &Draft) -> String {
-    ["site.name", "generator.name"]
+    ["site.name", "generator.name", "generator.rated"]
         .into_iter()
         .filter_map(|key| draft.answers.get(key).and_then(Said::text))
         .find(|text| !text.starts_with('@'))

@@ -44,6 +44,17 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
     Some(Power::from_milliwatts(one.milliwatts() * i64::from(count)))
 }
 
+/// What one of a load asks for in the moment it starts, where that was told or is in the table.
+pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
+    let own_draw = draft.get(&format!("load.{n}.draw")).is_some();
+    match draft.get(&format!("load.{n}.starting")) {
+        Some(said) => Power::parse(said.text()?, Round::Up).ok(),
+        // The table's starting figure belongs to the table's running figure.
+        None if own_draw => None,
+        None => load_table(draft, n).map(|table| table.starting),
+    }
+}
+
 fn load_table(draft: &Draft, n: u8) -> Option<&'static appliances::Appliance> {
     draft
         .text(&format!("load.{n}.what"))

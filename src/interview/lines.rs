@@ -55,6 +55,9 @@ fn pick(rows: &[Row], start: Option<usize>, text: &str) -> Input {
             |start| rows[start].input.clone(),
         );
     }
+    if lower == "tree" {
+        return Input::Picture;
+    }
     if lower == "unknown" {
         return Input::Unknown;
     }

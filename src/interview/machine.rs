@@ -1,7 +1,10 @@
 //! The interview as a pure state machine: answers in, questions out.
 
+use std::collections::BTreeSet;
+
 use super::draft::{Draft, Said};
 use super::form::{self, Form, Reject};
+use super::live;
 use super::parts;
 use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
 use crate::quantity::{Current, Power};
@@ -19,6 +22,8 @@ pub enum Input {
     Unknown,
     /// Wants to know more about the question.
     Explain,
+    /// Wants to see what is plugged into what so far.
+    Picture,
     /// Has had enough for today.
     Quit,
 }
@@ -362,7 +367,7 @@ impl Machine {
                 self.left = true;
                 Ok(None)
             }
-            Input::Explain => Ok(None),
+            Input::Explain | Input::Picture => Ok(None),
             Input::Back => self.back().map(|()| None),
             input => match self.here() {
                 Some(place) => self.take(&place, input),
@@ -413,7 +418,7 @@ impl Machine {
         };
         // A change on the page may have opened questions: they come first.
         if let Cursor::Part(part) = &self.cursor
-            && (self.front().is_some() || !self.parts().contains(part))
+            && (self.front().is_some() || !self.parts().contains(part) || part == "add")
         {
             self.cursor = Cursor::Front;
         }
@@ -472,7 +477,9 @@ impl Machine {
             Input::Skip => default().ok_or_else(|| Reject::new("no-skip")),
             Input::Unknown if step.unknown => Ok(Said::Unknown),
             Input::Unknown => Err(Reject::new("no-unknown")),
-            Input::Back | Input::Explain | Input::Quit => Err(Reject::new("choice")),
+            Input::Back | Input::Explain | Input::Picture | Input::Quit => {
+                Err(Reject::new("choice"))
+            }
         }
     }
 
@@ -579,7 +586,16 @@ impl Machine {
     }
 
     fn page(&self, total: usize) -> Question {
-        let (key, id, about, rows) = if let Cursor::Part(part) = &self.cursor {
+        let (key, id, about, rows) = if self.cursor == Cursor::Part("add".into()) {
+            let rows = [
+                ("back", "pick-review-back"),
+                ("add outlet", "pick-review-add-outlet"),
+                ("add load", "pick-review-add-load"),
+                ("add gear", "pick-review-add-gear"),
+            ];
+            let rows = rows.map(|(value, word)| plain_item(value, word)).into();
+            ("add".into(), "review-add", None, rows)
+        } else if let Cursor::Part(part) = &self.cursor {
             let mut rows: Vec<Item> = self
                 .of_part(part)
                 .iter()
@@ -596,16 +612,15 @@ impl Machine {
             (part.clone(), "review-part", Some(self.title(part)), rows)
         } else {
             let mut rows = vec![plain_item("check", "pick-review-check")];
+            let assumed = self.assumed();
             for part in self.parts() {
-                rows.push(self.line(&part));
+                let mut line = self.line(&part);
+                if assumed.contains(&part) {
+                    line.label = Label::Marked(Box::new(line.label));
+                }
+                rows.push(line);
             }
-            for (value, word) in [
-                ("add outlet", "pick-review-add-outlet"),
-                ("add load", "pick-review-add-load"),
-                ("add gear", "pick-review-add-gear"),
-            ] {
-                rows.push(plain_item(value, word));
-            }
+            rows.push(plain_item("add", "pick-review-add"));
             ("review".into(), "review", None, rows)
         };
         Question {
@@ -620,6 +635,54 @@ impl Machine {
             number: total,
             total,
         }
+    }
+
+    /// The lines of the review page that hold something taken for the unsafe case.
+    fn assumed(&self) -> BTreeSet<String> {
+        let draft = &self.draft;
+        let plan = super::build::plan(draft, &|key| key.to_owned());
+        let line_of = |id: &str| {
+            let named = |key: &String| key.strip_suffix(".name").map(str::to_owned);
+            let part = parts::part_ids(draft)
+                .into_iter()
+                .find(|(_, other)| other == id)
+                .and_then(|(key, _)| named(&key));
+            let out = parts::places(draft)
+                .into_iter()
+                .find_map(|place| match place {
+                    parts::Place::Out(n, m, _) if place.id(draft) == id => {
+                        Some(format!("gear.{n}.out.{m}"))
+                    }
+                    _ => None,
+                });
+            let load = || {
+                let loads = parts::load_ids(draft);
+                let found = loads.into_iter().find(|(_, other)| other == id);
+                found.map(|(n, _)| format!("load.{n}"))
+            };
+            out.or(part).or_else(load)
+        };
+        live::assumed(&crate::report::build(&plan), line_of)
+    }
+
+    /// The dangers that are certain from the answers so far.
+    pub(super) fn dangers(&self) -> Vec<crate::report::Finding> {
+        let draft = &self.draft;
+        let loads = parts::load_ids(draft);
+        let unfinished = self
+            .flow()
+            .iter()
+            .filter(|place| !self.is_answered(place))
+            .filter_map(|place| match place.step.group {
+                Group::Gear | Group::Out => Some(parts::gear_id(draft, place.at.n)),
+                Group::Load => loads
+                    .iter()
+                    .find(|(n, _)| *n == place.at.n)
+                    .map(|(_, id)| id.clone()),
+                _ => None,
+            })
+            .collect();
+        live::dangers(draft, &unfinished)
     }
 
     fn title(&self, part: &str) -> Label {
@@ -659,6 +722,9 @@ impl Machine {
                     | "generator-voltage"
                     | "outlet-face"
                     | "outlet-breaker"
+                    | "generator-fuel"
+                    | "generator-tank"
+                    | "generator-noise"
                     | "outlets-gfci"
                     | "outlets-odd"
                     | "load-draw"
@@ -674,8 +740,12 @@ impl Machine {
                     | "out-count"
                     | "out-breaker"
             );
-            let dull =
-                place.step.id == "load-count" && said.and_then(Said::text).unwrap_or("1") == "1";
+            let text = said.and_then(Said::text);
+            let dull = match place.step.id {
+                "load-count" => text.unwrap_or("1") == "1",
+                "outlets-odd" => text == Some("no"),
+                _ => false,
+            };
             if telling && !dull && !matches!(said, Some(Said::Unknown)) {
                 shown.push(self.shown(&place));
             }
@@ -685,6 +755,9 @@ impl Machine {
                 "shown-open".into(),
                 vec![("count", open.to_string())],
             ));
+        }
+        if shown.is_empty() {
+            shown.push(Label::word("shown-open-one"));
         }
         Item {
             value: part.to_owned(),
@@ -755,6 +828,7 @@ impl Machine {
                 .ok_or_else(|| Reject::new("full"))
         };
         self.cursor = match value.as_str() {
+            "add" => Cursor::Part("add".into()),
             // Not told yet: its questions come in a row.
             "fuel" if self.draft.text("fuel.more") != Some("yes") => {
                 self.draft
@@ -798,7 +872,7 @@ impl Machine {
             "what" => {
                 draft.text(&place.key()) != Some("done") && draft.text(&place.key()) != Some("own")
             }
-            "draw" | "count" => true,
+            "draw" | "count" | "starting" => true,
             _ => false,
         };
         if !named {
@@ -821,6 +895,18 @@ impl Machine {
                     .to_string(),
             ),
         ];
+        let peak = draft
+            .text("generator.peak")
+            .and_then(|text| form::quantity(text).ok())
+            .map_or(rated, |peak: Power| peak.max(rated));
+        let starting = super::build::load_starting(draft, place.at.n).filter(|power| *power > peak);
+        if let Some(starting) = starting.filter(|_| this <= rated) {
+            let values = vec![("starting", watts(starting)), ("peak", watts(peak))];
+            return Some(Note {
+                key: "load-cannot-start",
+                values,
+            });
+        }
         let key = if this > rated {
             "load-too-large"
         } else if all > rated {

@@ -8,6 +8,7 @@ mod build;
 mod draft;
 mod form;
 pub mod lines;
+mod live;
 mod machine;
 mod parts;
 mod steps;
@@ -47,6 +48,13 @@ pub trait Prompter {
     /// # Errors
     /// When the terminal fails.
     fn tell(&mut self, text: &str) -> std::io::Result<()>;
+    /// Says that something is dangerous.
+    ///
+    /// # Errors
+    /// When the terminal fails.
+    fn warn(&mut self, text: &str) -> std::io::Result<()> {
+        self.tell(text)
+    }
 }
 
 /// Why no answer came.
@@ -156,6 +164,7 @@ pub fn run(
 ) -> Result<Outcome, InterviewError> {
     let mut machine = Machine::new(start);
     keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+    let mut told = live::Told::already(machine.dangers());
     loop {
         let question = machine.question();
         let finished = |machine: &Machine| Outcome::Finished {
@@ -177,11 +186,23 @@ pub fn run(
             tell(&explanation(words, &question))?;
             continue;
         }
+        if input == Input::Picture {
+            let plan = plan_of(machine.draft(), &|key| words.text(key));
+            tell(&live::picture(words, &plan))?;
+            continue;
+        }
+        let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
         match machine.answer(input) {
             Ok(note) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
                 if let Some(note) = note {
                     tell(&words.with(&format!("note-{}", note.key), texts(&note.values)))?;
+                }
+                if may_change {
+                    for news in told.update(machine.dangers()) {
+                        let text = news_text(words, &news);
+                        prompter.warn(&text).map_err(InterviewError::Terminal)?;
+                    }
                 }
             }
             Err(reject) => {
@@ -197,6 +218,25 @@ pub fn run(
             return Ok(finished(&machine));
         }
     }
+}
+
+/// A danger in words: what, why and what to do; short when it was told before.
+fn news_text(words: &Words, news: &live::News) -> String {
+    let (key, finding) = match news {
+        live::News::New(finding) => ("note-danger", finding),
+        live::News::Also(finding) => ("note-danger-also", finding),
+        live::News::Gone(finding) => ("note-danger-gone", finding),
+    };
+    let text = words.finding(finding);
+    words.with(
+        key,
+        [
+            ("signal", text.signal.into()),
+            ("title", text.title.into()),
+            ("why", text.why.into()),
+            ("fix", text.fix.into()),
+        ],
+    )
 }
 
 fn texts<'a>(
@@ -230,6 +270,10 @@ fn label(words: &Words, label: &Label) -> String {
                 ("shape", shape.to_string().into()),
             ],
         ),
+        Label::Marked(row) => {
+            let row = self::label(words, row);
+            words.with("label-marked", [("row", row.into())])
+        }
         Label::Row(title, shown) => {
             let title = self::label(words, title);
             let shown: Vec<String> = shown.iter().map(|part| self::label(words, part)).collect();
@@ -258,7 +302,7 @@ pub fn view(words: &Words, question: &Question) -> View {
         )
     };
     let progress = match question.kind {
-        Kind::Page(_) => words.text("progress-review"),
+        Kind::Page(_) => String::new(),
         _ => words.with(
             "progress",
             [
@@ -307,10 +351,17 @@ fn shape(words: &Words, question: &Question) -> Shape {
     if question.unknown {
         rows.push(row(words.text("pick-unknown"), Input::Unknown));
     }
-    if matches!(question.kind, Kind::Page(_)) && question.key == "review" {
-        rows.push(row(words.text("pick-review-quit"), Input::Quit));
+    let review = question.key == "review";
+    if review || matches!(question.id, "gear-what" | "gear-from" | "load-on") {
+        rows.push(row(words.text("pick-picture"), Input::Picture));
     }
-    rows.push(row(words.text("pick-explain"), Input::Explain));
+    if review {
+        // Without a row for help: what it would tell stands above, and the whole plan has to fit
+        // on one screen.
+        rows.push(row(words.text("pick-review-quit"), Input::Quit));
+    } else {
+        rows.push(row(words.text("pick-explain"), Input::Explain));
+    }
     let wanted = match &question.default {
         Suggestion::Said(Said::Is(text)) => Some(Input::Answer(text.clone())),
         Suggestion::Said(Said::Unknown) => Some(Input::Unknown),
@@ -324,7 +375,13 @@ fn line(words: &Words, question: &Question) -> Shape {
     let mut spoken = Vec::new();
     let mut hints = Vec::new();
     if question.unknown {
-        hints.push(words.text("hint-unknown"));
+        let enter = question.default == Suggestion::Said(Said::Unknown);
+        // With both there is no room on a narrow terminal for more than the words themselves.
+        hints.push(words.text(match (question.none, enter) {
+            (true, _) => "typed-unknown",
+            (false, true) => "hint-enter-unknown",
+            (false, false) => "hint-unknown",
+        }));
     }
     // Said where it cannot be taken, it is still understood: the reply says where to look.
     if !matches!(question.kind, Kind::Text(Form::Name)) {
@@ -336,6 +393,7 @@ fn line(words: &Words, question: &Question) -> Shape {
             );
         }
     }
+    spoken.push((words.text("typed-picture").to_lowercase(), Input::Picture));
     if question.none {
         hints.push(words.text("hint-none"));
         spoken.push((words.text("typed-none").to_lowercase(), Input::Skip));

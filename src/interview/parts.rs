@@ -6,7 +6,7 @@ use super::draft::Draft;
 use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::{Id, LoadKind};
-use crate::tables::shape::{Plug, Receptacle};
+use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The numbers of a list of parts that stand: up to the one that says "done", without those
 /// taken out.
@@ -286,10 +286,39 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
     sole(&free_feeds(draft, n), n)
 }
 
+/// As the user calls it, else by its shape, with a number where another has it.
 pub(super) fn outlet_id(draft: &Draft, n: u8) -> String {
-    draft
-        .text(&format!("outlet.{n}.name"))
-        .map_or_else(|| format!("outlet{n}"), |name| name.trim().to_owned())
+    let named = |n: u8| draft.text(&format!("outlet.{n}.name")).map(str::trim);
+    if let Some(name) = named(n) {
+        return name.to_owned();
+    }
+    let word = |n: u8| Place::Outlet(n).shape(draft).map_or("outlet", shape_word);
+    let own = word(n);
+    let taken = |id: &str| outlets(draft).any(|other| named(other) == Some(id));
+    let before = outlets(draft)
+        .filter(|other| *other < n && named(*other).is_none() && word(*other) == own)
+        .count();
+    (1_usize..)
+        .map(|number| match number {
+            1 => own.to_owned(),
+            number => format!("{own}-{number}"),
+        })
+        .filter(|id| !taken(id))
+        .nth(before)
+        .unwrap_or_else(|| format!("outlet{n}"))
+}
+
+/// What people call an outlet of this shape.
+const fn shape_word(shape: Receptacle) -> &'static str {
+    match shape.0 {
+        Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20 => "home",
+        Configuration::TT30 => "camper",
+        Configuration::L5_20
+        | Configuration::L5_30
+        | Configuration::L14_20
+        | Configuration::L14_30 => "twist",
+        Configuration::N6_20 | Configuration::N14_30 | Configuration::N14_50 => "large",
+    }
 }
 
 pub(super) fn gear_id(draft: &Draft, n: u8) -> String {

@@ -61,6 +61,8 @@ pub enum Label {
     Plain(String),
     /// A place to plug in: its id and the message that describes its shape.
     Place(String, Receptacle),
+    /// A row that holds something assumed.
+    Marked(Box<Self>),
     /// A title and what is known of it.
     Row(Box<Label>, Vec<Label>),
 }
@@ -789,8 +791,7 @@ pub(super) const SITE: &[Step] = &[
         "site-altitude",
         Takes::Typed(Form::Length),
     )
-    .rather_unknown()
-    .later(),
+    .rather_unknown(),
     step(
         Group::Site,
         "air",

@@ -74,6 +74,20 @@ impl Terminal {
     }
 }
 
+/// How many rows of a list to show: all of them where the screen holds them with the question
+/// above and the keys below, which may take two lines each where it is narrow. A longer list is
+/// read by typing, and leaves room for what was said before the question.
+fn page(rows: usize) -> usize {
+    let (width, height) = crossterm::terminal::size().unwrap_or((80, 24));
+    let around = if width < 60 { 8 } else { 5 };
+    let room = usize::from(height).saturating_sub(around).clamp(5, 40);
+    if rows <= room {
+        room
+    } else {
+        (room / 2).max(5)
+    }
+}
+
 fn columns() -> usize {
     (textwrap::termwidth() - 1).clamp(*COLUMNS.start(), *COLUMNS.end())
 }
@@ -86,7 +100,7 @@ fn wrap(text: &str) -> Vec<String> {
             if line.contains("  ") || line.starts_with([' ', '+', '|']) {
                 vec![line.to_owned()]
             } else {
-                textwrap::wrap(line, width)
+                textwrap::wrap(line, crate::words::wrapping(width))
                     .into_iter()
                     .map(std::borrow::Cow::into_owned)
                     .collect()
@@ -151,6 +165,16 @@ impl Prompter for Terminal {
         Self::write("", false)?;
         Self::write(text, false)
     }
+
+    fn warn(&mut self, text: &str) -> std::io::Result<()> {
+        let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
+        Self::write("", false)?;
+        Self::write(first, true)?;
+        if rest.is_empty() {
+            return Ok(());
+        }
+        Self::write(rest, false)
+    }
 }
 
 impl Terminal {
@@ -177,8 +201,7 @@ impl Terminal {
         Select::new("", shown)
             .with_render_config(self.look())
             .with_help_message(&self.hint)
-            // With the question above it, what a screen of 24 lines holds.
-            .with_page_size(14)
+            .with_page_size(page(rows.len()))
             .with_starting_cursor(start.unwrap_or(0))
             .with_scorer(&score)
             .raw_prompt()

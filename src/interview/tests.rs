@@ -60,6 +60,7 @@ heater-low
 40 ft
 yes            # an alarm
                # feeds no building
+               # nobody knows how high it is
                # the cord that fits the large outlet
 SJTW 10/3
 75 ft
@@ -96,12 +97,12 @@ fn the_common_case_and_how_many_answers_it_takes() {
     let lines = COMMON.lines().count();
     // One for the start and one for each answer, before the next question.
     assert_eq!(kept.0.len(), lines + 1);
-    assert_eq!(lines, 33, "answers of the common case, the check included");
+    assert_eq!(lines, 34, "answers of the common case, the check included");
     let enter = script(COMMON)
         .lines()
         .filter(|line| line.is_empty())
         .count();
-    assert_eq!(enter, 15, "of them Enter alone");
+    assert_eq!(enter, 16, "of them Enter alone");
     insta::assert_snapshot!(plan::write(&planned(COMMON)));
 }
 
@@ -197,6 +198,7 @@ dry
 18 m
 yes
 no
+1300 m
 none            # quiet hours: asked for the sake of the cpap
 cord
 TT-30P
@@ -236,8 +238,6 @@ back
 site
 site.name
 Reunion
-site.altitude
-1300 m
 site.air
 31 C
 back
@@ -272,6 +272,7 @@ unknown
 done
 unknown
 idk
+unknown
 unknown
 unknown
 extension
@@ -321,6 +322,7 @@ done
 12 m
 
 
+
 done
 fuel
 diesel
@@ -333,6 +335,7 @@ load.1.draw
 load.1.name
 Old toaster
 back
+add
 add load
 laptop
 done
@@ -378,6 +381,7 @@ damp
 15 m
 yes
 no
+unknown
 twist-30-four
 SOOW 10/4
 50 ft
@@ -424,6 +428,7 @@ wet
 12 m
 no
 no
+450 m
 extension
 3G1.5
 10 m
@@ -606,7 +611,7 @@ const REJECTS: &[&str] = &[
 #[test]
 fn what_the_set_has_left_is_told_as_things_are_named() {
     let (_, _, said) = answers(&script(COMMON));
-    assert!(said.contains("1500 W of 2800 W named so far. 1300 W left."));
+    assert!(said.contains("1500 W of 2800 W named so far. 1300 W left"));
     assert!(said.contains("3555 W named, the set gives 2800 W: not all at once."));
 }
 
@@ -619,4 +624,23 @@ fn units_of_the_user_are_kept() {
     );
     let (_, kept, _) = answers(&script(COMMON));
     assert_eq!(kept.0.last().unwrap().text("gear.1.length"), Some("75 ft"));
+}
+
+#[test]
+fn a_danger_is_told_when_its_answer_is_given() {
+    let (_, _, said) = answers(&script(COMMON));
+    let wet = said.find("How wet is it").unwrap();
+    let far = said.find("How far is it").unwrap();
+    let danger = said.find("DANGER: No shock protection").unwrap();
+    assert!(wet < danger && danger < far, "{said}");
+    // With the reason and what to do, and not again while nothing has changed.
+    assert!(said[danger..far].contains("Why: ") && said[danger..far].contains("Do: "));
+    assert_eq!(said.matches("DANGER: No shock protection").count(), 1);
+}
+
+#[test]
+fn the_tree_so_far_is_shown_on_request() {
+    // Asked for on the review page, after the last two answers, which are Enter.
+    let (_, _, said) = answers(&(script(COMMON).trim_end().to_owned() + "\n\n\ntree\n"));
+    insta::assert_snapshot!(said[said.rfind("> tree").unwrap()..].trim());
 }

@@ -117,7 +117,7 @@ const GENERATOR: &[(&str, &str)] = &[
     ("Which voltage", ""),
     ("floating or bonded?", ""),
     ("an inverter generator?", "yes"),
-    ("Which outlet, and which number", "household T"),
+    ("Which outlet, and which number", "home T"),
     ("Which outlet, and which number", ""),
     ("a TEST and a RESET button?", ""),
     ("Anything special", ""),
@@ -130,6 +130,7 @@ const REST: &[(&str, &str)] = &[
     ("How far is it", "40 ft"),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", ""),
+    ("How high", "4200 ft"),
     ("What is in your bin", ""),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
@@ -155,7 +156,7 @@ fn a_whole_interview_ends_in_paper() {
         "id = \"fridge-small\"",
         "wire = \"14 AWG\"",
         "outdoor = true",
-        "from = \"outlet1\"",
+        "from = \"home\"",
         "neutral = \"unknown\"",
     ] {
         assert!(plan.contains(expected), "{expected} not in\n{plan}");
@@ -242,7 +243,7 @@ fn answers_from_a_file_make_the_same_plan() {
     let mut answers = String::new();
     for (_, keys) in GENERATOR.iter().chain(REST) {
         answers.push_str(match *keys {
-            "household T" => "5-20R 20 A",
+            "home T" => "5-20R 20 A",
             "fridge small" => "fridge-small",
             keys => keys,
         });

@@ -11,6 +11,7 @@ assume-altitude = Nobody knows how high the site lies, so { $value } was taken. 
 assume-air = Nobody knows how hot it gets, so { $value } was taken. A set loses power in hot air. Give the hottest air you expect.
 assume-rated = Nobody knows how much the generator can keep up, so { $value } was taken, as from the smallest sets. Look for “running” or “rated” watts on its plate: it decides nearly everything here.
 assume-voltage = Nobody knows which voltage the generator gives, so { $value } was taken: then each 120 V outlet reaches only half of the power. Look for “120 V” or “120/240 V” on its plate.
+assume-inverter = Nobody knows if the generator is an inverter set, so { $value } was taken: then it may not cut out by itself when too much is on. Look for “inverter” on it.
 assume-peak = Nobody knows the generator's peak power, so no more than its running power of { $value } was taken. Look for “peak”, “starting” or “max” on the set.
 assume-no-gfci = Nobody knows if “{ $part }” has shock protection, so none was counted. Look for buttons marked TEST and RESET.
 assume-no-breaker = Nobody knows if “{ $part }” has a breaker of its own, so none was counted. Look beside it for a button or switch marked with amps.

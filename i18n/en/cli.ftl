@@ -74,7 +74,9 @@ check-assumed = Taken for the unsafe case, because nobody knows
 check-defer = Local codes and a licensed electrician decide. This tool does not.
 
 reason-rated-power = what the set can give
+reason-rated-power-unguarded = what the set can give; it may not cut out by itself
 reason-one-leg = half of the set, one leg
+reason-one-leg-unguarded = half of the set, one leg; it may not cut out by itself
 reason-breaker = its breaker
 reason-trips-early = a breaker seen to trip early
 reason-receptacle = the receptacle's own rating

@@ -27,8 +27,10 @@ print-limit = Limit
 
 ## What sets a limit. $id is the part.
 
-print-set-by-rated-power = The generator sets this limit and cuts out past it.
-print-set-by-one-leg = This reaches only one half of the generator, which cuts out past it.
+print-set-by-rated-power = The generator sets this limit. Past it, it cuts out or stalls.
+print-set-by-rated-power-unguarded = The generator sets this limit. Past it, it may run on and overheat.
+print-set-by-one-leg = This reaches only one half of the generator, which cuts out or stalls past it.
+print-set-by-one-leg-unguarded = This reaches only one half of the generator, which may run on and overheat past it.
 print-set-by-breaker = The breaker at { $id } sets this limit and trips past it.
 print-set-by-trips-early = The breaker at { $id } trips early. This is where it was seen to trip.
 print-set-by-receptacle = The receptacle { $id } sets this limit.
@@ -210,7 +212,9 @@ print-ws-limits-long = For hours = the smaller of carries × share and the hours
 print-ws-limits-short = Short = the smaller of carries and the short of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
 print-ws-reason-rated-power = running power
+print-ws-reason-rated-power-unguarded = running power
 print-ws-reason-one-leg = one half
+print-ws-reason-one-leg-unguarded = one half
 print-ws-reason-breaker = breaker
 print-ws-reason-trips-early = breaker, as seen to trip
 print-ws-reason-receptacle = receptacle

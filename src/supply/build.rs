@@ -157,13 +157,24 @@ impl<'a> Builder<'a> {
         self.supply.leg_rated = per_leg(self.supply.rated);
         self.supply.leg_peak = per_leg(self.supply.peak);
         let rating = self.supply.leg_rated;
+        // Only an inverter set limits its own current. Any other goes on past its rated power,
+        // as far as the breakers let it, and overheats.
+        if !set.inverter.is_known() {
+            let no = Value::Word { word: "assumed-no" };
+            self.assume("generator.inverter", no, "inverter");
+        }
+        let reason = if set.inverter == Answer::Known(true) {
+            LimitReason::RatedPower
+        } else {
+            LimitReason::RatedPowerUnguarded
+        };
         self.push(Node {
             id: Id::new(ROOT).expect("the root's name is an id"),
             kind: NodeKind::Source,
             parent: None,
             legs,
             rating,
-            reason: LimitReason::RatedPower,
+            reason,
             continuous: WHOLE,
             gfci: false,
             protected_at: None,

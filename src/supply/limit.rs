@@ -39,13 +39,11 @@ impl Supply {
             .last()
             .or_else(|| equal().next())
             .map_or(at, |(ix, _)| ix);
+        // What a two-leg set gives on one leg is half of it, and that is what to tell.
+        let half = self.node(set_by).legs.all().len() > self.node(at).legs.all().len();
         let reason = match self.node(set_by).reason {
-            // What a two-leg set gives on one leg is half of it, and that is what to tell.
-            LimitReason::RatedPower
-                if self.node(set_by).legs.all().len() > self.node(at).legs.all().len() =>
-            {
-                LimitReason::OneLeg
-            }
+            LimitReason::RatedPower if half => LimitReason::OneLeg,
+            LimitReason::RatedPowerUnguarded if half => LimitReason::OneLegUnguarded,
             reason => reason,
         };
         Governing {

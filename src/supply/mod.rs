@@ -82,10 +82,14 @@ pub enum NodeKind {
 /// Why a limit is what it is. The word in reports is [`LimitReason::code`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum LimitReason {
-    /// The set's rated power, derated for air and altitude.
+    /// The rated power, derated for air and altitude, of a set that limits its own current.
     RatedPower,
-    /// Half of a two-leg set.
+    /// The same of a set that is not known to: past it, it may just overheat.
+    RatedPowerUnguarded,
+    /// Half of a two-leg set that limits its own current.
     OneLeg,
+    /// Half of one that is not known to.
+    OneLegUnguarded,
     /// A breaker's marking.
     Breaker,
     /// A breaker that has been seen to trip below its marking.
@@ -110,7 +114,9 @@ impl LimitReason {
     pub const fn code(self) -> &'static str {
         match self {
             Self::RatedPower => "rated-power",
+            Self::RatedPowerUnguarded => "rated-power-unguarded",
             Self::OneLeg => "one-leg",
+            Self::OneLegUnguarded => "one-leg-unguarded",
             Self::Breaker => "breaker",
             Self::TripsEarly => "trips-early",
             Self::Receptacle => "receptacle",

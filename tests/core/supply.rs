@@ -26,6 +26,7 @@ rated = "24 kW"
 peak = "24 kW"
 voltage = "120 V"
 neutral = "floating"
+inverter = true
 {outlets}"#
     )
 }
@@ -752,4 +753,32 @@ fn an_adapter_to_one_leg_loads_two_of_its_wires_and_a_splitter_three() {
     // (from a secondary copy).
     assert_eq!(carries("\"TT-30R\"", "dogbone"), "30");
     assert_eq!(carries("\"TT-30R\", \"TT-30R\"", "dogbone.1"), "25");
+}
+
+#[test]
+fn only_an_inverter_set_cuts_out_by_itself() {
+    let text = tallywatt::plan::demo::WEEKEND;
+    let long = |inverter: &str| {
+        let text = text.replacen("inverter = true", inverter, 1);
+        let report = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
+        let assumed = report
+            .figures
+            .assumed
+            .iter()
+            .any(|one| one.field == "generator.inverter");
+        let limits = report.figures.limits;
+        let limit = limits.into_iter().find(|limit| limit.id.as_str() == "long");
+        let set_by = limit.expect("it is fed").set_by;
+        (set_by.reason.code(), set_by.enforced, assumed)
+    };
+    assert_eq!(long("inverter = true"), ("rated-power", true, false));
+    assert_eq!(
+        long("inverter = false"),
+        ("rated-power-unguarded", false, false)
+    );
+    assert_eq!(
+        long("inverter = \"unknown\""),
+        ("rated-power-unguarded", false, true)
+    );
+    assert_eq!(long(""), ("rated-power-unguarded", false, true));
 }

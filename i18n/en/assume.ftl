@@ -28,3 +28,14 @@ assume-running = Nobody knows what “{ $part }” uses, so { $value } was taken
 assume-starting = Nobody knows what “{ $part }” needs to start, so { $value } was taken for its kind. Anything with a motor needs far more to start than to run.
 assume-continuous = Nobody knows how long “{ $part }” runs, so it was taken to run for three hours or more at a stretch. That lowers what it may use.
 assume-all-day = Nobody knows when “{ $part }” runs, so { $value } a day were counted.
+
+# Which of these to find out first. { $assumption } is one of the sentences above, whole.
+decides-dangers = Find this out first: it decides most. { $assumption } { $dangers ->
+        [one] A good answer clears a danger.
+       *[other] A good answer clears { $dangers } dangers.
+    }
+decides-warnings = Find this out first: it decides most. { $assumption } { $warnings ->
+        [one] A good answer clears a warning.
+       *[other] A good answer clears { $warnings } warnings.
+    }
+decides-limits = Find this out first: it decides most. { $assumption } A good answer lets you use more.

@@ -207,6 +207,7 @@ fn small() -> (Plan, Report) {
             energy: EnergyUse::default(),
             noise: NoiseAt::default(),
             assumed: Vec::new(),
+            decides: None,
         },
     };
     (plan, report)

@@ -1,7 +1,10 @@
 //! Putting the report together.
 
-use super::loads;
-use super::{FORMAT, Figures, Limit, Report, SetBy, Sharing, Usable, drops, energy, noise};
+use super::loads::{self, LoadUnit};
+use super::{
+    FORMAT, Figures, Limit, LoadFacts, Report, SetBy, Sharing, Usable, decides, drops, energy,
+    noise,
+};
 use crate::plan::{Leg, Plan};
 use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts};
@@ -19,26 +22,44 @@ pub fn build(plan: &Plan) -> Report {
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan));
-    let figures = Figures {
+    let mut figures = Figures {
         limits: limits(&supply),
-        loads: units.iter().map(|unit| unit.facts(plan)).collect(),
+        loads: facts(plan, &units),
         usable: usable(plan, &supply, &sharing),
         drops: drops::of_placed(&supply, &units, &sharing),
         sharing,
         energy,
         noise: noise::of_plan(plan),
         assumed,
+        decides: None,
     };
     let findings = rules::check(&Facts {
         plan,
         supply: &supply,
         figures: &figures,
     });
+    figures.decides = decides::most(plan, &figures, &findings, |answered, figures| {
+        let supply = Supply::build(answered);
+        figures.limits = limits(&supply);
+        figures.loads = facts(answered, &loads::units(answered).0);
+        rules::check_some(
+            &Facts {
+                plan: answered,
+                supply: &supply,
+                figures,
+            },
+            decides::counts,
+        )
+    });
     Report {
         format: FORMAT,
         findings,
         figures,
     }
+}
+
+fn facts(plan: &Plan, units: &[LoadUnit]) -> Vec<LoadFacts> {
+    units.iter().map(|unit| unit.facts(plan)).collect()
 }
 
 /// The limit of every receptacle, in the order of the tree.

@@ -4,6 +4,7 @@
 //! the same plan gives the same report byte for byte.
 
 mod build;
+mod decides;
 mod drops;
 mod energy;
 pub mod loads;
@@ -12,6 +13,7 @@ pub mod noise;
 mod tests;
 
 pub use build::build;
+pub use decides::Decides;
 
 use std::collections::BTreeMap;
 
@@ -432,6 +434,8 @@ pub struct Figures {
     pub noise: NoiseAt,
     /// Unknowns taken for the unsafe case.
     pub assumed: Vec<Assumption>,
+    /// The unknown that would change most if somebody found it out.
+    pub decides: Option<Decides>,
 }
 
 /// The whole result.

@@ -24,7 +24,7 @@ pub(super) struct Need<'a> {
 }
 
 /// A quantity back from its amount. Amounts come from quantities, so nothing is lost.
-pub(super) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
+pub(crate) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
     let counts = amount.amount * Decimal::from(10_i64.pow(Q::SCALE));
     Q::from_count(counts.to_i64().unwrap_or(i64::MAX))
 }

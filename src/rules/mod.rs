@@ -20,7 +20,7 @@ mod overcurrent;
 mod power;
 mod shock;
 #[cfg(test)]
-mod testing;
+pub(crate) mod testing;
 mod voltage;
 
 use crate::plan::Id;
@@ -110,6 +110,7 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
 }
 
 pub(crate) use assumed::assumed;
+pub(crate) use demand::quantity;
 
 /// Every rule, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {
@@ -141,8 +142,14 @@ pub fn find(code_or_name: &str) -> Option<&'static Rule> {
 /// Everything that every rule finds: worst first, then by code, then by what it is about.
 #[must_use]
 pub fn check(facts: &Facts<'_>) -> Vec<Finding> {
+    check_some(facts, |_| true)
+}
+
+/// What the rules that `wanted` names find, in the same order.
+#[must_use]
+pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Finding> {
     let mut list = Vec::new();
-    for rule in all() {
+    for rule in all().filter(|rule| wanted(rule)) {
         rule.run(facts, &mut list);
     }
     list.sort_by(|a, b| (a.signal, a.code, &a.about).cmp(&(b.signal, b.code, &b.about)));

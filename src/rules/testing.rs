@@ -120,7 +120,7 @@ pub(super) fn plan(text: &str) -> Plan {
 }
 
 /// The whole report of the edited example.
-pub(super) fn report(edits: &[(&str, &str)]) -> Report {
+pub(crate) fn report(edits: &[(&str, &str)]) -> Report {
     crate::report::build(&plan(&edited(edits)))
 }
 

@@ -15,7 +15,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use include_dir::{Dir, include_dir};
 use unic_langid::LanguageIdentifier;
 
-use crate::report::{Amount, Assumption, Finding, Signal, Value, Values};
+use crate::report::{Amount, Assumption, Finding, Report, Signal, Value, Values};
 use crate::tables::source::{Mark, Source};
 
 pub use number::{Show, Units};
@@ -269,6 +269,29 @@ impl Words {
         } else {
             format!("{cited} ({mark})")
         }
+    }
+
+    /// Which unknown to find out first, and what that does; nothing where none decides.
+    pub fn decides(&self, report: &Report) -> Option<String> {
+        let decides = report.figures.decides.as_ref()?;
+        let assumption = report
+            .figures
+            .assumed
+            .iter()
+            .find(|assumption| assumption.field == decides.field)?;
+        let key = match (decides.dangers, decides.warnings) {
+            (0, 0) => "decides-limits",
+            (0, _) => "decides-warnings",
+            _ => "decides-dangers",
+        };
+        Some(self.with(
+            key,
+            [
+                ("assumption", self.assumption(assumption).into()),
+                ("dangers", decides.dangers.into()),
+                ("warnings", decides.warnings.into()),
+            ],
+        ))
     }
 
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that

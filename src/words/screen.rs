@@ -42,6 +42,9 @@ impl Words {
         }
         if !report.figures.assumed.is_empty() {
             let _ = writeln!(out, "{}", self.text("check-assumed"));
+            if let Some(first) = self.decides(report) {
+                paragraph(&mut out, "  ! ", &first, width);
+            }
             for assumption in &report.figures.assumed {
                 paragraph(&mut out, "  - ", &self.assumption(assumption), width);
             }

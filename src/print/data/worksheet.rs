@@ -598,7 +598,9 @@ fn assumed(context: &Context<'_>) -> Section {
     section(
         context,
         "assumed",
-        vec![context.say("ws-assumed-how", &[])],
+        std::iter::once(context.say("ws-assumed-how", &[]))
+            .chain(context.words.decides(context.report))
+            .collect(),
         &[],
         &[("value", 1), ("assumption", 5)],
         rows,

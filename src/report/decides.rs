@@ -1,0 +1,277 @@
+//! Which unknown, if somebody found it out, would change most.
+//!
+//! Each unknown is given its best answer in turn, all others staying as they were taken, and the
+//! rules are asked again with everything plugged in where it is. What clears the most dangers
+//! comes first, then the most warnings, then what raises the limits most.
+
+use serde::Serialize;
+
+use super::{Amount, Assumption, Figures, Finding, Signal};
+use crate::plan::{Answer, Draw, Ground, Leg, Neutral, Outlet, Plan, System};
+use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
+use crate::rules::{Rule, quantity};
+use crate::tables::shape::{Circuit, Configuration};
+
+/// The unknown that decides most.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Decides {
+    /// Its field, as in `assumed`.
+    pub field: String,
+    /// How many dangers a good answer clears.
+    pub dangers: usize,
+    /// How many warnings.
+    pub warnings: usize,
+    /// How much it raises the limits, all receptacles added up.
+    pub amps: Amount,
+}
+
+/// At most so many unknowns are tried, the first ones: a plan with more than these is not told
+/// by one line any more.
+const MOST: usize = 24;
+
+/// Whether a rule is asked again: these areas never find more than a caution, and need figures
+/// that take long to work out.
+pub(super) fn counts(rule: &Rule) -> bool {
+    !matches!(rule.area, "voltage" | "noise" | "fuel")
+}
+
+/// Dangers, warnings, and the sum of all limits.
+#[derive(Clone, Copy)]
+struct Standing {
+    dangers: usize,
+    warnings: usize,
+    limits: i64,
+}
+
+impl Standing {
+    fn of(figures: &Figures, findings: &[Finding]) -> Self {
+        let count = |signal: Signal| {
+            findings
+                .iter()
+                .filter(|finding| finding.signal == signal)
+                .count()
+        };
+        let limits = figures
+            .limits
+            .iter()
+            .map(|limit| quantity::<Current>(&limit.short_amps).milliamps())
+            .sum();
+        Self {
+            dangers: count(Signal::Danger),
+            warnings: count(Signal::Warning),
+            limits,
+        }
+    }
+}
+
+/// The unknown that decides most; `None` when none changes anything. `again` puts the limits and
+/// loads of another plan into the figures and asks the rules about them.
+#[must_use]
+pub(super) fn most(
+    plan: &Plan,
+    figures: &Figures,
+    findings: &[Finding],
+    again: impl Fn(&Plan, &mut Figures) -> Vec<Finding>,
+) -> Option<Decides> {
+    if figures.assumed.is_empty() {
+        return None;
+    }
+    let now = Standing::of(figures, findings);
+    let mut trial = Figures {
+        drops: Vec::new(),
+        ..figures.clone()
+    };
+    let mut best: Option<((usize, usize, i64), &Assumption)> = None;
+    for assumption in figures.assumed.iter().take(MOST) {
+        let Some(answered) = answered(plan, &assumption.field) else {
+            continue;
+        };
+        let found = again(&answered, &mut trial);
+        let then = Standing::of(&trial, &found);
+        let gain = (
+            now.dangers.saturating_sub(then.dangers),
+            now.warnings.saturating_sub(then.warnings),
+            (then.limits - now.limits).max(0),
+        );
+        if gain > (0, 0, 0) && best.is_none_or(|(most, _)| gain > most) {
+            best = Some((gain, assumption));
+        }
+    }
+    best.map(|((dangers, warnings, limits), assumption)| Decides {
+        field: assumption.field.clone(),
+        dangers,
+        warnings,
+        amps: Current::from_milliamps(limits).into(),
+    })
+}
+
+/// The plan with the best answer to one field; `None` for a field without an answer of its own.
+fn answered(plan: &Plan, field: &str) -> Option<Plan> {
+    let mut plan = plan.clone();
+    let (path, name) = field.rsplit_once('.')?;
+    let (table, id) = path.split_once('.').unwrap_or((path, ""));
+    match table {
+        "site" => answer_site(&mut plan, name)?,
+        "generator" => match id.strip_prefix("outlet.") {
+            Some(id) => answer_outlet(&mut plan.generator.outlets, id, name)?,
+            None => answer_set(&mut plan, name)?,
+        },
+        "box" => {
+            let (id, outlet) = id
+                .split_once(".outlet.")
+                .map_or((id, None), |(id, outlet)| (id, Some(outlet)));
+            let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
+            match (outlet, name) {
+                (Some(outlet), _) => answer_outlet(&mut holder.outlets, outlet, name)?,
+                (None, "bond") => holder.bond = Answer::Known(false),
+                (None, _) => return None,
+            }
+        }
+        "cord" => {
+            let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
+            match name {
+                "wire" => cord.wire = Answer::Known(Wire::Awg(10)),
+                "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.0)),
+                // 25 ft, the shortest that is commonly sold.
+                "length" => cord.length = Answer::Known(Length::from_millimetres(7_620)),
+                "outdoor" => cord.outdoor = Answer::Known(true),
+                "coiled" => cord.coiled = Answer::Known(false),
+                "gfci" => cord.gfci = Answer::Known(true),
+                _ => return None,
+            }
+        }
+        "load" => {
+            let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
+            match name {
+                "running" => {
+                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)))
+                }
+                "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
+                // What it needs to start and how long it runs never set off more than a caution.
+                _ => return None,
+            }
+        }
+        _ => return None,
+    }
+    Some(plan)
+}
+
+fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
+    let site = &mut plan.site;
+    match name {
+        "ground" => site.ground = Answer::Known(Ground::Dry),
+        // 100 ft.
+        "sleepers_at" => site.sleepers_at = Answer::Known(Length::from_millimetres(30_480)),
+        "altitude" => site.altitude = Answer::Known(Length::ZERO),
+        "air" => site.air = Answer::Known(Temperature::from_millicelsius(15_000)),
+        "co_alarm" => site.co_alarm = Answer::Known(true),
+        "feeds_building" => site.feeds_building = Answer::Known(false),
+        _ => return None,
+    }
+    Some(())
+}
+
+fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
+    let set = &mut plan.generator;
+    match name {
+        // The largest that people carry about.
+        "rated" => set.rated = Answer::Known(Power::from_milliwatts(9_000_000)),
+        "peak" => {
+            // As much again: few sets have more.
+            let rated = set.rated.known()?.milliwatts();
+            set.peak = Answer::Known(Power::from_milliwatts(rated.saturating_mul(2)));
+        }
+        "voltage" => set.voltage = Answer::Known(System::V120),
+        "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
+        _ => return None,
+    }
+    Some(())
+}
+
+fn answer_outlet(outlets: &mut [Outlet], id: &str, name: &str) -> Option<()> {
+    let outlet = outlets.iter_mut().find(|it| it.id.as_str() == id)?;
+    match name {
+        "breaker" => outlet.breaker = Answer::Known(outlet.shape.0.rating()),
+        "gfci" => outlet.gfci = Answer::Known(true),
+        "leg" => outlet.leg = Answer::Known(Leg::B),
+        "wire" => outlet.wire = Answer::Known(Wire::Awg(10)),
+        _ => return None,
+    }
+    Some(())
+}
+
+/// As many as the shape has contacts.
+const fn conductors(shape: Configuration) -> u8 {
+    let live = match shape.circuit() {
+        Circuit::OneLeg | Circuit::TwoLegs => 2,
+        Circuit::TwoLegsNeutral => 3,
+    };
+    if shape.grounded() { live + 1 } else { live }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::report;
+
+    fn decides(edits: &[(&str, &str)]) -> Option<(String, usize, usize)> {
+        report(edits)
+            .figures
+            .decides
+            .map(|found| (found.field, found.dangers, found.warnings))
+    }
+
+    #[test]
+    fn where_all_is_known_nothing_decides() {
+        assert_eq!(decides(&[]), None);
+    }
+
+    #[test]
+    fn a_breaker_nobody_read_decides_over_a_cord_nobody_looked_at() {
+        let (field, dangers, _) = decides(&[
+            ("breaker = \"30 A\" # twist", "breaker = \"unknown\""),
+            ("outdoor = true # long", "outdoor = \"unknown\""),
+        ])
+        .expect("something decides");
+        assert_eq!(field, "generator.outlet.twist.breaker");
+        assert_eq!(dangers, 1);
+    }
+
+    #[test]
+    fn without_a_danger_the_limits_decide() {
+        let found = report(&[
+            ("altitude = \"0 ft\"", "altitude = \"unknown\""),
+            ("outdoor = true # long", "outdoor = \"unknown\""),
+        ])
+        .figures
+        .decides
+        .expect("something decides");
+        assert_eq!(found.field, "site.altitude");
+        assert_eq!((found.dangers, found.warnings), (0, 0));
+        // Thin air cuts the 30 A of the twist outlet, of the cord's end and of nothing smaller.
+        assert!(found.amps.amount > rust_decimal::Decimal::ZERO);
+    }
+
+    /// Measured by doing it: the report with the answer in the plan has so many dangers fewer.
+    #[test]
+    fn what_is_promised_is_what_the_answer_does() {
+        let unknown = [
+            ("ground = \"wet\"", "ground = \"unknown\""),
+            ("gfci = true # left", "gfci = \"unknown\""),
+        ];
+        let known = [
+            ("ground = \"wet\"", "ground = \"unknown\""),
+            ("gfci = true # left", "gfci = true"),
+        ];
+        let dangers = |edits: &[(&str, &str)]| {
+            report(edits)
+                .findings
+                .iter()
+                .filter(|found| found.signal == crate::report::Signal::Danger)
+                .count()
+        };
+        // Dry ground would clear the danger as well; of equals the first in the list is told.
+        let (field, cleared, _) = decides(&unknown).expect("something decides");
+        assert_eq!(field, "box.box.outlet.left.gfci");
+        assert_eq!(dangers(&unknown) - dangers(&known), cleared);
+    }
+}

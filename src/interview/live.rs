@@ -29,7 +29,7 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>) -> Vec<Findi
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
         harmless(&mut outlet.gfci, true);
     }
-    let mut findings = report::build(&plan).findings;
+    let mut findings = report::judge(&plan).findings;
     findings.retain(|finding| finding.signal == Signal::Danger);
     findings
 }
@@ -150,7 +150,7 @@ pub(super) fn assumed(
 /// What is plugged into what so far, each place with what it can carry, and what would stand
 /// there. One line each, so that it can be read aloud too.
 pub(super) fn picture(words: &Words, plan: &Plan) -> String {
-    let report = report::build(plan);
+    let report = report::judge(plan);
     let mut out = words.with(
         "picture-set",
         [("name", plan.generator.name.as_str().into())],

@@ -662,7 +662,7 @@ impl Machine {
             };
             out.or(part).or_else(load)
         };
-        live::assumed(&crate::report::build(&plan), line_of)
+        live::assumed(&crate::report::judge(&plan), line_of)
     }
 
     /// The dangers that are certain from the answers so far.

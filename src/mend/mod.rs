@@ -9,7 +9,7 @@
 //! still cost at least (`to_pay`) is counted in before a set's turn comes. "Cheapest" is so of the sets that
 //! the list reaches, when every change answers a problem that the others leave.
 //!
-//! **The proof.** Every set is judged by the whole check ([`report::build`]) on the changed plan,
+//! **The proof.** Every set is judged by the whole check ([`report::judge`]) on the changed plan,
 //! and by nothing else. What helped nothing in the end is dropped again.
 //!
 //! A change is of the plan. People have to make it in the camp.
@@ -98,7 +98,7 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
 #[must_use]
 pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let mut search = Search::new(plan, plans);
-    let before = tally(plan, &report::build(plan));
+    let before = tally(plan, &report::judge(plan));
     let (mut changes, proven) = search.cheapest();
     let cheapest = changes.len();
     if warnings {
@@ -134,7 +134,7 @@ struct State {
 
 impl State {
     fn of(plan: Plan) -> Self {
-        let report = report::build(&plan);
+        let report = report::judge(&plan);
         let tally = tally(&plan, &report);
         Self {
             plan,

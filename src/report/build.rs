@@ -14,6 +14,30 @@ use crate::supply::{NodeIx, NodeKind, Supply};
 /// The report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
+    let mut report = judge(plan);
+    let Report {
+        findings, figures, ..
+    } = &mut report;
+    figures.decides = decides::most(plan, figures, findings, |answered, figures| {
+        let supply = Supply::build(answered);
+        figures.limits = limits(&supply);
+        figures.loads = facts(answered, &loads::units(answered).0);
+        rules::check_some(
+            &Facts {
+                plan: answered,
+                supply: &supply,
+                figures,
+            },
+            decides::counts,
+        )
+    });
+    report
+}
+
+/// The same without the unknown that decides most ([`Figures::decides`]), which takes longer than
+/// all the rest: for whoever asks about many plans.
+#[must_use]
+pub fn judge(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
     let (units, load_assumptions) = loads::units(plan);
     let sharing = share(plan, &supply, &units);
@@ -22,7 +46,7 @@ pub fn build(plan: &Plan) -> Report {
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan));
-    let mut figures = Figures {
+    let figures = Figures {
         limits: limits(&supply),
         loads: facts(plan, &units),
         usable: usable(plan, &supply, &sharing),
@@ -37,19 +61,6 @@ pub fn build(plan: &Plan) -> Report {
         plan,
         supply: &supply,
         figures: &figures,
-    });
-    figures.decides = decides::most(plan, &figures, &findings, |answered, figures| {
-        let supply = Supply::build(answered);
-        figures.limits = limits(&supply);
-        figures.loads = facts(answered, &loads::units(answered).0);
-        rules::check_some(
-            &Facts {
-                plan: answered,
-                supply: &supply,
-                figures,
-            },
-            decides::counts,
-        )
     });
     Report {
         format: FORMAT,

@@ -144,7 +144,7 @@ fn answered(plan: &Plan, field: &str) -> Option<Plan> {
             let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
                 "running" => {
-                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)))
+                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 // What it needs to start and how long it runs never set off more than a caution.

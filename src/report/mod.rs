@@ -12,7 +12,7 @@ pub mod noise;
 #[cfg(test)]
 mod tests;
 
-pub use build::build;
+pub use build::{build, judge};
 pub use decides::Decides;
 
 use std::collections::BTreeMap;

@@ -29,6 +29,12 @@ cli-print-start-at = The first label position to use on a part-used sheet
 cli-print-date = The date to print on every sheet; left out, none is printed
 cli-print-png = Also write a picture of each page
 
+cli-may = Ask before plugging in: may these be switched on, in what order, and what does a meter show
+cli-may-plan = The plan file; "-" reads it from standard input
+cli-may-loads = What is to be switched on: ids or names, in quotation marks if they have blanks
+cli-may-while = What runs already
+cli-may-format = "text" for people; "json" for programs
+
 cli-mend = Find the least trouble that clears every danger and lets all that must run, run
 cli-mend-plan = The plan file; "-" reads it from standard input
 cli-mend-into = Write the changed plan to this new file; a file that is there is left alone

@@ -65,3 +65,52 @@ print-ws-mend-after = With all of it done: { $tally }.
 print-ws-mend-all = All of it
 print-ws-column-change = Change
 print-ws-column-points = Points
+
+## Loads of one entry, counted. $name is what the user calls them.
+
+load-some = any { $count } of the { $total } { $name }
+load-all = { $total ->
+        [2] both { $name }
+       *[other] all { $total } { $name }
+    }
+load-at = { $loads } at “{ $at }”
+
+## tallywatt may
+
+may-yes = YES: { $wanted } may be switched on.
+may-yes-while = YES: { $wanted } may be switched on while { $running } { $count ->
+        [one] runs
+       *[other] run
+    }.
+may-no = NO: do not switch on { $wanted }.
+may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
+        [one] runs
+       *[other] run
+    }.
+may-dangers = This plan has { $count ->
+        [one] a danger
+       *[other] { $count } dangers
+    } ({ $codes }). Leave the engine off until that is cleared. “tallywatt check” tells how.
+may-but-amps = By amps alone they would fit. That does not help against a danger.
+may-no-place = { $names } { $count ->
+        [one] has
+       *[other] have
+    } no receptacle to plug into in this plan.
+may-nothing = Everything you name runs already.
+may-over-short = { $at } carries { $limit }. These ask { $asks }: { $over } too much.
+may-over-hours = { $at } carries { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.
+may-over-starting = When { $by } starts beside the rest, the generator has to give { $asks }. Its peak is { $limit }: { $over } too much.
+may-order-only = Switched on in the order below, each would start. But anything with a thermostat or a motor starts again by itself, and that would be too much.
+may-the-set = The generator
+may-part = “{ $id }”
+may-order = Switch on in this order
+may-order-step = { $name } at “{ $at }”: up to { $amps } in that moment
+may-any-order = Any other order holds as well. This one has the lowest peak.
+may-meter = With all of it on, a meter shows
+may-meter-breaker = at the breaker of “{ $breaker }”: up to { $amps }
+may-meter-receptacle = at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
+may-meter-if = More amps or clearly fewer volts than that: switch off, feel the cords and plugs, and look for what is different.
+may-as-placed = This goes by where the card has things plugged in.
+may-no-load = No load is called { $asked }.
+may-no-load-nearest = Did you mean “{ $nearest }”?
+may-no-load-known = There are { $known }.

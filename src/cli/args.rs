@@ -20,6 +20,7 @@ pub(super) enum Command {
     Demo(Demo),
     Check(Check),
     Print(Print),
+    May(May),
     Mend(Mend),
     Explain(Explain),
 }
@@ -79,6 +80,18 @@ fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
 pub(super) enum Paper {
     Letter,
     A4,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct May {
+    #[arg(value_name = "PLAN")]
+    pub(super) plan: PathBuf,
+    #[arg(required = true, value_name = "LOAD")]
+    pub(super) loads: Vec<String>,
+    #[arg(long = "while", value_name = "LOAD", num_args = 1..)]
+    pub(super) r#while: Vec<String>,
+    #[arg(long, value_enum, default_value_t = Format::Text)]
+    pub(super) format: Format,
 }
 
 #[derive(Debug, Args)]

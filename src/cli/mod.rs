@@ -9,6 +9,7 @@ mod check;
 mod demo;
 mod explain;
 mod failure;
+mod may;
 mod mend;
 mod prints;
 
@@ -70,6 +71,7 @@ fn dispatch(arguments: &Arguments, words: &Words) -> Result<Done, Failure> {
         Some(Command::Demo(arguments)) => demo::run(arguments, words),
         Some(Command::Check(arguments)) => check::run(arguments, words),
         Some(Command::Print(arguments)) => prints::run(arguments, words),
+        Some(Command::May(arguments)) => may::run(arguments, words),
         Some(Command::Mend(arguments)) => mend::run(arguments, words),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
     }

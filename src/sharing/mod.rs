@@ -11,11 +11,14 @@
 //! | whose turn it is | [`turns`] | the fewest groups, by trying one more each time |
 //! | what change mends it | [`repair`] | sets of changes in the order of their cost |
 //!
+//! [`ask`](mod@ask) answers for a few loads at once, before somebody plugs them in.
+//!
 //! All are exact, in whole numbers, and the same on every machine: work is limited in steps
 //! ([`budget`]), never in time, and an answer that the budget cut short says so. Equal answers
 //! are decided by the order of the search, which is fixed; no placing is unique, so compare
 //! their worth and not the places.
 
+pub mod ask;
 pub mod budget;
 mod from_plan;
 pub mod model;

@@ -4,10 +4,12 @@
 //! asks for a value nobody gave, is remembered in [`Words::faults`]: tests demand that the list
 //! is empty, and printing refuses to write paper with a hole in it.
 
+mod may;
 mod mend;
 mod number;
 pub mod problem;
 mod screen;
+mod sets;
 
 use std::cell::RefCell;
 
@@ -20,6 +22,7 @@ use crate::tables::source::{Mark, Source};
 
 pub use number::{Show, Units};
 pub use screen::wrapping;
+pub(crate) use sets::told_apart;
 
 static LANGUAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
 

@@ -203,11 +203,8 @@ impl Words {
             .iter()
             .take(SHOWN)
             .map(|set| {
-                self.list(
-                    &set.iter()
-                        .map(|id| load_name(report, id))
-                        .collect::<Vec<_>>(),
-                )
+                let names = self.set_names(report, set);
+                self.list(&names.iter().map(String::as_str).collect::<Vec<_>>())
             })
             .collect();
         let mut text = shown.join("; ");
@@ -222,7 +219,7 @@ impl Words {
 }
 
 /// A paragraph hanging from `first`.
-fn paragraph(out: &mut String, first: &str, body: &str, width: usize) {
+pub(super) fn paragraph(out: &mut String, first: &str, body: &str, width: usize) {
     let rest = " ".repeat(textwrap::core::display_width(first));
     let options = wrapping(width)
         .initial_indent(first)
@@ -231,7 +228,7 @@ fn paragraph(out: &mut String, first: &str, body: &str, width: usize) {
 }
 
 /// What the owner calls a load.
-fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
+pub(super) fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
     report
         .figures
         .loads

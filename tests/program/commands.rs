@@ -262,6 +262,7 @@ fn help_is_a_reference() {
         &["demo", "--help"],
         &["check", "--help"],
         &["print", "--help"],
+        &["may", "--help"],
         &["mend", "--help"],
         &["explain", "--help"],
     ] {
@@ -349,4 +350,36 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     let output = tallywatt(&["mend", "mended.toml"], dir.path());
     assert_eq!(output.status.code(), Some(0));
     assert!(text(&output.stdout).contains("Nothing is changed"));
+}
+
+#[test]
+fn may_says_yes_or_no_and_why() {
+    let dir = folder();
+    plan(dir.path(), "mended.toml", MENDED);
+    plan(dir.path(), "weekend.toml", WEEKEND);
+    let ask = |arguments: &[&str]| {
+        let output = tallywatt(&[&["may"], arguments].concat(), dir.path());
+        let said = text(&output.stdout) + &text(&output.stderr);
+        (output.status.code(), said)
+    };
+    let (yes, said) = ask(&["mended.toml", "kettle", "lamps", "--while", "Cool box"]);
+    assert_eq!(yes, Some(0));
+    insta::assert_snapshot!("may_yes", said);
+    let (no, said) = ask(&["mended.toml", "kettle", "griddle", "--while", "coolbox"]);
+    assert_eq!(no, Some(1));
+    insta::assert_snapshot!("may_no", said);
+    // However little it asks: not while there is a danger.
+    let (danger, said) = ask(&["weekend.toml", "lamps"]);
+    assert_eq!(danger, Some(1));
+    assert!(said.starts_with("NO:") && said.contains("AIR001"), "{said}");
+    let (unknown, said) = ask(&["mended.toml", "ketle"]);
+    assert_eq!(unknown, Some(64));
+    assert!(
+        said.contains("ketle") && said.contains("“kettle”"),
+        "{said}"
+    );
+    let (_, json) = ask(&["mended.toml", "kettle", "--format", "json"]);
+    let answer: serde_json::Value = serde_json::from_str(&json).expect("JSON");
+    assert_eq!(answer["may"], true);
+    assert_eq!(answer["breakers"][0]["amps"]["amount"].to_string(), "12.5");
 }

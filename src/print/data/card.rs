@@ -7,7 +7,7 @@ use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::Length;
 use crate::report::{Amount, Limit, Signal};
-use crate::words::Show;
+use crate::words::{Show, told_apart};
 
 /// Sets and conflicts shown at most; the worksheet has them all.
 const COLUMNS: usize = 8;
@@ -112,7 +112,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
     let never: Vec<String> = sharing
         .never
         .iter()
-        .map(|set| context.load_names(set).join(" + "))
+        .map(|set| context.words.set_names(context.report, set).join(" + "))
         .collect();
     let more = |count: usize| {
         count
@@ -198,7 +198,15 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
     let sharing = &context.report.figures.sharing;
     let mut groups: Vec<(String, Vec<&Id>)> = Vec::new();
     for placed in &sharing.placed {
-        let name = context.load_name(&placed.load);
+        let mut name = context.load_name(&placed.load);
+        // Those at another receptacle are not just as good, and get a row of their own.
+        if let Some(at) = told_apart(context.report, &placed.load) {
+            let words = context.words;
+            name = words.with(
+                "load-at",
+                [("loads", name.into()), ("at", at.as_str().into())],
+            );
+        }
         match groups.iter_mut().find(|(known, _)| *known == name) {
             Some((_, ids)) => ids.push(&placed.load),
             None => groups.push((name, vec![&placed.load])),

@@ -394,7 +394,7 @@ fn drops(context: &Context<'_>) -> Section {
 
 fn sharing(context: &Context<'_>) -> Section {
     let sharing = &context.report.figures.sharing;
-    let names = |ids: &[Id]| context.load_names(ids).join(", ");
+    let names = |ids: &[Id]| context.words.set_names(context.report, ids).join(", ");
     let mut rows: Vec<Vec<String>> = Vec::new();
     for (index, set) in sharing.together.iter().enumerate() {
         rows.push(vec![

@@ -1,0 +1,63 @@
+//! `may`: whether some loads may be switched on now.
+
+use tallywatt::plan::Id;
+use tallywatt::report::{self, Report};
+use tallywatt::sharing::ask::{self, NoSuchLoad};
+use tallywatt::words::Words;
+
+use super::args::{Format, May};
+use super::failure::{Failure, Kind};
+use super::{Done, prints, width};
+
+pub(super) fn run(arguments: &May, words: &Words) -> Result<Done, Failure> {
+    let plan = prints::load(&arguments.plan, words)?;
+    let report = report::build(&plan);
+    let wanted = named(&arguments.loads, &report, words)?;
+    let running = named(&arguments.r#while, &report, words)?;
+    let answer = ask::ask(&plan, &report, &wanted, &running);
+    let output = match arguments.format {
+        Format::Text => words.may(&report, &answer, width()),
+        Format::Json => {
+            serde_json::to_string_pretty(&answer).map_err(|error| {
+                Failure::new(
+                    Kind::CannotWrite,
+                    anyhow::Error::new(error).context(words.text("failure-json")),
+                )
+            })? + "\n"
+        }
+    };
+    Ok(Done {
+        output,
+        status: u8::from(!answer.may),
+    })
+}
+
+fn named(asked: &[String], report: &Report, words: &Words) -> Result<Vec<Id>, Failure> {
+    let mut ids = Vec::new();
+    for text in asked {
+        ids.extend(ask::named(report, text).map_err(|lost| unknown(&lost, report, words))?);
+    }
+    Ok(ids)
+}
+
+fn unknown(lost: &NoSuchLoad, report: &Report, words: &Words) -> Failure {
+    let asked = words.with("id-quoted", [("id", lost.asked.as_str().into())]);
+    let failure = Failure::text(
+        Kind::Usage,
+        words.with("may-no-load", [("asked", asked.into())]),
+    );
+    failure.hint(if let Some(nearest) = &lost.nearest {
+        words.with(
+            "may-no-load-nearest",
+            [("nearest", nearest.as_str().into())],
+        )
+    } else {
+        let mut known: Vec<&str> = Vec::new();
+        for load in &report.figures.loads {
+            if !known.contains(&load.of.as_str()) {
+                known.push(load.of.as_str());
+            }
+        }
+        words.with("may-no-load-known", [("known", words.list(&known).into())])
+    })
+}

@@ -1,0 +1,584 @@
+//! Asking before plugging in: may these be switched on while those run?
+//!
+//! The answer goes by the placing of the report, so that it never differs from the card, and asks
+//! the supply tree itself, point by point, for what is passed and by how much. A plan with a
+//! danger in it gets no yes: a danger that is not mended means that the engine stays off.
+
+use serde::Serialize;
+
+use super::model::{Fixed, FixedRow};
+use super::set::LoadSet;
+use super::start;
+use crate::plan::{Id, LoadKind, Plan};
+use crate::quantity::{Current, Voltage, narrow};
+use crate::report::loads::{LoadUnit, units};
+use crate::report::{Amount, Report, Signal};
+use crate::supply::drop::{Draws, Running, lost};
+use crate::supply::{NodeIx, NodeKind, Supply};
+
+/// What is passed at one point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Passed {
+    /// More than the point carries even for a short time.
+    Short,
+    /// More than it carries for three hours or more.
+    Hours,
+    /// More than the set gives in the moment one of them starts.
+    Starting,
+}
+
+/// One limit that would be passed.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Over {
+    /// The part.
+    pub at: Id,
+    /// Whether it is the set itself.
+    pub set: bool,
+    /// Which limit.
+    pub passed: Passed,
+    /// What would be asked of it, on the leg that is asked most. For hours, what runs for hours
+    /// counts more, by as much as the limit for hours is less.
+    pub asks: Amount,
+    /// What it carries.
+    pub limit: Amount,
+    /// The difference.
+    pub over: Amount,
+    /// The load that asks it by starting.
+    pub by: Option<Id>,
+}
+
+/// One step of switching on.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Step {
+    /// The load.
+    pub load: Id,
+    /// Where it is plugged in.
+    pub at: Id,
+    /// The greatest current of a leg of the set in that moment.
+    pub peak_amps: Amount,
+}
+
+/// What a meter shows at most at a breaker.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct AtBreaker {
+    /// The outlet it belongs to.
+    pub breaker: Id,
+    /// The current with everything on, on the leg that carries most.
+    pub amps: Amount,
+}
+
+/// What a meter shows at least at a receptacle, while the set gives its nominal voltage.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct AtReceptacle {
+    /// The receptacle.
+    pub receptacle: Id,
+    /// The voltage with everything on.
+    pub volts: Amount,
+}
+
+/// The whole answer.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Answer {
+    /// Whether they may.
+    pub may: bool,
+    /// What runs already.
+    pub running: Vec<Id>,
+    /// What is to be switched on.
+    pub wanted: Vec<Id>,
+    /// The codes of the plan's dangers. With any, they may not.
+    pub dangers: Vec<&'static str>,
+    /// Those of them that have no place to plug in.
+    pub no_place: Vec<Id>,
+    /// Every limit that would be passed, the worst first.
+    pub over: Vec<Over>,
+    /// Whether any order of switching on is as good.
+    pub any_order: bool,
+    /// The order to switch on with the least peak; none when even that passes the peak.
+    pub order: Vec<Step>,
+    /// Readings at the breakers.
+    pub breakers: Vec<AtBreaker>,
+    /// Readings at the receptacles.
+    pub receptacles: Vec<AtReceptacle>,
+}
+
+/// Whom nobody of that name is.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct NoSuchLoad {
+    /// What was asked for.
+    pub asked: String,
+    /// The nearest name or id there is.
+    pub nearest: Option<String>,
+}
+
+/// The loads that someone means: one by its id, all of an entry by its id or name. Case does not
+/// matter.
+///
+/// # Errors
+/// When there is none, with the nearest.
+pub fn named(report: &Report, asked: &str) -> Result<Vec<Id>, NoSuchLoad> {
+    /// Below this, a suggestion is a guess.
+    const NEAR: f64 = 0.5;
+    let wanted = asked.trim().to_lowercase();
+    let is = |text: &str| text.to_lowercase() == wanted;
+    let loads = &report.figures.loads;
+    let pick = |by: &dyn Fn(&crate::report::LoadFacts) -> bool| -> Vec<Id> {
+        loads
+            .iter()
+            .filter(|load| by(load))
+            .map(|load| load.id.clone())
+            .collect()
+    };
+    for found in [
+        pick(&|load| is(load.id.as_str())),
+        pick(&|load| is(load.of.as_str())),
+        pick(&|load| is(&load.name)),
+    ] {
+        if !found.is_empty() {
+            return Ok(found);
+        }
+    }
+    let nearest = loads
+        .iter()
+        .flat_map(|load| [load.of.as_str(), load.name.as_str()])
+        .map(|text| {
+            (
+                strsim::normalized_damerau_levenshtein(&wanted, &text.to_lowercase()),
+                text,
+            )
+        })
+        .filter(|(likeness, _)| *likeness >= NEAR)
+        // The first of equals.
+        .rev()
+        .max_by(|a, b| a.0.total_cmp(&b.0))
+        .map(|(_, text)| text.to_owned());
+    Err(NoSuchLoad {
+        asked: asked.to_owned(),
+        nearest,
+    })
+}
+
+/// May these be switched on while those run? `report` is the plan's own. Ids that are no load
+/// are left out: ask [`named`] for them.
+#[must_use]
+pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answer {
+    let supply = Supply::build(plan);
+    let (units, _) = units(plan);
+    let chosen = |ids: &[Id]| -> Vec<usize> {
+        (0..units.len())
+            .filter(|load| ids.contains(&units[*load].id))
+            .collect()
+    };
+    let before = chosen(running);
+    let mut after = chosen(wanted);
+    after.retain(|load| !before.contains(load));
+    let id = |load: &usize| units[*load].id.clone();
+    let place = |load: usize| {
+        let placed = &report.figures.sharing.placed;
+        let placed = placed.iter().find(|placed| placed.load == units[load].id)?;
+        supply.receptacle(&placed.at)
+    };
+    let both: Vec<usize> = before.iter().chain(&after).copied().collect();
+    let on: Vec<(usize, NodeIx)> = both
+        .iter()
+        .filter_map(|load| Some((*load, place(*load)?)))
+        .collect();
+    let scene = Scene {
+        supply: &supply,
+        units: &units,
+        on: &on,
+    };
+    let no_place: Vec<Id> = both
+        .iter()
+        .filter(|load| place(**load).is_none())
+        .map(id)
+        .collect();
+    let dangers: Vec<&'static str> = report
+        .findings
+        .iter()
+        .filter(|finding| finding.signal == Signal::Danger)
+        .map(|finding| finding.code)
+        .collect();
+    let over = scene.over();
+    Answer {
+        may: dangers.is_empty() && no_place.is_empty() && over.is_empty() && !after.is_empty(),
+        running: before.iter().map(id).collect(),
+        wanted: after.iter().map(id).collect(),
+        any_order: over.is_empty(),
+        order: scene.order(&before),
+        breakers: scene.breakers(),
+        receptacles: scene.receptacles(),
+        dangers,
+        no_place,
+        over,
+    }
+}
+
+/// The loads that are on, each at its receptacle.
+struct Scene<'a> {
+    supply: &'a Supply,
+    units: &'a [LoadUnit],
+    on: &'a [(usize, NodeIx)],
+}
+
+impl Scene<'_> {
+    /// The currents that pass a node on one leg: of what runs for hours, and of the rest.
+    fn through(&self, at: NodeIx, leg: crate::plan::Leg) -> (i64, i64) {
+        let mut sums = (0, 0);
+        for (load, place) in self.on {
+            let passes = self.supply.up(*place).any(|(ix, _)| ix == at)
+                && self.supply.node(*place).legs.all().contains(&leg);
+            if passes {
+                let unit = &self.units[*load];
+                *(if unit.continuous {
+                    &mut sums.0
+                } else {
+                    &mut sums.1
+                }) += unit.running_current.milliamps();
+            }
+        }
+        sums
+    }
+
+    fn over(&self) -> Vec<Over> {
+        let mut list: Vec<Over> = Vec::new();
+        for (index, node) in self.supply.nodes.iter().enumerate() {
+            let set = matches!(node.kind, NodeKind::Source);
+            let mut note = |passed, asks: i64, limit: Current, by| {
+                if asks > limit.milliamps() {
+                    let amps = Current::from_milliamps;
+                    list.push(Over {
+                        at: node.id.clone(),
+                        set,
+                        passed,
+                        asks: amps(asks).into(),
+                        limit: limit.into(),
+                        over: amps(asks - limit.milliamps()).into(),
+                        by,
+                    });
+                }
+            };
+            for leg in node.legs.all() {
+                let (long, short) = self.through(NodeIx(index), *leg);
+                let share = i128::from(node.continuous.permille().max(1));
+                // What runs for hours counts as much more as the limit for hours is less. Up.
+                let counted = short + narrow((i128::from(long) * 1000 + share - 1) / share);
+                if long + short > node.rating.milliamps() {
+                    note(Passed::Short, long + short, node.rating, None);
+                } else {
+                    note(Passed::Hours, counted, node.rating, None);
+                }
+                if set {
+                    let steps = self
+                        .on
+                        .iter()
+                        .filter(|(_, place)| self.supply.node(*place).legs.all().contains(leg));
+                    let worst = steps
+                        .map(|(load, _)| (self.step(*load), *load))
+                        .max_by_key(|(step, load)| (*step, std::cmp::Reverse(*load)));
+                    if let Some((step, load)) = worst {
+                        let by = Some(self.units[load].id.clone());
+                        note(
+                            Passed::Starting,
+                            long + short + step,
+                            self.supply.leg_peak,
+                            by,
+                        );
+                    }
+                }
+            }
+        }
+        // Worst first; a breaker, its wiring and its receptacle are one part to a person.
+        list.sort_by_key(|over| std::cmp::Reverse(over.over.amount));
+        let mut seen: Vec<(Id, Passed)> = Vec::new();
+        list.retain(|over| {
+            let key = (over.at.clone(), over.passed);
+            let new = !seen.contains(&key);
+            seen.push(key);
+            new
+        });
+        list
+    }
+
+    /// Starting less running current.
+    fn step(&self, load: usize) -> i64 {
+        let unit = &self.units[load];
+        (unit.starting_current.milliamps() - unit.running_current.milliamps()).max(0)
+    }
+
+    /// The order of switching on those that do not run yet, beside those that do.
+    fn order(&self, before: &[usize]) -> Vec<Step> {
+        let legs = self.supply.node(NodeIx(0)).legs.all();
+        let count = self.on.len().min(LoadSet::CAPACITY);
+        let on = &self.on[..count];
+        let of = |value: &dyn Fn(usize) -> i64, leg| -> Vec<i64> {
+            on.iter()
+                .map(|(load, place)| {
+                    let there = self.supply.node(*place).legs.all().contains(leg);
+                    if there { value(*load) } else { 0 }
+                })
+                .collect()
+        };
+        let fixed = Fixed {
+            loads: count,
+            rows: legs
+                .iter()
+                .map(|leg| FixedRow {
+                    capacity: self.supply.leg_peak.milliamps(),
+                    sums: of(&|load| self.units[load].running_current.milliamps(), leg),
+                    // What runs already does not start now.
+                    peaks: of(
+                        &|load| {
+                            if before.contains(&load) {
+                                0
+                            } else {
+                                self.step(load)
+                            }
+                        },
+                        leg,
+                    ),
+                })
+                .collect(),
+        };
+        let runs = |at: usize| before.contains(&on[at].0);
+        let running: LoadSet = (0..count).filter(|at| runs(*at)).collect();
+        let first: Vec<LoadSet> = (0..count)
+            .map(|at| {
+                if runs(at) {
+                    LoadSet::default()
+                } else {
+                    running
+                }
+            })
+            .collect();
+        let Some(order) = start::order(&fixed, &LoadSet::below(count), &first) else {
+            return Vec::new();
+        };
+        let mut so_far = LoadSet::default();
+        let mut steps = Vec::new();
+        for at in order {
+            so_far.insert(at);
+            if runs(at) {
+                continue;
+            }
+            let peak = fixed
+                .rows
+                .iter()
+                .map(|row| row.sum(&so_far) + row.peak_of(at))
+                .max()
+                .unwrap_or(0);
+            steps.push(Step {
+                load: self.units[on[at].0].id.clone(),
+                at: self.supply.node(on[at].1).id.clone(),
+                peak_amps: Current::from_milliamps(peak).into(),
+            });
+        }
+        steps
+    }
+
+    fn breakers(&self) -> Vec<AtBreaker> {
+        let nodes = self.supply.nodes.iter().enumerate();
+        nodes
+            .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
+            .filter_map(|(index, node)| {
+                let legs = node.legs.all().iter();
+                let amps = legs
+                    .map(|leg| self.through(NodeIx(index), *leg))
+                    .map(|(long, short)| long + short)
+                    .max()
+                    .filter(|amps| *amps > 0)?;
+                Some(AtBreaker {
+                    breaker: node.id.clone(),
+                    amps: Current::from_milliamps(amps).into(),
+                })
+            })
+            .collect()
+    }
+
+    fn receptacles(&self) -> Vec<AtReceptacle> {
+        let running: Vec<Running> = self
+            .on
+            .iter()
+            .map(|(load, place)| Running {
+                at: *place,
+                current: self.units[*load].running_current,
+                draws: if self.units[*load].kind == LoadKind::Heater {
+                    Draws::Current
+                } else {
+                    Draws::Power
+                },
+            })
+            .collect();
+        let mut places: Vec<NodeIx> = self.on.iter().map(|(_, place)| *place).collect();
+        places.sort_unstable();
+        places.dedup();
+        places
+            .into_iter()
+            .map(|place| {
+                let volts = self.supply.volts_at(place);
+                let gone: Voltage = self
+                    .supply
+                    .settled_drop(place, &running)
+                    .map_or(volts, lost)
+                    .min(volts);
+                AtReceptacle {
+                    receptacle: self.supply.node(place).id.clone(),
+                    volts: (volts - gone).into(),
+                }
+            })
+            .collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::demo::{MENDED, WEEKEND};
+
+    fn of(text: &str) -> (Plan, Report) {
+        let plan = crate::plan::read(text).expect("a demo plan");
+        let report = crate::report::build(&plan);
+        (plan, report)
+    }
+
+    fn id(text: &str) -> Id {
+        Id::reference(text).expect("an id")
+    }
+
+    /// The card and the answer are two ways of working it out; every pair and every triple of
+    /// loads of the demo has to come out alike, whichever of them run already.
+    #[test]
+    fn the_answer_is_the_card_s() {
+        let (plan, report) = of(MENDED);
+        let ids: Vec<Id> = report
+            .figures
+            .loads
+            .iter()
+            .map(|load| load.id.clone())
+            .collect();
+        let sharing = &report.figures.sharing;
+        assert!(sharing.families_complete);
+        let holds = |set: &[Id]| {
+            sharing
+                .together
+                .iter()
+                .any(|all| set.iter().all(|id| all.contains(id)))
+        };
+        let (mut yes, mut no) = (0, 0);
+        for a in 0..ids.len() {
+            for b in a + 1..ids.len() {
+                for c in b..ids.len() {
+                    let mut set = vec![ids[a].clone(), ids[b].clone(), ids[c].clone()];
+                    set.dedup();
+                    let (running, wanted) = set.split_at(1);
+                    let answer = ask(&plan, &report, wanted, running);
+                    assert_eq!(answer.may, holds(&set), "{set:?} {:?}", answer.over);
+                    *(if answer.may { &mut yes } else { &mut no }) += 1;
+                }
+            }
+        }
+        assert!(yes > 0 && no > 0);
+    }
+
+    #[test]
+    fn kettle_and_griddle_by_hand() {
+        // 1500 W and 1400 W at 120 V are 12.5 A and 11.667 A, rounded up: 24.167 A. The set gives
+        // just under 2310 W there, 19.249 A with limits rounded down: 4.918 A too much.
+        let (plan, report) = of(MENDED);
+        let answer = ask(&plan, &report, &[id("kettle"), id("griddle")], &[]);
+        assert!(!answer.may);
+        let over = answer
+            .over
+            .iter()
+            .find(|over| over.set)
+            .expect("the set is asked too much");
+        assert_eq!(over.passed, Passed::Short);
+        assert_eq!(over.asks.amount.to_string(), "24.167");
+        assert_eq!(over.limit.amount.to_string(), "19.249");
+        assert_eq!(over.over.amount.to_string(), "4.918");
+        // The kettle alone: 12.5 A at its breaker and at the one that feeds the box.
+        let answer = ask(&plan, &report, &[id("kettle")], &[]);
+        assert!(answer.may && answer.any_order);
+        let amps: Vec<(String, String)> = answer
+            .breakers
+            .iter()
+            .map(|it| (it.breaker.to_string(), it.amps.amount.to_string()))
+            .collect();
+        assert_eq!(
+            amps,
+            [
+                ("twist".to_owned(), "12.5".to_owned()),
+                ("box-left".to_owned(), "12.5".to_owned())
+            ]
+        );
+    }
+
+    #[test]
+    fn no_yes_while_the_plan_has_a_danger() {
+        let (plan, report) = of(WEEKEND);
+        let answer = ask(&plan, &report, &[id("lamps")], &[]);
+        assert!(!answer.may && answer.over.is_empty());
+        assert!(answer.dangers.contains(&"AIR001"));
+    }
+
+    #[test]
+    fn names_are_found_and_the_nearest_is_told() {
+        let (_, report) = of(MENDED);
+        assert_eq!(named(&report, "Cool Box"), Ok(vec![id("coolbox")]));
+        assert_eq!(named(&report, "KETTLE"), Ok(vec![id("kettle")]));
+        let lost = named(&report, "ketle").expect_err("no such load");
+        assert_eq!(lost.nearest.as_deref(), Some("kettle"));
+        assert_eq!(named(&report, "zzzz").expect_err("none").nearest, None);
+        let several = MENDED.replacen("id = \"lamps\"", "id = \"lamps\"\ncount = 2", 1);
+        let (_, report) = of(&several);
+        assert_eq!(
+            named(&report, "lamps"),
+            Ok(vec![id("lamps.1"), id("lamps.2")])
+        );
+        assert_eq!(named(&report, "lamps.2"), Ok(vec![id("lamps.2")]));
+    }
+
+    #[test]
+    fn an_order_may_hold_where_any_order_does_not() {
+        let motor = |id: &str| {
+            format!(
+                "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"motor\"\nrunning = \"600 W\"\n\
+                 starting = \"1500 W\"\npower_factor = 1.0\ncontinuous = false\nplug = \"5-15P\"\n"
+            )
+        };
+        let head = r#"
+            format = 1
+            [site]
+            ground = "dry"
+            sleepers_at = "60 ft"
+            altitude = "0 ft"
+            air = "59 °F"
+            [generator]
+            name = "set"
+            rated = "1800 W"
+            peak = "2000 W"
+            voltage = "120 V"
+            [[generator.outlet]]
+            id = "front"
+            shape = "5-20R"
+            sockets = 2
+            breaker = "20 A"
+        "#;
+        let heater = "[[load]]\nid = \"heater\"\nname = \"h\"\nkind = \"heater\"\nrunning = \"480 W\"\n\
+                      continuous = false\nplug = \"5-15P\"\n";
+        let (plan, report) = of(&format!("{head}\n{}{heater}", motor("pump")));
+        // By hand: 600 + 480 W run, 900 W more to start: 1980 W of 2000 W, any order holds.
+        let answer = ask(&plan, &report, &[id("pump"), id("heater")], &[]);
+        assert!(answer.may && answer.any_order);
+        let order: Vec<&str> = answer.order.iter().map(|step| step.load.as_str()).collect();
+        assert_eq!(order, ["pump", "heater"]);
+        // 500 W of heat: pump first takes 1500 W, then 1100 W run. But if the pump starts again
+        // by itself it is 2000 W and no more; 510 W is too much for that.
+        let heater = heater.replace("480 W", "510 W");
+        let (plan, report) = of(&format!("{head}\n{}{heater}", motor("pump")));
+        let answer = ask(&plan, &report, &[id("pump"), id("heater")], &[]);
+        assert!(!answer.may && !answer.any_order && !answer.order.is_empty());
+        assert_eq!(answer.over[0].passed, Passed::Starting);
+        assert_eq!(answer.over[0].by, Some(id("pump")));
+    }
+}

@@ -1,0 +1,170 @@
+//! The answer to "may I switch this on?" in words.
+
+use std::fmt::Write as _;
+
+use fluent_bundle::FluentValue;
+
+use super::screen::{load_name, paragraph};
+use super::{Show, Words};
+use crate::report::Report;
+use crate::sharing::ask::{Answer, Over, Passed};
+
+/// Limits that are told at most; the others are passed by less.
+const SHOWN: usize = 3;
+
+impl Words {
+    /// The answer, wrapped to `width` columns.
+    pub fn may(&self, report: &Report, answer: &Answer, width: usize) -> String {
+        let mut out = String::new();
+        let wanted = self.set_quoted(report, &answer.wanted);
+        let running = self.set_quoted(report, &answer.running);
+        let key = match (answer.may, answer.running.is_empty()) {
+            (true, true) => "may-yes",
+            (true, false) => "may-yes-while",
+            (false, true) => "may-no",
+            (false, false) => "may-no-while",
+        };
+        if answer.wanted.is_empty() {
+            paragraph(&mut out, "", &self.text("may-nothing"), width);
+            return out;
+        }
+        let text = self.with(
+            key,
+            [
+                ("wanted", wanted.into()),
+                ("running", running.into()),
+                ("count", answer.running.len().into()),
+            ],
+        );
+        paragraph(&mut out, "", &text, width);
+        self.reasons(&mut out, report, answer, width);
+        if answer.no_place.is_empty() && !answer.order.is_empty() {
+            self.order_and_readings(&mut out, report, answer, width);
+        }
+        let _ = writeln!(out);
+        paragraph(&mut out, "", &self.text("may-as-placed"), width);
+        paragraph(&mut out, "", &self.text("check-defer"), width);
+        out
+    }
+
+    fn reasons(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {
+        let mut say = |text: String| paragraph(out, "  ", &text, width);
+        if !answer.dangers.is_empty() {
+            let mut codes = answer.dangers.clone();
+            codes.dedup();
+            say(self.with(
+                "may-dangers",
+                [
+                    ("count", answer.dangers.len().into()),
+                    ("codes", self.list(&codes).into()),
+                ],
+            ));
+        }
+        if !answer.no_place.is_empty() {
+            say(self.with(
+                "may-no-place",
+                [
+                    ("names", self.set_quoted(report, &answer.no_place).into()),
+                    ("count", answer.no_place.len().into()),
+                ],
+            ));
+        }
+        for over in answer.over.iter().take(SHOWN) {
+            say(self.over(report, over));
+        }
+        let fits = answer.over.is_empty() && answer.no_place.is_empty();
+        if fits && !answer.may {
+            say(self.text("may-but-amps"));
+        }
+        let starting_only = answer
+            .over
+            .iter()
+            .all(|over| over.passed == Passed::Starting);
+        if !answer.over.is_empty() && starting_only && !answer.order.is_empty() {
+            say(self.text("may-order-only"));
+        }
+    }
+
+    fn over(&self, report: &Report, over: &Over) -> String {
+        let at = if over.set {
+            self.text("may-the-set")
+        } else {
+            self.with("may-part", [("id", over.at.as_str().into())])
+        };
+        let by = over.by.as_ref().map_or("", |by| load_name(report, by));
+        let by = self.with("id-quoted", [("id", by.into())]);
+        let amps = |amount, show| FluentValue::from(self.amount(amount, show));
+        self.with(
+            match over.passed {
+                Passed::Short => "may-over-short",
+                Passed::Hours => "may-over-hours",
+                Passed::Starting => "may-over-starting",
+            },
+            [
+                ("at", at.into()),
+                ("by", by.into()),
+                ("asks", amps(&over.asks, Show::Demand)),
+                ("limit", amps(&over.limit, Show::Capacity)),
+                ("over", amps(&over.over, Show::Demand)),
+            ],
+        )
+    }
+
+    fn order_and_readings(&self, out: &mut String, report: &Report, answer: &Answer, width: usize) {
+        // An order that the limits do not allow would be read as leave.
+        let starting_only = answer
+            .over
+            .iter()
+            .all(|over| over.passed == Passed::Starting);
+        if !starting_only || !answer.dangers.is_empty() {
+            return;
+        }
+        let _ = writeln!(out, "\n{}", self.text("may-order"));
+        for (number, step) in answer.order.iter().enumerate() {
+            let text = self.with(
+                "may-order-step",
+                [
+                    ("name", load_name(report, &step.load).into()),
+                    ("at", step.at.as_str().into()),
+                    ("amps", self.amount(&step.peak_amps, Show::Demand).into()),
+                ],
+            );
+            paragraph(out, &format!("{:>3}. ", number + 1), &text, width);
+        }
+        if answer.any_order && answer.order.len() > 1 {
+            paragraph(out, "  ", &self.text("may-any-order"), width);
+        }
+        if !answer.may {
+            return;
+        }
+        let _ = writeln!(out, "\n{}", self.text("may-meter"));
+        for reading in &answer.breakers {
+            let text = self.with(
+                "may-meter-breaker",
+                [
+                    ("breaker", reading.breaker.as_str().into()),
+                    ("amps", self.amount(&reading.amps, Show::Demand).into()),
+                ],
+            );
+            paragraph(out, "  ", &text, width);
+        }
+        for reading in &answer.receptacles {
+            let nominal = report
+                .figures
+                .limits
+                .iter()
+                .find(|limit| limit.id == reading.receptacle)
+                .map(|limit| self.amount(&limit.volts, Show::Exact));
+            let text = self.with(
+                "may-meter-receptacle",
+                [
+                    ("receptacle", reading.receptacle.as_str().into()),
+                    ("volts", self.amount(&reading.volts, Show::Capacity).into()),
+                    ("nominal", nominal.unwrap_or_default().into()),
+                ],
+            );
+            paragraph(out, "  ", &text, width);
+        }
+        paragraph(out, "  ", &self.text("may-meter-if"), width);
+    }
+}

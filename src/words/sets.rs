@@ -1,0 +1,171 @@
+//! Sets of loads by name, those of one entry counted together.
+
+use super::Words;
+use crate::plan::Id;
+use crate::report::Report;
+
+/// How many loads of one entry, at one receptacle if they are not all at the same.
+struct Group<'a> {
+    of: &'a Id,
+    name: &'a str,
+    /// The receptacle, if others of them are elsewhere.
+    at: Option<&'a Id>,
+    count: usize,
+    /// How many of them there are, or are there.
+    total: usize,
+}
+
+impl Words {
+    /// The names of a set of loads: "Kettle", "any 2 of the 4 Lamps". Of loads of one entry at
+    /// one receptacle a set holds any so many, whichever; where they are plugged in at several
+    /// receptacles, which of them it is matters, and the receptacle is named.
+    pub fn set_names(&self, report: &Report, ids: &[Id]) -> Vec<String> {
+        groups(report, ids)
+            .iter()
+            .map(|group| self.group(group, group.name))
+            .collect()
+    }
+
+    /// The same with each name in quotation marks, for a sentence.
+    pub fn set_quoted(&self, report: &Report, ids: &[Id]) -> String {
+        let names: Vec<String> = groups(report, ids)
+            .iter()
+            .map(|group| {
+                let name = self.with("id-quoted", [("id", group.name.into())]);
+                self.group(group, &name)
+            })
+            .collect();
+        let names: Vec<&str> = names.iter().map(String::as_str).collect();
+        self.list(&names)
+    }
+
+    fn group(&self, group: &Group<'_>, name: &str) -> String {
+        let counted = if group.total == 1 {
+            name.to_owned()
+        } else {
+            self.with(
+                if group.count == group.total {
+                    "load-all"
+                } else {
+                    "load-some"
+                },
+                [
+                    ("name", name.to_owned().into()),
+                    ("count", group.count.into()),
+                    ("total", group.total.into()),
+                ],
+            )
+        };
+        match group.at {
+            Some(at) => self.with(
+                "load-at",
+                [("loads", counted.into()), ("at", at.as_str().into())],
+            ),
+            None => counted,
+        }
+    }
+}
+
+/// Which receptacle a load is at, if others of its entry are at another.
+pub(crate) fn told_apart<'a>(report: &'a Report, id: &Id) -> Option<&'a Id> {
+    let figures = &report.figures;
+    let placed = |id: &Id| {
+        figures
+            .sharing
+            .placed
+            .iter()
+            .find(|placed| placed.load == *id)
+            .map(|placed| &placed.at)
+    };
+    let own = figures.loads.iter().find(|load| load.id == *id)?;
+    let at = placed(id)?;
+    figures
+        .loads
+        .iter()
+        .filter(|load| load.of == own.of)
+        .filter_map(|load| placed(&load.id))
+        .any(|other| other != at)
+        .then_some(at)
+}
+
+fn groups<'a>(report: &'a Report, ids: &'a [Id]) -> Vec<Group<'a>> {
+    let loads = &report.figures.loads;
+    let mut groups: Vec<Group<'_>> = Vec::new();
+    for id in ids {
+        let fact = loads.iter().find(|load| load.id == *id);
+        let (of, name) = fact.map_or((id, id.as_str()), |load| (&load.of, load.name.as_str()));
+        let at = told_apart(report, id);
+        match groups.iter_mut().find(|it| it.of == of && it.at == at) {
+            Some(group) => group.count += 1,
+            None => groups.push(Group {
+                of,
+                name,
+                at,
+                count: 1,
+                total: loads
+                    .iter()
+                    .filter(|load| load.of == *of && told_apart(report, &load.id) == at)
+                    .count()
+                    .max(1),
+            }),
+        }
+    }
+    groups
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::demo::MENDED;
+
+    /// The mended weekend with so many string lights.
+    fn report(count: &str) -> Report {
+        let text = MENDED.replacen("id = \"lamps\"", &format!("id = \"lamps\"\n{count}"), 1);
+        let plan = crate::plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?}"));
+        crate::report::build(&plan)
+    }
+
+    fn ids(numbers: &[usize]) -> Vec<Id> {
+        let of = Id::new("lamps").expect("an id");
+        numbers.iter().map(|number| of.end(*number)).collect()
+    }
+
+    #[test]
+    fn so_many_of_them() {
+        let words = Words::english();
+        // Without a receptacle none can be told from another.
+        let mut report = report("count = 4");
+        report.figures.sharing.placed.clear();
+        let say = |numbers: &[usize]| words.set_names(&report, &ids(numbers)).join("; ");
+        assert_eq!(say(&[1]), "any 1 of the 4 String lights");
+        assert_eq!(say(&[1, 2]), "any 2 of the 4 String lights");
+        assert_eq!(say(&[1, 2, 3, 4]), "all 4 String lights");
+        let kettle = [Id::new("kettle").expect("an id")];
+        assert_eq!(words.set_names(&report, &kettle), ["Kettle"]);
+        assert_eq!(words.set_quoted(&report, &kettle), "“Kettle”");
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
+
+    #[test]
+    fn at_two_receptacles_it_matters_which() {
+        let words = Words::english();
+        let mut report = report("count = 3");
+        let placed = |load: Id, at: &str| crate::report::Placed {
+            load,
+            at: Id::reference(at).expect("an id"),
+        };
+        let lamps = ids(&[1, 2, 3]);
+        report.figures.sharing.placed = vec![
+            placed(lamps[0].clone(), "box-left"),
+            placed(lamps[1].clone(), "box-left"),
+            placed(lamps[2].clone(), "table"),
+        ];
+        assert_eq!(
+            words.set_names(&report, &[lamps[0].clone(), lamps[2].clone()]),
+            [
+                "any 1 of the 2 String lights at “box-left”",
+                "String lights at “table”"
+            ]
+        );
+    }
+}

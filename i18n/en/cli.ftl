@@ -26,6 +26,10 @@ cli-print-into = The folder to write into
 cli-print-paper = The paper in the printer
 cli-print-stock = The label sheet: a name from label-templates/stock, or a file of your own that ends in .toml
 cli-print-start-at = The first label position to use on a part-used sheet
+cli-print-copies = How many of each label
+cli-print-offset = Move the labels right and down on their sheet, at most 10 mm, for a printer that feeds askew: "1 mm, -0.5 mm"
+cli-print-alignment = Also print a page with rulers that shows where the labels fall, to hold against a label sheet
+cli-print-only = Only this print; may be given more than once
 cli-print-date = The date to print on every sheet; left out, none is printed
 cli-print-png = Also write a picture of each page
 

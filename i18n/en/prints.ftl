@@ -49,6 +49,9 @@ print-nothing-trips = NOTHING TRIPS FOR YOU. Add up the amps yourself.
 print-shock = Shock protection
 print-shock-yes = Shock protection (GFCI): YES. Press its TEST button before use.
 print-shock-no = Shock protection (GFCI): NO.
+print-short-trips = The power cuts out past that.
+print-short-gfci = GFCI: press TEST first.
+print-short-no-gfci = No shock protection
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Fed by
@@ -84,6 +87,17 @@ print-refuel = Refuel
 print-refuel-value = Off and cool for 20 minutes. Never while it runs.
 print-air = Exhaust
 print-air-value = Kills without a smell. Point it away, { $ample } or more from anyone, never under { $least }. Never indoors.
+
+print-air-brief = Exhaust kills: stay { $ample } away.
+
+## Alignment page
+
+print-alignment-title = Where the labels fall
+print-alignment-head = Where the labels fall
+print-alignment-1 = Print this at 100 % on plain paper. Hold it with a sheet of labels against the light.
+print-alignment-2 = If the frames lie too far left or too high, read on the rulers by how much, and print again with --offset "1 mm, 0.5 mm": first to the right, then down.
+print-alignment-3 = If they lie too far right or too low, write a minus before that number.
+print-alignment-bar = This bar must measure 100 mm (3.94 in).
 
 ## Card
 

@@ -65,6 +65,14 @@ pub(super) struct PaperOptions {
     pub(super) stock: Option<String>,
     #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u32).range(1..))]
     pub(super) start_at: u32,
+    #[arg(long, value_name = "N", default_value_t = 1, value_parser = clap::value_parser!(u32).range(1..=1000))]
+    pub(super) copies: u32,
+    #[arg(long, value_name = "RIGHT, DOWN", value_parser = offset, allow_hyphen_values = true)]
+    pub(super) offset: Option<tallywatt::print::Offset>,
+    #[arg(long)]
+    pub(super) alignment: bool,
+    #[arg(long, value_enum, value_name = "PRINT")]
+    pub(super) only: Vec<Only>,
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = date)]
     pub(super) date: Option<tallywatt::print::Date>,
     #[arg(long)]
@@ -74,6 +82,19 @@ pub(super) struct PaperOptions {
 fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
     // The argument parser says which argument and which value; the form stands in its name.
     text.parse().map_err(|()| "YYYY-MM-DD")
+}
+
+fn offset(text: &str) -> Result<tallywatt::print::Offset, &'static str> {
+    text.parse().map_err(|()| "\"1 mm, -0.5 mm\"")
+}
+
+/// One of the prints.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Only {
+    Labels,
+    Card,
+    Cautions,
+    Worksheet,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

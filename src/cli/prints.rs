@@ -6,12 +6,12 @@ use std::path::Path;
 use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
-use tallywatt::print::{self, Options, PrintError, Stock};
+use tallywatt::print::{self, Document, Options, PrintError, Stock};
 use tallywatt::report::{self, Report};
 use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
 
-use super::args::{Paper, PaperOptions, Print};
+use super::args::{Only, Paper, PaperOptions, Print};
 use super::failure::{Failure, Kind};
 use super::{Done, width};
 
@@ -78,9 +78,22 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
             .map(|name| stock(name, words))
             .transpose()?,
         start_at: arguments.start_at as usize,
+        copies: arguments.copies as usize,
+        offset: arguments.offset.unwrap_or_default(),
+        alignment: arguments.alignment,
+        only: arguments.only.iter().map(|only| document(*only)).collect(),
         date: arguments.date,
         png: arguments.png,
     })
+}
+
+const fn document(only: Only) -> Document {
+    match only {
+        Only::Labels => Document::Labels,
+        Only::Card => Document::Card,
+        Only::Cautions => Document::Cautions,
+        Only::Worksheet => Document::Worksheet,
+    }
 }
 
 /// A stock that comes with the program, or the user's own file.

@@ -1,30 +1,83 @@
-//! The last look at a laid-out document, before it becomes paper: nothing beyond its page,
-//! nothing without a glyph, nothing that the template could not fit.
+//! The last look at a laid-out document, before it becomes paper: nothing beyond its page or its
+//! label, nothing without a glyph, nothing that the template could not fit.
 
 use typst::foundations::{Label, Selector, Value};
 use typst::introspection::{Introspector, MetadataElem};
-use typst::layout::{Frame, FrameItem, Point, Size, Transform};
+use typst::layout::{Frame, FrameItem, Point, Transform};
 use typst::text::TextItem;
 use typst::utils::PicoStr;
 use typst_layout::PagedDocument;
 
 use super::error::Misfit;
-use super::{Document, PrintError};
+use super::stock::millimetres;
+use super::{Document, Offset, PrintError, Stock};
 
 /// Layout is in floating point; a thousandth of an inch is no cut.
 const SLACK_PT: f64 = 0.072;
 
-/// Checks the whole document.
-pub(super) fn check(document: Document, paged: &PagedDocument) -> Result<(), PrintError> {
+/// What has a place of its own on a sheet, in points from its upper left corner.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Cell {
+    left: f64,
+    top: f64,
+    right: f64,
+    bottom: f64,
+}
+
+impl Cell {
+    /// The labels of a sheet, from the stock's own millimetres: the template has no say in it.
+    pub(super) fn labels(stock: &Stock, offset: Offset) -> Vec<Self> {
+        let points = |micrometres: i64| millimetres(micrometres) * 72.0 / 25.4;
+        stock
+            .corners()
+            .map(|(left, top)| (left + offset.across, top + offset.down))
+            .map(|(left, top)| Self {
+                left: points(left),
+                top: points(top),
+                right: points(left + stock.width),
+                bottom: points(top + stock.height),
+            })
+            .collect()
+    }
+
+    fn holds(&self, other: &Self) -> bool {
+        other.left >= self.left - SLACK_PT
+            && other.top >= self.top - SLACK_PT
+            && other.right <= self.right + SLACK_PT
+            && other.bottom <= self.bottom + SLACK_PT
+    }
+
+    fn touches(&self, other: &Self) -> bool {
+        other.left < self.right - SLACK_PT
+            && other.right > self.left + SLACK_PT
+            && other.top < self.bottom - SLACK_PT
+            && other.bottom > self.top + SLACK_PT
+    }
+}
+
+/// Checks the whole document. `cells` are the labels of a sheet; a text must lie in one of them
+/// or beside all of them.
+pub(super) fn check(
+    document: Document,
+    paged: &PagedDocument,
+    cells: &[Cell],
+) -> Result<(), PrintError> {
     let misfits = misfits(paged);
     if !misfits.is_empty() {
         return Err(PrintError::TooLong { document, misfits });
     }
     for (index, page) in paged.pages().iter().enumerate() {
+        let size = page.frame.size();
         let walk = Walk {
             document,
             page: index + 1,
-            size: page.frame.size(),
+            sheet: Cell {
+                left: 0.0,
+                top: 0.0,
+                right: size.x.to_pt(),
+                bottom: size.y.to_pt(),
+            },
+            cells,
         };
         walk.frame(&page.frame, Transform::identity())?;
     }
@@ -60,13 +113,14 @@ fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
     misfits
 }
 
-struct Walk {
+struct Walk<'a> {
     document: Document,
     page: usize,
-    size: Size,
+    sheet: Cell,
+    cells: &'a [Cell],
 }
 
-impl Walk {
+impl Walk<'_> {
     fn frame(&self, frame: &Frame, transform: Transform) -> Result<(), PrintError> {
         for (position, item) in frame.items() {
             let here = transform.pre_concat(Transform::translate(position.x, position.y));
@@ -98,25 +152,63 @@ impl Walk {
             return Ok(());
         }
         let bounds = text.bbox();
+        // The frame's y runs down, and so does that of the box. A turned text has its corners
+        // elsewhere, so all four are looked at.
         let corners = [
             Point::new(bounds.min.x, bounds.min.y),
+            Point::new(bounds.max.x, bounds.min.y),
+            Point::new(bounds.min.x, bounds.max.y),
             Point::new(bounds.max.x, bounds.max.y),
-        ];
-        for corner in corners {
-            // The frame's y runs down, and so does that of the box.
-            let at = corner.transform(transform);
-            let (x, y) = (at.x.to_pt(), at.y.to_pt());
-            let (width, height) = (self.size.x.to_pt(), self.size.y.to_pt());
-            let inside =
-                x >= -SLACK_PT && y >= -SLACK_PT && x <= width + SLACK_PT && y <= height + SLACK_PT;
-            if !inside {
-                return Err(PrintError::OffPage {
-                    document: self.document,
-                    text: text.text.to_string(),
-                    page: self.page,
-                });
-            }
+        ]
+        .map(|corner| corner.transform(transform));
+        let least = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MAX, f64::min);
+        let most = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MIN, f64::max);
+        let drawn = Cell {
+            left: least(|corner| corner.x.to_pt()),
+            top: least(|corner| corner.y.to_pt()),
+            right: most(|corner| corner.x.to_pt()),
+            bottom: most(|corner| corner.y.to_pt()),
+        };
+        let inside = self.sheet.holds(&drawn)
+            && self
+                .cells
+                .iter()
+                .all(|cell| cell.holds(&drawn) || !cell.touches(&drawn));
+        if inside {
+            Ok(())
+        } else {
+            Err(PrintError::OffPage {
+                document: self.document,
+                text: text.text.to_string(),
+                page: self.page,
+            })
         }
-        Ok(())
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_text_lies_in_one_label_or_beside_all() {
+        let stock = Stock::named("letter-30").expect("a stock");
+        let cells = Cell::labels(&stock, Offset::default());
+        assert_eq!(cells.len(), 30);
+        // The second label of the first row begins 4.763 + 69.85 mm from the left.
+        let second = cells[1];
+        assert!((second.left - 74.613 * 72.0 / 25.4).abs() < 1e-6);
+        let across = Cell {
+            left: second.left - 5.0,
+            right: second.left + 5.0,
+            ..second
+        };
+        assert!(!second.holds(&across) && second.touches(&across));
+        let gap = Cell {
+            left: cells[0].right + 1.0,
+            right: second.left - 1.0,
+            ..second
+        };
+        assert!(cells.iter().all(|cell| !cell.touches(&gap)));
     }
 }

@@ -24,7 +24,7 @@ use crate::report::Report;
 use crate::words::Words;
 
 pub use error::{Misfit, PrintError};
-pub use stock::Stock;
+pub use stock::{Offset, Stock};
 
 /// Pixels a point for pictures: 150 a inch, enough to read the smallest type on a screen.
 const PIXELS_PER_POINT: f64 = 150.0 / 72.0;
@@ -99,10 +99,27 @@ pub struct Options {
     pub stock: Option<Stock>,
     /// The first position to print on a part-used sheet, counting from one; 0 counts as one.
     pub start_at: usize,
+    /// How many of each label; 0 counts as one.
+    pub copies: usize,
+    /// How far labels are moved on their sheet, for a printer that feeds askew.
+    pub offset: Offset,
+    /// Whether to print the sheet that shows where the labels fall.
+    pub alignment: bool,
+    /// The documents to print; none given, all.
+    pub only: Vec<Document>,
     /// A date to print. Never taken from the clock.
     pub date: Option<Date>,
     /// Whether to make pictures of the pages too.
     pub png: bool,
+}
+
+impl Options {
+    /// The stock the labels are printed on.
+    fn labels_on(&self) -> Result<Stock, PrintError> {
+        self.stock
+            .clone()
+            .map_or_else(|| Stock::plain(self.paper), Ok)
+    }
 }
 
 /// One of the prints.
@@ -116,10 +133,12 @@ pub enum Document {
     Cautions,
     /// Every number, to be worked out again by hand.
     Worksheet,
+    /// Where the labels ought to be on their sheet: only when it is asked for.
+    Alignment,
 }
 
 impl Document {
-    /// All of them.
+    /// All that belong to a plan.
     pub const ALL: [Self; 4] = [Self::Labels, Self::Card, Self::Cautions, Self::Worksheet];
 
     /// Its name in files and messages.
@@ -130,6 +149,7 @@ impl Document {
             Self::Card => "card",
             Self::Cautions => "cautions",
             Self::Worksheet => "worksheet",
+            Self::Alignment => "alignment",
         }
     }
 
@@ -141,6 +161,7 @@ impl Document {
             Self::Card => "card.pdf",
             Self::Cautions => "cautions.pdf",
             Self::Worksheet => "worksheet.pdf",
+            Self::Alignment => "alignment.pdf",
         }
     }
 }
@@ -204,7 +225,11 @@ fn typeset(
     if !compiled.warnings.is_empty() {
         return Err(diagnosed(&world, &compiled.warnings));
     }
-    check::check(document, &paged)?;
+    let cells = match document {
+        Document::Labels => check::Cell::labels(&options.labels_on()?, options.offset),
+        _ => Vec::new(),
+    };
+    check::check(document, &paged, &cells)?;
     Ok(paged)
 }
 

@@ -1,5 +1,7 @@
-//! Label stock: where the labels stand on a sheet. One TOML file each in
-//! `label-templates/stock/`, named by paper and count only.
+//! Label stock: where the labels stand on a sheet or tape. One TOML file each in
+//! `label-templates/stock/`, named by paper and count, or by the width of the tape.
+
+use std::str::FromStr;
 
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -12,8 +14,8 @@ use super::{Paper, PrintError, world};
 pub struct Stock {
     /// Its name.
     pub name: String,
-    /// The sheet.
-    pub paper: Paper,
+    /// The sheet; `None` for a tape, which is cut after every page.
+    pub paper: Option<Paper>,
     /// Labels from left to right.
     pub columns: usize,
     /// Labels from top to bottom.
@@ -36,10 +38,19 @@ pub struct Stock {
     pub cut_marks: bool,
 }
 
+/// What the printer is fed with.
+#[derive(Clone, Copy, Deserialize)]
+#[serde(rename_all = "lowercase")]
+enum Feed {
+    Letter,
+    A4,
+    Roll,
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
-    paper: Paper,
+    paper: Feed,
     columns: usize,
     rows: usize,
     width: String,
@@ -56,6 +67,9 @@ struct File {
 /// What the template reads. Millimetres.
 #[derive(Debug, Serialize)]
 pub(super) struct StockData {
+    tape: bool,
+    sheet_width: f64,
+    sheet_height: f64,
     columns: usize,
     rows: usize,
     width: f64,
@@ -126,7 +140,11 @@ impl Stock {
         };
         let stock = Self {
             name: name.to_owned(),
-            paper: file.paper,
+            paper: match file.paper {
+                Feed::Letter => Some(Paper::Letter),
+                Feed::A4 => Some(Paper::A4),
+                Feed::Roll => None,
+            },
             columns: file.columns,
             rows: file.rows,
             width,
@@ -144,12 +162,8 @@ impl Stock {
 
     /// The field that makes the sheet impossible, if one does.
     fn check(&self) -> Result<(), &'static str> {
-        let (paper_width, paper_height) = self.paper.micrometres();
-        let span = |count: usize, pitch: i64, size: i64| {
-            i64::try_from(count)
-                .ok()
-                .and_then(|count| (count - 1).checked_mul(pitch)?.checked_add(size))
-        };
+        let (paper_width, paper_height) = self.sheet();
+        let span = |count: usize, pitch: i64, size: i64| Some(span(count, pitch, size));
         if !(1..=40).contains(&self.columns) {
             return Err("columns");
         }
@@ -182,6 +196,35 @@ impl Stock {
         Ok(())
     }
 
+    /// Width and height of a page: of the sheet, or of a tape's one piece with its margins.
+    #[must_use]
+    pub fn sheet(&self) -> (i64, i64) {
+        self.paper.map_or_else(
+            || {
+                (
+                    2 * self.left + span(self.columns, self.across, self.width),
+                    2 * self.top + span(self.rows, self.down, self.height),
+                )
+            },
+            Paper::micrometres,
+        )
+    }
+
+    /// The upper left corner of each label, row by row.
+    pub fn corners(&self) -> impl Iterator<Item = (i64, i64)> + '_ {
+        let along = |from: i64, pitch: i64, index: usize| {
+            from + pitch * i64::try_from(index).unwrap_or_default()
+        };
+        (0..self.rows).flat_map(move |row| {
+            (0..self.columns).map(move |column| {
+                (
+                    along(self.left, self.across, column),
+                    along(self.top, self.down, row),
+                )
+            })
+        })
+    }
+
     /// How many labels a sheet has.
     #[must_use]
     pub const fn count(&self) -> usize {
@@ -189,7 +232,11 @@ impl Stock {
     }
 
     pub(super) fn data(&self) -> StockData {
+        let (sheet_width, sheet_height) = self.sheet();
         StockData {
+            tape: self.paper.is_none(),
+            sheet_width: millimetres(sheet_width),
+            sheet_height: millimetres(sheet_height),
             columns: self.columns,
             rows: self.rows,
             width: millimetres(self.width),
@@ -201,6 +248,49 @@ impl Stock {
             corner: millimetres(self.corner),
             cut_marks: self.cut_marks,
         }
+    }
+}
+
+/// So many labels from the first one's near edge to the last one's far edge.
+fn span(count: usize, pitch: i64, size: i64) -> i64 {
+    let gaps = i64::try_from(count).unwrap_or(i64::MAX).saturating_sub(1);
+    gaps.saturating_mul(pitch).saturating_add(size)
+}
+
+/// How far a print is moved on its sheet: to the right and down, in micrometres.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Offset {
+    /// To the right.
+    pub across: i64,
+    /// Down.
+    pub down: i64,
+}
+
+impl Offset {
+    /// Farther than this is another position, not a printer that feeds askew.
+    const MOST: i64 = 10_000;
+}
+
+impl FromStr for Offset {
+    type Err = ();
+
+    /// Reads "1 mm, -0.5 mm": to the right, then down.
+    fn from_str(text: &str) -> Result<Self, ()> {
+        let (across, down) = text.split_once(',').ok_or(())?;
+        let signed = |text: &str| {
+            let text = text.trim();
+            let (sign, size) = text
+                .strip_prefix(['-', '−'])
+                .map_or((1, text), |size| (-1, size));
+            micrometres(size)
+                .filter(|size| *size <= Self::MOST)
+                .map(|size| sign * size)
+                .ok_or(())
+        };
+        Ok(Self {
+            across: signed(across)?,
+            down: signed(down)?,
+        })
     }
 }
 
@@ -235,15 +325,33 @@ mod tests {
     #[test]
     fn every_stock_reads_and_is_named_by_its_paper_and_count() {
         let names = Stock::names();
-        assert!(names.len() >= 4, "{names:?}");
+        for (start, least) in [("letter-", 8), ("a4-", 8), ("roll-", 5)] {
+            let count = names.iter().filter(|name| name.starts_with(start)).count();
+            assert!(count >= least, "{names:?}");
+        }
         for name in names {
             let stock = Stock::named(&name).expect("readable stock");
-            let paper = match stock.paper {
-                Paper::Letter => "letter",
-                Paper::A4 => "a4",
+            let start = match stock.paper {
+                Some(Paper::Letter) => "letter",
+                Some(Paper::A4) => "a4",
+                None => "roll",
             };
-            assert!(name.starts_with(paper), "{name}");
-            assert!(name.ends_with(&format!("-{}", stock.count())), "{name}");
+            assert!(name.starts_with(start), "{name}");
+            let end = match stock.paper {
+                Some(_) => format!("-{}", stock.count()),
+                None => format!("-{}", stock.height / 1_000),
+            };
+            assert!(name.ends_with(&end), "{name}");
+        }
+    }
+
+    #[test]
+    fn an_offset_is_small_and_has_a_sign_and_units() {
+        let offset = |across, down| Ok(Offset { across, down });
+        assert_eq!("1 mm, -0.5 mm".parse(), offset(1_000, -500));
+        assert_eq!("−0.02 in,0 mm".parse(), offset(-508, 0));
+        for bad in ["1 mm", "1, 2", "1 mm, 11 mm", "--1 mm, 0 mm", ""] {
+            assert_eq!(bad.parse::<Offset>(), Err(()), "{bad}");
         }
     }
 

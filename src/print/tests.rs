@@ -1,5 +1,7 @@
 //! Prints of a small report made by hand.
 
+mod position;
+
 use std::str::FromStr;
 
 use super::*;
@@ -368,13 +370,17 @@ fn a_date_is_printed_only_when_it_is_given() {
 
 #[test]
 fn every_stock_takes_the_demo_from_any_position() {
-    let (plan, report) = demo(crate::plan::demo::MENDED);
-    for name in Stock::names() {
+    for (name, text) in Stock::names().into_iter().flat_map(|name| {
+        let demos = [crate::plan::demo::MENDED, crate::plan::demo::WEEKEND];
+        demos.map(|text| (name.clone(), text))
+    }) {
+        let (plan, report) = demo(text);
         let stock = Stock::named(&name).expect("a stock");
         let count = stock.count();
         let options = Options {
             stock: Some(stock),
             start_at: count,
+            only: vec![Document::Labels],
             ..Options::default()
         };
         let files =

@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::super::stock::{Stock, StockData};
+use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::{Current, Wire};
@@ -15,10 +15,13 @@ pub(super) struct Labels {
     stock: StockData,
     /// Positions to leave empty on the first sheet.
     skip: usize,
+    /// Millimetres to move everything by.
+    offset_across: f64,
+    offset_down: f64,
     items: Vec<Label>,
 }
 
-#[derive(Debug, Serialize)]
+#[derive(Clone, Debug, Serialize)]
 #[serde(tag = "kind", rename_all = "lowercase")]
 enum Label {
     Refuse(Refusal),
@@ -29,7 +32,7 @@ enum Label {
 }
 
 /// A receptacle or part that must not be used.
-#[derive(Debug, Serialize)]
+#[derive(Clone, Debug, Serialize)]
 struct Refusal {
     id: String,
     alt: String,
@@ -41,7 +44,7 @@ struct Refusal {
 }
 
 /// A receptacle.
-#[derive(Debug, Serialize)]
+#[derive(Clone, Debug, Serialize)]
 struct Socket {
     id: String,
     shape: String,
@@ -61,7 +64,7 @@ struct Socket {
 }
 
 /// An amount of current and the power it carries, or a power alone.
-#[derive(Debug, Default, Serialize)]
+#[derive(Clone, Debug, Default, Serialize)]
 struct Flow {
     /// The larger figure.
     amps: String,
@@ -70,11 +73,13 @@ struct Flow {
 }
 
 /// The generator, a cord or a box.
-#[derive(Debug, Default, Serialize)]
+#[derive(Clone, Debug, Default, Serialize)]
 struct Part {
     id: String,
     /// The largest line under the name.
     headline: Option<String>,
+    /// The one thing to know of it, where there is no room for more.
+    brief: Option<String>,
     long: Option<Flow>,
     short: Option<Flow>,
     set_by: Option<String>,
@@ -87,7 +92,7 @@ struct Part {
 }
 
 /// A receptacle on the label of what it belongs to.
-#[derive(Debug, Serialize)]
+#[derive(Clone, Debug, Serialize)]
 struct Own {
     id: String,
     shape: String,
@@ -117,13 +122,14 @@ const KEYS: &[&str] = &[
     "generator",
     "cord",
     "box",
+    "no-breaker",
+    "short-trips",
+    "short-gfci",
+    "short-no-gfci",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
-    let stock = match &context.options.stock {
-        Some(stock) => stock.clone(),
-        None => Stock::plain(context.options.paper)?,
-    };
+    let stock = context.options.labels_on()?;
     let start_at = context.options.start_at.max(1);
     if start_at > stock.count() {
         return Err(PrintError::BadStart {
@@ -131,16 +137,22 @@ pub(super) fn data(context: &Context<'_>) -> Result<Labels, PrintError> {
             count: stock.count(),
         });
     }
-    let mut common = context.common("labels-title", KEYS);
-    common.paper = stock.paper;
     let (refused, rest): (Vec<_>, Vec<_>) = labels(context)
         .into_iter()
         .partition(|label| matches!(label, Label::Refuse(_)));
+    let copies = context.options.copies.max(1);
+    let offset = context.options.offset;
     Ok(Labels {
-        common,
+        common: context.common("labels-title", KEYS),
         stock: stock.data(),
         skip: start_at - 1,
-        items: refused.into_iter().chain(rest).collect(),
+        offset_across: millimetres(offset.across),
+        offset_down: millimetres(offset.down),
+        items: refused
+            .into_iter()
+            .chain(rest)
+            .flat_map(|label| std::iter::repeat_n(label, copies))
+            .collect(),
     })
 }
 
@@ -359,6 +371,7 @@ fn generator(context: &Context<'_>) -> Part {
     ));
     Part {
         id: set.name.clone(),
+        brief: Some(context.say("air-brief", &context.people_distances().each())),
         long: Some(flow(context, &usable.rated_watts, None, "for-hours")),
         short: Some(flow(context, &usable.peak_watts, None, "for-seconds")),
         enforced: true,

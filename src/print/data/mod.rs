@@ -1,6 +1,7 @@
 //! From plan, report and words to what the templates draw: finished sentences, and the few bare
 //! numbers that drawing needs.
 
+mod alignment;
 mod card;
 mod cautions;
 mod labels;
@@ -33,12 +34,21 @@ pub(super) fn all(
         options,
         supply: &Supply::build(plan),
     };
-    let documents = vec![
-        (Document::Labels, json(&labels::data(&context)?)),
-        (Document::Card, json(&card::data(&context))),
-        (Document::Cautions, json(&cautions::data(&context))),
-        (Document::Worksheet, json(&worksheet::data(&context))),
-    ];
+    let wanted = |document: &Document| options.only.is_empty() || options.only.contains(document);
+    let mut documents = Vec::new();
+    let sheet = options.alignment.then_some(Document::Alignment);
+    for document in Document::ALL.into_iter().filter(wanted).chain(sheet) {
+        documents.push((
+            document,
+            match document {
+                Document::Labels => json(&labels::data(&context)?),
+                Document::Card => json(&card::data(&context)),
+                Document::Cautions => json(&cautions::data(&context)),
+                Document::Worksheet => json(&worksheet::data(&context)),
+                Document::Alignment => json(&alignment::data(&context)?),
+            },
+        ));
+    }
     let faults = words.faults();
     if !faults.is_empty() {
         return Err(PrintError::WordsIncomplete { faults });

@@ -1,0 +1,31 @@
+//! The sheet that shows where a printer puts what it is told to print.
+
+use serde::Serialize;
+
+use super::super::stock::{StockData, millimetres};
+use super::{Common, Context, PrintError};
+
+/// The data of `alignment.typ`.
+#[derive(Debug, Serialize)]
+pub(super) struct Alignment {
+    common: Common,
+    stock: StockData,
+    offset_across: f64,
+    offset_down: f64,
+    steps: Vec<String>,
+}
+
+pub(super) fn data(context: &Context<'_>) -> Result<Alignment, PrintError> {
+    let stock = context.options.labels_on()?;
+    let offset = context.options.offset;
+    Ok(Alignment {
+        common: context.common("alignment-title", &["alignment-head", "alignment-bar"]),
+        stock: stock.data(),
+        offset_across: millimetres(offset.across),
+        offset_down: millimetres(offset.down),
+        steps: ["alignment-1", "alignment-2", "alignment-3"]
+            .into_iter()
+            .map(|key| context.say(key, &[]))
+            .collect(),
+    })
+}

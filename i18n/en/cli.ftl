@@ -30,7 +30,9 @@ cli-print-copies = How many of each label
 cli-print-offset = Move the labels right and down on their sheet, at most 10 mm, for a printer that feeds askew: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels fall, to hold against a label sheet
 cli-print-only = Only this print; may be given more than once
-cli-print-date = The date to print on every sheet; left out, none is printed
+cli-print-card = The card's size: a sheet for each side; half a sheet (A5, half letter) or pocket size, to fold
+cli-print-ink = "black" prints black on white, without colours and greys
+cli-print-date = The date to print on every sheet, which also makes the files PDF/A-2a; left out, none is printed
 cli-print-png = Also write a picture of each page
 
 cli-may = Ask before plugging in: may these be switched on, in what order, and what does a meter show

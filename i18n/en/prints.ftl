@@ -104,6 +104,8 @@ print-alignment-bar = This bar must measure 100 mm (3.94 in).
 print-card-title = Card: { $site }
 print-card-one = Side 1. Who feeds whom, and what may run together
 print-card-two = Side 2. Setting up, testing, and when something goes wrong
+print-card-fold = Fold here, print outwards
+print-card-trim = Trim along the corners. The pouch seals 3 mm all round.
 print-card-danger = { $count ->
     [one] 1 danger in this plan. Clear it before you start the generator: see the cautions.
    *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.

@@ -73,6 +73,10 @@ pub(super) struct PaperOptions {
     pub(super) alignment: bool,
     #[arg(long, value_enum, value_name = "PRINT")]
     pub(super) only: Vec<Only>,
+    #[arg(long, value_enum, default_value_t = CardSize::Sheet)]
+    pub(super) card: CardSize,
+    #[arg(long, value_enum, default_value_t = Ink::Colour)]
+    pub(super) ink: Ink,
     #[arg(long, value_name = "YYYY-MM-DD", value_parser = date)]
     pub(super) date: Option<tallywatt::print::Date>,
     #[arg(long)]
@@ -86,6 +90,20 @@ fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
 
 fn offset(text: &str) -> Result<tallywatt::print::Offset, &'static str> {
     text.parse().map_err(|()| "\"1 mm, -0.5 mm\"")
+}
+
+/// How large the card is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum CardSize {
+    Sheet,
+    Half,
+    Pocket,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum Ink {
+    Colour,
+    Black,
 }
 
 /// One of the prints.

@@ -11,7 +11,7 @@ use tallywatt::report::{self, Report};
 use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
 
-use super::args::{Only, Paper, PaperOptions, Print};
+use super::args::{CardSize, Ink, Only, Paper, PaperOptions, Print};
 use super::failure::{Failure, Kind};
 use super::{Done, width};
 
@@ -81,6 +81,15 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
         copies: arguments.copies as usize,
         offset: arguments.offset.unwrap_or_default(),
         alignment: arguments.alignment,
+        card: match arguments.card {
+            CardSize::Sheet => print::CardSize::Sheet,
+            CardSize::Half => print::CardSize::Half,
+            CardSize::Pocket => print::CardSize::Pocket,
+        },
+        ink: match arguments.ink {
+            Ink::Colour => print::Ink::Colour,
+            Ink::Black => print::Ink::Black,
+        },
         only: arguments.only.iter().map(|only| document(*only)).collect(),
         date: arguments.date,
         png: arguments.png,

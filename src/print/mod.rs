@@ -107,10 +107,39 @@ pub struct Options {
     pub alignment: bool,
     /// The documents to print; none given, all.
     pub only: Vec<Document>,
-    /// A date to print. Never taken from the clock.
+    /// The size of the card.
+    pub card: CardSize,
+    /// What colours there are.
+    pub ink: Ink,
+    /// A date to print. Never taken from the clock. With it the files are fit for archives, too
+    /// (PDF/A-2a).
     pub date: Option<Date>,
     /// Whether to make pictures of the pages too.
     pub png: bool,
+}
+
+/// A size of card.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum CardSize {
+    /// A whole sheet for each side.
+    #[default]
+    Sheet,
+    /// Half a sheet, both sides on one sheet with a fold between them: A5 or half letter.
+    Half,
+    /// 99 by 142 mm, folded as the half is.
+    Pocket,
+}
+
+/// What the printer prints with.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Ink {
+    /// Signal words on their colours.
+    #[default]
+    Colour,
+    /// Black on white, without a grey.
+    Black,
 }
 
 impl Options {
@@ -244,8 +273,15 @@ fn export(
         column: 0,
         message,
     };
-    let standards = PdfStandards::new(&[PdfStandard::Ua_1])
-        .map_err(|error| fault(error.message().to_string()))?;
+    // For people who cannot see it; and to be kept, which asks for a date, and the only date there
+    // is has been given.
+    let standards: &[PdfStandard] = if options.date.is_some() {
+        &[PdfStandard::Ua_1, PdfStandard::A_2a]
+    } else {
+        &[PdfStandard::Ua_1]
+    };
+    let standards =
+        PdfStandards::new(standards).map_err(|error| fault(error.message().to_string()))?;
     let timestamp = options
         .date
         .and_then(Date::datetime)

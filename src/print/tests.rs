@@ -282,6 +282,30 @@ fn both_demo_plans_print() {
 }
 
 #[test]
+fn every_card_size_prints_in_one_ink() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    for (size, sheets) in [
+        (CardSize::Sheet, 2),
+        (CardSize::Half, 2),
+        (CardSize::Pocket, 4),
+    ] {
+        for paper in [Paper::Letter, Paper::A4] {
+            let options = Options {
+                card: size,
+                paper,
+                ink: Ink::Black,
+                only: vec![Document::Card, Document::Cautions, Document::Labels],
+                ..Options::default()
+            };
+            let files = print(&plan, &report, &options).expect("printed");
+            show(&files, &format!("card-{size:?}-{paper:?}"));
+            let pages = pdf_extract::Document::load_mem(&files[1].1).expect("a PDF");
+            assert!(pages.get_pages().len() <= sheets, "{size:?} {paper:?}");
+        }
+    }
+}
+
+#[test]
 fn dates_are_days_of_the_calendar() {
     assert_eq!(
         Date::from_str("2026-07-04").map(|date| date.to_string()),
@@ -362,6 +386,11 @@ fn a_date_is_printed_only_when_it_is_given() {
     };
     let with_date = print(&plan, &report, &options).expect("printed");
     let without = print(&plan, &report, &Options::default()).expect("printed");
+    for (name, dated) in &with_date {
+        let raw = String::from_utf8_lossy(dated);
+        assert!(raw.contains("pdfaid"), "{name}");
+        assert!(raw.contains("pdfuaid"), "{name}");
+    }
     for ((name, dated), (_, plain)) in with_date.iter().zip(&without) {
         assert!(text_of(dated).contains("2026-07-04"), "{name}");
         assert!(!text_of(plain).contains("2026"), "{name}");

@@ -8,6 +8,7 @@ pub mod conductor;
 pub mod copper;
 mod data;
 pub mod derating;
+pub mod exhaust;
 pub mod kinds;
 pub mod motors;
 pub mod shape;

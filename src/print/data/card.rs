@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::super::CardSize;
 use super::labels::cord_facts;
 use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
@@ -19,6 +20,7 @@ const CLEAR: Length = Length::from_millimetres(1_219);
 #[derive(Debug, Serialize)]
 pub(super) struct Card {
     common: Common,
+    size: CardSize,
     danger: Option<Strip>,
     rows: Vec<Row>,
     tree_alt: String,
@@ -104,6 +106,8 @@ const KEYS: &[&str] = &[
     "unplaced",
     "defer",
     "no-breaker",
+    "card-fold",
+    "card-trim",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Card {
@@ -127,6 +131,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         .filter(|finding| finding.signal == Signal::Danger)
         .count();
     Card {
+        size: context.options.card,
         danger: (dangers > 0).then(|| Strip {
             word: context.words.signal(Signal::Danger),
             sentence: context

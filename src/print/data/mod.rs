@@ -12,12 +12,12 @@ use std::collections::BTreeMap;
 use fluent_bundle::FluentValue;
 use serde::Serialize;
 
-use super::{Document, Options, Paper, PrintError, world};
+use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
-use crate::quantity::Length;
 use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
 use crate::supply::Governing;
 use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::tables::exhaust::{AMPLE, LEAST};
 use crate::words::{Show, Words};
 
 /// The data of each document as JSON, checked.
@@ -110,14 +110,10 @@ struct Common {
     site: String,
     date: Option<String>,
     paper: Paper,
+    ink: Ink,
     /// The fixed words of the template, by key.
     w: BTreeMap<&'static str, String>,
 }
-
-/// Carbon monoxide: the least distance, and the one to keep. CPSC and FEMA (from a secondary
-/// copy); the rule on it judges by the same two.
-const LEAST_FROM_PEOPLE: Length = Length::from_millimetres(6_096);
-const AMPLE_FROM_PEOPLE: Length = Length::from_millimetres(7_620);
 
 struct PeopleDistances {
     least: String,
@@ -150,6 +146,7 @@ impl<'a> Context<'a> {
             site: self.plan.site.name.clone(),
             date: self.options.date.map(|date| date.to_string()),
             paper: self.options.paper,
+            ink: self.options.ink,
             w: keys
                 .iter()
                 .map(|key| (*key, self.words.text(&format!("print-{key}"))))
@@ -249,8 +246,8 @@ impl<'a> Context<'a> {
     fn people_distances(&self) -> PeopleDistances {
         let long = |length| self.demand(&Amount::of(length));
         PeopleDistances {
-            least: long(LEAST_FROM_PEOPLE),
-            ample: long(AMPLE_FROM_PEOPLE),
+            least: long(LEAST),
+            ample: long(AMPLE),
         }
     }
 

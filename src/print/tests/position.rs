@@ -313,3 +313,86 @@ fn the_alignment_page_frames_every_label() {
         }
     }
 }
+
+/// Everything is painted in black or white: no colour, and no grey that a printer would raster.
+#[test]
+fn one_ink_has_no_colours_and_no_greys() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    let shades = |ink: Ink| {
+        let options = Options {
+            ink,
+            ..Options::default()
+        };
+        let mut shades = Vec::new();
+        for (name, bytes) in print(&plan, &report, &options).expect("printed") {
+            let pdf = Pdf::load_mem(&bytes).expect("a PDF");
+            for page in pdf.get_pages().into_values() {
+                let content = pdf.get_page_content(page).expect("content");
+                let content = Content::decode(&content).expect("operations");
+                for operation in content.operations {
+                    let colour = ["g", "G", "rg", "RG", "k", "K", "sc", "SC", "scn", "SCN"];
+                    if colour.contains(&operation.operator.as_str()) {
+                        let numbers = operation.operands.iter();
+                        let numbers: Vec<f32> = numbers
+                            .filter_map(|number| number.as_float().ok())
+                            .collect();
+                        shades.push((name.clone(), numbers));
+                    }
+                }
+            }
+        }
+        shades
+    };
+    let unshaded = |(_, numbers): &(String, Vec<f32>)| {
+        numbers
+            .windows(2)
+            .all(|two| (two[0] - two[1]).abs() < 0.001)
+            && numbers
+                .iter()
+                .all(|number| number.abs() < 0.001 || (number - 1.0).abs() < 0.001)
+    };
+    assert!(!shades(Ink::Colour).iter().all(unshaded));
+    let black = shades(Ink::Black);
+    assert!(!black.is_empty());
+    for shade in &black {
+        assert!(unshaded(shade), "{shade:?}");
+    }
+}
+
+/// The corners to trim along stand 3 mm within the pouch, whose size is half the sheet's.
+#[test]
+fn a_folded_card_is_trimmed_for_its_pouch() {
+    let (plan, report) = two_labels();
+    for (card, paper, pouch) in [
+        (CardSize::Half, Paper::A4, (148.5, 210.0)),
+        (CardSize::Half, Paper::Letter, (139.7, 215.9)),
+        (CardSize::Pocket, Paper::A4, (105.0, 148.0)),
+        (CardSize::Pocket, Paper::Letter, (105.0, 148.0)),
+    ] {
+        let options = Options {
+            card,
+            paper,
+            only: vec![Document::Card],
+            ..Options::default()
+        };
+        let files = print(&plan, &report, &options).expect("printed");
+        let pages = painted(&Pdf::load_mem(&files[0].1).expect("a PDF"));
+        // The fold: upright, without width, from trimmed edge to trimmed edge.
+        let fold = pages[0]
+            .iter()
+            .find(|drawn| drawn[2] - drawn[0] < 0.01 && drawn[3] - drawn[1] > 120.0)
+            .expect("a fold");
+        let sides = pages[0].iter().filter(|drawn| drawn[3] - drawn[1] > 0.1);
+        let left = sides.map(|drawn| drawn[0]).fold(f64::MAX, f64::min);
+        assert!(
+            (fold[3] - fold[1] - (pouch.1 - 6.0)).abs() <= WITHIN_MM,
+            "{fold:?}"
+        );
+        // Nothing but the marks themselves lies beyond the trimmed edge.
+        let edge = fold[0] - (pouch.0 - 6.0);
+        let corners = pages[0].iter().filter(|drawn| {
+            (drawn[2] - edge).abs() <= WITHIN_MM || (drawn[0] - edge).abs() <= WITHIN_MM
+        });
+        assert!(corners.count() >= 2, "{card:?} {paper:?} {left} {edge}");
+    }
+}

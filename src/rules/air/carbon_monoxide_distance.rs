@@ -30,13 +30,8 @@
 //! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
 
 use crate::plan::Answer;
-use crate::quantity::Length;
 use crate::rules::prelude::*;
-
-/// The least distance agencies publish: 20 ft.
-const LEAST: Length = Length::from_millimetres(6_096);
-/// The larger published distance: 25 ft.
-const AMPLE: Length = Length::from_millimetres(7_620);
+use crate::tables::exhaust::{AMPLE, LEAST};
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR001",

@@ -9,9 +9,12 @@ cli-heading-commands = Commands
 cli-heading-options = Options
 cli-heading-arguments = Arguments
 cli-arg-answers = Answers to the questions, one a line, instead of asking; "-" reads standard input
+cli-arg-plain = Ask line by line with nothing redrawn, as screen readers like it
 cli-arg-help = Show this help
 cli-arg-version = Show the version
 
+cli-ask = Change a plan file by answering questions; its comments and its order stay
+cli-ask-plan = The plan file
 cli-demo = Make every print for a made-up weekend, with no question asked
 cli-demo-fixed = The same weekend with its dangers cleared
 cli-demo-into = The folder to write into

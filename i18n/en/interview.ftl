@@ -535,6 +535,13 @@ picture-load = * { $load }
 picture-unplaced = No place so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
+note-first-line = Only the first line of that was taken.
+plain-list-long = { $count } to choose from. Type part of a name to see those that match.
+plain-list-found = These match. Type a number or more of the name.
+plain-keys = Type a number or part of a name. ?: help, <: back
+plain-row = { $number }. { $text }
+plain-default = Enter: { $text }
+
 reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
 reject-empty = Please type a number with its unit ({ $units }).
@@ -566,8 +573,12 @@ reject-no-skip = This one needs an answer. Type ? for help.
 reject-first = This is the first question. Ctrl-C stops and keeps your answers.
 reject-full = That is as many as a plan can hold.
 
-interview-no-terminal = the questions need a terminal, and there is none here
+interview-no-terminal = the questions need a terminal or answers, and there is neither here
 interview-no-terminal-help = Check a plan file instead: tallywatt check PLAN. Or give the answers, one a line: tallywatt --answers FILE.
+interview-too-large = { $path } has more parts than the questions can go through
+interview-too-large-help = Change it with a text editor, then: tallywatt check PLAN.
+interview-saved = Saved { $path }. To print: tallywatt print PLAN --into FOLDER.
+interview-goes-on = Going on with the changes to this plan that were not saved yet.
 interview-no-home = there is no place to keep your answers: set TALLYWATT_DATA to a folder
 interview-kept = Your answers are kept, in the draft "{ $draft }".
 interview-stopped = stopped; nothing has changed
@@ -593,6 +604,7 @@ interview-resume-new = Start a new plan
 interview-effect = Before the change: { $before }
 interview-after = What now?
     .why = Above is what the check found, worst first.
+interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers

@@ -11,18 +11,27 @@ use tallywatt::words::Words;
 pub(super) struct Arguments {
     #[arg(long, value_name = "FILE")]
     pub(super) answers: Option<PathBuf>,
+    #[arg(long)]
+    pub(super) plain: bool,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
 }
 
 #[derive(Debug, Subcommand)]
 pub(super) enum Command {
+    Ask(Ask),
     Demo(Demo),
     Check(Check),
     Print(Print),
     May(May),
     Mend(Mend),
     Explain(Explain),
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Ask {
+    #[arg(value_name = "PLAN")]
+    pub(super) plan: PathBuf,
 }
 
 #[derive(Debug, Args)]
@@ -161,6 +170,10 @@ pub(super) fn command(words: &Words) -> clap::Command {
         .disable_version_flag(true)
         .mut_arg("answers", |arg| {
             arg.help(words.text("cli-arg-answers"))
+                .help_heading(words.text("cli-heading-options"))
+        })
+        .mut_arg("plain", |arg| {
+            arg.help(words.text("cli-arg-plain"))
                 .help_heading(words.text("cli-heading-options"))
         })
         .arg(help_flag(words))

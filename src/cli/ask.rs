@@ -1,8 +1,9 @@
 //! The interview: with no command, questions until there is a plan; then its check and its
 //! prints.
 
+use std::collections::BTreeMap;
 use std::fs::File;
-use std::io::{self, BufReader};
+use std::io::{self, BufRead as _, BufReader, IsTerminal as _};
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
 
@@ -26,42 +27,127 @@ const DATA: &str = "TALLYWATT_DATA";
 /// What a new draft is called on disk.
 const STEM: &str = "plan";
 
-pub(super) fn interview(answers: Option<&Path>, words: &Words) -> Result<Done, Failure> {
+/// Interviews for a new plan, or about the one in a file.
+pub(super) fn interview(
+    answers: Option<&Path>,
+    plain: bool,
+    file: Option<&Path>,
+    words: &Words,
+) -> Result<Done, Failure> {
+    let plain = plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
+    let said = anstream::stderr;
     match answers {
-        None if terminal::present() => hold(&mut Terminal::new(words), true, words),
-        None => Err(
-            Failure::text(Kind::Usage, words.text("interview-no-terminal"))
-                .hint(words.text("interview-no-terminal-help")),
+        Some(path) if path.as_os_str() == "-" => hold(
+            &mut Lines::new(io::stdin().lock(), said()),
+            false,
+            file,
+            words,
         ),
-        Some(path) if path.as_os_str() == "-" => {
-            let mut lines = Lines::new(io::stdin().lock(), anstream::stderr());
-            hold(&mut lines, false, words)
-        }
         Some(path) => {
-            let file = File::open(path).map_err(|error| {
+            let open = File::open(path).map_err(|error| {
                 let context = words.with(
                     "failure-read",
                     [("path", path.display().to_string().into())],
                 );
                 Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
             })?;
-            let mut lines = Lines::new(BufReader::new(file), anstream::stderr());
-            hold(&mut lines, false, words)
+            let mut lines = Lines::new(BufReader::new(open), said());
+            hold(&mut lines, false, file, words)
+        }
+        None if io::stdin().is_terminal() && plain => {
+            let mut lines = Lines::at_a_terminal(io::stdin().lock(), said(), words);
+            hold(&mut lines, true, file, words)
+        }
+        None if terminal::present() => hold(&mut Terminal::new(words), true, file, words),
+        None => {
+            // Piped answers, if there are any.
+            let mut input = io::stdin().lock();
+            let piped =
+                !io::stdin().is_terminal() && input.fill_buf().is_ok_and(|bytes| !bytes.is_empty());
+            if piped {
+                return hold(&mut Lines::new(input, said()), false, file, words);
+            }
+            Err(
+                Failure::text(Kind::Usage, words.text("interview-no-terminal"))
+                    .hint(words.text("interview-no-terminal-help")),
+            )
         }
     }
 }
 
+/// A plan file that is being changed.
+struct Edited {
+    path: PathBuf,
+    /// As it stands on disk.
+    text: String,
+    /// Its plan as the interview knows it.
+    before: Plan,
+    /// The answers that make it.
+    draft: Draft,
+}
+
+impl Edited {
+    fn open(path: &Path, words: &Words) -> Result<Self, Failure> {
+        let text =
+            store::read_text(path).map_err(|error| prints::stored(&error, Kind::Usage, words))?;
+        let plan = plan::read(&text)
+            .map_err(|problems| prints::bad_plan(&problems, &text, path, words))?;
+        let too_large = || {
+            let path = path.display().to_string();
+            Failure::text(
+                Kind::Usage,
+                words.with("interview-too-large", [("path", path.into())]),
+            )
+            .hint(words.text("interview-too-large-help"))
+        };
+        let path = std::path::absolute(path).unwrap_or_else(|_| path.to_owned());
+        let mut draft = interview::draft_of(&plan, STEM).ok_or_else(too_large)?;
+        draft.plan = Some(path.display().to_string());
+        Ok(Self {
+            before: interview::plan_of(&draft, &|key| words.text(key)),
+            path,
+            text,
+            draft,
+        })
+    }
+
+    /// The file with the changes in it.
+    fn changed(&self, plan: &Plan) -> String {
+        interview::merge(&self.text, &self.before, plan).unwrap_or_else(|| plan::write(plan))
+    }
+}
+
 /// The whole of it. `resume`: whether to offer unfinished plans.
-fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done, Failure> {
+fn hold(
+    prompter: &mut dyn Prompter,
+    resume: bool,
+    file: Option<&Path>,
+    words: &Words,
+) -> Result<Done, Failure> {
     let drafts = std::env::var_os(DATA)
         .filter(|folder| !folder.is_empty())
         .map(|folder| Drafts::at(Path::new(&folder)))
         .or_else(Drafts::usual)
         .ok_or_else(|| Failure::text(Kind::CannotWrite, words.text("interview-no-home")))?;
-    let (mut kept, mut draft) = match open(prompter, &drafts, resume, words)? {
+    let asked = file.map(|path| Edited::open(path, words)).transpose()?;
+    let opened = match &asked {
+        Some(edited) => open_file(prompter, &drafts, edited, words)?,
+        None => open(prompter, &drafts, resume, words)?,
+    };
+    let (kept, mut draft) = match opened {
         Opened::Draft(kept, draft) => (kept, draft),
         Opened::Stopped(stopped) => return Ok(stopped),
     };
+    // A draft of changes to a file goes on with that file.
+    let edited = match (asked, &draft.plan) {
+        (None, Some(path)) => Some(Edited::open(Path::new(path), words)?),
+        (asked, _) => asked,
+    };
+    let mut kept = Keeper {
+        kept,
+        unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
+    };
+    watch_interrupts(&draft.name, words);
     let mut before = None;
     loop {
         let outcome = interview::run(prompter, &mut kept, words, draft)
@@ -76,17 +162,15 @@ fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done
             }
             Outcome::Quit { draft } => return Ok(left(&draft, words)),
         };
+        let text = match &edited {
+            Some(edited) => edited.changed(&plan),
+            None => plan::write(&plan),
+        };
         // A plan that this program made and cannot read back would be its own fault; better
         // said now than found at the camp.
-        let text = plan::write(&plan);
-        if let Err(problems) = plan::read(&text) {
-            return Err(prints::bad_plan(
-                &problems,
-                &text,
-                Path::new("plan.toml"),
-                words,
-            ));
-        }
+        let plan = plan::read(&text).map_err(|problems| {
+            prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
+        })?;
         let report = report::build(&plan);
         say(&check::text(&report, words))?;
         let count = words.count(&report);
@@ -99,7 +183,7 @@ fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done
                 words.with("interview-effect", [("before", before.into())])
             ))?;
         }
-        match after(prompter, &plan, words)? {
+        match after(prompter, &plan, edited.as_ref(), words)? {
             After::Change => {}
             After::Leave => return Ok(left(&draft.name, words)),
             After::Interrupted => return Err(stopped(&draft.name, Kind::Interrupted, words)),
@@ -109,16 +193,68 @@ fn hold(prompter: &mut dyn Prompter, resume: bool, words: &Words) -> Result<Done
                     status: check::status(report.worst()),
                 });
             }
+            After::Save(path) => {
+                store::write_atomic(&path, text.as_bytes())
+                    .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+                kept.kept
+                    .0
+                    .remove()
+                    .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+                let path = path.display().to_string();
+                let saved = words.with("interview-saved", [("path", path.into())]);
+                return Ok(Done::saying(saved + "\n"));
+            }
             After::Print(into) => {
                 let done = print(&into, &plan, &text, &report, words)?;
+                if let Some(edited) = &edited {
+                    store::write_atomic(&edited.path, text.as_bytes())
+                        .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+                }
                 // The plan file holds all of it now.
-                let draft = kept.0;
+                let draft = kept.kept.0;
                 draft
                     .remove()
                     .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
                 return Ok(done);
             }
         }
+    }
+}
+
+/// Says what Ctrl-C at a question says when it comes between questions, where it is a signal.
+fn watch_interrupts(draft: &str, words: &Words) {
+    #[cfg(unix)]
+    {
+        use signal_hook::consts::SIGINT;
+        let failure = stopped(draft, Kind::Interrupted, words);
+        // Without it, Ctrl-C still ends the program, and the answers are kept all the same.
+        if let Ok(mut signals) = signal_hook::iterator::Signals::new([SIGINT]) {
+            let message = failure.shown(words);
+            std::thread::spawn(move || {
+                if signals.forever().next().is_some() {
+                    let _ = io::Write::write_all(&mut anstream::stderr(), message.as_bytes());
+                    std::process::exit(130);
+                }
+            });
+        }
+    }
+    #[cfg(not(unix))]
+    let _ = (draft, words);
+}
+
+/// Keeps the draft, but for one that changes nothing in the plan file it was made from.
+struct Keeper {
+    kept: Kept,
+    unchanged: Option<BTreeMap<String, Said>>,
+}
+
+impl Keep for Keeper {
+    fn keep(&mut self, draft: &Draft) -> io::Result<()> {
+        if self.unchanged.as_ref() == Some(&draft.answers) {
+            return Ok(());
+        }
+        self.unchanged = None;
+        self.kept.keep(draft)
     }
 }
 
@@ -134,6 +270,49 @@ impl Keep for Kept {
 enum Opened {
     Draft(Kept, Draft),
     Stopped(Done),
+}
+
+/// Goes on with changes to a file that were not saved, else begins with what is in it.
+fn open_file(
+    prompter: &mut dyn Prompter,
+    drafts: &Drafts,
+    edited: &Edited,
+    words: &Words,
+) -> Result<Opened, Failure> {
+    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
+    for entry in drafts.list().map_err(|error| fail(&error))? {
+        // As in `open`: what another run has, or nobody can read, is left alone.
+        let Ok(kept) = drafts.open(&entry.name) else {
+            continue;
+        };
+        let Some(mut draft) = kept
+            .load()
+            .ok()
+            .flatten()
+            .and_then(|text| Draft::from_text(&text).ok())
+        else {
+            continue;
+        };
+        if draft.plan == edited.draft.plan {
+            entry.name.as_str().clone_into(&mut draft.name);
+            prompter
+                .tell(&words.text("interview-goes-on"))
+                .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+            return Ok(Opened::Draft(Kept(kept), draft));
+        }
+    }
+    let stem = edited
+        .path
+        .file_stem()
+        .unwrap_or_default()
+        .to_string_lossy();
+    let stem = Id::new(&interview::stem(&stem))
+        .ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
+    let name = drafts.free_name(&stem).map_err(|error| fail(&error))?;
+    let kept = drafts.open(&name).map_err(|error| fail(&error))?;
+    let mut draft = edited.draft.clone();
+    name.as_str().clone_into(&mut draft.name);
+    Ok(Opened::Draft(Kept(kept), draft))
 }
 
 /// Offers to go on with an unfinished plan, else begins a new one.
@@ -250,6 +429,7 @@ fn called(draft: &Draft) -> String {
 }
 
 enum After {
+    Save(PathBuf),
     Print(PathBuf),
     Change,
     Leave,
@@ -258,22 +438,31 @@ enum After {
 }
 
 /// What to do with a plan that has been checked.
-fn after(prompter: &mut dyn Prompter, plan: &Plan, words: &Words) -> Result<After, Failure> {
+fn after(
+    prompter: &mut dyn Prompter,
+    plan: &Plan,
+    edited: Option<&Edited>,
+    words: &Words,
+) -> Result<After, Failure> {
     let row = |key: &str, value: &str| Row {
         text: words.text(key),
         also: String::new(),
         input: Input::Answer(value.to_owned()),
     };
+    let mut rows = vec![
+        row("interview-after-print", "print"),
+        row("interview-after-change", "change"),
+        row("interview-after-leave", "leave"),
+    ];
+    if edited.is_some() {
+        rows.insert(0, row("interview-after-save", "save"));
+    }
     let what = View {
         progress: String::new(),
         question: words.text("interview-after"),
         why: words.text("interview-after.why"),
         shape: Shape::List {
-            rows: vec![
-                row("interview-after-print", "print"),
-                row("interview-after-change", "change"),
-                row("interview-after-leave", "leave"),
-            ],
+            rows,
             start: Some(0),
         },
     };
@@ -284,6 +473,11 @@ fn after(prompter: &mut dyn Prompter, plan: &Plan, words: &Words) -> Result<Afte
             Answered::Input(Input::Back) => return Ok(After::Change),
             Answered::Input(Input::Answer(value)) => match value.as_str() {
                 "print" => {}
+                "save" => {
+                    if let Some(edited) = edited {
+                        return Ok(After::Save(edited.path.clone()));
+                    }
+                }
                 "change" => return Ok(After::Change),
                 "leave" => return Ok(After::Leave),
                 _ => continue,
@@ -310,7 +504,13 @@ fn after(prompter: &mut dyn Prompter, plan: &Plan, words: &Words) -> Result<Afte
                 Answered::Input(_) => PathBuf::from(&usual),
             };
             // Another plan may live there, and writing would lose it.
-            if into.join("plan.toml").exists() || into.is_file() {
+            let own = edited.is_some_and(|edited| {
+                let own = std::fs::canonicalize(&edited.path);
+                own.is_ok_and(|own| {
+                    std::fs::canonicalize(into.join("plan.toml")).is_ok_and(|other| own == other)
+                })
+            });
+            if !own && into.join("plan.toml").exists() || into.is_file() {
                 let path = into.display().to_string();
                 prompter
                     .tell(&words.with("interview-folder-taken", [("dir", path.into())]))

@@ -66,8 +66,8 @@ impl Failure {
         self
     }
 
-    /// Says it on standard error and gives the exit status.
-    pub(super) fn report(self, words: &Words) -> ExitCode {
+    /// What is said on standard error.
+    pub(super) fn shown(&self, words: &Words) -> String {
         let mut text = if self.whole {
             format!("{}\n", self.error.to_string().trim_end())
         } else {
@@ -76,6 +76,12 @@ impl Failure {
         for hint in &self.hints {
             let _ = writeln!(text, "{} {hint}", words.text("failure-hint"));
         }
+        text
+    }
+
+    /// Says it and gives the exit status.
+    pub(super) fn report(self, words: &Words) -> ExitCode {
+        let text = self.shown(words);
         // There is nowhere left to complain to.
         let _ = anstream::stderr().lock().write_all(text.as_bytes());
         self.kind.into()

@@ -41,6 +41,8 @@ impl Said {
 pub struct Draft {
     /// What the draft is called where drafts are listed.
     pub name: String,
+    /// The plan file it changes, if it began as one.
+    pub plan: Option<String>,
     /// The answers.
     pub answers: BTreeMap<String, Said>,
 }
@@ -51,6 +53,8 @@ pub struct Draft {
 struct File {
     format: u32,
     name: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    plan: Option<String>,
     #[serde(default)]
     unknown: BTreeSet<String>,
     #[serde(default)]
@@ -79,6 +83,7 @@ impl Draft {
     pub fn new(name: impl Into<String>) -> Self {
         Self {
             name: name.into(),
+            plan: None,
             answers: BTreeMap::new(),
         }
     }
@@ -99,6 +104,7 @@ impl Draft {
         let file = File {
             format: FORMAT,
             name: self.name.clone(),
+            plan: self.plan.clone(),
             unknown: without(&Said::Unknown),
             none: without(&Said::None),
             answers: self
@@ -135,6 +141,7 @@ impl Draft {
         );
         Ok(Self {
             name: file.name,
+            plan: file.plan,
             answers,
         })
     }

@@ -1,85 +1,259 @@
-//! The same interview from a file or pipe of answers, one a line.
+//! The same interview line by line: from a file or pipe of answers, or at a terminal where
+//! nothing may be redrawn, as for a screen reader.
 //!
-//! An empty line takes what is suggested; `?`, `unknown`, `none` and `<` (back) mean what they
-//! mean at the terminal. A choice may be given by its value, by its number in the list from
-//! one, or by the beginning of its text where that is enough.
+//! An empty line takes what is suggested; `?`, `tree`, `unknown`, `none` and `<` (back) mean what
+//! they mean at the other terminal. A choice may be given by its value, by its number in the list
+//! from one, or by the beginning of its text, or any part of it, where that is enough.
 
 use std::io::BufRead;
 
 use super::{Input, PromptError, Prompter, Row, Shape, View, typed};
+use crate::words::Words;
+
+/// The longest list that is read out whole.
+const LONGEST_LIST: usize = 24;
 
 /// Answers from a reader.
 #[derive(Debug)]
-pub struct Lines<R, W> {
+pub struct Lines<'a, R, W> {
     answers: R,
     said: W,
+    /// With words, someone sits there: everything is shown, and what they type is echoed by the
+    /// terminal.
+    words: Option<&'a Words>,
 }
 
-impl<R: BufRead, W: std::io::Write> Lines<R, W> {
+impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
     /// Reads answers, and writes questions and what is said between them.
     pub const fn new(answers: R, said: W) -> Self {
-        Self { answers, said }
+        Self {
+            answers,
+            said,
+            words: None,
+        }
+    }
+
+    /// Asks somebody at a terminal.
+    pub const fn at_a_terminal(answers: R, said: W, words: &'a Words) -> Self {
+        Self {
+            answers,
+            said,
+            words: Some(words),
+        }
+    }
+
+    /// Shows a question whole.
+    fn show(&mut self, view: &View, words: &Words) -> std::io::Result<()> {
+        writeln!(self.said)?;
+        for text in [&view.progress, &view.question, &view.why] {
+            if !text.is_empty() {
+                self.fill(text)?;
+            }
+        }
+        match &view.shape {
+            Shape::Line { default, hint, .. } => {
+                if let Some(default) = default {
+                    let enter = words.with("plain-default", [("text", default.as_str().into())]);
+                    self.fill(&enter)?;
+                }
+                self.fill(hint)
+            }
+            Shape::List { rows, start } => {
+                if rows.len() > LONGEST_LIST {
+                    let long = words.with("plain-list-long", [("count", rows.len().into())]);
+                    self.fill(&long)?;
+                } else {
+                    self.rows(rows.iter().enumerate(), words)?;
+                }
+                if let Some(row) = start.and_then(|start| rows.get(start)) {
+                    let enter = words.with("plain-default", [("text", row.text.as_str().into())]);
+                    self.fill(&enter)?;
+                }
+                self.fill(&words.text("plain-keys"))
+            }
+        }
+    }
+
+    fn rows<'r>(
+        &mut self,
+        rows: impl Iterator<Item = (usize, &'r Row)>,
+        words: &Words,
+    ) -> std::io::Result<()> {
+        for (at, row) in rows {
+            let line = words.with(
+                "plain-row",
+                [
+                    ("number", (at + 1).to_string().into()),
+                    ("text", row.text.as_str().into()),
+                ],
+            );
+            self.fill(&line)?;
+        }
+        Ok(())
+    }
+
+    fn fill(&mut self, text: &str) -> std::io::Result<()> {
+        let Some(_) = self.words else {
+            return writeln!(self.said, "{text}");
+        };
+        for line in super::terminal::wrap(text) {
+            writeln!(self.said, "{line}")?;
+        }
+        Ok(())
     }
 }
 
-impl<R: BufRead, W: std::io::Write> Prompter for Lines<R, W> {
+impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
     fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
-        let mut line = String::new();
-        if self.answers.read_line(&mut line)? == 0 {
-            return Err(PromptError::Ended);
+        if let Some(words) = self.words {
+            self.show(view, words)?;
         }
-        let text = line.trim();
-        writeln!(self.said, "{}\n> {text}", view.question)?;
-        if text == "<" {
-            return Ok(Input::Back);
+        loop {
+            if self.words.is_some() {
+                write!(self.said, "> ")?;
+                self.said.flush()?;
+            }
+            let mut line = String::new();
+            if self.answers.read_line(&mut line)? == 0 {
+                return Err(PromptError::Ended);
+            }
+            let text = line.trim();
+            if self.words.is_none() {
+                writeln!(self.said, "{}\n> {text}", view.question)?;
+            }
+            if text == "<" {
+                return Ok(Input::Back);
+            }
+            let (rows, start) = match &view.shape {
+                Shape::Line { spoken, .. } => return Ok(typed(text, spoken)),
+                Shape::List { rows, start } => (rows, *start),
+            };
+            let found = match pick(rows, start, text) {
+                Ok(input) => return Ok(input),
+                Err(found) => found,
+            };
+            match self.words {
+                Some(words) if !found.is_empty() => {
+                    self.rows(found.iter().map(|at| (*at, &rows[*at])), words)?;
+                    self.fill(&words.text("plain-list-found"))?;
+                }
+                _ => return Ok(Input::Answer(text.to_owned())),
+            }
         }
-        Ok(match &view.shape {
-            Shape::Line { spoken, .. } => typed(text, spoken),
-            Shape::List { rows, start } => pick(rows, *start, text),
-        })
     }
 
     fn tell(&mut self, text: &str) -> std::io::Result<()> {
-        writeln!(self.said, "{text}")
+        self.fill(text)
     }
 }
 
-fn pick(rows: &[Row], start: Option<usize>, text: &str) -> Input {
+/// What a line picks, or else the rows it may mean.
+fn pick(rows: &[Row], start: Option<usize>, text: &str) -> Result<Input, Vec<usize>> {
     if text == "?" {
-        return Input::Explain;
+        return Ok(Input::Explain);
     }
     let lower = text.to_lowercase();
     if lower.is_empty() {
-        return start.map_or_else(
+        return Ok(start.map_or_else(
             || Input::Answer(String::new()),
             |start| rows[start].input.clone(),
-        );
+        ));
     }
     if lower == "tree" {
-        return Input::Picture;
+        return Ok(Input::Picture);
     }
     if lower == "unknown" {
-        return Input::Unknown;
+        return Ok(Input::Unknown);
     }
-    let by_value = rows
-        .iter()
-        .find(|row| matches!(&row.input, Input::Answer(value) if value.to_lowercase() == lower));
+    let by_value = rows.iter().position(
+        |row| matches!(&row.input, Input::Answer(value) if value.to_lowercase() == lower),
+    );
     let by_number = || {
+        let number = lower.parse::<usize>().ok()?.checked_sub(1)?;
+        (number < rows.len()).then_some(number)
+    };
+    let those = |fits: &dyn Fn(&Row) -> bool| -> Vec<usize> {
+        (0..rows.len()).filter(|at| fits(&rows[*at])).collect()
+    };
+    let begin = those(&|row| row.text.to_lowercase().starts_with(&lower));
+    if let (None, [only]) = (by_value, begin.as_slice()) {
+        return Ok(rows[*only].input.clone());
+    }
+    if let Some(at) = by_value.or_else(by_number) {
+        return Ok(rows[at].input.clone());
+    }
+    let hold = those(&|row| {
+        let (shown, also) = (row.text.to_lowercase(), row.also.to_lowercase());
         lower
-            .parse::<usize>()
-            .ok()?
-            .checked_sub(1)
-            .and_then(|n| rows.get(n))
-    };
-    let by_text = || {
-        let mut found = rows
-            .iter()
-            .filter(|row| row.text.to_lowercase().starts_with(&lower));
-        let first = found.next()?;
-        found.next().is_none().then_some(first)
-    };
-    by_value
-        .or_else(by_text)
-        .or_else(by_number)
-        .map_or_else(|| Input::Answer(text.to_owned()), |row| row.input.clone())
+            .split_whitespace()
+            .all(|word| shown.contains(word) || also.contains(word))
+    });
+    match hold.as_slice() {
+        [only] => Ok(rows[*only].input.clone()),
+        _ => Err(hold),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn row(text: &str, also: &str) -> Row {
+        Row {
+            text: text.into(),
+            also: also.into(),
+            input: Input::Answer(text.to_uppercase()),
+        }
+    }
+
+    #[test]
+    fn part_of_a_name_is_enough_where_only_one_has_it() {
+        let rows = [
+            row("Kettle, 1500 W", "tea"),
+            row("Travel kettle, 1000 W", "tea"),
+            row("Fridge", "cold"),
+        ];
+        let answer = |at: usize| Ok(rows[at].input.clone());
+        assert_eq!(pick(&rows, None, "cold"), answer(2));
+        assert_eq!(pick(&rows, None, "kettle"), answer(0));
+        assert_eq!(pick(&rows, None, "2"), answer(1));
+        assert_eq!(pick(&rows, None, "travel tea"), answer(1));
+        assert_eq!(pick(&rows, None, "tea"), Err(vec![0, 1]));
+        assert_eq!(pick(&rows, None, "boat"), Err(vec![]));
+        assert_eq!(pick(&rows, Some(2), ""), answer(2));
+    }
+
+    #[test]
+    fn somebody_at_a_terminal_is_shown_everything_and_told_what_matches() {
+        let words = Words::english();
+        let view = View {
+            progress: "1 of about 3".into(),
+            question: "Which?".into(),
+            why: "Because.".into(),
+            shape: Shape::List {
+                rows: (0..30)
+                    .map(|n| row(&format!("Thing {n} {}", ["red", "blue"][n % 2]), ""))
+                    .collect(),
+                start: Some(0),
+            },
+        };
+        let mut said = Vec::new();
+        let answers = "7 blue\n";
+        let got = Lines::at_a_terminal(answers.as_bytes(), &mut said, &words)
+            .ask(&view)
+            .unwrap_err();
+        // "7" and "blue" are in three of them: they are read out, and then the answers end.
+        assert!(matches!(got, PromptError::Ended));
+        let said = String::from_utf8(said).unwrap();
+        assert!(
+            said.contains("1 of about 3\nWhich?\nBecause.\n30 to choose from"),
+            "{said}"
+        );
+        assert!(
+            said.contains("8. Thing 7 blue\n18. Thing 17 blue\n28. Thing 27 blue"),
+            "{said}"
+        );
+        assert!(!said.contains("Thing 3 blue"), "{said}");
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
 }

@@ -11,6 +11,7 @@ pub mod lines;
 mod live;
 mod machine;
 mod parts;
+mod reopen;
 mod steps;
 pub mod terminal;
 #[cfg(test)]
@@ -25,6 +26,7 @@ pub use build::plan as plan_of;
 pub use draft::{Draft, DraftError, Said};
 pub use form::{Form, Reject};
 pub use machine::{Input, Kind, Machine, Note, Question};
+pub use reopen::{draft_of, merge};
 pub use steps::{Item, Label, Suggestion};
 
 /// Keeps the draft where nothing is lost.

@@ -147,6 +147,11 @@ impl Place {
                 }
             }
             Self::Out(n, m, copy) => {
+                // The file that the plan was read from has named them.
+                let named = draft.text(&format!("gear.{n}.out.{m}.ids"));
+                if let Some(id) = named.and_then(|ids| ids.split(',').nth(usize::from(copy) - 1)) {
+                    return id.to_owned();
+                }
                 let before: u8 = outs(draft, n)
                     .take_while(|other| *other < m)
                     .map(|other| out_count(draft, n, other))
@@ -340,7 +345,10 @@ pub(super) fn load_ids(draft: &Draft) -> Vec<(u8, String)> {
     loads(draft)
         .map(|n| {
             let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
-            let base = if what == "own" {
+            // The file that the plan was read from has named it.
+            let base = if let Some(id) = draft.text(&format!("load.{n}.id")) {
+                id.to_owned()
+            } else if what == "own" {
                 slug(
                     draft.text(&format!("load.{n}.name")).unwrap_or_default(),
                     "load",

@@ -22,6 +22,7 @@ pub fn present() -> bool {
 #[derive(Debug)]
 pub struct Terminal {
     hint: String,
+    first_line: String,
     colour: bool,
 }
 
@@ -31,6 +32,7 @@ impl Terminal {
     pub fn new(words: &crate::words::Words) -> Self {
         Self {
             hint: words.text("hint-list"),
+            first_line: words.text("note-first-line"),
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
         }
@@ -93,7 +95,7 @@ fn columns() -> usize {
 }
 
 /// Lines that fit. A drawing, which has runs of spaces or begins with one, is left as it is.
-fn wrap(text: &str) -> Vec<String> {
+pub(super) fn wrap(text: &str) -> Vec<String> {
     let width = columns();
     text.lines()
         .flat_map(|line| {
@@ -153,7 +155,10 @@ impl Prompter for Terminal {
             Shape::List { rows, start } => self.pick(rows, *start),
         };
         match answer {
-            Ok(input) => Ok(input),
+            Ok(input) => {
+                self.drop_pasted()?;
+                Ok(input)
+            }
             Err(InquireError::OperationCanceled) => Ok(Input::Back),
             Err(InquireError::OperationInterrupted) => Err(PromptError::Interrupted),
             Err(InquireError::IO(error)) => Err(PromptError::Terminal(error)),
@@ -178,6 +183,20 @@ impl Prompter for Terminal {
 }
 
 impl Terminal {
+    /// What is already waiting when an answer has just been given came with it in one paste: its
+    /// further lines would answer questions that nobody has read.
+    fn drop_pasted(&self) -> std::io::Result<()> {
+        let mut dropped = false;
+        while crossterm::event::poll(std::time::Duration::ZERO)? {
+            crossterm::event::read()?;
+            dropped = true;
+        }
+        if dropped {
+            Self::write(&self.first_line, false)?;
+        }
+        Ok(())
+    }
+
     fn pick(&self, rows: &[Row], start: Option<usize>) -> Result<Input, InquireError> {
         let width = columns().saturating_sub(3);
         let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();

@@ -15,10 +15,12 @@ struct Person {
     child: Box<dyn Child + Send + Sync>,
     keys: Box<dyn Write + Send>,
     shown: Receiver<Vec<u8>>,
+    /// Every byte that was shown.
+    raw: Vec<u8>,
     screen: vt100::Parser,
     columns: u16,
     /// Held open: the terminal goes when it is dropped.
-    _master: Box<dyn portable_pty::MasterPty + Send>,
+    master: Box<dyn portable_pty::MasterPty + Send>,
 }
 
 fn blank(columns: u16) -> vt100::Parser {
@@ -28,8 +30,18 @@ fn blank(columns: u16) -> vt100::Parser {
 
 impl Person {
     fn sits_down(data: &Path, columns: u16) -> Self {
+        Self::sits_down_at(data, 40, columns, &[], &[])
+    }
+
+    fn sits_down_at(
+        data: &Path,
+        rows: u16,
+        columns: u16,
+        environment: &[(&str, &str)],
+        arguments: &[&str],
+    ) -> Self {
         let size = PtySize {
-            rows: 40,
+            rows,
             cols: columns,
             pixel_width: 0,
             pixel_height: 0,
@@ -38,6 +50,11 @@ impl Person {
         let mut command = CommandBuilder::new(env!("CARGO_BIN_EXE_tallywatt"));
         command.env("TALLYWATT_DATA", data.join("data"));
         command.env("TERM", "xterm-256color");
+        command.env_remove("NO_COLOR");
+        for (name, value) in environment {
+            command.env(name, value);
+        }
+        command.args(arguments);
         command.cwd(data);
         let child = pair.slave.spawn_command(command).unwrap();
         let mut reader = pair.master.try_clone_reader().unwrap();
@@ -54,9 +71,10 @@ impl Person {
             child,
             keys: pair.master.take_writer().unwrap(),
             shown,
+            raw: Vec::new(),
             screen: blank(columns),
             columns,
-            _master: pair.master,
+            master: pair.master,
         }
     }
 
@@ -82,7 +100,10 @@ impl Person {
                 return;
             }
             match self.shown.recv_timeout(PATIENCE) {
-                Ok(bytes) => self.screen.process(&bytes),
+                Ok(bytes) => {
+                    self.screen.process(&bytes);
+                    self.raw.extend(bytes);
+                }
                 Err(error) => panic!("waited for {text:?}: {error}; the screen is\n{screen}"),
             }
         }
@@ -106,6 +127,7 @@ impl Person {
         let status = self.child.wait().unwrap();
         while let Ok(bytes) = self.shown.recv_timeout(Duration::from_millis(500)) {
             self.screen.process(&bytes);
+            self.raw.extend(bytes);
         }
         status.exit_code()
     }
@@ -288,4 +310,298 @@ fn killed_outright_it_has_lost_nothing_that_was_answered() {
     ] {
         assert!(draft.contains(expected), "{expected} not in\n{draft}");
     }
+}
+
+#[test]
+fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
+    let home = tempfile::tempdir().unwrap();
+    let file = home.path().join("data/drafts/plan.toml");
+    // Somewhere to start from: everything about the set, and nothing to run.
+    let mut person = Person::sits_down(home.path(), 80);
+    for (question, keys) in GENERATOR {
+        person.answers(question, keys);
+    }
+    person.is_asked("What will you plug in?");
+    person.child.kill().unwrap();
+    person.child.wait().unwrap();
+    let start = std::fs::read(&file).unwrap();
+    let loads = |text: &str| {
+        text.lines()
+            .filter(|line| line.starts_with("\"load.") && line.contains(".what\""))
+            .count()
+    };
+    let mut random = 20_u64;
+    let mut next = |below: u64| {
+        // Knuth's linear congruential generator, MMIX.
+        random = random
+            .wrapping_mul(6_364_136_223_846_793_005)
+            .wrapping_add(1_442_695_040_888_963_407);
+        (random >> 33) % below
+    };
+    // A write that was under way leaves its half behind, under another name.
+    let halves = || {
+        std::fs::read_dir(home.path().join("data/drafts"))
+            .unwrap()
+            .filter(|entry| {
+                let name = entry.as_ref().unwrap().file_name();
+                name.to_string_lossy().ends_with(".part")
+            })
+            .count()
+    };
+    let (mut kept, mut confirmed_in_all, mut in_flight) = (0, 0, 0);
+    for run in 0..200 {
+        if kept >= 8 {
+            tallywatt::plan::store::write_atomic(&file, &start).unwrap();
+            kept = 0;
+        }
+        let mut person = Person::sits_down(home.path(), 80);
+        let mut sent = 0;
+        let confirmed = usize::try_from(next(3)).unwrap();
+        // Now and then before the first question is even up.
+        if next(10) > 0 {
+            person.answers("Go on with an unfinished plan?", "");
+            for _ in 0..confirmed {
+                person.answers("What will you plug in?", "phone");
+                sent += 1;
+            }
+            person.is_asked("What will you plug in?");
+            if next(4) > 0 {
+                person.types("phone\r");
+                sent += 1;
+            }
+            confirmed_in_all += confirmed;
+        }
+        std::thread::sleep(Duration::from_micros(next(12_000)));
+        person.child.kill().unwrap();
+        person.child.wait().unwrap();
+        let text = std::fs::read_to_string(&file).unwrap();
+        let now = loads(&text);
+        let least = kept + if sent > 0 { confirmed } else { 0 };
+        in_flight += usize::from(sent > confirmed);
+        assert!(
+            (least..=kept + sent).contains(&now),
+            "run {run}: {now} kept of {least} confirmed and {sent} sent after {kept}\n{text}"
+        );
+        assert!(
+            text.contains("\"generator.rated\" = \"2800 W\""),
+            "run {run}: {text}"
+        );
+        kept = now;
+    }
+    println!(
+        "killed 200 times: {} in the middle of a write, {in_flight} with an answer on its way",
+        halves()
+    );
+    assert!(confirmed_in_all > 100, "{confirmed_in_all}");
+    // And the last of them goes on to a plan.
+    let mut person = Person::sits_down(home.path(), 80);
+    person.answers("Go on with an unfinished plan?", "");
+    for (question, keys) in &REST[1..] {
+        person.answers(question, keys);
+    }
+    person.is_asked("Is this right?");
+    person.child.kill().unwrap();
+    person.child.wait().unwrap();
+}
+
+#[test]
+fn two_runs_at_once_do_not_share_a_draft() {
+    let home = tempfile::tempdir().unwrap();
+    let mut one = Person::sits_down(home.path(), 80);
+    one.answers("How much power can it", "2000 W");
+    one.is_asked("And for a few seconds");
+    // The other is not offered what the first is at, and begins its own.
+    let mut other = Person::sits_down(home.path(), 80);
+    other.answers("How much power can it", "1000 W");
+    other.is_asked("And for a few seconds");
+    one.answers("And for a few seconds", "2200 W");
+    one.is_asked("Which voltage");
+    for (person, name) in [(&mut one, "plan"), (&mut other, "plan-2")] {
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+        let draft = std::fs::read_to_string(home.path().join(format!("data/drafts/{name}.toml")));
+        let rated = if name == "plan" { "2000 W" } else { "1000 W" };
+        assert!(draft.unwrap().contains(rated));
+    }
+    // Both are offered to the next, each with its age.
+    let mut next = Person::sits_down(home.path(), 80);
+    next.is_asked("Go on with an unfinished plan?");
+    next.sees("plan: 2000 W (2 answers, just now)");
+    next.sees("plan-2: 1000 W (1 answers, just now)");
+    next.types("\u{3}");
+    assert_eq!(next.ends(), 130);
+}
+
+#[test]
+fn of_pasted_lines_only_the_first_is_an_answer() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down(home.path(), 80);
+    person.is_asked("How much power can it");
+    person.types("2800 W\r9999 W\r\r\ry\r");
+    person.sees("Only the first line of that was taken");
+    person.is_asked("And for a few seconds");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+    assert!(
+        draft.contains("2800 W") && !draft.contains("generator.peak"),
+        "{draft}"
+    );
+}
+
+#[test]
+fn a_small_screen_that_becomes_smaller_and_wide_letters() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down_at(home.path(), 24, 80, &[], &[]);
+    for (question, keys) in GENERATOR {
+        person.answers(question, keys);
+    }
+    person.is_asked("What will you plug in?");
+    let size = PtySize {
+        rows: 24,
+        cols: 40,
+        pixel_width: 0,
+        pixel_height: 0,
+    };
+    person.master.resize(size).unwrap();
+    person.columns = 40;
+    person.screen = blank(40);
+    person.types("something else\r");
+    person.is_asked("What is it called?");
+    // Wide letters, and an accent that combines.
+    person.answers("What is it called?", "電気毛布 cafe\u{301}");
+    person.is_asked("What does it mostly do?");
+    for row in person.screen.screen().rows(0, 80) {
+        assert!(row.chars().count() <= 40, "{row}");
+    }
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+    assert!(draft.contains("電気毛布 cafe\u{301}"), "{draft}");
+}
+
+#[test]
+fn without_colour_nothing_is_bold_or_coloured() {
+    let home = tempfile::tempdir().unwrap();
+    let styled = |person: &Person| {
+        let raw = String::from_utf8_lossy(&person.raw).into_owned();
+        ["\u{1b}[1m", "\u{1b}[3", "\u{1b}[4"]
+            .iter()
+            .any(|code| raw.contains(code))
+    };
+    for (environment, expected) in [(&[][..], true), (&[("NO_COLOR", "1")][..], false)] {
+        let mut person = Person::sits_down_at(home.path(), 40, 80, environment, &[]);
+        person.is_asked("How much power can it");
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+        assert_eq!(
+            styled(&person),
+            expected,
+            "{}",
+            String::from_utf8_lossy(&person.raw)
+        );
+    }
+}
+
+#[test]
+fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
+    for (environment, arguments) in [
+        (&[("TERM", "dumb")][..], &[][..]),
+        (&[][..], &["--plain"][..]),
+    ] {
+        let home = tempfile::tempdir().unwrap();
+        let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
+        person.sees("How much power can it");
+        person.sees("Enter: unknown");
+        person.types("2800 W\n");
+        person.sees("And for a few seconds");
+        person.types("3300 W\n");
+        person.sees("1. 120 V only");
+        person.types("1\n");
+        person.sees("4. I don't know");
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+        person.sees("Your answers are kept");
+        let raw = String::from_utf8_lossy(&person.raw).into_owned();
+        assert!(!raw.contains('\u{1b}'), "{raw:?}");
+        let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+        assert!(draft.contains("\"generator.voltage\" = \"120\""), "{draft}");
+    }
+}
+
+/// Runs the program with these answers piped in.
+fn piped(home: &Path, arguments: &[&str], answers: &str) -> (Option<i32>, String) {
+    let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
+        .env("TALLYWATT_DATA", home.join("data"))
+        .current_dir(home)
+        .args(arguments)
+        .stdin(std::process::Stdio::piped())
+        .stdout(std::process::Stdio::piped())
+        .stderr(std::process::Stdio::piped())
+        .spawn()
+        .unwrap();
+    child
+        .stdin
+        .take()
+        .unwrap()
+        .write_all(answers.as_bytes())
+        .unwrap();
+    let output = child.wait_with_output().unwrap();
+    let said = String::from_utf8_lossy(&output.stderr).into_owned()
+        + &String::from_utf8_lossy(&output.stdout);
+    (output.status.code(), said)
+}
+
+#[test]
+fn piped_answers_need_no_option() {
+    let home = tempfile::tempdir().unwrap();
+    let (status, said) = piped(home.path(), &[], "2800 W\n3300 W\n");
+    assert_eq!(status, Some(130), "{said}");
+    assert!(said.contains("Your answers are kept"), "{said}");
+    let (status, said) = piped(home.path(), &[], "");
+    assert_eq!(status, Some(64), "{said}");
+    assert!(said.contains("tallywatt check PLAN"), "{said}");
+}
+
+#[test]
+fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
+    let home = tempfile::tempdir().unwrap();
+    let plan = home.path().join("ours.toml");
+    let text = tallywatt::plan::demo::WEEKEND;
+    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    // Broken off after a change, the file is as it was, and the change is kept.
+    let (status, said) = piped(
+        home.path(),
+        &["ask", "ours.toml"],
+        "site\nsite.sleepers\n80 ft\n",
+    );
+    assert_eq!(status, Some(130), "{said}");
+    assert!(
+        said.contains("Is this right?") && said.contains("danger is gone"),
+        "{said}"
+    );
+    assert_eq!(std::fs::read_to_string(&plan).unwrap(), text);
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\nsave\n");
+    assert_eq!(status, Some(0), "{said}");
+    assert!(said.contains("not saved yet"), "{said}");
+    let now = std::fs::read_to_string(&plan).unwrap();
+    assert!(text.contains("\"12 ft\"") && text.contains('#'));
+    assert_eq!(
+        now,
+        text.replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1)
+    );
+    // Looked at and left, nothing is kept; and no draft is left of what was saved.
+    let (status, _) = piped(home.path(), &["ask", "ours.toml"], "check\n");
+    assert!(matches!(status, Some(0..=2)), "{status:?}");
+    let drafts = std::fs::read_dir(home.path().join("data/drafts")).unwrap();
+    let left = drafts
+        .filter_map(|entry| entry.unwrap().file_name().into_string().ok())
+        .filter(|name| !name.starts_with('.'))
+        .count();
+    assert_eq!(left, 0);
+    // A file that is no plan is refused with the place.
+    tallywatt::plan::store::write_atomic(&plan, b"format = 1\nspeed = 3\n").unwrap();
+    let (status, said) = piped(home.path(), &["ask", "ours.toml"], "check\n");
+    assert_eq!(status, Some(65), "{said}");
+    assert!(said.contains("speed"), "{said}");
 }

@@ -1,0 +1,638 @@
+//! A plan file opened in the interview: its answers, and what was changed put back into the file
+//! with its comments and its order kept.
+
+use toml::{Table, Value};
+use toml_edit::{ArrayOfTables, DocumentMut, Item};
+
+use super::draft::{Draft, Said};
+use super::parts;
+use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
+use crate::plan::{self, Plan};
+
+/// The answers that make this plan; those it leaves open count as not known. `None` if it has
+/// more parts than the interview asks for.
+#[must_use]
+pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
+    // From its text, so that the user's units are kept as the file writes them.
+    let text: Table = toml::from_str(&plan::write(plan)).ok()?;
+    let mut open = Open {
+        draft: Draft::new(name),
+    };
+    let empty = Table::new();
+    let table = |key: &str| text.get(key).and_then(Value::as_table).unwrap_or(&empty);
+    open.generator(table("generator"))?;
+    open.loads(list(&text, "load"))?;
+    open.site(table("site"));
+    open.gear(&list(&text, "cord"), &list(&text, "box"))?;
+    open.places(&text);
+    Some(open.draft)
+}
+
+fn list<'a>(table: &'a Table, key: &str) -> Vec<&'a Table> {
+    let array = table.get(key).and_then(Value::as_array);
+    array
+        .into_iter()
+        .flatten()
+        .filter_map(Value::as_table)
+        .collect()
+}
+
+/// A value as the interview keeps it.
+fn said(value: Option<&Value>) -> Said {
+    match value {
+        None => Said::Unknown,
+        Some(Value::String(text)) if text == "unknown" => Said::Unknown,
+        Some(Value::Boolean(yes)) => Said::is(if *yes { "yes" } else { "no" }),
+        Some(value) => Said::is(text_of(value)),
+    }
+}
+
+fn text_of(value: &Value) -> String {
+    match value {
+        Value::String(text) => text.clone(),
+        Value::Array(all) => all.iter().map(text_of).collect::<Vec<_>>().join(", "),
+        other => other.to_string(),
+    }
+}
+
+struct Open {
+    draft: Draft,
+}
+
+impl Open {
+    fn put(&mut self, key: impl Into<String>, said: Said) {
+        self.draft.answers.insert(key.into(), said);
+    }
+
+    fn is(&mut self, key: impl Into<String>, text: impl Into<String>) {
+        self.put(key, Said::Is(text.into()));
+    }
+
+    /// What is there; what is not stays unasked.
+    fn if_there(&mut self, key: impl Into<String>, value: Option<&Value>) {
+        if value.is_some() {
+            self.put(key, said(value));
+        }
+    }
+
+    fn generator(&mut self, set: &Table) -> Option<()> {
+        self.if_there("generator.name", set.get("name"));
+        for field in ["rated", "peak", "inverter"] {
+            self.put(format!("generator.{field}"), said(set.get(field)));
+        }
+        let voltage = match said(set.get("voltage")) {
+            Said::Is(text) if text == "120 V" => Said::is("120"),
+            Said::Is(_) => Said::is("120-240"),
+            other => other,
+        };
+        self.put("generator.voltage", voltage);
+        let plug = set.get("bonding_plug").and_then(Value::as_bool) == Some(true);
+        let neutral = match said(set.get("neutral")) {
+            Said::Is(text) if text == "floating" && plug => Said::is("plug"),
+            other => other,
+        };
+        self.put("generator.neutral", neutral);
+        self.fuel(set);
+        self.outlets(&list(set, "outlet"))
+    }
+
+    fn fuel(&mut self, set: &Table) {
+        let fields = ["fuel", "tank", "runtime", "noise"];
+        if fields.iter().all(|field| !set.contains_key(*field)) {
+            return;
+        }
+        self.is("fuel.more", "yes");
+        for field in ["fuel", "tank"] {
+            self.put(format!("fuel.{field}"), said(set.get(field)));
+        }
+        let pair = |table: &Table, keys: [&str; 2], between: &str| {
+            let texts: Vec<String> = keys
+                .iter()
+                .filter_map(|key| table.get(*key).map(text_of))
+                .collect();
+            texts.join(between)
+        };
+        let times: Vec<String> = list(set, "runtime")
+            .into_iter()
+            .map(|time| pair(time, ["load", "lasts"], " "))
+            .collect();
+        let times = (!times.is_empty()).then(|| Said::Is(times.join(", ")));
+        self.put("fuel.runtime", times.unwrap_or(Said::Unknown));
+        let noise = set.get("noise").and_then(Value::as_table).map(|noise| {
+            let mut text = pair(noise, ["level", "at"], ", ");
+            if let Said::Is(load) = said(noise.get("load")) {
+                text.push_str(", ");
+                text.push_str(&load);
+            }
+            Said::Is(text)
+        });
+        self.put("fuel.noise", noise.unwrap_or(Said::Unknown));
+    }
+
+    fn outlets(&mut self, outlets: &[&Table]) -> Option<()> {
+        let count = numbered(outlets.len(), MOST_OUTLETS)?;
+        let gfci: Vec<Said> = outlets
+            .iter()
+            .map(|outlet| said(outlet.get("gfci")))
+            .collect();
+        let all = |wanted: &Said| gfci.iter().all(|said| said == wanted);
+        let protected = if all(&Said::Unknown) {
+            Said::Unknown
+        } else if all(&Said::is("yes")) {
+            Said::is("all")
+        } else if all(&Said::is("no")) {
+            Said::is("none")
+        } else {
+            Said::is("some")
+        };
+        let some = protected == Said::is("some");
+        self.put("outlets.gfci", protected);
+        let any = |key: &str| outlets.iter().any(|outlet| outlet.contains_key(key));
+        let odd = match (any("shares"), any("trips_at")) {
+            (false, false) => "no",
+            (true, false) => "share",
+            (false, true) => "early",
+            (true, true) => "both",
+        };
+        self.is("outlets.odd", odd);
+        for (n, outlet) in (1..).zip(outlets) {
+            let key = |field: &str| format!("outlet.{n}.{field}");
+            self.is(key("face"), text_of(outlet.get("shape")?));
+            self.is(key("name"), text_of(outlet.get("id")?));
+            self.put(key("breaker"), said(outlet.get("breaker")));
+            self.if_there(key("sockets"), outlet.get("sockets"));
+            self.if_there(
+                key("leg"),
+                outlet.get("leg").filter(|leg| text_of(leg) != "unknown"),
+            );
+            if let Some(leg) = self.draft.text(&key("leg")).map(str::to_lowercase) {
+                self.is(key("leg"), leg);
+            }
+            if some {
+                self.put(key("gfci"), said(outlet.get("gfci")));
+            }
+            let trips = outlet.get("trips_at").map(text_of);
+            self.put(key("trips"), trips.map_or(Said::None, Said::Is));
+            let shares = outlet.get("shares").map(text_of);
+            let other = shares.and_then(|id| {
+                let at = outlets
+                    .iter()
+                    .position(|other| other.get("id").is_some_and(|other| text_of(other) == id))?;
+                Some(format!("outlet {}", at + 1))
+            });
+            self.is(key("shares"), other.unwrap_or_else(|| "own".into()));
+        }
+        if count < MOST_OUTLETS {
+            self.is(format!("outlet.{}.face", count + 1), "done");
+        }
+        Some(())
+    }
+
+    fn site(&mut self, site: &Table) {
+        self.if_there("site.name", site.get("name"));
+        for (field, key) in [
+            ("ground", "ground"),
+            ("sleepers", "sleepers_at"),
+            ("alarm", "co_alarm"),
+            ("building", "feeds_building"),
+            ("altitude", "altitude"),
+            ("air", "air"),
+            ("quiet", "quiet_hours"),
+        ] {
+            self.put(format!("site.{field}"), said(site.get(key)));
+        }
+    }
+
+    fn loads(&mut self, loads: Vec<&Table>) -> Option<()> {
+        let count = numbered(loads.len(), MOST_LOADS)?;
+        for (n, load) in (1..).zip(loads) {
+            let key = |field: &str| format!("load.{n}.{field}");
+            let id = text_of(load.get("id")?);
+            self.is(key("what"), "own");
+            self.is(
+                key("name"),
+                load.get("name").map_or_else(|| id.clone(), text_of),
+            );
+            self.is(key("id"), id);
+            self.is(key("kind"), text_of(load.get("kind")?));
+            let draw = match (load.get("motor"), load.get("current")) {
+                (Some(Value::Table(motor)), _) => {
+                    let code = motor.get("code").map(text_of);
+                    let code = code.map_or_else(String::new, |code| format!(" code {code}"));
+                    Said::Is(format!("{} hp{code}", text_of(motor.get("hp")?)))
+                }
+                (_, Some(current)) => said(Some(current)),
+                _ => said(load.get("running")),
+            };
+            self.put(key("draw"), draw);
+            let count = load.get("count").map_or_else(|| "1".into(), text_of);
+            self.is(key("count"), count);
+            for (field, name) in [
+                ("starting", "starting"),
+                ("factor", "power_factor"),
+                ("continuous", "continuous"),
+                ("plug", "plug"),
+            ] {
+                self.put(key(field), said(load.get(name)));
+            }
+            self.is(
+                key("wanted"),
+                load.get("wanted").map_or_else(|| "must".into(), text_of),
+            );
+            self.if_there(key("hours"), load.get("hours"));
+        }
+        if count < MOST_LOADS {
+            self.is(format!("load.{}.what", count + 1), "done");
+        }
+        Some(())
+    }
+
+    fn gear(&mut self, cords: &[&Table], boxes: &[&Table]) -> Option<()> {
+        let count = numbered(cords.len() + boxes.len(), MOST_GEAR)?;
+        for (n, cord) in (1_u8..).zip(cords) {
+            let key = |field: &str| format!("gear.{n}.{field}");
+            let plug = text_of(cord.get("plug")?);
+            let ends = text_of(cord.get("ends")?);
+            let close = ends.replace(' ', "");
+            let common = COMMON.iter().find(|(word, with, at_end)| {
+                !word.starts_with("box") && *with == plug && *at_end == close
+            });
+            self.is(key("what"), common.map_or("cord", |(word, ..)| word));
+            self.is(key("plug"), plug);
+            self.is(key("ends"), ends);
+            self.is(key("name"), text_of(cord.get("id")?));
+            self.put(key("jacket"), jacket(cord));
+            for field in ["length", "outdoor", "coiled", "gfci"] {
+                self.put(key(field), said(cord.get(field)));
+            }
+        }
+        for (n, holder) in (1_u8..).skip(cords.len()).zip(boxes) {
+            let key = |field: &str| format!("gear.{n}.{field}");
+            let inlet = text_of(holder.get("inlet")?);
+            let common = COMMON
+                .iter()
+                .find(|(word, with, _)| word.starts_with("box") && *with == inlet);
+            self.is(key("what"), common.map_or("box", |(word, ..)| word));
+            self.is(key("plug"), inlet);
+            self.is(key("name"), text_of(holder.get("id")?));
+            self.put(key("listed"), said(holder.get("listed")));
+            self.put(key("bond"), said(holder.get("bond")));
+            self.outs(n, &list(holder, "outlet"))?;
+        }
+        if count < MOST_GEAR {
+            self.is(format!("gear.{}.what", count + 1), "done");
+        }
+        Some(())
+    }
+
+    fn outs(&mut self, n: u8, outlets: &[&Table]) -> Option<()> {
+        let alike = |one: &&Table, other: &&Table| {
+            ["shape", "breaker", "gfci", "wire"]
+                .iter()
+                .all(|field| one.get(*field) == other.get(*field))
+        };
+        let kinds: Vec<&[&Table]> = outlets.chunk_by(alike).collect();
+        let count = numbered(kinds.len(), MOST_OUTS)?;
+        for (m, kind) in (1..).zip(kinds) {
+            let key = |field: &str| format!("gear.{n}.out.{m}.{field}");
+            let first = kind.first()?;
+            self.is(key("face"), text_of(first.get("shape")?));
+            self.is(key("count"), kind.len().to_string());
+            let breaker = first.get("breaker");
+            self.put(
+                key("breaker"),
+                breaker.map_or(Said::None, |some| said(Some(some))),
+            );
+            self.put(key("gfci"), said(first.get("gfci")));
+            self.if_there(key("wire"), first.get("wire"));
+            let ids: Vec<String> = kind
+                .iter()
+                .filter_map(|out| out.get("id").map(text_of))
+                .collect();
+            self.is(key("ids"), ids.join(","));
+        }
+        if count < MOST_OUTS {
+            self.is(format!("gear.{n}.out.{}.face", count + 1), "done");
+        }
+        Some(())
+    }
+
+    /// What is plugged into what, when all places are known.
+    fn places(&mut self, text: &Table) {
+        let token = |draft: &Draft, id: &str| {
+            let places = parts::places(draft);
+            let found = places.into_iter().find(|place| place.id(draft) == id);
+            found.map(parts::Place::token)
+        };
+        let gear = list(text, "cord").into_iter().chain(list(text, "box"));
+        for (n, part) in (1_u8..).zip(gear) {
+            let from = part.get("from").map(text_of);
+            let from = from.and_then(|id| token(&self.draft, &id));
+            self.is(
+                format!("gear.{n}.from"),
+                from.unwrap_or_else(|| "none".into()),
+            );
+        }
+        for (n, load) in (1_u8..).zip(list(text, "load")) {
+            let on = load.get("on").map(text_of);
+            let on = on.and_then(|id| token(&self.draft, &id));
+            self.is(format!("load.{n}.on"), on.unwrap_or_else(|| "any".into()));
+        }
+    }
+}
+
+/// How many there are, if the interview has numbers for them.
+fn numbered(count: usize, most: u8) -> Option<u8> {
+    u8::try_from(count).ok().filter(|count| *count <= most)
+}
+
+/// What would be printed on a cord.
+fn jacket(cord: &Table) -> Said {
+    let Said::Is(wire) = said(cord.get("wire")) else {
+        return Said::Unknown;
+    };
+    let conductors = match said(cord.get("conductors")) {
+        Said::Is(count) => Some(count),
+        _ => None,
+    };
+    Said::Is(match (wire.strip_suffix(" AWG"), conductors) {
+        (Some(size), Some(count)) => format!("{size}/{count}"),
+        (None, Some(count)) => {
+            let area = wire.split(' ').next().unwrap_or(&wire);
+            format!("{count}G{area}")
+        }
+        (_, None) => wire,
+    })
+}
+
+/// The file with what has changed between two states of the answers: everything else, comments
+/// and order too, stays as it is. `None` if the text is no TOML.
+#[must_use]
+pub fn merge(original: &str, before: &Plan, after: &Plan) -> Option<String> {
+    let mut document: DocumentMut = original.parse().ok()?;
+    let before: Table = toml::from_str(&plan::write(before)).ok()?;
+    let after: Table = toml::from_str(&plan::write(after)).ok()?;
+    merge_table(document.as_table_mut(), &before, &after);
+    Some(document.to_string())
+}
+
+fn merge_table(target: &mut toml_edit::Table, before: &Table, after: &Table) {
+    for key in before.keys().filter(|key| !after.contains_key(*key)) {
+        target.remove(key);
+    }
+    for (key, new) in after {
+        let old = before.get(key);
+        if old == Some(new) {
+            continue;
+        }
+        let empty = Table::new();
+        match (new, target.get_mut(key)) {
+            (Value::Table(new), Some(Item::Table(inner))) => {
+                let old = old.and_then(Value::as_table).unwrap_or(&empty);
+                merge_table(inner, old, new);
+            }
+            (Value::Array(new), Some(Item::ArrayOfTables(inner))) => {
+                let old = old.and_then(Value::as_array).map_or(&[][..], Vec::as_slice);
+                merge_list(inner, old, new);
+            }
+            (_, Some(Item::Value(there))) => {
+                let mut value = value_of(new);
+                *value.decor_mut() = there.decor().clone();
+                *there = value;
+            }
+            (_, _) => {
+                target.insert(key, item_of(key, new));
+            }
+        }
+    }
+}
+
+fn id_of(value: &Value) -> Option<&str> {
+    value.get("id").and_then(Value::as_str)
+}
+
+fn merge_list(target: &mut ArrayOfTables, before: &[Value], after: &[Value]) {
+    let has = |all: &[Value], id: Option<&str>| all.iter().any(|other| id_of(other) == id);
+    // Of as many parts as before, one that is in the place of another has been renamed.
+    let same_count = before.len() == after.len();
+    let renamed: Vec<(&Value, &Value)> = before
+        .iter()
+        .zip(after)
+        .filter(|(old, new)| same_count && !has(after, id_of(old)) && !has(before, id_of(new)))
+        .collect();
+    let at = |target: &ArrayOfTables, id: &str| {
+        target
+            .iter()
+            .position(|table| table.get("id").and_then(Item::as_str) == Some(id))
+    };
+    let empty = Table::new();
+    for old in before {
+        let Some(id) = id_of(old) else { continue };
+        let new_name = renamed.iter().find(|(one, _)| id_of(one) == Some(id));
+        let new = new_name
+            .map(|(_, new)| *new)
+            .or_else(|| after.iter().find(|new| id_of(new) == Some(id)));
+        let Some(place) = at(target, id) else {
+            continue;
+        };
+        match (new, target.get_mut(place)) {
+            (None, _) => drop(target.remove(place)),
+            (Some(new), Some(table)) => merge_table(
+                table,
+                old.as_table().unwrap_or(&empty),
+                new.as_table().unwrap_or(&empty),
+            ),
+            (Some(_), None) => {}
+        }
+    }
+    for new in after {
+        let known = has(before, id_of(new)) || renamed.iter().any(|(_, one)| one == &new);
+        if let (false, Some(table)) = (known, new.as_table()) {
+            target.push(table_of(table));
+        }
+    }
+}
+
+/// A table without places in a file, so that it comes after what is there.
+fn table_of(from: &Table) -> toml_edit::Table {
+    let mut table = toml_edit::Table::new();
+    table.decor_mut().set_prefix("\n");
+    // As people write them: first what it is called.
+    let rank = |key: &str| match key {
+        "id" => 0,
+        "name" => 1,
+        _ => 2,
+    };
+    let mut entries: Vec<(&String, &Value)> = from.iter().collect();
+    entries.sort_by_key(|(key, _)| rank(key));
+    for (key, value) in entries {
+        table.insert(key, item_of(key, value));
+    }
+    table
+}
+
+fn item_of(key: &str, value: &Value) -> Item {
+    match value {
+        Value::Table(inner) if matches!(key, "site" | "generator") => Item::Table(table_of(inner)),
+        Value::Array(all) if matches!(key, "outlet" | "cord" | "box" | "load") => {
+            let mut tables = ArrayOfTables::new();
+            for table in all.iter().filter_map(Value::as_table) {
+                tables.push(table_of(table));
+            }
+            Item::ArrayOfTables(tables)
+        }
+        value => Item::Value(value_of(value)),
+    }
+}
+
+fn value_of(value: &Value) -> toml_edit::Value {
+    match value {
+        Value::String(text) => text.as_str().into(),
+        Value::Integer(number) => (*number).into(),
+        Value::Float(number) => (*number).into(),
+        Value::Boolean(yes) => (*yes).into(),
+        Value::Datetime(time) => time.to_string().into(),
+        Value::Array(all) => toml_edit::Value::Array(all.iter().map(value_of).collect()),
+        Value::Table(table) => toml_edit::Value::InlineTable(
+            table
+                .iter()
+                .map(|(key, value)| (key.clone(), value_of(value)))
+                .collect(),
+        ),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::interview::{Input, Machine, plan_of};
+    use crate::plan::{arbitrary, demo, read};
+    use proptest::prelude::*;
+
+    fn plain(draft: &Draft) -> Plan {
+        plan_of(draft, &|key| key.to_owned())
+    }
+
+    /// Opens a plan, which must lead straight to the review page.
+    fn opened(text: &str) -> Machine {
+        let draft = draft_of(&read(text).unwrap(), "t").unwrap();
+        let machine = Machine::new(draft);
+        assert_eq!(machine.question().key, "review");
+        machine
+    }
+
+    fn answer(machine: &mut Machine, lines: &[&str]) {
+        for line in lines {
+            machine.answer(Input::Answer((*line).into())).unwrap();
+        }
+    }
+
+    #[test]
+    fn the_demo_plans_come_back_whole() {
+        for text in [demo::WEEKEND, demo::MENDED] {
+            let plan = read(text).unwrap();
+            let machine = opened(text);
+            let mut back = plain(machine.draft());
+            // The one thing the interview knows less of: what nobody said is not known.
+            let (known, said) = (plan::write(&plan), plan::write(&back));
+            for line in known.lines() {
+                assert!(
+                    said.lines().any(|other| other == line),
+                    "{line} not in\n{said}"
+                );
+            }
+            assert_eq!(merge(text, &back.clone(), &back).as_deref(), Some(text));
+            back.site.name = "Elsewhere".into();
+            assert_ne!(merge(text, &plan, &back).as_deref(), Some(text));
+        }
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(100))]
+
+        /// Whatever the plan: unchanged answers leave the file alone, and one changed answer
+        /// changes that alone.
+        #[test]
+        fn any_plan_comes_back(plan in arbitrary::plan()) {
+            let text = plan::write(&plan);
+            if let Some(mut draft) = draft_of(&plan, "t") {
+                let before = plain(&draft);
+                let same = merge(&text, &before, &before);
+                prop_assert_eq!(same.as_deref(), Some(text.as_str()));
+                draft.answers.insert("site.name".into(), Said::is("Elsewhere"));
+                let merged = merge(&text, &before, &plain(&draft)).unwrap();
+                let mut wanted = plan;
+                wanted.site.name = "Elsewhere".into();
+                prop_assert_eq!(read(&merged), Ok(wanted), "{}", merged);
+            }
+        }
+    }
+
+    #[test]
+    fn a_change_leaves_every_other_line_as_it_was() {
+        let text = demo::WEEKEND;
+        let mut machine = opened(text);
+        let before = plain(machine.draft());
+        answer(&mut machine, &["site", "site.sleepers", "80 ft"]);
+        let merged = merge(text, &before, &plain(machine.draft())).unwrap();
+        let changed: Vec<(&str, &str)> = text
+            .lines()
+            .zip(merged.lines())
+            .filter(|(old, new)| old != new)
+            .collect();
+        assert_eq!(text.lines().count(), merged.lines().count());
+        let [(old, new)] = changed[..] else {
+            panic!("{changed:?}")
+        };
+        assert_eq!(old.replace("\"12 ft\"", "\"80 ft\""), new);
+    }
+
+    #[test]
+    fn comments_and_order_of_a_hand_edited_file_survive() {
+        let text = "\
+# Ours, since the flood.
+format = 1
+[generator] # from uncle
+  peak = \"3300 W\"
+  rated=\"2800 W\" # on the plate
+voltage = \"120 V\"
+[[generator.outlet]]
+# the one in front
+id = \"front\"
+shape = \"5-20R\"
+breaker = \"20 A\" # looked twice
+gfci = false
+[site]
+ground = \"dry\" # for now
+[[load]]
+id = \"kettle\" # the old one
+kind = \"heater\"
+running = \"1500 W\"
+plug = \"5-15P\"
+# nothing more
+";
+        let mut machine = opened(text);
+        let before = plain(machine.draft());
+        answer(
+            &mut machine,
+            &[
+                "site",
+                "site.ground",
+                "wet",
+                "back",
+                "outlet.1",
+                "outlet.1.name",
+                "face",
+                "back",
+                "add",
+                "add load",
+                "toaster",
+                "done",
+            ],
+        );
+        let merged = merge(text, &before, &plain(machine.draft())).unwrap();
+        insta::assert_snapshot!(merged);
+        let plan = read(&merged).unwrap();
+        assert_eq!(plan.loads.len(), 2);
+    }
+}

@@ -1,13 +1,17 @@
-//! How long a proved placing takes, by the number of loads: `cargo bench --bench sharing`.
+//! How long a proved placing takes, by the number of loads, beside a general MILP solver on the
+//! same instances in the same run: `cargo bench --bench sharing`.
 //!
-//! Prints one line a case. Time is the least of several runs, which on a busy machine is nearest
-//! to what the work costs.
+//! Prints one line a case, holds what was found against the recorded optima and the bars, and
+//! writes `bench/sharing.svg` and `bench/sharing.csv` into the target folder. Exits with 1 when a
+//! bar is missed. Time is the least of several runs, which on a busy machine is nearest to what
+//! the work costs.
 
+use std::fmt::Write as _;
 use std::path::Path;
 use std::time::{Duration, Instant};
 
 use tallywatt::sharing::budget::Budget;
-use tallywatt::sharing::model::plugged;
+use tallywatt::sharing::model::{Model, plugged};
 use tallywatt::sharing::place::place;
 use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, conflicts, largest};
@@ -16,9 +20,23 @@ use tallywatt::sharing::turns;
 #[path = "../core/sharing/case.rs"]
 #[allow(dead_code, missing_docs)]
 mod case;
+mod milp;
+#[allow(missing_docs)]
+mod picture;
+
+use milp::Outcome;
+use picture::Point;
 
 const STEPS: u64 = 2_000_000;
 const RUNS: usize = 5;
+/// What the general solver gets for each of its two stages.
+const LIMIT: Duration = Duration::from_secs(20);
+/// The bar to 15 loads.
+const SMALL: (usize, Duration) = (15, Duration::from_millis(5));
+/// The bar beyond.
+const LARGE: Duration = Duration::from_secs(1);
+/// How many times as fast as the general solver at the typical size, 9 to 15 loads.
+const FASTER: f64 = 10.0;
 /// More largest sets than this are not listed here.
 const MOST_SETS: usize = 50_000;
 
@@ -37,26 +55,91 @@ fn least<T>(mut run: impl FnMut() -> T) -> (Duration, T) {
     best.expect("at least one run")
 }
 
-fn main() {
+/// The general solver, again if it is quick.
+fn general(model: &Model) -> (Duration, Outcome) {
+    let mut best = milp::solve(model, LIMIT);
+    if best.0 < Duration::from_secs(1) {
+        for _ in 1..RUNS {
+            let (time, outcome) = milp::solve(model, LIMIT);
+            assert_eq!(outcome, best.1, "the general solver differs from itself");
+            best.0 = best.0.min(time);
+        }
+    }
+    best
+}
+
+fn cases() -> Vec<(case::Case, case::Expected)> {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/sharing");
-    let mut cases: Vec<case::Case> = std::fs::read_dir(&folder)
+    let mut cases: Vec<(case::Case, case::Expected)> = std::fs::read_dir(&folder)
         .expect("the cases")
         .map(|entry| entry.expect("a folder entry").path())
-        .filter(|path| !path.to_string_lossy().ends_with(".expected.json"))
-        .map(|path| case::Case::read(&path))
+        .filter(|path| path.to_string_lossy().ends_with(".expected.json"))
+        .map(|path| {
+            let text = path.to_string_lossy().replace(".expected.json", ".json");
+            (
+                case::Case::read(Path::new(&text)),
+                case::Expected::read(&path),
+            )
+        })
         .collect();
-    cases.sort_by_key(|case| (case.loads.len(), case.name.clone()));
-    println!("case loads places   placing  steps proven  together     never     turns");
-    for case in cases {
+    cases.sort_by_key(|(case, _)| (case.loads.len(), case.name.clone()));
+    cases
+}
+
+// The results of a benchmark are no one's work to lose.
+#[allow(clippy::disallowed_methods)]
+fn main() -> std::process::ExitCode {
+    let mut missed: Vec<String> = Vec::new();
+    let mut late: Vec<String> = Vec::new();
+    let mut points: Vec<Point> = Vec::new();
+    let mut csv = String::from("case,loads,places,placing_us,steps,general_us,general\n");
+    let mut typical: Vec<f64> = Vec::new();
+    println!(
+        "case loads places   placing  steps proven   general  faster  together     never     turns"
+    );
+    for (case, expected) in cases() {
         let model = case.model();
-        let ((placing, steps), time) = {
-            let (time, result) = least(|| {
-                let mut budget = Budget::steps(STEPS);
-                let placing = place(&model, &mut budget);
-                (placing, STEPS - budget.left())
-            });
-            (result, time)
+        let loads = case.loads.len();
+        let (time, (placing, steps)) = least(|| {
+            let mut budget = Budget::steps(STEPS);
+            let placing = place(&model, &mut budget);
+            (placing, STEPS - budget.left())
+        });
+        let want = &expected.plan;
+        let want = ((want.must_weight, want.wish_weight), want.use_permille);
+        let name = &case.name;
+        if placing.proven && (placing.weights, placing.use_permille) != want {
+            missed.push(format!("{name} is said to be proved, and is wrong"));
+        }
+        let bar = if loads <= SMALL.0 { SMALL.1 } else { LARGE };
+        if !placing.proven {
+            missed.push(format!("{name} is not proved"));
+        } else if time > bar {
+            late.push(format!("{name} is not proved within {bar:?}"));
+        }
+        let (general_time, outcome) = general(&model);
+        let general = match outcome {
+            Outcome::Best(weights, used) if (weights, used) == want => Some(general_time),
+            // Its own mistake, or its limit of time: no answer.
+            _ => None,
         };
+        let faster = general_time.as_secs_f64() / time.as_secs_f64().max(1e-9);
+        if (9..=SMALL.0).contains(&loads) {
+            typical.push(faster);
+        }
+        points.push(Point {
+            loads,
+            ours: time,
+            general,
+        });
+        let _ = writeln!(
+            csv,
+            "{name},{loads},{},{},{steps},{},{outcome:?}",
+            model.sockets.len(),
+            time.as_micros(),
+            general_time.as_micros(),
+        );
+
         let at = case.plugged();
         let fixed = model.at(&at);
         let all = plugged(&at);
@@ -66,17 +149,43 @@ fn main() {
         let (never, _) =
             least(|| conflicts(&fixed, &all, &Alike::nothing(), 3, MOST_SETS, &mut budget()));
         let (turn, _) = least(|| turns::fewest(&fixed, &all, &LoadSet::default(), &mut budget()));
+        let note = match (general, outcome) {
+            (Some(_), _) => "",
+            (None, Outcome::Best(..)) => "  general: wrong",
+            (None, Outcome::TimeOut) => "  general: out of time",
+            (None, Outcome::Failed) => "  general: failed",
+        };
         println!(
-            "{:4} {:5} {:6} {:>9.2?} {:6} {:6} {:>9.2?} {:>9.2?} {:>9.2?}",
-            case.name,
-            case.loads.len(),
+            "{name:4} {loads:5} {:6} {time:>9.2?} {steps:6} {:6} {general_time:>9.2?} {faster:>6.0}× \
+             {together:>9.2?} {never:>9.2?} {turn:>9.2?}{note}",
             model.sockets.len(),
-            time,
-            steps,
             placing.proven,
-            together,
-            never,
-            turn,
         );
     }
+    typical.sort_by(f64::total_cmp);
+    let (slowest, middle) = (typical[0], typical[typical.len() / 2]);
+    println!(
+        "typical size, 9 to 15 loads: {middle:.0} × as fast (median), at least {slowest:.0} ×"
+    );
+    if middle < FASTER {
+        late.push(format!("only {middle:.0} × as fast at the typical size"));
+    }
+
+    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).with_file_name("bench");
+    let picture = folder.join("sharing.svg");
+    std::fs::create_dir_all(&folder)
+        .and_then(|()| std::fs::write(&picture, picture::svg(&points, LIMIT)))
+        .and_then(|()| std::fs::write(folder.join("sharing.csv"), csv))
+        .expect("the target folder can be written");
+    println!("picture: {}", picture.display());
+    // Without optimising, time says nothing about the bars.
+    if cfg!(debug_assertions) {
+        println!("not optimised: {} bars of time are not judged", late.len());
+    } else {
+        missed.append(&mut late);
+    }
+    for bar in &missed {
+        println!("MISSED: {bar}");
+    }
+    std::process::ExitCode::from(u8::from(!missed.is_empty()))
 }

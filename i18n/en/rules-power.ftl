@@ -18,17 +18,28 @@ POWER001 = { $fix ->
 
 POWER002 = { $fix ->
     [alone] The generator cannot start { $about }
+    [amps-alone] The generator cannot start { $about }
+    [leg-alone] One leg of the generator cannot start { $about }
     [order] Start { $first } first
+    [amps-order] Start { $first } first
    *[other] Not all of these can start
   }
     .why = { $fix ->
         [alone] Starting { $first } alone takes { $demand } for a moment. The generator's peak is { $limit }, so it is { $over } short.
+        [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator's peak power is { $limit }, so it is { $over } short.
+        [leg-alone] Starting { $first } alone takes { $demand } for a moment. The set has two legs, each with half of its power. One leg gives { $limit } at most, so it is { $over } short.
         [order] At { $time } these run together: { $about }. Starting { $first } last takes { $demand }. The peak is { $limit }, so it is { $over } short. Started first, it fits.
+        [amps-order] At { $time } these run together: { $about }. Starting { $first } last takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short. Started first, it fits.
+        [amps-fewer] At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short in any order.
        *[other] At { $time } these run together: { $about }. The worst moment takes { $demand }. The peak is { $limit }, so it is { $over } short in any order.
       }
     .fix-alone = Leave { $about } at home, or bring a bigger generator.
     .fix-order = Switch on one thing at a time, in this order: { $about }. Wait until each runs steadily.
     .fix-fewer = Switch { $first } on while something else is off, and run these in turns.
+    .fix-leg-alone = { POWER002.fix-alone }
+    .fix-amps-alone = { POWER002.fix-alone }
+    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-fewer = { POWER002.fix-fewer }
 
 POWER003 = { $stranded } of the generator's power cannot reach you
     .why = The generator can keep up { $rated }. The outlets in use pass on { $reachable } ({ $about }). The rest stays behind.

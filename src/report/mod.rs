@@ -451,20 +451,23 @@ pub struct Report {
 }
 
 impl Report {
+    /// The areas whose dangers lie in the gear: what is wrong with it for good before what is wrong
+    /// with its use. The dangers of other areas name a part only to say where people or loads are.
+    pub(crate) const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
+
     /// The finding that says this part must not be used: one of danger that lies in the gear
     /// and names it, or the part it belongs to. Paper and screen both go by it.
     #[must_use]
     pub fn refusal(&self, id: &Id, owner: Option<&Id>) -> Option<&Finding> {
-        // What is wrong with the gear for good before what is wrong with its use. The dangers
-        // of other areas name a part only to say where people or loads are.
-        const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
         let names = |about: &Id| about == id || owner == Some(about);
         self.findings
             .iter()
             .filter(|finding| finding.signal == Signal::Danger)
             .filter(|finding| finding.about.iter().any(names))
             .filter_map(|finding| {
-                let rank = OF_GEAR.iter().position(|area| *area == finding.area)?;
+                let rank = Self::OF_GEAR
+                    .iter()
+                    .position(|area| *area == finding.area)?;
                 Some((rank, finding))
             })
             .min_by_key(|(rank, _)| *rank)

@@ -69,6 +69,11 @@ impl Need<'_> {
     pub fn amps(&self) -> Current {
         quantity(&self.facts.running_amps)
     }
+
+    /// Current while starting; never less than running.
+    pub fn starting_amps(&self) -> Current {
+        quantity::<Current>(&self.facts.starting_amps).max(self.amps())
+    }
 }
 
 /// The busiest minute, by some measure, and what is on in it.
@@ -174,8 +179,8 @@ impl<'a> Facts<'a> {
             .collect()
     }
 
-    /// The current of these needs on one leg. A 240 V load is on both.
-    pub(super) fn on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Current {
+    /// Those of these needs that draw on a leg. A 240 V load draws on both.
+    pub(super) fn those_on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Vec<Need<'a>> {
         needs
             .iter()
             .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
@@ -183,8 +188,13 @@ impl<'a> Facts<'a> {
                 // Nobody knows where it goes: on a set with one leg there is one answer only.
                 None => self.supply.node(NodeIx(0)).legs == Legs::One(leg),
             })
-            .map(Need::amps)
-            .sum()
+            .copied()
+            .collect()
+    }
+
+    /// The current of these needs on one leg.
+    pub(super) fn on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Current {
+        self.those_on_leg(needs, leg).iter().map(Need::amps).sum()
     }
 
     /// The greatest current of these needs on any leg.

@@ -25,7 +25,7 @@ mod voltage;
 
 use crate::plan::Id;
 use crate::plan::Plan;
-use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
+use crate::report::{Figures, Finding, Fix, Report, Signal, Value, Values};
 use crate::supply::Supply;
 use crate::tables::source::Source;
 
@@ -153,6 +153,14 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
         rule.run(facts, &mut list);
     }
     list.sort_by(|a, b| (a.signal, a.code, &a.about).cmp(&(b.signal, b.code, &b.about)));
+    list
+}
+
+/// The dangers that lie in the gear: what is named by one of these must not be used.
+#[must_use]
+pub(crate) fn gear_dangers(facts: &Facts<'_>) -> Vec<Finding> {
+    let mut list = check_some(facts, |rule| Report::OF_GEAR.contains(&rule.area));
+    list.retain(|finding| finding.signal == Signal::Danger);
     list
 }
 

@@ -207,4 +207,28 @@ proptest! {
         prop_assert!(keys.is_sorted());
         prop_assert_eq!(&findings, &sketch.findings());
     }
+
+    /// Whoever must do without something is told so.
+    #[test]
+    fn what_must_run_and_cannot_is_in_some_finding(
+        sketch in sketch(), legs in any::<bool>(), motors in any::<bool>(), free in any::<bool>(),
+    ) {
+        let mut text = sketch.text("p");
+        if legs {
+            text = text.replace("voltage = \"120 V\"", "voltage = \"120/240 V\"");
+        }
+        if motors {
+            text = text.replace("kind = \"heater\"", "kind = \"motor\"");
+        }
+        if free {
+            text = text.lines().filter(|line| !line.starts_with("on = ")).collect::<Vec<_>>().join("\n");
+        }
+        let report = build(&plan(&text));
+        for lost in &report.figures.sharing.unplaced {
+            prop_assert!(
+                report.findings.iter().any(|finding| finding.about.contains(&lost.load)),
+                "{lost:?} is in none of {:#?}\n{text}", report.findings
+            );
+        }
+    }
 }

@@ -71,11 +71,14 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
 /// What the load asks for and what the best receptacle carries, where that is less.
 fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
     let best = best(facts, need)?;
-    // A thin or coiled cord is the cord's hazard, and a rule of that area's.
-    if matches!(
-        best.set_by.reason,
-        LimitReason::CordAmpacity | LimitReason::CoiledCord
-    ) {
+    // Of a thing that is said to be on a thin or coiled cord, the hazard is the cord's, and a rule
+    // of that area's.
+    if need.load.on.is_some()
+        && matches!(
+            best.set_by.reason,
+            LimitReason::CordAmpacity | LimitReason::CoiledCord
+        )
+    {
         return None;
     }
     // Of one that has its place, rule OVER002 watches the long hours.
@@ -84,7 +87,6 @@ fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
     } else {
         &best.short_amps
     });
-    // One that only cannot be started is rule POWER002's.
     (need.amps() > limit).then_some(limit)
 }
 
@@ -121,8 +123,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             );
         }
     }
+    // What would fit a receptacle that a cord has taken is without room too. One that only cannot
+    // be started is rule POWER002's.
+    let starts = |need: &Need<'_>| need.starting_amps() <= facts.supply.leg_peak;
     let mut crowded: Vec<Id> = Vec::new();
-    for need in must.iter().filter(|need| unplaced(need, "no-room")) {
+    for need in must.iter().filter(|need| {
+        unplaced(need, "no-room")
+            || need.at.is_none()
+                && unplaced(need, "too-large")
+                && starts(need)
+                && !named.contains(&&need.load.id)
+    }) {
         if !crowded.contains(&need.load.id) {
             crowded.push(need.load.id.clone());
         }

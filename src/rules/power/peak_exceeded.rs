@@ -15,6 +15,9 @@
 //! largest step first, each step's sum against the peak: no other order does better. If this
 //! order holds, the remedy is the order; if one load is too much even alone, no order helps. What
 //! cannot even run together is rule POWER001's.
+//! If the watts hold, the same is asked of the amperes on each leg: a leg of a 120/240 V set has half
+//! of the peak, and volt-amperes count in full where a power factor below 1 hides them from the
+//! watts.
 //! What a starting motor draws is its own figure where given, else the locked-rotor figure by its
 //! code letter or six times its running current.
 //!
@@ -26,10 +29,11 @@
 //! - NFPA 70 (NEC), 430.251(A): locked rotor at six times full load (confirmed).
 //! - Starting the largest first is arithmetic and common practice, no source.
 
-use crate::plan::Id;
-use crate::quantity::Power;
+use crate::plan::{Id, Leg};
+use crate::quantity::{Current, Power};
 use crate::rules::demand::{Need, busiest, clock, quantity};
 use crate::rules::prelude::*;
+use crate::supply::NodeIx;
 
 pub(super) const RULE: Rule = Rule {
     code: "POWER002",
@@ -37,7 +41,9 @@ pub(super) const RULE: Rule = Rule {
     area: "power",
     text: include_str!("peak_exceeded.rs"),
     sources: &[cite::NEC_430_251, cite::PRACTICE],
-    fixes: &["alone", "order", "fewer"],
+    fixes: &[
+        "alone", "order", "fewer", "leg-alone", "amps-alone", "amps-order", "amps-fewer",
+    ],
     check,
     #[cfg(test)]
     fires: &[
@@ -49,97 +55,177 @@ pub(super) const RULE: Rule = Rule {
             ("power_factor = 1.0", "starting = \"4000 W\""),
             ("running = \"50 W\"", "running = \"1500 W\"\nstarting = \"3500 W\""),
         ],
+        // 2400 W are 20 A, and a leg of 4500 W has 18.75 A.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("power_factor = 1.0", "starting = \"2400 W\""),
+        ],
+        // 4400 W at 0.9 are 40.7 A, of 37.5 A.
+        &[("power_factor = 1.0", "power_factor = 0.9\nstarting = \"4400 W\"")],
+        // 4040 W at 0.9 are 37.4 A, and 37.8 A with the fan on before.
+        &[("power_factor = 1.0", "power_factor = 0.9\nstarting = \"4040 W\"")],
+        // 14.8 A running and 25.9 A starting are 40.7 A whichever comes first; in watts 4400.
+        &[
+            ("running = \"1500 W\"", "running = \"1600 W\"\nstarting = \"2800 W\""),
+            ("power_factor = 1.0", "power_factor = 0.9"),
+            ("running = \"50 W\"", "running = \"1600 W\"\nstarting = \"2800 W\""),
+            ("power_factor = 1.0 # fan", "power_factor = 0.9"),
+        ],
     ],
     #[cfg(test)]
     spares: &[
         // 4450 W + 50 W is exactly the peak.
         &[("power_factor = 1.0", "starting = \"4450 W\"")],
+        // 18.33 A beside the fan's 0.42 A: the peak of a leg is 18.75 A.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("power_factor = 1.0", "starting = \"2199 W\""),
+        ],
     ],
 };
 
-fn step(need: &Need<'_>) -> Power {
-    need.starting() - need.running()
+/// In which unit a start is judged: watts of the whole set, or amperes of one leg.
+struct Judge<'j, 'a> {
+    running: fn(&Need<'_>) -> i64,
+    starting: fn(&Need<'_>) -> i64,
+    /// By how much each load was rounded up at most; in a sum, that alone is no excess.
+    rounding: i64,
+    /// What the set or the leg gives for a moment, and for hours.
+    peak: i64,
+    rated: i64,
+    /// Of these, those that draw on the set or the leg.
+    draws: &'j dyn Fn(&[Need<'a>]) -> Vec<Need<'a>>,
+    value: fn(i64) -> Value,
+    /// The keys of the remedies: too much alone, in this order, not all of them.
+    fixes: [&'static str; 3],
 }
 
-/// Whether starting in this order never passes the peak.
-fn holds(order: &[Need<'_>], peak: Power) -> bool {
-    let mut running = Power::ZERO;
-    order.iter().all(|need| {
-        let fits = running + need.starting() <= peak;
-        running = running + need.running();
-        fits
-    })
+impl<'a> Judge<'_, 'a> {
+    fn step(&self, need: &Need<'_>) -> i64 {
+        (self.starting)(need) - (self.running)(need)
+    }
+
+    fn sum(&self, on: &[Need<'_>]) -> i64 {
+        on.iter().map(self.running).sum()
+    }
+
+    /// The worst moment of these: all running, and the largest step on top.
+    fn worst(&self, on: &[Need<'a>]) -> i64 {
+        let on = (self.draws)(on);
+        self.sum(&on) + on.iter().map(|need| self.step(need)).max().unwrap_or(0)
+    }
+
+    /// The peak for so many.
+    fn most(&self, on: &[Need<'_>]) -> i64 {
+        self.peak + self.rounding * i64::try_from(on.len()).unwrap_or(0)
+    }
+
+    /// Whether starting in this order never passes the peak.
+    fn holds(&self, order: &[Need<'_>]) -> bool {
+        let mut running = 0;
+        order.iter().all(|need| {
+            let fits = running + (self.starting)(need) <= self.most(order);
+            running += (self.running)(need);
+            fits
+        })
+    }
+
+    /// Adds what it finds of loads that are not named yet, and names them.
+    fn find(&self, facts: &Facts<'a>, named: &mut Vec<Id>, found: &mut Findings<'_>) {
+        let shown = |demand: i64| {
+            [
+                ("demand", (self.value)(demand)),
+                ("limit", (self.value)(self.peak)),
+                ("over", (self.value)(demand - self.peak)),
+            ]
+        };
+        let needs = facts.needs();
+        // At whatever hour: these cannot be started at all, and leave nothing to say about an order.
+        let mut alone: Vec<Need<'_>> = needs
+            .iter()
+            .filter(|need| (self.starting)(need) > self.peak && !named.contains(&need.load.id))
+            .copied()
+            .collect();
+        alone.sort_by_key(|need| std::cmp::Reverse((self.starting)(need)));
+        if let Some(largest) = alone.first() {
+            named.extend(ids(&alone));
+            found.add(
+                Signal::Caution,
+                ids(&alone),
+                values(shown((self.starting)(largest))),
+                self.fixes[0],
+                values([]),
+            );
+        }
+        if !named.is_empty() {
+            return;
+        }
+        let busiest = busiest(&needs, |on| self.worst(on));
+        let demand = self.worst(&busiest.on);
+        let mut order = (self.draws)(&busiest.on);
+        order.sort_by_key(|need| std::cmp::Reverse(self.step(need)));
+        let Some(largest) = order.first() else {
+            return;
+        };
+        // Too much running is another rule's finding; this one is about starting.
+        if demand <= self.most(&order) || self.step(largest) == 0 || self.sum(&order) > self.rated {
+            return;
+        }
+        let (signal, fix) = if self.holds(&order) {
+            (Signal::Notice, self.fixes[1])
+        } else {
+            (Signal::Caution, self.fixes[2])
+        };
+        let mut shown = values(shown(demand));
+        shown.insert("time", clock(busiest.minute));
+        named.extend(ids(&order));
+        found.add(signal, ids(&order), shown, fix, values([]));
+    }
 }
 
-fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let needs = facts.needs();
-    let peak: Power = quantity(&facts.figures.usable.peak_watts);
-    // At whatever hour: these cannot be started at all, and leave nothing to say about an order.
-    let mut alone: Vec<&Need<'_>> = needs.iter().filter(|need| need.starting() > peak).collect();
-    alone.sort_by_key(|need| std::cmp::Reverse(need.starting()));
-    if let Some(largest) = alone.first() {
-        let demand = largest.starting();
-        let mut about: Vec<Id> = Vec::new();
-        for need in &alone {
-            if !about.contains(&need.load.id) {
-                about.push(need.load.id.clone());
-            }
-        }
-        found.add(
-            Signal::Caution,
-            about,
-            values([
-                ("demand", demand.into()),
-                ("limit", peak.into()),
-                ("over", (demand - peak).into()),
-            ]),
-            "alone",
-            values([]),
-        );
-        return;
-    }
-    let rated: Power = quantity(&facts.figures.usable.rated_watts);
-    let worst = |on: &[Need<'_>]| {
-        on.iter().map(Need::running).sum::<Power>()
-            + on.iter().map(step).max().unwrap_or(Power::ZERO)
-    };
-    let busiest = busiest(&needs, worst);
-    let demand = worst(&busiest.on);
-    let mut order = busiest.on.clone();
-    order.sort_by_key(|need| std::cmp::Reverse(step(need)));
-    let Some(largest) = order.first() else {
-        return;
-    };
-    // Too much running is another rule's finding; this one is about starting.
-    if demand <= peak || step(largest) == Power::ZERO {
-        return;
-    }
-    let (signal, fix) = if busiest.running() > rated {
-        // They cannot even run together: rule POWER001 says so, and the order is no help.
-        return;
-    } else if holds(&order, peak) {
-        (Signal::Notice, "order")
-    } else {
-        (Signal::Caution, "fewer")
-    };
-    let mut about = Vec::new();
-    for need in &order {
-        if !about.contains(&need.load.id) {
-            about.push(need.load.id.clone());
+/// Each load once, in this order.
+fn ids(needs: &[Need<'_>]) -> Vec<Id> {
+    let mut ids: Vec<Id> = Vec::new();
+    for need in needs {
+        if !ids.contains(&need.load.id) {
+            ids.push(need.load.id.clone());
         }
     }
-    found.add(
-        signal,
-        about,
-        values([
-            ("demand", demand.into()),
-            ("limit", peak.into()),
-            ("over", (demand - peak).into()),
-            ("time", clock(busiest.minute)),
-        ]),
-        fix,
-        values([]),
-    );
+    ids
+}
+
+fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
+    let count = |amount| quantity::<Power>(amount).milliwatts();
+    let watts = Judge {
+        running: |need| need.running().milliwatts(),
+        starting: |need| need.starting().milliwatts(),
+        rounding: 0,
+        peak: count(&facts.figures.usable.peak_watts),
+        rated: count(&facts.figures.usable.rated_watts),
+        draws: &<[_]>::to_vec,
+        value: |count| Power::from_milliwatts(count).into(),
+        fixes: ["alone", "order", "fewer"],
+    };
+    let alone = match facts.supply.node(NodeIx(0)).legs.all() {
+        [_] => "amps-alone",
+        _ => "leg-alone",
+    };
+    let mut named = Vec::new();
+    watts.find(facts, &mut named, found);
+    for leg in [Leg::A, Leg::B] {
+        let on_leg = |on: &[Need<'a>]| facts.those_on_leg(on, leg);
+        let amps = Judge {
+            running: |need| need.amps().milliamps(),
+            starting: |need| need.starting_amps().milliamps(),
+            rounding: 1,
+            peak: facts.supply.leg_peak.milliamps(),
+            rated: facts.supply.leg_rated.milliamps(),
+            draws: &on_leg,
+            value: |count| Current::from_milliamps(count).into(),
+            fixes: [alone, "amps-order", "amps-fewer"],
+        };
+        amps.find(facts, &mut named, found);
+    }
 }
 
 #[cfg(test)]

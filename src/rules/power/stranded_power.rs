@@ -12,7 +12,8 @@
 //! allow, at nominal volts; an outlet on one leg of a two-leg set reaches that leg only. The sum,
 //! no more than the rated watts after derating, is what can be reached. The rest is stranded.
 //! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
-//! two-leg set it adds only what its legs have left. Less than 50 W is not worth a line.
+//! two-leg set it adds only what its legs have left. An outlet that another rule finds dangerous is
+//! never named. Less than 50 W is not worth a line, and neither is a plan with nothing plugged in.
 //!
 //! ## What to do
 //! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or
@@ -100,6 +101,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if stranded < SMALL || reachable == Power::ZERO {
         return;
     }
+    let dangers = crate::rules::gear_dangers(facts);
+    let dangerous = |id: &Id| dangers.iter().any(|finding| finding.about.contains(id));
     let in_use = |id: &Id| {
         facts
             .supply
@@ -124,9 +127,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|id| in_use(id))
         .cloned()
         .collect();
+    if used.is_empty() {
+        return;
+    }
     let cure = outlets
         .iter()
-        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id))
+        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id) && !dangerous(&outlet.id))
         .map(|outlet| (gain(facts, &used, &outlet.id, reachable), &outlet.id))
         .map(|(more, id)| ((reachable + more).min(rated), id))
         .filter(|(reach, _)| *reach - reachable >= SMALL)
@@ -154,7 +160,20 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use crate::quantity::Power;
     use crate::report::Value;
-    use crate::rules::testing::findings;
+    use crate::rules::testing::{codes, findings};
+
+    /// An outlet whose breaker nobody knows is never named as the cure.
+    #[test]
+    fn a_dangerous_outlet_is_no_cure() {
+        let on_front = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"");
+        let fix = |edits: &[(&str, &str)]| {
+            let found = findings(edits);
+            found.iter().find(|it| it.code == "POWER003").map(|it| it.fix.key)
+        };
+        assert_eq!(fix(&[on_front]), Some("outlet"));
+        assert!(codes(&[on_front, ("breaker = \"30 A\" # twist", "")]).contains(&"OVER001"));
+        assert_eq!(fix(&[on_front, ("breaker = \"30 A\" # twist", "")]), Some("accept"));
+    }
 
     /// A 7200 W set of two legs, 30 A each, with everything on a 20 A outlet of leg A: an outlet on
     /// the same leg adds 10 A, one on both legs 10 A and 30 A.

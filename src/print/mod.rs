@@ -296,7 +296,7 @@ fn export(
         tagged: true,
         pretty: false,
     };
-    typst_pdf::pdf(paged, &options).map_err(|errors| {
+    let mut pdf = typst_pdf::pdf(paged, &options).map_err(|errors| {
         fault(
             errors
                 .iter()
@@ -304,7 +304,26 @@ fn export(
                 .collect::<Vec<_>>()
                 .join("; "),
         )
-    })
+    })?;
+    leave_out_default(&mut pdf);
+    Ok(pdf)
+}
+
+/// The exporter writes that there is nothing suspect about the tags, which is what a reader takes
+/// for granted; some readers (poppler to 22.12 at least) call the word itself a syntax error. It
+/// becomes as many blanks, so that everything else stays where the file says it is.
+fn leave_out_default(pdf: &mut [u8]) {
+    const MARKED: &[u8] = b"/MarkInfo<</Marked true/Suspects false>>";
+    const WORD: &[u8] = b"/Suspects false";
+    let mut found = pdf
+        .windows(MARKED.len())
+        .enumerate()
+        .filter(|(_, bytes)| *bytes == MARKED)
+        .map(|(at, _)| at + MARKED.len() - WORD.len() - b">>".len());
+    // Twice would mean that somebody's title says so.
+    if let (Some(at), None) = (found.next(), found.next()) {
+        pdf[at..at + WORD.len()].fill(b' ');
+    }
 }
 
 fn pictures(

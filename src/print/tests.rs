@@ -1,6 +1,7 @@
 //! Prints of a small report made by hand.
 
 mod position;
+mod tags;
 
 use std::str::FromStr;
 
@@ -583,4 +584,17 @@ fn every_error_has_words() {
         assert!(!error.in_words(&words).is_empty());
         assert!(words.faults().is_empty(), "{:?}", words.faults());
     }
+}
+
+/// Hebrew between Latin letters and figures: each keeps its own direction.
+#[test]
+fn names_from_right_to_left_are_set_apart() {
+    let (mut plan, _) = demo(crate::plan::demo::MENDED);
+    plan.loads[0].name = "קומקום 7".to_owned();
+    let report = crate::report::build(&plan);
+    let data = template_data(&plan, &report, &Words::english(), &Options::default());
+    let (_, card) = data.expect("data").swap_remove(1);
+    assert!(card.contains("\u{2068}קומקום 7\u{2069}"), "{card}");
+    let files = print(&plan, &report, &Options::default()).expect("printed");
+    show(&files, "right-to-left");
 }

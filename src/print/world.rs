@@ -95,6 +95,13 @@ pub(super) fn can_print(character: char) -> bool {
                 .all(|font| font.info().coverage.contains(u32::from(character))))
 }
 
+/// Whether a character belongs to a script that runs from right to left: the blocks that Unicode
+/// sets apart for them.
+pub(super) const fn runs_left(character: char) -> bool {
+    matches!(character, '\u{590}'..='\u{8ff}' | '\u{fb1d}'..='\u{fdff}' | '\u{fe70}'..='\u{feff}'
+        | '\u{10800}'..='\u{10fff}' | '\u{1e800}'..='\u{1efff}')
+}
+
 /// The world of one document.
 #[derive(Debug)]
 pub(super) struct PrintWorld {

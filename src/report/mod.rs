@@ -7,6 +7,7 @@ mod build;
 mod decides;
 mod drops;
 mod energy;
+mod farther;
 pub mod loads;
 pub mod noise;
 #[cfg(test)]
@@ -14,6 +15,7 @@ mod tests;
 
 pub use build::{build, judge};
 pub use decides::Decides;
+pub use farther::{Farther, Place};
 
 use std::collections::BTreeMap;
 

@@ -13,3 +13,4 @@ pub mod kinds;
 pub mod motors;
 pub mod shape;
 pub mod source;
+pub mod volts;

@@ -174,6 +174,12 @@ impl Words {
         }
     }
 
+    /// The reader's units.
+    #[must_use]
+    pub const fn units(&self) -> Units {
+        self.numbers.units()
+    }
+
     /// An amount as the reader writes it, in the reader's units.
     pub fn amount(&self, amount: &Amount, show: Show) -> String {
         self.numbers.amount(amount, show)

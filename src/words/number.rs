@@ -45,6 +45,10 @@ impl Numbers {
         Self { formatter, units }
     }
 
+    pub(super) const fn units(&self) -> Units {
+        self.units
+    }
+
     pub(super) fn amount(&self, amount: &Amount, show: Show) -> String {
         let (number, unit) = self.in_reader_units(amount);
         let places = places(unit, show);

@@ -4,6 +4,7 @@ use serde::Serialize;
 
 use super::super::CardSize;
 use super::labels::cord_facts;
+use super::plot::{self, Plot};
 use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::Length;
@@ -36,6 +37,7 @@ pub(super) struct Card {
     test: Vec<String>,
     stop: Vec<String>,
     distances: Vec<(String, String)>,
+    plot: Option<Plot>,
     trouble: Vec<Trouble>,
 }
 
@@ -59,6 +61,8 @@ struct Row {
     enforced: bool,
     weakest: bool,
     refused: bool,
+    /// What it hangs on that must not be used.
+    behind: Option<String>,
     /// For each level above: whether its line goes on below this row.
     rails: Vec<bool>,
 }
@@ -102,12 +106,14 @@ const KEYS: &[&str] = &[
     "test-title",
     "stop-title",
     "distance-title",
+    "plot-title",
     "loose",
     "unplaced",
     "defer",
     "no-breaker",
     "card-fold",
     "card-trim",
+    "ws-column-load",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Card {
@@ -160,6 +166,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         test: test(context),
         stop: sentences(context, &["stop-1", "stop-2", "stop-3"]),
         distances: distances(context),
+        plot: plot::data(context),
         trouble: [("breaker", 4), ("tester", 4), ("alarm", 4), ("shocked", 4)]
             .into_iter()
             .map(|(name, count)| Trouble {
@@ -180,9 +187,11 @@ fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {
 fn alt(context: &Context<'_>, rows: &[Row]) -> String {
     let parts: Vec<String> = rows
         .iter()
-        .map(|row| match &row.long {
-            Some(amps) => context.say("tree-alt-part", &[("id", &row.id), ("amps", amps)]),
-            None => row.id.clone(),
+        .map(|row| match (&row.long, &row.behind) {
+            _ if row.refused => context.say("behind", &[("id", &row.id)]),
+            (_, Some(behind)) => format!("{} ({behind})", row.id),
+            (Some(amps), None) => context.say("tree-alt-part", &[("id", &row.id), ("amps", amps)]),
+            (None, None) => row.id.clone(),
         })
         .collect();
     context.say("tree-alt", &[("parts", &parts.join("; "))])
@@ -313,6 +322,7 @@ impl<'a> Tree<'a> {
             enforced: true,
             weakest: self.weakest == Some(id),
             refused: self.context.report.refusal(id, owner).is_some(),
+            behind: self.context.behind(id),
             ..Row::default()
         }
     }

@@ -61,6 +61,8 @@ struct Socket {
     plugs: Vec<String>,
     /// From the generator to here, here not counted.
     path: Vec<String>,
+    /// What on that way must not be used.
+    behind: Option<String>,
 }
 
 /// An amount of current and the power it carries, or a power alone.
@@ -89,6 +91,8 @@ struct Part {
     /// Name and value.
     facts: Vec<(String, String)>,
     path: Vec<String>,
+    /// What between the generator and it must not be used.
+    behind: Option<String>,
 }
 
 /// A receptacle on the label of what it belongs to.
@@ -119,6 +123,7 @@ const KEYS: &[&str] = &[
     "do",
     "scale-bar",
     "fold",
+    "flag-alt",
     "generator",
     "cord",
     "box",
@@ -234,6 +239,7 @@ fn socket(
         shared: shared(context, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
         path: path(context, limit, false),
+        behind: context.behind(id),
     }))
 }
 
@@ -396,6 +402,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let part = Part {
         id: cord.id.to_string(),
         headline: Some(cord_facts(context, cord)),
+        behind: context.behind(&cord.id),
         enforced: true,
         facts,
         ..Part::default()
@@ -484,6 +491,7 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
         short: limit.map(|limit| flow(limit.short, "for-short")),
         enforced: true,
         outlets: own(context, &part.outlets, Some(&part.id)),
+        behind: context.behind(&part.id),
         facts,
         ..Part::default()
     }

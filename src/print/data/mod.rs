@@ -5,6 +5,7 @@ mod alignment;
 mod card;
 mod cautions;
 mod labels;
+mod plot;
 mod worksheet;
 
 use std::collections::BTreeMap;
@@ -53,8 +54,10 @@ pub(super) fn all(
     if !faults.is_empty() {
         return Err(PrintError::WordsIncomplete { faults });
     }
-    for (_, value) in &documents {
+    let turned = turned(plan);
+    for (_, value) in &mut documents {
         printable(value)?;
+        isolate(value, &turned);
     }
     Ok(documents
         .into_iter()
@@ -99,6 +102,45 @@ fn printable(value: &serde_json::Value) -> Result<(), PrintError> {
         serde_json::Value::Array(items) => items.iter().try_for_each(printable),
         serde_json::Value::Object(fields) => fields.values().try_for_each(printable),
         _ => Ok(()),
+    }
+}
+
+/// What the user wrote in a script that runs from right to left, the longest first.
+fn turned(plan: &Plan) -> Vec<&str> {
+    let names = plan.loads.iter().map(|load| &load.name);
+    let mut names: Vec<&str> = names
+        .chain([&plan.site.name, &plan.generator.name])
+        .map(String::as_str)
+        .filter(|name| name.chars().any(world::runs_left))
+        .collect();
+    names.sort_unstable_by_key(|name| (std::cmp::Reverse(name.len()), *name));
+    names.dedup();
+    names
+}
+
+/// Sets such a name apart, so that figures and marks beside it keep their places: Unicode's first
+/// strong isolate, U+2068, and its end, U+2069.
+fn isolate(value: &mut serde_json::Value, names: &[&str]) {
+    match value {
+        serde_json::Value::String(text) => {
+            let mut rest = text.as_str();
+            let mut apart = String::new();
+            while let Some(first) = rest.chars().next() {
+                if let Some(name) = names.iter().find(|name| rest.starts_with(**name)) {
+                    apart.extend(["\u{2068}", name, "\u{2069}"]);
+                    rest = &rest[name.len()..];
+                } else {
+                    apart.push(first);
+                    rest = &rest[first.len_utf8()..];
+                }
+            }
+            *text = apart;
+        }
+        serde_json::Value::Array(items) => items.iter_mut().for_each(|item| isolate(item, names)),
+        serde_json::Value::Object(fields) => {
+            fields.values_mut().for_each(|field| isolate(field, names));
+        }
+        _ => {}
     }
 }
 
@@ -240,6 +282,17 @@ impl<'a> Context<'a> {
                     && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
             })
             .map(|index| supply.limit(NodeIx(index)))
+    }
+
+    /// What must not be used between the generator and this part, in words: the nearest to it.
+    fn behind(&self, id: &Id) -> Option<String> {
+        let supply = self.supply;
+        let own = supply.nodes.iter().position(|node| node.id == *id)?;
+        let refused = supply
+            .up(NodeIx(own))
+            .map(|(_, node)| &node.id)
+            .find(|above| *above != id && self.report.refusal(above, None).is_some())?;
+        Some(self.say("behind", &[("id", refused.as_str())]))
     }
 
     /// How far exhaust stays from people.

@@ -31,11 +31,8 @@ use crate::quantity::{Percent, Voltage};
 use crate::report::Drop;
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
+use crate::tables::volts::{MUCH, NOTED};
 
-/// Noted above this.
-const NOTED: Percent = Percent::from_millipercent(3_000);
-/// A caution above this.
-const MUCH: Percent = Percent::from_millipercent(5_000);
 /// A start is in doubt above this.
 const DIP: Percent = Percent::from_millipercent(15_000);
 

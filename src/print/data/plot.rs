@@ -1,0 +1,204 @@
+//! The two small curves of the card: volts and noise, the longer the cord and the farther the
+//! generator.
+
+use rust_decimal::prelude::ToPrimitive;
+use serde::Serialize;
+
+use super::Context;
+use crate::quantity::{Length, Quantity, Voltage};
+use crate::report::noise::BOUND;
+use crate::report::{Amount, Farther, Place};
+use crate::tables::volts::{MUCH, NOTED};
+use crate::words::{Show, Units};
+
+/// Points of a curve to each step of its scale.
+const TO_A_STEP: i64 = 4;
+
+/// What `lib/plot.typ` draws. Bare numbers are places on a scale; what is read is text.
+#[derive(Debug, Serialize)]
+pub(super) struct Plot {
+    how: String,
+    alt: String,
+    length: f64,
+    /// The marks of the scale of lengths.
+    lengths: Vec<Mark>,
+    curves: Vec<Curve>,
+}
+
+#[derive(Debug, Serialize)]
+struct Curve {
+    title: String,
+    low: f64,
+    high: f64,
+    points: Vec<(f64, f64)>,
+    bounds: Vec<Mark>,
+    /// This plan's own point.
+    here: Mark,
+}
+
+#[derive(Debug, Serialize)]
+struct Mark {
+    at: f64,
+    text: String,
+}
+
+/// For drawing only.
+fn place<Q: Quantity>(quantity: Q) -> f64 {
+    quantity.amount().to_f64().unwrap_or_default()
+}
+
+pub(super) fn data(context: &Context<'_>) -> Option<Plot> {
+    let farther = Farther::of(context.plan, context.report)?;
+    let here = farther.with(farther.length)?;
+    let (step, steps) = scale(farther.length, context.words.units());
+    let along = |part: i64, of: i64| Length::from_millimetres(step.millimetres() * part / of);
+    let mut places: Vec<Place> = (0..=steps * TO_A_STEP)
+        .filter_map(|point| farther.with(along(point, TO_A_STEP)))
+        .chain([here])
+        .collect();
+    places.sort_by_key(|place| place.length);
+    let long = |length: Length| context.demand(&Amount::of(length));
+    let load = context.load_name(farther.load);
+    let cord = farther.cord.as_str();
+    let mut curves = vec![volts(context, &farther, &places, &here, &load)];
+    let length = long(farther.length);
+    let mut alt = context.say(
+        "plot-alt",
+        &[
+            ("cord", cord),
+            ("length", &length),
+            ("load", &load),
+            ("volts", &curves[0].here.text),
+        ],
+    );
+    if let Some(noise) = noise(context, &places, &here) {
+        let level = &noise.here.text;
+        alt = format!(
+            "{alt} {}",
+            context.say("plot-alt-noise", &[("noise", level)])
+        );
+        curves.push(noise);
+    }
+    let how = if curves.len() > 1 {
+        "plot-how"
+    } else {
+        "plot-how-volts"
+    };
+    Some(Plot {
+        how: context.say(how, &[("cord", cord), ("length", &length)]),
+        alt,
+        length: place(farther.length),
+        lengths: (0..=steps)
+            .map(|part| along(part, 1))
+            .map(|length| Mark {
+                at: place(length),
+                text: long(length),
+            })
+            .collect(),
+        curves,
+    })
+}
+
+fn volts(
+    context: &Context<'_>,
+    farther: &Farther<'_>,
+    places: &[Place],
+    here: &Place,
+    load: &str,
+) -> Curve {
+    let share = |lost: crate::quantity::Percent| {
+        let nominal = i128::from(farther.nominal.millivolts());
+        let left = nominal * i128::from(100_000 - lost.millipercent()) / 100_000;
+        Voltage::from_millivolts(i64::try_from(left).unwrap_or_default())
+    };
+    let bounds = [NOTED, MUCH].map(|lost| Mark {
+        at: place(share(lost)),
+        text: context.say(
+            "plot-lost",
+            &[
+                ("volts", &context.capacity(&Amount::of(share(lost)))),
+                (
+                    "percent",
+                    &context.words.amount(&Amount::of(lost), Show::Exact),
+                ),
+            ],
+        ),
+    });
+    let lowest = places.iter().map(|place| place.volts).min();
+    // A line that carries nothing at all any more is off the scale.
+    let bottom = share(crate::quantity::Percent::from_millipercent(20_000));
+    let low = lowest.unwrap_or(bottom).max(bottom).min(share(MUCH));
+    Curve {
+        title: context.say("plot-volts", &[("load", load)]),
+        low: (place(low) - 1.0).floor(),
+        high: place(farther.nominal),
+        points: places
+            .iter()
+            .filter(|place| place.volts >= bottom)
+            .map(|there| (place(there.length), place(there.volts)))
+            .collect(),
+        bounds: bounds.into(),
+        here: Mark {
+            at: place(here.volts),
+            text: context.capacity(&Amount::of(here.volts)),
+        },
+    }
+}
+
+fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve> {
+    let level = here.noise?;
+    let points: Vec<(f64, f64)> = places
+        .iter()
+        .filter_map(|there| Some((place(there.length), place(there.noise?))))
+        .collect();
+    let levels = points.iter().map(|(_, level)| *level);
+    let low = levels.clone().fold(place(BOUND), f64::min);
+    let high = levels.fold(place(BOUND), f64::max);
+    Some(Curve {
+        title: context.say("plot-noise", &[]),
+        low: (low - 2.0).floor(),
+        high: (high + 2.0).ceil(),
+        points,
+        bounds: vec![Mark {
+            at: place(BOUND),
+            text: context.demand(&Amount::of(BOUND)),
+        }],
+        here: Mark {
+            at: place(level),
+            text: context.demand(&Amount::of(level)),
+        },
+    })
+}
+
+/// A step that is round in the reader's units, and how many of them take in twice the cord.
+fn scale(length: Length, units: Units) -> (Length, i64) {
+    // In tenths of a millimetre, in which a foot is a whole number.
+    let (unit, steps): (i64, [i64; 6]) = match units {
+        Units::Customary => (3_048, [5, 10, 25, 50, 100, 250]),
+        Units::Metric => (10_000, [2, 5, 10, 20, 50, 100]),
+    };
+    let wanted = (2 * length.millimetres()).max(1);
+    let steps = steps.map(|step| step * unit / 10);
+    let step = steps
+        .into_iter()
+        .find(|step| wanted <= 5 * step)
+        .unwrap_or(wanted);
+    // Never fewer than two, or there would be no scale.
+    let count = ((wanted + step - 1) / step).max(2);
+    (Length::from_millimetres(step), count)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_scale_is_round_and_takes_in_twice_the_cord() {
+        let feet = |feet: i64| Length::from_millimetres(feet * 3_048 / 10);
+        assert_eq!(scale(feet(50), Units::Customary), (feet(25), 4));
+        assert_eq!(scale(feet(75), Units::Customary), (feet(50), 3));
+        assert_eq!(scale(feet(3), Units::Customary), (feet(5), 2));
+        let (step, count) = scale(Length::from_millimetres(15_000), Units::Metric);
+        assert_eq!((step.millimetres(), count), (10_000, 3));
+    }
+}

@@ -1,0 +1,117 @@
+//! A walk over the tags of the finished PDF: what somebody hears who cannot see it.
+
+use pdf_extract::{Dictionary, Document as Pdf, Object};
+
+use super::*;
+
+/// Calls `visit` with every element of the structure tree and the kinds of those above it.
+fn walk(
+    pdf: &Pdf,
+    object: &Object,
+    above: &mut Vec<String>,
+    visit: &mut impl FnMut(&Dictionary, &[String]),
+) {
+    match object {
+        Object::Reference(id) => {
+            if let Ok(object) = pdf.get_object(*id) {
+                walk(pdf, object, above, visit);
+            }
+        }
+        Object::Array(items) => {
+            for item in items {
+                walk(pdf, item, above, visit);
+            }
+        }
+        Object::Dictionary(element) => {
+            let kind = element.get(b"S").and_then(Object::as_name);
+            if let Ok(kind) = kind {
+                visit(element, above);
+                above.push(String::from_utf8_lossy(kind).into_owned());
+            }
+            if let Ok(kids) = element.get(b"K") {
+                walk(pdf, kids, above, visit);
+            }
+            if kind.is_ok() {
+                above.pop();
+            }
+        }
+        _ => {}
+    }
+}
+
+/// Every element: its kind, its alternative text, the kinds of those above it.
+fn elements(bytes: &[u8]) -> Vec<(String, Option<Vec<u8>>, Vec<String>)> {
+    let pdf = Pdf::load_mem(bytes).expect("a PDF");
+    let root = pdf.catalog().expect("a catalogue");
+    let root = root.get(b"StructTreeRoot").expect("tags");
+    let mut found = Vec::new();
+    walk(&pdf, root, &mut Vec::new(), &mut |element, above| {
+        let kind = element.get(b"S").and_then(Object::as_name).expect("a kind");
+        let alt = element.get(b"Alt").and_then(Object::as_str).ok();
+        found.push((
+            String::from_utf8_lossy(kind).into_owned(),
+            alt.map(<[u8]>::to_vec),
+            above.to_vec(),
+        ));
+    });
+    found
+}
+
+#[test]
+fn every_drawing_has_words_and_every_table_has_a_head() {
+    for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
+        let (plan, report) = demo(text);
+        for (name, bytes) in print(&plan, &report, &Options::default()).expect("printed") {
+            let elements = elements(&bytes);
+            let kinds = |kind: &'static str| elements.iter().filter(move |found| found.0 == kind);
+            assert!(kinds("H1").count() >= 1, "{name} has no heading");
+            for (_, alt, _) in kinds("Figure").chain(kinds("Formula")) {
+                assert!(alt.as_ref().is_some_and(|alt| alt.len() > 3), "{name}");
+            }
+            let headed = kinds("TH")
+                .filter(|(_, _, above)| above.contains(&"Table".to_owned()))
+                .count();
+            assert!(headed >= kinds("Table").count(), "{name}");
+            // What is drawn: the faces on the labels, the tree and the curves on the card.
+            let drawn = match name.as_str() {
+                "labels.pdf" => 10,
+                "card.pdf" => 2,
+                _ => 0,
+            };
+            assert!(kinds("Figure").count() >= drawn, "{name}");
+        }
+    }
+}
+
+#[test]
+fn headings_leave_out_no_level() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    for (name, bytes) in print(&plan, &report, &Options::default()).expect("printed") {
+        let mut last = 0;
+        for (kind, _, _) in elements(&bytes) {
+            if let Some(level) = kind.strip_prefix('H').and_then(|level| level.parse().ok()) {
+                let level: u8 = level;
+                assert!(level <= last + 1, "{name}: H{last}, then {kind}");
+                last = level;
+            }
+        }
+        assert!(last > 0, "{name}");
+    }
+}
+
+#[test]
+fn the_word_that_some_readers_stumble_over_is_left_out() {
+    let (plan, report) = small();
+    for (name, bytes) in print(&plan, &report, &Options::default()).expect("printed") {
+        let pdf = Pdf::load_mem(&bytes).expect("a PDF");
+        let marked = pdf.catalog().expect("a catalogue").get(b"MarkInfo");
+        let marked = marked.and_then(Object::as_dict).expect("marked");
+        assert!(marked.get(b"Suspects").is_err(), "{name}");
+        assert!(
+            marked
+                .get(b"Marked")
+                .and_then(Object::as_bool)
+                .expect("said")
+        );
+    }
+}

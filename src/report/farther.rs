@@ -1,0 +1,146 @@
+//! What it costs in volts, and gains in quiet, to move the generator farther away on a longer cord.
+//!
+//! Every point is a whole plan with that one cord of another length, worked out like any other: who
+//! plugs in where, and what runs beside, stay as they are.
+
+use super::noise::level_at;
+use super::{Report, drops, loads};
+use crate::plan::{Answer, Id, Plan};
+use crate::quantity::{Length, SoundLevel, Voltage};
+use crate::rules::quantity;
+use crate::supply::Supply;
+
+/// Nearer than this nobody knows what a set sounds like from its published level.
+const NEAREST: Length = Length::from_millimetres(1_000);
+
+/// A load at the end of a cord, the one that loses the largest share of its volts.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Farther<'a> {
+    plan: &'a Plan,
+    report: &'a Report,
+    /// The longest cord on the way to it.
+    pub cord: &'a Id,
+    /// The load.
+    pub load: &'a Id,
+    /// Volts where nothing is lost.
+    pub nominal: Voltage,
+    /// How long the cord is.
+    pub length: Length,
+}
+
+/// What there is with a cord of some length.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Place {
+    /// The cord's length.
+    pub length: Length,
+    /// Volts left at the load.
+    pub volts: Voltage,
+    /// Noise where people sleep, the set having been moved away from them by as much as the cord
+    /// is longer. `None` where the plan does not say, or the set would stand among them.
+    pub noise: Option<SoundLevel>,
+}
+
+impl<'a> Farther<'a> {
+    /// `None` for a plan in which nothing that runs hangs on a cord of known length.
+    #[must_use]
+    pub fn of(plan: &'a Plan, report: &'a Report) -> Option<Self> {
+        let mut drops: Vec<_> = report.figures.drops.iter().collect();
+        drops.sort_by_key(|drop| std::cmp::Reverse(drop.percent_running.amount));
+        drops.into_iter().find_map(|drop| {
+            let limits = &report.figures.limits;
+            let limit = limits.iter().find(|limit| limit.id == drop.receptacle)?;
+            let (cord, length) = plan
+                .cords
+                .iter()
+                .filter(|cord| limit.path.contains(&cord.id))
+                .filter_map(|cord| Some((&cord.id, *cord.length.known()?)))
+                .max_by_key(|(_, length)| *length)?;
+            Some(Self {
+                plan,
+                report,
+                cord,
+                load: &drop.at,
+                nominal: quantity(&limit.volts),
+                length,
+            })
+        })
+    }
+
+    /// What there is with the cord that long.
+    #[must_use]
+    pub fn with(&self, length: Length) -> Option<Place> {
+        let mut plan = self.plan.clone();
+        let cord = plan.cords.iter_mut().find(|cord| cord.id == *self.cord)?;
+        cord.length = Answer::Known(length);
+        let supply = Supply::build(&plan);
+        let (units, _) = loads::units(&plan);
+        let drops = drops::of_placed(&supply, &units, &self.report.figures.sharing);
+        let drop = drops.iter().find(|drop| drop.at == *self.load)?;
+        Some(Place {
+            length,
+            volts: quantity(&drop.volts_left),
+            noise: self.noise(length),
+        })
+    }
+
+    fn noise(&self, length: Length) -> Option<SoundLevel> {
+        let noise = self.plan.generator.noise.known()?;
+        let away = *self.plan.site.sleepers_at.known()? + length - self.length;
+        (away >= NEAREST).then(|| level_at(*noise, away))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::demo::MENDED;
+    use crate::report::build;
+
+    fn feet(feet: i64) -> Length {
+        Length::from_millimetres(feet * 3048 / 10)
+    }
+
+    #[test]
+    fn the_plan_itself_lies_on_the_curve() {
+        let plan = crate::plan::read(MENDED).expect("the demo reads");
+        let report = build(&plan);
+        let farther = Farther::of(&plan, &report).expect("a cord");
+        let here = farther.with(farther.length).expect("a place");
+        let drop = report.figures.drops.iter();
+        let drop = drop.max_by_key(|drop| drop.percent_running.amount);
+        assert_eq!(Some(here.volts.into()), drop.map(|drop| drop.volts_left));
+        assert_eq!(
+            here.noise.map(Into::into),
+            report.figures.noise.at_sleepers_dba
+        );
+    }
+
+    #[test]
+    fn farther_is_quieter_and_lower() {
+        let plan = crate::plan::read(MENDED).expect("the demo reads");
+        let report = build(&plan);
+        let farther = Farther::of(&plan, &report).expect("a cord");
+        let place = |length| farther.with(length).expect("a place");
+        let (near, far) = (place(farther.length), place(farther.length + feet(100)));
+        assert!(far.volts < near.volts && far.noise < near.noise);
+        // The published table: twice the distance, 6.02 dB less.
+        let sleepers = *plan.site.sleepers_at.known().expect("known");
+        let twice = place(farther.length + sleepers).noise.expect("a level");
+        let lost = near.noise.expect("a level").millidecibels() - twice.millidecibels();
+        assert!((lost - 6_020).abs() <= 2, "{lost}");
+        // A set moved in among the sleepers has no level.
+        let among = farther.length - sleepers;
+        assert_eq!(
+            place(among.max(Length::ZERO)).noise.is_none(),
+            among >= Length::ZERO
+        );
+    }
+
+    #[test]
+    fn a_plan_without_a_cord_has_no_curve() {
+        let plan = crate::plan::read(MENDED).expect("the demo reads");
+        let mut report = build(&plan);
+        report.figures.drops.clear();
+        assert_eq!(Farther::of(&plan, &report), None);
+    }
+}

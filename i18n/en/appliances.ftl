@@ -232,3 +232,11 @@ appliance-nebulizer = Nebulizer
     .also = breathing asthma
 appliance-medicine-fridge = Cooler for medicine
     .also = insulin fridge
+
+# Occasions, with the things people usually plug in. Under 24 columns.
+occasion-tent = Weekend in a tent
+occasion-camper = Weekend in a camper
+occasion-meal = Meal for many
+occasion-music = Music evening
+occasion-work = Work with tools
+occasion-outage = Power cut

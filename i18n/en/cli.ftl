@@ -15,6 +15,8 @@ cli-arg-version = Show the version
 
 cli-ask = Change a plan file by answering questions; its comments and its order stay
 cli-ask-plan = The plan file
+cli-ask-answers = { cli-arg-answers }
+cli-ask-plain = { cli-arg-plain }
 cli-demo = Make every print for a made-up weekend, with no question asked
 cli-demo-fixed = The same weekend with its dangers cleared
 cli-demo-into = The folder to write into

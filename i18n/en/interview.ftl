@@ -14,10 +14,15 @@ hint-between = ,{" "}
 typed-unknown = unknown
     .also = i don't know, i dont know, don't know, dont know, idk, not sure, unsure
 typed-none = none
+    .also = no, nothing
 typed-picture = tree
+    .also = picture
 
+# `.also`: other ways to type it.
 pick-yes = Yes
+    .also = y
 pick-no = No
+    .also = n
 pick-unknown = I don't know
 pick-explain = ? Tell me more
 pick-picture = Show the tree so far
@@ -74,6 +79,7 @@ ask-generator-neutral = Is its neutral floating or bonded?
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
         Floating: nothing inside joins the neutral wire to the frame. Bonded: the maker has joined them.
         A bonding plug looks like a plug without a cord, and someone put it there on purpose. If you have never heard of one, there is none. Ask a licensed electrician before you use one.
+        A plug-in tester with three lamps helps. Two lamps lit, as for a good outlet: neutral and frame are joined somewhere. One lamp lit, for "open ground": most often it floats.
         Do not open the set to find out, and do not join anything yourself. If you do not know, we take it as floating, and say so.
     .row = Neutral
 pick-generator-neutral-floating = Floating
@@ -167,7 +173,7 @@ ask-outlets-odd = Anything special about its breakers?
         Two outlets may share one breaker: then what you take from one is missing at the other. The manual's diagram shows it; so does a panel with fewer breakers than outlets.
         A breaker that has tripped below its number gives that lower number from then on.
     .row = Breakers
-pick-outlets-odd-no = No: each outlet has its own
+pick-outlets-odd-no = Nothing that I know of
 pick-outlets-odd-share = Two or more outlets share one
 pick-outlets-odd-early = One trips too early
 pick-outlets-odd-both = Both: shared, and too early
@@ -192,13 +198,16 @@ pick-outlet-trips-none = never early
 # ---- What is to run
 
 ask-load-what = What will you plug in?
-    .why = One at a time. Type to search: kettle, phone, fridge.
+    .why = Type to search: kettle, phone. Or pick a usual list.
     .help =
         The watts are typical, at the upper end. The plate on the thing itself is better: pick the thing here, and change its watts on the last page.
+        The usual lists name several things at once. Take out later what you do not have.
         If it is not in the list, pick "Something else".
     .row = What
 pick-load-what-own = Something else: I have its plate
 pick-load-what-done = That is everything
+pick-load-what-occasion = { $name }: { $count } usual things
+    .also = usual preset list occasion
 pick-load-what-appliance = { $name }, { $watts } W
 
 ask-load-name = What is it called?
@@ -208,7 +217,7 @@ ask-load-name = What is it called?
 
 ask-load-kind = What does it mostly do?
     .why = { $about }. Motors need more power to start.
-    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that.
+    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that. If you do not know, it counts as a motor: motors need the most to start.
     .row = Kind
 pick-load-kind-heater = Makes heat
 pick-load-kind-motor = Turns a motor, pumps or cools
@@ -515,6 +524,7 @@ part-out = Outlets of { $box }
 
 # ---- Between questions
 
+note-added = Added: { $things }.
 note-load-left = { $all } W of { $rated } W named so far. { $left } W left, less high up and in heat.
 note-load-turns = { $all } W named, the set gives { $rated } W: not all at once. They can take turns.
 note-load-cannot-start = To start it takes { $starting } W for a moment. The set gives { $peak } W at most: it cannot start it.
@@ -535,10 +545,13 @@ picture-load = * { $load }
 picture-unplaced = No place so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
+note-unknown = Noted as not known.
+
 note-first-line = Only the first line of that was taken.
 plain-list-long = { $count } to choose from. Type part of a name to see those that match.
 plain-list-found = These match. Type a number or more of the name.
 plain-keys = Type a number or part of a name. ?: help, <: back
+plain-line-keys = ?: help, <: back
 plain-row = { $number }. { $text }
 plain-default = Enter: { $text }
 
@@ -568,7 +581,9 @@ reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
 reject-peak = The peak is never below the rated power, { $rated }. Or type unknown.
 reject-trips = That is above its number, { $marked }. Too early means below it.
+reject-unknown-shape = Compare it with these drawings. If none is like it, leave it out of the plan and plug nothing into it. Put tape over it: DO NOT USE. Then pick one that you know, or go on.
 reject-no-unknown = We cannot go on without this one. Type ? for where to find it.
+reject-all-named = All of those are named already.
 reject-no-skip = This one needs an answer. Type ? for help.
 reject-first = This is the first question. Ctrl-C stops and keeps your answers.
 reject-full = That is as many as a plan can hold.
@@ -601,7 +616,11 @@ interview-age-days = { $count ->
     }
 interview-resume-new = Start a new plan
 
-interview-effect = Before the change: { $before }
+interview-effect = What your change has done:
+interview-effect-gone = - gone: { $signal }, { $title }
+interview-effect-new = - new: { $signal }, { $title }
+interview-effect-none = - the findings are the same as before
+interview-file-changed = { $path } has been changed meanwhile by somebody else. Your changes are put into it as it is now. Please check it again.
 interview-after = What now?
     .why = Above is what the check found, worst first.
 interview-after-save = Save the plan file
@@ -610,5 +629,5 @@ interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers
 interview-folder = Which folder shall they go into?
     .why = It is made if it is not there. The plan goes there too.
+    .help = Type a name, such as: prints. Enter takes the name that is shown. A folder that holds another plan is not taken.
 interview-folder-taken = There is a plan in { $dir } already. Please name another folder.
-hint-back = Esc: back

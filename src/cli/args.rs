@@ -9,10 +9,8 @@ use tallywatt::words::Words;
 #[command(name = "tallywatt", version, disable_help_subcommand = true)]
 #[command(args_conflicts_with_subcommands = true)]
 pub(super) struct Arguments {
-    #[arg(long, value_name = "FILE")]
-    pub(super) answers: Option<PathBuf>,
-    #[arg(long)]
-    pub(super) plain: bool,
+    #[command(flatten)]
+    pub(super) how: How,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
 }
@@ -28,10 +26,21 @@ pub(super) enum Command {
     Explain(Explain),
 }
 
+/// How the questions are asked.
+#[derive(Debug, Args)]
+pub(super) struct How {
+    #[arg(long, value_name = "FILE")]
+    pub(super) answers: Option<PathBuf>,
+    #[arg(long)]
+    pub(super) plain: bool,
+}
+
 #[derive(Debug, Args)]
 pub(super) struct Ask {
     #[arg(value_name = "PLAN")]
     pub(super) plan: PathBuf,
+    #[command(flatten)]
+    pub(super) how: How,
 }
 
 #[derive(Debug, Args)]

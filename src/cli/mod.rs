@@ -67,11 +67,8 @@ pub(crate) fn run() -> ExitCode {
 
 fn dispatch(arguments: &Arguments, words: &Words) -> Result<Done, Failure> {
     match &arguments.command {
-        None => ask::interview(arguments.answers.as_deref(), arguments.plain, None, words),
-        Some(Command::Ask(ask)) => {
-            let plan = Some(ask.plan.as_path());
-            ask::interview(arguments.answers.as_deref(), arguments.plain, plan, words)
-        }
+        None => ask::interview(&arguments.how, None, words),
+        Some(Command::Ask(ask)) => ask::interview(&ask.how, Some(&ask.plan), words),
         Some(Command::Demo(arguments)) => demo::run(arguments, words),
         Some(Command::Check(arguments)) => check::run(arguments, words),
         Some(Command::Print(arguments)) => prints::run(arguments, words),

@@ -43,6 +43,8 @@ pub struct Draft {
     pub name: String,
     /// The plan file it changes, if it began as one.
     pub plan: Option<String>,
+    /// What stood in that file then: others may have changed it since.
+    pub base: Option<String>,
     /// The answers.
     pub answers: BTreeMap<String, Said>,
 }
@@ -55,6 +57,8 @@ struct File {
     name: String,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     plan: Option<String>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    base: Option<String>,
     #[serde(default)]
     unknown: BTreeSet<String>,
     #[serde(default)]
@@ -84,6 +88,7 @@ impl Draft {
         Self {
             name: name.into(),
             plan: None,
+            base: None,
             answers: BTreeMap::new(),
         }
     }
@@ -105,6 +110,7 @@ impl Draft {
             format: FORMAT,
             name: self.name.clone(),
             plan: self.plan.clone(),
+            base: self.base.clone(),
             unknown: without(&Said::Unknown),
             none: without(&Said::None),
             answers: self
@@ -142,6 +148,7 @@ impl Draft {
         Ok(Self {
             name: file.name,
             plan: file.plan,
+            base: file.base,
             answers,
         })
     }

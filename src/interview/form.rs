@@ -123,7 +123,7 @@ fn refuse(error: &QuantityError, unit: Unit) -> Reject {
         QuantityError::NoNumber => Reject::new("no-number").with("units", units()),
         QuantityError::NoUnit => Reject::new("no-unit").with("units", units()),
         QuantityError::UnknownUnit { found } => Reject::new("unknown-unit")
-            .with("found", found.chars().take(20).collect::<String>())
+            .with("found", start_of(found))
             .with("units", units()),
         QuantityError::OutOfRange => Reject::new("out-of-range"),
     }
@@ -154,12 +154,23 @@ pub(super) fn count(text: &str) -> Result<u8, Reject> {
         .ok_or_else(|| Reject::new("count"))
 }
 
+/// Whether a character does something to its neighbours instead of being seen: a control, or one
+/// that turns the direction of writing round.
+pub(super) fn hides(c: char) -> bool {
+    c.is_control() || matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
+/// The beginning of what was typed, fit to be shown.
+fn start_of(text: &str) -> String {
+    text.chars().filter(|c| !hides(*c)).take(20).collect()
+}
+
 fn name(text: &str) -> Result<(), Reject> {
     let text = text.trim();
     if text.is_empty() {
         return Err(Reject::new("name-empty"));
     }
-    if text.chars().any(char::is_control) {
+    if text.chars().any(hides) {
         return Err(Reject::new("name-signs"));
     }
     if text.chars().count() > LONGEST_NAME {
@@ -282,9 +293,7 @@ pub(super) fn faces(text: &str) -> Result<Vec<Receptacle>, Reject> {
             Receptacle::named(part)
                 .or_else(|| Plug::named(part).map(|plug| Receptacle(plug.0)))
                 .or_else(|| Receptacle::named(&format!("{part}R")))
-                .ok_or_else(|| {
-                    Reject::new("face").with("found", part.chars().take(20).collect::<String>())
-                })
+                .ok_or_else(|| Reject::new("face").with("found", start_of(part)))
         })
         .collect::<Result<_, _>>()?;
     if found.is_empty() || found.len() > 12 {

@@ -2,11 +2,13 @@
 //! nothing may be redrawn, as for a screen reader.
 //!
 //! An empty line takes what is suggested; `?`, `tree`, `unknown`, `none` and `<` (back) mean what
-//! they mean at the other terminal. A choice may be given by its value, by its number in the list
-//! from one, or by the beginning of its text, or any part of it, where that is enough.
+//! they mean at the other terminal, in the reader's language too. A choice may be given by its
+//! value, which is that of the plan file in every language, by its number in the list from one, or
+//! by the beginning of its text, or any part of it, where that is enough.
 
 use std::io::BufRead;
 
+use super::form::hides;
 use super::{Input, PromptError, Prompter, Row, Shape, View, typed};
 use crate::words::Words;
 
@@ -51,12 +53,21 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
             }
         }
         match &view.shape {
-            Shape::Line { default, hint, .. } => {
-                if let Some(default) = default {
-                    let enter = words.with("plain-default", [("text", default.as_str().into())]);
-                    self.fill(&enter)?;
+            Shape::Line { default, hint } => {
+                let keys = words.text("plain-line-keys");
+                if hint.is_empty() {
+                    self.default(default.as_deref(), words)?;
+                    return self.fill(&keys);
                 }
-                self.fill(hint)
+                // The hint may say already what Enter takes.
+                if let Some(default) = default.as_ref().filter(|text| !hint.contains(*text)) {
+                    self.default(Some(default), words)?;
+                }
+                self.fill(
+                    &[hint, &keys]
+                        .map(String::as_str)
+                        .join(&words.text("hint-between")),
+                )
             }
             Shape::List { rows, start } => {
                 if rows.len() > LONGEST_LIST {
@@ -65,12 +76,18 @@ impl<'a, R: BufRead, W: std::io::Write> Lines<'a, R, W> {
                 } else {
                     self.rows(rows.iter().enumerate(), words)?;
                 }
-                if let Some(row) = start.and_then(|start| rows.get(start)) {
-                    let enter = words.with("plain-default", [("text", row.text.as_str().into())]);
-                    self.fill(&enter)?;
-                }
+                let row = start.and_then(|start| rows.get(start));
+                self.default(row.map(|row| row.text.as_str()), words)?;
                 self.fill(&words.text("plain-keys"))
             }
+        }
+    }
+
+    /// What Enter takes.
+    fn default(&mut self, text: Option<&str>, words: &Words) -> std::io::Result<()> {
+        match text {
+            Some(text) => self.fill(&words.with("plain-default", [("text", text.into())])),
+            None => Ok(()),
         }
     }
 
@@ -119,16 +136,17 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
             }
             let text = line.trim();
             if self.words.is_none() {
-                writeln!(self.said, "{}\n> {text}", view.question)?;
+                let shown = text.replace(hides, "\u{fffd}");
+                writeln!(self.said, "{}\n> {shown}", view.question)?;
             }
             if text == "<" {
                 return Ok(Input::Back);
             }
             let (rows, start) = match &view.shape {
-                Shape::Line { spoken, .. } => return Ok(typed(text, spoken)),
+                Shape::Line { .. } => return Ok(typed(text, &view.spoken)),
                 Shape::List { rows, start } => (rows, *start),
             };
-            let found = match pick(rows, start, text) {
+            let found = match pick(rows, start, &view.spoken, text) {
                 Ok(input) => return Ok(input),
                 Err(found) => found,
             };
@@ -148,7 +166,12 @@ impl<R: BufRead, W: std::io::Write> Prompter for Lines<'_, R, W> {
 }
 
 /// What a line picks, or else the rows it may mean.
-fn pick(rows: &[Row], start: Option<usize>, text: &str) -> Result<Input, Vec<usize>> {
+fn pick(
+    rows: &[Row],
+    start: Option<usize>,
+    spoken: &[(String, Input)],
+    text: &str,
+) -> Result<Input, Vec<usize>> {
     if text == "?" {
         return Ok(Input::Explain);
     }
@@ -159,15 +182,14 @@ fn pick(rows: &[Row], start: Option<usize>, text: &str) -> Result<Input, Vec<usi
             |start| rows[start].input.clone(),
         ));
     }
-    if lower == "tree" {
-        return Ok(Input::Picture);
-    }
-    if lower == "unknown" {
-        return Ok(Input::Unknown);
-    }
     let by_value = rows.iter().position(
         |row| matches!(&row.input, Input::Answer(value) if value.to_lowercase() == lower),
     );
+    if by_value.is_none()
+        && let Some((_, input)) = spoken.iter().find(|(word, _)| *word == lower)
+    {
+        return Ok(input.clone());
+    }
     let by_number = || {
         let number = lower.parse::<usize>().ok()?.checked_sub(1)?;
         (number < rows.len()).then_some(number)
@@ -214,13 +236,13 @@ mod tests {
             row("Fridge", "cold"),
         ];
         let answer = |at: usize| Ok(rows[at].input.clone());
-        assert_eq!(pick(&rows, None, "cold"), answer(2));
-        assert_eq!(pick(&rows, None, "kettle"), answer(0));
-        assert_eq!(pick(&rows, None, "2"), answer(1));
-        assert_eq!(pick(&rows, None, "travel tea"), answer(1));
-        assert_eq!(pick(&rows, None, "tea"), Err(vec![0, 1]));
-        assert_eq!(pick(&rows, None, "boat"), Err(vec![]));
-        assert_eq!(pick(&rows, Some(2), ""), answer(2));
+        assert_eq!(pick(&rows, None, &[], "cold"), answer(2));
+        assert_eq!(pick(&rows, None, &[], "kettle"), answer(0));
+        assert_eq!(pick(&rows, None, &[], "2"), answer(1));
+        assert_eq!(pick(&rows, None, &[], "travel tea"), answer(1));
+        assert_eq!(pick(&rows, None, &[], "tea"), Err(vec![0, 1]));
+        assert_eq!(pick(&rows, None, &[], "boat"), Err(vec![]));
+        assert_eq!(pick(&rows, Some(2), &[], ""), answer(2));
     }
 
     #[test]
@@ -236,6 +258,7 @@ mod tests {
                     .collect(),
                 start: Some(0),
             },
+            spoken: Vec::new(),
         };
         let mut said = Vec::new();
         let answers = "7 blue\n";

@@ -8,6 +8,8 @@ use super::live;
 use super::parts;
 use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
 use crate::quantity::{Current, Power};
+use crate::report::Assumption;
+use crate::tables::occasions;
 
 /// What the user did.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -66,12 +68,22 @@ pub struct Question {
     pub total: usize,
 }
 
+impl Question {
+    /// Whether it asks for a shape that a person can only tell by looking: the drawings help.
+    pub(super) fn drawn(&self) -> bool {
+        matches!(
+            self.id,
+            "outlet-face" | "out-face" | "gear-plug" | "gear-ends"
+        )
+    }
+}
+
 /// Something worth saying after an answer: message `note-KEY`, given `values`.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Note {
     /// Which.
     pub key: &'static str,
-    /// Its values, as texts.
+    /// Its values, as texts; `@KEY,@KEY` is a list of messages.
     pub values: Vec<(&'static str, String)>,
 }
 
@@ -361,17 +373,17 @@ impl Machine {
     ///
     /// # Errors
     /// When it is no answer to the question; nothing has changed then.
-    pub fn answer(&mut self, input: Input) -> Result<Option<Note>, Reject> {
+    pub fn answer(&mut self, input: Input) -> Result<Vec<Note>, Reject> {
         match input {
             Input::Quit => {
                 self.left = true;
-                Ok(None)
+                Ok(Vec::new())
             }
-            Input::Explain | Input::Picture => Ok(None),
-            Input::Back => self.back().map(|()| None),
+            Input::Explain | Input::Picture => Ok(Vec::new()),
+            Input::Back => self.back().map(|()| Vec::new()),
             input => match self.here() {
                 Some(place) => self.take(&place, input),
-                None => self.pick_line(input).map(|()| None),
+                None => self.pick_line(input).map(|()| Vec::new()),
             },
         }
     }
@@ -405,10 +417,19 @@ impl Machine {
         Ok(())
     }
 
-    fn take(&mut self, place: &Place, input: Input) -> Result<Option<Note>, Reject> {
+    fn take(&mut self, place: &Place, input: Input) -> Result<Vec<Note>, Reject> {
         let said = self.said(place, input)?;
         self.check(place, &said)?;
-        self.keep(place.key(), said);
+        let added = match said
+            .text()
+            .and_then(|text| text.strip_prefix(steps::OCCASION))
+        {
+            Some(occasion) => Some(self.add_usual(place.at.n, occasion)?),
+            None => {
+                self.keep(place, said);
+                None
+            }
+        };
         self.cursor = match &self.cursor {
             Cursor::At {
                 from_page: Some(page),
@@ -422,11 +443,87 @@ impl Machine {
         {
             self.cursor = Cursor::Front;
         }
-        Ok(self.note(place))
+        Ok(added.into_iter().chain(self.note(place)).collect())
+    }
+
+    /// Names the usual things of an occasion that are not named yet, from load `n` on.
+    fn add_usual(&mut self, n: u8, occasion: &str) -> Result<Note, Reject> {
+        let usual = occasions::named(occasion).ok_or_else(|| Reject::new("choice"))?;
+        let what = |n: u8| format!("load.{n}.what");
+        let named: Vec<&str> = parts::loads(&self.draft)
+            .filter(|other| *other != n)
+            .filter_map(|other| self.draft.text(&what(other)))
+            .collect();
+        let missing: Vec<&str> = usual
+            .appliances
+            .iter()
+            .map(String::as_str)
+            .filter(|key| !named.contains(key))
+            .collect();
+        if missing.is_empty() {
+            return Err(Reject::new("all-named"));
+        }
+        let first_after = self.end_of("load", "what", steps::MOST_LOADS).unwrap_or(n);
+        let numbers = std::iter::once(n).chain(first_after.max(n + 1)..=steps::MOST_LOADS);
+        let added: Vec<(u8, String)> = numbers
+            .zip(missing.into_iter().map(str::to_owned))
+            .collect();
+        let things: Vec<String> = added
+            .iter()
+            .map(|(_, key)| format!("@appliance-{key}"))
+            .collect();
+        if added.len() > 1 {
+            self.forget_after("load", "what", first_after, steps::MOST_LOADS);
+        }
+        for (n, key) in added {
+            self.forget_figures(n);
+            self.draft.answers.insert(what(n), Said::Is(key));
+        }
+        let values = vec![("things", things.join(","))];
+        Ok(Note {
+            key: "added",
+            values,
+        })
+    }
+
+    /// The first number of a list of parts that is not named.
+    fn end_of(&self, list: &str, field: &str, most: u8) -> Option<u8> {
+        (1..=most).find(|n| {
+            let said = self.draft.text(&format!("{list}.{n}.{field}"));
+            matches!(said, None | Some("done"))
+        })
+    }
+
+    /// What was named after the end of a list, before it was ended there, does not come back
+    /// when the list grows again.
+    fn forget_after(&mut self, list: &str, field: &str, end: u8, most: u8) {
+        for n in end..=most {
+            self.draft.answers.remove(&format!("{list}.{n}.{field}"));
+        }
+    }
+
+    /// What a load uses belongs to the thing it was; how it is used may stay.
+    fn forget_figures(&mut self, n: u8) {
+        for field in [
+            "id",
+            "name",
+            "kind",
+            "draw",
+            "starting",
+            "factor",
+            "continuous",
+        ] {
+            self.draft.answers.remove(&format!("load.{n}.{field}"));
+        }
     }
 
     /// A shape may bring its breaker with it; one that does not leaves the breaker to be asked.
-    fn keep(&mut self, key: String, said: Said) {
+    fn keep(&mut self, place: &Place, said: Said) {
+        let key = place.key();
+        let other = self.draft.get(&key).is_some_and(|before| *before != said);
+        if other && place.step.id == "load-what" && said.text() != Some("removed") {
+            self.forget_figures(place.at.n);
+        }
         if let Some(breaker_key) = steps::breaker_key(&key) {
             let had = steps::face_said(&self.draft, &key);
             if let Some((shape, breaker)) = said.text().and_then(steps::split_face) {
@@ -476,6 +573,10 @@ impl Machine {
             Input::Skip if step.none => Ok(Said::None),
             Input::Skip => default().ok_or_else(|| Reject::new("no-skip")),
             Input::Unknown if step.unknown => Ok(Said::Unknown),
+            // What nobody can name must not be used, so it has no place in a plan.
+            Input::Unknown if matches!(step.field, "face" | "plug" | "ends") => {
+                Err(Reject::new("unknown-shape"))
+            }
             Input::Unknown => Err(Reject::new("no-unknown")),
             Input::Back | Input::Explain | Input::Picture | Input::Quit => {
                 Err(Reject::new("choice"))
@@ -673,6 +774,8 @@ impl Machine {
             .flow()
             .iter()
             .filter(|place| !self.is_answered(place))
+            // What is not named yet is no part.
+            .filter(|place| place.step.field != "what")
             .filter_map(|place| match place.step.group {
                 Group::Gear | Group::Out => Some(parts::gear_id(draft, place.at.n)),
                 Group::Load => loads
@@ -683,6 +786,46 @@ impl Machine {
             })
             .collect();
         live::dangers(draft, &unfinished)
+    }
+
+    /// What the plan takes for the answer to this question, which nobody knows.
+    pub(super) fn taken(&self, key: &str) -> Option<Assumption> {
+        let draft = &self.draft;
+        let place = self.places().into_iter().find(|place| place.key() == key)?;
+        let n = place.at.n;
+        let of = match place.step.group {
+            Group::Generator | Group::Fuel => "generator".to_owned(),
+            Group::Site => "site".into(),
+            Group::Outlets => {
+                let first = parts::outlets(draft).next()?;
+                format!("generator.outlet.{}", parts::outlet_id(draft, first))
+            }
+            Group::Outlet => format!("generator.outlet.{}", parts::outlet_id(draft, n)),
+            Group::Load => {
+                let ids = parts::load_ids(draft);
+                let (_, id) = ids.into_iter().find(|(other, _)| *other == n)?;
+                format!("load.{id}")
+            }
+            Group::Gear if parts::is_box(draft, n) => format!("box.{}", parts::gear_id(draft, n)),
+            Group::Gear => format!("cord.{}", parts::gear_id(draft, n)),
+            Group::Out => {
+                let out = parts::Place::Out(n, place.at.m, 1).id(draft);
+                format!("box.{}.outlet.{out}", parts::gear_id(draft, n))
+            }
+        };
+        let field = match (place.step.group, place.step.field) {
+            (Group::Site, "sleepers") => "sleepers_at",
+            (Group::Site, "alarm") => "co_alarm",
+            (Group::Site, "building") => "feeds_building",
+            (_, "draw") => "running",
+            (_, "factor") => "power_factor",
+            (_, "jacket") => "wire",
+            (_, field) => field,
+        };
+        let field = format!("{of}.{field}");
+        let plan = super::build::plan(draft, &|key| key.to_owned());
+        let assumed = crate::report::build(&plan).figures.assumed;
+        assumed.into_iter().find(|taken| taken.field == field)
     }
 
     fn title(&self, part: &str) -> Label {
@@ -817,16 +960,6 @@ impl Machine {
         if !rows.iter().any(|row| row.value == value) {
             return Err(Reject::new("choice"));
         }
-        let next_of = |list: &str, field: &str, most: u8| {
-            (1..=most)
-                .map(|n| format!("{list}.{n}.{field}"))
-                .find(|key| matches!(self.draft.text(key), None | Some("done")))
-                .map(|key| Cursor::At {
-                    key,
-                    from_page: Some("review".into()),
-                })
-                .ok_or_else(|| Reject::new("full"))
-        };
         self.cursor = match value.as_str() {
             "add" => Cursor::Part("add".into()),
             // Not told yet: its questions come in a row.
@@ -841,9 +974,9 @@ impl Machine {
                 Cursor::Front
             }
             "back" => Cursor::Front,
-            "add outlet" => next_of("outlet", "face", steps::MOST_OUTLETS)?,
-            "add load" => next_of("load", "what", steps::MOST_LOADS)?,
-            "add gear" => next_of("gear", "what", steps::MOST_GEAR)?,
+            "add outlet" => self.add("outlet", "face", steps::MOST_OUTLETS)?,
+            "add load" => self.add("load", "what", steps::MOST_LOADS)?,
+            "add gear" => self.add("gear", "what", steps::MOST_GEAR)?,
             part if page.id == "review" => Cursor::Part(part.to_owned()),
             question => Cursor::At {
                 key: question.to_owned(),
@@ -851,6 +984,18 @@ impl Machine {
             },
         };
         Ok(())
+    }
+
+    /// To the question that names one part more.
+    fn add(&mut self, list: &str, field: &str, most: u8) -> Result<Cursor, Reject> {
+        let end = self
+            .end_of(list, field, most)
+            .ok_or_else(|| Reject::new("full"))?;
+        self.forget_after(list, field, end + 1, most);
+        Ok(Cursor::At {
+            key: format!("{list}.{end}.{field}"),
+            from_page: Some("review".into()),
+        })
     }
 
     /// A finished interview goes on at the review page.

@@ -85,6 +85,9 @@ pub struct View {
     pub why: String,
     /// What is asked for.
     pub shape: Shape,
+    /// Typed words that stand for an input: "unknown", "none". Those of the plan file are always
+    /// among them, whatever the language.
+    pub spoken: Vec<(String, Input)>,
 }
 
 /// What a question looks like.
@@ -101,10 +104,8 @@ pub enum Shape {
     Line {
         /// What Enter takes.
         default: Option<String>,
-        /// What keys do.
+        /// What else may be typed; empty where nothing.
         hint: String,
-        /// Typed words that stand for an input: "unknown", "none".
-        spoken: Vec<(String, Input)>,
     },
 }
 
@@ -167,6 +168,7 @@ pub fn run(
     let mut machine = Machine::new(start);
     keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
     let mut told = live::Told::already(machine.dangers());
+    let mut explained = None;
     loop {
         let question = machine.question();
         let finished = |machine: &Machine| Outcome::Finished {
@@ -186,6 +188,7 @@ pub fn run(
         let mut tell = |text: &str| prompter.tell(text).map_err(InterviewError::Terminal);
         if input == Input::Explain {
             tell(&explanation(words, &question))?;
+            explained = Some(question.key);
             continue;
         }
         if input == Input::Picture {
@@ -195,10 +198,15 @@ pub fn run(
         }
         let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
         match machine.answer(input) {
-            Ok(note) => {
+            Ok(notes) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
-                if let Some(note) = note {
-                    tell(&words.with(&format!("note-{}", note.key), texts(&note.values)))?;
+                for note in notes {
+                    let values = resolved(words, &note.values);
+                    tell(&words.with(&format!("note-{}", note.key), texts(&values)))?;
+                }
+                if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
+                    let again = explained.as_ref() == Some(&question.key);
+                    tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
                     for news in told.update(machine.dangers()) {
@@ -209,6 +217,9 @@ pub fn run(
             }
             Err(reject) => {
                 tell(&words.with(&format!("reject-{}", reject.key), texts(&reject.values)))?;
+                if reject.key == "unknown-shape" {
+                    tell(&words.text("drawn-faces"))?;
+                }
             }
         }
         if machine.quit() {
@@ -249,22 +260,29 @@ fn texts<'a>(
         .map(|(name, value)| (*name, FluentValue::from(value.as_str())))
 }
 
+/// The values with messages in place of `@KEY`, and lists of them in place of `@KEY,@KEY`.
+fn resolved(words: &Words, values: &[(&'static str, String)]) -> Vec<(&'static str, String)> {
+    let resolve = |value: &String| {
+        if !value.starts_with('@') {
+            return value.clone();
+        }
+        let all: Vec<String> = value
+            .split(',')
+            .map(|word| words.text(word.trim_start_matches('@')))
+            .collect();
+        all.join(&words.text("list-comma"))
+    };
+    values
+        .iter()
+        .map(|(name, value)| (*name, resolve(value)))
+        .collect()
+}
+
 /// A label in words.
 fn label(words: &Words, label: &Label) -> String {
     match label {
         Label::Plain(text) => text.clone(),
-        Label::Word(key, values) => {
-            let values: Vec<(&'static str, String)> = values
-                .iter()
-                .map(|(name, value)| {
-                    let value = value
-                        .strip_prefix('@')
-                        .map_or_else(|| value.clone(), |word| words.text(word));
-                    (*name, value)
-                })
-                .collect();
-            words.with(key, texts(&values))
-        }
+        Label::Word(key, values) => words.with(key, texts(&resolved(words, values))),
         Label::Place(id, shape) => words.with(
             "label-place",
             [
@@ -318,7 +336,32 @@ pub fn view(words: &Words, question: &Question) -> View {
         question: text(""),
         why: text(".why"),
         shape: shape(words, question),
+        spoken: spoken(words, question),
     }
+}
+
+/// What typed words mean besides an answer: the language's own and those of the plan file.
+fn spoken(words: &Words, question: &Question) -> Vec<(String, Input)> {
+    // A name may be any word.
+    if matches!(question.kind, Kind::Text(Form::Name)) {
+        return Vec::new();
+    }
+    let mut spoken = Vec::new();
+    let mut say = |key: &str, stable: &str, input: &Input| {
+        let own = [words.text(key), words.text(&format!("{key}.also"))].join(",");
+        spoken.extend(
+            own.split(',')
+                .chain([stable])
+                .map(|word| (word.trim().to_lowercase(), input.clone())),
+        );
+    };
+    // Said where it cannot be taken, "unknown" is still understood: the reply says where to look.
+    say("typed-unknown", "unknown", &Input::Unknown);
+    if question.none {
+        say("typed-none", "none", &Input::Skip);
+    }
+    say("typed-picture", "tree", &Input::Picture);
+    spoken
 }
 
 fn shape(words: &Words, question: &Question) -> Shape {
@@ -341,16 +384,15 @@ fn shape(words: &Words, question: &Question) -> Shape {
             })
             .collect(),
         Kind::YesNo => ["yes", "no"]
-            .map(|value| {
-                row(
-                    words.text(&format!("pick-{value}")),
-                    Input::Answer(value.to_owned()),
-                )
+            .map(|value| Row {
+                text: words.text(&format!("pick-{value}")),
+                also: words.text(&format!("pick-{value}.also")),
+                input: Input::Answer(value.to_owned()),
             })
             .into(),
         Kind::Text(_) => return line(words, question),
     };
-    if question.unknown {
+    if question.unknown || question.drawn() {
         rows.push(row(words.text("pick-unknown"), Input::Unknown));
     }
     let review = question.key == "review";
@@ -374,7 +416,6 @@ fn shape(words: &Words, question: &Question) -> Shape {
 }
 
 fn line(words: &Words, question: &Question) -> Shape {
-    let mut spoken = Vec::new();
     let mut hints = Vec::new();
     if question.unknown {
         let enter = question.default == Suggestion::Said(Said::Unknown);
@@ -385,22 +426,9 @@ fn line(words: &Words, question: &Question) -> Shape {
             (false, false) => "hint-unknown",
         }));
     }
-    // Said where it cannot be taken, it is still understood: the reply says where to look.
-    if !matches!(question.kind, Kind::Text(Form::Name)) {
-        for key in ["typed-unknown", "typed-unknown.also"] {
-            let also = words.text(key);
-            spoken.extend(
-                also.split(',')
-                    .map(|word| (word.trim().to_lowercase(), Input::Unknown)),
-            );
-        }
-    }
-    spoken.push((words.text("typed-picture").to_lowercase(), Input::Picture));
     if question.none {
         hints.push(words.text("hint-none"));
-        spoken.push((words.text("typed-none").to_lowercase(), Input::Skip));
     }
-    hints.push(words.text("hint-keys"));
     let default = match &question.default {
         Suggestion::Nothing => None,
         Suggestion::Word(word) => Some(words.text(word)),
@@ -414,7 +442,6 @@ fn line(words: &Words, question: &Question) -> Shape {
     Shape::Line {
         default,
         hint: hints.join(&words.text("hint-between")),
-        spoken,
     }
 }
 
@@ -422,14 +449,20 @@ fn line(words: &Words, question: &Question) -> Shape {
 fn explanation(words: &Words, question: &Question) -> String {
     let key = format!("ask-{}.help", question.id);
     let mut text = words.text(&key);
-    if matches!(
-        question.id,
-        "outlet-face" | "out-face" | "gear-what" | "gear-plug" | "gear-ends" | "load-plug"
-    ) {
+    if question.drawn() || matches!(question.id, "gear-what" | "load-plug") {
         text.push_str("\n\n");
         text.push_str(&words.text("drawn-faces"));
     }
     text
+}
+
+/// What follows from an answer that nobody knows, and how to find it out.
+fn not_known(words: &Words, machine: &Machine, question: &Question, explained: bool) -> String {
+    match machine.taken(&question.key) {
+        Some(taken) => words.assumption(&taken),
+        None if explained => words.text("note-unknown"),
+        None => words.text("note-unknown") + "\n" + &explanation(words, question),
+    }
 }
 
 /// What a typed line means: a spoken word, a key word for back or help, or an answer.

@@ -8,8 +8,8 @@ use super::form::Form;
 use super::parts::{self, Place};
 use crate::plan::LoadKind;
 use crate::quantity::Quantity;
-use crate::tables::appliances;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
+use crate::tables::{appliances, occasions};
 
 /// A part of the interview.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -569,6 +569,9 @@ pub(super) const OUTLET_AFTER: &[Step] = &[
 /// The most different things to run.
 pub(super) const MOST_LOADS: u8 = 60;
 
+/// Before the key of an occasion, where its usual things are picked all at once.
+pub(super) const OCCASION: &str = "occasion-";
+
 fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
     let mut items: Vec<Item> = appliances::all()
         .iter()
@@ -584,6 +587,18 @@ fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
             also: Some(format!("appliance-{}.also", appliance.key)),
         })
         .collect();
+    let usual = occasions::all().iter().map(|occasion| Item {
+        value: format!("{OCCASION}{}", occasion.key),
+        label: Label::Word(
+            "pick-load-what-occasion".into(),
+            vec![
+                ("name", format!("@occasion-{}", occasion.key)),
+                ("count", occasion.appliances.len().to_string()),
+            ],
+        ),
+        also: Some("pick-load-what-occasion.also".into()),
+    });
+    items.splice(0..0, usual);
     items.insert(0, Item::new("own", Label::word("pick-load-what-own")));
     ended(
         items,
@@ -634,6 +649,7 @@ pub(super) const LOAD: &[Step] = &[
             )
         }),
     )
+    .unknown()
     .when(own_first)
     .suggest(|draft, at| {
         table(draft, at).map_or_else(|| said("motor"), |a| said(parts::kind_word(a.kind)))

@@ -3,6 +3,7 @@
 use std::io::{IsTerminal, Write};
 
 use anstyle::Style;
+use crossterm::event::{Event, KeyCode, KeyModifiers};
 use inquire::ui::{RenderConfig, StyleSheet, Styled};
 use inquire::{InquireError, Select, Text};
 
@@ -18,23 +19,48 @@ pub fn present() -> bool {
     std::io::stdin().is_terminal() && std::io::stderr().is_terminal()
 }
 
+/// Leaves the terminal as it was before a question, for whoever ends the program in the middle of
+/// one.
+pub fn give_back() {
+    if !crossterm::terminal::is_raw_mode_enabled().unwrap_or(false) {
+        return;
+    }
+    let _ = crossterm::terminal::disable_raw_mode();
+    let _ = crossterm::execute!(
+        std::io::stderr(),
+        crossterm::event::DisableBracketedPaste,
+        crossterm::cursor::Show,
+        crossterm::style::Print("\n")
+    );
+}
+
 /// Asks at the terminal, on the error stream, so that output can still be sent elsewhere.
 #[derive(Debug)]
 pub struct Terminal {
-    hint: String,
+    list_keys: String,
+    line_keys: String,
+    between: String,
     first_line: String,
     colour: bool,
+    /// The answer was the first of several lines.
+    pasted: bool,
+    /// Ctrl-C came right behind an answer.
+    interrupted: bool,
 }
 
 impl Terminal {
-    /// With the line that says what keys do in a list.
+    /// With the lines that say what keys do.
     #[must_use]
     pub fn new(words: &crate::words::Words) -> Self {
         Self {
-            hint: words.text("hint-list"),
+            list_keys: words.text("hint-list"),
+            line_keys: words.text("hint-keys"),
+            between: words.text("hint-between"),
             first_line: words.text("note-first-line"),
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
+            pasted: false,
+            interrupted: false,
         }
     }
 
@@ -132,6 +158,9 @@ fn cut(text: &str, width: usize) -> String {
 
 impl Prompter for Terminal {
     fn ask(&mut self, view: &View) -> Result<Input, PromptError> {
+        if self.interrupted {
+            return Err(PromptError::Interrupted);
+        }
         Self::write("", false)?;
         if !view.progress.is_empty() {
             Self::write(&view.progress, false)?;
@@ -139,18 +168,25 @@ impl Prompter for Terminal {
         Self::write(&view.question, true)?;
         Self::write(&view.why, false)?;
         let answer = match &view.shape {
-            Shape::Line {
-                default,
-                hint,
-                spoken,
-            } => {
+            Shape::Line { default, hint } => {
+                let hint = if hint.is_empty() {
+                    self.line_keys.clone()
+                } else {
+                    [hint.as_str(), &self.line_keys].join(&self.between)
+                };
                 let mut prompt = Text::new("")
                     .with_render_config(self.look())
-                    .with_help_message(hint);
+                    .with_help_message(&hint);
                 if let Some(default) = default {
                     prompt = prompt.with_default(default);
                 }
-                prompt.prompt().map(|text| typed(&text, spoken))
+                prompt.prompt().map(|text| {
+                    // A paste may have brought several lines.
+                    let mut lines = text.lines().filter(|line| !line.trim().is_empty());
+                    let first = lines.next().unwrap_or_default();
+                    self.pasted = lines.next().is_some();
+                    typed(first, &view.spoken)
+                })
             }
             Shape::List { rows, start } => self.pick(rows, *start),
         };
@@ -185,13 +221,21 @@ impl Prompter for Terminal {
 impl Terminal {
     /// What is already waiting when an answer has just been given came with it in one paste: its
     /// further lines would answer questions that nobody has read.
-    fn drop_pasted(&self) -> std::io::Result<()> {
-        let mut dropped = false;
+    fn drop_pasted(&mut self) -> std::io::Result<()> {
+        let mut dropped = std::mem::take(&mut self.pasted);
         while crossterm::event::poll(std::time::Duration::ZERO)? {
-            crossterm::event::read()?;
-            dropped = true;
+            match crossterm::event::read()? {
+                Event::Key(key)
+                    if key.code == KeyCode::Char('c')
+                        && key.modifiers.contains(KeyModifiers::CONTROL) =>
+                {
+                    self.interrupted = true;
+                }
+                Event::Key(_) | Event::Paste(_) => dropped = true,
+                _ => {}
+            }
         }
-        if dropped {
+        if dropped && !self.interrupted {
             Self::write(&self.first_line, false)?;
         }
         Ok(())
@@ -219,7 +263,7 @@ impl Terminal {
         };
         Select::new("", shown)
             .with_render_config(self.look())
-            .with_help_message(&self.hint)
+            .with_help_message(&self.list_keys)
             .with_page_size(page(rows.len()))
             .with_starting_cursor(start.unwrap_or(0))
             .with_scorer(&score)

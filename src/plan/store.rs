@@ -17,6 +17,9 @@ use super::Id;
 /// smaller.
 pub const LARGEST_PLAN: u64 = 4 * 1024 * 1024;
 
+/// How the name begins and ends of a file that is being written.
+const HALF: (&str, &str) = (".tallywatt-", ".part");
+
 /// Why a file could not be read or written. The words are the message [`StoreError::key`], given
 /// `path`, `reason` and `line`; see [`crate::words::problem::store`].
 #[derive(Debug, thiserror::Error)]
@@ -206,7 +209,7 @@ fn prepare(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
         return Err(fail(ErrorKind::PermissionDenied.into()));
     }
     let mut builder = Builder::new();
-    builder.prefix(".tallywatt-").suffix(".part");
+    builder.prefix(HALF.0).suffix(HALF.1);
     #[cfg(unix)]
     {
         use std::os::unix::fs::PermissionsExt;
@@ -239,6 +242,20 @@ fn sync_folder(folder: &Path) {
     }
     #[cfg(not(unix))]
     let _ = folder;
+}
+
+/// Removes what a run that was killed left half written. A run that is alive writes for a moment,
+/// so what is an hour old is nobody's.
+fn sweep(entry: &fs::DirEntry) {
+    let name = entry.file_name();
+    let half = name
+        .to_str()
+        .is_some_and(|name| name.starts_with(HALF.0) && name.ends_with(HALF.1));
+    let age = || entry.metadata().ok()?.modified().ok()?.elapsed().ok();
+    if half && age().is_some_and(|age| age.as_secs() > 3600) {
+        // If it cannot be removed, it does no harm.
+        let _ = fs::remove_file(entry.path());
+    }
 }
 
 /// The folder of unfinished interviews.
@@ -302,6 +319,7 @@ impl Drafts {
         for entry in entries {
             let entry = entry.map_err(fail)?;
             let name = entry.file_name();
+            sweep(&entry);
             let name = name.to_str().and_then(|name| name.strip_suffix(".toml"));
             if let Some(name) = name.and_then(Id::new) {
                 let saved = entry.metadata().and_then(|about| about.modified()).ok();
@@ -312,18 +330,26 @@ impl Drafts {
         Ok(drafts)
     }
 
-    /// A name that no draft has: the stem itself, or with a number after it.
+    /// Begins a draft for this run alone, under a name that no draft has: the stem itself, or
+    /// with a number after it.
     ///
     /// # Errors
-    /// When the folder cannot be read.
-    pub fn free_name(&self, stem: &Id) -> Result<Id, StoreError> {
-        let taken: Vec<Id> = self.list()?.into_iter().map(|entry| entry.name).collect();
+    /// When the folder cannot be made.
+    pub fn begin(&self, stem: &Id) -> Result<Draft, StoreError> {
         let head: String = stem.as_str().chars().take(Id::LONGEST - 8).collect();
         let numbered = (2_usize..).filter_map(|number| Id::new(&format!("{head}-{number}")));
-        Ok(std::iter::once(stem.clone())
-            .chain(numbered)
-            .find(|name| !taken.contains(name))
-            .unwrap_or_else(|| stem.clone()))
+        for name in std::iter::once(stem.clone()).chain(numbered) {
+            match self.open(&name) {
+                // Another run may begin at the same moment and be first to a name.
+                Err(StoreError {
+                    fault: Fault::InUse,
+                    ..
+                }) => {}
+                Ok(draft) if draft.path.exists() => {}
+                other => return other,
+            }
+        }
+        self.open(stem)
     }
 
     /// Opens a draft, new or old, for this run alone.
@@ -517,12 +543,13 @@ mod tests {
         let drafts = Drafts::at(dir.path());
         assert_eq!(drafts.list().unwrap(), []);
         let name = Id::new("camp").unwrap();
-        assert_eq!(drafts.free_name(&name).unwrap(), name);
-        let draft = drafts.open(&name).unwrap();
+        let draft = drafts.begin(&name).unwrap();
         assert_eq!(draft.load().unwrap(), None);
+        // Not on the disk yet, it has its name already.
+        assert_eq!(drafts.begin(&name).unwrap().name().as_str(), "camp-2");
         draft.save("format = 1\n").unwrap();
         assert_eq!(draft.load().unwrap().as_deref(), Some("format = 1\n"));
-        assert_eq!(drafts.free_name(&name).unwrap().as_str(), "camp-2");
+        assert_eq!(drafts.begin(&name).unwrap().name().as_str(), "camp-2");
 
         // Another run is refused while this one has it, and has it afterwards.
         assert_eq!(drafts.open(&name).unwrap_err().key(), "store-in-use");
@@ -540,7 +567,23 @@ mod tests {
         let drafts = Drafts::at(dir.path());
         let stem = Id::new(&"x".repeat(Id::LONGEST)).unwrap();
         drafts.open(&stem).unwrap().save("").unwrap();
-        let free = drafts.free_name(&stem).unwrap();
-        assert_ne!(free, stem);
+        assert_ne!(*drafts.begin(&stem).unwrap().name(), stem);
+    }
+
+    #[test]
+    fn what_a_killed_run_left_is_swept_up_after_an_hour() {
+        let dir = folder();
+        let drafts = Drafts::at(dir.path());
+        let name = Id::new("camp").unwrap();
+        drafts.begin(&name).unwrap().save("x").unwrap();
+        let (old, new) = (".tallywatt-1.part", ".tallywatt-2.part");
+        for half in [old, new] {
+            let file = File::create(drafts.folder().join(half)).unwrap();
+            let passed = std::time::Duration::from_secs(if half == old { 4000 } else { 0 });
+            file.set_modified(SystemTime::now() - passed).unwrap();
+        }
+        assert_eq!(drafts.list().unwrap().len(), 1);
+        assert!(!drafts.folder().join(old).exists());
+        assert!(drafts.folder().join(new).exists());
     }
 }

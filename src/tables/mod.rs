@@ -11,6 +11,7 @@ pub mod derating;
 pub mod exhaust;
 pub mod kinds;
 pub mod motors;
+pub mod occasions;
 pub mod shape;
 pub mod source;
 pub mod volts;

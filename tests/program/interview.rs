@@ -605,3 +605,106 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     assert_eq!(status, Some(65), "{said}");
     assert!(said.contains("speed"), "{said}");
 }
+
+#[test]
+fn control_c_behind_an_answer_and_between_questions() {
+    let home = tempfile::tempdir().unwrap();
+    let file = home.path().join("data/drafts/plan.toml");
+    // In one burst with the answer.
+    let mut person = Person::sits_down(home.path(), 80);
+    person.is_asked("How much power can it");
+    person.types("2800 W\r\u{3}");
+    assert_eq!(person.ends(), 130);
+    person.sees("Your answers are kept");
+    assert!(std::fs::read_to_string(&file).unwrap().contains("2800 W"));
+    // As a signal, which is what it is while no question reads the keys; the terminal is given
+    // back as it was.
+    for signal in ["INT", "TERM"] {
+        let mut person = Person::sits_down(home.path(), 80);
+        let before = person.master.get_termios().unwrap();
+        person.answers("Go on with an unfinished plan?", "");
+        person.is_asked("And for a few seconds");
+        assert_ne!(person.master.get_termios().unwrap(), before);
+        let id = person.child.process_id().unwrap().to_string();
+        let sent = std::process::Command::new("kill")
+            .args(["-s", signal, &id])
+            .status();
+        assert!(sent.unwrap().success());
+        assert_eq!(person.ends(), if signal == "INT" { 130 } else { 143 });
+        person.sees("Your answers are kept");
+        assert_eq!(person.master.get_termios().unwrap(), before);
+    }
+}
+
+#[test]
+fn a_bracketed_paste_is_text_and_its_first_line_the_answer() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down(home.path(), 80);
+    person.is_asked("How much power can it");
+    assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
+    person.types("\u{1b}[200~2800\u{1b}[201~");
+    person.types("\u{1b}[200~ W\r\n9999 W\r\n<html>\r\n\u{1b}[201~\r");
+    person.sees("Only the first line of that was taken");
+    person.is_asked("And for a few seconds");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+    assert!(
+        draft.contains("2800 W") && !draft.contains("generator.peak"),
+        "{draft}"
+    );
+}
+
+#[test]
+fn two_who_change_one_plan_file_both_get_their_changes() {
+    let home = tempfile::tempdir().unwrap();
+    let plan = home.path().join("ours.toml");
+    let text = tallywatt::plan::demo::WEEKEND;
+    tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
+    let mut one = Person::sits_down_at(home.path(), 40, 80, &[], &["ask", "ours.toml", "--plain"]);
+    one.sees("Is this right?");
+    for line in ["site", "site.sleepers", "80 ft", "back", "check"] {
+        one.sees("> ");
+        one.screen = blank(80);
+        one.types(&format!("{line}\n"));
+    }
+    one.sees("What now?");
+    // Meanwhile another does the same, from what stood there, and is done first.
+    let (status, said) = piped(
+        home.path(),
+        &["ask", "ours.toml"],
+        "site\nsite.ground\ndry\nback\ncheck\nsave\n",
+    );
+    assert_eq!(status, Some(0), "{said}");
+    one.screen = blank(80);
+    one.types("save\n");
+    one.sees("has been changed meanwhile");
+    one.sees("Is this right?");
+    one.types("check\n");
+    one.sees("What now?");
+    one.types("save\n");
+    assert_eq!(one.ends(), 0);
+    let both = text
+        .replacen("sleepers_at = \"12 ft\"", "sleepers_at = \"80 ft\"", 1)
+        .replacen("ground = \"wet\"", "ground = \"dry\"", 1);
+    assert_ne!(both.replacen("\"dry\"", "\"wet\"", 1), both);
+    assert_eq!(std::fs::read_to_string(&plan).unwrap(), both);
+}
+
+#[test]
+fn the_effect_of_a_change_is_told() {
+    let home = tempfile::tempdir().unwrap();
+    let plan = home.path().join("ours.toml");
+    tallywatt::plan::store::write_atomic(&plan, tallywatt::plan::demo::WEEKEND.as_bytes()).unwrap();
+    let (_, said) = piped(
+        home.path(),
+        &["ask", "ours.toml"],
+        "check\nchange\nsite\nsite.sleepers\n80 ft\nback\ncheck\nchange\ncheck\n",
+    );
+    let effect = said.split("What your change has done:").nth(1).unwrap();
+    assert!(effect.trim_start().starts_with("- gone: DANGER"), "{said}");
+    assert!(
+        said.contains("- the findings are the same as before"),
+        "{said}"
+    );
+}

@@ -1,0 +1,146 @@
+//! What comes after the check: save, print, change or leave.
+
+use std::path::{Path, PathBuf};
+
+use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View};
+use tallywatt::plan::{Plan, store};
+use tallywatt::report::Report;
+use tallywatt::words::Words;
+
+use super::edited::Edited;
+use crate::cli::failure::{Failure, Kind};
+use crate::cli::{Done, prints};
+
+/// What to do with a plan that has been checked.
+pub(super) enum After {
+    Save,
+    Print(PathBuf),
+    Change,
+    Leave,
+    Interrupted,
+    Ended,
+}
+
+/// Asks for it.
+pub(super) fn after(
+    prompter: &mut dyn Prompter,
+    plan: &Plan,
+    edited: Option<&Edited>,
+    words: &Words,
+) -> Result<After, Failure> {
+    let row = |key: &str, value: &str| Row {
+        text: words.text(key),
+        also: String::new(),
+        input: Input::Answer(value.to_owned()),
+    };
+    let mut rows = vec![
+        row("interview-after-print", "print"),
+        row("interview-after-change", "change"),
+        row("interview-after-leave", "leave"),
+    ];
+    if edited.is_some() {
+        rows.insert(0, row("interview-after-save", "save"));
+    }
+    let what = View {
+        progress: String::new(),
+        question: words.text("interview-after"),
+        why: words.text("interview-after.why"),
+        shape: Shape::List {
+            rows,
+            start: Some(0),
+        },
+        spoken: Vec::new(),
+    };
+    loop {
+        match ask(prompter, &what)? {
+            Answered::Ended => return Ok(After::Ended),
+            Answered::Interrupted => return Ok(After::Interrupted),
+            Answered::Input(Input::Back) => return Ok(After::Change),
+            Answered::Input(Input::Answer(value)) => match value.as_str() {
+                "print" => {}
+                "save" => return Ok(After::Save),
+                "change" => return Ok(After::Change),
+                "leave" => return Ok(After::Leave),
+                _ => continue,
+            },
+            Answered::Input(_) => continue,
+        }
+        let usual = format!("tallywatt-{}", interview::stem(&plan.site.name));
+        let folder = View {
+            progress: String::new(),
+            question: words.text("interview-folder"),
+            why: words.text("interview-folder.why"),
+            shape: Shape::Line {
+                default: Some(usual.clone()),
+                hint: String::new(),
+            },
+            spoken: Vec::new(),
+        };
+        loop {
+            let into = match ask(prompter, &folder)? {
+                Answered::Ended => return Ok(After::Ended),
+                Answered::Interrupted => return Ok(After::Interrupted),
+                Answered::Input(Input::Back) => break,
+                Answered::Input(Input::Explain) => {
+                    prompter
+                        .tell(&words.text("interview-folder.help"))
+                        .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+                    continue;
+                }
+                Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
+                Answered::Input(_) => PathBuf::from(&usual),
+            };
+            // Another plan may live there, and writing would lose it.
+            let own = edited.is_some_and(|edited| edited.is(&into.join("plan.toml")));
+            if !own && into.join("plan.toml").exists() || into.is_file() {
+                let path = into.display().to_string();
+                prompter
+                    .tell(&words.with("interview-folder-taken", [("dir", path.into())]))
+                    .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+                continue;
+            }
+            return Ok(After::Print(into));
+        }
+    }
+}
+
+enum Answered {
+    Input(Input),
+    Interrupted,
+    Ended,
+}
+
+fn ask(prompter: &mut dyn Prompter, view: &View) -> Result<Answered, Failure> {
+    match prompter.ask(view) {
+        Ok(input) => Ok(Answered::Input(input)),
+        Err(PromptError::Interrupted) => Ok(Answered::Interrupted),
+        Err(PromptError::Ended) => Ok(Answered::Ended),
+        Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
+    }
+}
+
+/// The prints, the report and the plan in one folder.
+pub(super) fn print(
+    into: &Path,
+    plan: &Plan,
+    text: &str,
+    report: &Report,
+    words: &Words,
+) -> Result<Done, Failure> {
+    let mut files = prints::render(plan, report, words, &prints::defaults())?;
+    let json = report
+        .to_json()
+        .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+    files.push(("report.json".to_owned(), (json + "\n").into_bytes()));
+    files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
+    store::write_set(into, files.iter().map(|(name, bytes)| (name, bytes)))
+        .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+    let shown = std::path::absolute(into).unwrap_or_else(|_| into.to_owned());
+    let mut output = words.with("print-wrote", [("dir", shown.display().to_string().into())]);
+    for (name, _) in &files {
+        output.push_str("\n  ");
+        output.push_str(name);
+    }
+    output.push('\n');
+    Ok(Done::saying(output))
+}

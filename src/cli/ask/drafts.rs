@@ -1,0 +1,212 @@
+//! Drafts on disk: which to go on with, and keeping each answer.
+
+use std::collections::BTreeMap;
+use std::io;
+use std::time::SystemTime;
+
+use tallywatt::interview::{
+    self, Draft, Input, Keep, PromptError, Prompter, Row, Said, Shape, View,
+};
+use tallywatt::plan::Id;
+use tallywatt::plan::store::{self, Drafts, StoreError};
+use tallywatt::words::Words;
+
+use super::STEM;
+use super::edited::Edited;
+use crate::cli::failure::{Failure, Kind};
+use crate::cli::{Done, prints};
+
+/// Keeps the draft, but for one that changes nothing in the plan file it was made from.
+pub(super) struct Keeper {
+    pub(super) kept: Kept,
+    pub(super) unchanged: Option<BTreeMap<String, Said>>,
+}
+
+impl Keep for Keeper {
+    fn keep(&mut self, draft: &Draft) -> io::Result<()> {
+        if self.unchanged.as_ref() == Some(&draft.answers) {
+            return Ok(());
+        }
+        self.unchanged = None;
+        self.kept.keep(draft)
+    }
+}
+
+/// A draft on disk.
+pub(super) struct Kept(store::Draft);
+
+impl Kept {
+    /// The plan file holds all of it now.
+    pub(super) fn remove(self, words: &Words) -> Result<(), Failure> {
+        self.0
+            .remove()
+            .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))
+    }
+}
+
+impl Keep for Kept {
+    fn keep(&mut self, draft: &Draft) -> io::Result<()> {
+        self.0.save(&draft.to_text()).map_err(io::Error::other)
+    }
+}
+
+pub(super) enum Opened {
+    Draft(Kept, Draft),
+    Stopped(Done),
+}
+
+/// Goes on with changes to a file that were not saved, else begins with what is in it.
+pub(super) fn open_file(
+    prompter: &mut dyn Prompter,
+    drafts: &Drafts,
+    edited: &Edited,
+    words: &Words,
+) -> Result<Opened, Failure> {
+    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
+    for entry in drafts.list().map_err(|error| fail(&error))? {
+        // As in `open`: what another run has, or nobody can read, is left alone.
+        let Ok(kept) = drafts.open(&entry.name) else {
+            continue;
+        };
+        let Some(mut draft) = kept
+            .load()
+            .ok()
+            .flatten()
+            .and_then(|text| Draft::from_text(&text).ok())
+        else {
+            continue;
+        };
+        if draft.plan == edited.draft.plan {
+            entry.name.as_str().clone_into(&mut draft.name);
+            prompter
+                .tell(&words.text("interview-goes-on"))
+                .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+            return Ok(Opened::Draft(Kept(kept), draft));
+        }
+    }
+    let stem = edited
+        .path
+        .file_stem()
+        .unwrap_or_default()
+        .to_string_lossy();
+    let stem = Id::new(&interview::stem(&stem))
+        .ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
+    let kept = drafts.begin(&stem).map_err(|error| fail(&error))?;
+    let mut draft = edited.draft.clone();
+    kept.name().as_str().clone_into(&mut draft.name);
+    Ok(Opened::Draft(Kept(kept), draft))
+}
+
+/// Offers to go on with an unfinished plan, else begins a new one.
+pub(super) fn open(
+    prompter: &mut dyn Prompter,
+    drafts: &Drafts,
+    resume: bool,
+    words: &Words,
+) -> Result<Opened, Failure> {
+    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
+    let begin = || {
+        let stem = Id::new(STEM).ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
+        let kept = drafts.begin(&stem).map_err(|error| fail(&error))?;
+        let draft = Draft::new(kept.name().as_str());
+        Ok(Opened::Draft(Kept(kept), draft))
+    };
+    let mut unfinished = Vec::new();
+    for entry in drafts.list().map_err(|error| fail(&error))? {
+        if !resume {
+            break;
+        }
+        // One that another run has open, or that cannot be read, is left alone.
+        let Ok(kept) = drafts.open(&entry.name) else {
+            continue;
+        };
+        let Ok(Some(text)) = kept.load() else {
+            continue;
+        };
+        let Ok(mut draft) = Draft::from_text(&text) else {
+            continue;
+        };
+        entry.name.as_str().clone_into(&mut draft.name);
+        if draft.answers.is_empty() {
+            // Left before the first answer: nothing to go on with, so nothing to pile up.
+            kept.remove().map_err(|error| fail(&error))?;
+        } else {
+            unfinished.push((kept, draft, entry.saved));
+        }
+    }
+    if unfinished.is_empty() {
+        return begin();
+    }
+    let mut rows: Vec<Row> = unfinished
+        .iter()
+        .enumerate()
+        .map(|(at, (_, draft, saved))| Row {
+            text: words.with(
+                "interview-resume-row",
+                [
+                    ("draft", draft.name.as_str().into()),
+                    ("name", called(draft).into()),
+                    ("count", draft.answers.len().into()),
+                    ("age", age(*saved, words).into()),
+                ],
+            ),
+            also: String::new(),
+            input: Input::Answer(at.to_string()),
+        })
+        .collect();
+    rows.push(Row {
+        text: words.text("interview-resume-new"),
+        also: String::new(),
+        input: Input::Skip,
+    });
+    let view = View {
+        progress: String::new(),
+        question: words.text("interview-resume-question"),
+        why: words.text("interview-resume-why"),
+        shape: Shape::List {
+            rows,
+            start: Some(0),
+        },
+        spoken: Vec::new(),
+    };
+    match prompter.ask(&view) {
+        Ok(Input::Answer(at)) => {
+            let at = at.parse::<usize>().unwrap_or(0).min(unfinished.len() - 1);
+            let (kept, draft, _) = unfinished.swap_remove(at);
+            Ok(Opened::Draft(Kept(kept), draft))
+        }
+        Ok(Input::Back) | Err(PromptError::Ended) => Ok(Opened::Stopped(Done {
+            output: String::new(),
+            status: 0,
+        })),
+        Ok(_) => begin(),
+        Err(PromptError::Interrupted) => Err(Failure::text(
+            Kind::Interrupted,
+            words.text("interview-stopped"),
+        )),
+        Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
+    }
+}
+
+/// How long ago a draft was saved.
+fn age(saved: Option<SystemTime>, words: &Words) -> String {
+    let minutes = saved
+        .and_then(|saved| saved.elapsed().ok())
+        .map_or(0, |passed| passed.as_secs() / 60);
+    let (key, count) = match minutes {
+        0..60 => ("interview-age-minutes", minutes),
+        60..1440 => ("interview-age-hours", minutes / 60),
+        _ => ("interview-age-days", minutes / 1440),
+    };
+    words.with(key, [("count", count.into())])
+}
+
+/// What the user calls the weekend or the set of a draft, or else how large the set is.
+fn called(draft: &Draft) -> String {
+    ["site.name", "generator.name", "generator.rated"]
+        .into_iter()
+        .filter_map(|key| draft.answers.get(key).and_then(Said::text))
+        .find(|text| !text.starts_with('@'))
+        .unwrap_or_default()
+        .to_owned()
+}

@@ -1,0 +1,233 @@
+//! The interview: with no command, questions until there is a plan; then its check and its
+//! prints.
+
+mod after;
+mod drafts;
+mod edited;
+mod interrupt;
+
+use std::fs::File;
+use std::io::{self, BufRead as _, BufReader, IsTerminal as _};
+use std::path::Path;
+
+use tallywatt::interview::lines::Lines;
+use tallywatt::interview::terminal::{self, Terminal};
+use tallywatt::interview::{self, InterviewError, Outcome, Prompter};
+use tallywatt::plan;
+use tallywatt::plan::store::{self, Drafts, StoreError};
+use tallywatt::report::{self, Report};
+use tallywatt::words::Words;
+
+use after::After;
+use drafts::{Keeper, Opened};
+use edited::Edited;
+
+use super::args::How;
+use super::failure::{Failure, Kind};
+use super::{Done, check, prints, say};
+
+/// Where tests and people with a bin of their own keep drafts.
+const DATA: &str = "TALLYWATT_DATA";
+
+/// What a new draft is called on disk.
+const STEM: &str = "plan";
+
+/// Interviews for a new plan, or about the one in a file.
+pub(super) fn interview(how: &How, file: Option<&Path>, words: &Words) -> Result<Done, Failure> {
+    let plain = how.plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
+    let said = anstream::stderr;
+    match &how.answers {
+        Some(path) if path.as_os_str() == "-" => hold(
+            &mut Lines::new(io::stdin().lock(), said()),
+            false,
+            file,
+            words,
+        ),
+        Some(path) => {
+            let open = File::open(path).map_err(|error| {
+                let context = words.with(
+                    "failure-read",
+                    [("path", path.display().to_string().into())],
+                );
+                Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
+            })?;
+            let mut lines = Lines::new(BufReader::new(open), said());
+            hold(&mut lines, false, file, words)
+        }
+        None if io::stdin().is_terminal() && plain => {
+            let mut lines = Lines::at_a_terminal(io::stdin().lock(), said(), words);
+            hold(&mut lines, true, file, words)
+        }
+        None if terminal::present() => hold(&mut Terminal::new(words), true, file, words),
+        None => {
+            // Piped answers, if there are any.
+            let mut input = io::stdin().lock();
+            let piped =
+                !io::stdin().is_terminal() && input.fill_buf().is_ok_and(|bytes| !bytes.is_empty());
+            if piped {
+                return hold(&mut Lines::new(input, said()), false, file, words);
+            }
+            Err(
+                Failure::text(Kind::Usage, words.text("interview-no-terminal"))
+                    .hint(words.text("interview-no-terminal-help")),
+            )
+        }
+    }
+}
+
+/// The whole of it. `resume`: whether to offer unfinished plans.
+fn hold(
+    prompter: &mut dyn Prompter,
+    resume: bool,
+    file: Option<&Path>,
+    words: &Words,
+) -> Result<Done, Failure> {
+    let drafts = std::env::var_os(DATA)
+        .filter(|folder| !folder.is_empty())
+        .map(|folder| Drafts::at(Path::new(&folder)))
+        .or_else(Drafts::usual)
+        .ok_or_else(|| Failure::text(Kind::CannotWrite, words.text("interview-no-home")))?;
+    let asked = file.map(|path| Edited::open(path, words)).transpose()?;
+    let opened = match &asked {
+        Some(edited) => drafts::open_file(prompter, &drafts, edited, words)?,
+        None => drafts::open(prompter, &drafts, resume, words)?,
+    };
+    let (kept, mut draft) = match opened {
+        Opened::Draft(kept, draft) => (kept, draft),
+        Opened::Stopped(stopped) => return Ok(stopped),
+    };
+    // A draft of changes to a file goes on with that file.
+    let edited = match (asked, &draft.plan) {
+        (_, Some(path)) => Some(Edited::resume(&draft, path, words)?),
+        (asked, None) => asked,
+    };
+    let mut kept = Keeper {
+        kept,
+        unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
+    };
+    interrupt::watch(&stopped(&draft.name, Kind::Interrupted, words).shown(words));
+    let mut before: Option<Report> = None;
+    loop {
+        let outcome = interview::run(prompter, &mut kept, words, draft)
+            .map_err(|error| broken(&error, words))?;
+        let plan = match outcome {
+            Outcome::Finished { plan, draft: now } => {
+                draft = now;
+                *plan
+            }
+            Outcome::Interrupted { draft } => {
+                return Err(stopped(&draft, Kind::Interrupted, words));
+            }
+            Outcome::Quit { draft } => return Ok(left(&draft, words)),
+        };
+        let stands = edited.as_ref().map(|edited| edited.now(words));
+        let stands = stands.transpose()?;
+        let text = match (&edited, &stands) {
+            (Some(edited), Some(stands)) => edited.changed(stands, &plan),
+            _ => plan::write(&plan),
+        };
+        // A plan that this program made and cannot read back would be its own fault; better
+        // said now than found at the camp.
+        let plan = plan::read(&text).map_err(|problems| {
+            prints::bad_plan(&problems, &text, Path::new("plan.toml"), words)
+        })?;
+        let report = report::build(&plan);
+        say(&check::text(&report, words))?;
+        if let Some(before) = &before {
+            say(&effect(before, &report, words))?;
+        }
+        let then = after::after(prompter, &plan, edited.as_ref(), words)?;
+        if matches!(then, After::Save | After::Print(_))
+            && let Some(edited) = &edited
+        {
+            if Some(edited.now(words)?) != stands {
+                // Somebody else has changed the file since it was checked.
+                let path = edited.path.display().to_string();
+                say(&(words.with("interview-file-changed", [("path", path.into())]) + "\n"))?;
+                continue;
+            }
+            store::write_atomic(&edited.path, text.as_bytes())
+                .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+        }
+        match then {
+            After::Change => before = Some(report),
+            After::Leave => return Ok(left(&draft.name, words)),
+            After::Interrupted => return Err(stopped(&draft.name, Kind::Interrupted, words)),
+            After::Ended => {
+                return Ok(Done {
+                    output: String::new(),
+                    status: check::status(report.worst()),
+                });
+            }
+            After::Save => {
+                kept.kept.remove(words)?;
+                let path = draft.plan.unwrap_or_default();
+                let saved = words.with("interview-saved", [("path", path.into())]);
+                return Ok(Done::saying(saved + "\n"));
+            }
+            After::Print(into) => {
+                let done = after::print(&into, &plan, &text, &report, words)?;
+                kept.kept.remove(words)?;
+                return Ok(done);
+            }
+        }
+    }
+}
+
+/// What a change has done to the findings.
+fn effect(before: &Report, now: &Report, words: &Words) -> String {
+    let without = |all: &Report, others: &Report, key: &str| -> Vec<String> {
+        all.findings
+            .iter()
+            .filter(|finding| {
+                let same = |other: &&report::Finding| {
+                    (other.code, &other.about) == (finding.code, &finding.about)
+                };
+                others.findings.iter().find(same).is_none()
+            })
+            .map(|finding| {
+                let text = words.finding(finding);
+                let values = [("signal", text.signal.into()), ("title", text.title.into())];
+                words.with(key, values)
+            })
+            .collect()
+    };
+    let mut lines = without(before, now, "interview-effect-gone");
+    lines.extend(without(now, before, "interview-effect-new"));
+    if lines.is_empty() {
+        lines.push(words.text("interview-effect-none"));
+    }
+    lines.insert(0, words.text("interview-effect"));
+    lines.join("\n") + "\n"
+}
+
+fn broken(error: &InterviewError, words: &Words) -> Failure {
+    match error {
+        InterviewError::Keep(error) => {
+            let inner = error
+                .get_ref()
+                .and_then(|inner| inner.downcast_ref::<StoreError>());
+            inner.map_or_else(
+                || Failure::text(Kind::CannotWrite, error.to_string()),
+                |inner| prints::stored(inner, Kind::CannotWrite, words),
+            )
+        }
+        error => Failure::text(Kind::CannotWrite, error.to_string()),
+    }
+}
+
+fn stopped(draft: &str, kind: Kind, words: &Words) -> Failure {
+    Failure::text(
+        kind,
+        words.with("interview-kept", [("draft", draft.to_owned().into())]),
+    )
+    .hint(words.text("interview-resume"))
+}
+
+fn left(draft: &str, words: &Words) -> Done {
+    Done::saying(format!(
+        "{}\n{}\n",
+        words.with("interview-kept", [("draft", draft.to_owned().into())]),
+        words.text("interview-resume")
+    ))
+}

@@ -1,7 +1,18 @@
 # The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
 
-progress = { $number } of about { $total }
+progress = { $number } of about { $total }: { $part }
+part-asked-generator = the generator
+part-asked-outlets = its outlets
+part-asked-loads = what you plug in
+part-asked-site = the place
+part-asked-gear = cords and boxes
+part-asked-fuel = its fuel and noise
+
+# Said before the first question. { $count } is about how many there are.
+interview-welcome =
+    Some { $count } short questions: your generator, what you plug in, the place, your cords.
+    In brackets stands what Enter takes. "I don't know" is always an answer. Ctrl-C stops, and your answers are kept.
 
 hint-list = Arrows or typing, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
@@ -38,6 +49,7 @@ shown-unknown = not known
 shown-open-one = not asked
 shown-open = { $count } not known
 shown-in = in { $place }
+shown-times = { $count } of them
 
 suggest-generator-name = generator
 suggest-site-name = Camp weekend
@@ -49,7 +61,7 @@ ask-generator-name = What do you call your generator?
     .help = Any short name: its colour, its owner. You can change it later.
     .row = Name
 
-ask-generator-rated = How much power can it keep up for hours?
+ask-generator-rated = How much power can the generator keep up?
     .why = On its plate: running or rated watts, such as 2800 W.
     .help =
         Look for two numbers on its plate or in its manual. The smaller is the running or rated power: what it gives for hours. That is the one to type here.
@@ -291,7 +303,7 @@ pick-site-ground-wet = Wet: rain, wet grass, puddles
 pick-site-ground-damp = Damp: dew, damp soil
 pick-site-ground-dry = Dry: dry ground, under a roof
 
-ask-site-sleepers = How far is it to the nearest tent or room?
+ask-site-sleepers = How far is the generator from sleeping people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
         From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. A large step is about 3 ft (1 m).
@@ -473,26 +485,21 @@ shape-14-50P = Straight, 4 blades, 50 A (14-50P)
 shape-6-20P = 240 V only, 20 A (6-20P)
 shape-1-15P = Household, 2 blades, no ground (1-15P)
 
+# At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =
-    Faces, not to scale, from memory. The
-    name moulded beside the holes decides.
-
-    +-------+  +-------+  +-------+
-    | |   | |  | |-  | |  |  / \  |
-    |   o   |  |   o   |  |   o   |
-    +-------+  +-------+  +-------+
-      5-15R      5-20R      TT-30R
-
-    +-------+  +-------+  +-------+
-    | (   ) |  |  ---  |  |   o   |
-    |       |  | (   ) |  | |   | |
-    |  ---  |  |  ---  |  |   |   |
-    +-------+  +-------+  +-------+
-      L5-30R    L14-30R     14-50R
-
-    Curved slots in a ring: push in, twist.
-    L5-20R and L14-20R look like the 30 A
-    ones but smaller: read the name.
+    The name moulded beside the holes
+    decides. These are from memory, and
+    may hang upside down on yours.
+    {" "}
+    {" "}5-15R   5-20R   TT-30R  6-20R
+    {" "}  o       o       o       o
+    {" "}|   |  -|   |   /   \   |   -
+    {" "}
+    {" "}L5-30R  L14-30R 14-50R  1-15R
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20R, L14-20R: as 30, but smaller.
 
 # ---- The review page
 
@@ -625,6 +632,7 @@ interview-after = What now?
     .why = Above is what the check found, worst first.
 interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
+interview-after-mend = Show the least that clears the dangers
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers
 interview-folder = Which folder shall they go into?

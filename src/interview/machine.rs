@@ -50,6 +50,8 @@ pub struct Question {
     pub key: String,
     /// The name of its messages: `ask-ID`, with `why` and `help`.
     pub id: &'static str,
+    /// The part of the interview it belongs to.
+    pub group: Group,
     /// What it is about, where several are alike: the part's name or number.
     pub about: Option<Label>,
     /// What it takes.
@@ -314,6 +316,7 @@ impl Machine {
             .filter(|said| self.check(place, said).is_ok());
         Question {
             id: place.step.id,
+            group: place.step.group,
             about: self.about(place),
             kind: match place.step.takes {
                 Takes::Pick(items) => Kind::Choice(items(&self.draft, place.at)),
@@ -420,16 +423,14 @@ impl Machine {
     fn take(&mut self, place: &Place, input: Input) -> Result<Vec<Note>, Reject> {
         let said = self.said(place, input)?;
         self.check(place, &said)?;
-        let added = match said
+        let occasion = said
             .text()
-            .and_then(|text| text.strip_prefix(steps::OCCASION))
-        {
-            Some(occasion) => Some(self.add_usual(place.at.n, occasion)?),
-            None => {
-                self.keep(place, said);
-                None
-            }
-        };
+            .and_then(|text| text.strip_prefix(steps::OCCASION));
+        let added = occasion.map(|occasion| self.add_usual(place.at.n, occasion));
+        let added = added.transpose()?;
+        if added.is_none() {
+            self.keep(place, said);
+        }
         self.cursor = match &self.cursor {
             Cursor::At {
                 from_page: Some(page),
@@ -727,6 +728,7 @@ impl Machine {
         Question {
             key,
             id,
+            group: Group::Generator,
             about,
             kind: Kind::Page(rows),
             default: Suggestion::Said(Said::is(if id == "review" { "check" } else { "back" })),
@@ -853,7 +855,8 @@ impl Machine {
     fn line(&self, part: &str) -> Item {
         let mut shown = Vec::new();
         let mut open = 0_usize;
-        for place in self.of_part(part) {
+        let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
+        for place in self.of_part(part).into_iter().filter(|_| asked) {
             let said = self.draft.get(&place.key());
             if matches!(said, Some(Said::Unknown)) {
                 open += 1;
@@ -885,12 +888,18 @@ impl Machine {
             );
             let text = said.and_then(Said::text);
             let dull = match place.step.id {
-                "load-count" => text.unwrap_or("1") == "1",
+                "load-count" | "out-count" => text.unwrap_or("1") == "1",
                 "outlets-odd" => text == Some("no"),
                 _ => false,
             };
             if telling && !dull && !matches!(said, Some(Said::Unknown)) {
-                shown.push(self.shown(&place));
+                let label = self.shown(&place);
+                shown.push(match (place.step.id, text) {
+                    ("load-count" | "out-count", Some(count)) => {
+                        Label::Word("shown-times".into(), vec![("count", count.to_owned())])
+                    }
+                    _ => label,
+                });
             }
         }
         if open > 0 {

@@ -27,7 +27,7 @@ pub use draft::{Draft, DraftError, Said};
 pub use form::{Form, Reject};
 pub use machine::{Input, Kind, Machine, Note, Question};
 pub use reopen::{draft_of, merge};
-pub use steps::{Item, Label, Suggestion};
+pub use steps::{Group, Item, Label, Suggestion};
 
 /// Keeps the draft where nothing is lost.
 pub trait Keep {
@@ -77,7 +77,7 @@ pub enum PromptError {
 /// A question in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct View {
-    /// Where one is: "3 of about 28, the generator".
+    /// Where one is: "3 of about 28: the generator".
     pub progress: String,
     /// The question.
     pub question: String,
@@ -167,6 +167,11 @@ pub fn run(
 ) -> Result<Outcome, InterviewError> {
     let mut machine = Machine::new(start);
     keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
+    if machine.draft().answers.is_empty() {
+        let count = machine.question().total.to_string();
+        let welcome = words.with("interview-welcome", [("count", count.into())]);
+        prompter.tell(&welcome).map_err(InterviewError::Terminal)?;
+    }
     let mut told = live::Told::already(machine.dangers());
     let mut explained = None;
     loop {
@@ -328,6 +333,7 @@ pub fn view(words: &Words, question: &Question) -> View {
             [
                 ("number", question.number.to_string().into()),
                 ("total", question.total.to_string().into()),
+                ("part", words.text(part(question)).into()),
             ],
         ),
     };
@@ -337,6 +343,18 @@ pub fn view(words: &Words, question: &Question) -> View {
         why: text(".why"),
         shape: shape(words, question),
         spoken: spoken(words, question),
+    }
+}
+
+/// The part of the interview a question belongs to, as the progress line says it.
+fn part(question: &Question) -> &'static str {
+    match question.group {
+        Group::Generator => "part-asked-generator",
+        Group::Outlet | Group::Outlets => "part-asked-outlets",
+        Group::Load => "part-asked-loads",
+        Group::Site => "part-asked-site",
+        Group::Gear | Group::Out => "part-asked-gear",
+        Group::Fuel => "part-asked-fuel",
     }
 }
 

@@ -42,6 +42,8 @@ pub struct Terminal {
     between: String,
     first_line: String,
     colour: bool,
+    /// How many lines were said since the last answer.
+    said: usize,
     /// The answer was the first of several lines.
     pasted: bool,
     /// Ctrl-C came right behind an answer.
@@ -59,6 +61,7 @@ impl Terminal {
             first_line: words.text("note-first-line"),
             colour: anstream::AutoStream::choice(&std::io::stderr())
                 != anstream::ColorChoice::Never,
+            said: 0,
             pasted: false,
             interrupted: false,
         }
@@ -103,11 +106,11 @@ impl Terminal {
 }
 
 /// How many rows of a list to show: all of them where the screen holds them with the question
-/// above and the keys below, which may take two lines each where it is narrow. A longer list is
-/// read by typing, and leaves room for what was said before the question.
-fn page(rows: usize) -> usize {
+/// above and the keys below, which may take two lines each where it is narrow, and with the lines
+/// that were said before the question. A longer list is read by typing.
+fn page(rows: usize, said: usize) -> usize {
     let (width, height) = crossterm::terminal::size().unwrap_or((80, 24));
-    let around = if width < 60 { 8 } else { 5 };
+    let around = said + if width < 60 { 8 } else { 5 };
     let room = usize::from(height).saturating_sub(around).clamp(5, 40);
     if rows <= room {
         room
@@ -190,6 +193,7 @@ impl Prompter for Terminal {
             }
             Shape::List { rows, start } => self.pick(rows, *start),
         };
+        self.said = 0;
         match answer {
             Ok(input) => {
                 self.drop_pasted()?;
@@ -203,12 +207,14 @@ impl Prompter for Terminal {
     }
 
     fn tell(&mut self, text: &str) -> std::io::Result<()> {
+        self.said += 1 + wrap(text).len();
         Self::write("", false)?;
         Self::write(text, false)
     }
 
     fn warn(&mut self, text: &str) -> std::io::Result<()> {
         let (first, rest) = text.split_once('\n').unwrap_or((text, ""));
+        self.said += 1 + wrap(text).len();
         Self::write("", false)?;
         Self::write(first, true)?;
         if rest.is_empty() {
@@ -245,26 +251,32 @@ impl Terminal {
         let width = columns().saturating_sub(3);
         let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
         // Each typed word must be found, in the row or in its further words; where it begins
-        // the row, the row comes first.
+        // the row, the row comes first. Where nothing is found, help stays.
+        let found = |typed: &str, row: &Row| {
+            let (text, also) = (row.text.to_lowercase(), row.also.to_lowercase());
+            typed
+                .split_whitespace()
+                .all(|word| text.contains(word) || also.contains(word))
+        };
         let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
             let typed = typed.to_lowercase();
-            let text = rows[at].text.to_lowercase();
-            let also = rows[at].also.to_lowercase();
-            let found = typed
-                .split_whitespace()
-                .all(|word| text.contains(word) || also.contains(word));
-            found.then(|| {
-                if text.starts_with(typed.trim()) {
-                    2
-                } else {
-                    i64::from(text.contains(typed.trim()))
-                }
+            let row = &rows[at];
+            if !found(&typed, row) {
+                let lost =
+                    row.input == Input::Explain && !rows.iter().any(|row| found(&typed, row));
+                return lost.then_some(0);
+            }
+            let text = row.text.to_lowercase();
+            Some(if text.starts_with(typed.trim()) {
+                2
+            } else {
+                i64::from(text.contains(typed.trim()))
             })
         };
         Select::new("", shown)
             .with_render_config(self.look())
             .with_help_message(&self.list_keys)
-            .with_page_size(page(rows.len()))
+            .with_page_size(page(rows.len(), self.said))
             .with_starting_cursor(start.unwrap_or(0))
             .with_scorer(&score)
             .raw_prompt()

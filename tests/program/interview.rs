@@ -134,7 +134,7 @@ impl Person {
 }
 
 const GENERATOR: &[(&str, &str)] = &[
-    ("How much power can it keep up", "2800 W"),
+    ("How much power can the generator", "2800 W"),
     ("And for a few seconds", "3300 W"),
     ("Which voltage", ""),
     ("floating or bonded?", ""),
@@ -149,7 +149,7 @@ const REST: &[(&str, &str)] = &[
     ("What will you plug in?", "fridge small"),
     ("What will you plug in?", ""),
     ("How wet", ""),
-    ("How far is it", "40 ft"),
+    ("How far is the generator", "40 ft"),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", ""),
     ("How high", "4200 ft"),
@@ -200,14 +200,14 @@ fn a_whole_interview_ends_in_paper() {
 fn escape_goes_back_one_question_with_the_answer_kept() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 40);
-    person.answers("How much power can it", "2000 W");
+    person.answers("How much power can the generator", "2000 W");
     person.is_asked("And for a few seconds");
     person.screen = blank(40);
     person.types("\u{1b}");
     // Asked again, with what was answered as what Enter takes.
-    person.sees("How much power can it");
+    person.sees("How much power can the generator");
     person.sees("2000 W");
-    person.answers("How much power can it", "2200 W");
+    person.answers("How much power can the generator", "2200 W");
     person.answers("And for a few seconds", "2800");
     person.is_asked("In which unit? Add one of: W, kW");
     person.types("\u{3}");
@@ -408,11 +408,11 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
 fn two_runs_at_once_do_not_share_a_draft() {
     let home = tempfile::tempdir().unwrap();
     let mut one = Person::sits_down(home.path(), 80);
-    one.answers("How much power can it", "2000 W");
+    one.answers("How much power can the generator", "2000 W");
     one.is_asked("And for a few seconds");
     // The other is not offered what the first is at, and begins its own.
     let mut other = Person::sits_down(home.path(), 80);
-    other.answers("How much power can it", "1000 W");
+    other.answers("How much power can the generator", "1000 W");
     other.is_asked("And for a few seconds");
     one.answers("And for a few seconds", "2200 W");
     one.is_asked("Which voltage");
@@ -436,7 +436,7 @@ fn two_runs_at_once_do_not_share_a_draft() {
 fn of_pasted_lines_only_the_first_is_an_answer() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How much power can it");
+    person.is_asked("How much power can the generator");
     person.types("2800 W\r9999 W\r\r\ry\r");
     person.sees("Only the first line of that was taken");
     person.is_asked("And for a few seconds");
@@ -491,7 +491,7 @@ fn without_colour_nothing_is_bold_or_coloured() {
     };
     for (environment, expected) in [(&[][..], true), (&[("NO_COLOR", "1")][..], false)] {
         let mut person = Person::sits_down_at(home.path(), 40, 80, environment, &[]);
-        person.is_asked("How much power can it");
+        person.is_asked("How much power can the generator");
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
         assert_eq!(
@@ -511,7 +511,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
     ] {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
-        person.sees("How much power can it");
+        person.sees("How much power can the generator");
         person.sees("Enter: unknown");
         person.types("2800 W\n");
         person.sees("And for a few seconds");
@@ -612,7 +612,7 @@ fn control_c_behind_an_answer_and_between_questions() {
     let file = home.path().join("data/drafts/plan.toml");
     // In one burst with the answer.
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How much power can it");
+    person.is_asked("How much power can the generator");
     person.types("2800 W\r\u{3}");
     assert_eq!(person.ends(), 130);
     person.sees("Your answers are kept");
@@ -640,7 +640,7 @@ fn control_c_behind_an_answer_and_between_questions() {
 fn a_bracketed_paste_is_text_and_its_first_line_the_answer() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How much power can it");
+    person.is_asked("How much power can the generator");
     assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
     person.types("\u{1b}[200~2800\u{1b}[201~");
     person.types("\u{1b}[200~ W\r\n9999 W\r\n<html>\r\n\u{1b}[201~\r");

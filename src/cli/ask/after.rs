@@ -3,13 +3,14 @@
 use std::path::{Path, PathBuf};
 
 use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View};
+use tallywatt::mend;
 use tallywatt::plan::{Plan, store};
-use tallywatt::report::Report;
-use tallywatt::words::Words;
+use tallywatt::report::{Report, Signal};
+use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
 use crate::cli::failure::{Failure, Kind};
-use crate::cli::{Done, prints};
+use crate::cli::{Done, prints, say, width};
 
 /// What to do with a plan that has been checked.
 pub(super) enum After {
@@ -25,6 +26,7 @@ pub(super) enum After {
 pub(super) fn after(
     prompter: &mut dyn Prompter,
     plan: &Plan,
+    report: &Report,
     edited: Option<&Edited>,
     words: &Words,
 ) -> Result<After, Failure> {
@@ -38,6 +40,9 @@ pub(super) fn after(
         row("interview-after-change", "change"),
         row("interview-after-leave", "leave"),
     ];
+    if report.worst() <= Some(Signal::Warning) && report.worst().is_some() {
+        rows.insert(1, row("interview-after-mend", "mend"));
+    }
     if edited.is_some() {
         rows.insert(0, row("interview-after-save", "save"));
     }
@@ -58,6 +63,14 @@ pub(super) fn after(
             Answered::Input(Input::Back) => return Ok(After::Change),
             Answered::Input(Input::Answer(value)) => match value.as_str() {
                 "print" => {}
+                "mend" => {
+                    let mut report = report.clone();
+                    mend::mend(plan, false).tell(plan, &mut report);
+                    let width = width();
+                    let people = textwrap::fill(&words.text("mend-people"), wrapping(width));
+                    say(&format!("\n{}\n{people}\n", words.repairs(&report, width)))?;
+                    continue;
+                }
                 "save" => return Ok(After::Save),
                 "change" => return Ok(After::Change),
                 "leave" => return Ok(After::Leave),

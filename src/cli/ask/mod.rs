@@ -136,7 +136,7 @@ fn hold(
         if let Some(before) = &before {
             say(&effect(before, &report, words))?;
         }
-        let then = after::after(prompter, &plan, edited.as_ref(), words)?;
+        let then = after::after(prompter, &plan, &report, edited.as_ref(), words)?;
         if matches!(then, After::Save | After::Print(_))
             && let Some(edited) = &edited
         {

@@ -9,9 +9,11 @@
 //! choice of unit and decimal mark is a matter of language and not of physics.
 
 mod gauge;
+mod logarithm;
 mod parse;
 
 pub use gauge::Wire;
+pub(crate) use logarithm::{BITS, exp2, log2};
 pub use parse::{QuantityError, Round, allowed_units};
 
 use std::iter::Sum;

@@ -4,7 +4,7 @@
 
 use super::NoiseAt;
 use crate::plan::{Answer, Noise, Plan};
-use crate::quantity::{Length, SoundLevel, narrow};
+use crate::quantity::{BITS, Length, SoundLevel, log2, narrow};
 
 /// 50 ft, where 36 CFR 2.12(a)(1)(i) measures.
 pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
@@ -54,30 +54,9 @@ pub fn quiet_from(noise: Noise) -> Length {
     Length::from_millimetres(quiet)
 }
 
-/// 20 log10(above / below) in thousandths of a decibel, rounded down. Whole numbers only, so
-/// that it is the same on every machine.
+/// 20 log10(above / below) in thousandths of a decibel, rounded down.
 fn twenty_log10(above: i64, below: i64) -> i64 {
-    const BITS: u32 = 40;
-    // The ratio with 64 bits after the point, as a power of two times something in 1..2.
-    let ratio = (u128::from(above.unsigned_abs()) << 64) / u128::from(below.unsigned_abs().max(1));
-    let whole = i64::from(ratio.max(1).ilog2()) - 64;
-    // Mantissa with 63 bits after the point.
-    let shift = 63 - 64 - whole;
-    let mut mantissa = if shift >= 0 {
-        ratio.max(1) << shift
-    } else {
-        ratio >> -shift
-    };
-    // Squaring doubles the logarithm: each time it passes two is one more bit.
-    let mut log2 = i128::from(whole);
-    for _ in 0..BITS {
-        mantissa = (mantissa * mantissa) >> 63;
-        log2 <<= 1;
-        if mantissa >> 64 != 0 {
-            mantissa >>= 1;
-            log2 |= 1;
-        }
-    }
+    let log2 = log2(above, below);
     // 20 log10(2) is 6.020 599 913 dB.
     let nano = (log2 * 6_020_599_913) >> BITS;
     narrow(nano.div_euclid(1_000_000))

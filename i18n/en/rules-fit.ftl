@@ -31,3 +31,7 @@ FIT004 = { $fix ->
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
     .fix-no-room = Plug it in while something else is unplugged, or leave something at home.
+
+FIT005 = Two shapes here are easy to mix up: { $one } and { $other }
+    .why = In the dark a hand takes one for the other. { $one } gives { $volts }, { $other } gives { $volts-other }. Receptacles: { $about }.
+    .fix-look = Put the printed labels on. Look at the drawn face before you push. A plug that needs force is in the wrong place.

@@ -3,3 +3,11 @@
 FUEL001 = One tank does not last
     .why = Something is to run for { $stretch } without a break. One tank lasts about { $tank }. Fuel spilled on a hot engine catches fire.
     .fix-pause = Plan a break in daylight. Stop the engine and let it cool for 20 minutes before you open the tank. Not in rain, no flames.
+
+FUEL002 = Dry ground: sparks and a hot muffler can light it
+    .why = Glowing bits leave the exhaust, and the muffler lights grass that touches it. Keep { $clear } clear all round.
+    .fix-arrester = Stand it on bare ground or rock. Look for a spark arrester in the exhaust. Keep water or an extinguisher there. Ask the host if engines may run today.
+
+FUEL003 = A day needs more than one tank
+    .why = The plan burns about { $day } a day, and the tank holds { $tank }. So spare fuel stands in the camp. Its vapour creeps along the ground to anything hot.
+    .fix-store = Keep it in an approved, closed can in the shade, well away from the set, flames and tents. Refuel with the engine off and cool.

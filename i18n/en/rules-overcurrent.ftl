@@ -29,3 +29,14 @@ OVER003 = { $first } carries less than its breaker allows
 OVER004 = { $first } cannot give all its receptacles full power at once
     .why = Its breakers add up to { $sum }, and what feeds it gives { $feed }. This is ordinary. It means you share.
     .fix-sum = Keep everything on { $first } together at { $feed } or less. The card shows what may run together.
+
+OVER005 = { $fix ->
+    [set] A short circuit may not trip the breaker
+   *[other] The wire is so long and thin that a short circuit may not trip the breaker
+  }
+    .why = { $fix ->
+        [set] This generator can drive about { $fault } into a short circuit. A breaker of { $breaker } trips soon only above { $soon }. Until then the bad spot glows. Places: { $about }.
+       *[other] At its end a short circuit draws only about { $fault }. A breaker of { $breaker } trips soon only above { $soon }. Until then the wire and the bad spot get hot. Places: { $about }.
+      }
+    .fix-set = The generator's overload light and its own shutdown act instead, and a GFCI for faults to ground. If lamps suddenly dim or something smells hot: stop the engine, unplug, then look.
+    .fix-wire = Use a shorter or thicker cord. If something smells hot: stop the engine, unplug, then look.

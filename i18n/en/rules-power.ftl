@@ -49,3 +49,15 @@ POWER003 = { $stranded } of the generator's power cannot reach you
 POWER004 = The breaker of { $first } trips early
     .why = It is marked { $marked }, but it has tripped at { $trips }. Every limit here counts it as { $trips }.
     .fix-service = Plan with { $trips }. Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
+
+POWER005 = Running power and peak power are nearly the same
+    .why = The plan says it keeps up { $rated } and peaks at { $peak }. On most sets the running power is clearly less. The large number on the box is the peak.
+    .fix-plate = Read the plate: look for "running", "rated" or "continuous" watts. Put that number in the plan.
+
+POWER006 = Nearly all of it hangs on one side of the generator
+    .why = At { $time } one side carries { $heavy } and the other { $light }. Each side gives { $leg } and no more, and half of the generator idles. Involved: { $about }.
+    .fix-move = Move { $first } to a receptacle on the other side, if you can.
+
+POWER007 = Economy idle may stall { $first }
+    .why = It takes { $starting } for a moment to start, and the generator keeps up { $rated }. At economy idle the engine turns slowly and needs a second or two to catch up.
+    .fix-off = Switch economy idle off before { $first } starts, and leave it off while it starts and stops by itself.

@@ -48,3 +48,26 @@ SHOCK006 = { $fix ->
     .why = A home-made box has not been tested for rain, loose joints, thin wire or a missing ground. None of these shows from outside.
     .fix-home-made = Use a factory-made box with a testing laboratory's mark, or have a licensed electrician look at this one. Do not open it.
     .fix-look = Look for a testing laboratory's mark on the box. If there is none, have a licensed electrician look at it. Do not open it.
+
+SHOCK007 = { $first } may trip although nothing is wrong
+    .why = Every cord and appliance leaks a little. Here it adds up to about { $leak } (0.004 A is enough to trip). Wet joints leak more. Involved: { $about }.
+    .fix-nearer = Use protection nearer to the appliances, with a shorter cord behind it and fewer things on it. Keep joints dry. If it trips, find out why. Never go round it.
+
+SHOCK008 = { $count } shock protections in a row
+    .why = They protect no better than one. A fault may trip any of them, so power may stay off after one RESET. From the generator on: { $about }.
+    .fix-reset = If the power goes off, unplug the appliance first. Then press RESET on each, from the generator on. Test each with its own TEST button.
+
+SHOCK009 = Two faults here could shock someone with nothing tripping
+    .why = The neutral floats, or nobody knows. Then a first fault shows nothing at all. A second one, in another appliance, can put full voltage between two metal cases. Without protection here: { $about }.
+    .fix-protect = Plug all of them into receptacles with a TEST and a RESET button. Stop using anything that tingles, is cut or is scorched. Do not join neutral and ground yourself.
+
+SHOCK010 = { $fix ->
+    [camper] A bonding plug may be one joint too many for { $about }
+   *[other] A bonding plug must not stay in when a set feeds a building
+  }
+    .why = The plug joins neutral to ground at the generator. { $fix ->
+        [camper] Some campers do the same inside. With two joints, metal that you touch carries current.
+       *[other] The building does the same. With two joints, metal that you touch carries current.
+      }
+    .fix-building = Do not connect it. A licensed electrician must fit transfer equipment first, and says if the plug stays out.
+    .fix-camper = Ask the camper's maker or a licensed electrician before you connect it with the plug in. Do not join neutral and ground yourself.

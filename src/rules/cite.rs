@@ -103,3 +103,26 @@ pub(super) const FEMA_2020: Source =
     Source::new("FEMA", "generator advice", "2020", Mark::Secondary);
 /// Equipment is approved and listed.
 pub(super) const NEC_110_3: Source = Source::new(NEC, "110.2 and 110.3", "", Mark::Memory);
+
+/// Leakage of appliances.
+pub(super) const UL_101: Source = Source::new("UL 101", "leakage current", "", Mark::Memory);
+/// How soon a breaker must trip.
+pub(super) const UL_489: Source = Source::new("UL 489", "calibration", "", Mark::Secondary);
+/// Sets that float.
+pub(super) const IET_OSG: Source = Source::new("IET On-Site Guide", "2.4.1", "", Mark::Secondary);
+/// Ampacity in hot air.
+pub(super) const NEC_310_15: Source = Source::new(NEC, "Table 310.15(B)(1)", "", Mark::Secondary);
+/// Spark arresters.
+pub(super) const USFS_ARRESTER: Source = Source::new(
+    "USDA Forest Service, spark arrester qualification, as US Army TM 9-6115-673-13&P cites it",
+    "",
+    "",
+    Mark::Confirmed,
+);
+/// Clear space round the set.
+pub(super) const FEMA_2011: Source = Source::new(
+    "FEMA",
+    "clear space of 3 to 4 ft all round",
+    "2011",
+    Mark::Confirmed,
+);

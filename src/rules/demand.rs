@@ -7,10 +7,10 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
 use crate::plan::{Id, Leg, Load, LoadKind, Span, Wanted};
-use crate::quantity::{Current, Power, Quantity};
+use crate::quantity::{Current, Length, Power, Quantity};
 use crate::report::{Amount, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{Legs, NodeIx};
+use crate::supply::{Legs, NodeIx, UNKNOWN_LENGTH};
 
 /// One thing that plugs in: a load, or one of several alike.
 #[derive(Clone, Copy, Debug)]
@@ -142,6 +142,12 @@ pub(super) fn busiest<'a, M: Ord>(
 }
 
 impl<'a> Facts<'a> {
+    /// How long a cord is, or is taken to be; `None` for what is no cord.
+    pub(super) fn length_of(&self, cord: &Id) -> Option<Length> {
+        let cord = self.plan.cords.iter().find(|it| it.id == *cord)?;
+        Some(cord.length.or(UNKNOWN_LENGTH))
+    }
+
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
         let figures = self.figures;

@@ -25,7 +25,7 @@ peak = "4500 W"
 voltage = "120 V"
 neutral = "bonded"
 bonding_plug = false
-inverter = true
+inverter = false
 fuel = "gasoline"
 tank = "3 gal"
 runtime = [ { load = "25 %", lasts = "14 h" }, { load = "100 %", lasts = "5 h" } ]

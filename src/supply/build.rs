@@ -23,7 +23,7 @@ const UNKNOWN_CORD: Wire = Wire::Awg(18);
 /// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.
 const UNKNOWN_WIRING: Wire = Wire::Awg(14);
 /// 100 ft, the longest cord that is commonly sold.
-const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
+pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.
 const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// A set whose plate nobody has read is taken for the smallest that is common (common practice,
@@ -72,6 +72,7 @@ impl<'a> Builder<'a> {
                 detached: Vec::new(),
                 rated: Power::ZERO,
                 peak: Power::ZERO,
+                air: UNKNOWN_AIR,
                 leg_rated: Current::ZERO,
                 leg_peak: Current::ZERO,
                 volts: plan.line_to_neutral(),
@@ -135,6 +136,7 @@ impl<'a> Builder<'a> {
             .known()
             .map_or(UNKNOWN_RATED, |peak| UNKNOWN_RATED.min(*peak));
         let marked = self.or_assume(set.rated, least, "generator.rated", "rated");
+        self.supply.air = air;
         self.supply.rated = derating::left(marked, altitude, air);
         let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");
         self.supply.peak = derating::left(peak.max(marked), altitude, air);

@@ -10,10 +10,11 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
+pub(crate) use build::UNKNOWN_LENGTH;
 pub use limit::Governing;
 
 use crate::plan::{Id, Leg};
-use crate::quantity::{Current, Power, Ratio, Resistance, Voltage};
+use crate::quantity::{Current, Power, Ratio, Resistance, Temperature, Voltage};
 use crate::report::Assumption;
 use crate::tables::shape::{Plug, Receptacle};
 
@@ -220,6 +221,8 @@ pub struct Supply {
     pub rated: Power,
     /// Peak power after derating; the rated power where no peak is known.
     pub peak: Power,
+    /// The hottest air expected, or what was taken for it.
+    pub air: Temperature,
     /// Rated current of each leg.
     pub leg_rated: Current,
     /// Peak current of each leg.

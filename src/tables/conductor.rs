@@ -7,12 +7,13 @@ use serde::Deserialize;
 use super::data::{self, Rows};
 use super::shape::Circuit;
 use super::source::Source;
-use crate::quantity::{Current, Length, Wire};
+use crate::quantity::{Current, Length, Ratio, Temperature, Wire};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
     flexible: Rows<FlexibleText>,
+    ambient: Rows<AmbientText>,
     r#box: Rows<BoxText>,
     marked: Rows<MarkedText>,
     section: Rows<SectionText>,
@@ -24,6 +25,13 @@ struct FlexibleText {
     gauge: i8,
     a: String,
     b: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AmbientText {
+    up_to: String,
+    factor: String,
 }
 
 #[derive(Deserialize)]
@@ -77,6 +85,10 @@ pub struct Conductors {
     pub flexible: Vec<FlexibleRow>,
     /// Its source.
     pub flexible_source: Source,
+    /// What is left in air up to a temperature, coolest first.
+    pub ambient: Vec<(Temperature, Ratio)>,
+    /// Its source.
+    pub ambient_source: Source,
     /// Wiring of a box by gauge, thinnest first.
     pub wiring: Vec<(i8, Current)>,
     /// Its source.
@@ -107,6 +119,18 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
             })
             .collect(),
         flexible_source: file.flexible.source.into(),
+        ambient: file
+            .ambient
+            .rows
+            .iter()
+            .map(|row| {
+                (
+                    Temperature::from_millicelsius(data::count(&row.up_to, 3)),
+                    Ratio::from_permille(data::count(&row.factor, 3)),
+                )
+            })
+            .collect(),
+        ambient_source: file.ambient.source.into(),
         wiring: file
             .r#box
             .rows
@@ -189,6 +213,17 @@ pub fn flexible_ampacity(wire: Wire, carrying: Carrying) -> Current {
     }
 }
 
+/// What is left of an ampacity in air of this temperature, rounded down. Air of 30 °C or less leaves
+/// all of it; a temperature between two of the table counts as the hotter.
+#[must_use]
+pub fn in_air(ampacity: Current, air: Temperature) -> Current {
+    CONDUCTORS
+        .ambient
+        .iter()
+        .find(|(up_to, _)| air <= *up_to)
+        .map_or(Current::ZERO, |(_, factor)| ampacity.scaled_down(*factor))
+}
+
 /// The ampacity granted to wiring inside a box: what it is commonly put behind. Thinner than the
 /// table: as a flexible cord. Thicker: as the thickest.
 #[must_use]
@@ -239,6 +274,25 @@ mod tests {
             let amps = |carrying| flexible_ampacity(wire, carrying).milliamps();
             assert_eq!(amps(Carrying::Three), a * 1000, "{gauge} AWG");
             assert_eq!(amps(Carrying::Two), b * 1000, "{gauge} AWG");
+        }
+    }
+
+    /// Table 310.15(B)(1) of the NEC, column of 60 °C, as a state's residential code prints it
+    /// (E3705.2).
+    #[test]
+    fn the_printed_factors_for_hot_air() {
+        let printed = [(30, 100), (35, 91), (40, 82), (45, 71), (50, 58), (55, 41)];
+        assert_eq!(CONDUCTORS.ambient.len(), printed.len());
+        for (celsius, hundredths) in printed {
+            let left = |millicelsius| {
+                in_air(
+                    Current::from_milliamps(10_000),
+                    Temperature::from_millicelsius(millicelsius),
+                )
+                .milliamps()
+            };
+            assert_eq!(left(celsius * 1000), hundredths * 100, "{celsius} °C");
+            assert!(left(celsius * 1000 + 1) < hundredths * 100, "{celsius} °C");
         }
     }
 

@@ -9,6 +9,7 @@ pub mod copper;
 mod data;
 pub mod derating;
 pub mod exhaust;
+pub mod gfci;
 pub mod kinds;
 pub mod motors;
 pub mod occasions;

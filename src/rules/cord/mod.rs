@@ -6,4 +6,5 @@ crate::rules::area! {
     coiled_cord,
     missing_ground,
     chained_cords,
+    hot_cord,
 }

@@ -5,4 +5,5 @@ crate::rules::area! {
     adapter_raises_rating,
     receptacle_not_fed,
     load_without_place,
+    look_alike_shapes,
 }

@@ -2,4 +2,6 @@
 
 crate::rules::area! {
     refuelling,
+    sparks,
+    spare_fuel,
 }

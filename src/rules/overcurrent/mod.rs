@@ -5,6 +5,7 @@ crate::rules::area! {
     continuous_over_80_percent,
     cord_limits_load,
     feed_limits_branches,
+    current_limited_fault,
 }
 
 pub(super) use unprotected_rating::protection;

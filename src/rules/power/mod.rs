@@ -5,4 +5,7 @@ crate::rules::area! {
     peak_exceeded,
     stranded_power,
     breaker_trips_early,
+    peak_taken_for_rated,
+    legs_out_of_balance,
+    economy_idle,
 }

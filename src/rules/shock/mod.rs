@@ -7,4 +7,8 @@ crate::rules::area! {
     two_bonds,
     bond_in_box,
     unlisted_box,
+    leakage_trips_protection,
+    protection_in_series,
+    second_fault,
+    plug_meets_transfer,
 }

@@ -1,0 +1,54 @@
+//! # FUEL002 sparks
+//!
+//! ## What it checks
+//! Whether the set is to run on dry ground, where a spark or a hot muffler can light grass.
+//!
+//! ## Why it hurts
+//! Bits of glowing carbon leave the exhaust, and the muffler is hot enough to light dry grass that
+//! touches it. A fire in grass outruns people.
+//!
+//! ## The arithmetic
+//! None: ground that is dry is a notice. Whether a set has a spark arrester the plan does not say.
+//!
+//! ## What to do
+//! Look for a qualified spark arrester in the exhaust and clean it. Stand the set on bare ground or
+//! rock with nothing dry around it, keep water or an extinguisher there, and ask the host whether
+//! engines may run at all today.
+//!
+//! ## Sources
+//! - USDA Forest Service, spark arrester qualification, as US Army TM 9-6115-673-13&P cites it
+//!   (confirmed).
+//! - FEMA, clear space of 3 to 4 ft all round, 2011 (confirmed).
+
+use crate::plan::{Answer, Ground};
+use crate::quantity::Length;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "FUEL002",
+    name: "sparks",
+    area: "fuel",
+    text: include_str!("sparks.rs"),
+    sources: &[cite::USFS_ARRESTER, cite::FEMA_2011],
+    fixes: &["arrester"],
+    check,
+    #[cfg(test)]
+    fires: &[&[("ground = \"wet\"", "ground = \"dry\"")]],
+    #[cfg(test)]
+    spares: &[&[], &[("ground = \"wet\"", "ground = \"damp\"")]],
+};
+
+/// 4 ft, the larger of the two.
+const CLEAR: Length = Length::from_millimetres(1_219);
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    if facts.plan.site.ground == Answer::Known(Ground::Dry) {
+        found.add(
+            Signal::Notice,
+            vec![],
+            values([("clear", CLEAR.into())]),
+            "arrester",
+            values([]),
+        );
+    }
+}

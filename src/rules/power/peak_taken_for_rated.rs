@@ -1,0 +1,55 @@
+//! # POWER005 peak-taken-for-rated
+//!
+//! ## What it checks
+//! Whether the running power and the peak power of the set are the same, or nearly so.
+//!
+//! ## Why it hurts
+//! The large figure on the box of a set is its peak, which it gives for seconds. Whoever takes it
+//! for the running power plans with a tenth to a third more than there is: the set trips at supper,
+//! or its voltage sags for hours and motors run hot.
+//!
+//! ## The arithmetic
+//! Running power at 95 % of the peak or more. Most sets have a running power of 75 % to 92 % of
+//! their peak. Where only one figure is known it is taken for the running power and for the peak
+//! alike, and that is said among what was assumed.
+//!
+//! ## What to do
+//! Read the plate, not the box: "running", "rated" or "continuous" watts. Put that in the plan.
+//!
+//! ## Sources
+//! - What most sets have is common practice, no source.
+
+use crate::rules::prelude::*;
+
+/// In per cent: from here on the two are one figure.
+const SAME: i64 = 95;
+
+pub(super) const RULE: Rule = Rule {
+    code: "POWER005",
+    name: "peak-taken-for-rated",
+    area: "power",
+    text: include_str!("peak_taken_for_rated.rs"),
+    sources: &[cite::PRACTICE],
+    fixes: &["plate"],
+    check,
+    #[cfg(test)]
+    fires: &[&[("peak = \"4500 W\"", "peak = \"3600 W\"")]],
+    #[cfg(test)]
+    // 94.7 %.
+    spares: &[&[], &[("peak = \"4500 W\"", "peak = \"3800 W\"")]],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let set = &facts.plan.generator;
+    if let (Some(rated), Some(peak)) = (set.rated.known(), set.peak.known())
+        && i128::from(rated.milliwatts()) * 100 >= i128::from(peak.milliwatts()) * i128::from(SAME)
+    {
+        found.add(
+            Signal::Notice,
+            vec![],
+            values([("rated", (*rated).into()), ("peak", (*peak).into())]),
+            "plate",
+            values([]),
+        );
+    }
+}

@@ -1,0 +1,91 @@
+//! # SHOCK010 plug-meets-transfer
+//!
+//! ## What it checks
+//! Whether a bonding plug stays in a set that is to feed a building, or a camper's or vehicle's
+//! inlet.
+//!
+//! ## Why it hurts
+//! The plug joins neutral to ground at the set. Much transfer equipment leaves neutral connected, and
+//! the building has its own joint; some campers have one too while on their own inverter. With two,
+//! the ground wire and every metal skin carry ordinary current, and a GFCI trips or is blinded.
+//!
+//! ## The arithmetic
+//! None. With a building in the plan, or nobody sure, it is a warning beside the danger of rule
+//! SHOCK003. With a load that plugs into a camper's configuration (TT-30, 14-50, L5-30, L14-30) it
+//! is a notice.
+//!
+//! ## What to do
+//! Take the bonding plug out before the set feeds anything with a joint of its own. Ask the camper's
+//! maker or a licensed electrician whether it has one. Do not join neutral and ground yourself.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
+//!   secondary copy).
+//! - That transfer equipment often leaves neutral connected is common practice, no source.
+
+use crate::plan::{Answer, Id};
+use crate::rules::prelude::*;
+use crate::tables::shape::Configuration;
+
+pub(super) const RULE: Rule = Rule {
+    code: "SHOCK010",
+    name: "plug-meets-transfer",
+    area: "shock",
+    text: include_str!("plug_meets_transfer.rs"),
+    sources: &[cite::NEC_250_142, cite::PRACTICE],
+    fixes: &["building", "camper"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bonding_plug = false", "bonding_plug = true"),
+            ("feeds_building = false", "feeds_building = \"unknown\""),
+        ],
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bonding_plug = false", "bonding_plug = true"),
+            ("plug = \"5-15P\" # fan\non = \"right\" # fan", "plug = \"TT-30P\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bonding_plug = false", "bonding_plug = true"),
+        ],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let plan = facts.plan;
+    if plan.generator.bonding_plug != Answer::Known(true) {
+        return;
+    }
+    if matches!(
+        plan.site.feeds_building,
+        Answer::Known(true) | Answer::Unknown
+    ) {
+        found.add(Signal::Warning, vec![], values([]), "building", values([]));
+    }
+    let campers: Vec<Id> = plan
+        .loads
+        .iter()
+        .filter(|load| {
+            load.plug.known().is_some_and(|plug| {
+                matches!(
+                    plug.0,
+                    Configuration::TT30
+                        | Configuration::N14_50
+                        | Configuration::L5_30
+                        | Configuration::L14_30
+                )
+            })
+        })
+        .map(|load| load.id.clone())
+        .collect();
+    if !campers.is_empty() {
+        found.add(Signal::Notice, campers, values([]), "camper", values([]));
+    }
+}

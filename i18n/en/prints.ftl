@@ -36,6 +36,7 @@ print-set-by-trips-early = The breaker at { $id } trips early. This is where it 
 print-set-by-receptacle = The receptacle { $id } sets this limit.
 print-set-by-plug = The plug of { $id } sets this limit.
 print-set-by-cord-ampacity = The wire of cord { $id } sets this limit.
+print-set-by-hot-cord = Cord { $id } carries less in air this hot. Lay it in the shade.
 print-set-by-coiled-cord = Cord { $id } is coiled, so it carries less. Uncoil it all.
 print-set-by-wiring = The wiring of { $id } sets this limit.
 print-set-by-not-fed = Nothing feeds this.
@@ -247,11 +248,12 @@ print-ws-reason-receptacle = receptacle
 print-ws-reason-plug = plug
 print-ws-reason-cord-ampacity = wire
 print-ws-reason-coiled-cord = wire, coiled
+print-ws-reason-hot-cord = wire, in hot air
 print-ws-reason-wiring = wiring
 print-ws-reason-not-fed = not fed
 print-ws-cords = Cords
 print-ws-cords-ohms = Ohms = ohms for each foot × length × 2, there and back, at 75 °C.
-print-ws-cords-amps = Amps: the smallest of the wire’s ampacity and the usual mark for its length; a third of that when coiled.
+print-ws-cords-amps = Amps: the smaller of the plug’s rating and the wire’s ampacity, less in air above 30 °C, and a third of that when coiled.
 print-ws-loads = Loads
 print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up.
 print-ws-loads-start = Starting: as given, or running × the figure for its kind, and then it is among the assumptions.

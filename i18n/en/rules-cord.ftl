@@ -36,13 +36,6 @@ CORD005 = { $count } long cords in a row
     .why = The joint lies on the ground and can pull apart. Half out, its blades are bare and live. In a row: { $about }.
     .fix-one-cord = Use one cord that is long enough. Until then, keep the joint off the ground, out of the wet, and tied so that it cannot pull apart.
 
-CORD006 = { $fix ->
-    [less] { $first } carries too much for air this hot
-   *[other] Cords carry less in hot air than their labels say
-  }
-    .why = { $fix ->
-        [less] Cords are rated for air of 86 °F (30 °C). In air of { $air } this one carries { $limit }, not { $cool }. At { $time } it is asked for { $demand }. Nothing trips. Involved: { $about }.
-       *[other] Cords are rated for air of 86 °F (30 °C). In air of { $air } they carry { $share } of that, and nothing trips in between. These are watched by no smaller breaker: { $about }.
-      }
+CORD006 = { $first } is asked for too much in air this hot
+    .why = Cords are rated for air of 86 °F (30 °C). In air of { $air } this one carries { $limit }, not { $cool }. It is asked for { $demand }. Nothing trips. Involved: { $about }.
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
-    .fix-label = While it is that hot, keep each at { $share } of its amps or less. Lay them in the shade, under nothing.

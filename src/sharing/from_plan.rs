@@ -36,7 +36,7 @@ use crate::plan::{Answer, Ground, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, StartStep, Unplaced};
-use crate::supply::{Legs, NodeIx, NodeKind, Supply};
+use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Plug};
 
 /// Steps for the placing. The hardest case known, of 20 loads, takes a third of it; a step costs
@@ -479,9 +479,16 @@ fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
     (dry || supply.gfci(place))
         && supply.up(place).all(|(_, node)| match node.kind {
             NodeKind::Source | NodeKind::Breaker { .. } => true,
-            _ => node
-                .protected_at
-                .is_some_and(|(_, amps)| amps <= node.rating.max(SMALL_CIRCUIT)),
+            _ => {
+                // Heat is no want of protection, and is counted in what may be asked of the cord.
+                let rated = if node.reason == LimitReason::HotCord {
+                    node.laid_out
+                } else {
+                    node.rating
+                };
+                node.protected_at
+                    .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
+            }
         })
 }
 

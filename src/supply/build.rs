@@ -106,7 +106,8 @@ impl<'a> Builder<'a> {
         cautious
     }
 
-    fn push(&mut self, node: Node) -> NodeIx {
+    fn push(&mut self, mut node: Node) -> NodeIx {
+        node.laid_out = node.laid_out.max(node.rating);
         self.supply.nodes.push(node);
         NodeIx(self.supply.nodes.len() - 1)
     }
@@ -120,6 +121,7 @@ impl<'a> Builder<'a> {
             legs,
             rating: Current::ZERO,
             reason: LimitReason::NotFed,
+            laid_out: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: self.supply.node(parent).protected_at,
@@ -177,6 +179,7 @@ impl<'a> Builder<'a> {
             legs,
             rating,
             reason,
+            laid_out: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: None,
@@ -447,9 +450,10 @@ impl<'a> Builder<'a> {
         if cord.gfci == Answer::Unknown {
             self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
         }
-        let mut ampacity = conductor::flexible_ampacity(wire, cord.circuit().into());
+        let cool = conductor::flexible_ampacity(wire, cord.circuit().into());
+        let mut ampacity = conductor::in_air(cool, self.supply.air);
         if coiled {
-            ampacity = Current::from_milliamps(ampacity.milliamps() / COILED_DIVISOR);
+            ampacity = ampacity.min(Current::from_milliamps(cool.milliamps() / COILED_DIVISOR));
         }
         let plug = cord.plug.0.rating();
         let resistance = copper::out_and_back(wire, length);
@@ -465,10 +469,13 @@ impl<'a> Builder<'a> {
         );
         node.gfci = cord.gfci == Answer::Known(true);
         if legs.is_some() {
+            node.laid_out = plug.min(cool);
             (node.rating, node.reason) = if plug <= ampacity {
                 (plug, LimitReason::Plug)
             } else if coiled {
                 (ampacity, LimitReason::CoiledCord)
+            } else if ampacity < cool {
+                (ampacity, LimitReason::HotCord)
             } else {
                 (ampacity, LimitReason::CordAmpacity)
             };

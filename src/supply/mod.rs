@@ -103,6 +103,8 @@ pub enum LimitReason {
     CordAmpacity,
     /// That ampacity, cut because the cord is coiled.
     CoiledCord,
+    /// That ampacity, cut because the air is hotter than it is published for.
+    HotCord,
     /// The ampacity of a box's wiring.
     Wiring,
     /// It is not fed at all.
@@ -124,6 +126,7 @@ impl LimitReason {
             Self::Plug => "plug",
             Self::CordAmpacity => "cord-ampacity",
             Self::CoiledCord => "coiled-cord",
+            Self::HotCord => "hot-cord",
             Self::Wiring => "wiring",
             Self::NotFed => "not-fed",
         }
@@ -156,6 +159,9 @@ pub struct Node {
     pub rating: Current,
     /// Why.
     pub reason: LimitReason,
+    /// What it is rated for when it is laid out straight in air of 30 °C, which is what a breaker has
+    /// to protect (NEC 240.5(A)): `rating`, but of a coiled or hot cord.
+    pub laid_out: Current,
     /// The share of `rating` for three hours or more.
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.

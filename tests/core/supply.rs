@@ -734,8 +734,8 @@ fn an_unknown_voltage_gives_each_outlet_half() {
 fn an_adapter_to_one_leg_loads_two_of_its_wires_and_a_splitter_three() {
     let plan = |ends: &str| {
         format!(
-            "format = 1\n[generator]\nrated = \"20 kW\"\nvoltage = \"120/240 V\"\n\
-             [[generator.outlet]]\nid = \"four\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\n\
+            "format = 1\n[site]\nair = \"30 °C\"\n[generator]\nrated = \"20 kW\"\n\
+             voltage = \"120/240 V\"\n[[generator.outlet]]\nid = \"four\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\n\
              [[cord]]\nid = \"dogbone\"\nfrom = \"four\"\nplug = \"L14-30P\"\nends = [{ends}]\n\
              wire = \"10 AWG\"\nconductors = 4\nlength = \"2 ft\"\ncoiled = false\n"
         )

@@ -295,7 +295,7 @@ fn cords(context: &Context<'_>) -> Section {
         &[
             COPPER.awg_source,
             CONDUCTORS.flexible_source,
-            CONDUCTORS.marked_source,
+            CONDUCTORS.ambient_source,
         ],
         &[
             ("cord", 3),

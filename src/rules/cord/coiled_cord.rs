@@ -8,7 +8,9 @@
 //! The breaker sees nothing, because the current is what it should be.
 //!
 //! ## The arithmetic
-//! A coiled cord is reckoned at a third of its ampacity, rounded down. "I don't know" and silence
+//! A coiled cord is reckoned at a third of its ampacity, rounded down. The third is a rough figure;
+//! what hot air takes off besides is not known, and only where the heat alone leaves less does that
+//! count. "I don't know" and silence
 //! count as coiled and are a caution, except for adapters of 2 m or less.
 //!
 //! ## What to do

@@ -13,7 +13,8 @@
 //! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
 //! busier leg, against the smaller of its plug's rating and its ampacity (two current-carrying
 //! conductors: 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; three: 7, 10, 15,
-//! 20, 25 A; less where it stays coiled). A load that found no place because of a cord counts
+//! 20, 25 A; less where it stays coiled). Where only the heat of the air makes it too much, rule CORD006
+//! speaks. A load that found no place because of a cord counts
 //! against that cord. Where a breaker upstream is no larger than the cord's limit, the breaker
 //! trips first and this rule is silent.
 //!
@@ -87,16 +88,23 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
             continue;
         }
+        // Where only the heat makes it too much, it is rule CORD006's.
+        let limit = if node.reason == LimitReason::HotCord {
+            node.laid_out
+        } else {
+            node.rating
+        };
         // What trips first is not this rule's.
-        if protection(facts, ix).is_some_and(|breaker| breaker <= node.rating) {
+        if protection(facts, ix).is_some_and(|breaker| breaker <= limit) {
             continue;
         }
         let through = facts.through(&needs, ix);
         let busiest = busiest(&through, |on| facts.worst_leg(on));
         let mut demand = facts.worst_leg(&busiest.on);
         let mut loads = busiest.ids();
-        if demand <= node.rating {
-            let Some((id, amps)) = kept_out(facts, &node.id) else {
+        if demand <= limit {
+            let Some((id, amps)) = kept_out(facts, &node.id).filter(|(_, amps)| *amps > limit)
+            else {
                 continue;
             };
             demand = amps;
@@ -110,7 +118,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             about,
             values([
                 ("demand", demand.into()),
-                ("limit", node.rating.into()),
+                ("limit", limit.into()),
                 ("wire", wire(plan)),
                 ("time", clock(busiest.minute)),
             ]),
@@ -126,7 +134,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 /// A load without a place that this cord alone keeps out: its plug fits beyond the cord, and the
 /// cord sets the limit there.
-fn kept_out(facts: &Facts<'_>, cord: &Id) -> Option<(Id, Current)> {
+pub(super) fn kept_out(facts: &Facts<'_>, cord: &Id) -> Option<(Id, Current)> {
     facts.needs().into_iter().find_map(|need| {
         if need.at.is_some() {
             return None;

@@ -1,35 +1,35 @@
 //! # CORD006 hot-cord
 //!
 //! ## What it checks
-//! Whether the air is hotter than the 30 °C (86 °F) that the ampacity of cords is published for, and
-//! a cord in use has to carry more than it may in such air.
+//! Whether a cord is asked for more than it may carry in the air expected, which is hotter than the
+//! 30 °C (86 °F) that the ampacity of cords is published for.
 //!
 //! ## Why it hurts
 //! The heat of the current comes on top of the heat of the air. Insulation that is too hot for long
 //! goes soft, then brittle, and cracks where the cord is bent. No breaker knows how hot the air is.
 //!
 //! ## The arithmetic
-//! The published ampacity times the published factor for conductors of 60 °C: 0.91 up to 35 °C, 0.82
-//! up to 40 °C, 0.71 up to 45 °C, 0.58 up to 50 °C, 0.41 up to 55 °C, above that nothing. Against it
-//! stands the greatest current that runs through the cord at any time: a caution. Where the current
-//! is small enough now but the cord's limit is lower than what the label shows, a notice. Air that
-//! nobody knows counts as 100 °F, which is 0.82. A coiled cord is cut first by its coil (CORD003).
-//! A cord in the sun is hotter than the air; that is not counted.
+//! The published ampacity times the published factor for conductors of 60 °C, which cords are unless
+//! they are marked otherwise: 0.91 up to 35 °C, 0.82 up to 40 °C, 0.71 up to 45 °C, 0.58 up to 50 °C,
+//! 0.41 up to 55 °C, above that nothing. Every limit, label and place counts the cord at that. Against
+//! it stands the greatest current that runs through the cord at any time. Air that nobody knows
+//! counts as 100 °F, which is 0.82. A cord that is too thin in cool air too is rule CORD001's, and a
+//! coil rule CORD003's. A cord in the sun is hotter than the air; that is not counted.
 //!
 //! ## What to do
 //! Run fewer things on it at the hottest time, use a thicker cord, and lay it in the shade, not under
 //! a rug or a bag.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), Table 310.15(B)(1): factors for hot air (from a secondary copy).
+//! - NFPA 70 (NEC), Table 310.15(B)(1): factors for hot air, which 400.5(A) takes over for cords (from
+//!   a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
 
-use crate::plan::Id;
-use crate::quantity::{Current, Percent};
+use super::cord_too_thin::kept_out;
 use crate::rules::demand::{busiest, clock};
+use crate::rules::overcurrent::protection;
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
-use crate::tables::conductor::{flexible_ampacity, in_air};
+use crate::supply::{LimitReason, NodeIx};
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD006",
@@ -37,7 +37,7 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     text: include_str!("hot_cord.rs"),
     sources: &[cite::NEC_310_15, cite::NEC_400_5],
-    fixes: &["less", "label"],
+    fixes: &["less"],
     check,
     #[cfg(test)]
     fires: &[
@@ -46,82 +46,90 @@ pub(super) const RULE: Rule = Rule {
             ("air = \"59 °F\"", "air = \"122 °F\""),
             ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
         ],
-        // 30 A at 40 °C is 24.6 A.
-        &[("air = \"59 °F\"", "air = \"104 °F\"")],
-        &[("air = \"59 °F\"", "")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
-        // 30 °C exactly.
-        &[("air = \"59 °F\"", "air = \"86 °F\"")],
+        // At 45 °C it is 12.78 A and the fan is off.
+        &[
+            ("air = \"59 °F\"", "air = \"113 °F\""),
+            ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-23:00\"]"),
+        ],
     ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let air = facts.supply.air;
-    // What is left of a hundred amperes is what is left in per cent.
-    let share = Percent::from_millipercent(in_air(Current::from_milliamps(100_000), air).milliamps());
-    let mut quiet: Vec<Id> = Vec::new();
     let needs = facts.needs();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
-        if !matches!(node.kind, NodeKind::Cord { .. })
-            || matches!(node.reason, LimitReason::CoiledCord | LimitReason::NotFed)
-        {
+        if node.reason != LimitReason::HotCord {
             continue;
         }
+        // What trips first is not this rule's.
+        if protection(facts, ix).is_some_and(|breaker| breaker <= node.rating) {
+            continue;
+        }
+        let (hot, cool) = (node.rating, node.laid_out);
         let through = facts.through(&needs, ix);
-        if through.is_empty() {
-            continue;
-        }
-        let Some(cord) = facts.plan.cords.iter().find(|cord| cord.id == node.id) else {
-            continue;
-        };
-        // An unknown wire is the tree's thinnest, whose ampacity is the node's rating or more.
-        let cool = cord
-            .wire
-            .known()
-            .map_or(node.rating, |wire| {
-                flexible_ampacity(*wire, cord.circuit().into())
-            });
-        let hot = in_air(cool, air);
         let busiest = busiest(&through, |on| facts.worst_leg(on));
-        let demand = facts.worst_leg(&busiest.on);
-        let limit: Current = facts.supply.limit(ix).short;
-        // More than the cord carries in any air is rule CORD001's.
-        if demand > node.rating || hot >= limit {
-            continue;
-        }
+        let mut demand = facts.worst_leg(&busiest.on);
+        let mut loads = busiest.ids();
         if demand <= hot {
-            // The label promises more than that.
-            quiet.push(node.id.clone());
+            let Some((id, amps)) = kept_out(facts, &node.id) else {
+                continue;
+            };
+            demand = amps;
+            loads = vec![id];
+        }
+        // More than it carries in any air is rule CORD001's.
+        if demand > cool {
             continue;
         }
         let mut about = vec![node.id.clone()];
-        about.extend(busiest.ids());
+        about.extend(loads);
         found.add(
-            Signal::Caution,
+            Signal::Warning,
             about,
             values([
-                ("air", air.into()),
+                ("air", facts.supply.air.into()),
                 ("limit", hot.into()),
                 ("cool", cool.into()),
                 ("demand", demand.into()),
                 ("time", clock(busiest.minute)),
-                ("share", share.into()),
             ]),
             "less",
             values([]),
         );
     }
-    if !quiet.is_empty() {
-        found.add(
-            Signal::Notice,
-            quiet,
-            values([("air", air.into()), ("share", share.into())]),
-            "label",
-            values([]),
-        );
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::quantity::Current;
+    use crate::rules::demand::quantity;
+    use crate::rules::testing::report;
+
+    /// NEC Table 310.15(B)(1), column of 60 °C, on Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and
+    /// 0.71 of that at 45 °C (113 °F), 12.78 A. The label beyond the cord says that, and why.
+    #[test]
+    fn the_labels_beyond_a_cord_count_the_heat() {
+        for (air, milliamps, reason) in [("86 °F", 18_000, "cord-ampacity"), ("113 °F", 12_780, "hot-cord")] {
+            let air = format!("air = \"{air}\"");
+            let report = report(&[
+                ("air = \"59 °F\"", air.as_str()),
+                ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
+                ("rated = \"3600 W\"", "rated = \"6000 W\""),
+                ("peak = \"4500 W\"", "peak = \"7000 W\""),
+            ]);
+            let limit = report
+                .figures
+                .limits
+                .iter()
+                .find(|limit| limit.id.as_str() == "long")
+                .expect("the cord has an end");
+            assert_eq!(quantity::<Current>(&limit.short_amps).milliamps(), milliamps, "{air}");
+            assert_eq!(limit.set_by.reason.code(), reason, "{air}");
+        }
     }
 }

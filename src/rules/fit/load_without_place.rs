@@ -76,7 +76,7 @@ fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
     if need.load.on.is_some()
         && matches!(
             best.set_by.reason,
-            LimitReason::CordAmpacity | LimitReason::CoiledCord
+            LimitReason::CordAmpacity | LimitReason::CoiledCord | LimitReason::HotCord
         )
     {
         return None;

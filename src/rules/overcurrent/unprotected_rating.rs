@@ -22,7 +22,8 @@
 //! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit (240.5(B)(4)), and the
 //!   receptacles at its end; rule OVER003 then says what that cord carries.
 //!
-//! A coiled cord is judged here as if unwound; rule CORD003 looks after the coil.
+//! A coiled cord is judged here as if unwound, and one in hot air as if cool: the code protects a cord
+//! at its published ampacity. Rules CORD003 and CORD006 look after the coil and the heat.
 //!
 //! ## What to do
 //! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or
@@ -42,8 +43,7 @@ use std::collections::BTreeMap;
 use crate::plan::Id;
 use crate::quantity::{Current, Wire};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
-use crate::tables::conductor::flexible_ampacity;
+use crate::supply::{LimitReason, NodeIx, NodeKind};
 use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
@@ -138,17 +138,6 @@ enum Failing {
     Single { breaker: Current },
 }
 
-/// The rating of a part, of a coiled cord as if it were unwound.
-fn unwound(facts: &Facts<'_>, node: &Node) -> Current {
-    let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
-    match (cord, cord.and_then(|cord| cord.wire.known())) {
-        (Some(cord), Some(wire)) if node.reason == LimitReason::CoiledCord => {
-            flexible_ampacity(*wire, cord.circuit().into()).min(cord.plug.0.rating())
-        }
-        _ => node.rating,
-    }
-}
-
 /// Proves that a part is protected, or says how it is not.
 fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
     let node = facts.supply.node(ix);
@@ -161,7 +150,7 @@ fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
     let Some(breaker) = protection(facts, ix) else {
         return Some(Failing::Unknown);
     };
-    if breaker <= unwound(facts, node) {
+    if breaker <= node.laid_out {
         return None;
     }
     match node.kind {
@@ -227,9 +216,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             first: ix,
             failing,
             about: vec![facts.supply.node(begin).id.clone()],
-            weakest: unwound(facts, node),
+            weakest: node.laid_out,
         });
-        place.weakest = place.weakest.min(unwound(facts, node));
+        place.weakest = place.weakest.min(node.laid_out);
         if !place.about.contains(&node.id) {
             place.about.push(node.id.clone());
         }

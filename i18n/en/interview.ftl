@@ -310,6 +310,15 @@ ask-site-sleepers = How far is the generator from sleeping people?
         Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
     .row = Nearest people
 
+ask-site-stands = What is over and round the generator?
+    .why = Exhaust must get away, and rain must stay out.
+    .help = Think of where it will run in the rain, too. A tent with an open door, a porch and an open garage count as inside: people have died in all of them. A tarp on the set, or an awning over it, is covered.
+    .row = Generator stands
+pick-site-stands-open = In the open: nothing over it, 4 ft (1.2 m) clear all round
+pick-site-stands-roof = Under a roof or canopy well above it, open on all sides
+pick-site-stands-covered = Under a tarp, cover or awning, or close to a wall
+pick-site-stands-enclosed = In a tent, porch, vehicle, trailer, shed, garage or box
+
 ask-site-alarm = A carbon monoxide alarm where people sleep?
     .why = In each tent or vehicle, working, with fresh batteries.
     .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no.

@@ -12,3 +12,19 @@ AIR001 = { $fix ->
 AIR002 = Not everyone sleeps with a carbon monoxide alarm
     .why = Exhaust can drift when the wind turns. You cannot smell it, and people asleep do not wake up. Only an alarm wakes them. A smoke alarm does not.
     .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds: everybody out, engine off, call for help.
+
+AIR003 = { $fix ->
+    [out] The generator runs in a closed place
+    [uncover] The generator is covered, or stands close to something
+    [look] Nobody knows what is over and round the generator
+   *[other] The plan does not say what is over and round the generator
+  }
+    .why = Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
+    .fix-out = Stop the engine. When it is cool, carry it outside into the open. Keep { $clear } clear all round. Never run it in a tent, porch, vehicle, trailer, shed or garage.
+    .fix-uncover = Stop the engine. Take the tarp or cover off. Move it away from awnings and walls: { $clear } clear all round. A roof must be well above it and open on all sides.
+    .fix-look = Go and look before you start it. It must stand in the open, or under a roof without walls, with { $clear } clear all round.
+    .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear all round. Then put that in the plan.
+
+AIR004 = The generator stands in the rain
+    .why = Water in its outlets can shock whoever touches it. People then carry it into a tent or porch, and the exhaust kills them.
+    .fix-roof = If it rains: stop it, or stand it on a dry, level place under a canopy or a tarp on high poles, open on all sides. Never a tarp on the set. Dry your hands before you touch it.

@@ -7,7 +7,7 @@ use super::form;
 use super::parts::{self, Place};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Outlet, Plan, Region, Site, System, Wanted,
+    Outlet, Plan, Region, Site, Stands, System, Wanted,
 };
 use crate::quantity::{Current, Length, Power, Quantity, Round, Temperature, Volume, Wire};
 use crate::tables::appliances;
@@ -121,6 +121,13 @@ impl Build<'_> {
             quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),
+            stands: self.read("site.stands", |text| match text {
+                "open" => Some(Stands::Open),
+                "roof" => Some(Stands::Roof),
+                "covered" => Some(Stands::Covered),
+                "enclosed" => Some(Stands::Enclosed),
+                _ => None,
+            }),
         }
     }
 

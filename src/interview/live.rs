@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 
 use super::build;
 use super::draft::Draft;
-use crate::plan::{Answer, Ground, Id, Plan};
+use crate::plan::{Answer, Ground, Id, Plan, Stands};
 use crate::quantity::Length;
 use crate::report::{self, Finding, Report, Signal};
 use crate::words::{Show, Words};
@@ -25,6 +25,7 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>) -> Vec<Findi
     harmless(&mut site.sleepers_at, NOT_ASKED_YET);
     harmless(&mut site.co_alarm, true);
     harmless(&mut site.feeds_building, false);
+    harmless(&mut site.stands, Stands::Open);
     for outlet in &mut plan.generator.outlets {
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
         harmless(&mut outlet.gfci, true);

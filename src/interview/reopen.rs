@@ -195,6 +195,7 @@ impl Open {
             ("sleepers", "sleepers_at"),
             ("alarm", "co_alarm"),
             ("building", "feeds_building"),
+            ("stands", "stands"),
             ("altitude", "altitude"),
             ("air", "air"),
             ("quiet", "quiet_hours"),

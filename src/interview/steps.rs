@@ -797,6 +797,14 @@ pub(super) const SITE: &[Step] = &[
         Takes::Typed(Form::Length),
     )
     .rather_unknown(),
+    step(
+        Group::Site,
+        "stands",
+        "site-stands",
+        Takes::Pick(|_, _| words("site-stands", &["open", "roof", "covered", "enclosed"])),
+    )
+    .unknown()
+    .suggest(|_, _| said("open")),
     step(Group::Site, "alarm", "site-alarm", Takes::YesNo).rather_unknown(),
     step(Group::Site, "building", "site-building", Takes::YesNo)
         .unknown()

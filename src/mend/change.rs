@@ -5,7 +5,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span};
+use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
 use crate::quantity::{Length, Power, Wire};
 use crate::report::{Repair, Value, Values};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
@@ -43,6 +43,8 @@ pub enum Change {
     NoBuilding,
     /// Everyone sleeps with an alarm.
     Alarm,
+    /// The set stands in the open.
+    OpenAir,
     /// A cord or box stays unused, with all that hangs on it.
     SetAside(Id),
     /// A cord or box is plugged in elsewhere.
@@ -119,6 +121,7 @@ impl Change {
             Self::Distance => "more-distance",
             Self::NoBuilding => "no-building",
             Self::Alarm => "alarm",
+            Self::OpenAir => "open-air",
             Self::SetAside(_) => "set-aside",
             Self::Replug { .. } => "replug",
             Self::Move(_) => "move",
@@ -155,7 +158,7 @@ impl Change {
     #[must_use]
     pub const fn about(&self) -> Option<&Id> {
         match self {
-            Self::Distance | Self::NoBuilding | Self::Alarm => None,
+            Self::Distance | Self::NoBuilding | Self::Alarm | Self::OpenAir => None,
             Self::SetAside(id)
             | Self::Replug { part: id, .. }
             | Self::Move(id)
@@ -262,6 +265,7 @@ impl Change {
             Self::Distance => plan.site.sleepers_at = Answer::Known(AMPLE),
             Self::NoBuilding => plan.site.feeds_building = Answer::Known(false),
             Self::Alarm => plan.site.co_alarm = Answer::Known(true),
+            Self::OpenAir => plan.site.stands = Answer::Known(Stands::Open),
             Self::SetAside(id) => return set_aside(plan, id),
             Self::Replug { part, to } => {
                 let cord = plan.cords.iter_mut().find(|it| it.id == *part);
@@ -618,6 +622,7 @@ mod tests {
             Change::Distance,
             Change::NoBuilding,
             Change::Alarm,
+            Change::OpenAir,
             Change::SetAside(at()),
             Change::Replug {
                 part: at(),

@@ -143,6 +143,7 @@ impl List<'_> {
         match code {
             "AIR001" => changes.push(Change::Distance),
             "AIR002" => changes.push(Change::Alarm),
+            "AIR003" => changes.push(Change::OpenAir),
             "SHOCK003" => changes.push(Change::NoBuilding),
             "SHOCK001" => {
                 for id in about {

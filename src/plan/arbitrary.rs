@@ -7,7 +7,7 @@ use proptest::sample::{Index, select};
 
 use super::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Plan, Region, Runtime, Site, Span, System, Wanted,
+    Noise, Outlet, Plan, Region, Runtime, Site, Span, Stands, System, Wanted,
 };
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Quantity, Ratio, SoundLevel, Temperature, Volume, Wire,
@@ -57,10 +57,27 @@ fn site() -> impl Strategy<Value = Site> {
         answer(quantity::<Temperature>(-60_000, 70_000)),
         answer(span()),
         answer(any::<bool>()),
-        answer(any::<bool>()),
+        (
+            answer(any::<bool>()),
+            answer(select(vec![
+                Stands::Open,
+                Stands::Roof,
+                Stands::Covered,
+                Stands::Enclosed,
+            ])),
+        ),
     )
         .prop_map(
-            |(name, ground, sleepers_at, altitude, air, quiet_hours, co_alarm, feeds_building)| {
+            |(
+                name,
+                ground,
+                sleepers_at,
+                altitude,
+                air,
+                quiet_hours,
+                co_alarm,
+                (feeds_building, stands),
+            )| {
                 Site {
                     name,
                     ground,
@@ -70,6 +87,7 @@ fn site() -> impl Strategy<Value = Site> {
                     quiet_hours,
                     co_alarm,
                     feeds_building,
+                    stands,
                 }
             },
         )

@@ -156,6 +156,21 @@ pub struct Site {
     pub co_alarm: Answer<bool>,
     /// Whether someone means to feed a building's wiring.
     pub feeds_building: Answer<bool>,
+    /// What is over and round the set while it runs.
+    pub stands: Answer<Stands>,
+}
+
+/// What is over and round the set while it runs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Stands {
+    /// In the open, nothing near it on any side and nothing over it.
+    Open,
+    /// Under a roof on posts or a canopy, open on all sides, well above it.
+    Roof,
+    /// Under a tarp or cover, an awning or a porch, or close to a wall.
+    Covered,
+    /// In a tent, vehicle, trailer, shed, garage, box or pit.
+    Enclosed,
 }
 
 /// How wet it is where people touch the gear.

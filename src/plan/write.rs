@@ -10,7 +10,7 @@ use rust_decimal::Decimal;
 
 use super::{
     Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
-    Neutral, Outlet, Plan, Region, Site, Span, System, Wanted,
+    Neutral, Outlet, Plan, Region, Site, Span, Stands, System, Wanted,
 };
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
@@ -100,6 +100,14 @@ fn site(out: &mut Out, site: &Site) {
     });
     out.yes_no("co_alarm", site.co_alarm);
     out.yes_no("feeds_building", site.feeds_building);
+    out.answer("stands", &site.stands, |stands| {
+        quoted(match stands {
+            Stands::Open => "open",
+            Stands::Roof => "roof",
+            Stands::Covered => "covered",
+            Stands::Enclosed => "enclosed",
+        })
+    });
 }
 
 fn generator(out: &mut Out, generator: &Generator) {

@@ -7,7 +7,7 @@
 use serde::Serialize;
 
 use super::{Amount, Assumption, Figures, Finding, Signal};
-use crate::plan::{Answer, Draw, Ground, Leg, Neutral, Outlet, Plan, System};
+use crate::plan::{Answer, Draw, Ground, Leg, Neutral, Outlet, Plan, Stands, System};
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::rules::{Rule, quantity};
 use crate::tables::shape::{Circuit, Configuration};
@@ -166,6 +166,7 @@ fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
         "air" => site.air = Answer::Known(Temperature::from_millicelsius(15_000)),
         "co_alarm" => site.co_alarm = Answer::Known(true),
         "feeds_building" => site.feeds_building = Answer::Known(false),
+        "stands" => site.stands = Answer::Known(Stands::Roof),
         _ => return None,
     }
     Some(())

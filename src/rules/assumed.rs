@@ -31,6 +31,9 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
     if site.feeds_building == Answer::Unknown {
         assume("site.feeds_building".into(), "assumed-yes", "building");
     }
+    if !site.stands.is_known() {
+        assume("site.stands".into(), "assumed-covered", "stands");
+    }
     if !plan.generator.neutral.is_known() {
         assume("generator.neutral".into(), "assumed-floating", "neutral");
     }
@@ -76,6 +79,7 @@ mod tests {
                 ("feeds_building = false", "feeds_building = \"unknown\""),
                 ("site.feeds_building", "building"),
             ),
+            (("stands = \"roof\"", ""), ("site.stands", "stands")),
             (
                 ("neutral = \"bonded\"", "neutral = \"unknown\""),
                 ("generator.neutral", "neutral"),
@@ -99,6 +103,7 @@ mod tests {
             ("sleepers_at = \"60 ft\"", ""),
             ("co_alarm = true", ""),
             ("feeds_building = false", "feeds_building = \"unknown\""),
+            ("stands = \"roof\"", ""),
             ("neutral = \"bonded\"", ""),
             ("outdoor = true # long", ""),
             ("listed = true", ""),

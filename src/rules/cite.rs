@@ -126,3 +126,13 @@ pub(super) const FEMA_2011: Source = Source::new(
     "2011",
     Mark::Confirmed,
 );
+/// Out of the rain, under a roof without walls.
+pub(super) const RED_CROSS: Source = Source::new(
+    "American Red Cross",
+    "generator advice",
+    "",
+    Mark::Secondary,
+);
+/// Not in rain.
+pub(super) const OSHA_RAIN: Source =
+    Source::new("OSHA", "portable generator advice", "", Mark::Secondary);

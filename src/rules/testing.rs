@@ -17,6 +17,7 @@ air = "59 °F"
 quiet_hours = "23:00-07:00"
 co_alarm = true
 feeds_building = false
+stands = "roof"
 
 [generator]
 name = "the grey one"

@@ -7,3 +7,6 @@ use crate::quantity::Length;
 pub const LEAST: Length = Length::from_millimetres(6_096);
 /// The larger published distance: 25 ft. NIST generator study, 2009 (from a secondary copy).
 pub const AMPLE: Length = Length::from_millimetres(7_620);
+/// Clear on every side of a running set: 4 ft, the larger of the published 3 to 4 ft. FEMA, 2011
+/// (confirmed).
+pub const CLEAR: Length = Length::from_millimetres(1_219);

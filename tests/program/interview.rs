@@ -150,6 +150,7 @@ const REST: &[(&str, &str)] = &[
     ("What will you plug in?", ""),
     ("How wet", ""),
     ("How far is the generator", "40 ft"),
+    ("over and round the generator", ""),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", ""),
     ("How high", "4200 ft"),

@@ -8,7 +8,7 @@ use super::problem::{ProblemKind, Type};
 use super::refs::{Names, Owner};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Plan, Region, Runtime, Site, System, Wanted,
+    Noise, Outlet, Plan, Region, Runtime, Site, Stands, System, Wanted,
 };
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Quantity, Ratio, Round, SoundLevel, Temperature, Volume,
@@ -44,6 +44,7 @@ const SITE: &[&str] = &[
     "quiet_hours",
     "co_alarm",
     "feeds_building",
+    "stands",
 ];
 const GENERATOR: &[&str] = &[
     "name",
@@ -165,6 +166,18 @@ fn site(fields: &Fields<'_>) -> Site {
         quiet_hours: fields.answer("quiet_hours", Field::hours),
         co_alarm: fields.answer("co_alarm", Field::yes_no),
         feeds_building: fields.answer("feeds_building", Field::yes_no),
+        stands: fields.answer("stands", |field| {
+            field.choice(
+                &["open", "roof", "covered", "enclosed"],
+                &[
+                    Stands::Open,
+                    Stands::Roof,
+                    Stands::Covered,
+                    Stands::Enclosed,
+                ],
+                true,
+            )
+        }),
     }
 }
 

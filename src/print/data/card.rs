@@ -7,15 +7,12 @@ use super::labels::cord_facts;
 use super::plot::{self, Plot};
 use super::{Common, Context};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
-use crate::quantity::Length;
 use crate::report::{Amount, Limit, Signal};
+use crate::tables::exhaust::CLEAR;
 use crate::words::{Show, told_apart};
 
 /// Sets and conflicts shown at most; the worksheet has them all.
 const COLUMNS: usize = 8;
-
-/// Clear space round the set: FEMA 2011, 3 to 4 ft.
-const CLEAR: Length = Length::from_millimetres(1_219);
 
 /// The data of `card.typ`.
 #[derive(Debug, Serialize)]

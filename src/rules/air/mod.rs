@@ -3,4 +3,6 @@
 crate::rules::area! {
     carbon_monoxide_distance,
     no_co_alarm,
+    no_free_air,
+    rain_on_set,
 }

@@ -21,8 +21,8 @@
 //! - FEMA, clear space of 3 to 4 ft all round, 2011 (confirmed).
 
 use crate::plan::{Answer, Ground};
-use crate::quantity::Length;
 use crate::rules::prelude::*;
+use crate::tables::exhaust::CLEAR;
 
 pub(super) const RULE: Rule = Rule {
     code: "FUEL002",
@@ -37,9 +37,6 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[&[], &[("ground = \"wet\"", "ground = \"damp\"")]],
 };
-
-/// 4 ft, the larger of the two.
-const CLEAR: Length = Length::from_millimetres(1_219);
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.site.ground == Answer::Known(Ground::Dry) {

@@ -1,0 +1,97 @@
+//! # AIR003 no-free-air
+//!
+//! ## What it checks
+//! Whether the generator runs in, under or against something: a tent, porch, vehicle, trailer, shed,
+//! garage or box; a tarp, cover or awning; a wall.
+//!
+//! ## Why it hurts
+//! Exhaust gathers in whatever is closed on some side, an open door or not, and seeps from there into
+//! where people are. A tarp on a running set also keeps its heat in, melts on the muffler and burns.
+//! Most people whom carbon monoxide of a generator kills had put it out of the rain or out of sight.
+//!
+//! ## The arithmetic
+//! None. In something is a danger, whatever the distance, and so is under a tarp, cover or awning or
+//! close to a wall. "I don't know" counts as that. Where the plan says nothing of it, it is a
+//! caution. Clear on every side is 4 ft, the larger of the published 3 to 4 ft.
+//!
+//! ## What to do
+//! Stop the engine. Carry the set out into the open when it is cool: nothing over it, or only a roof
+//! on posts well above it, and 4 ft clear all round. Then measure again how far people are.
+//!
+//! ## Sources
+//! - FEMA, clear space of 3 to 4 ft all round, 2011 (confirmed).
+//! - US CPSC, generator advice, 2020-07-24: never inside a home, garage, shed or the like, doors open
+//!   or not (from a secondary copy).
+//! - NC DHHS, carbon monoxide advice: names the camper (confirmed).
+//! - That a tarp burns on a muffler is common practice, no source.
+
+use crate::plan::{Answer, Stands};
+use crate::rules::prelude::*;
+use crate::tables::exhaust::CLEAR;
+
+pub(super) const RULE: Rule = Rule {
+    code: "AIR003",
+    name: "no-free-air",
+    area: "air",
+    text: include_str!("no_free_air.rs"),
+    sources: &[
+        cite::FEMA_2011,
+        cite::CPSC_DISTANCE,
+        cite::NC_DHHS,
+        cite::PRACTICE,
+    ],
+    fixes: &["out", "uncover", "look", "choose"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("stands = \"roof\"", "stands = \"enclosed\"")],
+        &[("stands = \"roof\"", "stands = \"covered\"")],
+        &[("stands = \"roof\"", "stands = \"unknown\"")],
+        &[("stands = \"roof\"", "")],
+    ],
+    #[cfg(test)]
+    spares: &[&[], &[("stands = \"roof\"", "stands = \"open\"")]],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let (signal, fix) = match facts.plan.site.stands {
+        Answer::Known(Stands::Open | Stands::Roof) => return,
+        Answer::Known(Stands::Enclosed) => (Signal::Danger, "out"),
+        Answer::Known(Stands::Covered) => (Signal::Danger, "uncover"),
+        Answer::Unknown => (Signal::Danger, "look"),
+        // Nobody asked.
+        Answer::Missing => (Signal::Caution, "choose"),
+    };
+    found.add(
+        signal,
+        vec![],
+        values([("clear", CLEAR.into())]),
+        fix,
+        values([]),
+    );
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    /// CPSC and FEMA: outdoors only. No distance from people makes up for a roof with walls.
+    #[test]
+    fn far_from_people_an_enclosed_set_is_still_a_danger() {
+        for (stands, signal) in [
+            ("enclosed", Some(Signal::Danger)),
+            ("covered", Some(Signal::Danger)),
+            ("unknown", Some(Signal::Danger)),
+            ("roof", None),
+            ("open", None),
+        ] {
+            let stands = format!("stands = \"{stands}\"");
+            let edits = [
+                ("stands = \"roof\"", stands.as_str()),
+                ("sleepers_at = \"60 ft\"", "sleepers_at = \"900 ft\""),
+            ];
+            assert_eq!(signals("AIR003", &edits).first().copied(), signal, "{stands}");
+        }
+    }
+}

@@ -1,0 +1,59 @@
+//! # AIR004 rain-on-set
+//!
+//! ## What it checks
+//! Whether the generator stands in the open where it is wet, so that rain falls on it and into its
+//! outlets.
+//!
+//! ## Why it hurts
+//! Water in an outlet puts voltage on the frame and on wet hands. And whoever sees rain on the set
+//! carries it, running, to where it is dry: a tent, a porch, a car. Both kill.
+//!
+//! ## The arithmetic
+//! None. Wet or unknown ground and a set in the open are a caution. Where nobody said what it stands
+//! under, rule AIR003 speaks.
+//!
+//! ## What to do
+//! Decide before the rain what you do in it. Either stop the set, or stand it on a dry, level place
+//! under a roof or canopy that is open on all sides and well above it. A tarp on poles, high and tied
+//! down, is such a roof; a tarp on the set is not. Dry your hands before you touch it.
+//!
+//! ## Sources
+//! - American Red Cross, generator advice: dry surface, under an open structure like a canopy, not with
+//!   wet hands (from a secondary copy).
+//! - OSHA, portable generator advice: not in rain or wet, under a canopy if needed (from a secondary
+//!   copy).
+
+use crate::plan::{Answer, Ground, Stands};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "AIR004",
+    name: "rain-on-set",
+    area: "air",
+    text: include_str!("rain_on_set.rs"),
+    sources: &[cite::RED_CROSS, cite::OSHA_RAIN],
+    fixes: &["roof"],
+    check,
+    #[cfg(test)]
+    fires: &[&[("stands = \"roof\"", "stands = \"open\"")]],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[
+            ("stands = \"roof\"", "stands = \"open\""),
+            ("ground = \"wet\"", "ground = \"damp\""),
+        ],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let site = &facts.plan.site;
+    let wet = !matches!(
+        site.ground,
+        Answer::Known(Ground::Dry | Ground::Damp)
+    );
+    // Where nobody knows or said where it stands, rule AIR003 speaks already.
+    if wet && site.stands == Answer::Known(Stands::Open) {
+        found.add(Signal::Caution, vec![], values([]), "roof", values([]));
+    }
+}

@@ -1,6 +1,6 @@
-# What was taken for an answer nobody gave. Each message says what is not known, what was taken,
-# and how to find the real answer. { $part } is the part or load it is about; { $field } is the
-# line of the plan file, for those who edit it by hand.
+### Safety. What was taken for an answer nobody gave. Each message says what is not known, what was taken,
+### and how to find the real answer. { $part } is the part or load it is about; { $field } is the
+### line of the plan file, for those who edit it by hand.
 
 assumed-yes = yes
 assumed-no = no

@@ -55,6 +55,11 @@ cli-mend-format = "text" for people; "json" for programs: the report, with the r
 cli-explain = Explain a rule: what it checks, why it hurts, the arithmetic, what to do
 cli-explain-code = The rule's code, as in AIR001; left out, all rules are listed
 
+cli-words = For translators: print every message beside its translations, as a page for a browser
+cli-words-languages = Language folders; left out, all of them
+cli-words-check = Say what is wrong with them instead
+cli-words-from = Read the language folders in this folder instead of those in the program
+
 failure-lead = tallywatt:
 failure-hint = Hint:
 failure-read = cannot read { $path }
@@ -65,6 +70,7 @@ failure-json = cannot write the report as JSON
 failure-worse-than-nothing = the plan cannot be checked before these are mended
 
 check-plan = { $name }
+# Safety.
 check-none = No rule has anything to say about this plan. That is not proof that nothing is wrong: local codes and a licensed electrician decide.
 check-count = { $dangers ->
         [one] 1 danger
@@ -85,12 +91,15 @@ check-label-by = By
 check-more = "tallywatt explain CODE" tells more about any of these.
 check-limits = What each receptacle can carry
 check-limit-two = { $long } for hours, { $short } for a short time. Set by { $id }: { $reason }.
+# Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-one = { $long }. Set by { $id }: { $reason }.
 check-assumed = Taken for the unsafe case, because nobody knows
+# Safety.
 check-defer = Local codes and a licensed electrician decide. This tool does not.
 
 reason-rated-power = what the set can give
+# Safety.
 reason-rated-power-unguarded = what the set can give; it may not cut out by itself
 reason-one-leg = half of the set, one leg
 reason-one-leg-unguarded = half of the set, one leg; it may not cut out by itself
@@ -122,6 +131,7 @@ summary-worst = { $signal }: { $title }. { $dangers ->
 summary-calm = No rule found a danger or a warning. Local codes still decide.
 summary-usable = The set can give { $rated } there, and the outlets in use reach all of it.
 summary-stranded = The set can give { $rated } there, but the outlets in use reach only { $reachable }.
+# Safety.
 summary-never = Never at the same time: { $sets }.
 summary-never-more = { $sets }; and { $more } more on the card
 summary-together = Everything on the list may run at the same time.

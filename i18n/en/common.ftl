@@ -1,8 +1,12 @@
 # Words shared by screen and paper.
 
+# Safety. ANSI Z535.4, from a secondary copy. At most 14 columns, capitals.
 signal-danger = DANGER
+# Safety.
 signal-warning = WARNING
+# Safety.
 signal-caution = CAUTION
+# Safety.
 signal-notice = NOTICE
 
 # The name that the user gave a part or a load, inside a sentence.

@@ -85,6 +85,7 @@ ask-generator-voltage = Which voltage does it give?
 pick-generator-voltage-120 = 120 V only
 pick-generator-voltage-120-240 = 120 V and 240 V
 
+# Safety.
 ask-generator-neutral = Is its neutral floating or bonded?
     .why = It decides which shock tests work. See its manual.
     .help =
@@ -295,6 +296,7 @@ ask-site-name = What is this weekend called?
     .help = Such as: Juniper Cove weekend.
     .row = Name
 
+# Safety.
 ask-site-ground = How wet is it where people touch the gear?
     .why = Wet ground makes a shock far more dangerous.
     .help = Rain, wet grass, puddles, bare feet from a lake: wet. Dew or damp soil: damp. A dry floor under a roof: dry. If it may rain, say wet.
@@ -303,6 +305,7 @@ pick-site-ground-wet = Wet: rain, wet grass, puddles
 pick-site-ground-damp = Damp: dew, damp soil
 pick-site-ground-dry = Dry: dry ground, under a roof
 
+# Safety.
 ask-site-sleepers = How far is the generator from sleeping people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
@@ -319,11 +322,13 @@ pick-site-stands-roof = Under a roof or canopy well above it, open on all sides
 pick-site-stands-covered = Under a tarp, cover or awning, or close to a wall
 pick-site-stands-enclosed = In a tent, porch, vehicle, trailer, shed, garage or box
 
+# Safety.
 ask-site-alarm = A carbon monoxide alarm where people sleep?
     .why = In each tent or vehicle, working, with fresh batteries.
     .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no.
     .row = Carbon monoxide alarm
 
+# Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
     .why = That can kill people on the line, and you.
     .help = Plugging single things into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. That is work for a licensed electrician only.
@@ -381,6 +386,7 @@ ask-gear-ends = Which outlets are at its other end?
     .help = Type the published name of each, set apart by commas. The name is moulded beside the holes.
     .row = Ends
 
+# Safety.
 ask-gear-jacket = What is printed along the cord?
     .why = { $about }. Such as SJTW 12/3; 12/3 alone will do.
     .help =
@@ -394,26 +400,31 @@ ask-gear-length = How long is it?
     .help = One arm's span is about your height: count spans along the cord.
     .row = Length
 
+# Safety.
 ask-gear-outdoor = Is it marked for outdoor use?
     .why = { $about }. Sun and water crack an indoor jacket.
     .help = Look for "outdoor" on its tag, or a W in the letters along the jacket.
     .row = Outdoor
 
+# Safety.
 ask-gear-coiled = Will some of it stay coiled or on a reel?
     .why = { $about }. A coil cannot cool, and can melt.
     .help = Always lay the whole cord out. If it stays on a reel or in a heap, the answer is yes.
     .row = Coiled
 
+# Safety.
 ask-gear-gfci = Does it have TEST and RESET buttons?
     .why = { $about }. Some cords have shock protection built in.
     .help = A small box on the cord with two buttons and the letters GFCI.
     .row = Shock protection
 
+# Safety.
 ask-gear-listed = Is the box factory made and listed?
     .why = { $about }. A home-made box may lack what protects you.
     .help = Look for the mark of a testing laboratory on its label. A box that someone built is not listed, however well it was built.
     .row = Factory made, listed
 
+# Safety.
 ask-gear-bond = Is neutral joined to ground inside the box?
     .why = { $about }. Its papers say so. Do not open it.
     .help = Look for "neutral bonded" or "isolated neutral" in its papers. Do not open it to find out. If you do not know, we say what follows from that.
@@ -441,17 +452,20 @@ ask-out-count = How many like that, each with its own breaker?
     .help = Count breakers, not holes.
     .row = How many
 
+# Safety.
 ask-out-breaker = Which number is on each breaker?
     .why = { $about }. Such as 20 A; none if there is none.
     .help = A splitter without breakers protects nothing: type none. If there are breakers without a number you can read, type unknown.
     .row = Breaker
 pick-out-breaker-none = no breaker
 
+# Safety.
 ask-out-gfci = Do they have TEST and RESET buttons?
     .why = { $about }. Those cut the power before a shock kills.
     .help = On the outlet itself or on its breaker, with the letters GFCI. If only some do, answer no.
     .row = Shock protection
 
+# Safety.
 ask-out-wire = Which wire is behind them?
     .why = { $about }. Such as 12 AWG. Do not open the box.
     .help = Only its papers tell. Do not open the box to find out.
@@ -546,7 +560,7 @@ note-load-turns = { $all } W named, the set gives { $rated } W: not all at once.
 note-load-cannot-start = To start it takes { $starting } W for a moment. The set gives { $peak } W at most: it cannot start it.
 note-load-too-large = This alone asks for { $this } W. The set gives { $rated } W: it cannot run it.
 
-# The first line stands out.
+# Safety. The first line stands out.
 note-danger =
     { $signal }: { $title }
     Why: { $why }

@@ -25,7 +25,7 @@ print-outlet-limit = { $amps } for hours
 print-up-to = Up to
 print-limit = Limit
 
-## What sets a limit. $id is the part.
+## Safety. What sets a limit. $id is the part.
 
 print-set-by-rated-power = The generator sets this limit. Past it, it cuts out or stalls.
 print-set-by-rated-power-unguarded = The generator sets this limit. Past it, it may run on and overheat.
@@ -41,7 +41,7 @@ print-set-by-coiled-cord = Cord { $id } is coiled, so it carries less. Uncoil it
 print-set-by-wiring = The wiring of { $id } sets this limit.
 print-set-by-not-fed = Nothing feeds this.
 
-## Labels
+## Safety. Labels
 
 print-labels-title = Labels: { $site }
 print-face-alt = Front of a { $shape } receptacle
@@ -102,7 +102,7 @@ print-alignment-2 = If the frames lie too far left or too high, read on the rule
 print-alignment-3 = If they lie too far right or too low, write a minus before that number.
 print-alignment-bar = This bar must measure 100 mm (3.94 in).
 
-## Card
+## Safety. Card
 
 print-card-title = Card: { $site }
 print-card-one = Side 1. Who feeds whom, and what may run together
@@ -186,7 +186,7 @@ print-trouble-shocked-3 = Call emergency services. Not breathing: start chest co
 print-trouble-shocked-4 = Every shock is seen by a doctor, even a small one.
 print-defer = Local codes and a licensed electrician decide. Never open, rewire or bond anything yourself.
 
-## Cautions
+## Safety. Cautions
 
 print-cautions-title = Cautions: { $site }
 print-cautions-head = Cautions

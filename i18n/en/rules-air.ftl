@@ -1,4 +1,4 @@
-# Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
+### Safety. Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
 
 AIR001 = { $fix ->
     [measure] Nobody has measured how far people sleep from the exhaust

@@ -1,4 +1,4 @@
-# What the rules take for an answer nobody gave.
+### Safety. What the rules take for an answer nobody gave.
 
 assumed-too-near = too near
 assumed-covered = covered

@@ -1,3 +1,3 @@
-# Words that several rules share.
+### Safety. Words that several rules share.
 
 not-known = not known

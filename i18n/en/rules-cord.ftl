@@ -1,4 +1,4 @@
-# Rules on cords.
+### Safety. Rules on cords.
 
 CORD001 = { $first } is asked for more than it carries
     .why = { $first } (wire: { $wire }) carries { $limit } at most. It is asked for { $demand }. No breaker stops that: the cord just gets hot and can burn. Involved: { $about }.

@@ -1,4 +1,4 @@
-# Rules on what plugs in where.
+### Safety. Rules on what plugs in where.
 
 FIT001 = { $fix ->
     [load] No receptacle takes the plug of { $about }

@@ -1,4 +1,4 @@
-# Rules on fuel.
+### Safety. Rules on fuel.
 
 FUEL001 = One tank does not last
     .why = Something is to run for { $stretch } without a break. One tank lasts about { $tank }. Fuel spilled on a hot engine catches fire.

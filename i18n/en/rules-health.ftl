@@ -1,4 +1,4 @@
-# Rules on health.
+### Safety. Rules on health.
 
 HEALTH001 = Someone's health depends on this one generator: { $about }
     .why = A generator can stop at any time: it runs dry, it trips, or someone turns it off. A person asleep may not notice in time.

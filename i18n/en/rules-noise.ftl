@@ -1,4 +1,4 @@
-# Rules on noise.
+### Safety. Rules on noise.
 
 NOISE001 = Louder than many camps allow
     .why = It makes about { $level } at { $distance } in the open. National parks allow { $limit } there, and many camps do the same.

@@ -1,4 +1,4 @@
-# Rules on overcurrent: what trips, and what only gets hot.
+### Safety. Rules on overcurrent: what trips, and what only gets hot.
 
 OVER001 = { $fix ->
     [unknown] No known breaker protects { $first }

@@ -1,4 +1,4 @@
-# Rules on power.
+### Safety. Rules on power.
 
 POWER001 = { $fix ->
     [hours] The generator cannot run all of this at once

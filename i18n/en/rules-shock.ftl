@@ -1,4 +1,4 @@
-# Rules on electric shock.
+### Safety. Rules on electric shock.
 
 ground-wet = wet
 ground-damp = damp

@@ -1,4 +1,4 @@
-# Rules on voltage.
+### Safety. Rules on voltage.
 
 VOLT001 = { $fix ->
     [start] Voltage dips too far when { $first } starts

@@ -1,6 +1,6 @@
 # Who shares what: changes that mend a plan, and asking before plugging in.
 
-## One change. $first is the part or load.
+## Safety. One change. $first is the part or load.
 
 change-more-distance = Move the generator at least { $distance } from every tent, vehicle, door and window. Exhaust points away from people. See if the cords still reach: a longer cord changes the plan.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
@@ -76,7 +76,7 @@ load-all = { $total ->
     }
 load-at = { $loads } at “{ $at }”
 
-## tallywatt may
+## Safety. tallywatt may
 
 may-yes = YES: { $wanted } may be switched on.
 may-yes-while = YES: { $wanted } may be switched on while { $running } { $count ->

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Args, CommandFactory as _, Parser, Subcommand, ValueEnum};
-use tallywatt::words::Words;
+use tallywatt::words;
 
 #[derive(Debug, Parser)]
 #[command(name = "tallywatt", version, disable_help_subcommand = true)]
@@ -24,6 +24,7 @@ pub(super) enum Command {
     May(May),
     Mend(Mend),
     Explain(Explain),
+    Words(Words),
 }
 
 /// How the questions are asked.
@@ -169,8 +170,18 @@ pub(super) struct Explain {
     pub(super) code: Option<String>,
 }
 
+#[derive(Debug, Args)]
+pub(super) struct Words {
+    #[arg(value_name = "LANGUAGE")]
+    pub(super) languages: Vec<String>,
+    #[arg(long)]
+    pub(super) check: bool,
+    #[arg(long, value_name = "DIR")]
+    pub(super) from: Option<PathBuf>,
+}
+
 /// The parser, with its words in. An argument without a message is a fault that a test finds.
-pub(super) fn command(words: &Words) -> clap::Command {
+pub(super) fn command(words: &words::Words) -> clap::Command {
     let mut command = Arguments::command()
         .about(words.text("cli-about"))
         .after_help(words.text("cli-after"))
@@ -220,7 +231,7 @@ pub(super) fn command(words: &Words) -> clap::Command {
     command
 }
 
-fn help_flag(words: &Words) -> clap::Arg {
+fn help_flag(words: &words::Words) -> clap::Arg {
     clap::Arg::new("help")
         .long("help")
         .short('h')
@@ -235,7 +246,7 @@ mod tests {
 
     #[test]
     fn every_argument_has_words() {
-        let words = Words::english();
+        let words = words::Words::english();
         command(&words).debug_assert();
         assert_eq!(words.faults(), Vec::<String>::new());
     }

@@ -12,6 +12,7 @@ mod failure;
 mod may;
 mod mend;
 mod prints;
+mod words;
 
 use std::io::Write as _;
 use std::process::ExitCode;
@@ -38,7 +39,7 @@ impl Done {
 
 /// Runs the program.
 pub(crate) fn run() -> ExitCode {
-    let words = words();
+    let words = readers_words();
     let arguments = match args::command(&words).try_get_matches() {
         Ok(matches) => Arguments::from_arg_matches(&matches),
         Err(error) => Err(error),
@@ -75,11 +76,12 @@ fn dispatch(arguments: &Arguments, words: &Words) -> Result<Done, Failure> {
         Some(Command::May(arguments)) => may::run(arguments, words),
         Some(Command::Mend(arguments)) => mend::run(arguments, words),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
+        Some(Command::Words(arguments)) => words::run(arguments, words),
     }
 }
 
 /// The reader's words. There is one language so far; its units follow the region.
-fn words() -> Words {
+fn readers_words() -> Words {
     Words::new("en", Units::Customary).unwrap_or_else(Words::english)
 }
 

@@ -4,6 +4,8 @@
 //! asks for a value nobody gave, is remembered in [`Words::faults`]: tests demand that the list
 //! is empty, and printing refuses to write paper with a hole in it.
 
+pub mod language;
+mod library;
 mod may;
 mod mend;
 mod number;
@@ -14,20 +16,15 @@ mod sets;
 use std::cell::RefCell;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
-use include_dir::{Dir, include_dir};
 use unic_langid::LanguageIdentifier;
 
 use crate::report::{Amount, Assumption, Finding, Report, Signal, Value, Values};
 use crate::tables::source::{Mark, Source};
 
+pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
 pub use number::{Show, Units};
 pub use screen::wrapping;
 pub(crate) use sets::told_apart;
-
-static LANGUAGES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
-
-/// The language that stands in when another lacks a message.
-const FIRST_LANGUAGE: &str = "en";
 
 /// One language, ready to speak.
 pub struct Words {
@@ -60,42 +57,45 @@ pub struct FindingText {
     pub sources: Vec<String>,
 }
 
-/// The languages there are, by the names of their folders.
-pub fn languages() -> impl Iterator<Item = &'static str> {
-    LANGUAGES.dirs().filter_map(|dir| dir.path().to_str())
-}
-
 impl Words {
-    /// The words of a language, or `None` if there is no folder for it.
+    /// The words of a language for a reader of its region (`es`, `es-ES`), or `None` if it is
+    /// not offered.
     #[must_use]
-    pub fn new(language: &str, units: Units) -> Option<Self> {
-        let identifier: LanguageIdentifier = language.parse().ok()?;
-        let folder = LANGUAGES.get_dir(language)?;
-        let mut bundle = FluentBundle::new(vec![identifier.clone()]);
+    pub fn new(tag: &str, units: Units) -> Option<Self> {
+        let chain = Library::built_in().chain(tag)?;
+        Some(Self::of(&chain, units))
+    }
+
+    /// The words of the folders.
+    #[must_use]
+    pub fn of(chain: &Chain<'_>, units: Units) -> Self {
+        let mut bundle = FluentBundle::new(vec![chain.tag.clone()]);
         // The marks would be printed as boxes on a label; nothing here mixes writing directions
         // inside a sentence.
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
-        for file in folder.files() {
-            let Some(text) = file.contents_utf8() else {
-                continue;
-            };
-            let resource =
-                FluentResource::try_new(text.to_owned()).unwrap_or_else(|(partial, errors)| {
-                    faults.push(format!("{}: {errors:?}", file.path().display()));
-                    partial
-                });
-            if let Err(errors) = bundle.add_resource(resource) {
-                faults.push(format!("{}: {errors:?}", file.path().display()));
+        for (at, (tag, folder)) in chain.folders.iter().enumerate() {
+            for (name, text) in folder.files.iter().filter(|(name, _)| *name != ABOUT) {
+                let resource = FluentResource::try_new(text.clone().into_owned()).unwrap_or_else(
+                    |(partial, errors)| {
+                        faults.push(format!("{tag}/{name}: {errors:?}"));
+                        partial
+                    },
+                );
+                if at > 0 {
+                    bundle.add_resource_overriding(resource);
+                } else if let Err(errors) = bundle.add_resource(resource) {
+                    faults.push(format!("{tag}/{name}: {errors:?}"));
+                }
             }
         }
-        let numbers = number::Numbers::new(language, units);
-        Some(Self {
-            language: identifier,
+        let numbers = number::Numbers::new(&chain.tag.to_string(), units);
+        Self {
+            language: chain.tag.clone(),
             bundle,
             numbers,
             faults: RefCell::new(faults),
-        })
+        }
     }
 
     /// English, in the units of the region.
@@ -129,13 +129,7 @@ impl Words {
 
     /// Whether there is such a message.
     pub fn has(&self, key: &str) -> bool {
-        let (id, attribute) = split(key);
-        self.bundle
-            .get_message(id)
-            .is_some_and(|message| match attribute {
-                Some(name) => message.get_attribute(name).is_some(),
-                None => message.value().is_some(),
-            })
+        self.pattern(key).is_some()
     }
 
     /// Every message that was missing or incomplete so far.
@@ -144,27 +138,48 @@ impl Words {
     }
 
     fn format(&self, key: &str, args: &FluentArgs<'_>) -> String {
-        let (id, attribute) = split(key);
-        let pattern = self
-            .bundle
-            .get_message(id)
-            .and_then(|message| match attribute {
-                Some(name) => message.get_attribute(name).map(|found| found.value()),
-                None => message.value(),
-            });
-        let Some(pattern) = pattern else {
-            self.fault(format!("no message {key}"));
-            return key.to_owned();
+        match self.try_format(key, args) {
+            Ok(text) => text,
+            Err(fault) => {
+                self.fault(fault);
+                self.at_any_rate(key, args)
+            }
+        }
+    }
+
+    /// The message, or what is wrong with it.
+    fn try_format(&self, key: &str, args: &FluentArgs<'_>) -> Result<String, String> {
+        let Some(pattern) = self.pattern(key) else {
+            return Err(format!("no message {key}"));
         };
         let mut errors = Vec::new();
-        let text = self
-            .bundle
-            .format_pattern(pattern, Some(args), &mut errors)
-            .into_owned();
-        if !errors.is_empty() {
-            self.fault(format!("{key}: {errors:?}"));
+        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors);
+        if errors.is_empty() {
+            Ok(text.into_owned())
+        } else {
+            Err(format!("{key}: {errors:?}"))
         }
-        text
+    }
+
+    /// What there is of a message that is not whole.
+    fn at_any_rate(&self, key: &str, args: &FluentArgs<'_>) -> String {
+        self.pattern(key).map_or_else(
+            || key.to_owned(),
+            |pattern| {
+                self.bundle
+                    .format_pattern(pattern, Some(args), &mut Vec::new())
+                    .into_owned()
+            },
+        )
+    }
+
+    fn pattern(&self, key: &str) -> Option<&fluent_syntax::ast::Pattern<&str>> {
+        let (id, attribute) = split(key);
+        let message = self.bundle.get_message(id)?;
+        match attribute {
+            Some(name) => message.get_attribute(name).map(|found| found.value()),
+            None => message.value(),
+        }
     }
 
     fn fault(&self, fault: String) {

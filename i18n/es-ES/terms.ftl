@@ -1,0 +1,46 @@
+# What ../es/terms.ftl has for North America.
+
+# m. The everyday word; the trade's is "base de toma de corriente". From memory, not verified.
+-receptacle = { $form ->
+   *[one] enchufe
+    [many] enchufes
+    [One] Enchufe
+    [Many] Enchufes
+}
+
+# m. Short for "interruptor magnetotérmico". From memory, not verified.
+-breaker = { $form ->
+   *[one] magnetotérmico
+    [many] magnetotérmicos
+    [One] Magnetotérmico
+    [Many] Magnetotérmicos
+}
+
+# m. From memory, not verified.
+-gfci = { $form ->
+   *[one] diferencial
+    [many] diferenciales
+    [full] interruptor diferencial (GFCI)
+}
+
+# m. IEC 60050, 195-02-09 has "conductor de protección". From memory, not verified.
+-ground-wire = { $form ->
+   *[one] conductor de protección
+    [many] conductores de protección
+}
+
+# f. From memory, not verified.
+-camper = { $form ->
+   *[one] caravana
+    [many] caravanas
+    [One] Caravana
+}
+
+# m. From memory, not verified.
+-electrician = electricista autorizado
+
+# With its article, plural. From memory, not verified.
+-local-codes = { $form ->
+   *[one] las normas locales
+    [One] Las normas locales
+}

@@ -1,0 +1,5 @@
+# French of Europe: only what differs from ../fr.
+
+language-name = français (Europe)
+language-state = draft
+language-regions = FR BE CH LU MC

@@ -1,0 +1,220 @@
+//! What stands in a language folder, message by message, for those who judge translations: the
+//! checks and the reviewer's sheet.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use fluent_syntax::ast::{
+    Comment, Entry, Expression, InlineExpression, Message, Pattern, PatternElement, Resource,
+    VariantKey,
+};
+
+use crate::words::{ABOUT, Folder};
+
+/// A message's value or one attribute of it.
+#[derive(Clone, Debug)]
+pub struct Item {
+    /// The file it stands in.
+    pub file: String,
+    /// `key` or `key.attribute`.
+    pub key: String,
+    /// As it is written, without its key.
+    pub written: String,
+    /// The heading it stands under and the remark before it.
+    pub context: Vec<String>,
+    /// Whether a reader may come to harm when it is wrong.
+    pub safety: bool,
+    /// Who has looked at it, if anyone.
+    pub reviewed: Option<String>,
+    pub(super) pattern: Pattern<String>,
+}
+
+/// Everything in one folder.
+#[derive(Clone, Debug, Default)]
+pub struct Catalog {
+    /// In the order of the files.
+    pub items: Vec<Item>,
+    /// Terms by name, without the hyphen.
+    pub terms: BTreeMap<String, Pattern<String>>,
+    /// What is no message: the file and the text.
+    pub junk: Vec<(String, String)>,
+    /// Keys and terms that are there twice.
+    pub twice: Vec<(String, String)>,
+}
+
+/// What a remark may begin with.
+const SAFETY: &str = "Safety";
+const REVIEWED: &str = "Reviewed:";
+
+impl Catalog {
+    /// Takes a folder apart.
+    pub fn of(folder: &Folder) -> Self {
+        let mut catalog = Self::default();
+        let mut seen = BTreeSet::new();
+        for (file, text) in folder.files.iter().filter(|(file, _)| *file != ABOUT) {
+            let resource: Resource<String> =
+                match fluent_syntax::parser::parse(text.clone().into_owned()) {
+                    Ok(resource) | Err((resource, _)) => resource,
+                };
+            let mut whole = Vec::new();
+            let mut section = Vec::new();
+            for entry in resource.body {
+                match entry {
+                    Entry::ResourceComment(comment) => whole.push(line(&comment)),
+                    Entry::GroupComment(comment) => section = vec![line(&comment)],
+                    Entry::Comment(_) => {}
+                    Entry::Junk { content } => catalog.junk.push((file.clone(), content)),
+                    Entry::Term(term) => {
+                        if !seen.insert(format!("-{}", term.id.name)) {
+                            catalog.twice.push((file.clone(), term.id.name.clone()));
+                        }
+                        catalog.terms.insert(term.id.name, term.value);
+                    }
+                    Entry::Message(message) => {
+                        if !seen.insert(message.id.name.clone()) {
+                            catalog.twice.push((file.clone(), message.id.name.clone()));
+                        }
+                        let remarks: Vec<String> = whole
+                            .iter()
+                            .chain(&section)
+                            .cloned()
+                            .chain(message.comment.as_ref().map(line))
+                            .collect();
+                        catalog.message(file, message, &remarks);
+                    }
+                }
+            }
+        }
+        catalog
+    }
+
+    fn message(&mut self, file: &str, message: Message<String>, remarks: &[String]) {
+        let marked = |mark: &str| remarks.iter().find_map(|remark| remark.strip_prefix(mark));
+        let safety = marked(SAFETY).is_some();
+        let reviewed = remarks
+            .iter()
+            .rev()
+            .find_map(|remark| remark.strip_prefix(REVIEWED))
+            .map(|who| who.trim().to_owned());
+        let id = message.id.name;
+        let value = message.value.map(|pattern| (id.clone(), pattern));
+        let attributes = message
+            .attributes
+            .into_iter()
+            .map(|attribute| (format!("{id}.{}", attribute.id.name), attribute.value));
+        for (key, pattern) in value.into_iter().chain(attributes) {
+            self.items.push(Item {
+                file: file.to_owned(),
+                key,
+                written: written(&pattern),
+                context: remarks.to_owned(),
+                safety,
+                reviewed: reviewed.clone(),
+                pattern,
+            });
+        }
+    }
+
+    /// The items by key. What a variant says stands in place of what its language says.
+    pub fn by_key<'c>(catalogs: impl IntoIterator<Item = &'c Self>) -> BTreeMap<&'c str, &'c Item> {
+        catalogs
+            .into_iter()
+            .flat_map(|catalog| &catalog.items)
+            .map(|item| (item.key.as_str(), item))
+            .collect()
+    }
+}
+
+fn line(comment: &Comment<String>) -> String {
+    comment.content.join(" ").trim().to_owned()
+}
+
+/// A pattern as it stands in a file.
+fn written(pattern: &Pattern<String>) -> String {
+    let resource = Resource {
+        body: vec![Entry::Message(Message {
+            id: fluent_syntax::ast::Identifier {
+                name: "x".to_owned(),
+            },
+            value: Some(pattern.clone()),
+            attributes: Vec::new(),
+            comment: None,
+        })],
+    };
+    let text = fluent_syntax::serializer::serialize(&resource);
+    text.trim_start_matches("x =").trim().to_owned()
+}
+
+/// What a pattern is made of.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Parts {
+    /// Values that it shows.
+    pub(super) shown: BTreeSet<String>,
+    /// Values by which it chooses, with the names of the cases of each choice.
+    pub(super) choices: Vec<(String, BTreeSet<String>)>,
+    /// Terms that it names.
+    pub(super) terms: BTreeSet<String>,
+    /// Its plain text, all cases after each other.
+    pub(super) text: String,
+}
+
+pub(super) fn parts(pattern: &Pattern<String>) -> Parts {
+    let mut parts = Parts::default();
+    collect(pattern, &mut parts);
+    parts
+}
+
+fn collect(pattern: &Pattern<String>, parts: &mut Parts) {
+    for element in &pattern.elements {
+        match element {
+            PatternElement::TextElement { value } => parts.text.push_str(value),
+            PatternElement::Placeable { expression } => {
+                parts.text.push('\u{1}');
+                collect_expression(expression, parts);
+            }
+        }
+    }
+    parts.text.push(' ');
+}
+
+fn collect_expression(expression: &Expression<String>, parts: &mut Parts) {
+    match expression {
+        Expression::Inline(inline) => collect_inline(inline, parts),
+        Expression::Select { selector, variants } => {
+            match selector {
+                InlineExpression::VariableReference { id } => {
+                    let cases = variants
+                        .iter()
+                        .map(|variant| match &variant.key {
+                            VariantKey::Identifier { name } => name.clone(),
+                            VariantKey::NumberLiteral { value } => value.clone(),
+                        })
+                        .collect();
+                    parts.choices.push((id.name.clone(), cases));
+                }
+                other => collect_inline(other, parts),
+            }
+            for variant in variants {
+                collect(&variant.value, parts);
+            }
+        }
+    }
+}
+
+fn collect_inline(inline: &InlineExpression<String>, parts: &mut Parts) {
+    match inline {
+        InlineExpression::VariableReference { id } => {
+            parts.shown.insert(id.name.clone());
+        }
+        InlineExpression::TermReference { id, .. } => {
+            parts.terms.insert(id.name.clone());
+        }
+        InlineExpression::Placeable { expression } => collect_expression(expression, parts),
+        InlineExpression::FunctionReference { arguments, .. } => {
+            for argument in &arguments.positional {
+                collect_inline(argument, parts);
+            }
+        }
+        InlineExpression::StringLiteral { value } => parts.text.push_str(value),
+        InlineExpression::NumberLiteral { .. } | InlineExpression::MessageReference { .. } => {}
+    }
+}

@@ -1,0 +1,11 @@
+//! Judging a language folder against the first language: what is missing, what is wrong, and the
+//! sheet on which a native speaker sees both side by side.
+
+pub mod catalog;
+mod check;
+mod formats;
+mod sheet;
+
+pub use catalog::{Catalog, Item};
+pub use check::{Kind, Problem, check};
+pub use sheet::sheet;

@@ -1,0 +1,248 @@
+//! The language folders: which there are, and which of them speak to a reader.
+//!
+//! A folder is named by its tag. `es` is a whole language; `es-ES` beside it is a variant and
+//! holds only the messages and terms in which it differs. What a folder says of itself stands in
+//! its `language.ftl`, so that a new language is one folder and no line of code.
+
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
+
+use fluent_syntax::ast::{Entry, PatternElement};
+use include_dir::{Dir, include_dir};
+use unic_langid::LanguageIdentifier;
+
+static FOLDERS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/i18n");
+
+/// The language in which every message is written first.
+pub const FIRST_LANGUAGE: &str = "en";
+
+/// The file in which a folder says what it is.
+pub const ABOUT: &str = "language.ftl";
+
+/// Language folders.
+#[derive(Clone, Debug, Default)]
+pub struct Library {
+    folders: BTreeMap<String, Folder>,
+}
+
+/// One language or variant.
+#[derive(Clone, Debug, Default)]
+pub struct Folder {
+    /// Files by name, `rules-air.ftl`.
+    pub files: BTreeMap<String, Cow<'static, str>>,
+    about: BTreeMap<String, String>,
+}
+
+impl Folder {
+    fn about(&self, key: &str) -> &str {
+        self.about.get(key).map_or("", String::as_str)
+    }
+
+    /// What its speakers call it.
+    pub fn name(&self) -> &str {
+        self.about("language-name")
+    }
+
+    /// Whether it is offered to readers. A draft is checked as far as it goes, and never shown.
+    pub fn complete(&self) -> bool {
+        self.about("language-state") == "complete"
+    }
+
+    /// The whole tag that the bare one stands for: its region decides the marks of numbers.
+    fn stands_for(&self) -> &str {
+        self.about("language-stands-for")
+    }
+
+    /// Of a variant, the regions whose readers get it.
+    pub fn regions(&self) -> impl Iterator<Item = &str> {
+        self.about("language-regions").split_whitespace()
+    }
+
+    /// Words that no message may have, because they promise that something cannot hurt.
+    pub fn never_say(&self) -> impl Iterator<Item = &str> {
+        self.about("language-never-say").split_whitespace()
+    }
+}
+
+/// What speaks to a reader: a language, and the variant of it for the reader's region.
+#[derive(Clone, Debug)]
+pub struct Chain<'l> {
+    /// With its region.
+    pub tag: LanguageIdentifier,
+    /// The language first, then what its variant says otherwise.
+    pub folders: Vec<(&'l str, &'l Folder)>,
+}
+
+impl Library {
+    /// The folders that are part of the program.
+    pub fn built_in() -> &'static Self {
+        static LIBRARY: OnceLock<Library> = OnceLock::new();
+        LIBRARY.get_or_init(|| {
+            let mut library = Self::default();
+            for folder in FOLDERS.dirs() {
+                for file in folder.files() {
+                    let tag = folder.path().to_str();
+                    let name = file.path().file_name().and_then(|name| name.to_str());
+                    if let (Some(tag), Some(name), Some(text)) = (tag, name, file.contents_utf8()) {
+                        library.add(tag, name, text);
+                    }
+                }
+            }
+            library
+        })
+    }
+
+    /// Puts a file into a folder, in place of one of the same name.
+    pub fn add(&mut self, tag: &str, name: &str, text: impl Into<Cow<'static, str>>) {
+        let folder = self.folders.entry(tag.to_owned()).or_default();
+        let text = text.into();
+        if name == ABOUT {
+            folder.about = plain_messages(&text);
+        }
+        folder.files.insert(name.to_owned(), text);
+    }
+
+    /// Every folder by its tag.
+    pub fn folders(&self) -> impl Iterator<Item = (&str, &Folder)> {
+        self.folders
+            .iter()
+            .map(|(tag, folder)| (tag.as_str(), folder))
+    }
+
+    /// A folder by its tag.
+    pub fn folder(&self, tag: &str) -> Option<&Folder> {
+        self.folders.get(tag)
+    }
+
+    /// The tags that can be asked for.
+    pub fn offered(&self) -> impl Iterator<Item = &str> {
+        self.folders()
+            .filter(|(_, folder)| folder.complete())
+            .map(|(tag, _)| tag)
+    }
+
+    /// What speaks to a reader of that language and region; nothing if no complete folder does.
+    pub fn chain(&self, tag: &str) -> Option<Chain<'_>> {
+        self.choose(tag, false)
+    }
+
+    /// The same with drafts.
+    pub fn draft_chain(&self, tag: &str) -> Option<Chain<'_>> {
+        self.choose(tag, true)
+    }
+
+    fn choose(&self, tag: &str, drafts: bool) -> Option<Chain<'_>> {
+        let asked: LanguageIdentifier = tag.parse().ok()?;
+        let usable = |(_, folder): &(&str, &Folder)| drafts || folder.complete();
+        let (base, whole) = self
+            .folders
+            .get_key_value(asked.language.as_str())
+            .map(|(tag, folder)| (tag.as_str(), folder))
+            .filter(usable)?;
+        let tag = match asked.region {
+            None => whole.stands_for().parse().unwrap_or(asked),
+            Some(_) => asked,
+        };
+        let region = tag.region.as_ref().map_or("", |region| region.as_str());
+        let variant = self
+            .folders()
+            .filter(|(name, _)| {
+                name.strip_prefix(base)
+                    .is_some_and(|rest| rest.starts_with('-'))
+            })
+            .filter(usable)
+            .find(|(_, folder)| folder.regions().any(|its| its == region));
+        Some(Chain {
+            tag,
+            folders: [(base, whole)].into_iter().chain(variant).collect(),
+        })
+    }
+}
+
+/// The messages of a small file that are plain text.
+fn plain_messages(text: &str) -> BTreeMap<String, String> {
+    let resource = match fluent_syntax::parser::parse(text) {
+        Ok(resource) | Err((resource, _)) => resource,
+    };
+    resource
+        .body
+        .iter()
+        .filter_map(|entry| match entry {
+            Entry::Message(message) => Some((message.id.name, message.value.as_ref()?)),
+            _ => None,
+        })
+        .map(|(id, pattern)| {
+            let text = pattern
+                .elements
+                .iter()
+                .filter_map(|element| match element {
+                    PatternElement::TextElement { value } => Some(*value),
+                    PatternElement::Placeable { .. } => None,
+                })
+                .collect();
+            (id.to_owned(), text)
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn library() -> Library {
+        let mut library = Library::default();
+        let mut add = |tag: &str, about: &'static str| library.add(tag, ABOUT, about);
+        add(
+            "en",
+            "language-state = complete\nlanguage-stands-for = en-US\n",
+        );
+        add(
+            "fr",
+            "language-state = complete\nlanguage-stands-for = fr-CA\n",
+        );
+        add(
+            "fr-FR",
+            "language-state = complete\nlanguage-regions = FR BE CH\n",
+        );
+        add(
+            "de",
+            "language-state = draft\nlanguage-stands-for = de-DE\n",
+        );
+        library
+    }
+
+    fn chosen(tag: &str) -> Option<(String, Vec<String>)> {
+        let library = library();
+        let chain = library.chain(tag)?;
+        let folders = chain.folders.iter().map(|(tag, _)| (*tag).to_owned());
+        Some((chain.tag.to_string(), folders.collect()))
+    }
+
+    #[test]
+    fn the_region_chooses_the_variant() {
+        for (asked, tag, folders) in [
+            ("en", "en-US", &["en"][..]),
+            ("en-GB", "en-GB", &["en"]),
+            ("fr", "fr-CA", &["fr"]),
+            ("fr-CA", "fr-CA", &["fr"]),
+            ("fr-FR", "fr-FR", &["fr", "fr-FR"]),
+            ("FR_be", "fr-BE", &["fr", "fr-FR"]),
+        ] {
+            let expected = folders.iter().map(|&name| name.to_owned()).collect();
+            assert_eq!(chosen(asked), Some((tag.to_owned(), expected)), "{asked}");
+        }
+    }
+
+    #[test]
+    fn a_draft_is_not_offered() {
+        assert_eq!(chosen("de"), None);
+        assert_eq!(chosen("it"), None);
+        assert_eq!(chosen("no tag at all"), None);
+        assert!(library().draft_chain("de-AT").is_some());
+        assert_eq!(
+            library().offered().collect::<Vec<_>>(),
+            ["en", "fr", "fr-FR"]
+        );
+    }
+}

@@ -115,7 +115,7 @@ impl Catalog {
     }
 
     /// The items by key. What a variant says stands in place of what its language says.
-    pub fn by_key<'c>(catalogs: impl IntoIterator<Item = &'c Self>) -> BTreeMap<&'c str, &'c Item> {
+    pub fn by_key<'c>(catalogs: impl IntoIterator<Item = &'c Self>) -> ByKey<'c> {
         catalogs
             .into_iter()
             .flat_map(|catalog| &catalog.items)
@@ -157,64 +157,97 @@ pub(super) struct Parts {
     pub(super) text: String,
 }
 
-pub(super) fn parts(pattern: &Pattern<String>) -> Parts {
+/// The items of a language by key.
+pub(super) type ByKey<'c> = BTreeMap<&'c str, &'c Item>;
+
+/// What an item is made of, with what it takes over from other messages.
+pub(super) fn parts(item: &Item, all: &ByKey<'_>) -> Parts {
     let mut parts = Parts::default();
-    collect(pattern, &mut parts);
+    Collecting {
+        all,
+        parts: &mut parts,
+        depth: 0,
+    }
+    .pattern(&item.pattern);
     parts
 }
 
-fn collect(pattern: &Pattern<String>, parts: &mut Parts) {
-    for element in &pattern.elements {
-        match element {
-            PatternElement::TextElement { value } => parts.text.push_str(value),
-            PatternElement::Placeable { expression } => {
-                parts.text.push('\u{1}');
-                collect_expression(expression, parts);
-            }
-        }
-    }
-    parts.text.push(' ');
+/// Messages inside messages inside messages; a ring of them ends here.
+const DEEPEST: usize = 5;
+
+struct Collecting<'c> {
+    all: &'c ByKey<'c>,
+    parts: &'c mut Parts,
+    depth: usize,
 }
 
-fn collect_expression(expression: &Expression<String>, parts: &mut Parts) {
-    match expression {
-        Expression::Inline(inline) => collect_inline(inline, parts),
-        Expression::Select { selector, variants } => {
-            match selector {
-                InlineExpression::VariableReference { id } => {
-                    let cases = variants
-                        .iter()
-                        .map(|variant| match &variant.key {
-                            VariantKey::Identifier { name } => name.clone(),
-                            VariantKey::NumberLiteral { value } => value.clone(),
-                        })
-                        .collect();
-                    parts.choices.push((id.name.clone(), cases));
+impl Collecting<'_> {
+    fn pattern(&mut self, pattern: &Pattern<String>) {
+        for element in &pattern.elements {
+            match element {
+                PatternElement::TextElement { value } => self.parts.text.push_str(value),
+                PatternElement::Placeable { expression } => {
+                    self.parts.text.push('\u{1}');
+                    self.expression(expression);
                 }
-                other => collect_inline(other, parts),
             }
-            for variant in variants {
-                collect(&variant.value, parts);
+        }
+        self.parts.text.push(' ');
+    }
+
+    fn expression(&mut self, expression: &Expression<String>) {
+        match expression {
+            Expression::Inline(inline) => self.inline(inline),
+            Expression::Select { selector, variants } => {
+                match selector {
+                    InlineExpression::VariableReference { id } => {
+                        let cases = variants
+                            .iter()
+                            .map(|variant| match &variant.key {
+                                VariantKey::Identifier { name } => name.clone(),
+                                VariantKey::NumberLiteral { value } => value.clone(),
+                            })
+                            .collect();
+                        self.parts.choices.push((id.name.clone(), cases));
+                    }
+                    other => self.inline(other),
+                }
+                for variant in variants {
+                    self.pattern(&variant.value);
+                }
             }
         }
     }
-}
 
-fn collect_inline(inline: &InlineExpression<String>, parts: &mut Parts) {
-    match inline {
-        InlineExpression::VariableReference { id } => {
-            parts.shown.insert(id.name.clone());
-        }
-        InlineExpression::TermReference { id, .. } => {
-            parts.terms.insert(id.name.clone());
-        }
-        InlineExpression::Placeable { expression } => collect_expression(expression, parts),
-        InlineExpression::FunctionReference { arguments, .. } => {
-            for argument in &arguments.positional {
-                collect_inline(argument, parts);
+    fn inline(&mut self, inline: &InlineExpression<String>) {
+        match inline {
+            InlineExpression::VariableReference { id } => {
+                self.parts.shown.insert(id.name.clone());
             }
+            InlineExpression::TermReference { id, .. } => {
+                self.parts.terms.insert(id.name.clone());
+            }
+            InlineExpression::MessageReference { id, attribute } => {
+                let key = match attribute {
+                    Some(attribute) => format!("{}.{}", id.name, attribute.name),
+                    None => id.name.clone(),
+                };
+                if let Some(item) = self.all.get(key.as_str())
+                    && self.depth < DEEPEST
+                {
+                    self.depth += 1;
+                    self.pattern(&item.pattern);
+                    self.depth -= 1;
+                }
+            }
+            InlineExpression::Placeable { expression } => self.expression(expression),
+            InlineExpression::FunctionReference { arguments, .. } => {
+                for argument in &arguments.positional {
+                    self.inline(argument);
+                }
+            }
+            InlineExpression::StringLiteral { value } => self.parts.text.push_str(value),
+            InlineExpression::NumberLiteral { .. } => {}
         }
-        InlineExpression::StringLiteral { value } => parts.text.push_str(value),
-        InlineExpression::NumberLiteral { .. } | InlineExpression::MessageReference { .. } => {}
     }
 }

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use unicode_width::UnicodeWidthStr;
 
-use super::catalog::{Catalog, Item, Parts, parts};
+use super::catalog::{ByKey, Catalog, Item, Parts, parts};
 use super::formats;
 use crate::words::{FIRST_LANGUAGE, Library, Units, Words};
 
@@ -130,6 +130,8 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
         .draft_chain(&tag_of_a_reader(library, tag))
         .map(|chain| Words::of(&chain, Units::default()));
     let judge = Judge {
+        english: &english,
+        there: &there,
         translated: base != FIRST_LANGUAGE,
         terms: layers
             .iter()
@@ -165,7 +167,8 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
         // Of a variant all messages: its terms change those of its language.
         for item in there.values() {
             if let Some(model) = english.get(item.key.as_str()) {
-                for fault in formats::faults(words, item, model) {
+                let (its, models) = (parts(item, &there), parts(model, &english));
+                for fault in formats::faults(words, item, &its, model, &models) {
                     found.push(problem(tag, &item.file, &item.key, Kind::Fault(fault)));
                 }
             }
@@ -201,6 +204,8 @@ fn problem(folder: &str, file: &str, key: &str, kind: Kind) -> Problem {
 }
 
 struct Judge<'c> {
+    english: &'c ByKey<'c>,
+    there: &'c ByKey<'c>,
     /// Whether it is another than the first language.
     translated: bool,
     terms: BTreeSet<&'c str>,
@@ -211,8 +216,8 @@ struct Judge<'c> {
 
 impl Judge<'_> {
     fn kinds(&self, item: &Item, model: &Item) -> Vec<Kind> {
-        let its = parts(&item.pattern);
-        let models = parts(&model.pattern);
+        let its = parts(item, self.there);
+        let models = parts(model, self.english);
         let mut kinds = Vec::new();
         if model.file != item.file {
             kinds.push(Kind::Unused(model.file.clone()));

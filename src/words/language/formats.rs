@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 
-use super::catalog::{Item, parts};
+use super::catalog::{Item, Parts};
 use super::check::plural;
 use crate::words::Words;
 
@@ -18,9 +18,13 @@ const LONG: &str = "Wohnwagenvorzeltheizlüfter “Ñandú” 5-15R & <b>~@#$</b
 const WAYS: usize = 400;
 
 /// What goes wrong when the message is put together in every way there is.
-pub(super) fn faults(words: &Words, item: &Item, model: &Item) -> BTreeSet<String> {
-    let its = parts(&item.pattern);
-    let models = parts(&model.pattern);
+pub(super) fn faults(
+    words: &Words,
+    item: &Item,
+    its: &Parts,
+    model: &Item,
+    models: &Parts,
+) -> BTreeSet<String> {
     // What is given is what the first language takes, and what its remarks name.
     let mut values: BTreeMap<String, Vec<FluentValue<'static>>> = BTreeMap::new();
     for name in its.shown.iter().chain(&models.shown) {

@@ -6,10 +6,14 @@ cli-after =
 
     What it tells you does not replace local codes or a licensed electrician.
 cli-heading-commands = Commands
+cli-heading-usage = Usage:
 cli-heading-options = Options
 cli-heading-arguments = Arguments
 cli-arg-answers = Answers to the questions, one a line, instead of asking; "-" reads standard input
 cli-arg-plain = Ask line by line with nothing redrawn, as screen readers like it
+cli-arg-language = The language to speak and print in, such as es or fr-CA, whatever the plan and the system say
+cli-arg-units = Feet, gallons and °F, or metres, litres and °C; left out, as the language's region has it
+cli-arg-print-language = The language of the prints, if not that of the screen; several make a set each: es,fr
 cli-arg-help = Show this help
 cli-arg-version = Show the version
 
@@ -17,6 +21,45 @@ cli-ask = Change a plan file by answering questions; its comments and its order 
 cli-ask-plan = The plan file
 cli-ask-answers = { cli-arg-answers }
 cli-ask-plain = { cli-arg-plain }
+
+# What stands for a value. Capitals.
+cli-value-options = [OPTIONS]
+cli-value-command = [COMMAND]
+cli-value-card = SIZE
+cli-value-code = CODE
+cli-value-dir = FOLDER
+cli-value-file = FILE
+cli-value-format = FORMAT
+cli-value-ink = INK
+cli-value-language = LANGUAGE
+cli-value-load = LOAD
+cli-value-n = NUMBER
+cli-value-name = NAME
+cli-value-new-toml = NEW.toml
+cli-value-paper = PAPER
+cli-value-plan = PLAN
+cli-value-print = PRINT
+cli-value-right-down = RIGHT, DOWN
+cli-value-units = UNITS
+cli-value-yyyy-mm-dd = YYYY-MM-DD
+cli-values = [{ $values }]
+cli-default = [usual: { $value }]
+
+# A call that is wrong.
+usage-unknown-argument = there is nothing called { $argument } here
+usage-unknown-command = there is no command { $argument }
+usage-wrong-value = { $argument } cannot be “{ $value }”
+usage-no-value = { $argument } needs a value
+usage-missing = this is missing: { $argument }
+usage-conflict = { $argument } and { $other } cannot go together
+usage-twice = { $argument } is there twice
+usage-answers = --answers goes only with the questions: alone, or with ask
+usage-other = this call cannot be understood: { $argument }
+usage-allowed = It can be { $allowed }.
+usage-nearest = Did you mean { $nearest }?
+usage-help = “tallywatt --help” tells what there is.
+usage-no-language = there is no language “{ $tag }” here
+
 cli-demo = Make every print for a made-up weekend, with no question asked
 cli-demo-fixed = The same weekend with its dangers cleared
 cli-demo-into = The folder to write into

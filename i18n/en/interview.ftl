@@ -24,6 +24,22 @@ hint-between = ,{" "}
 
 typed-unknown = unknown
     .also = i don't know, i dont know, don't know, dont know, idk, not sure, unsure
+# The word between a level and its distance, as in "58 dBA at 23 ft".
+typed-at = at
+# Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
+# named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
+# US gallons, litres. A word that means anything else to anybody has no place here.
+typed-unit = -
+    .ft = feet foot
+    .m = metres metre meters meter
+    .in = inches inch
+    .A = amps amp amperes ampere
+    .V = volts volt
+    .W = watts watt
+    .h = hours hour
+    .min = minutes minute
+    .gal = gallons gallon
+    .L = litres litre liters liter
 typed-none = none
     .also = no, nothing
 typed-picture = tree
@@ -591,6 +607,8 @@ reject-empty = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
 reject-no-unit = In which unit? Add one of: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
+# Safety. $decimals is the one reading, $thousands the other.
+reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
 reject-out-of-range = That number cannot be right. Please check it.
 reject-zero = It must be more than zero.
 reject-ratio = A number between 0.1 and 1, such as 0.8.

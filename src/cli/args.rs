@@ -7,10 +7,23 @@ use tallywatt::words;
 
 #[derive(Debug, Parser)]
 #[command(name = "tallywatt", version, disable_help_subcommand = true)]
-#[command(args_conflicts_with_subcommands = true)]
 pub(super) struct Arguments {
     #[command(flatten)]
     pub(super) how: How,
+    /// Taken from the arguments before they are parsed; here for its help.
+    #[arg(long, global = true, display_order = 900, value_name = "LANGUAGE")]
+    pub(super) language: Option<String>,
+    /// Likewise.
+    #[arg(long, global = true, display_order = 902, value_enum)]
+    pub(super) units: Option<UnitsName>,
+    #[arg(
+        long,
+        global = true,
+        display_order = 901,
+        value_name = "LANGUAGE",
+        value_delimiter = ','
+    )]
+    pub(super) print_language: Vec<String>,
     #[command(subcommand)]
     pub(super) command: Option<Command>,
 }
@@ -34,6 +47,20 @@ pub(super) struct How {
     pub(super) answers: Option<PathBuf>,
     #[arg(long)]
     pub(super) plain: bool,
+}
+
+impl How {
+    /// Whether anything was said about it.
+    pub(super) const fn given(&self) -> bool {
+        self.answers.is_some() || self.plain
+    }
+}
+
+/// Feet or metres.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub(super) enum UnitsName {
+    Us,
+    Metric,
 }
 
 #[derive(Debug, Args)]
@@ -188,14 +215,7 @@ pub(super) fn command(words: &words::Words) -> clap::Command {
         .subcommand_help_heading(words.text("cli-heading-commands"))
         .disable_help_flag(true)
         .disable_version_flag(true)
-        .mut_arg("answers", |arg| {
-            arg.help(words.text("cli-arg-answers"))
-                .help_heading(words.text("cli-heading-options"))
-        })
-        .mut_arg("plain", |arg| {
-            arg.help(words.text("cli-arg-plain"))
-                .help_heading(words.text("cli-heading-options"))
-        })
+        .mut_args(|arg| spoken(arg, "arg", words))
         .arg(help_flag(words))
         .arg(
             clap::Arg::new("version")
@@ -207,28 +227,87 @@ pub(super) fn command(words: &words::Words) -> clap::Command {
         );
     for sub in command.get_subcommands_mut() {
         let name = sub.get_name().to_owned();
-        let ids: Vec<clap::Id> = sub
-            .get_arguments()
-            .map(|arg| arg.get_id().clone())
-            .collect();
-        let mut filled = std::mem::take(sub)
+        *sub = std::mem::take(sub)
             .about(words.text(&format!("cli-{name}")))
             .disable_help_flag(true)
+            .mut_args(|arg| spoken(arg, &name, words))
             .arg(help_flag(words));
-        for id in ids {
-            let key = format!("cli-{name}-{}", id.as_str().replace('_', "-"));
-            filled = filled.mut_arg(id.as_str(), |arg| {
-                let heading = if arg.is_positional() {
-                    "cli-heading-arguments"
-                } else {
-                    "cli-heading-options"
-                };
-                arg.help(words.text(&key)).help_heading(words.text(heading))
-            });
-        }
-        *sub = filled;
     }
-    command
+    // The parser's own word for it is English.
+    let usage = format!(
+        "{{about-with-newline}}\n{} {{usage}}\n\n{{all-args}}{{after-help}}",
+        words.text("cli-heading-usage")
+    );
+    command.build();
+    in_all(command, &|command| {
+        let short = command.clone().render_usage().to_string();
+        let line = short
+            .split_once(": ")
+            .map_or(short.as_str(), |(_, line)| line)
+            .replace("[OPTIONS]", &words.text("cli-value-options"))
+            .replace("[COMMAND]", &words.text("cli-value-command"));
+        command
+            .override_usage(line.trim().to_owned())
+            .help_template(usage.clone())
+    })
+}
+
+/// The command and each of its subcommands, changed.
+fn in_all(
+    mut command: clap::Command,
+    change: &dyn Fn(clap::Command) -> clap::Command,
+) -> clap::Command {
+    for sub in command.get_subcommands_mut() {
+        // What every command takes stands in the help of the whole, once.
+        let own = std::mem::take(sub).mut_args(|arg| {
+            let everywhere = arg.is_global_set();
+            arg.hide(everywhere)
+        });
+        *sub = change(own);
+    }
+    change(command)
+}
+
+/// An argument with its help, what stands for its value, and the values it can have, which the
+/// parser would put in its own words.
+fn spoken(arg: clap::Arg, of: &str, words: &words::Words) -> clap::Arg {
+    let key = format!("cli-{of}-{}", arg.get_id().as_str().replace('_', "-"));
+    let heading = if arg.is_positional() {
+        "cli-heading-arguments"
+    } else {
+        "cli-heading-options"
+    };
+    let mut help = words.text(&key);
+    let takes = arg.get_action().takes_values();
+    let possible = arg.get_possible_values();
+    if takes && !possible.is_empty() {
+        let names: Vec<&str> = possible
+            .iter()
+            .map(clap::builder::PossibleValue::get_name)
+            .collect();
+        help.push(' ');
+        help.push_str(&words.with("cli-values", [("values", names.join(", ").into())]));
+    }
+    if takes && let [value] = arg.get_default_values() {
+        let value = value.to_string_lossy().into_owned();
+        help.push(' ');
+        help.push_str(&words.with("cli-default", [("value", value.into())]));
+    }
+    let named = arg.get_value_names().and_then(|names| names.first());
+    let named = named.filter(|_| takes).map(|name| {
+        let name = name.to_lowercase().replace([',', '.', ' '], "-");
+        words.text(&format!("cli-value-{}", name.replace("--", "-")))
+    });
+    let arg = match named {
+        Some(name) => arg.value_name(name),
+        None => arg,
+    };
+    let arg = arg.help(help).help_heading(words.text(heading));
+    if takes {
+        arg.hide_default_value(true).hide_possible_values(true)
+    } else {
+        arg
+    }
 }
 
 fn help_flag(words: &words::Words) -> clap::Arg {

@@ -7,13 +7,15 @@ use tallywatt::words::{Words, wrapping};
 
 use super::args::{Check, Format};
 use super::failure::{Failure, Kind};
+use super::reader::Reader;
 use super::{Done, prints, width};
 
-pub(super) fn run(arguments: &Check, words: &Words) -> Result<Done, Failure> {
+pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
     let mut output = String::new();
     let mut worst = None;
     for path in &arguments.plans {
-        let plan = prints::load(path, words)?;
+        let plan = prints::load(path, &reader.words)?;
+        let words = &*reader.of_plan(&plan);
         let report = report::build(&plan);
         match arguments.format {
             Format::Json => output.push_str(&json(&report, arguments.plans.len() == 1, words)?),

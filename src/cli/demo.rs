@@ -6,16 +6,18 @@ use std::path::{Path, PathBuf};
 use tallywatt::plan::demo::{MENDED, WEEKEND};
 use tallywatt::plan::{self, store};
 use tallywatt::report;
-use tallywatt::words::{Words, wrapping};
+use tallywatt::words::wrapping;
 
 use super::args::Demo;
 use super::failure::{Failure, Kind};
+use super::reader::Reader;
 use super::{Done, prints, width};
 
 const FOLDER: &str = "tallywatt-demo";
 const FOLDER_FIXED: &str = "tallywatt-demo-fixed";
 
-pub(super) fn run(arguments: &Demo, words: &Words) -> Result<Done, Failure> {
+pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
+    let words = &*reader.words;
     let (text, folder) = if arguments.fixed {
         (MENDED, FOLDER_FIXED)
     } else {
@@ -28,7 +30,7 @@ pub(super) fn run(arguments: &Demo, words: &Words) -> Result<Done, Failure> {
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = report::build(&plan);
-    let mut files = prints::render(&plan, &prints::advised(&plan), words, &prints::defaults())?;
+    let mut files = prints::render(&plan, &prints::advised(&plan), reader, &prints::defaults())?;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
@@ -45,7 +47,7 @@ pub(super) fn run(arguments: &Demo, words: &Words) -> Result<Done, Failure> {
         words.with("demo-wrote", [("dir", shown.display().to_string().into())])
     );
     for (name, _) in &files {
-        let stem = name.split('.').next().unwrap_or(name);
+        let stem = name.split(['.', '-']).next().unwrap_or(name);
         let _ = writeln!(
             output,
             "  {name:<14} {}",

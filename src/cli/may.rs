@@ -7,10 +7,12 @@ use tallywatt::words::Words;
 
 use super::args::{Format, May};
 use super::failure::{Failure, Kind};
+use super::reader::Reader;
 use super::{Done, prints, width};
 
-pub(super) fn run(arguments: &May, words: &Words) -> Result<Done, Failure> {
-    let plan = prints::load(&arguments.plan, words)?;
+pub(super) fn run(arguments: &May, reader: &Reader) -> Result<Done, Failure> {
+    let plan = prints::load(&arguments.plan, &reader.words)?;
+    let words = &*reader.of_plan(&plan);
     let report = report::build(&plan);
     let wanted = named(&arguments.loads, &report, words)?;
     let running = named(&arguments.r#while, &report, words)?;

@@ -3,15 +3,17 @@
 use std::fmt::Write as _;
 
 use tallywatt::plan::{self, store};
-use tallywatt::words::{Words, wrapping};
+use tallywatt::words::wrapping;
 use tallywatt::{mend, report};
 
 use super::args::{Format, Mend};
 use super::failure::{Failure, Kind};
+use super::reader::Reader;
 use super::{Done, check, prints, width};
 
-pub(super) fn run(arguments: &Mend, words: &Words) -> Result<Done, Failure> {
-    let plan = prints::load(&arguments.plan, words)?;
+pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
+    let plan = prints::load(&arguments.plan, &reader.words)?;
+    let words = &*reader.of_plan(&plan);
     let mended = mend::mend(&plan, arguments.warnings);
     let mut report = report::build(&plan);
     mended.tell(&plan, &mut report);

@@ -12,16 +12,20 @@ mod failure;
 mod may;
 mod mend;
 mod prints;
+mod reader;
+mod usage;
 mod words;
 
+use std::ffi::OsString;
 use std::io::Write as _;
 use std::process::ExitCode;
+use std::rc::Rc;
 
 use clap::FromArgMatches as _;
-use tallywatt::words::{Units, Words};
 
 use args::{Arguments, Command};
 use failure::{Failure, Kind};
+use reader::Reader;
 
 /// What a command leaves behind when it went well.
 struct Done {
@@ -39,25 +43,30 @@ impl Done {
 
 /// Runs the program.
 pub(crate) fn run() -> ExitCode {
-    let words = readers_words();
-    let arguments = match args::command(&words).try_get_matches() {
+    let raw: Vec<OsString> = std::env::args_os().collect();
+    let (reader, lost) = Reader::of(&raw);
+    let words = Rc::clone(&reader.words);
+    if let Some(lost) = lost {
+        return usage::no_language(&lost, &words).report(&words);
+    }
+    let arguments = match args::command(&words).try_get_matches_from(raw) {
         Ok(matches) => Arguments::from_arg_matches(&matches),
         Err(error) => Err(error),
     };
     let arguments = match arguments {
         Ok(arguments) => arguments,
-        Err(error) => {
-            // Help and version are asked for, and are no mistake.
-            let asked = !error.use_stderr();
+        // Help and version are asked for, and are no mistake.
+        Err(error) if !error.use_stderr() => {
             let _ = error.print();
-            return if asked {
-                ExitCode::SUCCESS
-            } else {
-                Kind::Usage.into()
-            };
+            return ExitCode::SUCCESS;
         }
+        Err(error) => return usage::failure(&error, &words).report(&words),
     };
-    match dispatch(&arguments, &words) {
+    let reader = match reader.printing(&arguments.print_language) {
+        Ok(reader) => reader,
+        Err(lost) => return usage::no_language(&lost, &words).report(&words),
+    };
+    match dispatch(&arguments, &reader) {
         Ok(done) => match say(&done.output) {
             Ok(()) => ExitCode::from(done.status),
             Err(failure) => failure.report(&words),
@@ -66,23 +75,29 @@ pub(crate) fn run() -> ExitCode {
     }
 }
 
-fn dispatch(arguments: &Arguments, words: &Words) -> Result<Done, Failure> {
+fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
+    let words = &reader.words;
     match &arguments.command {
-        None => ask::interview(&arguments.how, None, words),
-        Some(Command::Ask(ask)) => ask::interview(&ask.how, Some(&ask.plan), words),
-        Some(Command::Demo(arguments)) => demo::run(arguments, words),
-        Some(Command::Check(arguments)) => check::run(arguments, words),
-        Some(Command::Print(arguments)) => prints::run(arguments, words),
-        Some(Command::May(arguments)) => may::run(arguments, words),
-        Some(Command::Mend(arguments)) => mend::run(arguments, words),
+        Some(command) if arguments.how.given() && !matches!(command, Command::Ask(_)) => {
+            Err(usage::answers_elsewhere(words))
+        }
+        None => ask::interview(&arguments.how, None, reader),
+        Some(Command::Ask(ask)) => {
+            let how = if arguments.how.given() {
+                &arguments.how
+            } else {
+                &ask.how
+            };
+            ask::interview(how, Some(&ask.plan), reader)
+        }
+        Some(Command::Demo(arguments)) => demo::run(arguments, reader),
+        Some(Command::Check(arguments)) => check::run(arguments, reader),
+        Some(Command::Print(arguments)) => prints::run(arguments, reader),
+        Some(Command::May(arguments)) => may::run(arguments, reader),
+        Some(Command::Mend(arguments)) => mend::run(arguments, reader),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
         Some(Command::Words(arguments)) => words::run(arguments, words),
     }
-}
-
-/// The reader's words. There is one language so far; its units follow the region.
-fn readers_words() -> Words {
-    Words::new("en", Units::Customary).unwrap_or_else(Words::english)
 }
 
 /// Writes to standard output. A reader that has seen enough (`| head`) is no mistake.

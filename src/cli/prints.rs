@@ -13,12 +13,14 @@ use tallywatt::words::{Words, wrapping};
 
 use super::args::{CardSize, Ink, Only, Paper, PaperOptions, Print};
 use super::failure::{Failure, Kind};
+use super::reader::Reader;
 use super::{Done, width};
 
-pub(super) fn run(arguments: &Print, words: &Words) -> Result<Done, Failure> {
-    let plan = load(&arguments.plan, words)?;
+pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
+    let plan = load(&arguments.plan, &reader.words)?;
+    let words = &*reader.of_plan(&plan);
     let report = advised(&plan);
-    let files = render(&plan, &report, words, &options(&arguments.paper, words)?)?;
+    let files = render(&plan, &report, reader, &options(&arguments.paper, words)?)?;
     store::write_set(
         &arguments.into,
         files.iter().map(|(name, bytes)| (name, bytes)),
@@ -51,14 +53,27 @@ pub(super) fn advised(plan: &Plan) -> Report {
     report
 }
 
-/// Renders the prints, or says which text does not fit.
+/// Renders the prints in each of their languages, or says which text does not fit.
 pub(super) fn render(
     plan: &Plan,
     report: &Report,
-    words: &Words,
+    reader: &Reader,
     options: &Options,
 ) -> Result<Vec<(String, Vec<u8>)>, Failure> {
-    print::render(plan, report, words, options).map_err(|error| refused(&error, words))
+    let screen = reader.of_plan(plan);
+    let mut files = Vec::new();
+    for (mark, words) in reader.sets(plan) {
+        let set = print::render(plan, report, &words, options)
+            .map_err(|error| refused(&error, &screen))?;
+        files.extend(set.into_iter().map(|(name, bytes)| {
+            let marked = mark.and_then(|tag| {
+                let (stem, ending) = name.rsplit_once('.')?;
+                Some(format!("{stem}-{tag}.{ending}"))
+            });
+            (marked.unwrap_or(name), bytes)
+        }));
+    }
+    Ok(files)
 }
 
 /// Letter paper, plain labels with cut marks.

@@ -19,6 +19,7 @@ pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
     let build = Build { draft, named };
     Plan {
         region: Region::NorthAmerica,
+        language: None,
         site: build.site(),
         generator: build.generator(),
         cords: build.cords(),

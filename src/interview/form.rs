@@ -78,6 +78,27 @@ pub enum Form {
 pub const LONGEST_NAME: usize = 60;
 
 impl Form {
+    /// Whether the reader's way of writing numbers matters.
+    #[must_use]
+    pub const fn has_numbers(self) -> bool {
+        match self {
+            Self::Power
+            | Self::Current
+            | Self::Length
+            | Self::Temperature
+            | Self::Volume
+            | Self::Ratio
+            | Self::Jacket
+            | Self::Wire
+            | Self::Noise
+            | Self::Runtime
+            | Self::Draw => true,
+            Self::Count | Self::Name | Self::Ident | Self::Faces | Self::Span | Self::Spans => {
+                false
+            }
+        }
+    }
+
     /// Tells whether the text is such an answer.
     ///
     /// # Errors

@@ -945,8 +945,9 @@ impl Machine {
                         Label::Place(id, _) => Label::Word("shown-in".into(), vec![("place", id)]),
                         label => label,
                     }),
-                Takes::Typed(_) => match text.strip_prefix('@') {
+                Takes::Typed(form) => match text.strip_prefix('@') {
                     Some(word) => Label::word(word),
+                    None if form.has_numbers() => Label::Numbers(text),
                     None => Label::Plain(text),
                 },
             },

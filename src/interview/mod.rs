@@ -180,7 +180,8 @@ pub fn run(
             plan: Box::new(plan_of(machine.draft(), &|key| words.text(key))),
             draft: machine.draft().clone(),
         };
-        let input = match prompter.ask(&view(words, &question)) {
+        let shown = view(words, &question);
+        let input = match prompter.ask(&shown) {
             Ok(input) => input,
             Err(PromptError::Ended) if question.key == "review" => return Ok(finished(&machine)),
             Err(PromptError::Interrupted | PromptError::Ended) => {
@@ -202,7 +203,7 @@ pub fn run(
             continue;
         }
         let may_change = input != Input::Back && !matches!(question.kind, Kind::Page(_));
-        match machine.answer(input) {
+        match readable(words, &question, &shown, input).and_then(|input| machine.answer(input)) {
             Ok(notes) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
                 for note in notes {
@@ -235,6 +236,35 @@ pub fn run(
         if machine.finished() {
             return Ok(finished(&machine));
         }
+    }
+}
+
+/// What was typed, with its numbers as plans keep them.
+fn readable(
+    words: &Words,
+    question: &Question,
+    shown: &View,
+    input: Input,
+) -> Result<Input, Reject> {
+    let (Kind::Text(form), Input::Answer(text)) = (&question.kind, &input) else {
+        return Ok(input);
+    };
+    if !form.has_numbers() {
+        return Ok(input);
+    }
+    // Enter takes what was shown, which is known to the last digit.
+    if let (Shape::Line { default, .. }, Suggestion::Said(Said::Is(own))) =
+        (&shown.shape, &question.default)
+        && default.as_ref() == Some(text)
+    {
+        return Ok(Input::Answer(own.clone()));
+    }
+    match words.plain_numbers(text) {
+        Ok(plain) => Ok(Input::Answer(plain)),
+        Err(two) => Err(Reject::new("two-meanings")
+            .with("found", two.found)
+            .with("decimals", two.decimals)
+            .with("thousands", two.thousands)),
     }
 }
 
@@ -287,6 +317,7 @@ fn resolved(words: &Words, values: &[(&'static str, String)]) -> Vec<(&'static s
 fn label(words: &Words, label: &Label) -> String {
     match label {
         Label::Plain(text) => text.clone(),
+        Label::Numbers(text) => words.typed_numbers(text),
         Label::Word(key, values) => words.with(key, texts(&resolved(words, values))),
         Label::Place(id, shape) => words.with(
             "label-place",
@@ -452,10 +483,13 @@ fn line(words: &Words, question: &Question) -> Shape {
         Suggestion::Word(word) => Some(words.text(word)),
         Suggestion::Said(Said::Unknown) => Some(words.text("typed-unknown")),
         Suggestion::Said(Said::None) => Some(words.text("typed-none")),
-        Suggestion::Said(Said::Is(text)) => Some(
-            text.strip_prefix('@')
-                .map_or_else(|| text.clone(), |word| words.text(word)),
-        ),
+        Suggestion::Said(Said::Is(text)) => Some(text.strip_prefix('@').map_or_else(
+            || match &question.kind {
+                Kind::Text(form) if form.has_numbers() => words.typed_numbers(text),
+                _ => text.clone(),
+            },
+            |word| words.text(word),
+        )),
     };
     Shape::Line {
         default,

@@ -59,6 +59,8 @@ pub enum Label {
     Word(String, Vec<(&'static str, String)>),
     /// As it stands.
     Plain(String),
+    /// Numbers with their units, as plans keep them.
+    Numbers(String),
     /// A place to plug in: its id and the message that describes its shape.
     Place(String, Receptacle),
     /// A row that holds something assumed.

@@ -344,6 +344,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 .collect();
             Plan {
                 region: Region::NorthAmerica,
+                language: None,
                 site,
                 generator,
                 cords: named_cords,

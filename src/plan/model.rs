@@ -125,6 +125,8 @@ pub enum Region {
 pub struct Plan {
     /// Rules and tables to use.
     pub region: Region,
+    /// The language in which to speak of it and print it, as a tag such as `es` or `fr-CA`.
+    pub language: Option<String>,
     /// Where it all stands.
     pub site: Site,
     /// The set.

@@ -25,6 +25,9 @@ pub fn write(plan: &Plan) -> String {
             Region::NorthAmerica => "north-america",
         },
     );
+    if let Some(language) = &plan.language {
+        out.text("language", language);
+    }
     if plan.site != Site::default() {
         site(&mut out, &plan.site);
     }

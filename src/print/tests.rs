@@ -70,6 +70,7 @@ fn limit(
 fn small() -> (Plan, Report) {
     let plan = Plan {
         region: Region::NorthAmerica,
+        language: None,
         site: Site {
             name: "Pebble Tarn".into(),
             ..Site::default()

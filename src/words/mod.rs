@@ -12,6 +12,7 @@ mod number;
 pub mod problem;
 mod screen;
 mod sets;
+mod typed;
 
 use std::cell::RefCell;
 
@@ -25,6 +26,7 @@ pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
 pub use number::{Show, Units};
 pub use screen::wrapping;
 pub(crate) use sets::told_apart;
+pub use typed::TwoMeanings;
 
 /// One language, ready to speak.
 pub struct Words {

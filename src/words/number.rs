@@ -5,6 +5,8 @@ use icu_decimal::DecimalFormatter;
 use icu_decimal::options::DecimalFormatterOptions;
 use rust_decimal::{Decimal, RoundingStrategy};
 
+use unic_langid::LanguageIdentifier;
+
 use crate::quantity::Unit;
 use crate::report::Amount;
 
@@ -29,6 +31,23 @@ pub enum Units {
     Metric,
 }
 
+impl Units {
+    /// What readers of a region measure in. The United States, Liberia and Myanmar have not gone
+    /// over to the metric system, by the Unicode locale data; from memory, not verified. Without
+    /// a region the rules' own decides, which is North America.
+    #[must_use]
+    pub fn of(reader: &LanguageIdentifier) -> Self {
+        match reader
+            .region
+            .as_ref()
+            .map(unic_langid::subtags::Region::as_str)
+        {
+            None | Some("US" | "LR" | "MM") => Self::Customary,
+            Some(_) => Self::Metric,
+        }
+    }
+}
+
 pub(super) struct Numbers {
     formatter: Option<DecimalFormatter>,
     units: Units,
@@ -47,6 +66,14 @@ impl Numbers {
 
     pub(super) const fn units(&self) -> Units {
         self.units
+    }
+
+    /// What the reader writes before decimals.
+    pub(super) fn decimal_mark(&self) -> char {
+        self.digits(Decimal::new(5, 1))
+            .chars()
+            .find(|sign| !sign.is_alphanumeric())
+            .unwrap_or('.')
     }
 
     pub(super) fn amount(&self, amount: &Amount, show: Show) -> String {

@@ -301,7 +301,9 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
             set("least", &words.amount(least, Show::Exact));
             set("most", &words.amount(most, Show::Exact));
         }
-        ProblemKind::WireSize { found } | ProblemKind::MotorCode { found } => set("found", found),
+        ProblemKind::WireSize { found }
+        | ProblemKind::MotorCode { found }
+        | ProblemKind::NotALanguage { found } => set("found", found),
         ProblemKind::NotAChoice {
             key,
             found,
@@ -532,6 +534,7 @@ mod tests {
                     allowed: &["a", "b"],
                     or_unknown: yes,
                 },
+                ProblemKind::NotALanguage { found: found() },
                 ProblemKind::UnknownShape {
                     key,
                     found: found(),

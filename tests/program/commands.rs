@@ -15,6 +15,8 @@ fn tallywatt(arguments: &[&str], within: &Path) -> Output {
         .current_dir(within)
         .env("NO_COLOR", "1")
         .env("COLUMNS", "80")
+        .env("LC_ALL", "C")
+        .env_remove("LANGUAGE")
         .env("TALLYWATT_DATA", within.join("data"))
         .output()
         .expect("the program starts")

@@ -51,6 +51,8 @@ impl Person {
         command.env("TALLYWATT_DATA", data.join("data"));
         command.env("TERM", "xterm-256color");
         command.env_remove("NO_COLOR");
+        command.env_remove("LANGUAGE");
+        command.env("LC_ALL", "C");
         for (name, value) in environment {
             command.env(name, value);
         }
@@ -251,6 +253,8 @@ fn without_a_terminal_it_says_what_to_do_instead() {
     let home = tempfile::tempdir().unwrap();
     let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
         .env("TALLYWATT_DATA", home.path())
+        .env("LC_ALL", "C")
+        .env_remove("LANGUAGE")
         .stdin(std::process::Stdio::null())
         .output()
         .unwrap();
@@ -277,6 +281,8 @@ fn answers_from_a_file_make_the_same_plan() {
     tallywatt::plan::store::write_atomic(&file, answers.as_bytes()).unwrap();
     let output = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
         .env("TALLYWATT_DATA", home.path())
+        .env("LC_ALL", "C")
+        .env_remove("LANGUAGE")
         .current_dir(home.path())
         .arg("--answers")
         .arg(&file)
@@ -534,6 +540,8 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
 fn piped(home: &Path, arguments: &[&str], answers: &str) -> (Option<i32>, String) {
     let mut child = std::process::Command::new(env!("CARGO_BIN_EXE_tallywatt"))
         .env("TALLYWATT_DATA", home.join("data"))
+        .env("LC_ALL", "C")
+        .env_remove("LANGUAGE")
         .current_dir(home)
         .args(arguments)
         .stdin(std::process::Stdio::piped())

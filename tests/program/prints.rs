@@ -13,6 +13,7 @@ fn demo(within: &Path, fixed: bool) -> (serde_json::Value, Vec<(&'static str, St
     if fixed {
         command.arg("--fixed");
     }
+    command.env("LC_ALL", "C").env_remove("LANGUAGE");
     command.current_dir(within).assert().success();
     let report = std::fs::read_to_string(into.join("report.json")).expect("a report");
     let report = serde_json::from_str(&report).expect("JSON");

@@ -10,6 +10,7 @@ use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
 use crate::cli::failure::{Failure, Kind};
+use crate::cli::reader::Reader;
 use crate::cli::{Done, prints, say, width};
 
 /// What to do with a plan that has been checked.
@@ -139,8 +140,9 @@ pub(super) fn print(
     text: &str,
     report: &Report,
     words: &Words,
+    reader: &Reader,
 ) -> Result<Done, Failure> {
-    let mut files = prints::render(plan, report, words, &prints::defaults())?;
+    let mut files = prints::render(plan, report, reader, &prints::defaults())?;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;

@@ -9,6 +9,7 @@ mod interrupt;
 use std::fs::File;
 use std::io::{self, BufRead as _, BufReader, IsTerminal as _};
 use std::path::Path;
+use std::rc::Rc;
 
 use tallywatt::interview::lines::Lines;
 use tallywatt::interview::terminal::{self, Terminal};
@@ -24,6 +25,7 @@ use edited::Edited;
 
 use super::args::How;
 use super::failure::{Failure, Kind};
+use super::reader::Reader;
 use super::{Done, check, prints, say};
 
 /// Where tests and people with a bin of their own keep drafts.
@@ -33,7 +35,8 @@ const DATA: &str = "TALLYWATT_DATA";
 const STEM: &str = "plan";
 
 /// Interviews for a new plan, or about the one in a file.
-pub(super) fn interview(how: &How, file: Option<&Path>, words: &Words) -> Result<Done, Failure> {
+pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Result<Done, Failure> {
+    let words = &*language(file, reader);
     let plain = how.plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
     let said = anstream::stderr;
     match &how.answers {
@@ -42,6 +45,7 @@ pub(super) fn interview(how: &How, file: Option<&Path>, words: &Words) -> Result
             false,
             file,
             words,
+            reader,
         ),
         Some(path) => {
             let open = File::open(path).map_err(|error| {
@@ -52,20 +56,20 @@ pub(super) fn interview(how: &How, file: Option<&Path>, words: &Words) -> Result
                 Failure::new(Kind::Usage, anyhow::Error::new(error).context(context))
             })?;
             let mut lines = Lines::new(BufReader::new(open), said());
-            hold(&mut lines, false, file, words)
+            hold(&mut lines, false, file, words, reader)
         }
         None if io::stdin().is_terminal() && plain => {
             let mut lines = Lines::at_a_terminal(io::stdin().lock(), said(), words);
-            hold(&mut lines, true, file, words)
+            hold(&mut lines, true, file, words, reader)
         }
-        None if terminal::present() => hold(&mut Terminal::new(words), true, file, words),
+        None if terminal::present() => hold(&mut Terminal::new(words), true, file, words, reader),
         None => {
             // Piped answers, if there are any.
             let mut input = io::stdin().lock();
             let piped =
                 !io::stdin().is_terminal() && input.fill_buf().is_ok_and(|bytes| !bytes.is_empty());
             if piped {
-                return hold(&mut Lines::new(input, said()), false, file, words);
+                return hold(&mut Lines::new(input, said()), false, file, words, reader);
             }
             Err(
                 Failure::text(Kind::Usage, words.text("interview-no-terminal"))
@@ -75,12 +79,20 @@ pub(super) fn interview(how: &How, file: Option<&Path>, words: &Words) -> Result
     }
 }
 
+/// The language of the questions: that of the plan that is being changed, if it says one.
+fn language(file: Option<&Path>, reader: &Reader) -> Rc<Words> {
+    file.and_then(|path| store::read_text(path).ok())
+        .and_then(|text| plan::read(&text).ok())
+        .map_or_else(|| Rc::clone(&reader.words), |plan| reader.of_plan(&plan))
+}
+
 /// The whole of it. `resume`: whether to offer unfinished plans.
 fn hold(
     prompter: &mut dyn Prompter,
     resume: bool,
     file: Option<&Path>,
     words: &Words,
+    reader: &Reader,
 ) -> Result<Done, Failure> {
     let drafts = std::env::var_os(DATA)
         .filter(|folder| !folder.is_empty())
@@ -166,7 +178,7 @@ fn hold(
                 return Ok(Done::saying(saved + "\n"));
             }
             After::Print(into) => {
-                let done = after::print(&into, &plan, &text, &report, words)?;
+                let done = after::print(&into, &plan, &text, &report, words, reader)?;
                 kept.kept.remove(words)?;
                 return Ok(done);
             }

@@ -291,6 +291,7 @@ const REJECTS: &[&str] = &[
     "no-unit",
     "unknown-unit",
     "out-of-range",
+    "two-meanings",
     "zero",
     "ratio",
     "count",

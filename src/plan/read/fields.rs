@@ -468,6 +468,17 @@ impl<'t> Field<'t> {
         at.and_then(|at| values.get(at).copied())
     }
 
+    /// The tag of a language, as `es` or `fr-CA`.
+    pub(super) fn language(&self) -> Option<String> {
+        let text = self.text()?;
+        let tag = text.parse::<unic_langid::LanguageIdentifier>();
+        if tag.is_err() {
+            let found = shorten(text);
+            self.put(ProblemKind::NotALanguage { found });
+        }
+        tag.ok().map(|tag| tag.to_string())
+    }
+
     /// The shape of a receptacle.
     pub(super) fn receptacle(&self) -> Option<Receptacle> {
         let text = self.text()?;

@@ -29,6 +29,7 @@ const fn feet(feet: i64) -> Length {
 pub(super) const ROOT: &[&str] = &[
     "format",
     "region",
+    "language",
     "site",
     "generator",
     "cord",
@@ -101,6 +102,7 @@ pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Option<Plan> {
     let region = root.optional("region", |field| {
         field.choice(&["north-america"], &[Region::NorthAmerica], false)
     });
+    let language = root.optional("language", Field::language);
     let site = root
         .optional("site", |field| field.table(SITE))
         .map(|fields| site(&fields));
@@ -123,6 +125,7 @@ pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Option<Plan> {
     let loads = all(&root.tables("load", LOAD), |fields| load(fields, names));
     Some(Plan {
         region: region.unwrap_or_default(),
+        language,
         site: site.unwrap_or_default(),
         generator: generator??,
         cords: cords?,

@@ -159,6 +159,11 @@ pub enum ProblemKind {
         /// Whether `"unknown"` would do as well.
         or_unknown: bool,
     },
+    /// No tag of a language.
+    NotALanguage {
+        /// As written.
+        found: String,
+    },
     /// A plug or receptacle shape that is not in the tables.
     UnknownShape {
         /// Its key.
@@ -394,6 +399,7 @@ impl ProblemKind {
             Self::OutOfRange { .. } => "plan-out-of-range",
             Self::WireSize { .. } => "plan-wire-size",
             Self::NotAChoice { .. } => "plan-not-a-choice",
+            Self::NotALanguage { .. } => "plan-not-a-language",
             Self::UnknownShape { .. } => "plan-unknown-shape",
             Self::WrongHalf { .. } => "plan-wrong-half",
             Self::BadId { .. } => "plan-bad-id",

@@ -399,7 +399,7 @@ const WIDTHS: &[(&str, &str, usize)] = &[
     ("ask-", "", 59),
     ("face-", "", 18),
     ("shape-", "", 52),
-    ("pick-", "", 52),
+    ("pick-", "", 66),
     ("hint-list", "", 37),
     ("hint-", "", 24),
     ("drawn-faces", "", 40),

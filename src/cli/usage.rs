@@ -1,0 +1,90 @@
+//! A call that cannot be understood, in the reader's words.
+
+use clap::error::{ContextKind, ContextValue, ErrorKind};
+use tallywatt::words::{Library, Words};
+
+use super::failure::{Failure, Kind};
+use super::reader::NoLanguage;
+
+/// What the parser found wrong.
+pub(super) fn failure(error: &clap::Error, words: &Words) -> Failure {
+    let of = |kind| error.get(kind).map(plain).unwrap_or_default();
+    let mut argument = of(ContextKind::InvalidArg);
+    let value = of(ContextKind::InvalidValue);
+    let key = match error.kind() {
+        ErrorKind::UnknownArgument => "usage-unknown-argument",
+        ErrorKind::InvalidSubcommand => {
+            argument = of(ContextKind::InvalidSubcommand);
+            "usage-unknown-command"
+        }
+        ErrorKind::InvalidValue | ErrorKind::ValueValidation if value.is_empty() => {
+            "usage-no-value"
+        }
+        ErrorKind::InvalidValue | ErrorKind::ValueValidation => "usage-wrong-value",
+        ErrorKind::MissingRequiredArgument | ErrorKind::MissingSubcommand => "usage-missing",
+        ErrorKind::ArgumentConflict if of(ContextKind::PriorArg) == argument => "usage-twice",
+        ErrorKind::ArgumentConflict => "usage-conflict",
+        _ => {
+            if argument.is_empty() {
+                argument = error.kind().to_string();
+            }
+            "usage-other"
+        }
+    };
+    let text = words.with(
+        key,
+        [
+            ("argument", argument.into()),
+            ("value", value.into()),
+            ("other", of(ContextKind::PriorArg).into()),
+        ],
+    );
+    let mut failure = Failure::text(Kind::Usage, text);
+    if let Some(ContextValue::Strings(allowed)) = error.get(ContextKind::ValidValue)
+        && !allowed.is_empty()
+    {
+        let allowed = allowed.join(", ");
+        failure = failure.hint(words.with("usage-allowed", [("allowed", allowed.into())]));
+    }
+    let nearest = [
+        ContextKind::SuggestedArg,
+        ContextKind::SuggestedSubcommand,
+        ContextKind::SuggestedValue,
+    ]
+    .map(of)
+    .into_iter()
+    .find(|text| !text.is_empty());
+    failure.hint(match nearest {
+        Some(nearest) => words.with("usage-nearest", [("nearest", nearest.into())]),
+        None => words.text("usage-help"),
+    })
+}
+
+/// A language that is not there.
+pub(super) fn no_language(lost: &NoLanguage, words: &Words) -> Failure {
+    let allowed = Library::built_in().offered().collect::<Vec<_>>().join(", ");
+    Failure::text(
+        Kind::Usage,
+        words.with("usage-no-language", [("tag", lost.0.as_str().into())]),
+    )
+    .hint(words.with("usage-allowed", [("allowed", allowed.into())]))
+}
+
+/// Answers for a command that asks nothing.
+pub(super) fn answers_elsewhere(words: &Words) -> Failure {
+    Failure::text(Kind::Usage, words.text("usage-answers"))
+}
+
+fn plain(value: &ContextValue) -> String {
+    match value {
+        ContextValue::String(text) => text.clone(),
+        ContextValue::Strings(texts) => texts.join(", "),
+        ContextValue::StyledStr(text) => text.to_string(),
+        ContextValue::StyledStrs(texts) => {
+            let texts: Vec<String> = texts.iter().map(ToString::to_string).collect();
+            texts.join(", ")
+        }
+        ContextValue::Number(number) => number.to_string(),
+        _ => String::new(),
+    }
+}

@@ -34,4 +34,23 @@ impl Budget {
     pub const fn left(&self) -> u64 {
         self.left
     }
+
+    /// A budget of its own, of so many steps of this one at most. [`Budget::put_back`] returns
+    /// what is left of it.
+    #[must_use]
+    pub fn part(&mut self, steps: u64) -> Self {
+        let steps = steps.min(self.left);
+        self.left -= steps;
+        Self { left: steps }
+    }
+
+    /// Takes back what is left of a part.
+    pub const fn put_back(&mut self, part: &Self) {
+        self.left += part.left;
+    }
+
+    /// Takes several steps at once, or all that are left.
+    pub const fn spend(&mut self, steps: u64) {
+        self.left = self.left.saturating_sub(steps);
+    }
 }

@@ -28,7 +28,7 @@ use std::cmp::Reverse;
 
 use super::budget::Budget;
 use super::model::{Fixed, Load, Model, plugged};
-use super::place::place;
+use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
@@ -39,9 +39,6 @@ use crate::report::{Placed, Sharing, StartStep, Unplaced};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Plug};
 
-/// Steps for the placing. The hardest case known, of 20 loads, takes a third of it; a step costs
-/// 2 µs at 15 loads and 130 µs at 40.
-const PLACING_STEPS: u64 = 30_000;
 /// Steps for each of the other searches, which are a microsecond each.
 const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
@@ -63,7 +60,7 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
     let (setting, whole) = Setting::new(plan, supply, units);
     let model = &setting.model;
 
-    let placing = place(model, &mut Budget::steps(PLACING_STEPS));
+    let placing = place(model, &mut Budget::steps(place::STEPS));
     let at = setting.fill(&placing.at);
 
     let mut sharing = Sharing {
@@ -469,6 +466,7 @@ fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
         must: medical || plan.loads[unit.load].wanted == Wanted::Must,
         weight: if medical { count as u64 + 1 } else { 1 },
         allowed: fits.to_vec(),
+        home: None,
     }
 }
 

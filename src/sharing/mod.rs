@@ -5,7 +5,7 @@
 //!
 //! | question | solver | how |
 //! | --- | --- | --- |
-//! | who is served, and where | [`place`](mod@place) | branch and bound, first which, then where |
+//! | who is served, and where | [`place`](mod@place) | branch and bound, first which, then where; prices where that is not enough |
 //! | what may run at once, what may not | [`together`] | all largest sets, all smallest conflicts |
 //! | in what order to switch on | [`start`] | from the last place to the first, no search |
 //! | whose turn it is | [`turns`] | the fewest groups, by trying one more each time |
@@ -15,8 +15,8 @@
 //!
 //! All are exact, in whole numbers, and the same on every machine: work is limited in steps
 //! ([`budget`]), never in time, and an answer that the budget cut short says so. Equal answers
-//! are decided by the order of the search, which is fixed; no placing is unique, so compare
-//! their worth and not the places.
+//! are decided by a fixed rule ([`place`](mod@place)); no placing is unique, so compare their worth
+//! and not the places.
 
 pub mod ask;
 pub mod budget;

@@ -31,8 +31,10 @@ pub struct Load {
     pub must: bool,
     /// What serving it is worth among those of its sort. At least one.
     pub weight: u64,
-    /// The places it may be plugged in, in the order they are preferred when all else is equal.
+    /// The places it may be plugged in.
     pub allowed: Vec<usize>,
+    /// The place it is plugged in now, if it may be moved.
+    pub home: Option<usize>,
 }
 
 impl Load {
@@ -276,7 +278,7 @@ pub fn plugged(at: &Places) -> LoadSet {
 }
 
 /// `sum` as thousandths of `capacity`, rounded up. Nothing is no use, of whatever capacity.
-fn permille_up(sum: i64, capacity: i64) -> i64 {
+pub(super) fn permille_up(sum: i64, capacity: i64) -> i64 {
     if sum == 0 {
         return 0;
     }

@@ -4,7 +4,7 @@
 use proptest::prelude::*;
 use tallywatt::sharing::budget::Budget;
 use tallywatt::sharing::model::{Fixed, Load, Model, plugged};
-use tallywatt::sharing::place::place;
+use tallywatt::sharing::place::{place, place_within};
 use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, conflicts, largest};
 use tallywatt::sharing::{start, turns};
@@ -32,8 +32,9 @@ prop_compose! {
         must: bool,
         weight in 1_u64..5,
         allowed in proptest::sample::subsequence((0..places).collect::<Vec<_>>(), 0..=places),
+        home in proptest::option::weighted(0.3, 0..places),
     ) -> Load {
-        Load { running, starting: running + excess, continuous, must, weight, allowed }
+        Load { running, starting: running + excess, continuous, must, weight, allowed, home }
     }
 }
 
@@ -118,6 +119,7 @@ fn crowded() -> impl Strategy<Value = Model> {
                         must: true,
                         weight: 1,
                         allowed: (0..places).collect(),
+                        home: None,
                     })
                     .collect(),
                 sockets: vec![4; places],
@@ -128,6 +130,50 @@ fn crowded() -> impl Strategy<Value = Model> {
                 model.thermal(limit, permille, true, |_, place| place == index);
             }
             model.surge(root, |_, _| true);
+            model
+        })
+}
+
+/// Two sorts of load, three of each, and two or three places: most exchanges change nothing.
+fn strings() -> impl Strategy<Value = Model> {
+    let sort = || (1_i64..6, 0_i64..4, any::<bool>(), any::<bool>(), 1_u64..3);
+    let limits = prop::collection::vec((2_i64..12, any::<bool>()), 2..=3);
+    (
+        [sort(), sort()],
+        limits,
+        6_i64..24,
+        prop::option::of(1_u8..64),
+    )
+        .prop_map(|(sorts, limits, root, on)| {
+            let places = limits.len();
+            let load =
+                |(running, excess, continuous, must, weight): (i64, i64, bool, bool, u64)| Load {
+                    running,
+                    starting: running + excess,
+                    continuous,
+                    must,
+                    weight,
+                    allowed: (0..places).collect(),
+                    home: None,
+                };
+            let mut model = Model {
+                // One sort and the other in turn.
+                loads: (0..6).map(|index| load(sorts[index % 2])).collect(),
+                sockets: vec![2; places],
+                ..Model::default()
+            };
+            for (index, (limit, continuous)) in limits.into_iter().enumerate() {
+                let permille = if continuous { 1000 } else { 800 };
+                model.thermal(limit, permille, true, |_, place| place == index);
+            }
+            model.thermal(root, 900, false, |_, _| true);
+            model.surge(root + 4, |_, _| true);
+            if let Some(on) = on {
+                model.set_moments([
+                    (0..6).filter(|load| on >> load & 1 == 1).collect(),
+                    (0..6).filter(|load| on >> load & 1 == 0).collect(),
+                ]);
+            }
             model
         })
 }
@@ -203,8 +249,48 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
         .collect()
 }
 
+/// The best placings in the order of the rule for ties, and with it how many cords are moved.
+fn best_by_rule(model: &Model) -> Vec<Option<usize>> {
+    let all = placings(model);
+    let good = all.iter().filter(|at| model.holds_all_day(at));
+    good.min_by_key(|at| {
+        let movers: Vec<usize> = (0..at.len())
+            .filter(|load| {
+                let home = model.loads[*load].home;
+                home.is_some() && at[*load].is_some() && at[*load] != home
+            })
+            .collect();
+        let places: Vec<usize> = at.iter().map(|place| place.unwrap_or(usize::MAX)).collect();
+        (
+            std::cmp::Reverse(worth(model, at)),
+            movers.len(),
+            movers,
+            places,
+        )
+    })
+    .expect("nothing plugged in holds")
+    .clone()
+}
+
 proptest! {
     #![proptest_config(cases(200))]
+
+    #[test]
+    fn no_placing_of_a_crowd_is_better_than_the_one_found_with_prices(model in crowded()) {
+        let placing = place_within(&model, &mut Budget::steps(0), &mut budget());
+        prop_assert!(placing.proven && model.holds_all_day(&placing.at));
+        prop_assert_eq!(worth(&model, &placing.at), best(&model));
+    }
+
+    #[test]
+    fn no_placing_of_strings_is_better_or_comes_before(model in strings()) {
+        let plain = place(&model, &mut budget());
+        let priced = place_within(&model, &mut Budget::steps(0), &mut budget());
+        prop_assert!(plain.proven && priced.proven && plain.first && priced.first);
+        let best = best_by_rule(&model);
+        prop_assert_eq!(&plain.at, &best);
+        prop_assert_eq!(&priced.at, &best);
+    }
 
     #[test]
     fn no_placing_of_a_crowd_is_better(model in crowded()) {
@@ -225,6 +311,37 @@ proptest! {
         prop_assert_eq!(worth(&model, &placing.at), best(&model));
         prop_assert_eq!(placing.weights, placing.weights_at_most);
         prop_assert_eq!(placing.use_permille, placing.use_at_least);
+    }
+
+    #[test]
+    fn no_placing_is_better_than_the_one_found_with_prices(model in model()) {
+        let placing = place_within(&model, &mut Budget::steps(0), &mut budget());
+        prop_assert!(placing.proven);
+        prop_assert!(model.holds_all_day(&placing.at));
+        prop_assert_eq!(worth(&model, &placing.at), best(&model));
+    }
+
+    #[test]
+    fn of_equals_the_rule_picks_one(model in model()) {
+        let placing = place(&model, &mut budget());
+        prop_assert!(placing.first);
+        prop_assert_eq!(placing.at, best_by_rule(&model));
+    }
+
+    #[test]
+    fn a_small_budget_with_prices_never_claims_more_than_it_knows(
+        model in model(), steps in 0_u64..80,
+    ) {
+        let placing = place_within(&model, &mut Budget::steps(0), &mut Budget::steps(steps));
+        let best = best(&model);
+        let got = worth(&model, &placing.at);
+        prop_assert!(model.holds_all_day(&placing.at));
+        prop_assert!(got <= best);
+        prop_assert!(!placing.proven || got == best);
+        prop_assert!((best.0, best.1) <= placing.weights_at_most);
+        if placing.weights == (best.0, best.1) {
+            prop_assert!(placing.use_at_least <= best.2.0);
+        }
     }
 
     #[test]
@@ -302,6 +419,16 @@ proptest! {
         }).collect();
         hitting.sort_unstable();
         prop_assert_eq!(&never.sets, &hitting);
+        // And the other way: the complements of the smallest sets that meet every conflict are
+        // the largest sets.
+        let meets = |set: &LoadSet| never.sets.iter().all(|conflict| {
+            !set.intersection(conflict).is_empty()
+        });
+        let mut largest: Vec<LoadSet> = sets.iter().copied().filter(|set| {
+            meets(set) && set.iter().all(|load| !meets(&set.without(load)))
+        }).map(|set| all.minus(&set)).collect();
+        largest.sort_unstable();
+        prop_assert_eq!(&together.sets, &largest);
     }
 
     #[test]

@@ -1,0 +1,239 @@
+//! What the rows of a model come to for one search: a constraint for each row at each moment that
+//! can be passed at all, and what each load at each place does to it.
+
+use super::super::model::{Model, Row};
+use super::super::set::LoadSet;
+
+/// One row at one moment.
+pub(super) struct Constraint {
+    pub(super) capacity: i64,
+    /// Places with any coefficient in it.
+    pub(super) places: u64,
+    /// The loads that can matter to it, cheapest to leave out first (by loss for each unit),
+    /// with the least coefficient each can have in it.
+    pub(super) loads: Vec<(usize, i64)>,
+    /// The same, the least coefficient first.
+    pub(super) by_size: Vec<(usize, i64)>,
+    pub(super) surge: bool,
+    /// The number of the moment.
+    pub(super) moment: usize,
+}
+
+/// What putting a load somewhere does to a constraint.
+#[derive(Clone, Copy)]
+pub(super) struct Touch {
+    pub(super) constraint: usize,
+    pub(super) sum: i64,
+    pub(super) peak: i64,
+    /// The part of `sum` that it adds wherever it is put.
+    pub(super) pledge: i64,
+}
+
+/// What the rows come to, for one search.
+pub(super) struct Table {
+    pub(super) constraints: Vec<Constraint>,
+    pub(super) touches: Vec<Vec<Touch>>,
+    pub(super) demands: Vec<Vec<(usize, i64)>>,
+    pub(super) pledges: Vec<Vec<Touch>>,
+    pub(super) size: Vec<i64>,
+}
+
+impl Table {
+    pub(super) fn new(model: &Model, loss: &[u64], permille: i64) -> Self {
+        let loads = model.loads.len();
+        let mut table = Self {
+            constraints: Vec::new(),
+            touches: vec![Vec::new(); loads * model.sockets.len()],
+            demands: vec![Vec::new(); loads],
+            pledges: vec![Vec::new(); loads],
+            size: vec![0; loads],
+        };
+        let moments = model.moments();
+        for row in &model.rows {
+            let capacity = if row.balanced {
+                scaled(row.capacity, permille)
+            } else {
+                row.capacity
+            };
+            for (number, moment) in moments.iter().enumerate() {
+                table.add(model, loss, row, (number, moment), capacity);
+            }
+        }
+        table
+    }
+
+    /// Adds a row at a moment, unless even everything at once keeps it.
+    fn add(
+        &mut self,
+        model: &Model,
+        loss: &[u64],
+        row: &Row,
+        (number, moment): (usize, &LoadSet),
+        capacity: i64,
+    ) {
+        let places = model.sockets.len();
+        let on = || moment.iter().filter(|load| *load < model.loads.len());
+        let of = |load: usize, place: usize| coefficients(row, load * places + place);
+        let (mut mask, mut worst, mut highest) = (0_u64, 0, 0);
+        for load in on() {
+            let mut greatest = 0;
+            for &place in &model.loads[load].allowed {
+                let (sum, peak) = of(load, place);
+                greatest = greatest.max(sum);
+                highest = highest.max(peak);
+                if sum > 0 || peak > 0 {
+                    mask |= 1 << place;
+                }
+            }
+            worst += greatest;
+        }
+        if worst + highest <= capacity {
+            return;
+        }
+        let c = self.constraints.len();
+        let mut members = Vec::new();
+        for load in on() {
+            let allowed = || model.loads[load].allowed.iter().copied();
+            let pledge = Touch {
+                constraint: c,
+                sum: allowed().map(|place| of(load, place).0).min().unwrap_or(0),
+                peak: allowed().map(|place| of(load, place).1).min().unwrap_or(0),
+                pledge: 0,
+            };
+            if pledge.sum > 0 || pledge.peak > 0 {
+                self.pledges[load].push(pledge);
+            }
+            let mut greatest = 0;
+            for place in allowed() {
+                let (sum, peak) = of(load, place);
+                if sum > 0 || peak > 0 {
+                    greatest = greatest.max(sum + peak);
+                    self.touches[load * places + place].push(Touch {
+                        constraint: c,
+                        sum,
+                        peak,
+                        pledge: pledge.sum,
+                    });
+                }
+            }
+            if greatest > 0 {
+                self.demands[load].push((c, greatest));
+            }
+            // A load confined to the row's places may still add nothing at one of them.
+            let least = allowed()
+                .filter(|place| mask >> place & 1 == 1)
+                .map(|place| of(load, place).0)
+                .min()
+                .unwrap_or(0);
+            if least > 0 {
+                members.push((load, least));
+                self.size[load] = self.size[load].max(share(least, capacity));
+            }
+        }
+        members.sort_by(|a, b| {
+            let left = u128::from(loss[a.0]) * u128::from(b.1.unsigned_abs());
+            let right = u128::from(loss[b.0]) * u128::from(a.1.unsigned_abs());
+            left.cmp(&right).then(a.0.cmp(&b.0))
+        });
+        let mut by_size = members.clone();
+        by_size.sort_by_key(|(load, least)| (*least, *load));
+        self.constraints.push(Constraint {
+            capacity,
+            places: mask,
+            by_size,
+            loads: members,
+            surge: row.is_surge(),
+            moment: number,
+        });
+    }
+}
+
+pub(super) struct Region {
+    pub(super) places: u64,
+    pub(super) constraints: Vec<usize>,
+    pub(super) inside: Vec<usize>,
+}
+
+/// Groups constraints by the places they cover and nests the groups: each goes inside the
+/// smallest that holds it and whose other contents it does not overlap. The last holds all.
+pub(super) fn regions(constraints: &[Constraint], places: usize) -> Vec<Region> {
+    let all = if places >= 64 {
+        u64::MAX
+    } else {
+        (1 << places) - 1
+    };
+    let mut masks: Vec<u64> = constraints
+        .iter()
+        .map(|constraint| constraint.places)
+        .filter(|mask| *mask != all)
+        .collect();
+    masks.sort_by_key(|mask| (mask.count_ones(), *mask));
+    masks.dedup();
+    masks.push(all);
+    let mut regions: Vec<Region> = masks
+        .iter()
+        .map(|places| Region {
+            places: *places,
+            constraints: (0..constraints.len())
+                .filter(|c| constraints[*c].places == *places)
+                .collect(),
+            inside: Vec::new(),
+        })
+        .collect();
+    for index in 0..regions.len() {
+        // The largest not yet covered ones that fit inside and share no place.
+        let mut covered = 0;
+        let mut inside = Vec::new();
+        for other in (0..index).rev() {
+            let places = regions[other].places;
+            if places & !regions[index].places == 0 && places & covered == 0 {
+                covered |= places;
+                inside.push(other);
+            }
+        }
+        regions[index].inside = inside;
+    }
+    regions
+}
+
+pub(super) fn coefficients(row: &Row, index: usize) -> (i64, i64) {
+    let peak = row.peaks.get(index).copied().unwrap_or(0);
+    (row.sums[index], peak)
+}
+
+/// A sum in millionths of a capacity.
+pub(super) fn share(sum: i64, capacity: i64) -> i64 {
+    let wide = i128::from(sum) * 1_000_000 / i128::from(capacity.max(1));
+    i64::try_from(wide).unwrap_or(i64::MAX)
+}
+
+pub(super) fn mask(places: &[usize]) -> u64 {
+    places.iter().fold(0, |mask, place| mask | 1 << place)
+}
+
+pub(super) fn scaled(capacity: i64, permille: i64) -> i64 {
+    // ceil(1000 * sum / capacity) <= permille  <=>  sum <= floor(capacity * permille / 1000).
+    let wide = i128::from(capacity) * i128::from(permille) / 1000;
+    i64::try_from(wide).unwrap_or(i64::MAX)
+}
+
+/// For each load, the one before it that is the same in everything a placing depends on.
+pub(super) fn alike(model: &Model) -> Vec<Option<usize>> {
+    let places = model.sockets.len();
+    let same = |a: usize, b: usize| {
+        let (one, other) = (&model.loads[a], &model.loads[b]);
+        (one.must, one.weight, &one.allowed) == (other.must, other.weight, &other.allowed)
+            && model
+                .moments
+                .iter()
+                .all(|moment| moment.contains(a) == moment.contains(b))
+            && model.rows.iter().all(|row| {
+                one.allowed.iter().all(|place| {
+                    coefficients(row, a * places + place) == coefficients(row, b * places + place)
+                })
+            })
+    };
+    (0..model.loads.len())
+        .map(|load| (0..load).rev().find(|before| same(*before, load)))
+        .collect()
+}

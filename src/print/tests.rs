@@ -125,6 +125,7 @@ fn small() -> (Plan, Report) {
         format: crate::report::FORMAT,
         findings: Vec::new(),
         figures: Figures {
+            protection: Vec::new(),
             limits: vec![
                 limit(
                     "front",

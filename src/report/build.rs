@@ -46,8 +46,14 @@ pub fn judge(plan: &Plan) -> Report {
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan));
+    let plugged_in = units.iter().filter_map(|unit| {
+        let mut placed = sharing.placed.iter();
+        let at = &placed.find(|placed| placed.load == unit.id)?.at;
+        Some((&unit.id, unit.plug, supply.receptacle(at)?))
+    });
     let figures = Figures {
         limits: limits(&supply),
+        protection: rules::proofs(plan, &supply, plugged_in),
         loads: facts(plan, &units),
         usable: usable(plan, &supply, &sharing),
         drops: drops::of_placed(&supply, &units, &sharing),

@@ -335,6 +335,24 @@ pub struct Effect {
     pub proven: bool,
 }
 
+/// How one part of the supply is protected from too much current.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Protection {
+    /// The receptacle, cord, box or load it is of.
+    pub id: Id,
+    /// What it is: `receptacle`, `cord`, `inlet`, `wiring`, or `appliance-cord` for a load's own.
+    pub part: &'static str,
+    /// What it is rated for in air of 30 °C, laid out. None where a listing answers for it.
+    pub rating: Option<Amount>,
+    /// The breaker that protects it, as marked, if one is known.
+    pub breaker: Option<Amount>,
+    /// The first outlet behind that breaker.
+    pub breaker_at: Option<Id>,
+    /// Why that is enough: `breaker`, no larger than the rating; by an allowance of the code,
+    /// `cord-set`, `receptacles` or `appliance-cord`; by the `listing` of a box; or `nothing`.
+    pub by: &'static str,
+}
+
 /// Energy and fuel over a day.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct EnergyUse {
@@ -422,6 +440,8 @@ pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
     /// cannot work with its feed carries nothing, and its reason is `not-fed`.
     pub limits: Vec<Limit>,
+    /// What protects each part of the supply from too much current.
+    pub protection: Vec<Protection>,
     /// The loads, one entry for each of a count.
     pub loads: Vec<LoadFacts>,
     /// Power that can and cannot be used.

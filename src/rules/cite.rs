@@ -20,6 +20,8 @@ pub(super) const NEC_210_21_B2: Source = Source::new(NEC, "210.21(B)(2)", "", Ma
 pub(super) const NEC_210_21_B3: Source = Source::new(NEC, "210.21(B)(3)", "", Mark::Secondary);
 /// Conductors, and flexible cords likewise, are protected at their ampacity.
 pub(super) const NEC_240_4: Source = Source::new(NEC, "240.4 and 240.5(A)", "", Mark::Secondary);
+/// The own cords of listed appliances.
+pub(super) const NEC_240_5_B1: Source = Source::new(NEC, "240.5(B)(1)", "", Mark::Memory);
 /// Cord sets on 20 A circuits.
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.

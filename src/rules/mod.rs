@@ -111,6 +111,7 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
 
 pub(crate) use assumed::assumed;
 pub(crate) use demand::quantity;
+pub(crate) use overcurrent::proofs;
 
 /// Every rule, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {

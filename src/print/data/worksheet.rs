@@ -8,6 +8,7 @@ use super::{Common, Context};
 use crate::plan::{Answer, Id};
 use crate::quantity::{Length, Quantity, Ratio, Temperature, Unit};
 use crate::report::Amount;
+use crate::rules;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::conductor::CONDUCTORS;
 use crate::tables::copper::COPPER;
@@ -58,6 +59,7 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         power(context),
         limits(context),
         cords(context),
+        protection(context),
         loads(context),
         drops(context),
         sharing(context),
@@ -303,6 +305,45 @@ fn cords(context: &Context<'_>) -> Section {
             ("#length", 2),
             ("#ohms", 2),
             ("#rating", 2),
+        ],
+        rows,
+    )
+}
+
+/// Every part of the supply with the breaker that protects it, or the allowance by which it needs
+/// no smaller one.
+fn protection(context: &Context<'_>) -> Section {
+    let dash = || "–".to_owned();
+    let rows = context
+        .report
+        .figures
+        .protection
+        .iter()
+        .map(|proof| {
+            let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
+            let amps = |amount: Option<&Amount>| amount.map_or_else(dash, |it| context.exact(it));
+            vec![
+                proof.id.to_string(),
+                context.say(&format!("ws-part-{}", proof.part), &[]),
+                amps(proof.rating.as_ref()),
+                amps(proof.breaker.as_ref()),
+                at,
+                context.say(&format!("ws-by-{}", proof.by), &[]),
+            ]
+        })
+        .collect();
+    section(
+        context,
+        "protection",
+        vec![context.say("ws-protection-how", &[])],
+        rules::find("OVER001").map_or(&[], |rule| rule.sources),
+        &[
+            ("part", 4),
+            ("what", 4),
+            ("#rating", 2),
+            ("#breaker", 2),
+            ("breaker-at", 4),
+            ("protected-by", 8),
         ],
         rows,
     )

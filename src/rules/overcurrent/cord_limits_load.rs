@@ -72,7 +72,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         if breaker > node.rating
             && breaker <= CORD_SET_CIRCUIT
-            && allowed_cord_set(facts, &node.id)
+            && allowed_cord_set(facts.plan, &node.id)
         {
             found.add(
                 Signal::Caution,

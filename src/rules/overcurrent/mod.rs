@@ -8,4 +8,7 @@ crate::rules::area! {
     current_limited_fault,
 }
 
+mod proof;
+
+pub(crate) use proof::proofs;
 pub(super) use unprotected_rating::protection;

@@ -20,7 +20,11 @@
 //!   a single 15 A receptacle alone on a 20 A circuit is not covered (210.21(B)(1)) and is a
 //!   warning;
 //! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit (240.5(B)(4)), and the
-//!   receptacles at its end; rule OVER003 then says what that cord carries.
+//!   receptacles at its end; rule OVER003 then says what that cord carries;
+//! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
+//! - wiring inside a listed box, for which the listing answers.
+//!
+//! The report and the worksheet give the breaker or the allowance of every part, by name.
 //!
 //! A coiled cord is judged here as if unwound, and one in hot air as if cool: the code protects a cord
 //! at its published ampacity. Rules CORD003 and CORD006 look after the coil and the heat.
@@ -33,6 +37,7 @@
 //! ## Sources
 //! - NFPA 70 (NEC), 240.4 and 240.5(A): wires, and flexible cords likewise, are protected at their
 //!   ampacity (from a secondary copy).
+//! - NFPA 70 (NEC), 240.5(B)(1): cords of listed appliances (from memory, not verified).
 //! - NFPA 70 (NEC), 240.5(B)(4): cord sets on 20 A circuits (confirmed).
 //! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
 //! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
@@ -40,10 +45,10 @@
 
 use std::collections::BTreeMap;
 
-use crate::plan::Id;
+use crate::plan::{Id, Plan};
 use crate::quantity::{Current, Wire};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
@@ -53,6 +58,7 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("unprotected_rating.rs"),
     sources: &[
         cite::NEC_240_4,
+        cite::NEC_240_5_B1,
         cite::NEC_240_5_B4,
         cite::NEC_210_21_B1,
         cite::NEC_210_21_B3,
@@ -105,18 +111,19 @@ pub(super) const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 ///
 /// A breaker of unknown rating protects nothing; one above it still may.
 pub(in crate::rules) fn protection(facts: &Facts<'_>, at: NodeIx) -> Option<Current> {
-    facts
-        .supply
+    breaker_above(facts.supply, at)
+}
+
+fn breaker_above(supply: &Supply, at: NodeIx) -> Option<Current> {
+    supply
         .up(at)
         .filter_map(|(_, node)| node.protected_at.map(|(_, amps)| amps))
         .min()
 }
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
-pub(super) fn allowed_cord_set(facts: &Facts<'_>, cord: &Id) -> bool {
-    facts
-        .plan
-        .cords
+pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
+    plan.cords
         .iter()
         .find(|candidate| candidate.id == *cord)
         .and_then(|cord| cord.wire.known())
@@ -127,61 +134,80 @@ pub(super) fn allowed_cord_set(facts: &Facts<'_>, cord: &Id) -> bool {
         })
 }
 
-/// What the part of a finding is.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Failing {
+/// What a code lets stand although the breaker is larger than the part's rating.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Allowance {
+    /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
+    /// end: 240.5(B)(4).
+    CordSet,
+    /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
+    Receptacles,
+}
+
+/// How a part is protected.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Proof {
+    /// It carries nothing, or is a breaker itself.
+    NotNeeded,
+    /// By a breaker no larger than its rating.
+    Breaker(Current),
+    /// By a larger breaker, as a code allows.
+    Allowed { breaker: Current, by: Allowance },
     /// No breaker is known at all.
     Unknown,
-    /// Protected too high.
+    /// The breaker is too large.
     TooHigh { breaker: Current },
     /// A lone 15 A receptacle on a 20 A circuit.
     Single { breaker: Current },
 }
 
 /// Proves that a part is protected, or says how it is not.
-fn prove(facts: &Facts<'_>, ix: NodeIx) -> Option<Failing> {
-    let node = facts.supply.node(ix);
-    // A breaker protects itself, and what carries nothing needs nothing.
+pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
+    let node = supply.node(ix);
     if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
         || node.reason == LimitReason::NotFed
     {
-        return None;
+        return Proof::NotNeeded;
     }
-    let Some(breaker) = protection(facts, ix) else {
-        return Some(Failing::Unknown);
+    let Some(breaker) = breaker_above(supply, ix) else {
+        return Proof::Unknown;
     };
     if breaker <= node.laid_out {
-        return None;
+        return Proof::Breaker(breaker);
     }
+    let allowed = |by| Proof::Allowed { breaker, by };
     match node.kind {
-        NodeKind::Receptacle { shape, sockets } => {
+        NodeKind::Receptacle { shape, sockets }
+            if shape.0 == Configuration::N5_15 && breaker <= CORD_SET_CIRCUIT =>
+        {
             let at_cord_end = node
                 .parent
-                .filter(|parent| matches!(facts.supply.node(*parent).kind, NodeKind::Cord { .. }));
-            match shape.0 {
-                Configuration::N5_15 if breaker <= CORD_SET_CIRCUIT => match at_cord_end {
-                    Some(cord) if allowed_cord_set(facts, &facts.supply.node(cord).id) => None,
-                    // The cord itself is found; its end need not be.
-                    Some(_) => Some(Failing::TooHigh { breaker }),
-                    None if sockets > 1 || shares_circuit(facts, ix) => None,
-                    None => Some(Failing::Single { breaker }),
-                },
-                _ => Some(Failing::TooHigh { breaker }),
+                .filter(|parent| matches!(supply.node(*parent).kind, NodeKind::Cord { .. }));
+            match at_cord_end {
+                Some(cord) if allowed_cord_set(plan, &supply.node(cord).id) => {
+                    allowed(Allowance::CordSet)
+                }
+                // The cord itself is found; its end need not be.
+                Some(_) => Proof::TooHigh { breaker },
+                None if sockets > 1 || shares_circuit(supply, ix) => {
+                    allowed(Allowance::Receptacles)
+                }
+                None => Proof::Single { breaker },
             }
         }
-        NodeKind::Cord { .. } => {
-            let allowed = breaker <= CORD_SET_CIRCUIT && allowed_cord_set(facts, &node.id);
-            (!allowed).then_some(Failing::TooHigh { breaker })
+        NodeKind::Cord { .. }
+            if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
+        {
+            allowed(Allowance::CordSet)
         }
-        _ => Some(Failing::TooHigh { breaker }),
+        _ => Proof::TooHigh { breaker },
     }
 }
 
 /// Whether another receptacle hangs on the same breaker.
-fn shares_circuit(facts: &Facts<'_>, receptacle: NodeIx) -> bool {
-    let breaker = facts.supply.node(receptacle).protected_at.map(|(ix, _)| ix);
-    facts
-        .supply
+fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
+    let breaker = supply.node(receptacle).protected_at.map(|(ix, _)| ix);
+    supply
         .receptacles()
         .any(|(ix, node, ..)| ix != receptacle && node.protected_at.map(|(ix, _)| ix) == breaker)
 }
@@ -189,7 +215,7 @@ fn shares_circuit(facts: &Facts<'_>, receptacle: NodeIx) -> bool {
 /// A hazard in one place: the part it begins at, and everything below that fails with it.
 struct Place {
     first: NodeIx,
-    failing: Failing,
+    failing: Proof,
     about: Vec<Id>,
     weakest: Current,
 }
@@ -200,9 +226,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut places: BTreeMap<NodeIx, Place> = BTreeMap::new();
     for at in 0..facts.supply.nodes.len() {
         let ix = NodeIx(at);
-        let Some(failing) = prove(facts, ix) else {
+        let failing = prove(facts.plan, facts.supply, ix);
+        if matches!(
+            failing,
+            Proof::NotNeeded | Proof::Breaker(_) | Proof::Allowed { .. }
+        ) {
             continue;
-        };
+        }
         let node = facts.supply.node(ix);
         let above = facts
             .supply
@@ -225,9 +255,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for place in places.into_values() {
         let (signal, breaker) = match place.failing {
-            Failing::Unknown => (Signal::Danger, Value::Word { word: "not-known" }),
-            Failing::TooHigh { breaker } => (Signal::Danger, breaker.into()),
-            Failing::Single { breaker } => (Signal::Warning, breaker.into()),
+            Proof::Single { breaker } => (Signal::Warning, breaker.into()),
+            Proof::TooHigh { breaker } => (Signal::Danger, breaker.into()),
+            _ => (Signal::Danger, Value::Word { word: "not-known" }),
         };
         found.add(
             signal,
@@ -248,13 +278,13 @@ fn splitter(facts: &Facts<'_>, ix: NodeIx) -> Option<NodeIx> {
     })
 }
 
-fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Failing) -> &'static str {
+fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Proof) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
-        (_, Failing::Unknown) => "unknown",
-        (_, Failing::Single { .. }) => "single",
+        (_, Proof::Unknown) => "unknown",
+        (_, Proof::Single { .. }) => "single",
         (NodeKind::Receptacle { .. }, _) if splitter(facts, first).is_some() => "splitter",
         // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
-        (NodeKind::Cord { .. }, Failing::TooHigh { breaker })
+        (NodeKind::Cord { .. }, Proof::TooHigh { breaker })
             if breaker > CORD_SET_CIRCUIT
                 && facts.supply.fed_from(first).any(|(_, end)| end.rating < breaker) =>
         {

@@ -1,0 +1,174 @@
+//! For every part of the supply, what protects it from too much current: the proof that a reader can
+//! go through line by line.
+
+use super::unprotected_rating::{Allowance, CORD_SET_CIRCUIT, Proof, prove};
+use crate::plan::{Answer, Id, Plan};
+use crate::report::{Amount, Protection};
+use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::tables::shape::Plug;
+
+/// One entry for each receptacle, cord, inlet and wire of the supply, in its order, with the wiring
+/// of a listed box by its listing; then one for the own cord of each load that is plugged in.
+#[must_use]
+pub(crate) fn proofs<'a>(
+    plan: &Plan,
+    supply: &Supply,
+    plugged_in: impl Iterator<Item = (&'a Id, Plug, NodeIx)>,
+) -> Vec<Protection> {
+    let mut list = Vec::new();
+    for (at, node) in supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        let part = match node.kind {
+            NodeKind::Source | NodeKind::Breaker { .. } => continue,
+            NodeKind::Wiring => "wiring",
+            NodeKind::Receptacle { .. } => "receptacle",
+            NodeKind::Cord { .. } => "cord",
+            NodeKind::Inlet { .. } => "inlet",
+        };
+        let by = match prove(plan, supply, ix) {
+            Proof::NotNeeded => continue,
+            Proof::Breaker(_) => "breaker",
+            Proof::Allowed { by, .. } => match by {
+                Allowance::CordSet => "cord-set",
+                Allowance::Receptacles => "receptacles",
+            },
+            Proof::Unknown | Proof::TooHigh { .. } | Proof::Single { .. } => "nothing",
+        };
+        let breaker = node.protected_at;
+        list.push(Protection {
+            id: node.id.clone(),
+            part,
+            rating: Some(Amount::of(node.laid_out)),
+            breaker: breaker.map(|(_, amps)| Amount::of(amps)),
+            breaker_at: breaker.map(|(ix, _)| supply.node(ix).id.clone()),
+            by,
+        });
+    }
+    // What the tree leaves out because a laboratory has tested it.
+    for holder in &plan.boxes {
+        for outlet in &holder.outlets {
+            if supply.receptacle(&outlet.id).is_some()
+                && holder.listed == Answer::Known(true)
+                && !outlet.wire.is_known()
+            {
+                list.push(Protection {
+                    id: outlet.id.clone(),
+                    part: "wiring",
+                    rating: None,
+                    breaker: None,
+                    breaker_at: None,
+                    by: "listing",
+                });
+            }
+        }
+    }
+    list.extend(plugged_in.map(|(load, plug, at)| own_cord(supply, load, plug, at)));
+    list
+}
+
+/// The own cord of a load at a receptacle: protected by a breaker no larger than its plug, or, on a
+/// circuit of up to 20 A, as part of a listed appliance (240.5(B)(1)).
+fn own_cord(supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
+    let breaker = supply.node(at).protected_at;
+    let rating = plug.0.rating();
+    let by = match breaker {
+        Some((_, amps)) if amps <= rating => "breaker",
+        Some((_, amps)) if amps <= CORD_SET_CIRCUIT => "appliance-cord",
+        _ => "nothing",
+    };
+    Protection {
+        id: load.clone(),
+        part: "appliance-cord",
+        rating: Some(Amount::of(rating)),
+        breaker: breaker.map(|(_, amps)| Amount::of(amps)),
+        breaker_at: breaker.map(|(ix, _)| supply.node(ix).id.clone()),
+        by,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Protection;
+    use crate::rules::testing::report;
+
+    fn by(edits: &[(&str, &str)], id: &str, part: &str) -> Option<&'static str> {
+        let is = |proof: &&Protection| proof.id.as_str() == id && proof.part == part;
+        let report = report(edits);
+        report.figures.protection.iter().find(is).map(|it| it.by)
+    }
+
+    /// Every allowance is named, and what has none is said to have none. The clauses are those of
+    /// NFPA 70 (NEC): 240.5(B)(4) (confirmed); 210.21(B)(3) (from a secondary copy); 240.5(B)(1) (from
+    /// memory, not verified).
+    #[test]
+    fn each_part_has_its_breaker_or_its_allowance_by_name() {
+        assert_eq!(by(&[], "long", "cord"), Some("breaker"));
+        assert_eq!(by(&[], "left", "wiring"), Some("breaker"));
+        assert_eq!(by(&[], "left", "receptacle"), Some("breaker"));
+        assert_eq!(by(&[], "kettle", "appliance-cord"), Some("breaker"));
+        // A duplex of 15 A on a 20 A breaker, and a kettle with a 15 A plug in it.
+        let twenty = [("breaker = \"15 A\" # left", "breaker = \"20 A\"")];
+        assert_eq!(by(&twenty, "left", "receptacle"), Some("receptacles"));
+        assert_eq!(
+            by(&twenty, "kettle", "appliance-cord"),
+            Some("appliance-cord")
+        );
+        // 14 AWG in a box is for 15 A.
+        assert_eq!(by(&twenty, "left", "wiring"), Some("nothing"));
+        let unsaid = [("wire = \"14 AWG\" # left", "")];
+        assert_eq!(by(&unsaid, "left", "wiring"), Some("listing"));
+        // A cord set of 16 AWG on a 20 A circuit, and one on 30 A.
+        let set = [
+            (
+                "from = \"twist\"\nplug = \"L5-30P\"",
+                "from = \"front\"\nplug = \"5-20P\"",
+            ),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+        ];
+        assert_eq!(by(&set, "long", "cord"), Some("cord-set"));
+        assert_eq!(by(&set, "long", "receptacle"), Some("cord-set"));
+        assert_eq!(
+            by(
+                &[("wire = \"10 AWG\"", "wire = \"16 AWG\"")],
+                "long",
+                "cord"
+            ),
+            Some("nothing")
+        );
+    }
+
+    /// Nothing is found unprotected that the proof calls protected, nor the other way about.
+    #[test]
+    fn the_proof_and_the_rule_agree() {
+        for rule in crate::rules::all() {
+            for edits in rule.fires {
+                let report = report(edits);
+                let named: Vec<&str> = report
+                    .findings
+                    .iter()
+                    .filter(|found| found.code == "OVER001")
+                    .flat_map(|found| found.about.iter().map(crate::plan::Id::as_str))
+                    .collect();
+                for proof in &report.figures.protection {
+                    if proof.by == "nothing" && proof.part != "appliance-cord" {
+                        assert!(
+                            named.contains(&proof.id.as_str()),
+                            "{proof:?} for {edits:?}"
+                        );
+                    }
+                }
+                let bare = |id: &&str| {
+                    let mut of = report.figures.protection.iter();
+                    of.any(|proof| proof.id.as_str() == *id && proof.by == "nothing")
+                };
+                // A splitter may be named for the sake of its ends alone.
+                assert_eq!(
+                    named.is_empty(),
+                    !named.iter().any(|id| bare(&id)),
+                    "{edits:?}"
+                );
+            }
+        }
+    }
+}

@@ -39,3 +39,5 @@ decides-warnings = Find this out first: it decides most. { $assumption } { $warn
        *[other] A good answer clears { $warnings } warnings.
     }
 decides-limits = Find this out first: it decides most. { $assumption } A good answer lets you use more.
+assume-parallel-limit = Nobody knows what the kit between the sets passes, so { $value } was taken, as from one set. Read the amps on the kit.
+assume-rated-on = On propane a set gives about a tenth less than on gasoline. So { $value } was taken. If its plate gives watts for propane, put rated_on = "propane" in the plan.

@@ -152,6 +152,7 @@ reason-receptacle = the receptacle's own rating
 reason-plug = the plug's rating
 reason-cord-ampacity = the cord's wire; no breaker watches it
 reason-coiled-cord = the cord is coiled; no breaker watches it
+reason-parallel-kit = the kit between the sets
 reason-hot-cord = the cord in air this hot; no breaker watches it
 reason-wiring = the box's wiring
 reason-not-fed = it is not fed

@@ -31,6 +31,7 @@ print-set-by-rated-power = The generator sets this limit. Past it, it cuts out o
 print-set-by-rated-power-unguarded = The generator sets this limit. Past it, it may run on and overheat.
 print-set-by-one-leg = This reaches only one half of the generator, which cuts out or stalls past it.
 print-set-by-one-leg-unguarded = This reaches only one half of the generator, which may run on and overheat past it.
+print-set-by-parallel-kit = The kit between the sets sets this limit. It may not trip past it.
 print-set-by-breaker = The breaker at { $id } sets this limit and trips past it.
 print-set-by-trips-early = The breaker at { $id } trips early. This is where it was seen to trip.
 print-set-by-receptacle = The receptacle { $id } sets this limit.
@@ -225,7 +226,7 @@ print-ws-both-units = { $own } = { $published }
 print-ws-power = Power of the generator
 print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m. Heat: { $air-percent } % for each { $air-per } °C above { $air-above } °C.
 print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m, and { $air-percent } % for each { $air-per } °C above { $air-above } °C.
-print-ws-power-less = The smaller of the two is used.
+print-ws-power-less = The smaller of the two is used. On propane, first a tenth less, unless the plate is for propane. Sets in parallel add up to what their kit passes.
 print-ws-power-marked = Marked running power
 print-ws-power-peak-marked = Marked peak power
 print-ws-power-altitude = Altitude
@@ -242,6 +243,7 @@ print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
 print-ws-reason-one-leg = one half
 print-ws-reason-one-leg-unguarded = one half
+print-ws-reason-parallel-kit = parallel kit
 print-ws-reason-breaker = breaker
 print-ws-reason-trips-early = breaker, as seen to trip
 print-ws-reason-receptacle = receptacle

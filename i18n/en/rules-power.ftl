@@ -61,3 +61,15 @@ POWER006 = Nearly all of it hangs on one side of the generator
 POWER007 = Economy idle may stall { $first }
     .why = It takes { $starting } for a moment to start, and the generator keeps up { $rated }. At economy idle the engine turns slowly and needs a second or two to catch up.
     .fix-off = Switch economy idle off before { $first } starts, and leave it off while it starts and stops by itself.
+
+POWER008 = { $fix ->
+    [sum] { $sets } sets run as one
+   *[other] Sets that may not be made to run as one
+  }
+    .why = { $fix ->
+        [sum] Together they keep up { $rated }, which is { $leg }. The kit between them and the outlets may pass less than the sets could give.
+       *[other] Sets that do not keep step drive current into each other and burn. A cord with two plugs has live bare blades when one end is pulled out.
+      }
+    .fix-apart = Run them apart, each with its own cords. Join only inverter sets of 120 V, with the maker's kit for exactly these sets.
+    .fix-look = Run them apart until you know: both must be inverter sets of 120 V, and the kit must be the maker's for exactly these sets.
+    .fix-sum = Stop both engines before you join or part them. Fit a bonding plug on one of them at most.

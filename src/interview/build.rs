@@ -160,6 +160,9 @@ impl Build<'_> {
                 "diesel" => Some(Fuel::Diesel),
                 _ => None,
             }),
+            // Asked by the plan file only.
+            rated_on: Answer::Missing,
+            parallel: None,
             tank: self.amount::<Volume>(&extra("tank"), Round::Down),
             runtime: self
                 .draft

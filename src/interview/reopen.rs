@@ -10,9 +10,12 @@ use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::{self, Plan};
 
 /// The answers that make this plan; those it leaves open count as not known. `None` if it has
-/// more parts than the interview asks for.
+/// more parts than the interview asks for, or sets in parallel.
 #[must_use]
 pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
+    if plan.generator.parallel.is_some() {
+        return None;
+    }
     // From its text, so that the user's units are kept as the file writes them.
     let text: Table = toml::from_str(&plan::write(plan)).ok()?;
     let mut open = Open {

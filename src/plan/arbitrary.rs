@@ -7,7 +7,7 @@ use proptest::sample::{Index, select};
 
 use super::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Plan, Region, Runtime, Site, Span, Stands, System, Wanted,
+    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Wanted,
 };
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Quantity, Ratio, SoundLevel, Temperature, Volume, Wire,
@@ -118,6 +118,19 @@ fn outlet() -> impl Strategy<Value = Outlet> {
         )
 }
 
+fn fuel() -> impl Strategy<Value = Answer<Fuel>> {
+    answer(select(vec![Fuel::Gasoline, Fuel::Propane, Fuel::Diesel]))
+}
+
+fn parallel() -> impl Strategy<Value = Parallel> {
+    (
+        2..=4_u8,
+        answer(quantity::<Current>(1000, 400_000)),
+        answer(any::<bool>()),
+    )
+        .prop_map(|(sets, limit, kit)| Parallel { sets, limit, kit })
+}
+
 fn generator() -> impl Strategy<Value = Generator> {
     let runtime = (
         quantity::<Percent>(1, 100_000),
@@ -148,7 +161,7 @@ fn generator() -> impl Strategy<Value = Generator> {
             answer(any::<bool>()),
             answer(any::<bool>()),
         ),
-        answer(select(vec![Fuel::Gasoline, Fuel::Propane, Fuel::Diesel])),
+        (fuel(), fuel(), option::of(parallel())),
         answer(quantity::<Volume>(1, 1_000_000)),
         vec(runtime, 0..3),
         answer(noise),
@@ -167,7 +180,9 @@ fn generator() -> impl Strategy<Value = Generator> {
                 neutral: first.4,
                 bonding_plug: first.5,
                 inverter: first.6,
-                fuel,
+                fuel: fuel.0,
+                rated_on: fuel.1,
+                parallel: fuel.2,
                 tank,
                 runtime,
                 noise,

@@ -242,6 +242,10 @@ pub struct Generator {
     pub inverter: Answer<bool>,
     /// What it burns.
     pub fuel: Answer<Fuel>,
+    /// The fuel that its rated and peak power are given for.
+    pub rated_on: Answer<Fuel>,
+    /// Others of its kind that run with it as one.
+    pub parallel: Option<Parallel>,
     /// How much of it the tank holds.
     pub tank: Answer<Volume>,
     /// Published running times on one tank.
@@ -280,6 +284,25 @@ pub enum Fuel {
     Propane,
     /// Diesel.
     Diesel,
+}
+
+/// Several sets that run as one source. All other figures of the generator are those of one set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Parallel {
+    /// How many there are, two or more.
+    pub sets: u8,
+    /// What the kit that joins them passes.
+    pub limit: Answer<Current>,
+    /// Whether it is the maker's kit for exactly these sets.
+    pub kit: Answer<bool>,
+}
+
+impl Generator {
+    /// How many sets there are.
+    #[must_use]
+    pub fn sets(&self) -> i64 {
+        self.parallel.map_or(1, |parallel| i64::from(parallel.sets))
+    }
 }
 
 /// One published running time.

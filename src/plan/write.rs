@@ -10,7 +10,7 @@ use rust_decimal::Decimal;
 
 use super::{
     Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
-    Neutral, Outlet, Plan, Region, Site, Span, Stands, System, Wanted,
+    Neutral, Outlet, Parallel, Plan, Region, Site, Span, Stands, System, Wanted,
 };
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
@@ -135,13 +135,18 @@ fn generator(out: &mut Out, generator: &Generator) {
     });
     out.yes_no("bonding_plug", generator.bonding_plug);
     out.yes_no("inverter", generator.inverter);
-    out.answer("fuel", &generator.fuel, |fuel| {
+    let fuel = |fuel: &Fuel| {
         quoted(match fuel {
             Fuel::Gasoline => "gasoline",
             Fuel::Propane => "propane",
             Fuel::Diesel => "diesel",
         })
-    });
+    };
+    out.answer("fuel", &generator.fuel, fuel);
+    out.answer("rated_on", &generator.rated_on, fuel);
+    if let Some(joined) = &generator.parallel {
+        out.raw("parallel", parallel(joined));
+    }
     out.quantity("tank", &generator.tank, Round::Down);
     if !generator.runtime.is_empty() {
         let times: Vec<String> = generator
@@ -173,6 +178,20 @@ fn generator(out: &mut Out, generator: &Generator) {
         out.heading("[[generator.outlet]]");
         outlet(out, part);
     }
+}
+
+fn parallel(joined: &Parallel) -> String {
+    let limit = match joined.limit {
+        Answer::Missing => String::new(),
+        Answer::Unknown => format!(", limit = {}", quoted("unknown")),
+        Answer::Known(limit) => format!(", limit = {}", quoted(&natural(limit, Round::Down))),
+    };
+    let kit = match joined.kit {
+        Answer::Missing => String::new(),
+        Answer::Unknown => format!(", kit = {}", quoted("unknown")),
+        Answer::Known(kit) => format!(", kit = {kit}"),
+    };
+    format!("{{ sets = {}{limit}{kit} }}", joined.sets)
 }
 
 fn outlet(out: &mut Out, outlet: &Outlet) {

@@ -7,7 +7,7 @@
 use serde::Serialize;
 
 use super::{Amount, Assumption, Figures, Finding, Signal};
-use crate::plan::{Answer, Draw, Ground, Leg, Neutral, Outlet, Plan, Stands, System};
+use crate::plan::{Answer, Draw, Fuel, Ground, Leg, Neutral, Outlet, Plan, Stands, System};
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::rules::{Rule, quantity};
 use crate::tables::shape::{Circuit, Configuration};
@@ -177,6 +177,9 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
     match name {
         // The largest that people carry about.
         "rated" => set.rated = Answer::Known(Power::from_milliwatts(9_000_000)),
+        // More than any kit passes.
+        "limit" => set.parallel.as_mut()?.limit = Answer::Known(Current::from_milliamps(50_000)),
+        "rated_on" => set.rated_on = Answer::Known(Fuel::Propane),
         "peak" => {
             // As much again: few sets have more.
             let rated = set.rated.known()?.milliwatts();

@@ -77,11 +77,14 @@ pub(super) fn of_plan(
     let mean = Power::from_milliwatts(narrow(
         (milliwatt_minutes + i128::from(minutes) - 1) / i128::from(minutes),
     ));
-    let per_tank = hours_per_tank(&plan.generator, mean);
+    // Sets in parallel share the load evenly, each from a tank of its own.
+    let sets = plan.generator.sets();
+    let each = Power::from_milliwatts((mean.milliwatts() + sets - 1) / sets);
+    let per_tank = hours_per_tank(&plan.generator, each);
     let fuel = per_tank.and_then(|hours| {
         let tank = plan.generator.tank.known()?.millilitres();
         let hours = i128::from(hours.millihours());
-        let up = i128::from(tank) * i128::from(minutes) * 1000;
+        let up = i128::from(tank) * i128::from(minutes) * 1000 * i128::from(sets);
         let below = hours * 60;
         (below > 0).then(|| Volume::from_millilitres(narrow((up + below - 1) / below)))
     });

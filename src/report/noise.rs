@@ -14,9 +14,10 @@ pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
 /// The figures for a plan.
 #[must_use]
 pub(super) fn of_plan(plan: &Plan) -> NoiseAt {
-    let Answer::Known(noise) = plan.generator.noise else {
+    let Answer::Known(mut noise) = plan.generator.noise else {
         return NoiseAt::default();
     };
+    noise.level = of_several(noise.level, plan.generator.sets());
     NoiseAt {
         at_sleepers_dba: plan
             .site
@@ -26,6 +27,14 @@ pub(super) fn of_plan(plan: &Plan) -> NoiseAt {
         at_50ft_dba: Some(level_at(noise, MEASURED_AT).into()),
         quiet_from: Some(quiet_from(noise).into()),
     }
+}
+
+/// The level of several alike sets side by side, which add up by power: 10 log10(n) dB more,
+/// rounded up.
+fn of_several(one: SoundLevel, sets: i64) -> SoundLevel {
+    // 10 log10(2) is 3.010 299 957 dB.
+    let nano = (log2(sets, 1) * 3_010_299_957) >> BITS;
+    SoundLevel::from_millidecibels(one.millidecibels() + narrow((nano + 999_999) / 1_000_000))
 }
 
 /// The level at a distance, rounded up.
@@ -90,6 +99,17 @@ mod tests {
         assert_eq!(twenty_log10(10_000, 1000) / 10, 1999);
         assert_eq!(twenty_log10(1000, 1000), 0);
         assert_eq!(twenty_log10(1000, 10_000) / 10, -2000);
+    }
+
+    /// Two alike sources are 3.01 dB louder than one, ten 10 dB (sums of sound power, as in any table
+    /// of decibels).
+    #[test]
+    fn two_alike_are_three_decibels_louder() {
+        let one = SoundLevel::from_millidecibels(60_000);
+        assert_eq!(of_several(one, 1), one);
+        assert_eq!(of_several(one, 2).millidecibels(), 63_011);
+        let ten = of_several(one, 10).millidecibels();
+        assert!((70_000..=70_001).contains(&ten), "{ten}");
     }
 
     #[test]

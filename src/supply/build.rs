@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::{DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply};
-use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Outlet, Plan, System};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet, Plan, System};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
 use crate::report::{Amount, Assumption, Value};
 use crate::tables::conductor;
@@ -139,9 +139,11 @@ impl<'a> Builder<'a> {
             .map_or(UNKNOWN_RATED, |peak| UNKNOWN_RATED.min(*peak));
         let marked = self.or_assume(set.rated, least, "generator.rated", "rated");
         self.supply.air = air;
-        self.supply.rated = derating::left(marked, altitude, air);
         let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");
-        self.supply.peak = derating::left(peak.max(marked), altitude, air);
+        let (marked, peak) = self.on_its_fuel(marked, peak.max(marked));
+        self.supply.rated = derating::left(marked, altitude, air);
+        self.supply.peak = derating::left(peak, altitude, air);
+        let joint = self.in_parallel();
 
         // Taken for two legs, a set can give each 120 V outlet only half.
         let voltage = set.voltage.or(System::V120_240);
@@ -167,7 +169,9 @@ impl<'a> Builder<'a> {
             let no = Value::Word { word: "assumed-no" };
             self.assume("generator.inverter", no, "inverter");
         }
-        let reason = if set.inverter == Answer::Known(true) {
+        let reason = if joint {
+            LimitReason::ParallelKit
+        } else if set.inverter == Answer::Known(true) {
             LimitReason::RatedPower
         } else {
             LimitReason::RatedPowerUnguarded
@@ -184,6 +188,52 @@ impl<'a> Builder<'a> {
             gfci: false,
             protected_at: None,
         });
+    }
+
+    /// What a set gives on propane, where its figures are not known to be for propane.
+    fn on_its_fuel(&mut self, rated: Power, peak: Power) -> (Power, Power) {
+        let set = &self.plan.generator;
+        let propane = match set.fuel {
+            Answer::Known(fuel) => fuel == Fuel::Propane,
+            Answer::Unknown => true,
+            // Where nothing is said of fuel it is taken that the figures are for what it burns.
+            Answer::Missing => false,
+        };
+        if !propane || set.rated_on == Answer::Known(Fuel::Propane) {
+            return (rated, peak);
+        }
+        let left = derating::on_propane(rated);
+        self.assume("generator.rated_on", Amount::of(left), "rated-on");
+        (left, derating::on_propane(peak))
+    }
+
+    /// Adds up sets in parallel, as far as the kit between them passes it. Whether the kit is what
+    /// sets the limit.
+    fn in_parallel(&mut self) -> bool {
+        let Some(parallel) = self.plan.generator.parallel else {
+            return false;
+        };
+        let (one, volts) = (self.supply.rated, self.supply.volts);
+        let times = |power: Power| {
+            Power::from_milliwatts(power.milliwatts().saturating_mul(parallel.sets.into()))
+        };
+        let legs = match self.plan.generator.voltage.or(System::V120_240) {
+            System::V120 => 1,
+            System::V120_240 => 2,
+        };
+        // Nobody knows: no more than what one set would give by itself.
+        let alone = Current::of_capacity(Power::from_milliwatts(one.milliwatts() / legs), volts);
+        let limit = self.or_assume(
+            parallel.limit,
+            alone,
+            "generator.parallel.limit",
+            "parallel-limit",
+        );
+        let kit = Power::from_milliwatts(Power::of_capacity(limit, volts).milliwatts() * legs);
+        let (rated, peak) = (times(one), times(self.supply.peak));
+        self.supply.rated = rated.min(kit);
+        self.supply.peak = peak.min(kit).max(self.supply.rated);
+        kit < rated
     }
 
     /// The outlets of the generator (`within` is `None`) or of a box.

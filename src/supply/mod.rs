@@ -91,6 +91,8 @@ pub enum LimitReason {
     OneLeg,
     /// Half of one that is not known to.
     OneLegUnguarded,
+    /// What the kit between sets in parallel passes.
+    ParallelKit,
     /// A breaker's marking.
     Breaker,
     /// A breaker that has been seen to trip below its marking.
@@ -120,6 +122,7 @@ impl LimitReason {
             Self::RatedPowerUnguarded => "rated-power-unguarded",
             Self::OneLeg => "one-leg",
             Self::OneLegUnguarded => "one-leg-unguarded",
+            Self::ParallelKit => "parallel-kit",
             Self::Breaker => "breaker",
             Self::TripsEarly => "trips-early",
             Self::Receptacle => "receptacle",

@@ -13,6 +13,14 @@ use crate::quantity::{Length, Power, Temperature, narrow};
 struct File {
     formula: MethodText,
     rule_of_thumb: MethodText,
+    propane: PropaneText,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct PropaneText {
+    source: Cited,
+    percent: String,
 }
 
 #[derive(Deserialize)]
@@ -119,6 +127,10 @@ pub struct Methods {
     pub formula: Method,
     /// What the trade says.
     pub rule_of_thumb: Method,
+    /// Where the share on propane comes from.
+    pub propane_source: Source,
+    /// Thousandths of a per cent that are left on propane.
+    propane: i64,
 }
 
 /// The methods, read once.
@@ -127,6 +139,8 @@ pub static METHODS: LazyLock<Methods> = LazyLock::new(|| {
     Methods {
         formula: file.formula.into(),
         rule_of_thumb: file.rule_of_thumb.into(),
+        propane_source: file.propane.source.into(),
+        propane: data::count(&file.propane.percent, 3),
     }
 });
 
@@ -137,6 +151,14 @@ pub fn left(power: Power, altitude: Length, air: Temperature) -> Power {
         .formula
         .left(power, altitude, air)
         .min(METHODS.rule_of_thumb.left(power, altitude, air))
+}
+
+/// What is left on propane of a power that is given for gasoline, rounded down.
+#[must_use]
+pub fn on_propane(power: Power) -> Power {
+    Power::from_milliwatts(narrow(
+        i128::from(power.milliwatts()) * i128::from(METHODS.propane) / 100_000,
+    ))
 }
 
 #[cfg(test)]

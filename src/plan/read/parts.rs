@@ -8,7 +8,7 @@ use super::problem::{ProblemKind, Type};
 use super::refs::{Names, Owner};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Plan, Region, Runtime, Site, Stands, System, Wanted,
+    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Wanted,
 };
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Quantity, Ratio, Round, SoundLevel, Temperature, Volume,
@@ -56,6 +56,8 @@ const GENERATOR: &[&str] = &[
     "bonding_plug",
     "inverter",
     "fuel",
+    "rated_on",
+    "parallel",
     "tank",
     "runtime",
     "noise",
@@ -214,13 +216,9 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
         }),
         bonding_plug: fields.answer("bonding_plug", Field::yes_no),
         inverter: fields.answer("inverter", Field::yes_no),
-        fuel: fields.answer("fuel", |field| {
-            field.choice(
-                &["gasoline", "propane", "diesel"],
-                &[Fuel::Gasoline, Fuel::Propane, Fuel::Diesel],
-                true,
-            )
-        }),
+        fuel: fields.answer("fuel", fuel),
+        rated_on: fields.answer("rated_on", fuel),
+        parallel: fields.optional("parallel", parallel),
         tank: fields.answer("tank", |field| {
             field.quantity(
                 Round::Down,
@@ -235,6 +233,26 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
         outlets: outlets?,
         rated,
         voltage,
+    })
+}
+
+fn fuel(field: &Field<'_>) -> Option<Fuel> {
+    field.choice(
+        &["gasoline", "propane", "diesel"],
+        &[Fuel::Gasoline, Fuel::Propane, Fuel::Diesel],
+        true,
+    )
+}
+
+fn parallel(field: &Field<'_>) -> Option<Parallel> {
+    let fields = field.table(&["sets", "limit", "kit"])?;
+    let sets = fields.required("sets", "sets = 2", |field| field.whole(2, 4));
+    Some(Parallel {
+        limit: fields.answer("limit", |field| {
+            field.quantity(Round::Down, Current::from_milliamps(1000), MOST_CURRENT)
+        }),
+        kit: fields.answer("kit", Field::yes_no),
+        sets: sets?,
     })
 }
 

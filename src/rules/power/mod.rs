@@ -8,4 +8,5 @@ crate::rules::area! {
     peak_taken_for_rated,
     legs_out_of_balance,
     economy_idle,
+    parallel_sets,
 }

@@ -10,11 +10,12 @@
 //! trip for no visible reason or fail to trip when they should.
 //!
 //! ## The arithmetic
-//! The joints are counted: a bonded set, a fitted bonding plug, each box with a bond. One is right;
+//! The joints are counted: a bonded set (each of several in parallel), a fitted bonding plug, each box with a bond. One is right;
 //! two or more is a warning.
 //!
 //! ## What to do
-//! Take a bonding plug out of a set that is bonded already. Leave a box with a bond unused until a
+//! Take a bonding plug out of a set that is bonded already. Of sets in parallel ask the maker whether
+//! bonded ones may be joined. Leave a box with a bond unused until a
 //! licensed electrician has looked at it.
 //!
 //! ## Sources
@@ -50,7 +51,9 @@ pub(super) const RULE: Rule = Rule {
 
 /// How often the set's own end joins neutral and ground: by its maker and by a plug.
 pub(super) fn bonds_at_set(plan: &Plan) -> usize {
-    usize::from(plan.generator.neutral == Answer::Known(Neutral::Bonded))
+    // Each of several sets in parallel has its own.
+    let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
+    sets * usize::from(plan.generator.neutral == Answer::Known(Neutral::Bonded))
         + usize::from(plan.generator.bonding_plug == Answer::Known(true))
 }
 

@@ -1,0 +1,138 @@
+//! # POWER008 parallel-sets
+//!
+//! ## What it checks
+//! Whether several sets that run as one are made for it: inverter sets of 120 V, joined by the
+//! maker's own kit.
+//!
+//! ## Why it hurts
+//! Two sets that do not keep step drive current into each other, as much as a short circuit: they
+//! burn, or throw their engines out of speed. A cord with two plugs, the home-made way to join them,
+//! has live bare blades as soon as one end is pulled out.
+//!
+//! ## The arithmetic
+//! The power of one set, derated, times their number, but no more than the kit passes: its amperes
+//! times the volts. A kit whose amperes nobody knows counts as what one set gives alone. "I don't
+//! know" about the kit, or whether they are inverter sets, is a danger. Where all is right it is a
+//! notice with the sum. Each has a tank of its own, and two are 3 dB louder than one.
+//!
+//! ## What to do
+//! Run them apart, each with its own cords, until you have the maker's kit for exactly these sets.
+//! Join and part them only with the engines off. Fit a bonding plug on one of them at most.
+//!
+//! ## Sources
+//! - That only inverter sets made for it may be joined, and how, is common practice, no source.
+
+use crate::plan::{Answer, System};
+use crate::report::Amount;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "POWER008",
+    name: "parallel-sets",
+    area: "power",
+    text: include_str!("parallel_sets.rs"),
+    sources: &[cite::PRACTICE],
+    fixes: &["apart", "look", "sum"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // Sets that do not keep step.
+        &[(
+            "inverter = false",
+            "inverter = false\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
+        )],
+        &[(
+            "inverter = false",
+            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = false }",
+        )],
+        &[(
+            "inverter = false",
+            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }",
+        )],
+        &[(
+            "inverter = false",
+            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
+        )],
+    ],
+    #[cfg(test)]
+    spares: &[&[], &[("inverter = false", "inverter = true")]],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let set = &facts.plan.generator;
+    let Some(parallel) = set.parallel else {
+        return;
+    };
+    let (signal, fix) = match (set.inverter, set.voltage, parallel.kit) {
+        (Answer::Known(false), _, _)
+        | (_, Answer::Known(System::V120_240), _)
+        | (_, _, Answer::Known(false)) => (Signal::Danger, "apart"),
+        (Answer::Known(true), Answer::Known(System::V120), Answer::Known(true)) => {
+            (Signal::Notice, "sum")
+        }
+        _ => (Signal::Danger, "look"),
+    };
+    found.add(
+        signal,
+        vec![],
+        values([
+            ("sets", Amount::count(parallel.sets.into()).into()),
+            ("rated", facts.supply.rated.into()),
+            ("leg", facts.supply.leg_rated.into()),
+        ]),
+        fix,
+        values([]),
+    );
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::quantity::{Power, Volume};
+    use crate::report::Signal;
+    use crate::rules::demand::quantity;
+    use crate::rules::testing::{report, signals};
+
+    fn joined(limit: &str) -> String {
+        format!("inverter = true\nparallel = {{ sets = 2, {limit}kit = true }}")
+    }
+
+    /// By hand: two sets of 3600 W are 7200 W; a kit of 30 A at 120 V passes 3600 W of it, one of
+    /// 50 A 6000 W; one that nobody knows counts as one set.
+    #[test]
+    fn the_sum_is_no_more_than_the_kit_passes() {
+        for (limit, watts) in [
+            ("limit = \"30 A\", ", 3600),
+            ("limit = \"50 A\", ", 6000),
+            ("limit = \"80 A\", ", 7200),
+            ("limit = \"unknown\", ", 3600),
+            ("", 3600),
+        ] {
+            let text = joined(limit);
+            let report = report(&[("inverter = false", &text)]);
+            let rated: Power = quantity(&report.figures.usable.rated_watts);
+            assert_eq!(rated.milliwatts(), watts * 1000, "{limit}");
+            let said = report.figures.assumed.iter().any(|it| it.why == "parallel-limit");
+            assert_eq!(said, !limit.contains('A'), "{limit}");
+        }
+    }
+
+    /// Twice the tanks at half of the load each: never less fuel than one set burns.
+    #[test]
+    fn each_has_a_tank_of_its_own() {
+        let fuel = |edits: &[(&str, &str)]| -> i64 {
+            let of = report(edits).figures.energy.fuel_per_day.expect("a figure");
+            quantity::<Volume>(&of).millilitres()
+        };
+        let text = joined("limit = \"80 A\", ");
+        assert!(fuel(&[("inverter = false", &text)]) > fuel(&[]));
+    }
+
+    #[test]
+    fn what_nobody_knows_of_it_is_a_danger() {
+        for unknown in ["inverter = \"unknown\"", ""] {
+            let text = format!("{unknown}\nparallel = {{ sets = 2, limit = \"30 A\", kit = true }}");
+            let found = signals("POWER008", &[("inverter = false", &text)]);
+            assert_eq!(found, [Signal::Danger], "{unknown}");
+        }
+    }
+}

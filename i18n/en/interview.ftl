@@ -258,7 +258,7 @@ ask-load-draw = How much does it use? See its plate.
     .why = { $about }. Such as 1500 W, 12.5 A or 1/2 hp.
     .help =
         The plate is on the back or the bottom. W is watts, A is amps at 120 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
-        A charger's plate gives two lines: use INPUT, not output.
+        A charger's plate gives two lines: use INPUT, not output. You may type it as it stands: 100-240V 50/60Hz 1.5A.
     .row = Uses
 
 ask-load-count = How many of them?
@@ -492,12 +492,12 @@ ask-out-wire = Which wire is behind them?
 face-5-15R = Home
 face-5-20R = Home, T slot
 face-TT-30R = Camper
-face-L5-20R = Twist, 3 slots
-face-L5-30R = Twist, 3 slots
-face-L14-20R = Twist, 4
-face-L14-30R = Twist, 4
-face-14-30R = Straight, 4
-face-14-50R = Straight, 4
+face-L5-20R = 3-slot twist
+face-L5-30R = 3-slot twist
+face-L14-20R = 4-slot twist
+face-L14-30R = 4-slot twist
+face-14-30R = 4-slot large
+face-14-50R = 4-slot large
 face-6-20R = 240 V only
 face-1-15R = No ground
 
@@ -572,6 +572,7 @@ part-out = Outlets of { $box }
 
 note-added = Added: { $things }.
 note-load-left = { $all } W of { $rated } W named so far. { $left } W left, less high up and in heat.
+note-load-named = { $all } W named so far. What the set gives is not known.
 note-load-turns = { $all } W named, the set gives { $rated } W: not all at once. They can take turns.
 note-load-cannot-start = To start it takes { $starting } W for a moment. The set gives { $peak } W at most: it cannot start it.
 note-load-too-large = This alone asks for { $this } W. The set gives { $rated } W: it cannot run it.
@@ -648,7 +649,9 @@ interview-stopped = stopped; nothing has changed
 interview-resume = Run tallywatt again to go on from there.
 interview-resume-question = Go on with an unfinished plan?
 interview-resume-why = Each one is kept until it is printed.
-interview-resume-row = { $draft }: { $name } ({ $count } answers, { $age })
+# Under 37 columns, but for the name, which may be cut.
+interview-resume-row = { $draft }, { $age }: { $name }
+interview-resume-row-bare = { $draft }, { $age }
 interview-age-minutes = { $count ->
         [0] just now
         [one] 1 minute ago

@@ -447,8 +447,50 @@ pub(super) fn draw(text: &str) -> Result<Draw, Reject> {
     match Power::parse(text, Round::Up) {
         Ok(power) => positive(power).map(Draw::Power),
         Err(QuantityError::OutOfRange) => Err(Reject::new("out-of-range")),
-        Err(_) => Err(Reject::new("draw")),
+        Err(_) => plate(text).ok_or_else(|| Reject::new("draw")),
     }
+}
+
+/// Reads the line of a nameplate: "120V~ 60Hz 3A", "100-240V 1.5A", "120 V 60 W". The watts where
+/// it gives them, else the amperes; of several the most. Not one for other voltages only: its
+/// amperes are none at 120 V.
+fn plate(text: &str) -> Option<Draw> {
+    let upper = text.to_uppercase();
+    let (mut watts, mut amperes, mut volts) = (None, None, Vec::new());
+    let mut numbers = split_numbers(&upper);
+    // Of "100-240V" both are volts.
+    let unit = |after: &str| {
+        let letters = after.trim_start().chars();
+        letters
+            .take_while(char::is_ascii_alphabetic)
+            .collect::<String>()
+    };
+    for at in (1..numbers.len()).rev() {
+        if matches!(numbers[at - 1].1.trim(), "-" | "/") {
+            numbers[at - 1].1 = numbers[at].1;
+        }
+    }
+    for (number, after) in numbers {
+        match unit(after).as_str() {
+            "W" => watts = watts.max(Power::parse(&format!("{number} W"), Round::Up).ok()),
+            "A" | "AMP" | "AMPS" => {
+                amperes = amperes.max(Current::parse(&format!("{number} A"), Round::Up).ok());
+            }
+            "V" | "VAC" => volts.push(number.split('.').next()?.parse::<u32>().ok()?),
+            "HZ" | "VA" => {}
+            _ => return None,
+        }
+    }
+    let draw = watts
+        .map(Draw::Power)
+        .or_else(|| amperes.map(Draw::Current))?;
+    let fits = volts.is_empty() || volts.iter().any(|volts| (90..=130).contains(volts));
+    let positive = match draw {
+        Draw::Power(power) => power > Power::ZERO,
+        Draw::Current(current) => current > Current::ZERO,
+        Draw::Motor { .. } => false,
+    };
+    (fits && positive).then_some(draw)
 }
 
 #[cfg(test)]
@@ -521,7 +563,28 @@ mod tests {
                 "{text}"
             );
         }
-        for bad in ["1500", "lots", "0 W", "1/2 hp code Q", "1 hp GG"] {
+        let amperes = |milliamps| Ok(Draw::Current(Current::from_milliamps(milliamps)));
+        for (text, expected) in [
+            ("INPUT 120V 3A", amperes(3000)),
+            ("120V~ 60Hz 3A", amperes(3000)),
+            ("100-240 V 50/60 Hz 1.5 A", amperes(1500)),
+            (
+                "120VAC 60Hz 1200W",
+                Ok(Draw::Power(Power::from_milliwatts(1_200_000))),
+            ),
+        ] {
+            assert_eq!(draw(text), expected, "{text}");
+        }
+        for bad in [
+            "1500",
+            "lots",
+            "0 W",
+            "1/2 hp code Q",
+            "1 hp GG",
+            "230 V 3 A",
+            "5 m 3 A",
+            "120 V 0 A",
+        ] {
             assert!(draw(bad).is_err(), "{bad}");
         }
     }

@@ -64,7 +64,7 @@ pub struct Question {
     pub unknown: bool,
     /// Whether "none" is an answer.
     pub none: bool,
-    /// The how-manyth question it is, from one.
+    /// The how-manyth question it is, from one; 0 for one that the review page led to.
     pub number: usize,
     /// About how many there are in all.
     pub total: usize,
@@ -282,9 +282,14 @@ impl Machine {
         let flow = self.flow();
         match self.here() {
             Some(place) => {
-                let number = flow.iter().position(|other| *other == place);
                 let total = flow.len() + self.to_come(&flow);
-                self.ask(&place, number.map_or(total, |at| at + 1), total)
+                let number = match &self.cursor {
+                    Cursor::At {
+                        from_page: Some(_), ..
+                    } => None,
+                    _ => flow.iter().position(|other| *other == place),
+                };
+                self.ask(&place, number.map_or(0, |at| at + 1), total)
             }
             None => self.page(flow.len()),
         }
@@ -903,10 +908,9 @@ impl Machine {
             }
         }
         if open > 0 {
-            shown.push(Label::Word(
-                "shown-open".into(),
-                vec![("count", open.to_string())],
-            ));
+            // First, where a narrow screen does not cut it.
+            let count = vec![("count", open.to_string())];
+            shown.insert(0, Label::Word("shown-open".into(), count));
         }
         if shown.is_empty() {
             shown.push(Label::word("shown-open-one"));
@@ -1033,12 +1037,18 @@ impl Machine {
         if !named {
             return None;
         }
-        let rated: Power = form::quantity(draft.text("generator.rated")?).ok()?;
         let this = super::build::load_watts(draft, place.at.n)?;
         let all: Power = parts::loads(draft)
             .filter_map(|n| super::build::load_watts(draft, n))
             .sum();
         let watts = |power: Power| (power.milliwatts() + 999).div_euclid(1000).to_string();
+        let rated = draft.text("generator.rated");
+        let Some(rated) = rated.and_then(|text| form::quantity::<Power>(text).ok()) else {
+            return Some(Note {
+                key: "load-named",
+                values: vec![("all", watts(all))],
+            });
+        };
         let values = vec![
             ("this", watts(this)),
             ("all", watts(all)),

@@ -359,6 +359,7 @@ pub fn view(words: &Words, question: &Question) -> View {
     };
     let progress = match question.kind {
         Kind::Page(_) => String::new(),
+        _ if question.number == 0 => String::new(),
         _ => words.with(
             "progress",
             [

@@ -12,6 +12,9 @@ use super::{Input, PromptError, Prompter, Row, Shape, View, typed};
 /// The narrowest and widest text. Wider lines are hard to read.
 const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;
 
+/// The longest list that somebody would scroll through.
+const LONGEST_SCROLLED: usize = 60;
+
 /// Whether questions can be asked here. The prompt library would look for a terminal even where
 /// input and output are none, and wait for ever in a script.
 #[must_use]
@@ -107,12 +110,13 @@ impl Terminal {
 
 /// How many rows of a list to show: all of them where the screen holds them with the question
 /// above and the keys below, which may take two lines each where it is narrow, and with the lines
-/// that were said before the question. A longer list is read by typing.
+/// that were said before the question. Of a list that nobody would scroll through, which is read by
+/// typing, half as many.
 fn page(rows: usize, said: usize) -> usize {
     let (width, height) = crossterm::terminal::size().unwrap_or((80, 24));
     let around = said + if width < 60 { 8 } else { 5 };
     let room = usize::from(height).saturating_sub(around).clamp(5, 40);
-    if rows <= room {
+    if rows <= LONGEST_SCROLLED {
         room
     } else {
         (room / 2).max(5)

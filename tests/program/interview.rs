@@ -433,8 +433,8 @@ fn two_runs_at_once_do_not_share_a_draft() {
     // Both are offered to the next, each with its age.
     let mut next = Person::sits_down(home.path(), 80);
     next.is_asked("Go on with an unfinished plan?");
-    next.sees("plan: 2000 W (2 answers, just now)");
-    next.sees("plan-2: 1000 W (1 answers, just now)");
+    next.sees("plan, just now: 2000 W");
+    next.sees("plan-2, just now: 1000 W");
     next.types("\u{3}");
     assert_eq!(next.ends(), 130);
 }

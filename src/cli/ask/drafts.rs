@@ -141,15 +141,22 @@ pub(super) fn open(
         .iter()
         .enumerate()
         .map(|(at, (_, draft, saved))| Row {
-            text: words.with(
-                "interview-resume-row",
-                [
-                    ("draft", draft.name.as_str().into()),
-                    ("name", called(draft).into()),
-                    ("count", draft.answers.len().into()),
-                    ("age", age(*saved, words).into()),
-                ],
-            ),
+            text: {
+                let name = called(draft);
+                let key = if name.is_empty() {
+                    "interview-resume-row-bare"
+                } else {
+                    "interview-resume-row"
+                };
+                words.with(
+                    key,
+                    [
+                        ("draft", draft.name.as_str().into()),
+                        ("name", name.into()),
+                        ("age", age(*saved, words).into()),
+                    ],
+                )
+            },
             also: String::new(),
             input: Input::Answer(at.to_string()),
         })

@@ -249,8 +249,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             weakest: node.laid_out,
         });
         place.weakest = place.weakest.min(node.laid_out);
-        if !place.about.contains(&node.id) {
-            place.about.push(node.id.clone());
+        // A splitter is named with its ends, also where the hazard begins further up.
+        let ends_of = splitter(facts, ix).map(|cord| &facts.supply.node(cord).id);
+        for id in ends_of.into_iter().chain([&node.id]) {
+            if !place.about.contains(id) {
+                place.about.push(id.clone());
+            }
         }
     }
     for place in places.into_values() {

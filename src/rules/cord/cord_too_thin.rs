@@ -103,8 +103,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let mut demand = facts.worst_leg(&busiest.on);
         let mut loads = busiest.ids();
         if demand <= limit {
-            let Some((id, amps)) = kept_out(facts, &node.id).filter(|(_, amps)| *amps > limit)
-            else {
+            let Some((id, amps)) = kept_out(facts, &node.id, limit) else {
                 continue;
             };
             demand = amps;
@@ -132,11 +131,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// A load without a place that this cord alone keeps out: its plug fits beyond the cord, and the
-/// cord sets the limit there.
-pub(super) fn kept_out(facts: &Facts<'_>, cord: &Id) -> Option<(Id, Current)> {
+/// A load without a place that this cord by itself keeps out: its plug fits only beyond the cord,
+/// and it asks more than this limit of the cord. What else keeps it out does not matter: a chain of
+/// two thin cords has two of them.
+pub(super) fn kept_out(facts: &Facts<'_>, cord: &Id, limit: Current) -> Option<(Id, Current)> {
     facts.needs().into_iter().find_map(|need| {
-        if need.at.is_some() {
+        if need.at.is_some() || need.amps() <= limit {
             return None;
         }
         let plug = *need.load.plug.known()?;
@@ -147,10 +147,7 @@ pub(super) fn kept_out(facts: &Facts<'_>, cord: &Id) -> Option<(Id, Current)> {
             .filter(|limit| limit.shape.takes(plug))
             .peekable();
         fits.peek()?;
-        fits.all(|limit| {
-            limit.set_by.id == *cord
-                && crate::rules::demand::quantity::<Current>(&limit.short_amps) < need.amps()
-        })
-        .then(|| (need.load.id.clone(), need.amps()))
+        fits.all(|limit| limit.path.contains(cord))
+            .then(|| (need.load.id.clone(), need.amps()))
     })
 }

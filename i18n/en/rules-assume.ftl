@@ -12,3 +12,5 @@ assume-building = Nobody knows if the set is to feed a building, so { $value } w
 assume-neutral = Nobody knows if the set's neutral is joined to its frame, so { $value } was taken for the tests. Look in the manual for “floating” or “bonded neutral”.
 assume-cord-outdoor = Nobody knows if “{ $part }” is for outdoors, so { $value } was taken. A jacket for outdoors has a “W” in its type letters or says so.
 assume-box-bond = Nobody knows the inside of “{ $part }”, so it was taken that neutral and ground are joined there. Do not open it. Ask a licensed electrician.
+assume-box-listed = Nobody knows if “{ $part }” is factory made and listed, so { $value } was taken. Look for a testing laboratory's mark on it.
+assume-bonding-plug = Nobody knows if a bonding plug is in the generator, so { $value } was taken where that is worse. It is a plug without a cord, in an outlet of the set.

@@ -28,10 +28,14 @@ SHOCK003 = { $fix ->
     .fix-stop = Do not connect it. Plug things into the generator by cords only. A licensed electrician must fit transfer equipment first.
     .fix-ask = Find out before you start it. If the answer is yes, do not connect it: a licensed electrician must fit transfer equipment first.
 
-SHOCK004 = Neutral is joined to ground in { $bonds } places
+SHOCK004 = { $fix ->
+    [find-out] Neutral may be joined to ground in { $bonds } places: nobody knows
+   *[other] Neutral is joined to ground in { $bonds } places
+  }
     .why = It may be joined in one place only. With { $bonds }, metal that you touch carries current, and shock protection may trip for no reason or not at all.
     .fix-plug = Take the bonding plug out: this generator is bonded already.
     .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
+    .fix-find-out = Look in the generator's manual for "bonded" or "floating neutral", and for a bonding plug in its outlets. Have a licensed electrician look at boxes. Do not open them.
 
 SHOCK005 = { $fix ->
     [known] Neutral is joined to ground inside { $first }

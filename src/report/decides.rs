@@ -124,6 +124,7 @@ fn answered(plan: &Plan, field: &str) -> Option<Plan> {
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, outlet, name)?,
                 (None, "bond") => holder.bond = Answer::Known(false),
+                (None, "listed") => holder.listed = Answer::Known(true),
                 (None, _) => return None,
             }
         }
@@ -187,6 +188,7 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
         }
         "voltage" => set.voltage = Answer::Known(System::V120),
         "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
+        "bonding_plug" => set.bonding_plug = Answer::Known(false),
         _ => return None,
     }
     Some(())

@@ -37,6 +37,14 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
     if !plan.generator.neutral.is_known() {
         assume("generator.neutral".into(), "assumed-floating", "neutral");
     }
+    // Silence means that there is none: whoever put one in knows of it.
+    if plan.generator.bonding_plug == Answer::Unknown {
+        assume(
+            "generator.bonding_plug".into(),
+            "assumed-yes",
+            "bonding-plug",
+        );
+    }
     for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
         if !cord.outdoor.is_known() {
             assume(
@@ -47,7 +55,15 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
         }
     }
     for holder in plan.boxes.iter().filter(|holder| holder.from.is_some()) {
-        if !holder.bond.is_known() && holder.listed != Answer::Known(true) {
+        if !holder.listed.is_known() {
+            assume(
+                format!("box.{}.listed", holder.id),
+                "assumed-no",
+                "box-listed",
+            );
+        }
+        let silent = holder.bond == Answer::Missing && holder.listed == Answer::Known(true);
+        if !holder.bond.is_known() && !silent {
             assume(format!("box.{}.bond", holder.id), "assumed-yes", "box-bond");
         }
     }

@@ -21,9 +21,9 @@
 //! - RoSPA, advice on extension leads: unwind fully (confirmed).
 //! - A third of the rating when wound is common practice, no source.
 
-use crate::plan::Answer;
+use crate::plan::{Answer, Id};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeKind};
+use crate::supply::NodeKind;
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD003",
@@ -52,9 +52,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let (signal, fix) = match cord.coiled {
             Answer::Known(true) => (Signal::Warning, "unwind"),
-            // Nobody coils a short adapter, and where its plug sets the limit a coil changes
-            // nothing: the tree has decided that already.
-            _ if node.reason == LimitReason::CoiledCord => (Signal::Caution, "look"),
+            // Nobody coils a short adapter: the tree has decided that already.
+            _ if taken_for_coiled(facts, &cord.id) => (Signal::Caution, "look"),
             _ => continue,
         };
         found.add(
@@ -65,4 +64,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             values([]),
         );
     }
+}
+
+/// Whether the tree took the cord for coiled because nobody knows.
+fn taken_for_coiled(facts: &Facts<'_>, cord: &Id) -> bool {
+    let field = format!("cord.{cord}.coiled");
+    let assumed = &facts.supply.assumed;
+    assumed.iter().any(|assumption| assumption.field == field)
 }

@@ -10,8 +10,8 @@
 //!
 //! ## The arithmetic
 //! The conductors that a plug calls for, ground included: three at 120 V or 240 V, four at
-//! 120/240 V. Fewer means that the ground, or worse the neutral, ends there. On wet, damp or unknown
-//! ground this is a danger, on dry ground a warning. "I don't know" and silence are a caution.
+//! 120/240 V. Fewer means that the ground, or worse the neutral, ends there. "I don't know" and
+//! silence count as fewer. On wet, damp or unknown ground this is a danger, on dry ground a warning.
 //!
 //! ## What to do
 //! Leave the cord or adapter out. Use a three-wire cord. Never break off a ground pin and never use
@@ -21,7 +21,7 @@
 //! - 29 CFR, 1910.334(a)(3): cords for grounded equipment carry a ground, and nothing may
 //!   interrupt it (from a secondary copy).
 
-use crate::plan::{Answer, Cord, Ground, Id};
+use crate::plan::{Answer, Cord, Ground};
 use crate::rules::prelude::*;
 use crate::tables::shape::Circuit;
 
@@ -76,24 +76,22 @@ fn lifts_ground(cord: &Cord) -> bool {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let in_use = || facts.plan.cords.iter().filter(|cord| cord.from.is_some());
-    let broken: Vec<Id> = in_use()
-        .filter(|cord| lifts_ground(cord))
-        .map(|cord| cord.id.clone())
-        .collect();
-    if !broken.is_empty() {
-        let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
-            Signal::Warning
-        } else {
-            Signal::Danger
-        };
-        found.add(signal, broken, values([]), "replace", values([]));
-    }
-    let doubtful: Vec<Id> = in_use()
-        .filter(|cord| !lifts_ground(cord) && !cord.conductors.is_known())
-        .map(|cord| cord.id.clone())
-        .collect();
-    if !doubtful.is_empty() {
-        found.add(Signal::Caution, doubtful, values([]), "count", values([]));
+    let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
+        Signal::Warning
+    } else {
+        Signal::Danger
+    };
+    let (broken, whole): (Vec<&Cord>, Vec<&Cord>) = facts
+        .plan
+        .cords
+        .iter()
+        .filter(|cord| cord.from.is_some())
+        .partition(|cord| lifts_ground(cord));
+    let doubtful = whole.into_iter().filter(|cord| !cord.conductors.is_known());
+    for (cords, fix) in [(broken, "replace"), (doubtful.collect(), "count")] {
+        if !cords.is_empty() {
+            let about = cords.iter().map(|cord| cord.id.clone()).collect();
+            found.add(signal, about, values([]), fix, values([]));
+        }
     }
 }

@@ -1,8 +1,8 @@
 //! # SHOCK005 bond-in-box
 //!
 //! ## What it checks
-//! Whether a distribution box joins neutral to ground inside, or may do so: a box that is not
-//! factory made and listed, of which nobody knows.
+//! Whether a distribution box joins neutral to ground inside, or may do so: a box of which nobody
+//! knows, or of which nothing is said and that is not known to be factory made and listed.
 //!
 //! ## Why it hurts
 //! The joint belongs at the generator. In a box, the ground wire of the cord before it carries
@@ -10,7 +10,7 @@
 //!
 //! ## The arithmetic
 //! None. A box known to have a bond is a warning; if the set has one too, rule SHOCK004 speaks
-//! instead. A box that is not known to be listed, and of whose bond nobody knows, is a caution.
+//! instead. A box of whose bond nobody knows is a caution; silence about a listed one is none.
 //!
 //! ## What to do
 //! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself.
@@ -19,8 +19,7 @@
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).
 
-use super::two_bonds::{bonded_boxes, bonds_at_set};
-use crate::plan::{Answer, Id};
+use super::two_bonds::{bonded_boxes, bonds_at_set, doubtful_boxes};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -46,15 +45,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if bonds_at_set(facts.plan) + bonded.len() == 1 && !bonded.is_empty() {
         found.add(Signal::Warning, bonded, values([]), "known", values([]));
     }
-    let doubtful: Vec<Id> = facts
-        .plan
-        .boxes
-        .iter()
-        .filter(|it| {
-            it.from.is_some() && !it.bond.is_known() && it.listed != Answer::Known(true)
-        })
-        .map(|it| it.id.clone())
-        .collect();
+    let doubtful = doubtful_boxes(facts.plan);
     if !doubtful.is_empty() {
         found.add(Signal::Caution, doubtful, values([]), "unknown", values([]));
     }

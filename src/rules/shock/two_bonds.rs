@@ -10,13 +10,14 @@
 //! trip for no visible reason or fail to trip when they should.
 //!
 //! ## The arithmetic
-//! The joints are counted: a bonded set (each of several in parallel), a fitted bonding plug, each box with a bond. One is right;
-//! two or more is a warning.
+//! The joints are counted: a bonded set (each of several in parallel), a fitted bonding plug, each
+//! box with a bond. One is right; two or more is a warning. Where nobody knows, a joint may be
+//! there: two or more with those counted is a caution.
 //!
 //! ## What to do
 //! Take a bonding plug out of a set that is bonded already. Of sets in parallel ask the maker whether
-//! bonded ones may be joined. Leave a box with a bond unused until a
-//! licensed electrician has looked at it.
+//! bonded ones may be joined. Leave a box with a bond unused until a licensed electrician has looked
+//! at it. Where nobody knows, find out before you use both.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
@@ -32,16 +33,26 @@ pub(super) const RULE: Rule = Rule {
     area: "shock",
     text: include_str!("two_bonds.rs"),
     sources: &[cite::NEC_250_142],
-    fixes: &["plug", "box"],
+    fixes: &["plug", "box", "find-out"],
     check,
     #[cfg(test)]
     fires: &[
         &[("bonding_plug = false", "bonding_plug = true")],
         &[("bond = false", "bond = true")],
+        &[
+            ("neutral = \"bonded\"", "neutral = \"unknown\""),
+            ("bonding_plug = false", "bonding_plug = true"),
+        ],
+        &[("bonding_plug = false", "bonding_plug = \"unknown\"")],
+        &[("bond = false", "bond = \"unknown\"")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
+        // One at most, wherever it is.
+        &[("neutral = \"bonded\"", "neutral = \"unknown\"")],
+        // Silence about a plug means that there is none.
+        &[("bonding_plug = false", "")],
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = true"),
@@ -66,19 +77,44 @@ pub(super) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
         .collect()
 }
 
+/// The boxes that may join them, for all that is known: nobody knows, or nothing is said of a box
+/// that is not known to be factory made and listed.
+pub(super) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
+    plan.boxes
+        .iter()
+        .filter(|it| {
+            it.from.is_some()
+                && match it.bond {
+                    Answer::Known(_) => false,
+                    Answer::Unknown => true,
+                    Answer::Missing => it.listed != Answer::Known(true),
+                }
+        })
+        .map(|it| it.id.clone())
+        .collect()
+}
+
+/// How many more joints there may be at the set's own end.
+fn doubtful_at_set(plan: &Plan) -> usize {
+    usize::from(!plan.generator.neutral.is_known())
+        + usize::from(plan.generator.bonding_plug == Answer::Unknown)
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let at_set = bonds_at_set(facts.plan);
-    let boxes = bonded_boxes(facts.plan);
-    let bonds = at_set + boxes.len();
-    if bonds < 2 {
-        return;
+    let mut boxes = bonded_boxes(facts.plan);
+    let doubtful = doubtful_boxes(facts.plan);
+    let mut bonds = bonds_at_set(facts.plan) + boxes.len();
+    let (signal, fix) = if bonds < 2 {
+        bonds += doubtful_at_set(facts.plan) + doubtful.len();
+        (Signal::Caution, "find-out")
+    } else if boxes.is_empty() {
+        (Signal::Warning, "plug")
+    } else {
+        (Signal::Warning, "box")
+    };
+    boxes.extend(doubtful);
+    if bonds > 1 {
+        let bonds = Amount::count(bonds).into();
+        found.add(signal, boxes, values([("bonds", bonds)]), fix, values([]));
     }
-    let fix = if boxes.is_empty() { "plug" } else { "box" };
-    found.add(
-        Signal::Warning,
-        boxes,
-        values([("bonds", Amount::count(bonds).into())]),
-        fix,
-        values([]),
-    );
 }

@@ -1,5 +1,7 @@
 //! Any plan that reads, for property tests of this module and of the others.
 
+use std::collections::BTreeMap;
+
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
@@ -235,7 +237,7 @@ fn distribution_box() -> impl Strategy<Value = DistributionBox> {
         })
 }
 
-fn load() -> impl Strategy<Value = Load> {
+pub(crate) fn load() -> impl Strategy<Value = Load> {
     let draw = prop_oneof![
         quantity::<Power>(1, 50_000_000).prop_map(Draw::Power),
         quantity::<Current>(1, 400_000).prop_map(Draw::Current),
@@ -367,4 +369,111 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 loads,
             }
         })
+}
+
+/// A plan as a camp may have it: like [`plan`], but most plugs fit what they go into and the
+/// figures are of the size that portable sets and their gear have, so that something runs.
+pub(crate) fn camp() -> impl Strategy<Value = Plan> {
+    plan().prop_map(|mut plan| {
+        let mut shapes: BTreeMap<Id, Receptacle> = BTreeMap::new();
+        let set = &mut plan.generator;
+        if let Answer::Known(rated) = set.rated {
+            let rated = 1_000_000 + rated.milliwatts() % 9_000_000;
+            set.rated = Answer::Known(Power::from_milliwatts(rated));
+            if let Answer::Known(peak) = set.peak {
+                let peak = rated + peak.milliwatts() % 3_000_000;
+                set.peak = Answer::Known(Power::from_milliwatts(peak));
+            }
+        }
+        for outlet in &mut set.outlets {
+            likely_outlet(outlet);
+            shapes.insert(outlet.id.clone(), outlet.shape);
+        }
+        for cord in &mut plan.cords {
+            if let Some(shape) = cord.from.as_ref().and_then(|from| shapes.get(from)) {
+                cord.plug = Plug(shape.0);
+            }
+            if let Answer::Known(wire) = cord.wire {
+                cord.wire = Answer::Known(likely_wire(wire));
+            }
+            if let Answer::Known(length) = cord.length {
+                // Longer than what nobody coils.
+                let length = Length::from_millimetres(2_001 + length.millimetres() % 58_000);
+                cord.length = Answer::Known(length);
+            }
+            for (at, end) in cord.ends.iter().enumerate() {
+                shapes.insert(cord.end_id(at), *end);
+            }
+        }
+        for part in &mut plan.boxes {
+            if let Some(shape) = part.from.as_ref().and_then(|from| shapes.get(from)) {
+                part.inlet = Plug(shape.0);
+            }
+            for outlet in &mut part.outlets {
+                likely_outlet(outlet);
+                shapes.insert(outlet.id.clone(), outlet.shape);
+            }
+        }
+        for load in &mut plan.loads {
+            likely_load(load, &shapes);
+        }
+        plan
+    })
+}
+
+fn likely_outlet(outlet: &mut Outlet) {
+    let likely = |amps: Current| {
+        let amps = [15, 20, 30, 50][usize::try_from(amps.milliamps() % 4).expect("below 4")];
+        Current::from_milliamps(amps * 1000)
+    };
+    if let Answer::Known(amps) = outlet.breaker {
+        outlet.breaker = Answer::Known(likely(amps));
+    }
+    // Half of them are the household shape behind its usual breaker.
+    if outlet.sockets.is_none() {
+        outlet.shape = Receptacle(Configuration::N5_20);
+        outlet.breaker = Answer::Known(outlet.shape.0.rating());
+    }
+    // Few breakers have been seen to trip.
+    outlet.trips_at = outlet
+        .trips_at
+        .filter(|amps| amps.milliamps() % 4 == 0)
+        .map(|amps| Current::from_milliamps(8_000 + amps.milliamps() % 20_000));
+    if let Answer::Known(wire) = outlet.wire {
+        outlet.wire = Answer::Known(likely_wire(wire));
+    }
+}
+
+fn likely_wire(wire: Wire) -> Wire {
+    match wire {
+        Wire::Awg(gauge) => Wire::Awg(6 + gauge % 7 * 2),
+        Wire::Area(area) => Wire::Area(750 + area % 10_000),
+    }
+}
+
+pub(crate) fn likely_load(load: &mut Load, shapes: &BTreeMap<Id, Receptacle>) {
+    let shape = load.on.as_ref().and_then(|on| shapes.get(on));
+    let shape = shape.map_or(Configuration::N5_15, |shape| shape.0);
+    load.plug = Answer::Known(Plug(shape));
+    if let Answer::Known(draw) = &mut load.running {
+        *draw = match draw {
+            Draw::Power(power) => Draw::Power(Power::from_milliwatts(
+                10_000 + power.milliwatts() % 2_000_000,
+            )),
+            Draw::Current(amps) => {
+                Draw::Current(Current::from_milliamps(100 + amps.milliamps() % 15_000))
+            }
+            Draw::Motor {
+                millihorsepower,
+                code,
+            } => Draw::Motor {
+                millihorsepower: 1 + *millihorsepower % 1_000,
+                code: *code,
+            },
+        };
+    }
+    if let Answer::Known(starting) = load.starting {
+        let starting = 2_010_000 + starting.milliwatts() % 3_000_000;
+        load.starting = Answer::Known(Power::from_milliwatts(starting));
+    }
 }

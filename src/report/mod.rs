@@ -11,6 +11,8 @@ mod farther;
 pub mod loads;
 pub mod noise;
 #[cfg(test)]
+mod properties;
+#[cfg(test)]
 mod tests;
 
 pub use build::{build, judge};

@@ -1,0 +1,339 @@
+//! What a change of a plan may do to its report, tried on plans made at random: every field of the
+//! format, known or not, sensible or not.
+
+use std::collections::BTreeMap;
+
+use proptest::prelude::*;
+use proptest::sample::Index;
+
+use super::{Finding, Report, Signal, build, judge};
+use crate::plan::{Answer, Id, Plan, arbitrary};
+use crate::quantity::{Current, Length, Quantity, Voltage, Wire};
+use crate::rules::quantity;
+
+/// The dangers, as code and part of the gear: one for each that a finding of danger names. Which
+/// loads it names beside them may change: one more takes another's place.
+fn dangers(plan: &Plan, report: &Report) -> Vec<(&'static str, Option<Id>)> {
+    serious(plan, report, Signal::Danger)
+}
+
+/// The same of all findings at least as bad as `signal`.
+fn serious(plan: &Plan, report: &Report, signal: Signal) -> Vec<(&'static str, Option<Id>)> {
+    let loads: Vec<&Id> = report
+        .figures
+        .loads
+        .iter()
+        .flat_map(|load| [&load.id, &load.of])
+        .collect();
+    let gear = |id: &&Id| !loads.contains(id) && plan.loads.iter().all(|load| load.id != **id);
+    report
+        .findings
+        .iter()
+        .filter(|finding| finding.signal <= signal)
+        .flat_map(|finding| {
+            let mut parts: Vec<Option<Id>> = finding
+                .about
+                .iter()
+                .filter(gear)
+                .cloned()
+                .map(Some)
+                .collect();
+            if parts.is_empty() {
+                parts.push(None);
+            }
+            parts.into_iter().map(|part| (finding.code, part))
+        })
+        .collect()
+}
+
+/// The worst signal of a rule's findings.
+fn worst(report: &Report, code: &str) -> Option<Signal> {
+    report
+        .findings
+        .iter()
+        .filter(|finding| finding.code == code)
+        .map(|finding| finding.signal)
+        .min()
+}
+
+/// The same plan with every id replaced.
+fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
+    let one = |id: &Id| -> Id {
+        match id.as_str().rsplit_once('.') {
+            Some((base, end)) => {
+                let base = Id::new(base).expect("the id of a cord");
+                new[&base].end(end.parse().expect("the number of an end"))
+            }
+            None => new[id].clone(),
+        }
+    };
+    let maybe = |id: &Option<Id>| id.as_ref().map(one);
+    let mut plan = plan.clone();
+    for outlet in plan
+        .generator
+        .outlets
+        .iter_mut()
+        .chain(plan.boxes.iter_mut().flat_map(|part| &mut part.outlets))
+    {
+        outlet.id = one(&outlet.id);
+        outlet.shares = maybe(&outlet.shares);
+    }
+    for cord in &mut plan.cords {
+        cord.id = one(&cord.id);
+        cord.from = maybe(&cord.from);
+    }
+    for part in &mut plan.boxes {
+        part.id = one(&part.id);
+        part.from = maybe(&part.from);
+    }
+    for load in &mut plan.loads {
+        load.id = one(&load.id);
+        load.on = maybe(&load.on);
+    }
+    plan
+}
+
+/// Every id of a plan that stands for itself.
+fn ids(plan: &Plan) -> Vec<Id> {
+    let outlets = plan.generator.outlets.iter().map(|it| &it.id);
+    outlets
+        .chain(plan.cords.iter().map(|it| &it.id))
+        .chain(
+            plan.boxes
+                .iter()
+                .flat_map(|it| std::iter::once(&it.id).chain(it.outlets.iter().map(|it| &it.id))),
+        )
+        .chain(plan.loads.iter().map(|it| &it.id))
+        .cloned()
+        .collect()
+}
+
+/// The report as JSON with its findings in an order that does not depend on ids.
+fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<String>) {
+    let json = |it: &dyn Fn() -> serde_json::Result<String>| back(it().expect("it is JSON"));
+    let mut findings: Vec<String> = report
+        .findings
+        .iter()
+        .map(|finding: &Finding| json(&|| serde_json::to_string(finding)))
+        .collect();
+    findings.sort();
+    (json(&|| serde_json::to_string(&report.figures)), findings)
+}
+
+/// One in four is anything that reads, the others might be a camp's.
+fn any_plan() -> impl Strategy<Value = Plan> {
+    prop_oneof![1 => arbitrary::plan(), 3 => arbitrary::camp()]
+}
+
+/// One step of gauge thicker, or half as thick again.
+fn thicker(wire: Wire) -> Wire {
+    match wire {
+        Wire::Awg(gauge) => Wire::Awg(gauge - 2),
+        Wire::Area(area) => Wire::Area(area + area / 2),
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(192))]
+
+    /// A danger of a part is still a danger of that part with one more thing to run.
+    #[test]
+    fn one_more_load_never_clears_a_danger(
+        plan in any_plan(), mut load in arbitrary::load(), on in any::<Option<Index>>(), likely: bool,
+    ) {
+        let before = judge(&plan);
+        let mut more = plan.clone();
+        load.id = Id::new("one-more").expect("an id");
+        let limits = &before.figures.limits;
+        load.on = on.map(|index| index.get(limits).id.clone());
+        if likely {
+            let shapes = limits.iter().map(|limit| (limit.id.clone(), limit.shape)).collect();
+            arbitrary::likely_load(&mut load, &shapes);
+        }
+        more.loads.push(load);
+        let after = judge(&more);
+        // The others stay plugged in where they were: one whose socket is taken asks nothing of the
+        // cord that it hung on.
+        let placed = |report: &Report| report.figures.sharing.placed.clone();
+        let stays = placed(&after);
+        prop_assume!(placed(&before).iter().all(|one| stays.contains(one)));
+        let after = dangers(&more, &after);
+        for danger in dangers(&plan, &before) {
+            prop_assert!(after.contains(&danger), "{danger:?} is not in {after:#?}");
+        }
+    }
+
+    /// What a larger breaker lets through is protected no better.
+    #[test]
+    fn a_bigger_breaker_never_turns_an_overcurrent_danger_off(
+        plan in any_plan(), which: Index, more in 1_i64..30_000,
+    ) {
+        let before = judge(&plan);
+        let mut bigger = plan.clone();
+        let mut breakers: Vec<&mut Answer<Current>> = bigger
+            .generator
+            .outlets
+            .iter_mut()
+            .chain(bigger.boxes.iter_mut().flat_map(|part| &mut part.outlets))
+            .map(|outlet| &mut outlet.breaker)
+            .filter(|breaker| breaker.is_known())
+            .collect();
+        prop_assume!(!breakers.is_empty());
+        let which = which.index(breakers.len());
+        if let Answer::Known(amps) = &mut *breakers[which] {
+            *amps = Current::from_milliamps(amps.milliamps() + more);
+        }
+        let after = dangers(&bigger, &judge(&bigger));
+        for danger in dangers(&plan, &before).into_iter().filter(|(code, _)| code.starts_with("OVER")) {
+            prop_assert!(after.contains(&danger), "{danger:?} is not in {after:#?}");
+        }
+    }
+
+    /// With the same things running, no place gets less volts by a better cord, and no finding on
+    /// cords or volts is worse or new.
+    #[test]
+    fn a_thicker_or_shorter_cord_never_worsens_volts_or_cords(
+        plan in any_plan(), which: Index, shorter: bool,
+    ) {
+        prop_assume!(!plan.cords.is_empty());
+        let which = which.index(plan.cords.len());
+        let mut plan = plan;
+        let cord = &mut plan.cords[which];
+        let (wire, length) = (cord.wire.or(Wire::Awg(14)), cord.length.or(Length::from_millimetres(30_000)));
+        (cord.wire, cord.length) = (Answer::Known(wire), Answer::Known(length));
+        let mut better = plan.clone();
+        let cord = &mut better.cords[which];
+        if shorter {
+            cord.length = Answer::Known(Length::from_millimetres(length.millimetres() * 2 / 3));
+        } else {
+            cord.wire = Answer::Known(thicker(wire));
+        }
+        let (before, after) = (judge(&plan), judge(&better));
+        // What a thin cord kept out may run with a thicker one: then more is asked elsewhere, and
+        // nothing can be compared.
+        let together = |report: &Report| {
+            let sharing = &report.figures.sharing;
+            (sharing.placed.clone(), sharing.together.clone(), sharing.families_complete)
+        };
+        prop_assume!(together(&before) == together(&after));
+        let volts = |amount| quantity::<Voltage>(amount).count();
+        for (one, other) in before.figures.drops.iter().zip(&after.figures.drops) {
+            prop_assert_eq!(&one.at, &other.at);
+            prop_assert!(volts(&other.volts_running) <= volts(&one.volts_running), "{}", one.at);
+            prop_assert!(volts(&other.volts_starting) <= volts(&one.volts_starting), "{}", one.at);
+        }
+        for finding in &after.findings {
+            if matches!(finding.area, "voltage" | "cord") {
+                let was = worst(&before, finding.code);
+                prop_assert!(was.is_some_and(|was| was <= finding.signal), "{was:?} {finding:?}");
+            }
+        }
+    }
+
+    /// Ids are names and nothing else: whatever they are, the report says the same of the same
+    /// parts. Only the order of findings that are alike in everything else may differ.
+    #[test]
+    fn other_ids_change_nothing(plan in any_plan(), shift: Index) {
+        // Names of one length in another order, which stand in no other word.
+        let old = ids(&plan);
+        let count = old.len();
+        let shift = shift.index(count.max(1));
+        let new: BTreeMap<Id, Id> = old
+            .iter()
+            .enumerate()
+            .map(|(at, id)| {
+                let letter = u32::try_from((at * 7 + shift) % 61).expect("few");
+                let text = format!("QZ{letter:02}x{at:02}W");
+                (id.clone(), Id::new(&text).expect("an id"))
+            })
+            .collect();
+        let back = |text: String| {
+            new.iter().fold(text, |text, (old, new)| text.replace(new.as_str(), old.as_str()))
+        };
+        let before = build(&plan);
+        let after = build(&renamed(&plan, &new));
+        prop_assert_eq!(sorted(&before, |text| text), sorted(&after, back));
+    }
+
+    /// What nobody knows is taken for the unsafe case: whatever the answer is, it brings no danger
+    /// and no warning that was not told of that part without it, a danger as a danger.
+    #[test]
+    fn no_answer_brings_what_was_not_told_before(plan in arbitrary::camp(), which in 0..forget::KINDS) {
+        let mut less = plan.clone();
+        let forgotten = forget::one(&mut less, which);
+        let (before, after) = (judge(&less), judge(&plan));
+        // Who plugs in where may change with an answer, and then what each part is asked to carry.
+        prop_assume!(forgotten && before.figures.sharing.placed == after.figures.sharing.placed);
+        for least in [Signal::Danger, Signal::Warning] {
+            let told = match least {
+                Signal::Danger => serious(&less, &before, Signal::Danger),
+                _ => serious(&less, &before, Signal::Notice),
+            };
+            for found in serious(&plan, &after, least) {
+                let covers = |it: &(&str, Option<Id>)| {
+                    it.0 == found.0 && (found.1.is_none() || it.1 == found.1)
+                };
+                prop_assert!(told.iter().any(covers), "{found:?} is not in {told:#?}");
+            }
+        }
+        // And each unknown of what is plugged in has its line.
+        prop_assert!(before.figures.assumed.len() >= after.figures.assumed.len());
+    }
+}
+
+/// Answers taken back.
+mod forget {
+    use crate::plan::{Answer, Plan};
+
+    /// How many kinds of answer can be taken back.
+    pub(super) const KINDS: usize = 18;
+
+    fn take<T>(answer: &mut Answer<T>) -> bool {
+        let known = answer.is_known();
+        *answer = Answer::Unknown;
+        known
+    }
+
+    fn all<'a, T: 'a>(answers: impl Iterator<Item = &'a mut Answer<T>>) -> bool {
+        answers.fold(false, |any, answer| take(answer) | any)
+    }
+
+    /// Takes back every answer of one kind; whether there were any.
+    pub(super) fn one(plan: &mut Plan, which: usize) -> bool {
+        let Plan {
+            site,
+            generator,
+            cords,
+            boxes,
+            ..
+        } = plan;
+        let outlets = generator
+            .outlets
+            .iter_mut()
+            .chain(boxes.iter_mut().flat_map(|part| &mut part.outlets));
+        match which {
+            0 => take(&mut site.ground),
+            1 => take(&mut site.sleepers_at),
+            2 => take(&mut site.co_alarm),
+            3 => take(&mut site.feeds_building),
+            4 => take(&mut generator.neutral),
+            5 => take(&mut generator.bonding_plug),
+            6 => take(&mut generator.inverter),
+            7 => all(outlets.map(|it| &mut it.gfci)),
+            8 => all(generator.outlets.iter_mut().map(|it| &mut it.breaker)),
+            9 => all(cords.iter_mut().map(|it| &mut it.wire)),
+            10 => all(cords.iter_mut().map(|it| &mut it.conductors)),
+            11 => all(cords.iter_mut().map(|it| &mut it.length)),
+            12 => all(cords.iter_mut().map(|it| &mut it.outdoor)),
+            13 => all(cords.iter_mut().map(|it| &mut it.coiled)),
+            14 => all(cords.iter_mut().map(|it| &mut it.gfci)),
+            15 => all(boxes.iter_mut().map(|it| &mut it.bond)),
+            16 => all(boxes.iter_mut().map(|it| &mut it.listed)),
+            17 => all(boxes
+                .iter_mut()
+                .flat_map(|it| &mut it.outlets)
+                .map(|it| &mut it.breaker)),
+            _ => false,
+        }
+    }
+}

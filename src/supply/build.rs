@@ -416,7 +416,11 @@ impl<'a> Builder<'a> {
         legs: Legs,
         gfci: bool,
     ) {
-        let fed = self.supply.node(above).reason != LimitReason::NotFed
+        // A breaker or wiring between does not feed what its box is not fed with.
+        let fed = self
+            .supply
+            .up(above)
+            .all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
         node.continuous = CONTINUOUS;

@@ -211,6 +211,8 @@ fn small() -> (Plan, Report) {
             },
             energy: EnergyUse::default(),
             noise: NoiseAt::default(),
+            volts: crate::report::Volts::default(),
+            tests: Vec::new(),
             assumed: Vec::new(),
             decides: None,
         },

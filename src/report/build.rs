@@ -3,7 +3,7 @@
 use super::loads::{self, LoadUnit};
 use super::{
     FORMAT, Figures, Limit, LoadFacts, Report, SetBy, Sharing, Usable, decides, drops, energy,
-    noise,
+    noise, proofs, volts,
 };
 use crate::plan::{Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -51,12 +51,15 @@ pub fn judge(plan: &Plan) -> Report {
         let at = &placed.find(|placed| placed.load == unit.id)?.at;
         Some((&unit.id, unit.plug, supply.receptacle(at)?))
     });
+    let scene = drops::Scene::new(&supply, &units, &sharing);
     let figures = Figures {
         limits: limits(&supply),
         protection: rules::proofs(plan, &supply, plugged_in),
         loads: facts(plan, &units),
         usable: usable(plan, &supply, &sharing),
-        drops: drops::of_placed(&supply, &units, &sharing),
+        drops: drops::of_scene(&scene),
+        volts: volts::of_plan(plan, &supply, &sharing, &scene),
+        tests: proofs::of_plan(plan, &supply),
         sharing,
         energy,
         noise: noise::of_plan(plan),

@@ -79,6 +79,8 @@ pub(super) fn most(
     let now = Standing::of(figures, findings);
     let mut trial = Figures {
         drops: Vec::new(),
+        volts: super::Volts::default(),
+        tests: Vec::new(),
         ..figures.clone()
     };
     let mut best: Option<((usize, usize, i64), &Assumption)> = None;

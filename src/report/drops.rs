@@ -14,84 +14,174 @@ use crate::quantity::{Percent, Voltage, narrow};
 use crate::supply::drop::{Draws, Microvolts, Running, lost};
 use crate::supply::{NodeIx, Supply};
 
+/// A load where it is plugged in.
+pub(super) struct Placed<'a> {
+    /// The load.
+    pub unit: &'a LoadUnit,
+    /// What it draws while it runs.
+    pub load: Running,
+}
+
+impl Placed<'_> {
+    /// What it draws in the moment it starts.
+    pub fn starting(&self) -> Running {
+        Running {
+            current: self.unit.starting_current,
+            ..self.load
+        }
+    }
+
+    /// Whether starting asks for more than running.
+    pub fn starts(&self) -> bool {
+        self.unit.starting_current > self.unit.running_current
+    }
+}
+
+/// Everything that is placed, and what of it may run together.
+pub(super) struct Scene<'a> {
+    supply: &'a Supply,
+    /// In the order of the loads.
+    pub placed: Vec<Placed<'a>>,
+    /// The sets, as indices of `placed`. Where they are not all known, everything in one.
+    pub sets: Vec<Vec<usize>>,
+    /// Volts that each load (second) costs the place of each (first), running. Volts are sums over
+    /// the loads, so that each load's part is worked out once.
+    shares: Vec<Vec<Microvolts>>,
+    /// The same while it starts.
+    starting_shares: Vec<Vec<Microvolts>>,
+}
+
+impl<'a> Scene<'a> {
+    pub fn new(supply: &'a Supply, units: &'a [LoadUnit], sharing: &Sharing) -> Self {
+        let receptacles: BTreeMap<&Id, NodeIx> = sharing
+            .placed
+            .iter()
+            .filter_map(|placed| Some((&placed.load, supply.receptacle(&placed.at)?)))
+            .collect();
+        let placed: Vec<Placed<'a>> = units
+            .iter()
+            .filter_map(|unit| {
+                let load = Running {
+                    at: *receptacles.get(&unit.id)?,
+                    current: unit.running_current,
+                    draws: if unit.kind == LoadKind::Heater {
+                        Draws::Current
+                    } else {
+                        Draws::Power
+                    },
+                };
+                Some(Placed { unit, load })
+            })
+            .collect();
+        let index: BTreeMap<&Id, usize> = placed
+            .iter()
+            .enumerate()
+            .map(|(at, placed)| (&placed.unit.id, at))
+            .collect();
+        let sets = if sharing.families_complete {
+            sharing
+                .together
+                .iter()
+                .map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect())
+                .collect()
+        } else {
+            vec![(0..placed.len()).collect()]
+        };
+        let shares = |of: &dyn Fn(&Placed<'a>) -> Running| -> Vec<Vec<Microvolts>> {
+            placed
+                .iter()
+                .map(|here| {
+                    placed
+                        .iter()
+                        .map(|other| supply.nominal_drop(here.load.at, &[of(other)]))
+                        .collect()
+                })
+                .collect()
+        };
+        Self {
+            supply,
+            shares: shares(&|placed| placed.load),
+            starting_shares: shares(&Placed::starting),
+            sets,
+            placed,
+        }
+    }
+
+    /// The load of this id, where it is placed.
+    pub fn of(&self, id: &Id) -> Option<&Placed<'a>> {
+        self.placed.iter().find(|placed| placed.unit.id == *id)
+    }
+
+    /// Volts that `other`, running, costs the place of `own`.
+    pub fn share(&self, own: usize, other: usize) -> Microvolts {
+        self.shares[own][other]
+    }
+
+    /// The same while it starts.
+    pub fn starting_share(&self, own: usize, other: usize) -> Microvolts {
+        self.starting_shares[own][other]
+    }
+
+    /// Of the sets with this load in it, the one that costs it the most volts.
+    fn worst_set(&self, own: usize) -> Vec<usize> {
+        let alike = |one: usize, other: usize| {
+            let (one, other) = (&self.placed[one], &self.placed[other]);
+            one.unit.load == other.unit.load && one.load.at == other.load.at
+        };
+        self.sets
+            .iter()
+            .filter_map(|set| with_own(set, own, alike))
+            .max_by_key(|set| {
+                set.iter()
+                    .map(|at| self.share(own, *at))
+                    .sum::<Microvolts>()
+            })
+            // In no set: it may not run at all, and then not beside others.
+            .unwrap_or_else(|| vec![own])
+    }
+
+    fn drop_at(&self, own: usize) -> Drop {
+        let Placed { unit, load } = &self.placed[own];
+        let supply = self.supply;
+        let worst = self.worst_set(own);
+        let mut running: Vec<Running> = worst.iter().map(|at| self.placed[*at].load).collect();
+        let volts = supply.volts_at(load.at);
+        // A line that cannot carry them at all loses everything.
+        let lost_running = supply
+            .settled_drop(load.at, &running)
+            .map_or(volts, lost)
+            .min(volts);
+        for (at, other) in worst.iter().zip(&mut running) {
+            if *at == own {
+                other.current = unit.starting_current;
+            }
+        }
+        let lost_starting = lost(supply.nominal_drop(load.at, &running)).min(volts);
+        Drop {
+            at: unit.id.clone(),
+            receptacle: supply.node(load.at).id.clone(),
+            volts_running: lost_running.into(),
+            percent_running: percent(lost_running, volts).into(),
+            volts_starting: lost_starting.max(lost_running).into(),
+            volts_left: (volts - lost_running).into(),
+        }
+    }
+}
+
 /// One entry for each placed load, in the order of the loads.
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most
 /// volts; where those sets are not all known, everything that is placed.
 #[must_use]
 pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) -> Vec<Drop> {
-    let receptacles: BTreeMap<&Id, NodeIx> = sharing
-        .placed
-        .iter()
-        .filter_map(|placed| Some((&placed.load, supply.receptacle(&placed.at)?)))
-        .collect();
-    let placed: Vec<(&LoadUnit, Running)> = units
-        .iter()
-        .filter_map(|unit| {
-            let load = Running {
-                at: *receptacles.get(&unit.id)?,
-                current: unit.running_current,
-                draws: if unit.kind == LoadKind::Heater {
-                    Draws::Current
-                } else {
-                    Draws::Power
-                },
-            };
-            Some((unit, load))
-        })
-        .collect();
-    let index: BTreeMap<&Id, usize> = placed
-        .iter()
-        .enumerate()
-        .map(|(at, (unit, _))| (&unit.id, at))
-        .collect();
-    let sets: Vec<Vec<usize>> = sharing
-        .together
-        .iter()
-        .map(|set| set.iter().filter_map(|id| index.get(id).copied()).collect())
-        .collect();
-    let alike = |one: usize, other: usize| {
-        placed[one].0.load == placed[other].0.load && placed[one].1.at == placed[other].1.at
-    };
-    (0..placed.len())
-        .map(|own| {
-            let (unit, load) = placed[own];
-            let worst = if sharing.families_complete {
-                // Volts are sums over the loads, so each load's share is worked out once.
-                let shares: Vec<Microvolts> = placed
-                    .iter()
-                    .map(|(_, other)| supply.nominal_drop(load.at, &[*other]))
-                    .collect();
-                sets.iter()
-                    .filter_map(|set| with_own(set, own, alike))
-                    .max_by_key(|set| set.iter().map(|at| shares[*at]).sum::<Microvolts>())
-                    // In no set: it may not run at all, and then not beside others.
-                    .unwrap_or_else(|| vec![own])
-            } else {
-                (0..placed.len()).collect()
-            };
-            let mut running: Vec<Running> = worst.iter().map(|at| placed[*at].1).collect();
-            let volts = supply.volts_at(load.at);
-            // A line that cannot carry them at all loses everything.
-            let lost_running = supply
-                .settled_drop(load.at, &running)
-                .map_or(volts, lost)
-                .min(volts);
-            for (at, other) in worst.iter().zip(&mut running) {
-                if *at == own {
-                    other.current = unit.starting_current;
-                }
-            }
-            let lost_starting = lost(supply.nominal_drop(load.at, &running)).min(volts);
-            Drop {
-                at: unit.id.clone(),
-                receptacle: supply.node(load.at).id.clone(),
-                volts_running: lost_running.into(),
-                percent_running: percent(lost_running, volts).into(),
-                volts_starting: lost_starting.max(lost_running).into(),
-                volts_left: (volts - lost_running).into(),
-            }
-        })
+    of_scene(&Scene::new(supply, units, sharing))
+}
+
+/// The same of a scene.
+#[must_use]
+pub(super) fn of_scene(scene: &Scene<'_>) -> Vec<Drop> {
+    (0..scene.placed.len())
+        .map(|own| scene.drop_at(own))
         .collect()
 }
 
@@ -107,7 +197,7 @@ fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> 
 }
 
 /// A part of a voltage, rounded up.
-fn percent(part: Voltage, whole: Voltage) -> Percent {
+pub(super) fn percent(part: Voltage, whole: Voltage) -> Percent {
     let whole = i128::from(whole.millivolts().max(1));
     let up = i128::from(part.millivolts()) * 100_000;
     Percent::from_millipercent(narrow((up + whole - 1) / whole))

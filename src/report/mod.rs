@@ -10,14 +10,18 @@ mod energy;
 mod farther;
 pub mod loads;
 pub mod noise;
+mod proofs;
 #[cfg(test)]
 mod properties;
 #[cfg(test)]
 mod tests;
+mod volts;
 
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
+pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads, Sure};
+pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 use std::collections::BTreeMap;
 
@@ -450,6 +454,10 @@ pub struct Figures {
     pub usable: Usable,
     /// Voltage drop at each load.
     pub drops: Vec<Drop>,
+    /// Volts at each step of switching on, the worst of them, and how long each cord might be.
+    pub volts: Volts,
+    /// What each test of a receptacle shows here, and what that proves.
+    pub tests: Vec<Proof>,
     /// Who plugs in where.
     pub sharing: Sharing,
     /// Energy and fuel.

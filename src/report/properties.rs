@@ -133,7 +133,7 @@ fn config() -> ProptestConfig {
     ProptestConfig {
         rng_seed: match config.rng_seed {
             RngSeed::Random => RngSeed::Fixed(20),
-            fixed => fixed,
+            RngSeed::Fixed(seed) => RngSeed::Fixed(seed),
         },
         max_global_rejects: 4 * config.cases,
         failure_persistence: None,

@@ -27,7 +27,7 @@ pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
 /// Voltage drop, informational.
-pub(super) const NEC_DROP: Source = Source::new(
+pub(crate) const NEC_DROP: Source = Source::new(
     NEC,
     "210.19(A), informational note 4",
     "2023",
@@ -36,12 +36,7 @@ pub(super) const NEC_DROP: Source = Source::new(
 /// Resistance of conductors.
 pub(super) const NEC_TABLE_8: Source = Source::new(NEC, "Chapter 9 Table 8", "", Mark::Confirmed);
 /// Service voltage of 114 to 126 V.
-pub(super) const C84_1: Source = Source::new(
-    "COMAR (Maryland), as ANSI C84.1 range A",
-    "20.50.07.02",
-    "",
-    Mark::Confirmed,
-);
+pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 /// Locked rotor of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
 /// Ground-fault protection on portable sets.

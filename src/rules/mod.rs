@@ -110,6 +110,7 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
 }
 
 pub(crate) use assumed::assumed;
+pub(crate) use cite::NEC_DROP as DROP_ADVICE;
 pub(crate) use demand::quantity;
 pub(crate) use overcurrent::proofs;
 

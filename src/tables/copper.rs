@@ -6,7 +6,7 @@ use serde::Deserialize;
 
 use super::data::{self, Rows};
 use super::source::Source;
-use crate::quantity::{Length, Resistance, Wire, narrow};
+use crate::quantity::{Current, Length, Resistance, Voltage, Wire, narrow};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -158,9 +158,35 @@ pub fn out_and_back_per_kilofoot(per_kilofoot: Resistance, length: Length) -> Re
     Resistance::from_microohms(narrow((2 * micro * tenths + KILOFOOT - 1) / KILOFOOT))
 }
 
+/// The longest cord that loses no more than this at a current, out and back, rounded down.
+#[must_use]
+pub fn longest(wire: Wire, lost: Voltage, current: Current) -> Length {
+    let (micro, per) = of_wire(wire);
+    // Millivolts over milliamperes are ohms; two of them, in tenths of a millimetre.
+    let above = i128::from(lost.millivolts().max(0)) * 1_000_000 * per;
+    let below = 2 * micro * i128::from(current.milliamps().max(1));
+    Length::from_millimetres(narrow(above / below / 10))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_longest_loses_just_so_much() {
+        // 1.98 ohm/kft (NFPA 70 (NEC), Chapter 9 Table 8, confirmed), 15 A, 3.6 V (3 % of 120 V):
+        // 3.6 / (2 x 15 x 1.98) x 1000 = 60.606 ft = 18 472 mm.
+        let volts = Voltage::from_millivolts(3_600);
+        let amps = Current::from_milliamps(15_000);
+        let length = longest(Wire::Awg(12), volts, amps);
+        assert_eq!(length.millimetres(), 18_472);
+        // The other way round: what is lost over that length is no more, and a hair longer is.
+        let lost = |millimetres| {
+            let ohms = out_and_back(Wire::Awg(12), Length::from_millimetres(millimetres));
+            ohms.microohms() * amps.milliamps() / 1_000_000
+        };
+        assert!(lost(18_472) <= 3_600 && lost(18_480) > 3_600);
+    }
 
     #[test]
     fn the_printed_table_8() {

@@ -96,7 +96,8 @@ pub(super) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
 
 /// How many more joints there may be at the set's own end.
 fn doubtful_at_set(plan: &Plan) -> usize {
-    usize::from(!plan.generator.neutral.is_known())
+    let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
+    sets * usize::from(!plan.generator.neutral.is_known())
         + usize::from(plan.generator.bonding_plug == Answer::Unknown)
 }
 

@@ -1,0 +1,418 @@
+//! What each test of a receptacle shows on this very set-up, and what that proves.
+//!
+//! A three-lamp tester compares hot, neutral and ground with one another; its button passes a small
+//! current from hot to ground; the TEST button of a GFCI passes one round its own sensor and needs
+//! no ground. So the first two depend on where neutral and ground are joined, and on whether the
+//! ground goes all the way there; the third does not (common practice, no source; that a tester's
+//! reading depends on how the set is arranged: OSHA letter of interpretation, 1993-09-03,
+//! confirmed). Only a meter tells whether a ground wire is whole on a floating neutral (29 CFR
+//! 1926.404(b)(1)(iii) asks for that test of every cord set on building sites; confirmed).
+
+use serde::Serialize;
+
+use super::Amount;
+use crate::plan::{Answer, Cord, DistributionBox, Generator, Id, Neutral, Plan};
+use crate::quantity::Resistance;
+use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
+use crate::tables::shape::{Circuit, Configuration, Plug};
+
+/// What nobody knows stays open: here the unsafe case is to promise a reading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Sure {
+    /// It is not so.
+    No,
+    /// Nobody knows.
+    Unknown,
+    /// It is so.
+    Yes,
+}
+
+impl Sure {
+    fn of(answer: Answer<bool>) -> Self {
+        match answer {
+            Answer::Known(true) => Self::Yes,
+            Answer::Known(false) => Self::No,
+            Answer::Missing | Answer::Unknown => Self::Unknown,
+        }
+    }
+
+    /// Both.
+    fn and(self, other: Self) -> Self {
+        self.min(other)
+    }
+
+    /// Either.
+    fn or(self, other: Self) -> Self {
+        self.max(other)
+    }
+}
+
+/// What a lamp of the tester does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Lamp {
+    /// It lights.
+    Lit,
+    /// It stays dark, or glows weakly from what leaks through filters.
+    Dark,
+    /// One of the two; nobody knows which.
+    Either,
+}
+
+impl From<Sure> for Lamp {
+    fn from(sure: Sure) -> Self {
+        match sure {
+            Sure::Yes => Self::Lit,
+            Sure::No => Self::Dark,
+            Sure::Unknown => Self::Either,
+        }
+    }
+}
+
+/// What the lamps together mean on the tester's own key.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Reads {
+    /// Wired correctly.
+    Correct,
+    /// Open ground, though the ground wire may be whole: neutral floats.
+    OpenGroundFloating,
+    /// Open ground, because the ground does not go all the way.
+    OpenGroundBroken,
+    /// One of these; nobody knows which.
+    Either,
+}
+
+/// The three lamps and what they prove.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+pub struct Lamps {
+    /// Hot against neutral.
+    pub hot_neutral: Lamp,
+    /// Hot against ground.
+    pub hot_ground: Lamp,
+    /// Neutral against ground.
+    pub neutral_ground: Lamp,
+    /// What that reads.
+    pub reads: Reads,
+}
+
+/// What a button does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Button {
+    /// It cuts the power.
+    Trips,
+    /// It does nothing, though the protection may work: the current finds no way back.
+    NoWayBack,
+    /// It does nothing: the current comes back through the protection itself, which is blind to it.
+    Blind,
+    /// Nobody knows.
+    Either,
+    /// There is no protection on the way, or none that anybody knows of.
+    NoProtection,
+}
+
+/// What a meter shows between the ground contact and the set's bare frame, everything stopped.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Continuity {
+    /// Whether the ground goes all the way.
+    pub whole: Sure,
+    /// At most so much if it does, without the meter's own leads: half of what the cords have out
+    /// and back, their ground wire being as thick as the others (common practice, no source).
+    pub ohms: Amount,
+}
+
+/// The tests of one receptacle.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Proof {
+    /// The receptacle.
+    pub at: Id,
+    /// What a plug-in tester shows. `None` where none plugs in.
+    pub lamps: Option<Lamps>,
+    /// The part with the TEST button that cuts the power here; the nearest of several.
+    pub protected_by: Option<Id>,
+    /// That TEST button.
+    pub own_button: Button,
+    /// The tester's button. `None` where no tester plugs in.
+    pub tester_button: Option<Button>,
+    /// Ground to the frame by a meter, the set stopped.
+    pub continuity: Continuity,
+    /// Whether a meter finds neutral joined to ground here, the set stopped and nothing plugged in.
+    /// `None` where there is no neutral.
+    pub neutral_to_ground: Option<Sure>,
+}
+
+/// The tests of every receptacle that is fed and has a ground contact, in the order of the tree.
+#[must_use]
+pub(super) fn of_plan(plan: &Plan, supply: &Supply) -> Vec<Proof> {
+    let scene = Scene {
+        supply,
+        grounds: grounds(plan, supply),
+        joints: joints(plan, supply),
+    };
+    supply
+        .receptacles()
+        .filter(|(_, node, shape, _)| shape.0.grounded() && node.reason != LimitReason::NotFed)
+        .map(|(ix, node, shape, _)| {
+            let tester = shape.takes(Plug(Configuration::N5_15));
+            let protection = supply.up(ix).find(|(_, node)| node.gfci);
+            let (continuity, joined) = (scene.ground_to(ix, NodeIx(0)), scene.joined(ix));
+            Proof {
+                at: node.id.clone(),
+                lamps: tester.then(|| Lamps {
+                    hot_neutral: Lamp::Lit,
+                    hot_ground: joined.into(),
+                    neutral_ground: Lamp::Dark,
+                    reads: match (joined, continuity) {
+                        (Sure::Yes, _) => Reads::Correct,
+                        (Sure::No, Sure::No) => Reads::OpenGroundBroken,
+                        (Sure::No, _) => Reads::OpenGroundFloating,
+                        (Sure::Unknown, _) => Reads::Either,
+                    },
+                }),
+                protected_by: protection.map(|(_, node)| node.id.clone()),
+                own_button: protection.map_or(Button::NoProtection, |_| Button::Trips),
+                tester_button: tester.then(|| {
+                    protection.map_or(Button::NoProtection, |(by, _)| scene.tester_button(ix, by))
+                }),
+                continuity: Continuity {
+                    whole: continuity,
+                    ohms: half(supply.resistance_to(ix)).into(),
+                },
+                neutral_to_ground: (shape.0.circuit() != Circuit::TwoLegs).then_some(joined),
+            }
+        })
+        .collect()
+}
+
+/// Half of a resistance, rounded up.
+fn half(resistance: Resistance) -> Resistance {
+    Resistance::from_microohms((resistance.microohms() + 1) / 2)
+}
+
+struct Scene<'a> {
+    supply: &'a Supply,
+    /// For each node of a cord: whether its ground goes through.
+    grounds: Vec<(NodeIx, Sure)>,
+    /// Where neutral and ground are joined, or may be.
+    joints: Vec<(NodeIx, Sure)>,
+}
+
+/// Whether each cord's ground goes through.
+fn grounds(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
+    let cord_of = |id: &Id| plan.cords.iter().find(|cord| cord.id == *id);
+    nodes(supply)
+        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+        .filter_map(|(ix, node)| Some((ix, ground_through(cord_of(&node.id)?))))
+        .collect()
+}
+
+fn ground_through(cord: &Cord) -> Sure {
+    let needed = match cord.circuit() {
+        Circuit::OneLeg | Circuit::TwoLegs => 3,
+        Circuit::TwoLegsNeutral => 4,
+    };
+    match cord.conductors {
+        _ if !cord.plug.0.grounded() => Sure::No,
+        Answer::Known(count) if count < needed => Sure::No,
+        Answer::Known(_) => Sure::Yes,
+        Answer::Missing | Answer::Unknown => Sure::Unknown,
+    }
+}
+
+/// Where neutral and ground are joined, or may be: at the set, and in boxes that hang on it.
+fn joints(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
+    let box_of = |id: &Id| plan.boxes.iter().find(|part| part.id == *id);
+    let boxes = nodes(supply)
+        .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
+        .filter_map(|(ix, node)| Some((ix, joint_in(box_of(&node.id)?))));
+    std::iter::once((NodeIx(0), joint_at_set(&plan.generator)))
+        .chain(boxes)
+        .filter(|(_, joint)| *joint != Sure::No)
+        .collect()
+}
+
+fn joint_at_set(set: &Generator) -> Sure {
+    let by_maker = match set.neutral {
+        Answer::Known(Neutral::Bonded) => Sure::Yes,
+        Answer::Known(Neutral::Floating) => Sure::No,
+        Answer::Missing | Answer::Unknown => Sure::Unknown,
+    };
+    // Silence about a plug means that there is none: whoever put one in knows of it.
+    let by_plug = match set.bonding_plug {
+        Answer::Missing => Sure::No,
+        answer => Sure::of(answer),
+    };
+    by_maker.or(by_plug)
+}
+
+fn joint_in(part: &DistributionBox) -> Sure {
+    match part.bond {
+        // Factory-made, listed boxes have none unless somebody says so.
+        Answer::Missing if part.listed == Answer::Known(true) => Sure::No,
+        answer => Sure::of(answer),
+    }
+}
+
+fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {
+    supply
+        .nodes
+        .iter()
+        .enumerate()
+        .map(|(at, node)| (NodeIx(at), node))
+}
+
+impl Scene<'_> {
+    fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
+        self.supply.up(of).any(|(ix, _)| ix == part)
+    }
+
+    /// Whether the ground goes all the way between two points: through every cord that is on the
+    /// path of one of them and not of the other.
+    fn ground_to(&self, one: NodeIx, other: NodeIx) -> Sure {
+        self.grounds
+            .iter()
+            .filter(|(cord, _)| self.is_on_path(*cord, one) != self.is_on_path(*cord, other))
+            .fold(Sure::Yes, |all, (_, ground)| all.and(*ground))
+    }
+
+    /// Whether neutral is joined to this receptacle's ground, anywhere.
+    fn joined(&self, at: NodeIx) -> Sure {
+        self.joined_where(at, |_| true)
+    }
+
+    fn joined_where(&self, at: NodeIx, counts: impl Fn(NodeIx) -> bool) -> Sure {
+        self.joints
+            .iter()
+            .filter(|(joint, _)| counts(*joint))
+            .fold(Sure::No, |any, (joint, sure)| {
+                any.or(sure.and(self.ground_to(at, *joint)))
+            })
+    }
+
+    /// What the tester's button does at a receptacle behind this protection. Its current leaves
+    /// through the protection and comes back by ground and a joint: past the protection, which then
+    /// trips, or through it, which then sees nothing.
+    fn tester_button(&self, at: NodeIx, protection: NodeIx) -> Button {
+        let beyond = |joint: NodeIx| self.is_on_path(protection, joint);
+        let past = self.joined_where(at, |joint| !beyond(joint));
+        let through = self.joined_where(at, beyond);
+        match (past, through) {
+            (Sure::Yes, Sure::No) => Button::Trips,
+            (Sure::No, Sure::Yes) => Button::Blind,
+            (Sure::No, Sure::No) => Button::NoWayBack,
+            _ => Button::Either,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::testing::report;
+
+    fn proof(edits: &[(&str, &str)], at: &str) -> Proof {
+        let proofs = report(edits).figures.tests;
+        let found = proofs.into_iter().find(|proof| proof.at.as_str() == at);
+        found.expect("a receptacle")
+    }
+
+    fn reads(edits: &[(&str, &str)], at: &str) -> (Reads, Button, Button) {
+        let proof = proof(edits, at);
+        (
+            proof.lamps.expect("a tester plugs in").reads,
+            proof.own_button,
+            proof.tester_button.expect("a tester plugs in"),
+        )
+    }
+
+    const FLOATING: (&str, &str) = ("neutral = \"bonded\"", "neutral = \"floating\"");
+    const UNKNOWN: (&str, &str) = ("neutral = \"bonded\"", "neutral = \"unknown\"");
+    const PLUG: (&str, &str) = ("bonding_plug = false", "bonding_plug = true");
+    const BOX_BOND: (&str, &str) = ("bond = false", "bond = true");
+    const TWO_WIRES: (&str, &str) = ("conductors = 3 # long", "conductors = 2");
+
+    /// Each neutral with and without a bonding plug, as common practice has it.
+    #[test]
+    fn the_joint_at_the_set_decides_what_a_tester_says() {
+        use Button::{Either, NoWayBack, Trips};
+        use Reads::{Correct, OpenGroundFloating};
+        for (edits, expected) in [
+            (vec![], (Correct, Trips, Trips)),
+            (vec![PLUG], (Correct, Trips, Trips)),
+            (vec![FLOATING], (OpenGroundFloating, Trips, NoWayBack)),
+            (vec![FLOATING, PLUG], (Correct, Trips, Trips)),
+            (vec![UNKNOWN], (Reads::Either, Trips, Either)),
+            (vec![UNKNOWN, PLUG], (Correct, Trips, Trips)),
+        ] {
+            for at in ["front", "left"] {
+                assert_eq!(reads(&edits, at), expected, "{at} {edits:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn a_ground_that_ends_reads_open_whatever_the_neutral_does() {
+        let expected = (Reads::OpenGroundBroken, Button::Trips, Button::NoWayBack);
+        assert_eq!(reads(&[TWO_WIRES], "left"), expected);
+        assert_eq!(reads(&[TWO_WIRES, FLOATING], "left"), expected);
+        // The outlet of the set itself has its ground.
+        assert_eq!(reads(&[TWO_WIRES], "front").0, Reads::Correct);
+        assert_eq!(proof(&[TWO_WIRES], "left").continuity.whole, Sure::No);
+        let unknown = ("conductors = 3 # long", "conductors = \"unknown\"");
+        assert_eq!(reads(&[unknown], "left").0, Reads::Either);
+        assert_eq!(proof(&[unknown], "left").continuity.whole, Sure::Unknown);
+    }
+
+    /// A joint in a box is seen everywhere that its ground reaches. Behind a GFCI of the set, the
+    /// current of the tester's button comes back through that GFCI.
+    #[test]
+    fn a_joint_beyond_the_protection_blinds_it() {
+        let set_protects = ("gfci = false # twist", "gfci = true");
+        let box_does_not = ("gfci = true # left", "gfci = false");
+        let blind = (Reads::Correct, Button::Trips, Button::Blind);
+        let edits = [FLOATING, BOX_BOND, set_protects, box_does_not];
+        assert_eq!(reads(&edits, "left"), blind);
+        // Its own GFCI in the box has the joint on the way to the set.
+        assert_eq!(reads(&[FLOATING, BOX_BOND], "left").2, Button::Trips);
+        // Seen at the set's own outlet too, by the ground of the cord.
+        assert_eq!(reads(&[FLOATING, BOX_BOND], "front").0, Reads::Correct);
+        // Two joints: the current parts, and nobody can say.
+        assert_eq!(
+            reads(&[BOX_BOND, set_protects, box_does_not], "left").2,
+            Button::Either
+        );
+    }
+
+    #[test]
+    fn without_protection_there_is_nothing_to_press() {
+        let none = ("gfci = true # left", "gfci = false");
+        let found = proof(&[none], "left");
+        assert_eq!(found.protected_by, None);
+        assert_eq!(found.own_button, Button::NoProtection);
+        assert_eq!(found.tester_button, Some(Button::NoProtection));
+    }
+
+    #[test]
+    fn a_tester_plugs_into_household_shapes_only() {
+        let twist = proof(&[], "twist");
+        assert_eq!((twist.lamps, twist.tester_button), (None, None));
+        // A meter reaches every ground contact: 50 ft of 10 AWG at 1.24 ohm per 1000 ft is 62
+        // milliohms one way (NFPA 70 (NEC), Chapter 9 Table 8, confirmed).
+        assert_eq!(twist.continuity.ohms.amount.to_string(), "0");
+        let left = proof(&[], "left").continuity;
+        assert_eq!(left.ohms.amount.to_string(), "0.062");
+        assert_eq!(left.whole, Sure::Yes);
+    }
+
+    #[test]
+    fn a_meter_finds_the_joint_that_the_tester_would() {
+        assert_eq!(proof(&[], "left").neutral_to_ground, Some(Sure::Yes));
+        assert_eq!(proof(&[FLOATING], "left").neutral_to_ground, Some(Sure::No));
+        assert_eq!(
+            proof(&[UNKNOWN], "left").neutral_to_ground,
+            Some(Sure::Unknown)
+        );
+    }
+}

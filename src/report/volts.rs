@@ -1,0 +1,344 @@
+//! Volts: what a meter should read at each step of switching on, the worst that can really happen,
+//! and how long each cord might be.
+//!
+//! All of it goes by loads that may run together, and by one of them starting at a time. What the
+//! set's own voltage does under load is not known and not counted: readings are for a set that
+//! gives its nominal voltage.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use super::drops::Scene;
+use super::{Amount, Sharing};
+use crate::plan::{Cord, Id, Plan};
+use crate::quantity::{Current, Percent, Voltage, Wire};
+use crate::supply::drop::{Microvolts, Running, lost};
+use crate::supply::{Legs, NodeIx, NodeKind, Supply};
+use crate::tables::conductor::flexible_ampacity;
+use crate::tables::copper::{COPPER, longest};
+use crate::tables::volts::{MUCH, NOTED, SERVICE_LEAST, SERVICE_MOST};
+
+/// The drops that the longest runs are told for: both informational, nobody enforces them.
+const SHARES: [Percent; 2] = [NOTED, MUCH];
+
+/// All about volts that is not of one load alone.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Volts {
+    /// Range A of ANSI C84.1 for 120 V: the least.
+    pub service_least: Option<Amount>,
+    /// The most.
+    pub service_most: Option<Amount>,
+    /// One for each step of the start order.
+    pub steps: Vec<StepVolts>,
+    /// The place that loses the largest share of its volts while things run that may run together.
+    pub worst_running: Option<Worst>,
+    /// The same in the moment one of them starts; none where nothing asks for more by starting.
+    pub worst_start: Option<Worst>,
+    /// How long each cord in use might be, by gauge, thinnest first.
+    pub longest: Vec<Longest>,
+}
+
+/// What a meter should read when a load of the start order is on, with all before it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct StepVolts {
+    /// The load that was switched on.
+    pub load: Id,
+    /// Where it is plugged in.
+    pub receptacle: Id,
+    /// At least so much there once it runs.
+    pub volts: Amount,
+    /// Down to so much there in the moment it starts.
+    pub dips_to: Amount,
+    /// At least so much at the receptacles of each box in use, in the order of the tree.
+    pub boxes: Vec<Reading>,
+}
+
+/// A reading at a box.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Reading {
+    /// The box.
+    pub at: Id,
+    /// The least of its receptacles in use.
+    pub volts: Amount,
+}
+
+/// The worst place.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Worst {
+    /// The load there.
+    pub at: Id,
+    /// Its receptacle.
+    pub receptacle: Id,
+    /// What runs.
+    pub running: Vec<Id>,
+    /// The one of them that starts.
+    pub starting: Option<Id>,
+    /// Volts lost there.
+    pub lost: Amount,
+    /// The same as a share of nominal.
+    pub percent: Amount,
+    /// Volts left there.
+    pub left: Amount,
+}
+
+/// How long a cord might be.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Longest {
+    /// The cord.
+    pub cord: Id,
+    /// The most that passes it of loads that may run together.
+    pub amps: Amount,
+    /// A gauge.
+    pub wire: String,
+    /// Whether that gauge carries so much at all.
+    pub carries: bool,
+    /// The longest that loses 3 % of nominal, this cord alone.
+    pub for_3_percent: Amount,
+    /// The longest that loses 5 %.
+    pub for_5_percent: Amount,
+}
+
+#[must_use]
+pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Volts {
+    Volts {
+        service_least: Some(SERVICE_LEAST.into()),
+        service_most: Some(SERVICE_MOST.into()),
+        steps: steps(supply, sharing, scene),
+        worst_running: worst_running(supply, scene),
+        worst_start: worst_start(supply, scene),
+        longest: longest_runs(plan, supply, scene),
+    }
+}
+
+/// Volts left at a point, rounded down, while these run; nothing where the line cannot carry them.
+fn left(supply: &Supply, at: NodeIx, running: &[Running]) -> Voltage {
+    let volts = supply.volts_at(at);
+    let gone = supply.settled_drop(at, running).map_or(volts, lost);
+    volts - gone.min(volts)
+}
+
+/// The same while some draw their starting current: every load with its nominal current.
+fn left_starting(supply: &Supply, at: NodeIx, running: &[Running]) -> Voltage {
+    let volts = supply.volts_at(at);
+    volts - lost(supply.nominal_drop(at, running)).min(volts)
+}
+
+fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts> {
+    let mut running: Vec<Running> = Vec::new();
+    let mut steps = Vec::new();
+    let boxes = boxes(supply, scene);
+    for step in &sharing.start_order {
+        let Some(own) = scene.of(&step.load) else {
+            continue;
+        };
+        let at = own.load.at;
+        let mut starting = running.clone();
+        starting.push(own.starting());
+        running.push(own.load);
+        let volts = left(supply, at, &running);
+        let read = |(part, outlets): (&Id, &Vec<NodeIx>)| {
+            let least = outlets
+                .iter()
+                .map(|outlet| left(supply, *outlet, &running))
+                .min()?;
+            Some(Reading {
+                at: part.clone(),
+                volts: least.into(),
+            })
+        };
+        steps.push(StepVolts {
+            load: step.load.clone(),
+            receptacle: supply.node(at).id.clone(),
+            volts: volts.into(),
+            dips_to: left_starting(supply, at, &starting).min(volts).into(),
+            boxes: boxes
+                .iter()
+                .filter_map(|(part, outlets)| read((part, outlets)))
+                .collect(),
+        });
+    }
+    steps
+}
+
+/// The boxes that something hangs on, and their own receptacles that it goes through, of one
+/// voltage: those of the lowest nominal voltage, which are what a meter is put into.
+fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
+    let mut boxes: BTreeMap<NodeIx, Vec<NodeIx>> = BTreeMap::new();
+    for placed in &scene.placed {
+        let path: Vec<NodeIx> = supply.up(placed.load.at).map(|(ix, _)| ix).collect();
+        for (below, ix) in path.iter().enumerate() {
+            if !matches!(supply.node(*ix).kind, NodeKind::Inlet { .. }) {
+                continue;
+            }
+            let outlet = path[..below]
+                .iter()
+                .rfind(|ix| matches!(supply.node(**ix).kind, NodeKind::Receptacle { .. }));
+            let outlets = boxes.entry(*ix).or_default();
+            if let Some(outlet) = outlet
+                && !outlets.contains(outlet)
+            {
+                outlets.push(*outlet);
+            }
+        }
+    }
+    boxes
+        .into_iter()
+        .map(|(inlet, mut outlets)| {
+            let least = outlets.iter().map(|ix| supply.volts_at(*ix)).min();
+            outlets.retain(|ix| Some(supply.volts_at(*ix)) == least);
+            (supply.node(inlet).id.clone(), outlets)
+        })
+        .collect()
+}
+
+/// A part of a voltage in millionths.
+fn share(part: Microvolts, whole: Voltage) -> i128 {
+    part * 1000 / i128::from(whole.millivolts().max(1))
+}
+
+fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
+    let mut worst: Option<(i128, usize, usize)> = None;
+    for (at, set) in scene.sets.iter().enumerate() {
+        for own in set {
+            let gone: Microvolts = set.iter().map(|other| scene.share(*own, *other)).sum();
+            let gone = share(gone, supply.volts_at(scene.placed[*own].load.at));
+            if worst.is_none_or(|(most, ..)| gone > most) {
+                worst = Some((gone, at, *own));
+            }
+        }
+    }
+    let (_, set, own) = worst?;
+    let running: Vec<Running> = scene.sets[set]
+        .iter()
+        .map(|at| scene.placed[*at].load)
+        .collect();
+    let at = scene.placed[own].load.at;
+    Some(told(
+        supply,
+        scene,
+        set,
+        own,
+        None,
+        left(supply, at, &running),
+    ))
+}
+
+fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
+    let mut worst: Option<(i128, usize, usize, usize)> = None;
+    for (at, set) in scene.sets.iter().enumerate() {
+        for own in set {
+            let volts = supply.volts_at(scene.placed[*own].load.at);
+            let running: Microvolts = set.iter().map(|other| scene.share(*own, *other)).sum();
+            for starts in set.iter().filter(|starts| scene.placed[**starts].starts()) {
+                let more = scene.starting_share(*own, *starts) - scene.share(*own, *starts);
+                let gone = share(running + more, volts);
+                if worst.is_none_or(|(most, ..)| gone > most) {
+                    worst = Some((gone, at, *own, *starts));
+                }
+            }
+        }
+    }
+    let (_, set, own, starts) = worst?;
+    let running: Vec<Running> = scene.sets[set]
+        .iter()
+        .map(|at| {
+            let placed = &scene.placed[*at];
+            if *at == starts {
+                placed.starting()
+            } else {
+                placed.load
+            }
+        })
+        .collect();
+    let at = scene.placed[own].load.at;
+    let left = left_starting(supply, at, &running);
+    Some(told(supply, scene, set, own, Some(starts), left))
+}
+
+fn told(
+    supply: &Supply,
+    scene: &Scene<'_>,
+    set: usize,
+    own: usize,
+    starts: Option<usize>,
+    left: Voltage,
+) -> Worst {
+    let id = |at: usize| scene.placed[at].unit.id.clone();
+    let at = scene.placed[own].load.at;
+    let volts = supply.volts_at(at);
+    Worst {
+        at: id(own),
+        receptacle: supply.node(at).id.clone(),
+        running: scene.sets[set].iter().map(|at| id(*at)).collect(),
+        starting: starts.map(id),
+        lost: (volts - left).into(),
+        percent: super::drops::percent(volts - left, volts).into(),
+        left: left.into(),
+    }
+}
+
+fn longest_runs(plan: &Plan, supply: &Supply, scene: &Scene<'_>) -> Vec<Longest> {
+    let mut list = Vec::new();
+    for (at, node) in supply.nodes.iter().enumerate() {
+        let NodeKind::Cord { .. } = node.kind else {
+            continue;
+        };
+        let Some(cord) = plan.cords.iter().find(|cord| cord.id == node.id) else {
+            continue;
+        };
+        let amps = most_through(supply, scene, NodeIx(at));
+        if amps > Current::ZERO {
+            list.extend(by_gauge(supply, cord, node.legs, amps));
+        }
+    }
+    list
+}
+
+/// The most of a leg's current through a point, of loads that may run together.
+fn most_through(supply: &Supply, scene: &Scene<'_>, point: NodeIx) -> Current {
+    let passes: Vec<bool> = scene
+        .placed
+        .iter()
+        .map(|placed| supply.up(placed.load.at).any(|(ix, _)| ix == point))
+        .collect();
+    let legs = supply.node(point).legs.all();
+    let sums = scene.sets.iter().flat_map(|set| {
+        legs.iter().map(|leg| -> Current {
+            set.iter()
+                .filter(|at| passes[**at])
+                .map(|at| scene.placed[*at].load)
+                .filter(|load| supply.node(load.at).legs.all().contains(leg))
+                .map(|load| load.current)
+                .sum()
+        })
+    });
+    sums.max().unwrap_or(Current::ZERO)
+}
+
+fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Longest> {
+    let nominal = match legs {
+        // With a neutral on the way, a load on one leg loses its volts of 120.
+        Legs::One(_) | Legs::Both => supply.volts,
+        Legs::Between => Voltage::from_millivolts(supply.volts.millivolts() * 2),
+    };
+    let wires = COPPER.awg.iter().map(|row| Wire::Awg(row.gauge));
+    wires
+        .map(|wire| {
+            let [three, five] = SHARES.map(|share| {
+                let millivolts =
+                    i128::from(nominal.millivolts()) * i128::from(share.millipercent());
+                let lost = Voltage::from_millivolts(crate::quantity::narrow(millivolts / 100_000));
+                longest(wire, lost, amps)
+            });
+            Longest {
+                cord: cord.id.clone(),
+                amps: amps.into(),
+                wire: wire.to_string(),
+                carries: flexible_ampacity(wire, cord.circuit().into()) >= amps,
+                for_3_percent: three.into(),
+                for_5_percent: five.into(),
+            }
+        })
+        .collect()
+}

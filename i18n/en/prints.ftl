@@ -127,6 +127,8 @@ print-more = … and { $count } more, on the worksheet.
 print-never-title = Never together
 print-start-title = Switch on in this order
 print-start-peak = up to
+# What a meter reads at a box or receptacle, at least.
+print-start-meter = plug-in meter at { $at }: { $volts } or more
 print-start-too-much = Starting all of these asks for more than the generator gives. Leave the last ones off.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
@@ -142,12 +144,6 @@ print-test-title = Test
 print-test-button = Press TEST on every GFCI. It must click and cut the power. If not, do not use it.
 print-test-reset = Press RESET. Power comes back.
 print-test-none = None of your receptacles has shock protection (GFCI). On wet ground use only through a listed GFCI cord.
-print-test-bonded = A plug-in tester must read CORRECT at every receptacle.
-print-test-bonded-button = The tester’s own GFCI button must cut the power too.
-print-test-floating = A plug-in tester reads OPEN GROUND. On this floating-neutral generator that is how it is made. Do not try to mend it.
-print-test-floating-button = The tester’s own GFCI button does nothing here. Only the TEST button on the GFCI itself counts.
-print-test-unknown = Nobody has said whether this generator’s neutral is floating or bonded. Look in its manual or ask a licensed electrician.
-print-test-unknown-button = Until then trust only the TEST button on the GFCI itself.
 print-stop-title = Stop and refuel
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Wait 20 minutes until it is cool. Then refuel, away from flames and people.
@@ -239,6 +235,7 @@ print-ws-limits = Limit of every receptacle
 print-ws-limits-long = For hours = the smaller of carries × share and the hours of what feeds it.
 print-ws-limits-short = Short = the smaller of carries and the short of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
+print-ws-limits-80 = The code (210.21(B)(2)) holds one plugged-in load to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
 print-ws-reason-one-leg = one half
@@ -277,6 +274,7 @@ print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on 
 print-ws-drops-with = Each is worked out with the loads that may run beside it and cost it the most.
 print-ws-sharing = Who runs together
 print-ws-sharing-formula = A set may run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
+print-ws-sharing-peak = Peaks at switching on: starting amps × volts. They count volt-amps as watts, so the real watts are no more.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-together-row = Together, set { $number }
 print-ws-never-row = Never together

@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::labels::cord_facts;
 use super::plot::{self, Plot};
-use super::{Common, Context};
-use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
+use super::{Common, Context, proofs, volts};
+use crate::plan::{Answer, Cord, DistributionBox, Id, Outlet};
 use crate::report::{Amount, Limit, Signal};
 use crate::tables::exhaust::CLEAR;
 use crate::words::{Show, told_apart};
@@ -25,6 +25,8 @@ pub(super) struct Card {
     /// What hangs on nothing.
     loose: Vec<String>,
     unplaced: Vec<String>,
+    /// The unknown to find out first.
+    decides: Option<String>,
     together: Together,
     never: Vec<String>,
     never_more: Option<String>,
@@ -77,6 +79,8 @@ struct Together {
 struct Step {
     name: String,
     peak: String,
+    /// What a meter reads once it is on.
+    meter: Option<String>,
 }
 
 #[derive(Debug, Serialize)]
@@ -145,6 +149,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         tree_alt: alt(context, &rows),
         loose: loose(context, &rows),
         unplaced: context.load_names(sharing.unplaced.iter().map(|unplaced| &unplaced.load)),
+        decides: context.words.decides(context.report),
         rows,
         together: together(context, more(sharing.together.len())),
         never_more: more(never.len()),
@@ -155,12 +160,13 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .map(|step| Step {
                 name: context.load_name(&step.load),
                 peak: context.demand(&step.peak_watts),
+                meter: volts::reading(context, &step.load),
             })
             .collect(),
         start_note: (!sharing.start_order.is_empty() && !sharing.start_holds)
             .then(|| context.say("start-too-much", &[])),
         setup: setup(context),
-        test: test(context),
+        test: proofs::card(context),
         stop: sentences(context, &["stop-1", "stop-2", "stop-3"]),
         distances: distances(context),
         plot: plot::data(context),
@@ -464,26 +470,6 @@ fn setup(context: &Context<'_>) -> Vec<String> {
         steps.insert(0, context.say("setup-alarm", &[]));
     }
     steps
-}
-
-fn test(context: &Context<'_>) -> Vec<String> {
-    let set = &context.plan.generator;
-    let gfci = context.report.figures.limits.iter().any(|limit| limit.gfci);
-    let mut keys = Vec::new();
-    if gfci {
-        keys.extend(["test-button", "test-reset"]);
-    } else {
-        keys.push("test-none");
-    }
-    keys.extend(match (set.neutral, set.bonding_plug) {
-        (Answer::Known(Neutral::Bonded), _)
-        | (Answer::Known(Neutral::Floating), Answer::Known(true)) => {
-            ["test-bonded", "test-bonded-button"]
-        }
-        (Answer::Known(Neutral::Floating), _) => ["test-floating", "test-floating-button"],
-        _ => ["test-unknown", "test-unknown-button"],
-    });
-    sentences(context, &keys)
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {

@@ -6,6 +6,8 @@ mod card;
 mod cautions;
 mod labels;
 mod plot;
+mod proofs;
+mod volts;
 mod worksheet;
 
 use std::collections::BTreeMap;

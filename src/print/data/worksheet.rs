@@ -4,7 +4,7 @@
 use rust_decimal::Decimal;
 use serde::Serialize;
 
-use super::{Common, Context};
+use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Id};
 use crate::quantity::{Length, Quantity, Ratio, Temperature, Unit};
 use crate::report::Amount;
@@ -34,7 +34,7 @@ pub(super) struct Worksheet {
 }
 
 #[derive(Debug, Serialize)]
-struct Section {
+pub(super) struct Section {
     title: String,
     /// How the figures are worked out.
     formulas: Vec<String>,
@@ -62,10 +62,14 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         protection(context),
         loads(context),
         drops(context),
+        volts::worst(context),
+        volts::longest(context),
         sharing(context),
+        volts::steps(context),
         mend(context),
         energy(context),
         noise(context),
+        proofs::worksheet(context),
         findings(context),
         assumed(context),
     ];
@@ -78,7 +82,7 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
 
 /// A section; its words are `ws-KEY` and, for each column, `ws-KEY-COLUMN`. A column's name that
 /// begins with `#` holds figures; the number is its share of the width.
-fn section(
+pub(super) fn section(
     context: &Context<'_>,
     key: &str,
     formulas: Vec<String>,
@@ -245,6 +249,7 @@ fn limits(context: &Context<'_>) -> Section {
             context.say("ws-limits-long", &[]),
             context.say("ws-limits-short", &[]),
             context.say("ws-limits-watts", &[]),
+            context.say("ws-limits-80", &[]),
         ],
         &[
             EIGHTY_PER_CENT,
@@ -470,7 +475,10 @@ fn sharing(context: &Context<'_>) -> Section {
             context.say(&format!("ws-{}", unplaced.reason), &[]),
         ]);
     }
-    let mut formulas = vec![context.say("ws-sharing-formula", &[])];
+    let mut formulas = vec![
+        context.say("ws-sharing-formula", &[]),
+        context.say("ws-sharing-peak", &[]),
+    ];
     if !sharing.families_complete && !sharing.together.is_empty() {
         formulas.push(context.say("ws-sharing-incomplete", &[]));
     }

@@ -1,0 +1,79 @@
+# Tests of a receptacle, and volts: what they show, and what that proves.
+
+## The card's test steps. $at lists receptacles, or says that it holds for all.
+
+print-test-everywhere = Everywhere
+print-test-find-out = Nobody knows if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
+print-test-reads-correct = { $at }: a plug-in tester must read CORRECT. If not, do not use it.
+print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. This floating-neutral generator is made like that. It proves nothing. Do not try to mend it.
+print-test-reads-broken = { $at }: a plug-in tester reads OPEN GROUND. A ground wire is missing on the way. Do not use it.
+print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is joined and the ground wire is whole. OPEN GROUND: it floats, or a ground wire is broken.
+print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
+print-test-tester-no-way-back = { $at }: the tester’s own button does nothing. Only the TEST button on the GFCI itself counts.
+print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
+print-test-tester-either = { $at }: nobody can tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
+print-test-meter = Only a meter shows that the ground wire is whole: engine off, everything unplugged, ground hole to bare frame, near 0 Ω. Let a licensed electrician do it. Never open anything.
+
+## The worksheet: tests
+
+print-ws-tests = What each test shows here, and what it proves
+print-ws-tests-lamps = Lamps of a tester: hot to neutral, hot to ground, neutral to ground. A lamp that is off may glow weakly.
+print-ws-tests-own = The TEST button on the GFCI itself proves that the GFCI cuts the power. It needs no ground, and says nothing about one.
+print-ws-tests-meter = Meter: engine off, everything unplugged. From the ground hole to the bare frame, and to the neutral hole. First hold the tips together, and take that reading off. This is for a licensed electrician. Never open anything.
+print-ws-tests-time = Longest time a GFCI may take: (20 ÷ mA) to the power of 1.43, in seconds: { $times }.
+# $leak in thousandths of an ampere.
+print-trip-time = { $leak } mA within { $seconds } s
+print-ws-column-lamps = Lamps
+print-ws-column-reads = Tester reads
+print-ws-column-own-button = TEST is at
+print-ws-column-tester-button = Tester’s button
+print-ws-column-ground = Ground to frame
+print-ws-column-joined = Neutral to ground
+print-lamp-lit = on
+print-lamp-dark = off
+print-lamp-either = ?
+print-reads-correct = correct
+print-reads-floating = open ground, because neutral floats
+print-reads-broken = open ground, because no ground wire comes here
+print-reads-either = correct or open ground, nobody knows
+print-button-trips = cuts the power
+print-button-no-way-back = does nothing
+print-button-blind = does nothing: the GFCI is blind to it
+print-button-either = nobody can tell
+print-button-no-protection = no GFCI known
+# $ohms is the most a meter shows there.
+print-meter-ground-here = near 0 Ω
+print-meter-ground-yes = { $ohms } or less
+print-meter-ground-no = not joined
+print-meter-ground-unknown = { $ohms } or less, if there is a ground wire
+print-meter-neutral-yes = joined
+print-meter-neutral-no = not joined
+print-meter-neutral-unknown = tells which neutral it is
+print-proves-reads-correct = CORRECT proves that the ground wire is whole as far as the joint with neutral. It does not show neutral and ground swapped, nor a second joint.
+print-proves-reads-floating = OPEN GROUND on a floating neutral proves nothing: it looks the same with a broken ground wire.
+print-proves-reads-broken = OPEN GROUND where no ground wire comes is a true fault.
+print-proves-reads-either = While nobody knows the neutral: CORRECT proves that it is joined and the ground wire is whole. OPEN GROUND leaves both open.
+print-proves-button-trips = The tester’s button cuts the power: that proves the GFCI, the ground wire and the joint at once.
+print-proves-button-no-way-back = The tester’s button does nothing where its current finds no way back: that proves nothing about the GFCI.
+print-proves-button-blind = The tester’s button does nothing where the joint lies beyond the GFCI: its current comes back through the GFCI. A person’s would too.
+print-proves-button-either = Where nobody knows the joints, a tester’s button that does nothing proves nothing. One that cuts the power proves the GFCI.
+
+## The worksheet: volts
+
+print-ws-volts = What a meter should read at each step
+print-ws-volts-how = Volts = nominal − volts lost with everything on so far. In the moment of starting, starting amps count.
+print-ws-volts-low = The set itself may give a few volts more or less: read it there first. Lower than this, beyond that: stop, and look for a bad plug, a thin cord or too much on.
+print-ws-column-dips = Dips to
+print-ws-column-reads-volts = Then
+print-ws-column-boxes = Boxes then
+print-ws-worst = The most volts lost
+print-ws-worst-how = Of all sets that may run together, with one thing starting at a time.
+print-ws-worst-range = A service of 120 V is held to { $least } to { $most } (range A). That is for utilities. Here it is advice.
+print-ws-worst-running = Running
+print-ws-worst-start = While { $starts } starts
+print-ws-column-beside = With these on
+print-ws-longest = How long each cord might be
+print-ws-longest-how = Longest = volts lost ÷ (amps × ohms for each foot × 2), this cord alone, with the most that may run together on it. Gauges that do not carry these amps are left out.
+print-ws-longest-advice = 3 % and 5 % are advice for the whole way. They are not law.
+print-ws-column-at-3 = For 3 %
+print-ws-column-at-5 = For 5 %

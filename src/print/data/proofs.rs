@@ -1,0 +1,242 @@
+//! What each test of a receptacle shows and proves, in words: a section of the worksheet and the
+//! test steps of the card.
+
+use super::Context;
+use super::worksheet::{Section, section};
+use crate::plan::{Answer, Id};
+use crate::quantity::Current;
+use crate::report::{Button, Continuity, Lamp, Proof, Reads, Sure};
+use crate::tables::gfci;
+use crate::tables::source::{Mark, Source};
+use crate::words::Show;
+
+/// What a tester shows depends on how the set is arranged.
+const TESTER: Source = Source::new(
+    "OSHA letter of interpretation",
+    "",
+    "1993-09-03",
+    Mark::Confirmed,
+);
+/// Ground wires of cord sets are tested with a meter.
+const METER: Source = Source::new("29 CFR", "1926.404(b)(1)(iii)", "", Mark::Confirmed);
+/// Leakage for which the longest time to trip is told: where a GFCI must trip, a wet hand, a short
+/// to ground.
+const LEAKS: [i64; 3] = [6, 30, 264];
+
+fn reads_key(reads: Reads) -> &'static str {
+    match reads {
+        Reads::Correct => "correct",
+        Reads::OpenGroundFloating => "floating",
+        Reads::OpenGroundBroken => "broken",
+        Reads::Either => "either",
+    }
+}
+
+fn button_key(button: Button) -> &'static str {
+    match button {
+        Button::Trips => "trips",
+        Button::NoWayBack => "no-way-back",
+        Button::Blind => "blind",
+        Button::Either => "either",
+        Button::NoProtection => "no-protection",
+    }
+}
+
+fn sure_key(sure: Sure) -> &'static str {
+    match sure {
+        Sure::Yes => "yes",
+        Sure::No => "no",
+        Sure::Unknown => "unknown",
+    }
+}
+
+/// The worksheet's section.
+pub(super) fn worksheet(context: &Context<'_>) -> Section {
+    let proofs = &context.report.figures.tests;
+    let none = || "–".to_owned();
+    let lamp = |lamp: Lamp| {
+        context.say(
+            match lamp {
+                Lamp::Lit => "lamp-lit",
+                Lamp::Dark => "lamp-dark",
+                Lamp::Either => "lamp-either",
+            },
+            &[],
+        )
+    };
+    let say = |key: &str, which: &str| context.say(&format!("{key}-{which}"), &[]);
+    let ground = |proof: &Proof| {
+        let Continuity { whole, ohms } = &proof.continuity;
+        let key = if ohms.amount.is_zero() && *whole == Sure::Yes {
+            "here"
+        } else {
+            sure_key(*whole)
+        };
+        let ohms = context.words.amount(ohms, Show::Exact);
+        context.say(&format!("meter-ground-{key}"), &[("ohms", &ohms)])
+    };
+    let facts: Vec<Vec<String>> = proofs
+        .iter()
+        .map(|proof| {
+            let lamps = proof.lamps;
+            vec![
+                lamps.map_or_else(none, |it| {
+                    [it.hot_neutral, it.hot_ground, it.neutral_ground]
+                        .map(lamp)
+                        .join(" ")
+                }),
+                lamps.map_or_else(none, |it| say("reads", reads_key(it.reads))),
+                proof
+                    .protected_by
+                    .as_ref()
+                    .map_or_else(|| say("button", "no-protection"), Id::to_string),
+                proof
+                    .tester_button
+                    .map_or_else(none, |button| say("button", button_key(button))),
+                ground(proof),
+                proof
+                    .neutral_to_ground
+                    .map_or_else(none, |sure| say("meter-neutral", sure_key(sure))),
+            ]
+        })
+        .collect();
+    // Neighbours of which all is the same stand together.
+    let with_ids: Vec<(&Proof, Vec<String>)> = proofs.iter().zip(facts).collect();
+    let rows = with_ids
+        .chunk_by(|one, other| one.1 == other.1)
+        .map(|group| {
+            let ids: Vec<&str> = group.iter().map(|(proof, _)| proof.at.as_str()).collect();
+            let mut row = vec![ids.join(", ")];
+            row.extend(group[0].1.clone());
+            row
+        })
+        .collect();
+    let mut formulas: Vec<String> = ["ws-tests-lamps", "ws-tests-own", "ws-tests-meter"]
+        .into_iter()
+        .map(|key| context.say(key, &[]))
+        .collect();
+    formulas.extend(proved(context, proofs));
+    formulas.push(context.say("ws-tests-time", &[("times", &times(context))]));
+    section(
+        context,
+        "tests",
+        formulas,
+        &[TESTER, METER, gfci::CURVE, Source::common_practice()],
+        &[
+            ("at", 3),
+            ("lamps", 3),
+            ("reads", 4),
+            ("own-button", 3),
+            ("tester-button", 4),
+            ("ground", 4),
+            ("joined", 3),
+        ],
+        rows,
+    )
+}
+
+/// What each result that this set-up gives proves, each told once.
+fn proved(context: &Context<'_>, proofs: &[Proof]) -> Vec<String> {
+    let mut keys: Vec<String> = Vec::new();
+    let mut tell = |key: String| {
+        if !keys.contains(&key) {
+            keys.push(key);
+        }
+    };
+    for lamps in proofs.iter().filter_map(|proof| proof.lamps) {
+        tell(format!("proves-reads-{}", reads_key(lamps.reads)));
+    }
+    for button in proofs.iter().filter_map(|proof| proof.tester_button) {
+        if button != Button::NoProtection {
+            tell(format!("proves-button-{}", button_key(button)));
+        }
+    }
+    keys.iter().map(|key| context.say(key, &[])).collect()
+}
+
+/// "6 mA within 5.6 s" and so on.
+fn times(context: &Context<'_>) -> String {
+    let times: Vec<String> = LEAKS
+        .into_iter()
+        .filter_map(|leak| {
+            let micros = gfci::longest_trip_micros(Current::from_milliamps(leak))?;
+            // To the millisecond, up.
+            let seconds = rust_decimal::Decimal::from(micros.div_ceil(1_000));
+            let seconds = (seconds / rust_decimal::Decimal::ONE_THOUSAND).normalize();
+            Some(context.say(
+                "trip-time",
+                &[
+                    ("leak", &leak.to_string()),
+                    ("seconds", &seconds.to_string()),
+                ],
+            ))
+        })
+        .collect();
+    context
+        .words
+        .list(&times.iter().map(String::as_str).collect::<Vec<_>>())
+}
+
+/// The card's test steps.
+pub(super) fn card(context: &Context<'_>) -> Vec<String> {
+    let proofs = &context.report.figures.tests;
+    let say = |key: &str| context.say(key, &[]);
+    let mut steps = if context.report.figures.limits.iter().any(|limit| limit.gfci) {
+        vec![say("test-button"), say("test-reset")]
+    } else {
+        vec![say("test-none")]
+    };
+    let set = &context.plan.generator;
+    let plug = set.bonding_plug == Answer::Known(true);
+    if !set.neutral.is_known() && !plug {
+        steps.push(say("test-find-out"));
+    }
+    let testers: Vec<&Proof> = proofs.iter().filter(|it| it.lamps.is_some()).collect();
+    steps.extend(grouped(context, &testers, |proof| {
+        let reads = proof.lamps.map_or(Reads::Either, |lamps| lamps.reads);
+        format!("test-reads-{}", reads_key(reads))
+    }));
+    let protected: Vec<&Proof> = testers
+        .iter()
+        .copied()
+        .filter(|proof| proof.protected_by.is_some())
+        .collect();
+    steps.extend(grouped(context, &protected, |proof| {
+        let button = proof.tester_button.unwrap_or(Button::Either);
+        format!("test-tester-{}", button_key(button))
+    }));
+    // Where a tester cannot prove the ground wire, only a meter can.
+    let unproved = |proof: &&Proof| {
+        proof
+            .lamps
+            .is_some_and(|lamps| matches!(lamps.reads, Reads::OpenGroundFloating | Reads::Either))
+    };
+    if proofs.iter().any(|proof| unproved(&proof)) {
+        steps.push(say("test-meter"));
+    }
+    steps
+}
+
+/// One sentence for each key, with the receptacles it holds for; "everywhere" where it is all.
+fn grouped(context: &Context<'_>, of: &[&Proof], key: impl Fn(&Proof) -> String) -> Vec<String> {
+    let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
+    for proof in of {
+        let (key, id) = (key(proof), proof.at.as_str());
+        match groups.iter_mut().find(|(known, _)| *known == key) {
+            Some((_, ids)) => ids.push(id),
+            None => groups.push((key, vec![id])),
+        }
+    }
+    let all = groups.len() == 1;
+    groups
+        .into_iter()
+        .map(|(key, ids)| {
+            let at = if all {
+                context.say("test-everywhere", &[])
+            } else {
+                context.words.list(&ids)
+            };
+            context.say(&key, &[("at", &at)])
+        })
+        .collect()
+}

@@ -1,0 +1,178 @@
+//! Volts on paper: what a meter should read at each step, the worst of them, and how long each cord
+//! might be.
+
+use super::Context;
+use super::worksheet::{Section, section};
+use crate::plan::Id;
+use crate::quantity::Wire;
+use crate::report::{Amount, Longest, StepVolts, Worst};
+use crate::tables::copper::COPPER;
+use crate::tables::volts::RANGE_A;
+use crate::words::Show;
+
+/// What a meter reads at least.
+fn least(context: &Context<'_>, volts: &Amount) -> String {
+    context.words.amount(volts, Show::Capacity)
+}
+
+/// The worksheet's section on each step of switching on.
+pub(super) fn steps(context: &Context<'_>) -> Section {
+    let rows = context.report.figures.volts.steps.iter().map(|step| {
+        let boxes: Vec<String> = step
+            .boxes
+            .iter()
+            .map(|reading| format!("{} {}", reading.at, least(context, &reading.volts)))
+            .collect();
+        vec![
+            context.load_name(&step.load),
+            step.receptacle.to_string(),
+            least(context, &step.dips_to),
+            least(context, &step.volts),
+            boxes.join(", "),
+        ]
+    });
+    section(
+        context,
+        "volts",
+        vec![
+            context.say("ws-volts-how", &[]),
+            context.say("ws-volts-low", &[]),
+        ],
+        &[COPPER.awg_source],
+        &[
+            ("load", 4),
+            ("at", 3),
+            ("#dips", 2),
+            ("#reads-volts", 2),
+            ("boxes", 4),
+        ],
+        rows.collect(),
+    )
+}
+
+/// The worksheet's section on the worst.
+pub(super) fn worst(context: &Context<'_>) -> Section {
+    let volts = &context.report.figures.volts;
+    let row = |key: &str, worst: &Worst| {
+        let starts = worst
+            .starting
+            .as_ref()
+            .map_or_else(String::new, |id| context.load_name(id));
+        let running: Vec<&Id> = worst
+            .running
+            .iter()
+            .filter(|id| Some(*id) != worst.starting.as_ref())
+            .collect();
+        vec![
+            context.say(key, &[("starts", &starts)]),
+            context.load_names(running).join(", "),
+            worst.receptacle.to_string(),
+            context.words.amount(&worst.lost, Show::Demand),
+            context.words.amount(&worst.percent, Show::Demand),
+            least(context, &worst.left),
+        ]
+    };
+    let rows = [
+        ("ws-worst-running", &volts.worst_running),
+        ("ws-worst-start", &volts.worst_start),
+    ];
+    let rows = rows
+        .into_iter()
+        .filter_map(|(key, worst)| Some(row(key, worst.as_ref()?)))
+        .collect();
+    let range = |amount: &Option<Amount>| {
+        amount
+            .as_ref()
+            .map_or_else(String::new, |it| context.words.amount(it, Show::Exact))
+    };
+    section(
+        context,
+        "worst",
+        vec![
+            context.say("ws-worst-how", &[]),
+            context.say(
+                "ws-worst-range",
+                &[
+                    ("least", &range(&volts.service_least)),
+                    ("most", &range(&volts.service_most)),
+                ],
+            ),
+        ],
+        &[RANGE_A],
+        &[
+            ("what", 3),
+            ("beside", 5),
+            ("at", 3),
+            ("#lost", 2),
+            ("#lost-percent", 2),
+            ("#left", 2),
+        ],
+        rows,
+    )
+}
+
+/// Gauges that cords are sold in, thinnest first; the report has others too.
+const SOLD: [Wire; 5] = [
+    Wire::Awg(16),
+    Wire::Awg(14),
+    Wire::Awg(12),
+    Wire::Awg(10),
+    Wire::Awg(8),
+];
+
+/// The worksheet's section on how long each cord might be: a row for each gauge that carries what
+/// passes the cord.
+pub(super) fn longest(context: &Context<'_>) -> Section {
+    let long = |amount: &Amount| context.words.amount(amount, Show::Capacity);
+    let row = |of: &Longest| {
+        vec![
+            of.cord.to_string(),
+            context.words.amount(&of.amps, Show::Demand),
+            of.wire.clone(),
+            long(&of.for_3_percent),
+            long(&of.for_5_percent),
+        ]
+    };
+    let longest = context.report.figures.volts.longest.iter();
+    section(
+        context,
+        "longest",
+        vec![
+            context.say("ws-longest-how", &[]),
+            context.say("ws-longest-advice", &[]),
+        ],
+        &[crate::rules::DROP_ADVICE, COPPER.awg_source],
+        &[
+            ("cord", 3),
+            ("#amps", 2),
+            ("wire", 2),
+            ("#at-3", 2),
+            ("#at-5", 2),
+        ],
+        longest
+            .filter(|of| of.carries && SOLD.iter().any(|wire| wire.to_string() == of.wire))
+            .map(row)
+            .collect(),
+    )
+}
+
+/// What a plug-in meter should read when this load of the card's start order is on: at the box it
+/// hangs on; where there is no box at all, at its receptacle. The worksheet has every place.
+pub(super) fn reading(context: &Context<'_>, load: &Id) -> Option<String> {
+    let steps = &context.report.figures.volts.steps;
+    let step: &StepVolts = steps.iter().find(|step| step.load == *load)?;
+    let path = &context.limit(&step.receptacle)?.path;
+    let on_the_way = step
+        .boxes
+        .iter()
+        .rfind(|reading| path.contains(&reading.at));
+    let (at, volts) = match on_the_way {
+        Some(reading) => (&reading.at, &reading.volts),
+        None if context.plan.boxes.is_empty() => (&step.receptacle, &step.volts),
+        None => return None,
+    };
+    Some(context.say(
+        "start-meter",
+        &[("at", at.as_str()), ("volts", &least(context, volts))],
+    ))
+}

@@ -10,8 +10,8 @@
 //! the ground wire and every metal skin carry ordinary current, and a GFCI trips or is blinded.
 //!
 //! ## The arithmetic
-//! None. With a building in the plan, or nobody sure, it is a warning beside the danger of rule
-//! SHOCK003. With a load that plugs into a camper's configuration (TT-30, 14-50, L5-30, L14-30) it
+//! None. A plug of which nobody knows counts as one. With a building in the plan, or nobody sure, it
+//! is a warning beside the danger of rule SHOCK003. With a load that plugs into a camper's configuration (TT-30, 14-50, L5-30, L14-30) it
 //! is a notice.
 //!
 //! ## What to do
@@ -38,6 +38,10 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[
+            ("bonding_plug = false", "bonding_plug = \"unknown\""),
+            ("feeds_building = false", "feeds_building = true"),
+        ],
+        &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = true"),
             ("feeds_building = false", "feeds_building = \"unknown\""),
@@ -51,6 +55,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
+        &[("feeds_building = false", "feeds_building = true"), ("bonding_plug = false", "")],
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = true"),
@@ -60,7 +65,11 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let plan = facts.plan;
-    if plan.generator.bonding_plug != Answer::Known(true) {
+    // Silence means that there is none: whoever put one in knows of it.
+    if !matches!(
+        plan.generator.bonding_plug,
+        Answer::Known(true) | Answer::Unknown
+    ) {
         return;
     }
     if matches!(

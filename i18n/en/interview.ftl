@@ -1,5 +1,9 @@
 # The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
 # read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
+#
+# What people type is read alike in every language: units (W, ft, m, hp), "58 dBA, 23 ft" without
+# "at", "22:00-06:00", "1/2 hp G" without "code"; a comma may be the decimal sign. In examples use
+# those. `typed-` words and `pick-yes.also` are the reader's own; the English ones always work too.
 
 progress = { $number } of about { $total }: { $part }
 part-asked-generator = the generator
@@ -331,12 +335,15 @@ ask-site-sleepers = How far is the generator from sleeping people?
 
 ask-site-stands = What is over and round the generator?
     .why = Exhaust must get away, and rain must stay out.
-    .help = Think of where it will run in the rain, too. A tent with an open door, a porch and an open garage count as inside: people have died in all of them. A tarp on the set, or an awning over it, is covered.
+    .help =
+        Think of where it will run in the rain, too.
+        In the open: nothing over it, and 4 ft (1.2 m) clear all round. Under a roof: a roof or canopy well above it, open on all sides.
+        A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the set, an awning over it, or a wall close to it is covered.
     .row = Generator stands
-pick-site-stands-open = In the open: nothing over it, 4 ft (1.2 m) clear all round
-pick-site-stands-roof = Under a roof or canopy well above it, open on all sides
-pick-site-stands-covered = Under a tarp, cover or awning, or close to a wall
-pick-site-stands-enclosed = In a tent, porch, vehicle, trailer, shed, garage or box
+pick-site-stands-open = In the open, 4 ft clear all round
+pick-site-stands-roof = Under a high roof, open all round
+pick-site-stands-covered = Under a tarp or awning, or by a wall
+pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 
 # Safety.
 ask-site-alarm = A carbon monoxide alarm where people sleep?

@@ -9,7 +9,8 @@
 use std::io::BufRead;
 
 use super::form::hides;
-use super::{Input, PromptError, Prompter, Row, Shape, View, typed};
+use super::view::typed;
+use super::{Input, PromptError, Prompter, Row, Shape, View};
 use crate::words::Words;
 
 /// The longest list that is read out whole.

@@ -7,7 +7,8 @@ use crossterm::event::{Event, KeyCode, KeyModifiers};
 use inquire::ui::{RenderConfig, StyleSheet, Styled};
 use inquire::{InquireError, Select, Text};
 
-use super::{Input, PromptError, Prompter, Row, Shape, View, typed};
+use super::view::typed;
+use super::{Input, PromptError, Prompter, Row, Shape, View};
 
 /// The narrowest and widest text. Wider lines are hard to read.
 const COLUMNS: std::ops::RangeInclusive<usize> = 20..=76;

@@ -1,0 +1,302 @@
+//! The review page: the whole plan on one screen, and a page for each of its parts.
+
+use std::collections::BTreeSet;
+
+use super::{Cursor, Kind, Machine, Place, Question, load_label, part_key};
+use crate::interview::draft::Said;
+use crate::interview::form::Reject;
+use crate::interview::steps::{self, Ask, Group, Item, Label, Suggestion, Takes};
+use crate::interview::{Input, build, live, parts};
+
+impl Machine {
+    /// The keys of the parts that have a line on the review page.
+    pub(super) fn parts(&self) -> Vec<String> {
+        let draft = &self.draft;
+        let mut parts = vec!["generator".to_owned()];
+        parts.extend(parts::outlets(draft).map(|n| format!("outlet.{n}")));
+        parts.push("outlets".into());
+        parts.extend(parts::loads(draft).map(|n| format!("load.{n}")));
+        parts.push("site".into());
+        parts.push("fuel".into());
+        for n in parts::gear(draft) {
+            parts.push(format!("gear.{n}"));
+            if parts::is_box(draft, n) {
+                parts.extend(parts::outs(draft, n).map(|m| format!("gear.{n}.out.{m}")));
+            }
+        }
+        parts
+    }
+
+    /// The questions about one part.
+    fn of_part(&self, part: &str) -> Vec<Place> {
+        let mut all = self.places();
+        all.retain(|place| part_key(place.step.group, place.at) == part);
+        all
+    }
+
+    pub(super) fn page(&self, total: usize) -> Question {
+        let (key, id, about, rows) = if self.cursor == Cursor::Part("add".into()) {
+            let rows = [
+                ("back", "pick-review-back"),
+                ("add outlet", "pick-review-add-outlet"),
+                ("add load", "pick-review-add-load"),
+                ("add gear", "pick-review-add-gear"),
+            ];
+            let rows = rows.map(|(value, word)| plain_item(value, word)).into();
+            ("add".into(), "review-add", None, rows)
+        } else if let Cursor::Part(part) = &self.cursor {
+            let mut rows: Vec<Item> = self
+                .of_part(part)
+                .iter()
+                .map(|place| Item {
+                    value: place.key(),
+                    label: Label::Row(
+                        Box::new(Label::word(format!("ask-{}.row", place.step.id))),
+                        vec![self.shown(place)],
+                    ),
+                    also: None,
+                })
+                .collect();
+            rows.insert(0, plain_item("back", "pick-review-back"));
+            (part.clone(), "review-part", Some(self.title(part)), rows)
+        } else {
+            let mut rows = vec![plain_item("check", "pick-review-check")];
+            let assumed = self.assumed();
+            for part in self.parts() {
+                let mut line = self.line(&part);
+                if assumed.contains(&part) {
+                    line.label = Label::Marked(Box::new(line.label));
+                }
+                rows.push(line);
+            }
+            rows.push(plain_item("add", "pick-review-add"));
+            ("review".into(), "review", None, rows)
+        };
+        Question {
+            key,
+            id,
+            group: Group::Generator,
+            about,
+            kind: Kind::Page(rows),
+            default: Suggestion::Said(Said::is(if id == "review" { "check" } else { "back" })),
+            answered: false,
+            unknown: false,
+            none: false,
+            number: total,
+            total,
+        }
+    }
+
+    /// The lines of the review page that hold something taken for the unsafe case.
+    fn assumed(&self) -> BTreeSet<String> {
+        let draft = &self.draft;
+        let plan = build::plan(draft, &|key| key.to_owned());
+        let line_of = |id: &str| {
+            let named = |key: &String| key.strip_suffix(".name").map(str::to_owned);
+            let part = parts::part_ids(draft)
+                .into_iter()
+                .find(|(_, other)| other == id)
+                .and_then(|(key, _)| named(&key));
+            let out = parts::places(draft)
+                .into_iter()
+                .find_map(|place| match place {
+                    parts::Place::Out(n, m, _) if place.id(draft) == id => {
+                        Some(format!("gear.{n}.out.{m}"))
+                    }
+                    _ => None,
+                });
+            let load = || {
+                let loads = parts::load_ids(draft);
+                let found = loads.into_iter().find(|(_, other)| other == id);
+                found.map(|(n, _)| format!("load.{n}"))
+            };
+            out.or(part).or_else(load)
+        };
+        live::assumed(&crate::report::judge(&plan), line_of)
+    }
+
+    fn title(&self, part: &str) -> Label {
+        let draft = &self.draft;
+        let number = |prefix: &str| part.strip_prefix(prefix).and_then(|n| n.parse::<u8>().ok());
+        if let Some(n) = number("outlet.") {
+            Label::Plain(parts::outlet_id(draft, n))
+        } else if let Some(n) = number("load.") {
+            load_label(draft, n)
+        } else if let Some(n) = number("gear.") {
+            Label::Plain(parts::gear_id(draft, n))
+        } else if part.starts_with("gear.") {
+            let n = part
+                .split('.')
+                .nth(1)
+                .and_then(|n| n.parse().ok())
+                .unwrap_or(0);
+            Label::Word("part-out".into(), vec![("box", parts::gear_id(draft, n))])
+        } else {
+            Label::word(format!("part-{part}"))
+        }
+    }
+
+    /// One line of the review page: what matters most about the part, and how much is not known.
+    fn line(&self, part: &str) -> Item {
+        let mut shown = Vec::new();
+        let mut open = 0_usize;
+        let asked = part != "fuel" || self.draft.text("fuel.more") == Some("yes");
+        for place in self.of_part(part).into_iter().filter(|_| asked) {
+            let said = self.draft.get(&place.key());
+            if matches!(said, Some(Said::Unknown)) {
+                open += 1;
+            }
+            let telling = matches!(
+                place.step.id,
+                "generator-name"
+                    | "generator-rated"
+                    | "generator-voltage"
+                    | "outlet-face"
+                    | "outlet-breaker"
+                    | "generator-fuel"
+                    | "generator-tank"
+                    | "generator-noise"
+                    | "outlets-gfci"
+                    | "outlets-odd"
+                    | "load-draw"
+                    | "load-count"
+                    | "site-name"
+                    | "site-ground"
+                    | "site-sleepers"
+                    | "gear-what"
+                    | "gear-jacket"
+                    | "gear-length"
+                    | "gear-from"
+                    | "out-face"
+                    | "out-count"
+                    | "out-breaker"
+            );
+            let text = said.and_then(Said::text);
+            let dull = match place.step.id {
+                "load-count" | "out-count" => text.unwrap_or("1") == "1",
+                "outlets-odd" => text == Some("no"),
+                _ => false,
+            };
+            if telling && !dull && !matches!(said, Some(Said::Unknown)) {
+                let label = self.shown(&place);
+                shown.push(match (place.step.id, text) {
+                    ("load-count" | "out-count", Some(count)) => {
+                        Label::Word("shown-times".into(), vec![("count", count.to_owned())])
+                    }
+                    _ => label,
+                });
+            }
+        }
+        if open > 0 {
+            // First, where a narrow screen does not cut it.
+            let count = vec![("count", open.to_string())];
+            shown.insert(0, Label::Word("shown-open".into(), count));
+        }
+        if shown.is_empty() {
+            shown.push(Label::word("shown-open-one"));
+        }
+        Item {
+            value: part.to_owned(),
+            label: Label::Row(Box::new(self.title(part)), shown),
+            also: None,
+        }
+    }
+
+    /// The answer to a question as a reader sees it.
+    fn shown(&self, place: &Place) -> Label {
+        let said = self.draft.get(&place.key()).cloned();
+        let said = said.filter(|said| self.check(place, said).is_ok());
+        let suggested = || match (place.ask, self.suggestion(place)) {
+            // What only the review page asks holds its suggestion until then.
+            (Ask::Later, Suggestion::Said(said)) => Some(said),
+            (Ask::Later, Suggestion::Word(word)) => Some(Said::Is(format!("@{word}"))),
+            _ => None,
+        };
+        match said.or_else(suggested) {
+            None => Label::word("shown-open-one"),
+            Some(Said::Unknown) => Label::word("shown-unknown"),
+            Some(Said::None) => Label::word(format!("pick-{}-none", place.step.id)),
+            Some(Said::Is(text)) => match place.step.takes {
+                Takes::YesNo => Label::word(format!("pick-{text}")),
+                Takes::Pick(_) if text.ends_with('R') || text.ends_with('P') => Label::Plain(text),
+                Takes::Pick(_) if place.step.id == "load-what" && text != "own" => {
+                    Label::word(format!("appliance-{text}"))
+                }
+                Takes::Pick(items) => items(&self.draft, place.at)
+                    .into_iter()
+                    .find(|item| item.value == text)
+                    .map_or(Label::Plain(text), |item| match item.label {
+                        Label::Place(id, _) => Label::Word("shown-in".into(), vec![("place", id)]),
+                        label => label,
+                    }),
+                Takes::Typed(form) => match text.strip_prefix('@') {
+                    Some(word) => Label::word(word),
+                    None if form.has_numbers() => Label::Numbers(text),
+                    None => Label::Plain(text),
+                },
+            },
+        }
+    }
+
+    pub(super) fn pick_line(&mut self, input: Input) -> Result<(), Reject> {
+        let page = self.question();
+        let value = match input {
+            Input::Answer(text) if !text.trim().is_empty() => text.trim().to_owned(),
+            Input::Answer(_) | Input::Skip => match page.default {
+                Suggestion::Said(Said::Is(value)) => value,
+                _ => return Err(Reject::new("choice")),
+            },
+            _ => return Err(Reject::new("no-unknown")),
+        };
+        let Kind::Page(rows) = page.kind else {
+            return Err(Reject::new("choice"));
+        };
+        if !rows.iter().any(|row| row.value == value) {
+            return Err(Reject::new("choice"));
+        }
+        self.cursor = match value.as_str() {
+            "add" => Cursor::Part("add".into()),
+            // Not told yet: its questions come in a row.
+            "fuel" if self.draft.text("fuel.more") != Some("yes") => {
+                self.draft
+                    .answers
+                    .insert("fuel.more".into(), Said::is("yes"));
+                Cursor::Front
+            }
+            "check" => {
+                self.over = true;
+                Cursor::Front
+            }
+            "back" => Cursor::Front,
+            "add outlet" => self.add("outlet", "face", steps::MOST_OUTLETS)?,
+            "add load" => self.add("load", "what", steps::MOST_LOADS)?,
+            "add gear" => self.add("gear", "what", steps::MOST_GEAR)?,
+            part if page.id == "review" => Cursor::Part(part.to_owned()),
+            question => Cursor::At {
+                key: question.to_owned(),
+                from_page: Some(page.key),
+            },
+        };
+        Ok(())
+    }
+
+    /// To the question that names one part more.
+    fn add(&mut self, list: &str, field: &str, most: u8) -> Result<Cursor, Reject> {
+        let end = self
+            .end_of(list, field, most)
+            .ok_or_else(|| Reject::new("full"))?;
+        self.forget_after(list, field, end + 1, most);
+        Ok(Cursor::At {
+            key: format!("{list}.{end}.{field}"),
+            from_page: Some("review".into()),
+        })
+    }
+}
+
+fn plain_item(value: &str, word: &str) -> Item {
+    Item {
+        value: value.to_owned(),
+        label: Label::word(word),
+        also: None,
+    }
+}

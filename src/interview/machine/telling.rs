@@ -1,0 +1,133 @@
+//! What is told between questions: dangers, what is taken for an unknown answer, what is left.
+
+use super::{Machine, Note, Place};
+use crate::interview::steps::Group;
+use crate::interview::{build, form, live, parts};
+use crate::quantity::Power;
+use crate::report::{Assumption, Finding};
+
+impl Machine {
+    /// The dangers that are certain from the answers so far.
+    pub(in crate::interview) fn dangers(&self) -> Vec<Finding> {
+        let draft = &self.draft;
+        let loads = parts::load_ids(draft);
+        let unfinished = self
+            .flow()
+            .iter()
+            .filter(|place| !self.is_answered(place))
+            // What is not named yet is no part.
+            .filter(|place| place.step.field != "what")
+            .filter_map(|place| match place.step.group {
+                Group::Gear | Group::Out => Some(parts::gear_id(draft, place.at.n)),
+                Group::Load => loads
+                    .iter()
+                    .find(|(n, _)| *n == place.at.n)
+                    .map(|(_, id)| id.clone()),
+                _ => None,
+            })
+            .collect();
+        live::dangers(draft, &unfinished)
+    }
+
+    /// What the plan takes for the answer to this question, which nobody knows.
+    pub(in crate::interview) fn taken(&self, key: &str) -> Option<Assumption> {
+        let draft = &self.draft;
+        let place = self.places().into_iter().find(|place| place.key() == key)?;
+        let n = place.at.n;
+        let of = match place.step.group {
+            Group::Generator | Group::Fuel => "generator".to_owned(),
+            Group::Site => "site".into(),
+            Group::Outlets => {
+                let first = parts::outlets(draft).next()?;
+                format!("generator.outlet.{}", parts::outlet_id(draft, first))
+            }
+            Group::Outlet => format!("generator.outlet.{}", parts::outlet_id(draft, n)),
+            Group::Load => {
+                let ids = parts::load_ids(draft);
+                let (_, id) = ids.into_iter().find(|(other, _)| *other == n)?;
+                format!("load.{id}")
+            }
+            Group::Gear if parts::is_box(draft, n) => format!("box.{}", parts::gear_id(draft, n)),
+            Group::Gear => format!("cord.{}", parts::gear_id(draft, n)),
+            Group::Out => {
+                let out = parts::Place::Out(n, place.at.m, 1).id(draft);
+                format!("box.{}.outlet.{out}", parts::gear_id(draft, n))
+            }
+        };
+        let field = match (place.step.group, place.step.field) {
+            (Group::Site, "sleepers") => "sleepers_at",
+            (Group::Site, "alarm") => "co_alarm",
+            (Group::Site, "building") => "feeds_building",
+            (_, "draw") => "running",
+            (_, "factor") => "power_factor",
+            (_, "jacket") => "wire",
+            (_, field) => field,
+        };
+        let field = format!("{of}.{field}");
+        let plan = build::plan(draft, &|key| key.to_owned());
+        let assumed = crate::report::build(&plan).figures.assumed;
+        assumed.into_iter().find(|taken| taken.field == field)
+    }
+
+    /// What the set has left once this is named, in watts as they stand: the rules will count
+    /// starting and power factor too.
+    pub(super) fn note(&self, place: &Place) -> Option<Note> {
+        let draft = &self.draft;
+        if place.step.group != Group::Load {
+            return None;
+        }
+        let named = match place.step.field {
+            "what" => {
+                draft.text(&place.key()) != Some("done") && draft.text(&place.key()) != Some("own")
+            }
+            "draw" | "count" | "starting" => true,
+            _ => false,
+        };
+        if !named {
+            return None;
+        }
+        let this = build::load_watts(draft, place.at.n)?;
+        let all: Power = parts::loads(draft)
+            .filter_map(|n| build::load_watts(draft, n))
+            .sum();
+        let watts = |power: Power| (power.milliwatts() + 999).div_euclid(1000).to_string();
+        let rated = draft.text("generator.rated");
+        let Some(rated) = rated.and_then(|text| form::quantity::<Power>(text).ok()) else {
+            return Some(Note {
+                key: "load-named",
+                values: vec![("all", watts(all))],
+            });
+        };
+        let values = vec![
+            ("this", watts(this)),
+            ("all", watts(all)),
+            ("rated", rated.milliwatts().div_euclid(1000).to_string()),
+            (
+                "left",
+                (rated.milliwatts() - all.milliwatts())
+                    .div_euclid(1000)
+                    .to_string(),
+            ),
+        ];
+        let peak = draft
+            .text("generator.peak")
+            .and_then(|text| form::quantity(text).ok())
+            .map_or(rated, |peak: Power| peak.max(rated));
+        let starting = build::load_starting(draft, place.at.n).filter(|power| *power > peak);
+        if let Some(starting) = starting.filter(|_| this <= rated) {
+            let values = vec![("starting", watts(starting)), ("peak", watts(peak))];
+            return Some(Note {
+                key: "load-cannot-start",
+                values,
+            });
+        }
+        let key = if this > rated {
+            "load-too-large"
+        } else if all > rated {
+            "load-turns"
+        } else {
+            "load-left"
+        };
+        Some(Note { key, values })
+    }
+}

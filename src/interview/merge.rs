@@ -1,0 +1,144 @@
+//! What was changed in a plan, put back into its file: comments, order and everything else stay as
+//! they are. Tested with [`super::reopen`].
+
+use toml::{Table, Value};
+use toml_edit::{ArrayOfTables, DocumentMut, Item};
+
+use crate::plan::{self, Plan};
+
+/// The file with what has changed between two states of the answers: everything else, comments
+/// and order too, stays as it is. `None` if the text is no TOML.
+#[must_use]
+pub fn merge(original: &str, before: &Plan, after: &Plan) -> Option<String> {
+    let mut document: DocumentMut = original.parse().ok()?;
+    let before: Table = toml::from_str(&plan::write(before)).ok()?;
+    let after: Table = toml::from_str(&plan::write(after)).ok()?;
+    merge_table(document.as_table_mut(), &before, &after);
+    Some(document.to_string())
+}
+
+fn merge_table(target: &mut toml_edit::Table, before: &Table, after: &Table) {
+    for key in before.keys().filter(|key| !after.contains_key(*key)) {
+        target.remove(key);
+    }
+    for (key, new) in after {
+        let old = before.get(key);
+        if old == Some(new) {
+            continue;
+        }
+        let empty = Table::new();
+        match (new, target.get_mut(key)) {
+            (Value::Table(new), Some(Item::Table(inner))) => {
+                let old = old.and_then(Value::as_table).unwrap_or(&empty);
+                merge_table(inner, old, new);
+            }
+            (Value::Array(new), Some(Item::ArrayOfTables(inner))) => {
+                let old = old.and_then(Value::as_array).map_or(&[][..], Vec::as_slice);
+                merge_list(inner, old, new);
+            }
+            (_, Some(Item::Value(there))) => {
+                let mut value = value_of(new);
+                *value.decor_mut() = there.decor().clone();
+                *there = value;
+            }
+            (_, _) => {
+                target.insert(key, item_of(key, new));
+            }
+        }
+    }
+}
+
+fn id_of(value: &Value) -> Option<&str> {
+    value.get("id").and_then(Value::as_str)
+}
+
+fn merge_list(target: &mut ArrayOfTables, before: &[Value], after: &[Value]) {
+    let has = |all: &[Value], id: Option<&str>| all.iter().any(|other| id_of(other) == id);
+    // Of as many parts as before, one that is in the place of another has been renamed.
+    let same_count = before.len() == after.len();
+    let renamed: Vec<(&Value, &Value)> = before
+        .iter()
+        .zip(after)
+        .filter(|(old, new)| same_count && !has(after, id_of(old)) && !has(before, id_of(new)))
+        .collect();
+    let at = |target: &ArrayOfTables, id: &str| {
+        target
+            .iter()
+            .position(|table| table.get("id").and_then(Item::as_str) == Some(id))
+    };
+    let empty = Table::new();
+    for old in before {
+        let Some(id) = id_of(old) else { continue };
+        let new_name = renamed.iter().find(|(one, _)| id_of(one) == Some(id));
+        let new = new_name
+            .map(|(_, new)| *new)
+            .or_else(|| after.iter().find(|new| id_of(new) == Some(id)));
+        let Some(place) = at(target, id) else {
+            continue;
+        };
+        match (new, target.get_mut(place)) {
+            (None, _) => drop(target.remove(place)),
+            (Some(new), Some(table)) => merge_table(
+                table,
+                old.as_table().unwrap_or(&empty),
+                new.as_table().unwrap_or(&empty),
+            ),
+            (Some(_), None) => {}
+        }
+    }
+    for new in after {
+        let known = has(before, id_of(new)) || renamed.iter().any(|(_, one)| one == &new);
+        if let (false, Some(table)) = (known, new.as_table()) {
+            target.push(table_of(table));
+        }
+    }
+}
+
+/// A table without places in a file, so that it comes after what is there.
+fn table_of(from: &Table) -> toml_edit::Table {
+    let mut table = toml_edit::Table::new();
+    table.decor_mut().set_prefix("\n");
+    // As people write them: first what it is called.
+    let rank = |key: &str| match key {
+        "id" => 0,
+        "name" => 1,
+        _ => 2,
+    };
+    let mut entries: Vec<(&String, &Value)> = from.iter().collect();
+    entries.sort_by_key(|(key, _)| rank(key));
+    for (key, value) in entries {
+        table.insert(key, item_of(key, value));
+    }
+    table
+}
+
+fn item_of(key: &str, value: &Value) -> Item {
+    match value {
+        Value::Table(inner) if matches!(key, "site" | "generator") => Item::Table(table_of(inner)),
+        Value::Array(all) if matches!(key, "outlet" | "cord" | "box" | "load") => {
+            let mut tables = ArrayOfTables::new();
+            for table in all.iter().filter_map(Value::as_table) {
+                tables.push(table_of(table));
+            }
+            Item::ArrayOfTables(tables)
+        }
+        value => Item::Value(value_of(value)),
+    }
+}
+
+fn value_of(value: &Value) -> toml_edit::Value {
+    match value {
+        Value::String(text) => text.as_str().into(),
+        Value::Integer(number) => (*number).into(),
+        Value::Float(number) => (*number).into(),
+        Value::Boolean(yes) => (*yes).into(),
+        Value::Datetime(time) => time.to_string().into(),
+        Value::Array(all) => toml_edit::Value::Array(all.iter().map(value_of).collect()),
+        Value::Table(table) => toml_edit::Value::InlineTable(
+            table
+                .iter()
+                .map(|(key, value)| (key.clone(), value_of(value)))
+                .collect(),
+        ),
+    }
+}

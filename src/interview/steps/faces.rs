@@ -1,0 +1,76 @@
+//! A shape and the breaker that belongs to it, as one answer.
+
+use super::{Item, Label, Suggestion, said};
+use crate::interview::draft::{Draft, Said};
+use crate::quantity::Quantity;
+use crate::tables::shape::{Circuit, Configuration, Receptacle};
+
+fn shapes(two_legs: bool) -> impl Iterator<Item = Receptacle> {
+    Configuration::ALL
+        .into_iter()
+        // Nobody builds a set with a receptacle that has no ground.
+        .filter(|c| c.grounded())
+        .filter(move |c| two_legs || c.circuit() == Circuit::OneLeg)
+        .map(Receptacle)
+}
+
+/// Each shape with the breaker that belongs to it, then each with another number: so that the
+/// usual case is one answer and the other is not forgotten.
+pub(super) fn shape_items(two_legs: bool) -> Vec<Item> {
+    let row = |shape: Receptacle, value: String, word: &str| {
+        Item::new(
+            value,
+            Label::Word(
+                word.into(),
+                vec![
+                    ("shape", format!("@face-{shape}")),
+                    ("code", shape.to_string()),
+                    ("amps", shape.0.rating().amount().to_string()),
+                ],
+            ),
+        )
+    };
+    let usual = shapes(two_legs).map(|shape| row(shape, with_breaker(shape), "pick-face-usual"));
+    let other = shapes(two_legs).map(|shape| row(shape, shape.to_string(), "pick-face-other"));
+    usual.chain(other).collect()
+}
+
+/// A shape and the breaker that belongs to it, as one answer.
+fn with_breaker(shape: Receptacle) -> String {
+    format!("{shape} {}", usual_breaker(shape))
+}
+
+/// The breaker that belongs to a shape.
+fn usual_breaker(shape: Receptacle) -> String {
+    format!("{} A", shape.0.rating().amount())
+}
+
+/// The key of the breaker of the outlet whose shape has this key.
+pub(in crate::interview) fn breaker_key(face_key: &str) -> Option<String> {
+    face_key
+        .strip_suffix(".face")
+        .map(|part| format!("{part}.breaker"))
+}
+
+/// Splits the answer that names a shape and its breaker.
+pub(in crate::interview) fn split_face(value: &str) -> Option<(&str, &str)> {
+    value.split_once(' ')
+}
+
+/// Whether the outlet under this key has the breaker that belongs to its shape.
+pub(super) fn has_usual_breaker(draft: &Draft, face_key: &str) -> bool {
+    let shape = draft.text(face_key).and_then(Receptacle::named);
+    let breaker = breaker_key(face_key);
+    let breaker = breaker.as_deref().and_then(|key| draft.text(key));
+    matches!((shape, breaker), (Some(shape), Some(breaker)) if breaker == usual_breaker(shape))
+}
+
+/// What was answered for a shape, with its breaker where both were one answer.
+pub(in crate::interview) fn face_said(draft: &Draft, face_key: &str) -> Option<Said> {
+    let shape = draft.text(face_key).and_then(Receptacle::named)?;
+    has_usual_breaker(draft, face_key).then(|| Said::is(with_breaker(shape)))
+}
+
+pub(super) fn usual(shape: &str) -> Suggestion {
+    Receptacle::named(shape).map_or(Suggestion::Nothing, |shape| said(with_breaker(shape)))
+}

@@ -1,0 +1,206 @@
+//! What is to run.
+
+use super::{
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, place_item, plugs, said,
+    step, words,
+};
+use crate::interview::draft::{Draft, Said};
+use crate::interview::form::Form;
+use crate::interview::parts;
+use crate::quantity::Quantity;
+use crate::tables::shape::{Configuration, Plug};
+use crate::tables::{appliances, occasions};
+
+/// The most different things to run.
+pub(in crate::interview) const MOST_LOADS: u8 = 60;
+
+/// Before the key of an occasion, where its usual things are picked all at once.
+pub(in crate::interview) const OCCASION: &str = "occasion-";
+
+fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
+    let mut items: Vec<Item> = appliances::all()
+        .iter()
+        .map(|appliance| Item {
+            value: appliance.key.clone(),
+            label: Label::Word(
+                "pick-load-what-appliance".into(),
+                vec![
+                    ("name", format!("@appliance-{}", appliance.key)),
+                    ("watts", appliance.running.amount().to_string()),
+                ],
+            ),
+            also: Some(format!("appliance-{}.also", appliance.key)),
+        })
+        .collect();
+    let usual = occasions::all().iter().map(|occasion| Item {
+        value: format!("{OCCASION}{}", occasion.key),
+        label: Label::Word(
+            "pick-load-what-occasion".into(),
+            vec![
+                ("name", format!("@occasion-{}", occasion.key)),
+                ("count", occasion.appliances.len().to_string()),
+            ],
+        ),
+        also: Some("pick-load-what-occasion.also".into()),
+    });
+    items.splice(0..0, usual);
+    items.insert(0, Item::new("own", Label::word("pick-load-what-own")));
+    ended(
+        items,
+        "load-what",
+        draft,
+        &format!("load.{}.what", at.n),
+        at.n > 1,
+    )
+}
+
+fn own(draft: &Draft, at: At) -> bool {
+    draft.text(&format!("load.{}.what", at.n)) == Some("own")
+}
+
+fn own_first(draft: &Draft, at: At) -> Ask {
+    flow_if(own(draft, at))
+}
+
+fn table(draft: &Draft, at: At) -> Option<&'static appliances::Appliance> {
+    draft
+        .text(&format!("load.{}.what", at.n))
+        .and_then(appliances::named)
+}
+
+pub(in crate::interview) const LOAD: &[Step] = &[
+    step(Group::Load, "what", "load-what", Takes::Pick(load_whats)).suggest(|_, at| {
+        if at.n > 1 {
+            said("done")
+        } else {
+            Suggestion::Nothing
+        }
+    }),
+    step(Group::Load, "name", "load-name", Takes::Typed(Form::Name))
+        .when(own_first)
+        .suggest(|draft, at| {
+            table(draft, at).map_or(Suggestion::Nothing, |a| {
+                Suggestion::Said(Said::is(format!("@appliance-{}", a.key)))
+            })
+        }),
+    step(
+        Group::Load,
+        "kind",
+        "load-kind",
+        Takes::Pick(|_, _| {
+            words(
+                "load-kind",
+                &["heater", "motor", "electronic", "lamp", "medical"],
+            )
+        }),
+    )
+    .unknown()
+    .when(own_first)
+    .suggest(|draft, at| {
+        table(draft, at).map_or_else(|| said("motor"), |a| said(parts::kind_word(a.kind)))
+    }),
+    step(Group::Load, "draw", "load-draw", Takes::Typed(Form::Draw))
+        .unknown()
+        .when(own_first)
+        .suggest(|draft, at| {
+            table(draft, at).map_or(Suggestion::Nothing, |a| {
+                said(format!("{} W", a.running.amount()))
+            })
+        }),
+    step(
+        Group::Load,
+        "count",
+        "load-count",
+        Takes::Typed(Form::Count),
+    )
+    .when(own_first)
+    .suggest(|_, _| said("1")),
+    step(
+        Group::Load,
+        "starting",
+        "load-starting",
+        Takes::Typed(Form::Power),
+    )
+    .unknown()
+    .when(|draft, at| {
+        let motor = draft.text(&format!("load.{}.kind", at.n)) == Some("motor");
+        flow_if(own(draft, at) && motor)
+    })
+    .suggest(|draft, at| {
+        // The table's starting figure belongs to the table's running figure.
+        let changed = draft.get(&format!("load.{}.draw", at.n)).is_some();
+        table(draft, at)
+            .filter(|_| !changed)
+            .map_or(Suggestion::Said(Said::Unknown), |a| {
+                said(format!("{} W", a.starting.amount()))
+            })
+    }),
+    step(
+        Group::Load,
+        "factor",
+        "load-factor",
+        Takes::Typed(Form::Ratio),
+    )
+    .unknown()
+    .later()
+    .suggest(|draft, at| {
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
+            said(a.power_factor.amount().to_string())
+        })
+    }),
+    step(Group::Load, "continuous", "load-continuous", Takes::YesNo)
+        .unknown()
+        .when(own_first)
+        .suggest(|draft, at| {
+            table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
+                said(if a.continuous { "yes" } else { "no" })
+            })
+        }),
+    step(
+        Group::Load,
+        "plug",
+        "load-plug",
+        Takes::Pick(|_, _| plugs()),
+    )
+    .unknown()
+    .when(own_first)
+    .suggest(|_, _| said("5-15P")),
+    step(
+        Group::Load,
+        "wanted",
+        "load-wanted",
+        Takes::Pick(|_, _| words("load-wanted", &["must", "wish"])),
+    )
+    .later()
+    .suggest(|_, _| said("must")),
+    step(
+        Group::Load,
+        "hours",
+        "load-hours",
+        Takes::Typed(Form::Spans),
+    )
+    .none()
+    .later()
+    .suggest(|_, _| Suggestion::Said(Said::None)),
+    step(
+        Group::Load,
+        "on",
+        "load-on",
+        Takes::Pick(|draft, at| {
+            let mut items = words("load-on", &["any"]);
+            let plug = draft
+                .text(&format!("load.{}.plug", at.n))
+                .and_then(Plug::named)
+                .unwrap_or(Plug(Configuration::N5_15));
+            items.extend(
+                parts::places(draft)
+                    .into_iter()
+                    .filter(|place| place.shape(draft).is_some_and(|shape| shape.takes(plug)))
+                    .filter_map(|place| place_item(draft, place)),
+            );
+            items
+        }),
+    )
+    .later()
+    .suggest(|_, _| said("any")),
+];

@@ -1,0 +1,270 @@
+//! The questions, as data: in which order, when each applies, what it takes, what is suggested.
+//!
+//! A question's words are the message `ask-ID` with the attributes `why`, `help` and `row`; those
+//! of a choice are `pick-ID-VALUE`.
+
+mod faces;
+mod gear;
+mod generator;
+mod loads;
+mod outlets;
+mod site;
+
+pub(super) use faces::{breaker_key, face_said, split_face};
+pub(super) use gear::{COMMON, GEAR, GEAR_AFTER, MOST_GEAR, MOST_OUTS, OUT};
+pub(super) use generator::{FUEL, GENERATOR};
+pub(super) use loads::{LOAD, MOST_LOADS, OCCASION};
+pub(super) use outlets::{MOST_OUTLETS, OUTLET, OUTLET_AFTER, OUTLETS};
+pub(super) use site::SITE;
+
+use super::draft::{Draft, Said};
+use super::form::Form;
+use super::parts::Place;
+use crate::tables::shape::{Configuration, Plug, Receptacle};
+
+/// A part of the interview.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Group {
+    /// The set itself.
+    Generator,
+    /// Its fuel, tank and noise.
+    Fuel,
+    /// One of its outlets.
+    Outlet,
+    /// All of its outlets.
+    Outlets,
+    /// Something to run.
+    Load,
+    /// Where it stands.
+    Site,
+    /// A cord, adapter or box.
+    Gear,
+    /// A kind of outlet of a box.
+    Out,
+}
+
+/// Which of its kind: outlet `n`, load `n`, kind of outlet `m` of box `n`; from one.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct At {
+    /// The number of the part; 0 where there is but one.
+    pub n: u8,
+    /// The number within the part; 0 where there is none.
+    pub m: u8,
+}
+
+/// When a question is asked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ask {
+    /// It does not apply.
+    No,
+    /// In its turn.
+    Flow,
+    /// Only when picked on the review page; until then its default or the plan's holds.
+    Later,
+}
+
+/// A text from the language files, or one that is the same in all.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Label {
+    /// A message, with values.
+    Word(String, Vec<(&'static str, String)>),
+    /// As it stands.
+    Plain(String),
+    /// Numbers with their units, as plans keep them.
+    Numbers(String),
+    /// A place to plug in: its id and the message that describes its shape.
+    Place(String, Receptacle),
+    /// A row that holds something assumed.
+    Marked(Box<Self>),
+    /// A title and what is known of it.
+    Row(Box<Label>, Vec<Label>),
+}
+
+impl Label {
+    /// A message without values.
+    pub fn word(key: impl Into<String>) -> Self {
+        Self::Word(key.into(), Vec::new())
+    }
+}
+
+/// One choice.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Item {
+    /// What is kept.
+    pub value: String,
+    /// What is shown.
+    pub label: Label,
+    /// The message with further words by which it is found.
+    pub also: Option<String>,
+}
+
+impl Item {
+    fn new(value: impl Into<String>, label: Label) -> Self {
+        Self {
+            value: value.into(),
+            label,
+            also: None,
+        }
+    }
+}
+
+/// What is taken for an answer.
+#[derive(Clone, Copy, Debug)]
+pub enum Takes {
+    /// One of a list.
+    Pick(fn(&Draft, At) -> Vec<Item>),
+    /// Yes or no.
+    YesNo,
+    /// Typed text.
+    Typed(Form),
+}
+
+/// A suggested answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Suggestion {
+    /// Nothing is suggested.
+    Nothing,
+    /// This answer.
+    Said(Said),
+    /// The text of this message.
+    Word(&'static str),
+}
+
+/// One question.
+#[derive(Clone, Copy, Debug)]
+pub struct Step {
+    /// The part it belongs to.
+    pub group: Group,
+    /// The name of its answer within the part.
+    pub field: &'static str,
+    /// The name of its messages.
+    pub id: &'static str,
+    /// What it takes.
+    pub takes: Takes,
+    /// Whether "I don't know" is an answer.
+    pub unknown: bool,
+    /// Whether "none" is an answer.
+    pub none: bool,
+    /// When it is asked.
+    pub when: fn(&Draft, At) -> Ask,
+    /// What is suggested.
+    pub suggest: fn(&Draft, At) -> Suggestion,
+}
+
+impl PartialEq for Step {
+    fn eq(&self, other: &Self) -> bool {
+        self.id == other.id
+    }
+}
+
+impl Eq for Step {}
+
+const fn step(group: Group, field: &'static str, id: &'static str, takes: Takes) -> Step {
+    Step {
+        group,
+        field,
+        id,
+        takes,
+        unknown: false,
+        none: false,
+        when: |_, _| Ask::Flow,
+        suggest: |_, _| Suggestion::Nothing,
+    }
+}
+
+impl Step {
+    const fn unknown(mut self) -> Self {
+        self.unknown = true;
+        self
+    }
+
+    const fn none(mut self) -> Self {
+        self.none = true;
+        self
+    }
+
+    const fn when(mut self, when: fn(&Draft, At) -> Ask) -> Self {
+        self.when = when;
+        self
+    }
+
+    const fn later(mut self) -> Self {
+        self.when = |_, _| Ask::Later;
+        self
+    }
+
+    const fn suggest(mut self, suggest: fn(&Draft, At) -> Suggestion) -> Self {
+        self.suggest = suggest;
+        self
+    }
+
+    /// Suggests "I don't know": where a wrong guess would be worse than a cautious assumption.
+    const fn rather_unknown(self) -> Self {
+        self.unknown()
+            .suggest(|_, _| Suggestion::Said(Said::Unknown))
+    }
+}
+
+fn said(text: impl Into<String>) -> Suggestion {
+    Suggestion::Said(Said::is(text))
+}
+
+/// In its turn if so, else only on the review page.
+const fn flow_if(now: bool) -> Ask {
+    if now { Ask::Flow } else { Ask::Later }
+}
+
+fn words(id: &str, values: &[&str]) -> Vec<Item> {
+    values
+        .iter()
+        .map(|value| Item::new(*value, Label::word(format!("pick-{id}-{value}"))))
+        .collect()
+}
+
+/// The words that end a list come first, where Enter finds them; the one that takes a thing out
+/// again, only where there is one.
+fn ended(mut items: Vec<Item>, id: &str, draft: &Draft, key: &str, may_end: bool) -> Vec<Item> {
+    if may_end {
+        items.insert(0, Item::new("done", Label::word(format!("pick-{id}-done"))));
+    }
+    let here = draft.text(key);
+    if here.is_some_and(|value| value != "done") {
+        items.push(Item::new("removed", Label::word("pick-removed")));
+    }
+    items
+}
+
+fn plugs() -> Vec<Item> {
+    Configuration::ALL
+        .into_iter()
+        .map(Plug)
+        .map(|plug| Item::new(plug.to_string(), Label::word(format!("shape-{plug}"))))
+        .collect()
+}
+
+fn place_item(draft: &Draft, place: Place) -> Option<Item> {
+    let shape = place.shape(draft)?;
+    Some(Item::new(
+        place.token(),
+        Label::Place(place.id(draft), shape),
+    ))
+}
+
+/// Every question there is.
+#[cfg(test)]
+pub(super) fn all() -> impl Iterator<Item = &'static Step> {
+    [
+        GENERATOR,
+        FUEL,
+        OUTLET,
+        OUTLETS,
+        OUTLET_AFTER,
+        LOAD,
+        SITE,
+        GEAR,
+        OUT,
+        GEAR_AFTER,
+    ]
+    .into_iter()
+    .flatten()
+}

@@ -1,0 +1,190 @@
+//! The outlets of the set.
+
+use super::faces::{has_usual_breaker, shape_items, usual};
+use super::{
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, said, step, words,
+};
+use crate::interview::draft::{Draft, Said};
+use crate::interview::form::Form;
+use crate::interview::parts::{self, Place};
+use crate::tables::shape::{Circuit, Receptacle};
+
+/// The most outlets of a set.
+pub(in crate::interview) const MOST_OUTLETS: u8 = 12;
+
+fn outlet_faces(draft: &Draft, at: At) -> Vec<Item> {
+    let two_legs = draft.text("generator.voltage") != Some("120");
+    ended(
+        shape_items(two_legs),
+        "outlet-face",
+        draft,
+        &format!("outlet.{}.face", at.n),
+        at.n > 1,
+    )
+}
+
+fn odd(draft: &Draft, wanted: &str) -> bool {
+    draft
+        .text("outlets.odd")
+        .is_some_and(|odd| odd == wanted || odd == "both")
+}
+
+pub(in crate::interview) const OUTLET: &[Step] = &[
+    step(
+        Group::Outlet,
+        "face",
+        "outlet-face",
+        Takes::Pick(outlet_faces),
+    )
+    .suggest(|draft, at| {
+        if at.n > 1 {
+            said("done")
+        } else if draft.text("generator.voltage") == Some("120-240") {
+            usual("L14-30R")
+        } else {
+            usual("5-20R")
+        }
+    }),
+    step(
+        Group::Outlet,
+        "breaker",
+        "outlet-breaker",
+        Takes::Typed(Form::Current),
+    )
+    .unknown()
+    .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
+    step(
+        Group::Outlet,
+        "name",
+        "outlet-name",
+        Takes::Typed(Form::Ident),
+    )
+    .later()
+    .suggest(|draft, at| said(parts::outlet_id(draft, at.n))),
+    step(
+        Group::Outlet,
+        "sockets",
+        "outlet-sockets",
+        Takes::Typed(Form::Count),
+    )
+    .later()
+    .suggest(|draft, at| {
+        Receptacle::named(
+            draft
+                .text(&format!("outlet.{}.face", at.n))
+                .unwrap_or_default(),
+        )
+        .map_or(Suggestion::Nothing, |shape| {
+            said(shape.usual_sockets().to_string())
+        })
+    }),
+    step(
+        Group::Outlet,
+        "leg",
+        "outlet-leg",
+        Takes::Pick(|_, _| words("outlet-leg", &["a", "b"])),
+    )
+    .rather_unknown()
+    .when(|draft, at| {
+        let face = draft
+            .text(&format!("outlet.{}.face", at.n))
+            .and_then(Receptacle::named);
+        let one = face.is_some_and(|face| face.0.circuit() == Circuit::OneLeg);
+        if one && draft.text("generator.voltage") == Some("120-240") {
+            Ask::Later
+        } else {
+            Ask::No
+        }
+    }),
+];
+
+pub(in crate::interview) const OUTLETS: &[Step] = &[
+    step(
+        Group::Outlets,
+        "gfci",
+        "outlets-gfci",
+        Takes::Pick(|draft, _| {
+            let several = parts::outlets(draft).count() > 1;
+            words(
+                "outlets-gfci",
+                if several {
+                    &["all", "none", "some"]
+                } else {
+                    &["all", "none"]
+                },
+            )
+        }),
+    )
+    .rather_unknown(),
+    step(
+        Group::Outlets,
+        "odd",
+        "outlets-odd",
+        Takes::Pick(|draft, _| {
+            let several = parts::outlets(draft).count() > 1;
+            words(
+                "outlets-odd",
+                if several {
+                    &["no", "share", "early", "both"]
+                } else {
+                    &["no", "early"]
+                },
+            )
+        }),
+    )
+    .suggest(|_, _| said("no")),
+];
+
+/// Asked of single outlets after the questions about all.
+pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
+    step(Group::Outlet, "gfci", "outlet-gfci", Takes::YesNo)
+        .rather_unknown()
+        .when(|draft, _| {
+            if draft.text("outlets.gfci") == Some("some") {
+                Ask::Flow
+            } else {
+                Ask::No
+            }
+        }),
+    step(
+        Group::Outlet,
+        "shares",
+        "outlet-shares",
+        Takes::Pick(|draft, at| {
+            let mut items = words("outlet-shares", &["own"]);
+            items.extend(parts::outlets(draft).filter(|n| *n < at.n).filter_map(|n| {
+                let place = Place::Outlet(n);
+                let shape = place.shape(draft)?;
+                Some(Item::new(
+                    place.token(),
+                    Label::Place(place.id(draft), shape),
+                ))
+            }));
+            items
+        }),
+    )
+    .when(|draft, at| {
+        let others = parts::outlets(draft).any(|n| n < at.n);
+        if odd(draft, "share") && others {
+            Ask::Flow
+        } else {
+            Ask::No
+        }
+    })
+    .suggest(|_, _| said("own")),
+    step(
+        Group::Outlet,
+        "trips",
+        "outlet-trips",
+        Takes::Typed(Form::Current),
+    )
+    .none()
+    .when(|draft, _| {
+        if odd(draft, "early") {
+            Ask::Flow
+        } else {
+            Ask::No
+        }
+    })
+    .suggest(|_, _| Suggestion::Said(Said::None)),
+];

@@ -1,0 +1,327 @@
+//! Questions, notes and dangers in words.
+
+use fluent_bundle::FluentValue;
+
+use super::draft::Said;
+use super::form::Form;
+use super::live;
+use super::machine::{Input, Kind, Machine, Question};
+use super::steps::{Group, Label, Suggestion};
+use crate::words::Words;
+
+/// A question in words.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct View {
+    /// Where one is: "3 of about 28: the generator".
+    pub progress: String,
+    /// The question.
+    pub question: String,
+    /// Why it is asked, or where to read the answer.
+    pub why: String,
+    /// What is asked for.
+    pub shape: Shape,
+    /// Typed words that stand for an input: "unknown", "none". Those of the plan file are always
+    /// among them, whatever the language.
+    pub spoken: Vec<(String, Input)>,
+}
+
+/// What a question looks like.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Shape {
+    /// A list to pick from.
+    List {
+        /// Its rows.
+        rows: Vec<Row>,
+        /// The row that Enter takes; `None` where the user must choose.
+        start: Option<usize>,
+    },
+    /// A line to type.
+    Line {
+        /// What Enter takes.
+        default: Option<String>,
+        /// What else may be typed; empty where nothing.
+        hint: String,
+    },
+}
+
+/// A row of a list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Row {
+    /// What is shown.
+    pub text: String,
+    /// Further words by which it is found.
+    pub also: String,
+    /// What picking it means.
+    pub input: Input,
+}
+
+/// A danger in words: what, why and what to do; short when it was told before.
+pub(super) fn news_text(words: &Words, news: &live::News) -> String {
+    let (key, finding) = match news {
+        live::News::New(finding) => ("note-danger", finding),
+        live::News::Also(finding) => ("note-danger-also", finding),
+        live::News::Gone(finding) => ("note-danger-gone", finding),
+    };
+    let text = words.finding(finding);
+    words.with(
+        key,
+        [
+            ("signal", text.signal.into()),
+            ("title", text.title.into()),
+            ("why", text.why.into()),
+            ("fix", text.fix.into()),
+        ],
+    )
+}
+
+pub(super) fn texts<'a>(
+    values: &'a [(&'static str, String)],
+) -> impl Iterator<Item = (&'a str, FluentValue<'a>)> {
+    values
+        .iter()
+        .map(|(name, value)| (*name, FluentValue::from(value.as_str())))
+}
+
+/// The values with messages in place of `@KEY`, and lists of them in place of `@KEY,@KEY`.
+pub(super) fn resolved(
+    words: &Words,
+    values: &[(&'static str, String)],
+) -> Vec<(&'static str, String)> {
+    let resolve = |value: &String| {
+        if !value.starts_with('@') {
+            return value.clone();
+        }
+        let all: Vec<String> = value
+            .split(',')
+            .map(|word| words.text(word.trim_start_matches('@')))
+            .collect();
+        all.join(&words.text("list-comma"))
+    };
+    values
+        .iter()
+        .map(|(name, value)| (*name, resolve(value)))
+        .collect()
+}
+
+/// A label in words.
+pub(super) fn label(words: &Words, label: &Label) -> String {
+    match label {
+        Label::Plain(text) => text.clone(),
+        Label::Numbers(text) => words.typed_numbers(text),
+        Label::Word(key, values) => words.with(key, texts(&resolved(words, values))),
+        Label::Place(id, shape) => words.with(
+            "label-place",
+            [
+                ("id", id.as_str().into()),
+                ("shape", shape.to_string().into()),
+            ],
+        ),
+        Label::Marked(row) => {
+            let row = self::label(words, row);
+            words.with("label-marked", [("row", row.into())])
+        }
+        Label::Row(title, shown) => {
+            let title = self::label(words, title);
+            let shown: Vec<String> = shown.iter().map(|part| self::label(words, part)).collect();
+            words.with(
+                "label-row",
+                [
+                    ("title", title.into()),
+                    ("shown", shown.join(&words.text("list-comma")).into()),
+                ],
+            )
+        }
+    }
+}
+
+/// A question in words.
+pub fn view(words: &Words, question: &Question) -> View {
+    let about = question
+        .about
+        .as_ref()
+        .map(|about| label(words, about))
+        .unwrap_or_default();
+    let text = |part: &str| {
+        words.with(
+            &format!("ask-{}{part}", question.id),
+            [("about", about.as_str().into())],
+        )
+    };
+    let progress = match question.kind {
+        Kind::Page(_) => String::new(),
+        _ if question.number == 0 => String::new(),
+        _ => words.with(
+            "progress",
+            [
+                ("number", question.number.to_string().into()),
+                ("total", question.total.to_string().into()),
+                ("part", words.text(part(question)).into()),
+            ],
+        ),
+    };
+    View {
+        progress,
+        question: text(""),
+        why: text(".why"),
+        shape: shape(words, question),
+        spoken: spoken(words, question),
+    }
+}
+
+/// The part of the interview a question belongs to, as the progress line says it.
+fn part(question: &Question) -> &'static str {
+    match question.group {
+        Group::Generator => "part-asked-generator",
+        Group::Outlet | Group::Outlets => "part-asked-outlets",
+        Group::Load => "part-asked-loads",
+        Group::Site => "part-asked-site",
+        Group::Gear | Group::Out => "part-asked-gear",
+        Group::Fuel => "part-asked-fuel",
+    }
+}
+
+/// What typed words mean besides an answer: the language's own and those of the plan file.
+fn spoken(words: &Words, question: &Question) -> Vec<(String, Input)> {
+    // A name may be any word.
+    if matches!(question.kind, Kind::Text(Form::Name)) {
+        return Vec::new();
+    }
+    let mut spoken = Vec::new();
+    let mut say = |key: &str, stable: &str, input: &Input| {
+        let own = [words.text(key), words.text(&format!("{key}.also"))].join(",");
+        spoken.extend(
+            own.split(',')
+                .chain([stable])
+                .map(|word| (word.trim().to_lowercase(), input.clone())),
+        );
+    };
+    // Said where it cannot be taken, "unknown" is still understood: the reply says where to look.
+    say("typed-unknown", "unknown", &Input::Unknown);
+    if question.none {
+        say("typed-none", "none", &Input::Skip);
+    }
+    say("typed-picture", "tree", &Input::Picture);
+    spoken
+}
+
+fn shape(words: &Words, question: &Question) -> Shape {
+    let row = |text: String, input: Input| Row {
+        text,
+        also: String::new(),
+        input,
+    };
+    let mut rows: Vec<Row> = match &question.kind {
+        Kind::Choice(items) | Kind::Page(items) => items
+            .iter()
+            .map(|item| Row {
+                text: label(words, &item.label),
+                also: item
+                    .also
+                    .as_ref()
+                    .map(|key| words.text(key))
+                    .unwrap_or_default(),
+                input: Input::Answer(item.value.clone()),
+            })
+            .collect(),
+        Kind::YesNo => ["yes", "no"]
+            .map(|value| Row {
+                text: words.text(&format!("pick-{value}")),
+                also: words.text(&format!("pick-{value}.also")),
+                input: Input::Answer(value.to_owned()),
+            })
+            .into(),
+        Kind::Text(_) => return line(words, question),
+    };
+    if question.unknown || question.drawn() {
+        rows.push(row(words.text("pick-unknown"), Input::Unknown));
+    }
+    let review = question.key == "review";
+    if review || matches!(question.id, "gear-what" | "gear-from" | "load-on") {
+        rows.push(row(words.text("pick-picture"), Input::Picture));
+    }
+    if review {
+        // Without a row for help: what it would tell stands above, and the whole plan has to fit
+        // on one screen.
+        rows.push(row(words.text("pick-review-quit"), Input::Quit));
+    } else {
+        rows.push(row(words.text("pick-explain"), Input::Explain));
+    }
+    let wanted = match &question.default {
+        Suggestion::Said(Said::Is(text)) => Some(Input::Answer(text.clone())),
+        Suggestion::Said(Said::Unknown) => Some(Input::Unknown),
+        _ => None,
+    };
+    let start = wanted.and_then(|wanted| rows.iter().position(|row| row.input == wanted));
+    Shape::List { rows, start }
+}
+
+fn line(words: &Words, question: &Question) -> Shape {
+    let mut hints = Vec::new();
+    if question.unknown {
+        let enter = question.default == Suggestion::Said(Said::Unknown);
+        // With both there is no room on a narrow terminal for more than the words themselves.
+        hints.push(words.text(match (question.none, enter) {
+            (true, _) => "typed-unknown",
+            (false, true) => "hint-enter-unknown",
+            (false, false) => "hint-unknown",
+        }));
+    }
+    if question.none {
+        hints.push(words.text("hint-none"));
+    }
+    let default = match &question.default {
+        Suggestion::Nothing => None,
+        Suggestion::Word(word) => Some(words.text(word)),
+        Suggestion::Said(Said::Unknown) => Some(words.text("typed-unknown")),
+        Suggestion::Said(Said::None) => Some(words.text("typed-none")),
+        Suggestion::Said(Said::Is(text)) => Some(text.strip_prefix('@').map_or_else(
+            || match &question.kind {
+                Kind::Text(form) if form.has_numbers() => words.typed_numbers(text),
+                _ => text.clone(),
+            },
+            |word| words.text(word),
+        )),
+    };
+    Shape::Line {
+        default,
+        hint: hints.join(&words.text("hint-between")),
+    }
+}
+
+/// What `?` tells: the help of the question, and the drawings of faces where they help.
+pub(super) fn explanation(words: &Words, question: &Question) -> String {
+    let key = format!("ask-{}.help", question.id);
+    let mut text = words.text(&key);
+    if question.drawn() || matches!(question.id, "gear-what" | "load-plug") {
+        text.push_str("\n\n");
+        text.push_str(&words.text("drawn-faces"));
+    }
+    text
+}
+
+/// What follows from an answer that nobody knows, and how to find it out.
+pub(super) fn not_known(
+    words: &Words,
+    machine: &Machine,
+    question: &Question,
+    explained: bool,
+) -> String {
+    match machine.taken(&question.key) {
+        Some(taken) => words.assumption(&taken),
+        None if explained => words.text("note-unknown"),
+        None => words.text("note-unknown") + "\n" + &explanation(words, question),
+    }
+}
+
+/// What a typed line means: a spoken word, a key word for back or help, or an answer.
+pub(super) fn typed(text: &str, spoken: &[(String, Input)]) -> Input {
+    let trimmed = text.trim();
+    if trimmed == "?" {
+        return Input::Explain;
+    }
+    let lower = trimmed.to_lowercase();
+    spoken.iter().find(|(word, _)| *word == lower).map_or_else(
+        || Input::Answer(trimmed.to_owned()),
+        |(_, input)| input.clone(),
+    )
+}

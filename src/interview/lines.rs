@@ -246,6 +246,28 @@ mod tests {
         assert_eq!(pick(&rows, Some(2), &[], ""), answer(2));
     }
 
+    /// Scripts of answers work in every language: the plan file's words beside the reader's own.
+    #[test]
+    fn words_of_the_plan_file_and_of_the_reader_both_count() {
+        let row = |text: &str, also: &str, value: &str| Row {
+            text: text.into(),
+            also: also.into(),
+            input: Input::Answer(value.into()),
+        };
+        let rows = [row("Sí", "s, si", "yes"), row("No", "n", "no")];
+        let spoken = ["no lo sé", "unknown"].map(|word| (word.to_owned(), Input::Unknown));
+        let picked = |text: &str| pick(&rows, None, &spoken, text).unwrap();
+        for text in ["yes", "Sí", "si", "s"] {
+            assert_eq!(picked(text), Input::Answer("yes".into()), "{text}");
+        }
+        for text in ["no", "No", "n", "2"] {
+            assert_eq!(picked(text), Input::Answer("no".into()), "{text}");
+        }
+        for text in ["No lo sé", "unknown"] {
+            assert_eq!(picked(text), Input::Unknown, "{text}");
+        }
+    }
+
     #[test]
     fn somebody_at_a_terminal_is_shown_everything_and_told_what_matches() {
         let words = Words::english();

@@ -439,12 +439,13 @@ fn two_runs_at_once_do_not_share_a_draft() {
     assert_eq!(next.ends(), 130);
 }
 
-#[test]
-fn of_pasted_lines_only_the_first_is_an_answer() {
+/// Pastes at the first question: its first line is the answer, and no other question has one.
+fn pastes(bytes: &str) {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
     person.is_asked("How much power can the generator");
-    person.types("2800 W\r9999 W\r\r\ry\r");
+    assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
+    person.types(bytes);
     person.sees("Only the first line of that was taken");
     person.is_asked("And for a few seconds");
     person.types("\u{3}");
@@ -454,6 +455,16 @@ fn of_pasted_lines_only_the_first_is_an_answer() {
         draft.contains("2800 W") && !draft.contains("generator.peak"),
         "{draft}"
     );
+}
+
+#[test]
+fn of_pasted_lines_only_the_first_is_an_answer() {
+    pastes("2800 W\r9999 W\r\r\ry\r");
+}
+
+#[test]
+fn a_bracketed_paste_is_text_and_its_first_line_the_answer() {
+    pastes("\u{1b}[200~2800\u{1b}[201~\u{1b}[200~ W\r\n9999 W\r\n<html>\r\n\u{1b}[201~\r");
 }
 
 #[test]
@@ -643,25 +654,6 @@ fn control_c_behind_an_answer_and_between_questions() {
         person.sees("Your answers are kept");
         assert_eq!(person.master.get_termios().unwrap(), before);
     }
-}
-
-#[test]
-fn a_bracketed_paste_is_text_and_its_first_line_the_answer() {
-    let home = tempfile::tempdir().unwrap();
-    let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How much power can the generator");
-    assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
-    person.types("\u{1b}[200~2800\u{1b}[201~");
-    person.types("\u{1b}[200~ W\r\n9999 W\r\n<html>\r\n\u{1b}[201~\r");
-    person.sees("Only the first line of that was taken");
-    person.is_asked("And for a few seconds");
-    person.types("\u{3}");
-    assert_eq!(person.ends(), 130);
-    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
-    assert!(
-        draft.contains("2800 W") && !draft.contains("generator.peak"),
-        "{draft}"
-    );
 }
 
 #[test]

@@ -356,3 +356,35 @@ fn the_tree_so_far_is_shown_on_request() {
     let (_, _, said) = answers(&(script(COMMON).trim_end().to_owned() + "\n\n\ntree\n"));
     insta::assert_snapshot!(said[said.rfind("> tree").unwrap()..].trim());
 }
+
+#[test]
+fn a_shape_that_nobody_can_name_has_no_place_in_a_plan() {
+    let text = script("2800 W\n3300 W\n\n\nyes\nunknown\n5-20R 20 A\nidk\n\n");
+    let (_, kept, said) = answers(&text);
+    assert_eq!(said.matches("DO NOT USE").count(), 2, "{said}");
+    // The drawings, and then the same question again.
+    assert_eq!(said.matches("L14-30R 14-50R").count(), 2, "{said}");
+    let draft = kept.0.last().unwrap();
+    assert_eq!(draft.text("outlet.2.face"), Some("done"));
+}
+
+/// On a terminal of 40 columns a row has 36. Where the number of a breaker stands at its end, it
+/// must not be cut.
+#[test]
+fn rows_with_a_breaker_fit_a_narrow_terminal() {
+    use unicode_width::UnicodeWidthStr;
+    let words = Words::english();
+    let mut draft = Draft::new("t");
+    draft
+        .answers
+        .insert("generator.voltage".into(), Said::is("120-240"));
+    let at = steps::At { n: 1, m: 0 };
+    let step = steps::all().find(|step| step.id == "outlet-face").unwrap();
+    let steps::Takes::Pick(items) = step.takes else {
+        panic!("no list")
+    };
+    for item in items(&draft, at) {
+        let row = label(&words, &item.label);
+        assert!(row.width() <= 36, "{row}");
+    }
+}

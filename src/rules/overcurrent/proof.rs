@@ -165,7 +165,7 @@ mod tests {
                 // A splitter may be named for the sake of its ends alone.
                 assert_eq!(
                     named.is_empty(),
-                    !named.iter().any(|id| bare(id)),
+                    !named.iter().any(bare),
                     "{edits:?}"
                 );
             }

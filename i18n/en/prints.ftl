@@ -295,6 +295,7 @@ print-ws-energy-fuel = Fuel in a day
 print-ws-energy-peak = Greatest demand, from { $hour }
 print-ws-noise = Noise
 print-ws-noise-formula = Level = published level − 20 × log₁₀(distance ÷ published distance). Trees, slopes and walls change it.
+print-ws-noise-free-field = In the open, from a small source: 6 dB less for each doubling of the distance.
 print-ws-noise-published = Published level at { $distance }
 print-ws-noise-sleepers = Where people sleep
 print-ws-noise-50ft = At 50 ft

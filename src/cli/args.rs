@@ -329,4 +329,55 @@ mod tests {
         command(&words).debug_assert();
         assert_eq!(words.faults(), Vec::<String>::new());
     }
+
+    /// In twice as long words that no program has of its own.
+    #[test]
+    fn all_of_the_help_comes_from_a_language_folder() {
+        let words = words::language::marked(2);
+        let all = command(&words);
+        // What is typed, and is the same in every language.
+        let mut known = "tallywatt".to_owned();
+        for each in [&all].into_iter().chain(all.get_subcommands()) {
+            known = format!("{known} {}", each.get_name());
+            for arg in each.get_arguments() {
+                let values = arg.get_possible_values();
+                let values = values.iter().map(|value| value.get_name().to_owned());
+                let values: Vec<String> = values.collect();
+                let long = arg.get_long().unwrap_or_default();
+                known = format!("{known} {long} {}", values.join(" "));
+            }
+        }
+        for mut each in [&all].into_iter().chain(all.get_subcommands()).cloned() {
+            let help = each.render_long_help().to_string();
+            let found = words::language::unmarked(&help, &known);
+            assert!(found.is_empty(), "{found:?} in {help}");
+        }
+        for wrong in [
+            &["tallywatt", "chek"][..],
+            &["tallywatt", "check"],
+            &["tallywatt", "check", "--langage"],
+            &["tallywatt", "check", "a", "--format", "xml"],
+            &["tallywatt", "print", "a", "--into"],
+            &["tallywatt", "print", "a", "--into", "b", "--copies", "0"],
+            &["tallywatt", "print", "a", "--into", "b", "--into", "c"],
+            &[
+                "tallywatt",
+                "check",
+                "a",
+                "--format",
+                "text",
+                "--format",
+                "json",
+            ],
+        ] {
+            let error = command(&words)
+                .try_get_matches_from(wrong)
+                .expect_err("a wrong call");
+            let said = super::super::usage::failure(&error, &words).shown(&words);
+            let known = format!("{known} {} PLAN", wrong.join(" "));
+            let found = words::language::unmarked(&said, &known);
+            assert!(found.is_empty(), "{found:?} in {said}");
+        }
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
 }

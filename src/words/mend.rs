@@ -82,7 +82,7 @@ impl Words {
             fill(&mut out, "", "", &self.text(key));
             return out;
         }
-        let _ = writeln!(out, "{}", self.text("mend-title"));
+        fill(&mut out, "", "", &self.text("mend-title"));
         for (number, repair) in sharing.repairs.iter().enumerate() {
             let text = self.repair_and_cost(repair);
             fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);

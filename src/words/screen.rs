@@ -19,9 +19,6 @@ fn style(signal: Signal) -> Style {
     }
 }
 
-/// The columns that labels ("Why", "Do", "By") stand in.
-const INDENT: usize = 5;
-
 /// Lines break at blanks only: an id, a shape and a clause stay whole.
 #[must_use]
 pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
@@ -41,7 +38,7 @@ impl Words {
             self.one_finding(&mut out, finding, width);
         }
         if !report.figures.assumed.is_empty() {
-            let _ = writeln!(out, "{}", self.text("check-assumed"));
+            paragraph(&mut out, "", &self.text("check-assumed"), width);
             if let Some(first) = self.decides(report) {
                 paragraph(&mut out, "  ! ", &first, width);
             }
@@ -62,21 +59,27 @@ impl Words {
             .map(Id::as_str)
             .collect::<Vec<_>>()
             .join(", ");
-        let head = format!(
-            "{style} {} {style:#} {}  {about}",
-            text.signal, finding.code
-        );
+        let head = format!("{style} {} {style:#} {}  ", text.signal, finding.code);
+        let hanging = wrapping(width)
+            .initial_indent(&head)
+            .subsequent_indent("  ");
+        let head = textwrap::fill(&about, hanging);
         let _ = writeln!(out, "{}", head.trim_end());
         let bold = Style::new().bold();
         for line in textwrap::wrap(&text.title, wrapping(width)) {
             let _ = writeln!(out, "{bold}{line}{bold:#}");
         }
-        for (label, body) in [
-            ("check-label-why", text.why.as_str()),
-            ("check-label-do", text.fix.as_str()),
-            ("check-label-by", text.sources.join("; ").as_str()),
-        ] {
-            labelled(out, &self.text(label), body, width);
+        let rows = [
+            ("check-label-why", text.why),
+            ("check-label-do", text.fix),
+            ("check-label-by", text.sources.join("; ")),
+        ]
+        .map(|(label, body)| (self.text(label), body));
+        let wide = |label: &str| textwrap::core::display_width(label);
+        let column = rows.iter().map(|(label, _)| wide(label)).max().unwrap_or(0);
+        for (label, body) in rows {
+            let gap = " ".repeat(column - wide(&label));
+            paragraph(out, &format!("  {label}{gap}  "), &body, width);
         }
         out.push('\n');
     }
@@ -84,7 +87,8 @@ impl Words {
     /// What each receptacle can carry, a block each, so that it also fits a narrow screen.
     /// Neighbours that are alike in everything stand together.
     pub fn limits(&self, report: &Report, width: usize) -> String {
-        let mut out = format!("{}\n", self.text("check-limits"));
+        let mut out = String::new();
+        paragraph(&mut out, "", &self.text("check-limits"), width);
         let refusal = |limit: &Limit| report.refusal(&limit.id, None).map(|found| found.code);
         let alike = |one: &Limit, other: &Limit| {
             let facts = |of: &Limit| (of.shape, of.continuous_amps, of.short_amps, refusal(of));
@@ -235,9 +239,4 @@ pub(super) fn load_name<'a>(report: &'a Report, id: &'a Id) -> &'a str {
         .iter()
         .find(|load| load.id == *id)
         .map_or_else(|| id.as_str(), |load| load.name.as_str())
-}
-
-fn labelled(out: &mut String, label: &str, body: &str, width: usize) {
-    let first = format!("  {label:<INDENT$}");
-    paragraph(out, &first, body, width);
 }

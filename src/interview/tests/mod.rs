@@ -284,6 +284,43 @@ fn every_choice_has_words() {
     assert_eq!(words.faults(), Vec::<String>::new());
 }
 
+/// In words that no program has of its own: twice as long, so that what is cut off is found.
+#[test]
+fn all_that_is_asked_comes_from_a_language_folder() {
+    use crate::words::language::{marked, unmarked};
+    let words = marked(2);
+    let (_, kept, _) = answers(&script(COMMON));
+    for draft in &kept.0 {
+        let mut machine = Machine::new(draft.clone());
+        let question = machine.question();
+        let known: Vec<&str> = draft.answers.values().filter_map(Said::text).collect();
+        let known = format!("{} kettle {}", known.join(" "), IDS);
+        let asked = view(&words, &question);
+        let mut said = vec![
+            asked.progress,
+            asked.question,
+            asked.why,
+            explanation(&words, &question),
+        ];
+        match asked.shape {
+            Shape::Line { default, hint, .. } => said.extend(default.into_iter().chain([hint])),
+            Shape::List { rows, .. } => {
+                for row in rows {
+                    said.extend([row.text, row.also]);
+                }
+            }
+        }
+        for text in said {
+            let found = unmarked(&text, &known);
+            assert!(found.is_empty(), "{found:?} in {text} of {}", question.key);
+        }
+    }
+    assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+/// What the program calls parts until somebody names them.
+const IDS: &str = "home camper twist outlet cord box load";
+
 const REJECTS: &[&str] = &[
     "choice",
     "yes-no",

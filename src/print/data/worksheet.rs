@@ -18,13 +18,6 @@ use crate::words::Show;
 
 /// The share of a circuit for three hours or more.
 const EIGHTY_PER_CENT: Source = Source::new("NFPA 70 (NEC)", "210.21(B)(2)", "", Mark::Secondary);
-/// Six decibels less for each doubling of distance.
-const FREE_FIELD: Source = Source::new(
-    "Free field, point source: −6 dB for each doubling",
-    "",
-    "",
-    Mark::Confirmed,
-);
 
 /// The data of `worksheet.typ`.
 #[derive(Debug, Serialize)]
@@ -599,8 +592,11 @@ fn noise(context: &Context<'_>) -> Section {
     section(
         context,
         "noise",
-        vec![context.say("ws-noise-formula", &[])],
-        &[FREE_FIELD],
+        vec![
+            context.say("ws-noise-formula", &[]),
+            context.say("ws-noise-free-field", &[]),
+        ],
+        &[Source::common_practice()],
         &[("what", 3), ("#figure", 2)],
         rows,
     )

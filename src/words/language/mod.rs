@@ -4,8 +4,10 @@
 pub mod catalog;
 mod check;
 mod formats;
+mod marked;
 mod sheet;
 
 pub use catalog::{Catalog, Item};
 pub use check::{Kind, Problem, check};
+pub use marked::{marked, unmarked};
 pub use sheet::sheet;

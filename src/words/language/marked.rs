@@ -1,0 +1,234 @@
+//! A language that nobody speaks: the first language with marks on its letters, and twice as long
+//! if wanted. A sentence without the marks did not come from a language folder, and one that runs
+//! over its room would do so in the longest language.
+
+use std::collections::BTreeSet;
+
+use fluent_syntax::ast::{Entry, Expression, Pattern, PatternElement, Resource};
+use fluent_syntax::serializer::serialize;
+
+use crate::words::{ABOUT, FIRST_LANGUAGE, Library, Units, Words};
+
+/// Its tag: of those that are for private use.
+const TAG: &str = "qps";
+
+/// Plain letters and those that stand for them here.
+const PLAIN: &str = "aeiouycnszAEIOUCNSZ";
+const WITH_MARKS: &str = "äëïöüÿçñšžÄËÏÖÜÇÑŠŽ";
+
+/// The words of that language, each sentence so many times in a row.
+///
+/// # Panics
+/// Never: the first language is part of the program.
+#[must_use]
+pub fn marked(times: usize) -> Words {
+    let built_in = Library::built_in();
+    let mut library = Library::default();
+    library.add(TAG, ABOUT, "language-state = complete\n");
+    let first = built_in.folder(FIRST_LANGUAGE);
+    let files = first.iter().flat_map(|folder| &folder.files);
+    for (name, text) in files.filter(|(name, _)| *name != ABOUT) {
+        let parsed = fluent_syntax::parser::parse(text.clone().into_owned());
+        let (Ok(mut resource) | Err((mut resource, _))) = parsed;
+        mark(&mut resource, times);
+        library.add(TAG, name, serialize(&resource));
+    }
+    let chain = library.chain(TAG).expect("the folder made above");
+    Words::of(&chain, Units::Customary)
+}
+
+/// The words of a text that are without marks: three letters or more, a vowel among them, and
+/// not in `known`, which is what no language folder holds (names, codes, citations, units).
+#[must_use]
+pub fn unmarked(text: &str, known: &str) -> BTreeSet<String> {
+    let known: BTreeSet<&str> = words(known).collect();
+    words(text)
+        .filter(|word| word.len() > 2 && word.is_ascii() && word.contains(vowel))
+        .filter(|word| !known.contains(word))
+        .map(str::to_owned)
+        .collect()
+}
+
+fn words(text: &str) -> impl Iterator<Item = &str> {
+    text.split(|c: char| !c.is_alphabetic())
+}
+
+fn vowel(letter: char) -> bool {
+    "aeiouAEIOU".contains(letter)
+}
+
+fn mark(resource: &mut Resource<String>, times: usize) {
+    for entry in &mut resource.body {
+        if let Entry::Message(message) = entry {
+            let attributes = message.attributes.iter_mut().map(|it| &mut it.value);
+            for found in message.value.iter_mut().chain(attributes) {
+                pattern(found, times);
+            }
+        }
+    }
+}
+
+fn pattern(found: &mut Pattern<String>, times: usize) {
+    for element in &mut found.elements {
+        match element {
+            PatternElement::TextElement { value } => *value = with_marks(value, times),
+            PatternElement::Placeable {
+                expression: Expression::Select { variants, .. },
+            } => {
+                for variant in variants {
+                    pattern(&mut variant.value, times);
+                }
+            }
+            PatternElement::Placeable { .. } => {}
+        }
+    }
+}
+
+fn with_marks(text: &str, times: usize) -> String {
+    let marked: String = text
+        .chars()
+        .map(|letter| {
+            let at = PLAIN.chars().position(|plain| plain == letter);
+            at.and_then(|at| WITH_MARKS.chars().nth(at))
+                .unwrap_or(letter)
+        })
+        .collect();
+    // A drawing is as wide in every language.
+    if marked.chars().filter(|c| c.is_alphabetic()).count() * 2 < marked.chars().count() {
+        return marked;
+    }
+    let line = marked.trim_end_matches('\n');
+    let end = &marked[line.len()..];
+    let mut out = line.to_owned();
+    for _ in 1..times {
+        out.push(' ');
+        out.push_str(line.trim_start());
+    }
+    out + end
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::demo::{MENDED, WEEKEND};
+    use crate::print::{Document, Options, PrintError, render};
+    use crate::report::{self, Report};
+    use crate::words::problem::{self, Look};
+
+    /// What no language folder holds: what the owner wrote, the report's codes, ids and sources,
+    /// the signs of units, and the places in standards that the tables cite.
+    fn known(text: &str, report: &Report) -> String {
+        let report = report.to_json().expect("a report is plain data");
+        format!("{text} {report} GFCI TEST RESET AWG dBA chapter table Army")
+    }
+
+    #[test]
+    fn a_sentence_without_marks_is_found() {
+        let words = marked(2);
+        assert_eq!(words.text("signal-danger"), "DÄÑGËR DÄÑGËR");
+        assert!(unmarked(&words.text("check-defer"), "").is_empty());
+        let found = unmarked("Löçäl çödëš decide. 12 AWG on “long”.", "long AWG");
+        assert_eq!(found.into_iter().collect::<Vec<_>>(), ["decide"]);
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
+
+    #[test]
+    fn everything_on_the_screen_comes_from_a_language_folder() {
+        for times in [1, 2] {
+            let words = marked(times);
+            for text in [WEEKEND, MENDED] {
+                let plan = crate::plan::read(text).expect("a demo reads");
+                let mut report = report::build(&plan);
+                crate::mend::mend_within(&plan, false, 150).tell(&plan, &mut report);
+                let known = known(text, &report);
+                let wrapped = |text: String| textwrap::fill(&text, crate::words::wrapping(80));
+                let said = [
+                    words.findings(&report, 80),
+                    words.limits(&report, 80),
+                    wrapped(words.count(&report)),
+                    wrapped(words.summary(&report).join("\n")),
+                    words.repairs(&report, 80),
+                ];
+                for said in said {
+                    let said = anstream::adapter::strip_str(&said).to_string();
+                    assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{said}");
+                    let wide: Vec<&str> = said
+                        .lines()
+                        .filter(|line| textwrap::core::display_width(line) > 80)
+                        .collect();
+                    assert_eq!(wide, Vec::<&str>::new());
+                }
+            }
+            assert_eq!(words.faults(), Vec::<String>::new());
+        }
+    }
+
+    #[test]
+    fn a_bad_plan_is_told_from_a_language_folder() {
+        let words = marked(2);
+        let text = "format = 1\n[generator]\nrated = 2800\nvoltag = \"120 V\"\n";
+        let problems = crate::plan::read(text).expect_err("a bad plan");
+        let look = Look {
+            coloured: false,
+            width: 80,
+        };
+        let said = problem::render(&words, "a.toml", text, &problems, look);
+        // Keys of the plan file are the same in every language.
+        let known = format!("{} {text} a.toml", crate::plan::demo::WEEKEND);
+        assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{said}");
+    }
+
+    /// The words of every print, as somebody who selects them in the file gets them.
+    fn prints(words: &Words, text: &str) -> (Report, Result<Vec<(String, String)>, PrintError>) {
+        let plan = crate::plan::read(text).expect("a demo reads");
+        let mut report = report::build(&plan);
+        crate::mend::mend_within(&plan, false, 150).tell(&plan, &mut report);
+        let files = render(&plan, &report, words, &Options::default());
+        let texts = files.map(|files| {
+            files
+                .into_iter()
+                .map(|(name, bytes)| {
+                    let text = pdf_extract::extract_text_from_mem(&bytes).expect("text");
+                    (name, text)
+                })
+                .collect()
+        });
+        (report, texts)
+    }
+
+    /// No language is twice as long as English. A label, which has little room, may refuse the
+    /// longest texts of this one by name; the sheets take them all.
+    #[test]
+    fn paper_takes_sentences_twice_as_long() {
+        let words = marked(2);
+        let plan = crate::plan::read(WEEKEND).expect("a demo reads");
+        let report = report::build(&plan);
+        for document in Document::ALL {
+            let options = Options {
+                only: vec![document],
+                ..Options::default()
+            };
+            let made = render(&plan, &report, &words, &options);
+            match made {
+                Ok(_) => {}
+                Err(PrintError::TooLong { misfits, .. }) if document == Document::Labels => {
+                    assert!(misfits.iter().all(|it| it.percent >= 75), "{misfits:?}");
+                }
+                Err(error) => panic!("{}", error.in_words(&Words::english())),
+            }
+        }
+    }
+
+    #[test]
+    fn everything_on_paper_comes_from_a_language_folder() {
+        let words = marked(1);
+        for text in [WEEKEND, MENDED] {
+            let (report, files) = prints(&words, text);
+            let known = known(text, &report);
+            for (name, said) in files.expect("it fits") {
+                // Set in small pieces, a word may be broken where a line ends.
+                assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{name}");
+            }
+        }
+    }
+}

@@ -65,6 +65,18 @@ about-gear = { $id }, { $what }
 label-marked = ! { $row }
 label-row = { $title }: { $shown }
 
+# What a part is called until somebody names it, with a number behind it if need be: one short
+# word in small letters, without spaces. The first four are outlets by their shape: the household
+# kind, that for a camper, that which is twisted, the large ones.
+id-home = home
+id-camper = camper
+id-twist = twist
+id-large = large
+id-outlet = outlet
+id-cord = cord
+id-box = box
+id-load = load
+
 shown-unknown = not known
 shown-open-one = not asked
 shown-open = { $count } not known

@@ -47,6 +47,27 @@ pub struct Draft {
     pub base: Option<String>,
     /// The answers.
     pub answers: BTreeMap<String, Said>,
+    /// What parts and loads are called until somebody names them, in the reader's language. Not
+    /// kept on disk: whoever goes on with a draft may read another.
+    pub called: Called,
+}
+
+/// Words for the ids of parts and loads. Without one the word for it is that of the code.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Called(BTreeMap<&'static str, String>);
+
+impl Called {
+    /// The word for it.
+    #[must_use]
+    pub fn word<'w>(&'w self, word: &'w str) -> &'w str {
+        self.0.get(word).map_or(word, String::as_str)
+    }
+}
+
+impl FromIterator<(&'static str, String)> for Called {
+    fn from_iter<I: IntoIterator<Item = (&'static str, String)>>(words: I) -> Self {
+        Self(words.into_iter().collect())
+    }
 }
 
 /// The form on disk: texts by key, and lists of the keys that have none.
@@ -90,6 +111,7 @@ impl Draft {
             plan: None,
             base: None,
             answers: BTreeMap::new(),
+            called: Called::default(),
         }
     }
 
@@ -150,6 +172,7 @@ impl Draft {
             plan: file.plan,
             base: file.base,
             answers,
+            called: Called::default(),
         })
     }
 

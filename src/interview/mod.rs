@@ -123,7 +123,10 @@ pub fn run(
     words: &Words,
     start: Draft,
 ) -> Result<Outcome, InterviewError> {
-    let mut machine = Machine::new(start);
+    let mut machine = Machine::new(Draft {
+        called: called(words),
+        ..start
+    });
     keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
     if machine.draft().answers.is_empty() {
         let count = machine.question().total.to_string();
@@ -195,6 +198,27 @@ pub fn run(
             return Ok(finished(&machine));
         }
     }
+}
+
+/// What parts and loads are called in the reader's language. An id is one word, so of an
+/// appliance's name only what stands before a comma.
+fn called(words: &Words) -> draft::Called {
+    if words.language().language.as_str() == crate::words::FIRST_LANGUAGE {
+        // Its words are those of the code.
+        return draft::Called::default();
+    }
+    let parts = parts::WORDS
+        .into_iter()
+        .map(|word| (word, words.text(&format!("id-{word}"))));
+    let loads = crate::tables::appliances::all().iter().map(|appliance| {
+        let name = words.text(&format!("appliance-{}", appliance.key));
+        let short = name.split(',').next().unwrap_or_default().to_owned();
+        (appliance.key.as_str(), short)
+    });
+    parts
+        .chain(loads)
+        .map(|(word, text)| (word, parts::slug(&text, word)))
+        .collect()
 }
 
 /// What was typed, with its numbers as plans keep them.

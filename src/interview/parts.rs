@@ -298,10 +298,10 @@ pub(super) fn outlet_id(draft: &Draft, n: u8) -> String {
         return name.to_owned();
     }
     let word = |n: u8| Place::Outlet(n).shape(draft).map_or("outlet", shape_word);
-    let own = word(n);
+    let own = draft.called.word(word(n));
     let taken = |id: &str| outlets(draft).any(|other| named(other) == Some(id));
     let before = outlets(draft)
-        .filter(|other| *other < n && named(*other).is_none() && word(*other) == own)
+        .filter(|other| *other < n && named(*other).is_none() && word(*other) == word(n))
         .count();
     (1_usize..)
         .map(|number| match number {
@@ -310,8 +310,13 @@ pub(super) fn outlet_id(draft: &Draft, n: u8) -> String {
         })
         .filter(|id| !taken(id))
         .nth(before)
-        .unwrap_or_else(|| format!("outlet{n}"))
+        .unwrap_or_else(|| format!("{}{n}", draft.called.word("outlet")))
 }
+
+/// The words of the code for what has no name yet: messages `id-WORD`.
+pub(super) const WORDS: [&str; 8] = [
+    "home", "camper", "twist", "large", "outlet", "cord", "box", "load",
+];
 
 /// What people call an outlet of this shape.
 const fn shape_word(shape: Receptacle) -> &'static str {
@@ -335,7 +340,7 @@ pub(super) fn gear_id(draft: &Draft, n: u8) -> String {
         .count()
         .max(1);
     let word = if is_box(draft, n) { "box" } else { "cord" };
-    format!("{word}{number}")
+    format!("{}{number}", draft.called.word(word))
 }
 
 /// The ids of all loads, by their numbers: from the appliance or the user's name for it, with a
@@ -351,10 +356,10 @@ pub(super) fn load_ids(draft: &Draft) -> Vec<(u8, String)> {
             } else if what == "own" {
                 slug(
                     draft.text(&format!("load.{n}.name")).unwrap_or_default(),
-                    "load",
+                    draft.called.word("load"),
                 )
             } else {
-                what.to_owned()
+                draft.called.word(what).to_owned()
             };
             let mut id = base.clone();
             let mut number = 2;

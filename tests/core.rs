@@ -2,6 +2,8 @@
 
 #[path = "core/demo.rs"]
 mod demo;
+#[path = "core/languages.rs"]
+mod languages;
 #[path = "core/plan.rs"]
 mod plan;
 #[path = "core/power_flow/mod.rs"]

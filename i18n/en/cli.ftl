@@ -109,6 +109,7 @@ failure-read = cannot read { $path }
 failure-write = cannot write { $path }
 failure-no-rule = there is no rule { $code }
 failure-no-rule-hint = "tallywatt explain" lists them all.
+explain-language = The pages of the rules are in English only. The check and the prints speak your language.
 failure-json = cannot write the report as JSON
 failure-worse-than-nothing = the plan cannot be checked before these are mended
 

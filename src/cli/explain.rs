@@ -3,11 +3,11 @@
 use std::fmt::Write as _;
 
 use tallywatt::rules;
-use tallywatt::words::Words;
+use tallywatt::words::{FIRST_LANGUAGE, Words, wrapping};
 
-use super::Done;
 use super::args::Explain;
 use super::failure::{Failure, Kind};
+use super::{Done, width};
 
 pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     let Some(code) = &arguments.code else {
@@ -18,7 +18,17 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
         return Ok(Done::saying(list));
     };
     match rules::find(code) {
-        Some(rule) => Ok(Done::saying(format!("{}\n", rule.page().trim_end()))),
+        Some(rule) => {
+            let page = rule.page();
+            let mut text = String::new();
+            if words.language().language.as_str() != FIRST_LANGUAGE {
+                // The pages are the rules' own, and have one language.
+                let note = words.text("explain-language");
+                let _ = writeln!(text, "{}\n", textwrap::fill(&note, wrapping(width())));
+            }
+            text.push_str(page.trim_end());
+            Ok(Done::saying(text + "\n"))
+        }
         None => Err(Failure::text(
             Kind::Usage,
             words.with("failure-no-rule", [("code", code.as_str().into())]),

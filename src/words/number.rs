@@ -130,3 +130,48 @@ fn places(unit: &str, show: Show) -> u32 {
         (_, Show::Exact) => 2,
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Marks by the Unicode locale data, from memory, not verified: a point in the United States,
+    /// Mexico and Switzerland, a comma in Spain, France, Canada's French and Germany. Spanish of
+    /// Spain puts nothing between the digits of a number of four.
+    #[test]
+    fn marks_of_numbers_by_language_and_region() {
+        for (tag, shown) in [
+            ("en-US", "2,309.5\u{a0}W"),
+            ("es-US", "2,309.5\u{a0}W"),
+            ("es-MX", "2,309.5\u{a0}W"),
+            ("es-ES", "2309,5\u{a0}W"),
+            ("fr-CA", "2\u{a0}309,5\u{a0}W"),
+            ("fr-FR", "2\u{202f}309,5\u{a0}W"),
+            ("de-DE", "2.309,5\u{a0}W"),
+            ("de-CH", "2'309.5\u{a0}W"),
+        ] {
+            let numbers = Numbers::new(tag, Units::Metric);
+            let watts = Amount {
+                amount: Decimal::new(23095, 1),
+                unit: Unit::Watt,
+            };
+            assert_eq!(numbers.amount(&watts, Show::Exact), shown, "{tag}");
+            let mark = if shown.contains(",5") { ',' } else { '.' };
+            assert_eq!(numbers.decimal_mark(), mark, "{tag}");
+        }
+    }
+
+    #[test]
+    fn units_by_region() {
+        for (tag, units) in [
+            ("en", Units::Customary),
+            ("es-US", Units::Customary),
+            ("es-MX", Units::Metric),
+            ("fr-CA", Units::Metric),
+            ("de-DE", Units::Metric),
+        ] {
+            let tag: LanguageIdentifier = tag.parse().expect("a tag");
+            assert_eq!(Units::of(&tag), units, "{tag}");
+        }
+    }
+}

@@ -1,0 +1,11 @@
+signal-danger = DANĜERO
+signal-warning = AVERTO
+signal-caution = ATENTU
+signal-notice = RIMARKO
+id-quoted = “{ $id }”
+list-comma = ,{" "}
+list-and = { $first } kaj { $last }
+mark-confirmed = konfirmita
+mark-secondary = el dua fonto
+mark-memory = el memoro, ne kontrolita
+mark-common-practice = kutimo, sen fonto

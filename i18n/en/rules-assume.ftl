@@ -3,6 +3,7 @@
 assumed-too-near = too near
 assumed-covered = covered
 assumed-floating = floating
+assumed-quarter = a quarter of full load
 
 assume-ground = Nobody knows how wet the ground is, so { $value } was taken. Feel the ground where people stand, in the evening too.
 assume-sleepers = Nobody knows how far off people sleep, so it was taken for { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
@@ -14,3 +15,5 @@ assume-cord-outdoor = Nobody knows if “{ $part }” is for outdoors, so { $val
 assume-box-bond = Nobody knows the inside of “{ $part }”, so it was taken that neutral and ground are joined there. Do not open it. Ask a licensed electrician.
 assume-box-listed = Nobody knows if “{ $part }” is factory made and listed, so { $value } was taken. Look for a testing laboratory's mark on it.
 assume-bonding-plug = Nobody knows if a bonding plug is in the generator, so { $value } was taken where that is worse. It is a plug without a cord, in an outlet of the set.
+assume-noise-load = Nobody knows at what load the noise was measured, so { $value } was taken. At full load the generator is louder than the figures here.
+assume-backup = Nobody said if “{ $part }” has a battery for the whole night, so { $value } was taken.

@@ -75,3 +75,11 @@ SHOCK010 = { $fix ->
       }
     .fix-building = Do not connect it. A licensed electrician must fit transfer equipment first, and says if the plug stays out.
     .fix-camper = Ask the camper's maker or a licensed electrician before you connect it with the plug in. Do not join neutral and ground yourself.
+
+SHOCK011 = { $fix ->
+    [count] Nobody knows if { $about } has a neutral wire
+   *[other] The neutral wire may be missing in { $about }
+  }
+    .why = It passes on both halves of 120/240 V. Without its neutral, things made for 120 V can get nearly 240 V. They burn, and no breaker trips.
+    .fix-leave = Do not use it. Use a cord with four wires, such as 10/4.
+    .fix-count = Read the print on the jacket: 10/4 has four wires, 10/3 has three. Leave it out until you know.

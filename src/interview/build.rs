@@ -372,6 +372,8 @@ impl Build<'_> {
                 .text(&key("on"))
                 .and_then(|token| self.place(token))
                 .and_then(|place| Id::reference(&place.id(self.draft))),
+            // Asked by the plan file only.
+            backup: Answer::Missing,
         })
     }
 }

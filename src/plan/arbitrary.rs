@@ -256,7 +256,13 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
         LoadKind::Medical,
     ];
     (
-        (name(), select(kinds), answer(draw), 1..=5_u8),
+        (
+            name(),
+            select(kinds),
+            answer(draw),
+            1..=5_u8,
+            answer(any::<bool>()),
+        ),
         answer(quantity::<Power>(50_000_000, 100_000_000)),
         answer(quantity::<Ratio>(100, 1000)),
         answer(any::<bool>()),
@@ -266,7 +272,7 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
     )
         .prop_map(
             |(
-                (name, kind, running, count),
+                (name, kind, running, count, backup),
                 starting,
                 power_factor,
                 continuous,
@@ -287,6 +293,7 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
                     hours,
                     plug,
                     on: None,
+                    backup,
                 }
             },
         )

@@ -458,6 +458,8 @@ pub struct Load {
     pub plug: Answer<Plug>,
     /// Where it is already plugged in.
     pub on: Option<Id>,
+    /// Whether a battery made for it takes over, for the whole night, when the power goes off.
+    pub backup: Answer<bool>,
 }
 
 /// Electrical behaviour of a load.

@@ -311,6 +311,7 @@ fn load(out: &mut Out, load: &Load) {
     }
     out.answer("plug", &load.plug, |plug| quoted(&plug.to_string()));
     out.optional("on", load.on.as_ref().map(Id::as_str));
+    out.yes_no("backup", load.backup);
 }
 
 /// A TOML basic string.

@@ -150,7 +150,8 @@ fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
-                // What it needs to start and how long it runs never set off more than a caution.
+                // What it needs to start and how long it runs never set off more than a caution. A
+                // battery that nobody told of is bought, not found out.
                 _ => return None,
             }
         }

@@ -3,7 +3,7 @@
 //! What the supply tree, the loads and the fuel assume is said where they are reckoned; this is
 //! the rest, so that every unknown has its line.
 
-use crate::plan::{Answer, Plan};
+use crate::plan::{Answer, LoadKind, Plan};
 use crate::report::{Assumption, Value};
 
 /// The assumptions, in the order of the plan file.
@@ -44,6 +44,20 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
             "assumed-yes",
             "bonding-plug",
         );
+    }
+    if let Answer::Known(noise) = plan.generator.noise
+        && !noise.load.is_known()
+    {
+        assume(
+            "generator.noise.load".into(),
+            "assumed-quarter",
+            "noise-load",
+        );
+    }
+    for load in &plan.loads {
+        if load.kind == LoadKind::Medical && !load.backup.is_known() {
+            assume(format!("load.{}.backup", load.id), "assumed-no", "backup");
+        }
     }
     for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
         if !cord.outdoor.is_known() {
@@ -101,6 +115,14 @@ mod tests {
                 ("generator.neutral", "neutral"),
             ),
             (
+                (", load = \"25 %\" }", " }"),
+                ("generator.noise.load", "noise-load"),
+            ),
+            (
+                ("kind = \"electronic\" # fan", "kind = \"medical\""),
+                ("load.fan.backup", "backup"),
+            ),
+            (
                 ("outdoor = true # long", ""),
                 ("cord.long.outdoor", "cord-outdoor"),
             ),
@@ -122,6 +144,8 @@ mod tests {
             ("stands = \"roof\"", ""),
             ("neutral = \"bonded\"", ""),
             ("outdoor = true # long", ""),
+            (", load = \"25 %\" }", " }"),
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("listed = true", ""),
             ("bond = false", ""),
         ]);

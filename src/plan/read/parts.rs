@@ -97,6 +97,7 @@ const LOAD: &[&str] = &[
     "hours",
     "plug",
     "on",
+    "backup",
 ];
 
 /// The whole plan, or `None` when something was reported without which there is none.
@@ -450,6 +451,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
             .optional("hours", |field| field.list(Type::List, Field::hours))
             .unwrap_or_default(),
         plug: fields.answer("plug", Field::plug),
+        backup: fields.answer("backup", Field::yes_no),
         name: name.or_else(|| id.as_ref().map(ToString::to_string))?,
         id: id?,
         kind: kind?,

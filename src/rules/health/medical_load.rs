@@ -9,7 +9,8 @@
 //! its ordinary day.
 //!
 //! ## The arithmetic
-//! None: one source is one source, however large.
+//! None: one source is one source, however large. A device whose plan says that a battery made for it
+//! takes over for the night is a notice. "I don't know" and silence count as none: a warning.
 //!
 //! ## What to do
 //! Bring a battery made for the device that lasts the whole night, or stay where there is utility
@@ -19,7 +20,7 @@
 //! ## Sources
 //! - A device that a life depends on has a second source: common practice, no source.
 
-use crate::plan::{Id, LoadKind};
+use crate::plan::{Answer, Id, LoadKind};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -28,23 +29,57 @@ pub(super) const RULE: Rule = Rule {
     area: "health",
     text: include_str!("medical_load.rs"),
     sources: &[cite::PRACTICE],
-    fixes: &["battery"],
+    fixes: &["battery", "charged"],
     check,
     #[cfg(test)]
-    fires: &[&[("kind = \"electronic\" # fan", "kind = \"medical\"")]],
+    fires: &[
+        &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
+        &[(
+            "kind = \"electronic\" # fan",
+            "kind = \"medical\"\nbackup = true",
+        )],
+    ],
     #[cfg(test)]
     spares: &[&[]],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let about: Vec<Id> = facts
-        .plan
-        .loads
-        .iter()
-        .filter(|load| load.kind == LoadKind::Medical)
-        .map(|load| load.id.clone())
-        .collect();
-    if !about.is_empty() {
-        found.add(Signal::Warning, about, values([]), "battery", values([]));
+    let medical = |backed: bool| -> Vec<Id> {
+        facts
+            .plan
+            .loads
+            .iter()
+            .filter(|load| load.kind == LoadKind::Medical)
+            .filter(|load| (load.backup == Answer::Known(true)) == backed)
+            .map(|load| load.id.clone())
+            .collect()
+    };
+    for (about, signal, fix) in [
+        (medical(false), Signal::Warning, "battery"),
+        (medical(true), Signal::Notice, "charged"),
+    ] {
+        if !about.is_empty() {
+            found.add(signal, about, values([]), fix, values([]));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    #[test]
+    fn what_nobody_knows_of_a_battery_is_none() {
+        for (backup, signal) in [
+            ("", Signal::Warning),
+            ("backup = \"unknown\"", Signal::Warning),
+            ("backup = false", Signal::Warning),
+            ("backup = true", Signal::Notice),
+        ] {
+            let kind = format!("kind = \"medical\"\n{backup}");
+            let edits = [("kind = \"electronic\" # fan", kind.as_str())];
+            assert_eq!(signals("HEALTH001", &edits), [signal], "{backup}");
+        }
     }
 }

@@ -11,7 +11,8 @@
 //! ## The arithmetic
 //! The published level falls by 6 dB for each doubling of distance, in the open and without echoes;
 //! ground, trees and walls are not reckoned with. 60 dB(A) at 50 ft is the same as 66.8 dB(A) at
-//! 7 m (23 ft), where makers usually measure, often at part load. At full load it is louder.
+//! 7 m (23 ft), where makers usually measure, often at part load: one that nobody knows counts as a
+//! quarter. At full load it is louder, by how much no plate says. Sets in parallel add up.
 //!
 //! ## What to do
 //! Run fewer things at once, set economy idle if it has one, stand it on soft ground away from

@@ -11,4 +11,5 @@ crate::rules::area! {
     protection_in_series,
     second_fault,
     plug_meets_transfer,
+    lost_neutral,
 }

@@ -13,6 +13,7 @@ pub mod gfci;
 pub mod kinds;
 pub mod motors;
 pub mod occasions;
+pub mod pin_and_sleeve;
 pub mod shape;
 pub mod source;
 pub mod volts;

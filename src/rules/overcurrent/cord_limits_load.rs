@@ -11,8 +11,9 @@
 //! ## The arithmetic
 //! The cord's own limit (the smaller of its plug's rating and its ampacity) against the smallest
 //! breaker upstream. Where the breaker is larger but no more than 20 A, and the wire is 16 AWG
-//! (1.31 mm²) or larger, this is allowed and a caution. Any other such cord is a danger by rule
-//! OVER001.
+//! (1.31 mm²) or larger, this is allowed and a caution. Where the wire itself carries what the breaker
+//! lets through, in the air expected, and only the 15 A plug is smaller, it is a notice: 15 A
+//! receptacles on 20 A circuits are made for that. Any other such cord is a danger by rule OVER001.
 //!
 //! ## What to do
 //! Add up what is plugged in at the cord's end and keep it at or below the cord's limit. The label
@@ -25,6 +26,7 @@
 use super::unprotected_rating::{CORD_SET_CIRCUIT, allowed_cord_set, protection};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::tables::conductor::{flexible_ampacity, in_air};
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER003",
@@ -74,13 +76,57 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             && breaker <= CORD_SET_CIRCUIT
             && allowed_cord_set(facts.plan, &node.id)
         {
+            let wire = facts
+                .plan
+                .cords
+                .iter()
+                .find(|cord| cord.id == node.id)
+                .and_then(|cord| Some((*cord.wire.known()?, cord.circuit())));
+            let carries = wire.is_some_and(|(wire, circuit)| {
+                in_air(flexible_ampacity(wire, circuit.into()), facts.supply.air) >= breaker
+            });
             found.add(
-                Signal::Caution,
+                if carries {
+                    Signal::Notice
+                } else {
+                    Signal::Caution
+                },
                 vec![node.id.clone()],
                 values([("limit", node.rating.into()), ("breaker", breaker.into())]),
                 "add-up",
                 values([]),
             );
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    /// NEC Table 400.5(A)(1): 12 AWG carries 25 A and 14 AWG 18 A, behind a breaker of 20 A and a plug
+    /// of 15 A; at 45 °C (113 °F) 12 AWG carries 0.71 of that, 17.75 A.
+    #[test]
+    fn where_only_the_plug_is_smaller_it_is_a_notice() {
+        for (wire, air, signal) in [
+            ("12 AWG", "59 °F", Signal::Notice),
+            ("14 AWG", "59 °F", Signal::Caution),
+            ("12 AWG", "113 °F", Signal::Caution),
+        ] {
+            let (wire, air) = (format!("wire = \"{wire}\""), format!("air = \"{air}\""));
+            let edits = [
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+                ),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("wire = \"10 AWG\"", wire.as_str()),
+                ("air = \"59 °F\"", air.as_str()),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("on = \"right\" # fan", "on = \"long\""),
+            ];
+            assert_eq!(signals("OVER003", &edits), [signal], "{edits:?}");
         }
     }
 }

@@ -340,8 +340,11 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
             meant,
             plug,
         } => {
-            if !plug {
-                "plan-wrong-half-receptacle".clone_into(&mut key);
+            // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
+            match (*plug, *of) {
+                (true, _) => {}
+                (false, "ends") => "plan-two-plugs".clone_into(&mut key),
+                (false, _) => "plan-wrong-half-receptacle".clone_into(&mut key),
             }
             set("key", of);
             set("found", found);
@@ -546,6 +549,12 @@ mod tests {
                     found: found(),
                     meant: found(),
                     plug: yes,
+                },
+                ProblemKind::WrongHalf {
+                    key: "ends",
+                    found: found(),
+                    meant: found(),
+                    plug: false,
                 },
                 ProblemKind::BadId {
                     found: found(),

@@ -81,7 +81,8 @@ cli-print-only = Only this print; may be given more than once
 cli-print-card = The card's size: a sheet for each side; half a sheet (A5, half letter) or pocket size, to fold
 cli-print-ink = "black" prints black on white, without colours and greys
 cli-print-date = The date to print on every sheet, which also makes the files PDF/A-2a; left out, none is printed
-cli-print-png = Also write a picture of each page
+cli-print-png = Also write a picture of each page, and contact.png with all of them
+cli-print-templates = A folder with templates of your own; "tallywatt templates" writes those to start from
 
 cli-may = Ask before plugging in: may these be switched on, in what order, and what does a meter show
 cli-may-plan = The plan file; "-" reads it from standard input
@@ -94,6 +95,9 @@ cli-mend-plan = The plan file; "-" reads it from standard input
 cli-mend-into = Write the changed plan to this new file; a file that is there is left alone
 cli-mend-warnings = Clear the warnings too, as far as changes can
 cli-mend-format = "text" for people; "json" for programs: the report, with the repairs
+
+cli-templates = Write the templates of the prints into a folder, to change them and print with your own
+cli-templates-into = The folder to write into; a file that is there is left alone
 
 cli-explain = Explain a rule: what it checks, why it hurts, the arithmetic, what to do
 cli-explain-code = The rule's code, as in AIR001; left out, all rules are listed
@@ -182,3 +186,8 @@ summary-never-more = { $sets }; and { $more } more on the card
 summary-together = Everything on the list may run at the same time.
 
 print-wrote = Written to { $dir }:
+
+templates-exist = { $path } is there already. Nothing was written.
+templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". A template that is not in the folder is the one of the program.
+templates-none = there are no templates in { $path }
+templates-none-hint = "tallywatt templates --into DIR" writes those to start from.

@@ -201,6 +201,11 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Worst first. Tick each one at every set-up. A danger that is not mended means: do not start the generator.
 print-authority = Authority
+print-symbol-general = Warning sign
+print-symbol-electric = Warning sign: electricity
+print-symbol-hot = Warning sign: heat
+print-symbol-toxic = Warning sign: poison
+print-symbol-fire = Warning sign: fire
 print-always-title = At every set-up, whatever the plan says
 print-none-found = Nothing was found in this plan. That is no promise: the points below hold all the same.
 print-always-1 = Exhaust kills without a smell. Outdoors only, far from people, pointing away. Alarm where people sleep.
@@ -220,6 +225,14 @@ print-ws-checked = Checked by:
 print-ws-not-known = not known
 print-ws-both-units = { $own } = { $published }
 print-ws-power = Power of the generator
+print-ws-symbols-power = P₀ marked power, P₀′ power here; h height, t air temperature; k loss for each step Δ above h₀ or t₀
+print-ws-symbols-limits = I amps: h for hours, s for a short time, c what the part carries; s share for hours; ′ of what feeds it; P watts, U volts
+print-ws-symbols-cords = R ohms there and back, r ohms of one wire for each foot or metre, l length
+print-ws-symbols-loads = I amps, P watts, U volts, λ power factor
+print-ws-symbols-drops = ΔU volts lost, d their share, I amps, R ohms, U volts
+print-ws-symbols-sharing = I amps of each load, P watts of each; max the limit of the part and of the generator
+print-ws-symbols-energy = E watt-hours, P watts, t hours run; V fuel; V₀ and t₀ one tank and how long it lasts
+print-ws-symbols-noise = L level at distance d, L₀ the published level at distance d₀
 print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m. Heat: { $air-percent } % for each { $air-per } °C above { $air-above } °C.
 print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m, and { $air-percent } % for each { $air-per } °C above { $air-above } °C.
 print-ws-power-less = The smaller of the two is used. On propane, first a tenth less, unless the plate is for propane. Sets in parallel add up to what their kit passes.

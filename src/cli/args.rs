@@ -36,6 +36,7 @@ pub(super) enum Command {
     Print(Print),
     May(May),
     Mend(Mend),
+    Templates(Templates),
     Explain(Explain),
     Words(Words),
 }
@@ -127,6 +128,8 @@ pub(super) struct PaperOptions {
     pub(super) date: Option<tallywatt::print::Date>,
     #[arg(long)]
     pub(super) png: bool,
+    #[arg(long, value_name = "DIR")]
+    pub(super) templates: Option<PathBuf>,
 }
 
 fn date(text: &str) -> Result<tallywatt::print::Date, &'static str> {
@@ -189,6 +192,12 @@ pub(super) struct Mend {
     pub(super) warnings: bool,
     #[arg(long, value_enum, default_value_t = Format::Text)]
     pub(super) format: Format,
+}
+
+#[derive(Debug, Args)]
+pub(super) struct Templates {
+    #[arg(long, value_name = "DIR")]
+    pub(super) into: PathBuf,
 }
 
 #[derive(Debug, Args)]

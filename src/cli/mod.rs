@@ -13,6 +13,7 @@ mod may;
 mod mend;
 mod prints;
 mod reader;
+mod templates;
 mod usage;
 mod words;
 
@@ -95,6 +96,7 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
         Some(Command::Print(arguments)) => prints::run(arguments, reader),
         Some(Command::May(arguments)) => may::run(arguments, reader),
         Some(Command::Mend(arguments)) => mend::run(arguments, reader),
+        Some(Command::Templates(arguments)) => templates::run(arguments, words),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
         Some(Command::Words(arguments)) => words::run(arguments, words),
     }

@@ -1,5 +1,6 @@
 //! `print`: the paper. Everything is rendered and checked in memory before a file is touched.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::Path;
 
@@ -108,7 +109,34 @@ fn options(arguments: &PaperOptions, words: &Words) -> Result<Options, Failure> 
         only: arguments.only.iter().map(|only| document(*only)).collect(),
         date: arguments.date,
         png: arguments.png,
+        templates: arguments
+            .templates
+            .as_deref()
+            .map(|folder| templates(folder, words))
+            .transpose()?
+            .unwrap_or_default(),
     })
+}
+
+/// The user's own templates. A folder with none of those that print is a slip of the pen.
+fn templates(folder: &Path, words: &Words) -> Result<BTreeMap<String, String>, Failure> {
+    let own =
+        store::read_folder(folder, "typ").map_err(|error| stored(&error, Kind::Usage, words))?;
+    if print::templates()
+        .iter()
+        .any(|(path, _)| own.contains_key(*path))
+    {
+        Ok(own)
+    } else {
+        Err(Failure::text(
+            Kind::Usage,
+            words.with(
+                "templates-none",
+                [("path", folder.display().to_string().into())],
+            ),
+        )
+        .hint(words.text("templates-none-hint")))
+    }
 }
 
 const fn document(only: Only) -> Document {

@@ -4,6 +4,7 @@
 //! then renamed into place, so that whoever looks, and whatever fails, there is the old file or
 //! the new one and never half of either.
 
+use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::io::{self, ErrorKind, Read, Write};
 use std::path::{Path, PathBuf};
@@ -129,6 +130,36 @@ pub fn read_from(reader: impl Read, path: &Path) -> Result<String, StoreError> {
         Some(rest) => rest.to_owned(),
         None => text,
     })
+}
+
+/// The text of every file below a folder whose name ends in `.` and `end`, by its path in the
+/// folder, with `/` between its parts.
+///
+/// # Errors
+/// When the folder or one of these files cannot be read.
+pub fn read_folder(dir: &Path, end: &str) -> Result<BTreeMap<String, String>, StoreError> {
+    // Deeper than anybody keeps templates, and than a link that leads back up can lead astray.
+    const DEEPEST: usize = 4;
+    let mut texts = BTreeMap::new();
+    let mut folders = vec![(dir.to_owned(), String::new(), 0)];
+    while let Some((folder, under, depth)) = folders.pop() {
+        let fail = |error| StoreError::read(&folder, Fault::System(error));
+        for entry in fs::read_dir(&folder).map_err(fail)? {
+            let path = entry.map_err(fail)?.path();
+            let Some(name) = path.file_name().and_then(|name| name.to_str()) else {
+                continue;
+            };
+            let inside = format!("{under}{name}");
+            if path.is_dir() {
+                if depth < DEEPEST {
+                    folders.push((path, inside + "/", depth + 1));
+                }
+            } else if path.extension().is_some_and(|found| found == end) {
+                texts.insert(inside, read_text(&path)?);
+            }
+        }
+    }
+    Ok(texts)
 }
 
 /// Writes a file whole or not at all. A file that was there keeps its permissions; a link stays

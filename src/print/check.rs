@@ -3,7 +3,7 @@
 
 use typst::foundations::{Label, Selector, Value};
 use typst::introspection::{Introspector, MetadataElem};
-use typst::layout::{Frame, FrameItem, Point, Transform};
+use typst::layout::{Frame, FrameItem, Point, Size, Transform};
 use typst::text::TextItem;
 use typst::utils::PicoStr;
 use typst_layout::PagedDocument;
@@ -14,6 +14,17 @@ use super::{Document, Offset, PrintError, Stock};
 
 /// Layout is in floating point; a thousandth of an inch is no cut.
 const SLACK_PT: f64 = 0.072;
+
+/// What templates call a block that holds all of its text, as `#block[..]<cell>`.
+const CELL: &str = "cell";
+
+/// How far glyphs hang below the last line of such a block, or stand above its first: lines are
+/// measured from capitals to baseline, and what is left round them is wider than that. In sizes
+/// of type.
+const HANGING: f64 = 0.3;
+
+/// How far some letters (J, f) reach beside their place, likewise.
+const LEANING: f64 = 0.1;
 
 /// What has a place of its own on a sheet, in points from its upper left corner.
 #[derive(Clone, Copy, Debug)]
@@ -38,6 +49,34 @@ impl Cell {
                 bottom: points(top + stock.height),
             })
             .collect()
+    }
+
+    /// What a frame of this size covers. A turned one has its corners elsewhere, so all four are
+    /// looked at.
+    fn of(size: Size, transform: Transform) -> Self {
+        Self::between(Point::zero(), size.to_point(), transform)
+    }
+
+    fn between(min: Point, max: Point, transform: Transform) -> Self {
+        let corners = [min, Point::new(max.x, min.y), Point::new(min.x, max.y), max]
+            .map(|corner| corner.transform(transform));
+        let least = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MAX, f64::min);
+        let most = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MIN, f64::max);
+        Self {
+            left: least(|corner| corner.x.to_pt()),
+            top: least(|corner| corner.y.to_pt()),
+            right: most(|corner| corner.x.to_pt()),
+            bottom: most(|corner| corner.y.to_pt()),
+        }
+    }
+
+    fn larger(&self, beside: f64, above: f64) -> Self {
+        Self {
+            left: self.left - beside,
+            top: self.top - above,
+            right: self.right + beside,
+            bottom: self.bottom + above,
+        }
     }
 
     fn holds(&self, other: &Self) -> bool {
@@ -68,16 +107,13 @@ pub(super) fn check(
     }
     for (index, page) in paged.pages().iter().enumerate() {
         let size = page.frame.size();
-        let walk = Walk {
+        let mut walk = Walk {
             document,
             page: index + 1,
-            sheet: Cell {
-                left: 0.0,
-                top: 0.0,
-                right: size.x.to_pt(),
-                bottom: size.y.to_pt(),
-            },
+            sheet: Cell::of(size, Transform::identity()),
             cells,
+            within: Vec::new(),
+            cell: Label::new(PicoStr::intern(CELL)),
         };
         walk.frame(&page.frame, Transform::identity())?;
     }
@@ -118,15 +154,26 @@ struct Walk<'a> {
     page: usize,
     sheet: Cell,
     cells: &'a [Cell],
+    /// The blocks of the template round the place where the walk is.
+    within: Vec<Cell>,
+    cell: Option<Label>,
 }
 
 impl Walk<'_> {
-    fn frame(&self, frame: &Frame, transform: Transform) -> Result<(), PrintError> {
+    fn frame(&mut self, frame: &Frame, transform: Transform) -> Result<(), PrintError> {
         for (position, item) in frame.items() {
             let here = transform.pre_concat(Transform::translate(position.x, position.y));
             match item {
                 FrameItem::Group(group) => {
-                    self.frame(&group.frame, here.pre_concat(group.transform))?;
+                    let here = here.pre_concat(group.transform);
+                    let holds = group.label.is_some() && group.label == self.cell;
+                    if holds {
+                        self.within.push(Cell::of(group.frame.size(), here));
+                    }
+                    self.frame(&group.frame, here)?;
+                    if holds {
+                        self.within.pop();
+                    }
                 }
                 FrameItem::Text(text) => self.text(text, here)?,
                 _ => {}
@@ -151,29 +198,19 @@ impl Walk<'_> {
         if text.text.trim().is_empty() {
             return Ok(());
         }
+        // The frame's y runs down, and so does that of the box.
         let bounds = text.bbox();
-        // The frame's y runs down, and so does that of the box. A turned text has its corners
-        // elsewhere, so all four are looked at.
-        let corners = [
-            Point::new(bounds.min.x, bounds.min.y),
-            Point::new(bounds.max.x, bounds.min.y),
-            Point::new(bounds.min.x, bounds.max.y),
-            Point::new(bounds.max.x, bounds.max.y),
-        ]
-        .map(|corner| corner.transform(transform));
-        let least = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MAX, f64::min);
-        let most = |of: fn(Point) -> f64| corners.map(of).into_iter().fold(f64::MIN, f64::max);
-        let drawn = Cell {
-            left: least(|corner| corner.x.to_pt()),
-            top: least(|corner| corner.y.to_pt()),
-            right: most(|corner| corner.x.to_pt()),
-            bottom: most(|corner| corner.y.to_pt()),
-        };
+        let drawn = Cell::between(bounds.min, bounds.max, transform);
+        let size = text.size.to_pt();
         let inside = self.sheet.holds(&drawn)
             && self
                 .cells
                 .iter()
-                .all(|cell| cell.holds(&drawn) || !cell.touches(&drawn));
+                .all(|cell| cell.holds(&drawn) || !cell.touches(&drawn))
+            && self
+                .within
+                .iter()
+                .all(|cell| cell.larger(size * LEANING, size * HANGING).holds(&drawn));
         if inside {
             Ok(())
         } else {

@@ -4,11 +4,13 @@
 //! closed [`world`] typesets it, [`check`] looks at the result before anybody prints it.
 
 mod check;
+mod contact;
 mod data;
 mod error;
 mod stock;
 mod world;
 
+use std::collections::BTreeMap;
 use std::str::FromStr;
 
 use serde::{Deserialize, Serialize};
@@ -16,7 +18,7 @@ use typst::diag::{Severity, SourceDiagnostic};
 use typst::foundations::{Datetime, Smart};
 use typst::syntax::{DiagSpan, Source};
 use typst::{World, WorldExt};
-use typst_layout::PagedDocument;
+use typst_layout::{Page, PagedDocument};
 use typst_pdf::{PdfOptions, PdfStandard, PdfStandards, Timestamp};
 
 use crate::plan::Plan;
@@ -114,8 +116,11 @@ pub struct Options {
     /// A date to print. Never taken from the clock. With it the files are fit for archives, too
     /// (PDF/A-2a).
     pub date: Option<Date>,
-    /// Whether to make pictures of the pages too.
+    /// Whether to make pictures of the pages too, and one of all of them.
     pub png: bool,
+    /// Templates that stand in for those that come with the program: their text by their path in
+    /// the folder of templates, as `lib/tree.typ`.
+    pub templates: BTreeMap<String, String>,
 }
 
 /// A size of card.
@@ -195,8 +200,14 @@ impl Document {
     }
 }
 
+/// The templates and the label stock that come with the program, by their path.
+#[must_use]
+pub fn templates() -> Vec<(&'static str, &'static str)> {
+    world::embedded()
+}
+
 /// Typesets all the documents in memory. Gives file names and contents: the four PDFs and, if
-/// asked for, their pages as `labels-1.png` and so on.
+/// asked for, their pages as `labels-1.png` and so on, and `contact.png` with all of them.
 ///
 /// # Errors
 /// When a message is missing, a character has no glyph, or a text does not fit.
@@ -207,6 +218,7 @@ pub fn render(
     options: &Options,
 ) -> Result<Vec<(String, Vec<u8>)>, PrintError> {
     let mut files = Vec::new();
+    let mut seen = Vec::new();
     for (document, data) in data::all(plan, report, words, options)? {
         let paged = typeset(document, data, options)?;
         files.push((
@@ -214,12 +226,19 @@ pub fn render(
             export(document, &paged, options)?,
         ));
         if options.png {
-            pictures(document, &paged, &mut files)?;
+            for (index, page) in paged.pages().iter().enumerate() {
+                let name = format!("{}-{}.png", document.name(), index + 1);
+                files.push(picture(name, page)?);
+            }
+            seen.extend_from_slice(paged.pages());
         }
         // What the typesetter remembers of one document is of little use to the next, and
         // together it is several times the size of any of them.
         drop(paged);
         typst::comemo::evict(0);
+    }
+    if options.png {
+        files.push(picture("contact.png".to_owned(), &contact::sheet(&seen))?);
     }
     Ok(files)
 }
@@ -245,7 +264,7 @@ fn typeset(
 ) -> Result<PagedDocument, PrintError> {
     let main = format!("{}.typ", document.name());
     let today = options.date.and_then(Date::datetime);
-    let world = world::PrintWorld::new(&main, data, today);
+    let world = world::PrintWorld::new(&main, data, today, &options.templates);
     let compiled = typst::compile::<PagedDocument>(&world);
     let paged = compiled
         .output
@@ -326,28 +345,20 @@ fn leave_out_default(pdf: &mut [u8]) {
     }
 }
 
-fn pictures(
-    document: Document,
-    paged: &PagedDocument,
-    files: &mut Vec<(String, Vec<u8>)>,
-) -> Result<(), PrintError> {
+fn picture(name: String, page: &Page) -> Result<(String, Vec<u8>), PrintError> {
     let options = typst_render::RenderOptions {
         pixel_per_pt: PIXELS_PER_POINT.into(),
         render_bleed: false,
     };
-    for (index, page) in paged.pages().iter().enumerate() {
-        let name = format!("{}-{}.png", document.name(), index + 1);
-        let png = typst_render::render(page, &options)
-            .encode_png()
-            .map_err(|error| PrintError::Template {
-                file: name.clone(),
-                line: 0,
-                column: 0,
-                message: error.to_string(),
-            })?;
-        files.push((name, png));
-    }
-    Ok(())
+    let png = typst_render::render(page, &options)
+        .encode_png()
+        .map_err(|error| PrintError::Template {
+            file: name.clone(),
+            line: 0,
+            column: 0,
+            message: error.to_string(),
+        })?;
+    Ok((name, png))
 }
 
 /// The first error, or else warning, with its place.

@@ -1,5 +1,6 @@
 //! Prints of a small report made by hand.
 
+mod hostile;
 mod position;
 mod tags;
 
@@ -529,6 +530,70 @@ fn the_longest_ids_print_or_are_named() {
         }
         other => panic!("{:?}", other.map(|files| files.len())),
     }
+}
+
+#[test]
+fn own_templates_are_used_and_a_broken_one_is_shown_in_its_place() {
+    let (plan, report) = small();
+    let with = |path: &str, text: String| {
+        let options = Options {
+            only: vec![Document::Cautions],
+            templates: [(path.to_owned(), text)].into(),
+            ..Options::default()
+        };
+        print(&plan, &report, &options)
+    };
+    let built_in = |wanted: &str| {
+        let all = templates();
+        let found = all.iter().find(|(path, _)| *path == wanted);
+        found.expect("a template").1.to_owned()
+    };
+    let cautions = built_in("cautions.typ");
+    let own = cautions.replace("strong-text(w.defer)", "strong-text[Ask Robin first]");
+    assert_ne!(own, cautions);
+    let files = with("cautions.typ", own).expect("printed");
+    assert!(text_of(&files[0].1).contains("Ask Robin first"));
+    // A file beside them is as good as one of them.
+    let files = with("lib/ours.typ", "#let x = 1".to_owned()).expect("printed");
+    assert_eq!(files.len(), 1);
+    let broken = built_in("lib/base.typ") + "\n#let x = no-such-thing\n";
+    let lines = broken.lines().count();
+    match with("lib/base.typ", broken) {
+        Err(PrintError::Template {
+            file,
+            line,
+            column,
+            message,
+        }) => {
+            assert_eq!((file.as_str(), line, column), ("lib/base.typ", lines, 10));
+            assert!(message.contains("no-such-thing"), "{message}");
+        }
+        other => panic!("{:?}", other.map(|files| files.len())),
+    }
+}
+
+#[test]
+fn all_pages_are_on_the_contact_sheet() {
+    let (plan, report) = small();
+    let options = Options {
+        png: true,
+        ..Options::default()
+    };
+    let files = print(&plan, &report, &options).expect("printed");
+    let pictures: Vec<&str> = files
+        .iter()
+        .map(|(name, _)| name.as_str())
+        .filter(|name| !Document::ALL.iter().any(|of| of.file_name() == *name))
+        .collect();
+    assert!(pictures.contains(&"card-2.png") && pictures.contains(&"contact.png"));
+    // Width and height stand in the first chunk of a PNG. Five pages a row at most.
+    let (_, sheet) = files.last().expect("a contact sheet");
+    let number = |at: usize| u32::from_be_bytes(sheet[at..at + 4].try_into().expect("four"));
+    let count = u32::try_from(pictures.len() - 1).expect("few");
+    let (wide, high) = (number(16), number(20));
+    assert!(wide > 400 * count.min(5), "{wide} for {count}");
+    assert!(high > 500 * count.div_ceil(5), "{high} for {count}");
+    show(&files, "contact");
 }
 
 #[test]

@@ -34,6 +34,9 @@ static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
         dejavu::sans_condensed::regular(),
         dejavu::sans_condensed::bold(),
         dejavu::sans_condensed::bold_oblique(),
+        // Formulas only.
+        dejavu::serif::italic(),
+        dejavu::serif::regular(),
     ];
     let fonts: Vec<Font> = faces
         .into_iter()
@@ -42,6 +45,9 @@ static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
     let book = LazyHash::new(FontBook::from_fonts(&fonts));
     Fonts { book, fonts }
 });
+
+/// How many of the faces set whatever a user wrote: the first ones.
+const TEXT_FACES: usize = 5;
 
 /// The faces, parsed once for all documents.
 struct Fonts {
@@ -62,6 +68,24 @@ fn gather(folder: &'static Dir<'_>, into: &mut BTreeMap<&'static str, Source>) {
     for inner in folder.dirs() {
         gather(inner, into);
     }
+}
+
+/// Every embedded file, by its path below `label-templates/`.
+pub(super) fn embedded() -> Vec<(&'static str, &'static str)> {
+    fn all(folder: &'static Dir<'_>, into: &mut Vec<(&'static str, &'static str)>) {
+        into.extend(
+            folder
+                .files()
+                .filter_map(|file| Some((file.path().to_str()?, file.contents_utf8()?))),
+        );
+        for inner in folder.dirs() {
+            all(inner, into);
+        }
+    }
+    let mut files = Vec::new();
+    all(&TEMPLATES, &mut files);
+    files.sort_unstable();
+    files
 }
 
 /// The embedded files in this folder below `label-templates/`, in the order of their names.
@@ -92,6 +116,7 @@ pub(super) fn can_print(character: char) -> bool {
             && FONTS
                 .fonts
                 .iter()
+                .take(TEXT_FACES)
                 .all(|font| font.info().coverage.contains(u32::from(character))))
 }
 
@@ -108,16 +133,29 @@ pub(super) struct PrintWorld {
     main: FileId,
     data: Bytes,
     today: Option<Datetime>,
+    /// What the user put in the place of templates, or beside them.
+    own: BTreeMap<String, Source>,
 }
 
 impl PrintWorld {
     /// `template` names the document's template; `data` is the JSON it reads; `today` is the
-    /// only date there is.
-    pub(super) fn new(template: &str, data: String, today: Option<Datetime>) -> Self {
+    /// only date there is; `own` are templates that stand in for the embedded ones.
+    pub(super) fn new(
+        template: &str,
+        data: String,
+        today: Option<Datetime>,
+        own: &BTreeMap<String, String>,
+    ) -> Self {
+        let source = |(path, text): (&String, &String)| {
+            let inside = VirtualPath::new(path.as_str()).ok()?;
+            let id = RootedPath::new(VirtualRoot::Project, inside).intern();
+            Some((path.clone(), Source::new(id, text.clone())))
+        };
         Self {
             main: id(template),
             data: Bytes::from_string(data),
             today,
+            own: own.iter().filter_map(source).collect(),
         }
     }
 }
@@ -138,8 +176,10 @@ impl World for PrintWorld {
     fn source(&self, id: FileId) -> FileResult<Source> {
         let path = id.get().vpath().get_without_slash();
         match id.get().root() {
-            VirtualRoot::Project => SOURCES
+            VirtualRoot::Project => self
+                .own
                 .get(path)
+                .or_else(|| SOURCES.get(path))
                 .cloned()
                 .ok_or_else(|| FileError::NotFound(path.into())),
             VirtualRoot::Package(_) => Err(FileError::AccessDenied),
@@ -169,7 +209,7 @@ mod tests {
 
     #[test]
     fn nothing_outside_can_be_read() {
-        let world = PrintWorld::new("labels.typ", "{}".to_owned(), None);
+        let world = PrintWorld::new("labels.typ", "{}".to_owned(), None, &BTreeMap::new());
         assert!(world.source(world.main()).is_ok());
         assert!(world.file(id(DATA)).is_ok());
         for path in [

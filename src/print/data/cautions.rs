@@ -20,6 +20,8 @@ struct Caution {
     signal: &'static str,
     word: String,
     code: &'static str,
+    /// The warning sign, and its name for whoever cannot see it; none with what hurts nobody.
+    symbol: Option<(&'static str, String)>,
     title: String,
     why: String,
     fix: String,
@@ -48,6 +50,8 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 signal: Context::signal(finding.signal),
                 word: text.signal,
                 code: finding.code,
+                symbol: symbol(finding.signal, finding.area)
+                    .map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
                 title: text.title,
                 why: text.why,
                 fix: text.fix,
@@ -81,4 +85,16 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             .map(|number| context.say(&format!("always-{number}"), &[]))
             .collect(),
     }
+}
+
+/// The published warning sign for what a rule's area is about: what the current, the heat or the
+/// exhaust does to somebody.
+fn symbol(signal: Signal, area: &str) -> Option<&'static str> {
+    (signal != Signal::Notice).then_some(match area {
+        "shock" => "electric",
+        "overcurrent" | "cord" => "hot",
+        "air" => "toxic",
+        "fuel" => "fire",
+        _ => "general",
+    })
 }

@@ -28,7 +28,11 @@ pub(super) struct Worksheet {
 
 #[derive(Debug, Serialize)]
 pub(super) struct Section {
+    /// Which; names the formulas of `lib/formula.typ`.
+    key: String,
     title: String,
+    /// What the letters of those formulas are.
+    symbols: Option<String>,
     /// How the figures are worked out.
     formulas: Vec<String>,
     sources: Vec<String>,
@@ -44,6 +48,11 @@ struct Column {
     /// Share of the width.
     share: u8,
 }
+
+/// The sections that have formulas in letters.
+const LETTERED: [&str; 8] = [
+    "power", "limits", "cords", "loads", "drops", "sharing", "energy", "noise",
+];
 
 const KEYS: &[&str] = &["ws-how", "ws-source", "ws-intro", "defer", "ws-checked"];
 
@@ -91,6 +100,10 @@ pub(super) fn section(
         }
     }
     Section {
+        key: key.to_owned(),
+        symbols: LETTERED
+            .contains(&key)
+            .then(|| context.say(&format!("ws-symbols-{key}"), &[])),
         title: context.say(&format!("ws-{key}"), &[]),
         formulas,
         sources: cited,

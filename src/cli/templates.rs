@@ -1,0 +1,49 @@
+//! `templates`: what the prints are made with, in a folder, to be changed and printed with.
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+use std::path::Path;
+
+use tallywatt::plan::store;
+use tallywatt::print;
+use tallywatt::words::{Words, wrapping};
+
+use super::args::Templates;
+use super::failure::{Failure, Kind};
+use super::{Done, prints, width};
+
+pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure> {
+    let mut folders: BTreeMap<&Path, Vec<(&str, &str)>> = BTreeMap::new();
+    for (path, text) in print::templates() {
+        // Never over a file: it may be the template that somebody changed.
+        let file = arguments.into.join(path);
+        if file.symlink_metadata().is_ok() {
+            return Err(Failure::text(
+                Kind::CannotWrite,
+                words.with(
+                    "templates-exist",
+                    [("path", file.display().to_string().into())],
+                ),
+            ));
+        }
+        let path = Path::new(path);
+        if let (Some(folder), Some(name)) =
+            (path.parent(), path.file_name().and_then(|n| n.to_str()))
+        {
+            folders.entry(folder).or_default().push((name, text));
+        }
+    }
+    for (folder, files) in folders {
+        store::write_set(&arguments.into.join(folder), files)
+            .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
+    }
+    let shown = std::path::absolute(&arguments.into).unwrap_or_else(|_| arguments.into.clone());
+    let shown = shown.display().to_string();
+    let mut output = words.with("print-wrote", [("dir", shown.clone().into())]);
+    for (path, _) in print::templates() {
+        let _ = write!(output, "\n  {path}");
+    }
+    let how = words.with("templates-how", [("dir", shown.into())]);
+    let _ = writeln!(output, "\n\n{}", textwrap::fill(&how, wrapping(width())));
+    Ok(Done::saying(output))
+}

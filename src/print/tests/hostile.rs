@@ -1,0 +1,173 @@
+//! Names that nobody should type and somebody will, through every stock and every print: what is
+//! printed holds every letter within its own label, cell and page, or nothing is printed and the
+//! text is named.
+
+use proptest::prelude::*;
+use proptest::test_runner::{Config, TestRunner};
+
+use super::*;
+
+fn name() -> impl Strategy<Value = String> {
+    let word = prop_oneof![
+        // Long, without a place to divide it.
+        4 => "[A-Za-z]{1,60}",
+        4 => "[W_m.-]{1,60}",
+        // Right to left, alone and mixed.
+        4 => "[א-ת ]{1,30}",
+        4 => "[ا-ي]{1,20} [0-9]{1,4}",
+        // Combining marks, one upon the other.
+        4 => "(e\u{301}|n\u{303}|a\u{308}\u{323}){1,20}",
+        // The typesetter's own marks.
+        4 => Just("#panic() $x$ *b* _i_ @ref <l> \\ `r` // {}[] #let".to_owned()),
+        4 => Just("= Heading - list / term: x".to_owned()),
+        4 => "[ -~]{0,80}",
+        // No face has these.
+        1 => "[一-十]{1,12}",
+        1 => Just("🔌🏕️👩‍👧".to_owned()),
+        // What turns about, rings or ends.
+        1 => "[\u{0}-\u{1f}\u{7f}\u{200e}\u{202a}-\u{202e}\u{2066}-\u{2069}\u{feff}]{1,3}",
+        1 => any::<String>(),
+    ];
+    proptest::collection::vec(word, 1..3).prop_map(|words| words.join(" "))
+}
+
+/// The plan with this name for its site, its generator or one of its loads.
+fn named(plan: &Plan, which: usize, name: String) -> Plan {
+    let mut plan = plan.clone();
+    match which {
+        0 => plan.site.name = name,
+        1 => plan.generator.name = name,
+        _ => plan.loads[1].name = name,
+    }
+    plan
+}
+
+/// Whether printing went well, or stopped for a reason that names a text.
+fn printed_or_named(
+    plan: &Plan,
+    report: &Report,
+    options: &Options,
+    turned: bool,
+) -> Result<bool, TestCaseError> {
+    match print(plan, report, options) {
+        Ok(_) => Ok(true),
+        Err(PrintError::NoGlyph { characters, .. }) => {
+            prop_assert!(!characters.is_empty());
+            Ok(false)
+        }
+        Err(PrintError::TooLong { misfits, .. }) => {
+            for misfit in misfits {
+                prop_assert!(
+                    !misfit.text.is_empty() && misfit.percent < 100,
+                    "{misfit:?}"
+                );
+            }
+            Ok(false)
+        }
+        // Where directions mix in one word, the typesetter sometimes sets its end beside the line.
+        // The last look sees it, and nothing is printed.
+        Err(PrintError::OffPage { text, .. }) if turned => {
+            prop_assert!(!text.is_empty());
+            Ok(false)
+        }
+        Err(other) => Err(TestCaseError::fail(other.to_string())),
+    }
+}
+
+#[test]
+fn hostile_names_print_whole_or_are_named_on_every_stock() {
+    let stocks = Stock::names();
+    let (plan, _) = demo(crate::plan::demo::MENDED);
+    let whole = std::cell::Cell::new(0);
+    let mut runner = TestRunner::new(Config {
+        cases: 2 * u32::try_from(stocks.len()).expect("few"),
+        failure_persistence: None,
+        ..Config::default()
+    });
+    let turn = std::cell::Cell::new(0);
+    runner
+        .run(&(0_usize..3, name()), |(which, name)| {
+            let turned = name.chars().any(world::runs_left);
+            let plan = named(&plan, which, name);
+            let report = crate::report::judge(&plan);
+            // Each stock in its turn, so that none is left out.
+            let stock = &stocks[turn.get() % stocks.len()];
+            turn.set(turn.get() + 1);
+            let options = Options {
+                stock: Some(Stock::named(stock).expect("a stock")),
+                only: vec![Document::Labels],
+                ..Options::default()
+            };
+            if printed_or_named(&plan, &report, &options, turned)? {
+                whole.set(whole.get() + 1);
+            }
+            Ok(())
+        })
+        .expect("whole or named");
+    // The check itself would be blind if everything were refused.
+    assert!(whole.get() >= 5, "{} printed", whole.get());
+}
+
+#[test]
+fn hostile_names_print_whole_or_are_named_on_every_card_and_list() {
+    let (plan, _) = demo(crate::plan::demo::WEEKEND);
+    let whole = std::cell::Cell::new(0);
+    let mut runner = TestRunner::new(Config {
+        cases: 18,
+        failure_persistence: None,
+        ..Config::default()
+    });
+    let turn = std::cell::Cell::new(0);
+    runner
+        .run(&(0_usize..3, name()), |(which, name)| {
+            let turned = name.chars().any(world::runs_left);
+            let plan = named(&plan, which, name);
+            let report = crate::report::judge(&plan);
+            let card = [CardSize::Sheet, CardSize::Half, CardSize::Pocket][turn.get() % 3];
+            let paper = [Paper::Letter, Paper::A4][turn.get() % 2];
+            turn.set(turn.get() + 1);
+            let options = Options {
+                card,
+                paper,
+                only: vec![Document::Card, Document::Cautions, Document::Worksheet],
+                ..Options::default()
+            };
+            if printed_or_named(&plan, &report, &options, turned)? {
+                whole.set(whole.get() + 1);
+            }
+            Ok(())
+        })
+        .expect("whole or named");
+    assert!(whole.get() >= 2, "{} printed", whole.get());
+}
+
+/// Every stock, whatever else was tried: one name of each kind.
+#[test]
+fn a_name_of_each_kind_goes_through_every_stock() {
+    let (plan, _) = demo(crate::plan::demo::MENDED);
+    for (name, prints) in [
+        ("קומקום 12 (גדול)", true),
+        ("e\u{301}\u{323}tang", true),
+        ("#set page(width: 1pt)", true),
+        ("湖", false),
+        ("🔌", false),
+        ("a\u{202e}b", false),
+        ("a\u{7}b", false),
+    ] {
+        let mut plan = plan.clone();
+        plan.loads[0].name = name.to_owned();
+        let report = crate::report::judge(&plan);
+        for stock in Stock::names() {
+            let options = Options {
+                stock: Some(Stock::named(&stock).expect("a stock")),
+                only: vec![Document::Labels],
+                ..Options::default()
+            };
+            match print(&plan, &report, &options) {
+                Ok(_) => assert!(prints, "{name:?} on {stock}"),
+                Err(PrintError::NoGlyph { .. }) => assert!(!prints, "{name:?} on {stock}"),
+                Err(other) => panic!("{name:?} on {stock}: {other}"),
+            }
+        }
+    }
+}

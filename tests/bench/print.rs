@@ -77,6 +77,8 @@ fn bare(documents: Vec<(Document, String)>) -> usize {
         dejavu::sans_condensed::regular(),
         dejavu::sans_condensed::bold(),
         dejavu::sans_condensed::bold_oblique(),
+        dejavu::serif::italic(),
+        dejavu::serif::regular(),
     ]
     .into_iter()
     .flat_map(|face| Font::iter(Bytes::new(face)))
@@ -120,6 +122,8 @@ fn work(how: &str, what: &str) {
     let (plan, report) = demo();
     match how {
         "ours" => {
+            let options =
+                many.map_or_else(Options::default, |many| labels_only(many, &plan, &report));
             render(&plan, &report, &words, &options).expect("printed");
         }
         "bare" => {
@@ -133,6 +137,21 @@ fn work(how: &str, what: &str) {
             bare(documents);
         }
         _ => {}
+    }
+}
+
+/// At least so many labels, each of the demo's as often as the others.
+fn labels_only(many: usize, plan: &plan::Plan, report: &Report) -> Options {
+    let options = Options {
+        only: vec![Document::Labels],
+        ..Options::default()
+    };
+    let data = template_data(plan, report, &Words::english(), &options).expect("data");
+    let data: serde_json::Value = serde_json::from_str(&data[0].1).expect("JSON");
+    let few = data["items"].as_array().expect("labels").len();
+    Options {
+        copies: many.div_ceil(few),
+        ..options
     }
 }
 
@@ -191,5 +210,6 @@ fn main() {
     );
     for count in [MANY / 4, MANY / 2, MANY] {
         measured("bare", &count.to_string(), 1);
+        measured("ours", &count.to_string(), 1);
     }
 }

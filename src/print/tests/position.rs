@@ -311,6 +311,28 @@ fn the_alignment_page_frames_every_label() {
                 "{name}: {place:?}"
             );
         }
+        // The bar that proves the scale is as long as it says.
+        if !name.starts_with("roll") {
+            assert!(pages[0].iter().any(|drawn| bar(drawn, 100.0)), "{name}");
+        }
+    }
+}
+
+/// A level line of this length.
+fn bar(drawn: &Box4, length: f64) -> bool {
+    (drawn[2] - drawn[0] - length).abs() <= WITHIN_MM && drawn[3] - drawn[1] < 0.01
+}
+
+#[test]
+fn the_bar_on_plain_paper_is_as_long_as_it_says() {
+    let (plan, report) = two_labels();
+    for name in ["letter-plain-6", "a4-plain-6"] {
+        let options = Options {
+            stock: Some(Stock::named(name).expect("a stock")),
+            ..Options::default()
+        };
+        let pages = painted(&labels(&plan, &report, options));
+        assert!(pages[0].iter().any(|drawn| bar(drawn, 50.0)), "{name}");
     }
 }
 

@@ -163,11 +163,7 @@ mod tests {
                     of.any(|proof| proof.id.as_str() == *id && proof.by == "nothing")
                 };
                 // A splitter may be named for the sake of its ends alone.
-                assert_eq!(
-                    named.is_empty(),
-                    !named.iter().any(bare),
-                    "{edits:?}"
-                );
+                assert_eq!(named.is_empty(), !named.iter().any(bare), "{edits:?}");
             }
         }
     }

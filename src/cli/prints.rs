@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::Path;
 
+use indicatif::{ProgressBar, ProgressStyle};
 use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
@@ -62,10 +63,15 @@ pub(super) fn render(
     options: &Options,
 ) -> Result<Vec<(String, Vec<u8>)>, Failure> {
     let screen = reader.of_plan(plan);
+    let sets = reader.sets(plan);
+    let bar = bar(sets.len());
     let mut files = Vec::new();
-    for (mark, words) in reader.sets(plan) {
-        let set = print::render(plan, report, &words, options)
-            .map_err(|error| refused(&error, &screen))?;
+    for (mark, words) in sets {
+        let set = print::render(plan, report, &words, options).map_err(|error| {
+            bar.finish_and_clear();
+            refused(&error, &screen)
+        })?;
+        bar.inc(1);
         files.extend(set.into_iter().map(|(name, bytes)| {
             let marked = mark.and_then(|tag| {
                 let (stem, ending) = name.rsplit_once('.')?;
@@ -74,7 +80,25 @@ pub(super) fn render(
             (marked.unwrap_or(name), bytes)
         }));
     }
+    bar.finish_and_clear();
     Ok(files)
+}
+
+/// How far the prints are. One set is done before anyone would look, and has no
+/// bar; nor has a screen on which nothing can be drawn over.
+fn bar(sets: usize) -> ProgressBar {
+    let long = sets > 1;
+    let dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");
+    if !long || dumb {
+        return ProgressBar::hidden();
+    }
+    let bar = ProgressBar::new(u64::try_from(sets).unwrap_or(u64::MAX))
+        .with_style(ProgressStyle::with_template("{bar:30} {pos}/{len}").unwrap_or_else(|_| {
+            // A template of ours that does not parse; the plain one does as well.
+            ProgressStyle::default_bar()
+        }));
+    bar.tick();
+    bar
 }
 
 /// Letter paper, plain labels with cut marks.

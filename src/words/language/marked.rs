@@ -109,17 +109,29 @@ fn with_marks(text: &str, times: usize) -> String {
 
 #[cfg(test)]
 mod tests {
+    use std::fmt::Write as _;
+
     use super::*;
     use crate::plan::demo::{MENDED, WEEKEND};
     use crate::print::{Document, Options, PrintError, render};
     use crate::report::{self, Report};
+    use crate::rules;
+    use crate::tables::volts;
     use crate::words::problem::{self, Look};
 
     /// What no language folder holds: what the owner wrote, the report's codes, ids and sources,
     /// the signs of units, and the places in standards that the tables cite.
     fn known(text: &str, report: &Report) -> String {
         let report = report.to_json().expect("a report is plain data");
-        format!("{text} {report} GFCI TEST RESET AWG dBA chapter table Army")
+        let mut known = format!("{text} {report} GFCI TEST RESET AWG dBA chapter table Army");
+        for source in rules::all()
+            .flat_map(|rule| rule.sources)
+            .chain([&volts::RANGE_A])
+        {
+            let _ = write!(known, " {} {}", source.document, source.clause);
+        }
+        // The names of functions, in formulas.
+        known + " max min log"
     }
 
     #[test]
@@ -174,7 +186,7 @@ mod tests {
         };
         let said = problem::render(&words, "a.toml", text, &problems, look);
         // Keys of the plan file are the same in every language.
-        let known = format!("{} {text} a.toml", crate::plan::demo::WEEKEND);
+        let known = format!("{WEEKEND} {text} a.toml parallel");
         assert_eq!(unmarked(&said, &known), BTreeSet::new(), "{said}");
     }
 

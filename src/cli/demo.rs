@@ -48,11 +48,11 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     );
     for (name, _) in &files {
         let stem = name.split(['.', '-']).next().unwrap_or(name);
-        let _ = writeln!(
-            output,
-            "  {name:<14} {}",
-            words.text(&format!("demo-file-{stem}"))
-        );
+        let options = wrapping(width())
+            .initial_indent("  ")
+            .subsequent_indent("                 ");
+        let line = format!("{name:<14} {}", words.text(&format!("demo-file-{stem}")));
+        let _ = writeln!(output, "{}", textwrap::fill(&line, options));
     }
     let _ = writeln!(output, "\n{}", words.text("demo-most"));
     for (number, line) in words.summary(&report).iter().enumerate() {

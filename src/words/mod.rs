@@ -202,6 +202,11 @@ impl Words {
         self.numbers.amount(amount, show)
     }
 
+    /// A bare number as the reader writes it, to its last digit.
+    pub fn number(&self, number: rust_decimal::Decimal) -> String {
+        self.numbers.digits(number.normalize())
+    }
+
     /// A value of a finding: an amount in full, a name as it is, a word from its message.
     pub fn value(&self, value: &Value) -> String {
         match value {

@@ -2,7 +2,7 @@
 
 use fixed_decimal::Decimal as Digits;
 use icu_decimal::DecimalFormatter;
-use icu_decimal::options::DecimalFormatterOptions;
+use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
 use rust_decimal::{Decimal, RoundingStrategy};
 
 use unic_langid::LanguageIdentifier;
@@ -55,13 +55,22 @@ pub(super) struct Numbers {
 
 impl Numbers {
     pub(super) fn new(language: &str, units: Units) -> Self {
-        let formatter = language
-            .parse::<icu_locale_core::Locale>()
-            .ok()
-            .and_then(|locale| {
-                DecimalFormatter::try_new(locale.into(), DecimalFormatterOptions::default()).ok()
-            });
-        Self { formatter, units }
+        let formatter = |options| {
+            let locale = language.parse::<icu_locale_core::Locale>().ok()?;
+            DecimalFormatter::try_new(locale.into(), options).ok()
+        };
+        let mut numbers = Self {
+            formatter: formatter(DecimalFormatterOptions::default()),
+            units,
+        };
+        if numbers.decimal_mark() != '.' {
+            // A label is read by guests as well, and "2.309 W" is two watts to some of them.
+            // Nothing stands between thousands where it could be taken for a decimal mark.
+            let mut options = DecimalFormatterOptions::default();
+            options.grouping_strategy = Some(GroupingStrategy::Never);
+            numbers.formatter = formatter(options);
+        }
+        numbers
     }
 
     pub(super) const fn units(&self) -> Units {
@@ -94,7 +103,7 @@ impl Numbers {
         }
     }
 
-    fn digits(&self, number: Decimal) -> String {
+    pub(super) fn digits(&self, number: Decimal) -> String {
         let plain = number.to_string();
         match (&self.formatter, Digits::try_from_str(&plain)) {
             (Some(formatter), Ok(digits)) => formatter.format(&digits).to_string(),
@@ -136,8 +145,8 @@ mod tests {
     use super::*;
 
     /// Marks by the Unicode locale data, from memory, not verified: a point in the United States,
-    /// Mexico and Switzerland, a comma in Spain, France, Canada's French and Germany. Spanish of
-    /// Spain puts nothing between the digits of a number of four.
+    /// Mexico and Switzerland, a comma in Spain, France, Canada's French and Germany. Between
+    /// thousands these stand apart only where a point stands before decimals.
     #[test]
     fn marks_of_numbers_by_language_and_region() {
         for (tag, shown) in [
@@ -145,9 +154,9 @@ mod tests {
             ("es-US", "2,309.5\u{a0}W"),
             ("es-MX", "2,309.5\u{a0}W"),
             ("es-ES", "2309,5\u{a0}W"),
-            ("fr-CA", "2\u{a0}309,5\u{a0}W"),
-            ("fr-FR", "2\u{202f}309,5\u{a0}W"),
-            ("de-DE", "2.309,5\u{a0}W"),
+            ("fr-CA", "2309,5\u{a0}W"),
+            ("fr-FR", "2309,5\u{a0}W"),
+            ("de-DE", "2309,5\u{a0}W"),
             ("de-CH", "2'309.5\u{a0}W"),
         ] {
             let numbers = Numbers::new(tag, Units::Metric);

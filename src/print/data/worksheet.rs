@@ -156,7 +156,7 @@ fn power(context: &Context<'_>) -> Section {
     let formula = |key: &str, method: &Method| {
         // In the units the figures are published in, whatever the reader's own.
         let [altitude, air] = method.lines();
-        let number = |count: i64, scale: u32| Decimal::new(count, scale).normalize().to_string();
+        let number = |count: i64, scale: u32| context.words.number(Decimal::new(count, scale));
         context.say(
             key,
             &[
@@ -170,6 +170,9 @@ fn power(context: &Context<'_>) -> Section {
         )
     };
     let both = |own: String, published: String| {
+        if own == published {
+            return own;
+        }
         context.say("ws-both-units", &[("own", &own), ("published", &published)])
     };
     let metres = |answer: Answer<Length>| match answer {
@@ -177,7 +180,7 @@ fn power(context: &Context<'_>) -> Section {
             context.exactly(length),
             format!(
                 "{}\u{a0}m",
-                Decimal::new(length.millimetres(), 3).normalize()
+                context.words.number(Decimal::new(length.millimetres(), 3))
             ),
         ),
         _ => context.say("ws-not-known", &[]),
@@ -187,7 +190,9 @@ fn power(context: &Context<'_>) -> Section {
             context.exactly(air),
             format!(
                 "{}\u{a0}°C",
-                Decimal::new(air.millicelsius(), 3).round_dp(1).normalize()
+                context
+                    .words
+                    .number(Decimal::new(air.millicelsius(), 3).round_dp(1))
             ),
         ),
         _ => context.say("ws-not-known", &[]),

@@ -8,6 +8,8 @@ mod languages;
 mod plan;
 #[path = "core/power_flow/mod.rs"]
 mod power_flow;
+#[path = "core/published.rs"]
+mod published;
 #[path = "core/rules.rs"]
 mod rules;
 #[path = "core/sharing/mod.rs"]

@@ -129,7 +129,6 @@ print-start-title = Switch on in this order
 print-start-peak = up to
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = plug-in meter at { $at }: { $volts } or more
-print-start-too-much = Starting all of these asks for more than the generator gives. Leave the last ones off.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-place = Stand the generator outdoors, { $ample } or more from every tent, vehicle and door. Never under { $least }. Exhaust points away from people.

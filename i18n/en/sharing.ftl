@@ -115,3 +115,25 @@ may-as-placed = This goes by where the card has things plugged in.
 may-no-load = No load is called { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?
 may-no-load-known = There are { $known }.
+
+## What may run together, as check shows it. Names are joined by “+” or commas.
+
+share-danger = What follows goes by amps alone. Clear every danger first: until then the engine stays off.
+share-together = What may run at once: all of one line, and nothing else with it
+share-never = Never together
+share-more = and { $count } more, all on the worksheet
+share-incomplete = The list is not complete. Only what is listed may run together.
+share-start = Switch on in this order
+share-start-step = { $name }: up to { $peak } in that moment
+share-turns = Not everything fits whenever it is wanted. Take turns
+
+## Whether the order of switching on matters. $extra: what only its starting keeps out.
+
+start-any-order = Any other order holds as well. This one has the lowest peak.
+start-this-order = Beside these, { $extra } could run too, but only switched on in this order: { $order }. What starts again by itself would then ask for too much. Leave { $extra } off.
+start-no-order = Beside these, { $extra } could run, but not start: in every order it is more than the peak of the generator. The reason is { $reason }. Leave it off.
+stop-order = Switch off the largest first: { $names }.
+
+print-turns-title = Take turns
+print-ws-stop-row = Switch off
+print-ws-start-verdict-row = Order of switching on

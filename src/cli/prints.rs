@@ -92,11 +92,12 @@ fn bar(sets: usize) -> ProgressBar {
     if !long || dumb {
         return ProgressBar::hidden();
     }
-    let bar = ProgressBar::new(u64::try_from(sets).unwrap_or(u64::MAX))
-        .with_style(ProgressStyle::with_template("{bar:30} {pos}/{len}").unwrap_or_else(|_| {
+    let bar = ProgressBar::new(u64::try_from(sets).unwrap_or(u64::MAX)).with_style(
+        ProgressStyle::with_template("{bar:30} {pos}/{len}").unwrap_or_else(|_| {
             // A template of ours that does not parse; the plain one does as well.
             ProgressStyle::default_bar()
-        }));
+        }),
+    );
     bar.tick();
     bar
 }

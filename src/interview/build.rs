@@ -374,6 +374,8 @@ impl Build<'_> {
                 .and_then(|place| Id::reference(&place.id(self.draft))),
             // Asked by the plan file only.
             backup: Answer::Missing,
+            // Not asked: of equals the check keeps a place that somebody wrote down.
+            now: None,
         })
     }
 }

@@ -278,7 +278,7 @@ impl Change {
                 *from = Some(to.clone());
             }
             Self::Move(id) => match plan.loads.iter_mut().find(|it| it.id == *id) {
-                Some(load) => load.on = None,
+                Some(load) => load.now = load.on.take(),
                 None => return false,
             },
             Self::Shift { load, span, to } => {
@@ -355,6 +355,9 @@ fn set_aside(plan: &mut Plan, id: &Id) -> bool {
         for load in &mut plan.loads {
             if load.on.as_ref().is_some_and(|on| ends.contains(on)) {
                 load.on = None;
+            }
+            if load.now.as_ref().is_some_and(|now| ends.contains(now)) {
+                load.now = None;
             }
         }
         let on = |from: &Option<Id>| from.as_ref().is_some_and(|from| ends.contains(from));
@@ -474,7 +477,10 @@ fn box_for_splitter(plan: &mut Plan, id: &Id) -> bool {
             *on = new.clone();
         }
     };
-    plan.loads.iter_mut().for_each(|it| rename(&mut it.on));
+    plan.loads.iter_mut().for_each(|it| {
+        rename(&mut it.on);
+        rename(&mut it.now);
+    });
     plan.cords.iter_mut().for_each(|it| rename(&mut it.from));
     plan.boxes.iter_mut().for_each(|it| rename(&mut it.from));
     true

@@ -336,6 +336,7 @@ fn settle(before: &Plan, changes: &[Change], state: &State) -> Option<State> {
         places.dedup();
         if let [place] = places.as_slice() {
             load.on = Some((*place).clone());
+            load.now = None;
             moved = true;
         }
     }

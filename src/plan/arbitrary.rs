@@ -294,6 +294,7 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
                     plug,
                     on: None,
                     backup,
+                    now: None,
                 }
             },
         )
@@ -363,6 +364,14 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 .map(|(at, (mut load, on))| {
                     load.id = id("load", at);
                     load.on = pick(&receptacles, on.as_ref());
+                    // Where it may stay, when nothing says where it must.
+                    if load
+                        .on
+                        .as_ref()
+                        .is_some_and(|on| on.as_str().len() % 2 == 0)
+                    {
+                        load.now = load.on.take();
+                    }
                     load
                 })
                 .collect();

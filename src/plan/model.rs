@@ -456,10 +456,12 @@ pub struct Load {
     pub hours: Vec<Span>,
     /// Its plug.
     pub plug: Answer<Plug>,
-    /// Where it is already plugged in.
+    /// Where it is plugged in, and stays.
     pub on: Option<Id>,
     /// Whether a battery made for it takes over, for the whole night, when the power goes off.
     pub backup: Answer<bool>,
+    /// Where it is plugged in now, if it may be moved: of places as good it keeps this one.
+    pub now: Option<Id>,
 }
 
 /// Electrical behaviour of a load.

@@ -312,6 +312,7 @@ fn load(out: &mut Out, load: &Load) {
     out.answer("plug", &load.plug, |plug| quoted(&plug.to_string()));
     out.optional("on", load.on.as_ref().map(Id::as_str));
     out.yes_no("backup", load.backup);
+    out.optional("now", load.now.as_ref().map(Id::as_str));
 }
 
 /// A TOML basic string.

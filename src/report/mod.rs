@@ -264,6 +264,34 @@ pub struct StartStep {
     pub peak_watts: Amount,
 }
 
+/// Whether some order of switching on holds.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum StartVerdict {
+    /// Every order holds: with all the others running, any one of them may start.
+    #[default]
+    AnyOrder,
+    /// Some order holds, and not every one.
+    ThisOrder,
+    /// None holds.
+    NoOrder,
+}
+
+/// The first set of `together`, and what else could run beside it once it is started.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
+pub struct Start {
+    /// Whether all of these can be started.
+    pub verdict: StartVerdict,
+    /// The loads: the first set of `together`, and those that only the moment of starting keeps
+    /// out of it.
+    pub loads: Vec<Id>,
+    /// An order that holds; none when there is none.
+    pub order: Vec<Id>,
+    /// When no order holds: the load without which one does. Of several, a wish before a must,
+    /// then the one that asks most for starting.
+    pub reason: Option<Id>,
+}
+
 /// Who plugs in where and what may run together.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Sharing {
@@ -281,6 +309,11 @@ pub struct Sharing {
     pub start_order: Vec<StartStep>,
     /// Whether that order stays below the peak at every step.
     pub start_holds: bool,
+    /// Whether it matters in what order things are switched on.
+    pub start: Start,
+    /// The same loads as in `start_order`, to switch off: the largest first. Any order of switching
+    /// off holds.
+    pub stop_order: Vec<Id>,
     /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
     /// every group it fits into, so those in all of them need not wait.
     pub turns: Vec<Vec<Id>>,

@@ -90,6 +90,7 @@ fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
     for load in &mut plan.loads {
         load.id = one(&load.id);
         load.on = maybe(&load.on);
+        load.now = maybe(&load.now);
     }
     plan
 }

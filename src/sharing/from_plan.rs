@@ -20,6 +20,9 @@
 //! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
 //! by itself, and the rules see it where it is.
 //!
+//! A load that is somewhere now and may be moved (`now`) keeps its place when no other is better
+//! for the whole.
+//!
 //! **Alike.** Loads of one entry with a count, at one receptacle, are interchangeable. Of sets
 //! that differ only in which of them it is, `together` and `never` hold the one with the first
 //! of them.
@@ -32,10 +35,10 @@ use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
-use crate::plan::{Answer, Ground, Leg, LoadKind, Plan, Span, Wanted};
+use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
-use crate::report::{Placed, Sharing, StartStep, Unplaced};
+use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Plug};
 
@@ -118,14 +121,15 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
     sharing.never = never.sets.iter().map(ids).collect();
 
     let first = together.sets.first().copied().unwrap_or_default();
-    let none = vec![LoadSet::default(); units.len()];
-    match start::order(&fixed, &first, &none) {
-        Some(order) => {
-            sharing.start_order = setting.start_steps(&order, &at);
-            sharing.start_holds = true;
-        }
-        None => sharing.start_holds = false,
+    let anyhow = vec![LoadSet::default(); units.len()];
+    if let Some(order) = start::order(&fixed, &first, &anyhow) {
+        sharing.start_order = setting.start_steps(&order, &at);
+        sharing.start_holds = true;
     }
+    sharing.start = setting.start(&fixed, first, &all);
+    let mut stop: Vec<usize> = first.iter().collect();
+    stop.sort_by_key(|load| (Reverse(model.loads[*load].running), *load));
+    sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
 
     sharing.turns = setting.turns(&fixed, &all).iter().map(ids).collect();
     sharing
@@ -233,7 +237,13 @@ impl<'a> Setting<'a> {
                 loads: units
                     .iter()
                     .zip(&fits)
-                    .map(|(unit, fits)| load(plan, unit, fits, units.len()))
+                    .map(|(unit, fits)| {
+                        let now = plan.loads[unit.load].now.as_ref();
+                        let home = fits.iter().copied().find(|place| {
+                            now.is_some_and(|now| supply.node(places[*place]).id == *now)
+                        });
+                        load(plan, unit, (fits, home), units.len())
+                    })
                     .collect(),
                 sockets,
                 rows: Vec::new(),
@@ -424,6 +434,34 @@ impl<'a> Setting<'a> {
             .collect()
     }
 
+    /// Whether the first set and what else could run beside it can be switched on.
+    fn start(&self, fixed: &Fixed, first: LoadSet, all: &LoadSet) -> Start {
+        let anyhow = vec![LoadSet::default(); self.units.len()];
+        let loads = self.grow(&fixed.once_started(), first, all);
+        let order = start::order(fixed, &loads, &anyhow);
+        let ids = |loads: &mut dyn Iterator<Item = usize>| -> Vec<Id> {
+            loads.map(|load| self.units[load].id.clone()).collect()
+        };
+        let verdict = match &order {
+            // What holds at once, holds with any one of them starting.
+            _ if fixed.holds(&loads) => StartVerdict::AnyOrder,
+            Some(_) => StartVerdict::ThisOrder,
+            None => StartVerdict::NoOrder,
+        };
+        let reason = order.is_none().then(|| {
+            start::reason(fixed, &loads, &anyhow, |load| {
+                let of = &self.model.loads[load];
+                (of.must, Reverse(of.excess()), load)
+            })
+        });
+        Start {
+            verdict,
+            loads: ids(&mut loads.iter()),
+            order: ids(&mut order.into_iter().flatten()),
+            reason: reason.flatten().map(|load| self.units[load].id.clone()),
+        }
+    }
+
     /// The fewest turns in which everything plugged in gets to run in its hours; none when all
     /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
     /// what runs all the time need not wait.
@@ -457,7 +495,12 @@ impl<'a> Setting<'a> {
 }
 
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.
-fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
+fn load(
+    plan: &Plan,
+    unit: &LoadUnit,
+    (fits, home): (&[usize], Option<usize>),
+    count: usize,
+) -> Load {
     let medical = unit.kind == LoadKind::Medical;
     Load {
         running: unit.running_current.milliamps(),
@@ -466,7 +509,7 @@ fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
         must: medical || plan.loads[unit.load].wanted == Wanted::Must,
         weight: if medical { count as u64 + 1 } else { 1 },
         allowed: fits.to_vec(),
-        home: None,
+        home,
     }
 }
 
@@ -505,216 +548,4 @@ fn fits(supply: &Supply, place: NodeIx, plug: Plug) -> bool {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn shared(text: &str) -> Sharing {
-        let plan = crate::plan::read(text).expect("a plan that reads");
-        let supply = Supply::build(&plan);
-        let (units, _) = crate::report::loads::units(&plan);
-        share(&plan, &supply, &units)
-    }
-
-    fn plan(rest: &str) -> String {
-        let head = r#"
-            format = 1
-            [site]
-            altitude = "0 ft"
-            air = "70 °F"
-            [generator]
-            name = "set"
-            rated = "2400 W"
-            peak = "3000 W"
-            voltage = "120 V"
-            [[generator.outlet]]
-            id = "front"
-            shape = "5-20R"
-            sockets = 2
-            breaker = "20 A"
-            [[generator.outlet]]
-            id = "side"
-            shape = "5-15R"
-            sockets = 1
-            breaker = "15 A"
-        "#;
-        format!("{head}\n{rest}")
-    }
-
-    fn heater(id: &str, watts: u32, more: &str) -> String {
-        format!(
-            r#"
-            [[load]]
-            id = "{id}"
-            name = "{id}"
-            kind = "heater"
-            running = "{watts} W"
-            continuous = false
-            plug = "5-15P"
-            {more}
-            "#
-        )
-    }
-
-    fn ids(lists: &[Vec<crate::plan::Id>]) -> Vec<String> {
-        lists
-            .iter()
-            .map(|list| {
-                let ids: Vec<&str> = list.iter().map(crate::plan::Id::as_str).collect();
-                ids.join(" ")
-            })
-            .collect()
-    }
-
-    #[test]
-    fn every_load_of_the_demo_plans_has_a_place() {
-        for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
-            let sharing = shared(text);
-            assert_eq!(sharing.unplaced, []);
-            assert!(sharing.proven && sharing.families_complete && sharing.start_holds);
-        }
-    }
-
-    #[test]
-    fn what_cannot_run_at_once_takes_turns_and_still_has_a_socket() {
-        // 2400 W at 120 V is 20 A: two of 1100 W hold together, three do not.
-        let loads = ["a", "b", "c"].map(|id| heater(id, 1100, "")).concat();
-        let sharing = shared(&plan(&loads));
-        assert_eq!(sharing.unplaced, []);
-        assert_eq!(sharing.turns.len(), 2);
-        assert_eq!(ids(&sharing.never), ["a b c"]);
-        assert_eq!(ids(&sharing.together), ["a b", "a c", "b c"]);
-    }
-
-    #[test]
-    fn loads_that_never_overlap_need_no_turns() {
-        let hours = ["07:00-08:00", "08:00-09:00", "23:00-01:00"];
-        let loads: String = ["a", "b", "c"]
-            .iter()
-            .zip(hours)
-            .map(|(id, hours)| heater(id, 1100, &format!("hours = [\"{hours}\"]")))
-            .collect();
-        let sharing = shared(&plan(&loads));
-        assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
-        // What may be on at once does not ask for the hours.
-        assert_eq!(ids(&sharing.never), ["a b c"]);
-    }
-
-    #[test]
-    fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
-        let sharing = shared(&plan(&heater("big", 2000, "on = \"side\"")));
-        assert_eq!(sharing.placed[0].at.as_str(), "side");
-        assert_eq!(ids(&sharing.never), ["big"]);
-        assert_eq!(ids(&sharing.together), Vec::<String>::new());
-    }
-
-    #[test]
-    fn reasons_for_having_no_place() {
-        let small = heater("many", 100, "count = 4");
-        let odd = heater("odd", 100, "").replace("5-15P", "L5-30P");
-        let sharing = shared(&plan(&(small + &heater("huge", 2500, "") + &odd)));
-        let got: Vec<(&str, &str)> = sharing
-            .unplaced
-            .iter()
-            .map(|unplaced| (unplaced.load.as_str(), unplaced.reason))
-            .collect();
-        assert_eq!(
-            got,
-            [
-                ("many.4", "no-room"),
-                ("huge", "too-large"),
-                ("odd", "no-receptacle-fits")
-            ]
-        );
-    }
-
-    #[test]
-    fn a_cord_takes_up_a_socket() {
-        let cord = r#"
-            [[cord]]
-            id = "cord"
-            from = "side"
-            plug = "5-15P"
-            ends = ["5-15R"]
-            wire = "14 AWG"
-            conductors = 3
-            length = "25 ft"
-        "#;
-        let sharing = shared(&plan(
-            &(cord.to_owned() + &heater("lamp", 100, "count = 4")),
-        ));
-        assert_eq!(sharing.placed.len(), 3);
-        assert!(
-            sharing
-                .placed
-                .iter()
-                .all(|placed| placed.at.as_str() != "side")
-        );
-    }
-
-    #[test]
-    fn of_loads_alike_one_choice_stands_for_all() {
-        // Eight of 500 W: four hold at 20 A, whichever they are. Two sockets and one, so three
-        // boxes' worth of sockets are not needed to see it: put them behind a splitter.
-        let cord = r#"
-            [[cord]]
-            id = "strip"
-            from = "front"
-            plug = "5-20P"
-            ends = ["5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R"]
-            wire = "12 AWG"
-            conductors = 3
-            length = "2 ft"
-        "#;
-        let sharing = shared(&plan(
-            &(cord.to_owned() + &heater("lamp", 500, "count = 8")),
-        ));
-        assert!(sharing.families_complete);
-        assert_eq!(sharing.turns.len(), 2);
-        for set in &sharing.together {
-            assert_eq!(set.len(), 4);
-        }
-    }
-
-    #[test]
-    fn each_leg_has_its_own_limit() {
-        // 4800 W on two legs is 20 A on each. Two of 12.5 A hold only on different legs; a load of
-        // 240 V is on both.
-        let text = |more: &str| {
-            let outlet = |id: &str, leg: &str| {
-                format!(
-                    r#"
-                    [[generator.outlet]]
-                    id = "{id}"
-                    shape = "5-20R"
-                    sockets = 1
-                    breaker = "20 A"
-                    leg = "{leg}"
-                    "#
-                )
-            };
-            let head = r#"
-                format = 1
-                [site]
-                altitude = "0 ft"
-                air = "70 °F"
-                [generator]
-                name = "set"
-                rated = "4800 W"
-                peak = "6000 W"
-                voltage = "120/240 V"
-                [[generator.outlet]]
-                id = "large"
-                shape = "L14-30R"
-                breaker = "30 A"
-            "#;
-            let outlets = outlet("left", "A") + &outlet("right", "B");
-            let pump = heater("pump", 2400, "").replace("5-15P", "L14-30P");
-            let kettles = heater("one", 1500, "") + &heater("two", 1500, "");
-            format!("{head}\n{outlets}\n{kettles}\n{pump}\n{more}")
-        };
-        let sharing = shared(&text(""));
-        assert_eq!(sharing.unplaced, []);
-        assert_eq!(ids(&sharing.together), ["one two", "pump"]);
-        assert_eq!(ids(&sharing.never), ["one pump", "two pump"]);
-    }
-}
+mod tests;

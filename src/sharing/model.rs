@@ -344,6 +344,20 @@ impl Fixed {
         self.rows.iter().all(|row| row.holds(set))
     }
 
+    /// The rows of running loads only: as if nothing took more to start.
+    #[must_use]
+    pub fn once_started(&self) -> Self {
+        Self {
+            loads: self.loads,
+            rows: self
+                .rows
+                .iter()
+                .filter(|row| row.peaks.is_empty())
+                .cloned()
+                .collect(),
+        }
+    }
+
     /// The same rows, each once for every moment with only the loads that are on in it: a set
     /// that holds there may be wanted on its hours without passing a limit at any moment.
     #[must_use]

@@ -73,3 +73,19 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
     order.reverse();
     Some(order)
 }
+
+/// When no order of `set` exists: the load that stands in the way. That is one without which
+/// there is an order, the first by `rank` of several; if no one load is enough, the first by
+/// `rank` of all.
+pub fn reason<K: Ord>(
+    fixed: &Fixed,
+    set: &LoadSet,
+    after: &[LoadSet],
+    mut rank: impl FnMut(usize) -> K,
+) -> Option<usize> {
+    let enough = |load: &usize| order(fixed, &set.without(*load), after).is_some();
+    set.iter()
+        .filter(enough)
+        .min_by_key(|load| rank(*load))
+        .or_else(|| set.iter().min_by_key(|load| rank(*load)))
+}

@@ -12,6 +12,7 @@ mod number;
 pub mod problem;
 mod screen;
 mod sets;
+mod share;
 mod typed;
 
 use std::cell::RefCell;

@@ -98,6 +98,7 @@ const LOAD: &[&str] = &[
     "plug",
     "on",
     "backup",
+    "now",
 ];
 
 /// The whole plan, or `None` when something was reported without which there is none.
@@ -407,6 +408,8 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
     let id = new_id(fields, r#"id = "kettle""#, names, Owner::Load);
     let (on, on_span) = reference(fields, "on", names);
     names.plug_in("on", None, on.clone(), on_span);
+    let (now, now_span) = reference(fields, "now", names);
+    names.plug_in("now", None, now.clone(), now_span);
     let kind = fields.required("kind", r#"kind = "heater""#, |field| {
         field.choice(
             KINDS,
@@ -457,6 +460,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
         kind: kind?,
         running,
         on,
+        now,
     })
 }
 

@@ -345,8 +345,9 @@ impl Names {
     pub(super) fn settle(&self, plan: &mut Plan) {
         let from = plan.cords.iter_mut().map(|cord| &mut cord.from);
         let boxes = plan.boxes.iter_mut().map(|part| &mut part.from);
-        let on = plan.loads.iter_mut().map(|load| &mut load.on);
-        for reference in from.chain(boxes).chain(on) {
+        let loads = plan.loads.iter_mut();
+        let plugged = loads.flat_map(|load| [&mut load.on, &mut load.now]);
+        for reference in from.chain(boxes).chain(plugged) {
             *reference = reference.as_ref().map(|id| self.canonical(id));
         }
     }

@@ -32,6 +32,8 @@ pub(super) struct Card {
     never_more: Option<String>,
     start: Vec<Step>,
     start_note: Option<String>,
+    stop_order: Option<String>,
+    turns: Vec<String>,
     setup: Vec<String>,
     test: Vec<String>,
     stop: Vec<String>,
@@ -102,6 +104,7 @@ const KEYS: &[&str] = &[
     "together-how",
     "never-title",
     "start-title",
+    "turns-title",
     "start-peak",
     "setup-title",
     "test-title",
@@ -154,17 +157,24 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         together: together(context, more(sharing.together.len())),
         never_more: more(never.len()),
         never: never.into_iter().take(COLUMNS).collect(),
-        start: sharing
-            .start_order
-            .iter()
-            .map(|step| Step {
-                name: context.load_name(&step.load),
-                peak: context.demand(&step.peak_watts),
-                meter: volts::reading(context, &step.load),
+        start: context
+            .words
+            .start_steps(context.report)
+            .into_iter()
+            .map(|(name, last)| Step {
+                name,
+                peak: context.demand(&last.peak_watts),
+                meter: volts::reading(context, &last.load),
             })
             .collect(),
-        start_note: (!sharing.start_order.is_empty() && !sharing.start_holds)
-            .then(|| context.say("start-too-much", &[])),
+        start_note: (!sharing.start_order.is_empty())
+            .then(|| context.words.start_verdict(context.report)),
+        stop_order: context.words.stop_order(context.report),
+        turns: sharing
+            .turns
+            .iter()
+            .map(|turn| context.words.set_names(context.report, turn).join(", "))
+            .collect(),
         setup: setup(context),
         test: proofs::card(context),
         stop: sentences(context, &["stop-1", "stop-2", "stop-3"]),

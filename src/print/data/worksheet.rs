@@ -462,14 +462,23 @@ fn sharing(context: &Context<'_>) -> Section {
     for set in &sharing.never {
         rows.push(vec![context.say("ws-never-row", &[]), names(set)]);
     }
-    for step in &sharing.start_order {
+    for (name, last) in context.words.start_steps(context.report) {
         rows.push(vec![
-            context.say("ws-start-row", &[("load", &context.load_name(&step.load))]),
+            context.say("ws-start-row", &[("load", &name)]),
             context.say(
                 "ws-start-peak",
-                &[("peak", &context.exact(&step.peak_watts))],
+                &[("peak", &context.exact(&last.peak_watts))],
             ),
         ]);
+    }
+    if !sharing.start_order.is_empty() {
+        rows.push(vec![
+            context.say("ws-start-verdict-row", &[]),
+            context.words.start_verdict(context.report),
+        ]);
+    }
+    if let Some(order) = context.words.stop_order(context.report) {
+        rows.push(vec![context.say("ws-stop-row", &[]), order]);
     }
     for (index, turn) in sharing.turns.iter().enumerate() {
         rows.push(vec![

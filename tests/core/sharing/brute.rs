@@ -485,6 +485,16 @@ proptest! {
         let keeps = |order: &Vec<usize>| surges.iter().all(|row| peak(order, row) <= row.capacity);
         let found = start::order(&fixed, &all, &after);
         prop_assert_eq!(found.is_some(), legal.iter().any(&keeps));
+        if found.is_none() {
+            // The load named is one without which there is an order, if there is such a load.
+            let enough = |load: usize| {
+                let mut orders = orders(&all.without(load)).into_iter().filter(in_order);
+                orders.any(|order| keeps(&order))
+            };
+            let reason = start::reason(&fixed, &all, &after, |load| load).expect("a load");
+            let first = all.iter().find(|load| enough(*load)).or_else(|| all.iter().next());
+            prop_assert_eq!(Some(reason), first);
+        }
         if let Some(order) = &found {
             prop_assert!(in_order(order) && keeps(order));
         }

@@ -1,0 +1,282 @@
+//! Small plans whose sharing is reckoned by hand.
+
+use super::*;
+
+fn shared(text: &str) -> Sharing {
+    let plan = crate::plan::read(text).expect("a plan that reads");
+    let supply = Supply::build(&plan);
+    let (units, _) = crate::report::loads::units(&plan);
+    share(&plan, &supply, &units)
+}
+
+fn plan(rest: &str) -> String {
+    let head = r#"
+        format = 1
+        [site]
+        altitude = "0 ft"
+        air = "70 °F"
+        [generator]
+        name = "set"
+        rated = "2400 W"
+        peak = "3000 W"
+        voltage = "120 V"
+        [[generator.outlet]]
+        id = "front"
+        shape = "5-20R"
+        sockets = 2
+        breaker = "20 A"
+        [[generator.outlet]]
+        id = "side"
+        shape = "5-15R"
+        sockets = 1
+        breaker = "15 A"
+    "#;
+    format!("{head}\n{rest}")
+}
+
+fn heater(id: &str, watts: u32, more: &str) -> String {
+    format!(
+        r#"
+        [[load]]
+        id = "{id}"
+        name = "{id}"
+        kind = "heater"
+        running = "{watts} W"
+        continuous = false
+        plug = "5-15P"
+        {more}
+        "#
+    )
+}
+
+fn ids(lists: &[Vec<crate::plan::Id>]) -> Vec<String> {
+    lists
+        .iter()
+        .map(|list| {
+            let ids: Vec<&str> = list.iter().map(crate::plan::Id::as_str).collect();
+            ids.join(" ")
+        })
+        .collect()
+}
+
+#[test]
+fn every_load_of_the_demo_plans_has_a_place() {
+    for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
+        let sharing = shared(text);
+        assert_eq!(sharing.unplaced, []);
+        assert!(sharing.proven && sharing.families_complete && sharing.start_holds);
+    }
+}
+
+#[test]
+fn what_cannot_run_at_once_takes_turns_and_still_has_a_socket() {
+    // 2400 W at 120 V is 20 A: two of 1100 W hold together, three do not.
+    let loads = ["a", "b", "c"].map(|id| heater(id, 1100, "")).concat();
+    let sharing = shared(&plan(&loads));
+    assert_eq!(sharing.unplaced, []);
+    assert_eq!(sharing.turns.len(), 2);
+    assert_eq!(ids(&sharing.never), ["a b c"]);
+    assert_eq!(ids(&sharing.together), ["a b", "a c", "b c"]);
+}
+
+#[test]
+fn loads_that_never_overlap_need_no_turns() {
+    let hours = ["07:00-08:00", "08:00-09:00", "23:00-01:00"];
+    let loads: String = ["a", "b", "c"]
+        .iter()
+        .zip(hours)
+        .map(|(id, hours)| heater(id, 1100, &format!("hours = [\"{hours}\"]")))
+        .collect();
+    let sharing = shared(&plan(&loads));
+    assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
+    // What may be on at once does not ask for the hours.
+    assert_eq!(ids(&sharing.never), ["a b c"]);
+}
+
+#[test]
+fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
+    let sharing = shared(&plan(&heater("big", 2000, "on = \"side\"")));
+    assert_eq!(sharing.placed[0].at.as_str(), "side");
+    assert_eq!(ids(&sharing.never), ["big"]);
+    assert_eq!(ids(&sharing.together), Vec::<String>::new());
+}
+
+#[test]
+fn reasons_for_having_no_place() {
+    let small = heater("many", 100, "count = 4");
+    let odd = heater("odd", 100, "").replace("5-15P", "L5-30P");
+    let sharing = shared(&plan(&(small + &heater("huge", 2500, "") + &odd)));
+    let got: Vec<(&str, &str)> = sharing
+        .unplaced
+        .iter()
+        .map(|unplaced| (unplaced.load.as_str(), unplaced.reason))
+        .collect();
+    assert_eq!(
+        got,
+        [
+            ("many.4", "no-room"),
+            ("huge", "too-large"),
+            ("odd", "no-receptacle-fits")
+        ]
+    );
+}
+
+#[test]
+fn a_cord_takes_up_a_socket() {
+    let cord = r#"
+        [[cord]]
+        id = "cord"
+        from = "side"
+        plug = "5-15P"
+        ends = ["5-15R"]
+        wire = "14 AWG"
+        conductors = 3
+        length = "25 ft"
+    "#;
+    let sharing = shared(&plan(
+        &(cord.to_owned() + &heater("lamp", 100, "count = 4")),
+    ));
+    assert_eq!(sharing.placed.len(), 3);
+    assert!(
+        sharing
+            .placed
+            .iter()
+            .all(|placed| placed.at.as_str() != "side")
+    );
+}
+
+#[test]
+fn of_loads_alike_one_choice_stands_for_all() {
+    // Eight of 500 W: four hold at 20 A, whichever they are. Two sockets and one, so three
+    // boxes' worth of sockets are not needed to see it: put them behind a splitter.
+    let cord = r#"
+        [[cord]]
+        id = "strip"
+        from = "front"
+        plug = "5-20P"
+        ends = ["5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R", "5-20R"]
+        wire = "12 AWG"
+        conductors = 3
+        length = "2 ft"
+    "#;
+    let sharing = shared(&plan(
+        &(cord.to_owned() + &heater("lamp", 500, "count = 8")),
+    ));
+    assert!(sharing.families_complete);
+    assert_eq!(sharing.turns.len(), 2);
+    for set in &sharing.together {
+        assert_eq!(set.len(), 4);
+    }
+}
+
+#[test]
+fn what_is_plugged_in_now_is_moved_only_for_a_gain() {
+    let strip = r#"
+        [[cord]]
+        id = "strip"
+        from = "front"
+        plug = "5-20P"
+        ends = ["5-20R", "5-20R"]
+        wire = "12 AWG"
+        conductors = 3
+        length = "2 ft"
+    "#;
+    let at = |now: &str| {
+        let text = strip.to_owned() + &heater("small", 600, now);
+        shared(&plan(&text)).placed[0].at.to_string()
+    };
+    assert_eq!(at(""), "front");
+    assert_eq!(at("now = \"strip.2\""), "strip.2");
+    // 5 A is a third of 15 A and a quarter of 20 A.
+    assert_eq!(at("now = \"side\""), "front");
+}
+
+/// A pump that takes 1200 W to start beside what it runs at, and heaters.
+fn pump(watts: u32, starting: u32) -> String {
+    heater("pump", watts, &format!("starting = \"{starting} W\"")).replace(
+        "kind = \"heater\"",
+        "kind = \"motor\"\n            power_factor = 1.0",
+    )
+}
+
+#[test]
+fn any_order_of_what_may_run_together_holds() {
+    let sharing = shared(&plan(&(heater("a", 1000, "") + &pump(600, 1800))));
+    assert_eq!(sharing.start.verdict, StartVerdict::AnyOrder);
+    assert_eq!(ids(&sharing.together), ["a pump"]);
+    assert_eq!(
+        ids(&[sharing.start.order, sharing.stop_order]),
+        ["pump a", "a pump"]
+    );
+}
+
+#[test]
+fn an_order_that_starts_the_pump_first_is_told_from_none() {
+    // The peak is 3000 W. Running: 1000 + 600 W. By hand: the pump first takes 2300 W, then
+    // the heater 1600 W; the heater first, 1000 + 2300 W.
+    let sharing = shared(&plan(&(heater("a", 1000, "") + &pump(600, 2300))));
+    assert_eq!(ids(&sharing.never), ["a pump"]);
+    let start = sharing.start;
+    assert_eq!(start.verdict, StartVerdict::ThisOrder);
+    assert_eq!(ids(&[start.loads, start.order]), ["a pump", "pump a"]);
+    assert_eq!(start.reason, None);
+    // Two pumps of 700 W that start at 2500 W: the second takes 700 + 2500 W in either order.
+    let two = pump(700, 2500) + &pump(700, 2500).replace("\"pump\"", "\"well\"");
+    let sharing = shared(&plan(&(two + &heater("a", 200, "wanted = \"must\""))));
+    assert_eq!(
+        sharing.start.verdict,
+        StartVerdict::NoOrder,
+        "{:?}",
+        sharing.start
+    );
+    assert_eq!(sharing.start.order, Vec::<Id>::new());
+    assert!(
+        sharing
+            .start
+            .reason
+            .is_some_and(|load| load.as_str() != "a")
+    );
+}
+
+#[test]
+fn each_leg_has_its_own_limit() {
+    // 4800 W on two legs is 20 A on each. Two of 12.5 A hold only on different legs; a load of
+    // 240 V is on both.
+    let text = |more: &str| {
+        let outlet = |id: &str, leg: &str| {
+            format!(
+                r#"
+                [[generator.outlet]]
+                id = "{id}"
+                shape = "5-20R"
+                sockets = 1
+                breaker = "20 A"
+                leg = "{leg}"
+                "#
+            )
+        };
+        let head = r#"
+            format = 1
+            [site]
+            altitude = "0 ft"
+            air = "70 °F"
+            [generator]
+            name = "set"
+            rated = "4800 W"
+            peak = "6000 W"
+            voltage = "120/240 V"
+            [[generator.outlet]]
+            id = "large"
+            shape = "L14-30R"
+            breaker = "30 A"
+        "#;
+        let outlets = outlet("left", "A") + &outlet("right", "B");
+        let pump = heater("pump", 2400, "").replace("5-15P", "L14-30P");
+        let kettles = heater("one", 1500, "") + &heater("two", 1500, "");
+        format!("{head}\n{outlets}\n{kettles}\n{pump}\n{more}")
+    };
+    let sharing = shared(&text(""));
+    assert_eq!(sharing.unplaced, []);
+    assert_eq!(ids(&sharing.together), ["one two", "pump"]);
+    assert_eq!(ids(&sharing.never), ["one pump", "two pump"]);
+}

@@ -1,0 +1,193 @@
+//! What may run together, in what order to switch on and off, and whose turn it is, for a
+//! terminal and in the sentences that the prints use too.
+
+use super::screen::paragraph;
+use super::{Show, Words};
+use crate::plan::Id;
+use crate::report::{Report, Signal, StartStep, StartVerdict};
+
+/// Sets of each sort shown on a terminal; the worksheet has them all.
+const SHOWN: usize = 6;
+
+impl Words {
+    /// The section on sharing, wrapped to `width` columns. Empty when nothing is plugged in.
+    pub fn sharing(&self, report: &Report, width: usize) -> String {
+        let sharing = &report.figures.sharing;
+        let mut out = String::new();
+        if sharing.placed.is_empty() {
+            return out;
+        }
+        if report.worst() == Some(Signal::Danger) {
+            paragraph(&mut out, "", &self.text("share-danger"), width);
+        }
+        self.sets(
+            &mut out,
+            report,
+            ("share-together", &sharing.together),
+            width,
+        );
+        self.sets(&mut out, report, ("share-never", &sharing.never), width);
+        if !sharing.families_complete {
+            paragraph(&mut out, "  ", &self.text("share-incomplete"), width);
+        }
+        if !sharing.start_order.is_empty() {
+            paragraph(&mut out, "", &self.text("share-start"), width);
+            for (number, (names, last)) in (1..).zip(self.start_steps(report)) {
+                let peak = self.amount(&last.peak_watts, Show::Demand);
+                let args = [("name", names.into()), ("peak", peak.into())];
+                let text = self.with("share-start-step", args);
+                paragraph(&mut out, &format!("  {number}. "), &text, width);
+            }
+            paragraph(&mut out, "  ", &self.start_verdict(report), width);
+            if let Some(stop) = self.stop_order(report) {
+                paragraph(&mut out, "  ", &stop, width);
+            }
+        }
+        if !sharing.turns.is_empty() {
+            paragraph(&mut out, "", &self.text("share-turns"), width);
+            for (number, turn) in (1..).zip(&sharing.turns) {
+                let text = self.set_names(report, turn).join(", ");
+                paragraph(&mut out, &format!("  {number}. "), &text, width);
+            }
+        }
+        out.push('\n');
+        out
+    }
+
+    fn sets(
+        &self,
+        out: &mut String,
+        report: &Report,
+        (title, sets): (&str, &[Vec<Id>]),
+        width: usize,
+    ) {
+        if sets.is_empty() {
+            return;
+        }
+        paragraph(out, "", &self.text(title), width);
+        for set in sets.iter().take(SHOWN) {
+            paragraph(out, "  - ", &self.set_names(report, set).join(" + "), width);
+        }
+        if sets.len() > SHOWN {
+            let more = self.with("share-more", [("count", (sets.len() - SHOWN).into())]);
+            paragraph(out, "    ", &more, width);
+        }
+    }
+
+    /// Whether the order of switching on matters, and what cannot be started beside the rest.
+    pub fn start_verdict(&self, report: &Report) -> String {
+        let sharing = &report.figures.sharing;
+        let start = &sharing.start;
+        let first = sharing.together.first();
+        let extra: Vec<Id> = start
+            .loads
+            .iter()
+            .filter(|load| first.is_none_or(|first| !first.contains(load)))
+            .cloned()
+            .collect();
+        let quoted = |ids: &[Id]| self.set_quoted(report, ids);
+        match start.verdict {
+            StartVerdict::AnyOrder => self.text("start-any-order"),
+            StartVerdict::ThisOrder => {
+                let order = self.in_order(report, &start.order);
+                let args = [
+                    ("extra", quoted(&extra).into()),
+                    ("order", order.join(", ").into()),
+                ];
+                self.with("start-this-order", args)
+            }
+            StartVerdict::NoOrder => self.with(
+                "start-no-order",
+                [
+                    ("extra", quoted(&extra).into()),
+                    ("reason", quoted(start.reason.as_slice()).into()),
+                ],
+            ),
+        }
+    }
+
+    /// The steps of switching on. Loads of one entry that come one after the other are one step,
+    /// which is told with the last of them: it starts beside the others.
+    pub fn start_steps<'a>(&self, report: &'a Report) -> Vec<(String, &'a StartStep)> {
+        let order = &report.figures.sharing.start_order;
+        runs(report, order, |step| &step.load)
+            .map(|run| {
+                let ids: Vec<Id> = run.iter().map(|step| step.load.clone()).collect();
+                let names = self.set_names(report, &ids).join(" + ");
+                (names, &run[run.len() - 1])
+            })
+            .collect()
+    }
+
+    /// In what order to switch off; `None` when there is one thing at most.
+    pub fn stop_order(&self, report: &Report) -> Option<String> {
+        let names = self.in_order(report, &report.figures.sharing.stop_order);
+        (names.len() > 1).then(|| self.with("stop-order", [("names", names.join(", ").into())]))
+    }
+
+    fn in_order(&self, report: &Report, order: &[Id]) -> Vec<String> {
+        runs(report, order, |load| load)
+            .map(|run| self.set_names(report, run).join(" + "))
+            .collect()
+    }
+}
+
+/// Parts of an order that are loads of one entry.
+fn runs<'a, T>(
+    report: &'a Report,
+    order: &'a [T],
+    load: impl Fn(&T) -> &Id + 'a,
+) -> impl Iterator<Item = &'a [T]> {
+    let entry = move |step: &T| {
+        let facts = report.figures.loads.iter();
+        let mut facts = facts.filter(|fact| fact.id == *load(step));
+        facts.next().map(|fact| fact.of.clone())
+    };
+    order.chunk_by(move |one, next| entry(one) == entry(next))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::demo::MENDED;
+
+    fn report() -> Report {
+        let plan = crate::plan::read(MENDED).expect("a demo plan");
+        crate::report::build(&plan)
+    }
+
+    #[test]
+    fn what_is_cut_short_says_so_and_nothing_else_is() {
+        let words = Words::english();
+        let mut report = report();
+        let set = report.figures.sharing.never[0].clone();
+        for (sets, more) in [(SHOWN, None), (SHOWN + 3, Some("and 3 more"))] {
+            report.figures.sharing.never = vec![set.clone(); sets];
+            report.figures.sharing.together.truncate(1);
+            let text = words.sharing(&report, 200);
+            assert_eq!(text.contains("more, all on the worksheet"), more.is_some());
+            assert!(more.is_none_or(|more| text.contains(more)), "{text}");
+        }
+    }
+
+    #[test]
+    fn each_verdict_on_starting_names_what_it_is_about() {
+        let words = Words::english();
+        let mut report = report();
+        assert_eq!(words.start_verdict(&report), words.text("start-any-order"));
+        let kettle = Id::new("kettle").expect("an id");
+        let griddle = Id::new("griddle").expect("an id");
+        let sharing = &mut report.figures.sharing;
+        sharing.together = vec![vec![griddle.clone()]];
+        sharing.start.loads = vec![griddle.clone(), kettle.clone()];
+        sharing.start.order = vec![kettle.clone(), griddle];
+        sharing.start.verdict = StartVerdict::ThisOrder;
+        let name = super::super::screen::load_name(&report, &kettle).to_owned();
+        let text = words.start_verdict(&report);
+        assert_eq!(text.matches(&name).count(), 3, "{text}");
+        report.figures.sharing.start.verdict = StartVerdict::NoOrder;
+        report.figures.sharing.start.reason = Some(kettle);
+        let text = words.start_verdict(&report);
+        assert_eq!(text.matches(&name).count(), 2, "{text}");
+    }
+}

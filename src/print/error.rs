@@ -4,6 +4,7 @@
 use fluent_bundle::FluentValue;
 
 use super::Document;
+use crate::plan::Plan;
 use crate::words::Words;
 
 /// A text that does not fit its place at the legible minimum.
@@ -40,7 +41,7 @@ pub enum PrintError {
         /// The texts, in the order of the paper.
         misfits: Vec<Misfit>,
     },
-    /// A text was laid out beyond its page: a fault of the template.
+    /// A text was laid out beyond its page or its cell.
     #[error("off-page: {text:?} on page {page} of {document:?}")]
     OffPage {
         /// On which document.
@@ -89,6 +90,30 @@ pub enum PrintError {
 }
 
 impl PrintError {
+    /// With the whole text that the owner wrote in place of the piece of it that stood out: only
+    /// the whole can be found in a plan and shortened there.
+    pub(super) fn of_whole(self, plan: &Plan) -> Self {
+        match self {
+            Self::OffPage {
+                document,
+                text,
+                page,
+            } => {
+                let loads = plan.loads.iter().map(|load| &load.name);
+                let whole = loads
+                    .chain([&plan.site.name, &plan.generator.name])
+                    .filter(|name| name.contains(&text))
+                    .max_by_key(|name| name.len());
+                Self::OffPage {
+                    document,
+                    text: whole.unwrap_or(&text).clone(),
+                    page,
+                }
+            }
+            other => other,
+        }
+    }
+
     /// Its stable code.
     #[must_use]
     pub const fn code(&self) -> &'static str {

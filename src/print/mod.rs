@@ -220,7 +220,7 @@ pub fn render(
     let mut files = Vec::new();
     let mut seen = Vec::new();
     for (document, data) in data::all(plan, report, words, options)? {
-        let paged = typeset(document, data, options)?;
+        let paged = typeset(document, data, options).map_err(|error| error.of_whole(plan))?;
         files.push((
             document.file_name().to_owned(),
             export(document, &paged, options)?,

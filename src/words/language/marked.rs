@@ -130,8 +130,8 @@ mod tests {
         {
             let _ = write!(known, " {} {}", source.document, source.clause);
         }
-        // The names of functions, in formulas.
-        known + " max min log"
+        // The names of functions, in formulas, and the clause on testing the ground wire.
+        known + " max min log 1926.404(b)(1)(iii)"
     }
 
     #[test]

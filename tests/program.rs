@@ -5,5 +5,7 @@
 mod commands;
 #[path = "program/interview.rs"]
 mod interview;
+#[path = "program/languages.rs"]
+mod languages;
 #[path = "program/prints.rs"]
 mod prints;

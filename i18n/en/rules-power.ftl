@@ -72,4 +72,4 @@ POWER008 = { $fix ->
       }
     .fix-apart = Run them apart, each with its own cords. Join only inverter sets of 120 V, with the maker's kit for exactly these sets.
     .fix-look = Run them apart until you know: both must be inverter sets of 120 V, and the kit must be the maker's for exactly these sets.
-    .fix-sum = Stop both engines before you join or part them. Fit a bonding plug on one of them at most.
+    .fix-sum = Stop both engines before you join or part them. Never more than one bonding plug among them: ask a licensed electrician.

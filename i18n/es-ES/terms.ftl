@@ -44,3 +44,21 @@
    *[one] las normas locales
     [One] Las normas locales
 }
+
+# f. Short for "tienda de campaña". From memory, not verified.
+-tent = { $form ->
+   *[one] tienda
+    [many] tiendas
+}
+
+# m. Of fuel. From memory, not verified.
+-tank = depósito
+
+# m. From memory, not verified.
+-fridge = { $form ->
+   *[one] frigorífico
+    [One] Frigorífico
+}
+
+# m. A phone, as what people carry. From memory, not verified.
+-phone = móvil

@@ -48,3 +48,21 @@
    *[one] los códigos locales
     [One] Los códigos locales
 }
+
+# f. "Tienda" alone is a shop in America. From memory, not verified.
+-tent = { $form ->
+   *[one] carpa
+    [many] carpas
+}
+
+# m. Of fuel. From memory, not verified.
+-tank = tanque
+
+# m. From memory, not verified.
+-fridge = { $form ->
+   *[one] refrigerador
+    [One] Refrigerador
+}
+
+# m. A phone, as what people carry. From memory, not verified.
+-phone = celular

@@ -1,0 +1,36 @@
+# The further words stand here too: a message is replaced whole.
+
+appliance-toaster-oven = Horno de sobremesa
+    .also = pan hornear tostador
+appliance-hot-plate = Hornillo eléctrico, un fuego
+    .also = cocinar cocina electrico placa
+appliance-hot-plate-double = Hornillo eléctrico, dos fuegos
+    .also = cocinar cocina electrico placa
+appliance-waffle-iron = Gofrera
+    .also = gofre waffle desayuno
+appliance-pressure-cooker = Olla a presión eléctrica
+    .also = presion electrica exprés expres
+appliance-grill = Barbacoa eléctrica
+    .also = parrilla asador electrica
+appliance-blender = Batidora de vaso
+    .also = batido licuadora zumo
+appliance-food-processor = Robot de cocina
+    .also = picar procesador alimentos
+appliance-freezer = Arcón congelador
+    .also = arcon hielo frío frio
+appliance-floodlight = Foco LED
+    .also = lámpara lampara luz reflector
+appliance-work-light = Foco de trabajo halógeno
+    .also = lámpara lampara luz halogeno
+appliance-laptop = Portátil
+    .also = ordenador computadora portatil laptop
+appliance-laptop-large = Portátil grande
+    .also = ordenador computadora portatil laptop juegos
+appliance-desktop = Ordenador y pantalla
+    .also = computadora pc monitor sobremesa
+appliance-battery-charger = Cargador de batería de coche
+    .also = bateria auto 12 voltios
+appliance-leaf-blower = Soplador de hojas
+    .also = jardín jardin sopladora
+appliance-soldering = Soldador
+    .also = herramienta soldar estaño cautín

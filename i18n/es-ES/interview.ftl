@@ -1,0 +1,20 @@
+hint-list = Flechas o texto, Intro. Esc: volver
+hint-enter-unknown = Intro: no sé
+plain-default = Intro: { $text }
+interview-welcome =
+    Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
+    Entre corchetes está lo que toma Intro. “No lo sé” siempre es una respuesta. Ctrl-C termina, y sus respuestas se guardan.
+
+# Under 37 columns: a longer row is cut on a narrow terminal.
+pick-face-usual = { $shape } ({ $code }), magnetot. { $amps } A
+
+ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
+    .why = Eso puede matar a quien trabaja en la línea, y a usted.
+    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un enchufe de pared, una entrada o un cuadro eléctrico de un edificio: sí. Ese trabajo es solo para un { -electrician }.
+    .row = Alimenta un edificio
+
+pick-gear-what-extension = Alargador doméstico (5-15)
+
+reject-ratio = Un número entre 0,1 y 1, como 0,8.
+reject-wire = Un calibre, como 12 AWG o 2,5 mm².
+reject-draw = Vatios, amperios o caballos: 1500 W, 12,5 A, 1/2 hp.

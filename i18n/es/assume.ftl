@@ -1,0 +1,43 @@
+### What was taken for an answer nobody gave. Each message says what is not known, what was taken,
+### and how to find the real answer. { $part } is the part or load it is about; { $field } is the
+### line of the plan file, for those who edit it by hand.
+
+assumed-yes = sí
+assumed-no = no
+assumed-none = ninguno
+assumed-leg-a = fase A
+
+assume-altitude = No se sabe a qué altitud está el lugar; se tomó { $value }. A más altura, un generador pierde potencia. Un mapa o un teléfono dice su altitud.
+assume-air = No se sabe cuánto calor hará; se tomó { $value }. Con aire caliente, un generador pierde potencia. Indique la temperatura más alta que espera.
+assume-rated = No se sabe cuánta potencia da el generador de forma continua; se tomó { $value }, como de los más pequeños. Busque en su placa los vatios “running” o “rated” (nominales): de ellos depende casi todo aquí.
+assume-voltage = No se sabe qué tensión da el generador; se tomó { $value }: así, cada { -receptacle } de 120 V llega solo a la mitad de la potencia. Busque “120 V” o “120/240 V” en su placa.
+assume-inverter = No se sabe si el generador es inversor; se supuso que { $value }: entonces puede no cortar por sí solo cuando hay demasiado encendido. Para un cortocircuito se tomó lo contrario, que ahí es peor. Busque “inverter” en él.
+assume-peak = No se sabe la potencia máxima del generador; no se tomó más que su potencia nominal de { $value }. Busque “peak”, “starting” o “max” en el generador.
+assume-no-gfci = No se sabe si “{ $part }” tiene protección contra descargas eléctricas; no se contó ninguna. Busque botones marcados TEST y RESET.
+assume-no-breaker = No se sabe si “{ $part }” tiene su propio { -breaker }; no se contó ninguno. Busque al lado un botón o interruptor marcado con amperios.
+assume-breaker-unknown = No se conoce el { -breaker } de “{ $part }”. No se contó como protección, ni con más amperios de los que permite la forma del { -receptacle }. Busque un botón o interruptor marcado con amperios.
+assume-leg = No se sabe en qué fase está “{ $part }”; se tomó { $value }, con todos los otros en el mismo caso. Es la menor potencia que pueden tener juntos.
+assume-box-wire = No se sabe qué conductor hay dentro de la caja detrás de “{ $part }”; se tomó { $value }, el más delgado. No abra la caja para mirar. Pregunte a quien la hizo o a un { -electrician }.
+assume-cord-wire = No se sabe el calibre de “{ $part }”; se tomó { $value }, el más delgado. El calibre está impreso a lo largo del cable, como en “12/3” o “12 AWG”.
+assume-cord-conductors = No se sabe cuántos conductores tiene “{ $part }”; se contaron { $value }: sin { -ground-wire }. Está impreso a lo largo del cable: “12/3” tiene tres.
+assume-cord-length = No se sabe cuánto mide “{ $part }”; se tomó { $value }. Mídalo a pasos: un paso son unos 2.5 ft.
+assume-cord-coiled = No se sabe si “{ $part }” está extendido cuando se usa; se dio por enrollado. Enrollado soporta solo un tercio. Desenróllelo por completo, e indíquelo en el plan.
+assume-load-plug = No se sabe qué clavija tiene “{ $part }”; se tomó { $value }, la habitual.
+assume-power-factor = No se sabe el factor de potencia de “{ $part }”; se tomó { $value } según su tipo. Consume más corriente de lo que muestran sus vatios.
+assume-running = No se sabe cuánto consume “{ $part }”; se tomó { $value } según su tipo. Busque W o A en su placa.
+assume-starting = No se sabe cuánto necesita “{ $part }” para arrancar; se tomó { $value } según su tipo. Todo lo que tiene motor necesita mucho más para arrancar que para funcionar.
+assume-continuous = No se sabe cuánto tiempo funciona “{ $part }”; se supuso que tres horas o más seguidas. Eso reduce lo que puede consumir.
+assume-all-day = No se sabe cuándo funciona “{ $part }”; se contaron { $value } al día.
+
+# Which of these to find out first. { $assumption } is one of the sentences above, whole.
+decides-dangers = Averigüe esto primero: es lo que más decide. { $assumption } { $dangers ->
+        [one] Una respuesta favorable elimina un peligro.
+       *[other] Una respuesta favorable elimina { $dangers } peligros.
+    }
+decides-warnings = Averigüe esto primero: es lo que más decide. { $assumption } { $warnings ->
+        [one] Una respuesta favorable elimina una advertencia.
+       *[other] Una respuesta favorable elimina { $warnings } advertencias.
+    }
+decides-limits = Averigüe esto primero: es lo que más decide. { $assumption } Una respuesta favorable le deja usar más.
+assume-parallel-limit = No se sabe cuánto deja pasar el kit entre los generadores; se tomó { $value }, como de uno solo. Lea los amperios en el kit.
+assume-rated-on = Con propano, un generador da cerca de una décima parte menos que con gasolina. Por eso se tomó { $value }. Si su placa da vatios para propano, ponga rated_on = "propane" en el plan.

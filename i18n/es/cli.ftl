@@ -1,0 +1,188 @@
+# The command line: help, results and failures.
+
+cli-about = Planifica un generador portátil para un campamento: qué soporta cada { -receptacle }, qué puede funcionar a la vez, qué es peligroso, y las etiquetas y la tarjeta que lo dicen.
+cli-after =
+    Sin ningún comando, tallywatt le hace una pregunta cada vez e imprime al final.
+
+    Lo que dice no reemplaza a { -local-codes } ni a un { -electrician }.
+cli-heading-usage = Uso:
+cli-heading-commands = Comandos
+cli-heading-options = Opciones
+cli-heading-arguments = Argumentos
+cli-arg-answers = Respuestas a las preguntas, una por línea, en vez de preguntar; "-" lee la entrada estándar
+cli-arg-plain = Preguntar línea por línea sin redibujar nada, como conviene a los lectores de pantalla
+cli-arg-help = Mostrar esta ayuda
+cli-arg-version = Mostrar la versión
+cli-arg-language = El idioma en que hablar e imprimir, como es o fr-CA, digan lo que digan el plan y el sistema
+cli-arg-units = Pies, galones y °F, o metros, litros y °C; si falta, como es usual en la región del idioma
+cli-arg-print-language = El idioma de los impresos, si no es el de la pantalla; con varios se hace un juego de cada uno: es,fr
+
+# What stands for a value. Capitals.
+cli-value-options = [OPCIONES]
+cli-value-command = [COMANDO]
+cli-value-card = TAMAÑO
+cli-value-code = CÓDIGO
+cli-value-dir = CARPETA
+cli-value-file = ARCHIVO
+cli-value-format = FORMATO
+cli-value-ink = TINTA
+cli-value-language = IDIOMA
+cli-value-load = APARATO
+cli-value-n = NÚMERO
+cli-value-name = NOMBRE
+cli-value-new-toml = NUEVO.toml
+cli-value-paper = PAPEL
+cli-value-plan = PLAN
+cli-value-print = IMPRESO
+cli-value-right-down = DERECHA, ABAJO
+cli-value-units = UNIDADES
+cli-value-yyyy-mm-dd = AAAA-MM-DD
+cli-values = [{ $values }]
+cli-default = [habitual: { $value }]
+
+# A call that is wrong.
+usage-unknown-argument = aquí no hay nada llamado { $argument }
+usage-unknown-command = no hay ningún comando { $argument }
+usage-wrong-value = { $argument } no puede ser “{ $value }”
+usage-no-value = { $argument } necesita un valor
+usage-missing = falta esto: { $argument }
+usage-conflict = { $argument } y { $other } no pueden ir juntos
+usage-twice = { $argument } está dos veces
+usage-answers = --answers solo va con las preguntas: sin comando, o con ask
+usage-other = esta llamada no se entiende: { $argument }
+usage-allowed = Puede ser { $allowed }.
+usage-nearest = ¿Quiso decir { $nearest }?
+usage-help = “tallywatt --help” dice lo que hay.
+usage-no-language = aquí no hay ningún idioma “{ $tag }”
+
+cli-ask = Cambiar un archivo de plan respondiendo preguntas; sus comentarios y su orden se conservan
+cli-ask-plan = El archivo del plan
+cli-ask-answers = { cli-arg-answers }
+cli-ask-plain = { cli-arg-plain }
+cli-demo = Hacer todos los impresos de un fin de semana inventado, sin preguntar nada
+cli-demo-fixed = El mismo fin de semana sin sus peligros
+cli-demo-into = La carpeta en la que escribir
+
+cli-check = Comprobar planes y decir qué está mal, lo peor primero
+cli-check-plans = Archivos de plan; "-" lee uno de la entrada estándar
+cli-check-format = "text" para personas; "json" para programas, un informe por plan
+
+cli-print = Imprimir las etiquetas, la tarjeta, las precauciones y la hoja de cálculo de un plan
+cli-print-plan = El archivo del plan; "-" lo lee de la entrada estándar
+cli-print-into = La carpeta en la que escribir
+cli-print-paper = El papel de la impresora
+cli-print-stock = La hoja de etiquetas: un nombre de label-templates/stock, o un archivo propio que termine en .toml
+cli-print-start-at = La primera posición de etiqueta que se usa en una hoja ya empezada
+cli-print-copies = Cuántas de cada etiqueta
+cli-print-offset = Mover las etiquetas en su hoja hacia la derecha y hacia abajo, como máximo 10 mm, si la impresora toma el papel torcido: "1 mm, -0.5 mm"
+cli-print-alignment = Imprimir también una página con reglas que muestra dónde caen las etiquetas, para ponerla a contraluz con una hoja de etiquetas
+cli-print-only = Solo este impreso; puede darse más de una vez
+cli-print-card = El tamaño de la tarjeta: una hoja por cara; media hoja (A5, media carta) o tamaño de bolsillo, para doblar
+cli-print-ink = "black" imprime en negro sobre blanco, sin colores ni grises
+cli-print-date = La fecha que se imprime en cada hoja, que además hace los archivos PDF/A-2a; si falta, no se imprime ninguna
+cli-print-png = Escribir también una imagen de cada página, y contact.png con todas
+cli-print-templates = Una carpeta con plantillas propias; "tallywatt templates" escribe las que sirven para empezar
+
+cli-may = Preguntar antes de enchufar: si se puede encender esto, en qué orden, y qué muestra un medidor
+cli-may-plan = El archivo del plan; "-" lo lee de la entrada estándar
+cli-may-loads = Lo que se quiere encender: identificadores o nombres, entre comillas si llevan espacios
+cli-may-while = Lo que ya funciona
+cli-may-format = "text" para personas; "json" para programas
+
+cli-mend = Buscar lo menos trabajoso que elimina todo peligro y deja funcionar todo lo que debe funcionar
+cli-mend-plan = El archivo del plan; "-" lo lee de la entrada estándar
+cli-mend-into = Escribir el plan cambiado en este archivo nuevo; un archivo que ya existe no se toca
+cli-mend-warnings = Eliminar también las advertencias, hasta donde los cambios puedan
+cli-mend-format = "text" para personas; "json" para programas: el informe, con los arreglos
+
+cli-templates = Escribir las plantillas de los impresos en una carpeta, para cambiarlas e imprimir con las propias
+cli-templates-into = La carpeta en la que escribir; un archivo que ya existe no se toca
+
+cli-explain = Explicar una regla: qué comprueba, qué daño hay, el cálculo, qué hacer
+cli-explain-code = El código de la regla, como AIR001; si falta, se listan todas las reglas
+
+cli-words = Para traductores: imprimir cada mensaje junto a sus traducciones, como página para un navegador
+cli-words-languages = Carpetas de idiomas; si faltan, todas
+cli-words-check = Decir en cambio qué está mal en ellas
+cli-words-from = Leer las carpetas de idiomas de esta carpeta en lugar de las del programa
+
+failure-lead = tallywatt:
+failure-hint = Consejo:
+failure-read = no se puede leer { $path }
+failure-write = no se puede escribir { $path }
+failure-no-rule = no hay ninguna regla { $code }
+failure-no-rule-hint = "tallywatt explain" las lista todas.
+failure-json = no se puede escribir el informe como JSON
+failure-worse-than-nothing = el plan no se puede comprobar antes de arreglar esto
+
+check-plan = { $name }
+check-none = Ninguna regla tiene nada que decir de este plan. Eso no prueba que no haya nada mal: deciden { -local-codes } y un { -electrician }.
+check-count = { $dangers ->
+        [one] 1 peligro
+       *[other] { $dangers } peligros
+    }, { $warnings ->
+        [one] 1 advertencia
+       *[other] { $warnings } advertencias
+    }, { $cautions ->
+        [one] 1 precaución
+       *[other] { $cautions } precauciones
+    }, { $notices ->
+        [one] 1 aviso
+       *[other] { $notices } avisos
+    }.
+check-label-why = Por qué
+check-label-do = Haga
+check-label-by = Según
+check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
+check-limits = Lo que soporta cada { -receptacle }
+check-limit-two = { $long } durante horas, { $short } por poco tiempo. Lo limita { $id }: { $reason }.
+check-limit-refused = NO USAR. Vea { $code }.
+check-limit-one = { $long }. Lo limita { $id }: { $reason }.
+check-assumed = Tomado por el peor caso, porque nadie lo sabe
+check-defer = Deciden { -local-codes } y un { -electrician }. Esta herramienta no.
+
+reason-rated-power = lo que puede dar el generador
+reason-rated-power-unguarded = lo que puede dar el generador; puede no cortar por sí solo
+reason-one-leg = media potencia del generador, una fase
+reason-one-leg-unguarded = media potencia del generador, una fase; puede no cortar por sí solo
+reason-breaker = su { -breaker }
+reason-trips-early = un { -breaker } que se disparó antes de tiempo
+reason-receptacle = lo que admite el propio { -receptacle }
+reason-plug = lo que admite la clavija
+reason-cord-ampacity = el conductor del cable; ningún { -breaker } lo vigila
+reason-coiled-cord = el cable está enrollado; ningún { -breaker } lo vigila
+reason-parallel-kit = el kit entre los generadores
+reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vigila
+reason-wiring = el cableado de la caja
+reason-not-fed = nada lo alimenta
+
+demo-wrote = Escrito en { $dir }:
+demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador
+demo-file-card = la tarjeta para plastificar, dos caras
+demo-file-cautions = la lista para marcar, lo peor primero
+demo-file-worksheet = todos los números, para un electricista
+demo-file-report = el informe para otros programas
+demo-file-plan = el plan mismo: cámbielo y ejecute "tallywatt print"
+demo-most = Lo que más importa:
+demo-other = "tallywatt demo --fixed" hace el mismo fin de semana sin sus peligros.
+
+summary-worst = { $signal }: { $title }. { $dangers ->
+        [0] Ningún peligro.
+        [one] Es el único peligro.
+       *[other] { $dangers } peligros en total.
+    }
+summary-calm = Ninguna regla encontró un peligro o una advertencia. Aun así, deciden { -local-codes }.
+summary-usable = El generador puede dar { $rated } allí, y los { -receptacle(form: "many") } en uso llegan a todo ello.
+summary-stranded = El generador puede dar { $rated } allí, pero los { -receptacle(form: "many") } en uso llegan solo a { $reachable }.
+summary-never = Nunca a la vez: { $sets }.
+summary-never-more = { $sets }; y { $more } más en la tarjeta
+summary-together = Todo lo de la lista puede funcionar a la vez.
+
+print-wrote = Escrito en { $dir }:
+
+templates-exist = { $path } ya existe. No se escribió nada.
+templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Una plantilla que no está en la carpeta es la del programa.
+templates-none = no hay plantillas en { $path }
+templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.
+
+explain-language = Las páginas de las reglas están solo en inglés. La revisión y los impresos hablan su idioma.

@@ -1,0 +1,684 @@
+# The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
+# read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
+
+progress = { $number } de unas { $total }: { $part }
+part-asked-generator = el generador
+part-asked-outlets = sus { -receptacle(form: "many") }
+part-asked-loads = lo que enchufa
+part-asked-site = el lugar
+part-asked-gear = cables y cajas
+part-asked-fuel = su combustible y ruido
+
+# Said before the first question. { $count } is about how many there are.
+interview-welcome =
+    Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
+    Entre corchetes está lo que toma Enter. “No lo sé” siempre es una respuesta. Ctrl-C termina, y sus respuestas se guardan.
+
+hint-list = Flechas o texto, Enter. Esc: volver
+# Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
+hint-keys = ?: ayuda, Esc: volver
+hint-unknown = o no sé
+hint-none = ninguno
+hint-enter-unknown = Enter: no sé
+hint-between = ,{" "}
+
+# "desconocido" is too long for the hints.
+typed-unknown = no sé
+    .also = no se, no lo sé, no lo se, nose, desconocido, desconocida, ni idea, no estoy seguro, no estoy segura
+# "nada" would be read as "type nothing".
+typed-none = ninguno
+    .also = ninguna, no, nada
+# Without an accent.
+typed-picture = esquema
+    .also = árbol, arbol, dibujo
+# The word between a level and its distance, as in "58 dBA at 23 ft".
+typed-at = a
+# Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
+# named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
+# US gallons, litres. A word that means anything else to anybody has no place here.
+typed-unit = -
+    .ft = pies pie
+    .m = metros metro
+    .in = pulgadas pulgada
+    .A = amperios amperio amperes ampere amps amp
+    .V = voltios voltio volts volt
+    .W = vatios vatio watts watt
+    .h = horas hora
+    .min = minutos minuto
+    .gal = galones galón galon
+    .L = litros litro
+
+# `.also`: other ways to type it.
+pick-yes = Sí
+    .also = s, si
+pick-no = No
+    .also = n
+pick-unknown = No lo sé
+pick-explain = ? Más información
+pick-picture = Mostrar el esquema hasta ahora
+pick-removed = Quitar esto
+
+label-place = { $id } ({ $shape })
+about-gear = { $id }, { $what }
+# Something in this part is not known, and taken for the unsafe case.
+label-marked = ! { $row }
+label-row = { $title }: { $shown }
+
+shown-unknown = no se sabe
+shown-open-one = sin preguntar
+shown-open = { $count } sin saber
+shown-in = en { $place }
+shown-times = { $count } de ellos
+
+suggest-generator-name = generador
+suggest-site-name = Fin de semana
+
+# ---- The generator
+
+ask-generator-name = ¿Cómo llama usted a su generador?
+    .why = El nombre va en su etiqueta.
+    .help = Cualquier nombre corto: su color, su dueño. Puede cambiarlo después.
+    .row = Nombre
+
+ask-generator-rated = ¿Cuánta potencia da el generador durante horas?
+    .why = En su placa: vatios “running” o “rated”, como 2800 W.
+    .help =
+        Busque dos números en su placa o en su manual. El menor es la potencia nominal (“running” o “rated”): la que da durante horas. Ese es el que se escribe aquí.
+        No use el número grande de su nombre: a menudo es la potencia máxima.
+        Si la placa solo da amperios y voltios, multiplíquelos: 20 A a 120 V son 2400 W.
+    .row = Potencia nominal
+
+ask-generator-peak = ¿Y cuánta como máximo, durante unos segundos?
+    .why = En su placa: vatios “starting”, “surge” o “peak”.
+    .help =
+        Los motores, como el de un { -fridge }, toman al arrancar de dos a seis veces su potencia habitual, por un momento. La potencia máxima dice si pueden.
+        Si no la sabe, suponemos que no hay más que la potencia nominal.
+    .row = Potencia máxima
+
+ask-generator-voltage = ¿Qué tensión da?
+    .why = Casi todos los pequeños dan solo 120 V. Vea su placa.
+    .help =
+        120 V es el { -receptacle } doméstico. Un generador de 120/240 V tiene también un { -receptacle } con cuatro ranuras para clavijas grandes, o dice 120/240 V en su placa.
+        Un generador así tiene dos mitades. Cada { -receptacle } de 120 V puede usar solo una mitad de la potencia.
+    .row = Tensión
+pick-generator-voltage-120 = Solo 120 V
+pick-generator-voltage-120-240 = 120 V y 240 V
+
+ask-generator-neutral = ¿Su neutro es flotante o está unido a tierra?
+    .why = De eso depende qué pruebas valen. Vea su manual.
+    .help =
+        Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante) o “neutral bonded to frame” (neutro unido al chasis).
+        Flotante: nada une por dentro el neutro al chasis. Unido: el fabricante los ha unido.
+        Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Si nunca ha oído hablar de ella, no la hay. Consulte a un { -electrician } antes de usar una.
+        Ayuda un probador enchufable con tres luces. Dos luces encendidas, como en un { -receptacle } bueno: el neutro y el chasis están unidos en algún lugar. Una luz encendida, que significa “open ground” (tierra abierta): lo más probable es que sea flotante.
+        No abra el generador para averiguarlo, y no una nada por su cuenta. Si no lo sabe, lo damos por flotante, y lo decimos.
+    .row = Neutro
+pick-generator-neutral-floating = Flotante
+pick-generator-neutral-plug = Flotante, con una clavija de unión
+pick-generator-neutral-bonded = Unido al chasis
+
+ask-generator-inverter = ¿Es un generador inversor?
+    .why = Esos limitan ellos mismos su corriente. Vea su placa.
+    .help =
+        Un generador inversor suele ser silencioso y cerrado, y tiene un interruptor que deja al motor ir más despacio. Su placa o su manual dice “inverter”.
+        Uno de armazón abierto con un { -tank } redondo encima por lo general no lo es.
+    .row = Inversor
+
+ask-generator-fuel = ¿Qué combustible quema?
+    .why = Para saber cuánto dura un { -tank }.
+    .help = Si quema más de uno, diga el que va a llevar.
+    .row = Combustible
+pick-generator-fuel-gasoline = Gasolina
+pick-generator-fuel-propane = Propano
+pick-generator-fuel-diesel = Diésel
+
+ask-generator-tank = ¿Cuánto combustible cabe en su { -tank }?
+    .why = Como 1.2 gal o 4.5 L. Vea el manual.
+    .help = Para propano, escriba lo que contiene su botella como líquido, o “no sé”.
+    .row = Capacidad
+
+ask-generator-runtime = ¿Cuánto tiempo funciona con un { -tank }?
+    .why = Como: 25 % 8.5 h, 100 % 3.1 h. Vea el manual.
+    .help =
+        Los fabricantes publican las horas a una parte de la carga nominal. Escriba la parte y después las horas; si son varias, sepárelas con comas.
+        Un par basta. Dos son mejor.
+    .row = Tiempo de marcha
+
+ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
+    .why = Como: 58 dBA a 23 ft, 25 %. Vea el manual.
+    .help =
+        El número por sí solo dice poco: 58 dBA a 23 ft es más ruido que 58 dBA a 10 ft. La mayoría mide a 23 ft (7 m) y con un cuarto de la carga.
+        La parte de la carga, al final, puede faltar.
+    .row = Ruido
+
+# ---- Its outlets
+
+ask-outlet-face = ¿Qué { -receptacle }, y qué número en su { -breaker }?
+    .why = Un tipo cada vez. Escriba 30, giro o grande para buscarlo.
+    .help =
+        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si es otro, o no lo puede leer, elija “otro número”.
+        Mire los orificios y el nombre moldeado al lado. Un par de { -receptacle(form: "many") } iguales, uno junto al otro, es un tipo. Los que están detrás de { -breaker(form: "many") } distintos se nombran uno por uno.
+    .row = Forma
+pick-outlet-face-done = No tiene más
+# Under 37 columns: a longer row is cut on a narrow terminal.
+pick-face-usual = { $shape } ({ $code }), { -breaker } { $amps } A
+pick-face-other = { $shape } ({ $code }), otro número
+
+ask-outlet-breaker = ¿Qué número hay en su { -breaker }?
+    .why = { $about }. Un botón o interruptor, como 20 A.
+    .help =
+        Un { -breaker } es el botón o interruptor pequeño cerca del { -receptacle }, con un número: 15, 20, 30. Escríbalo con su unidad: 20 A.
+        Mírelo: no siempre es el número que corresponde a la forma del { -receptacle }. Si no hay número, escriba “no sé”. Entonces suponemos que nada protege los cables, y lo decimos.
+    .row = { -breaker(form: "One") }
+
+ask-outlet-name = ¿Cómo llamamos a este { -receptacle }?
+    .why = { $about }. Corto, sin espacios: frente, giro.
+    .help = Letras y cifras, - y _, sin espacios. Va en la etiqueta junto al { -receptacle }.
+    .row = Nombre
+
+ask-outlet-sockets = ¿Cuántas clavijas admite?
+    .why = { $about }. Uno doble admite 2.
+    .help = Cuente los lugares para una clavija detrás de este único { -breaker }.
+    .row = Clavijas
+
+ask-outlet-leg = ¿Qué mitad del generador lo alimenta?
+    .why = { $about }. Vea el esquema en el manual.
+    .help = Un generador de 120/240 V tiene dos mitades, A y B. Si no lo sabe, tomamos la peor.
+    .row = Mitad
+pick-outlet-leg-a = Mitad A
+pick-outlet-leg-b = Mitad B
+
+ask-outlets-gfci = ¿Qué { -receptacle(form: "many") } tienen botones TEST y RESET?
+    .why = Esos cortan la corriente antes de que una descarga mate (GFCI).
+    .help =
+        Los dos botones están en el { -receptacle } mismo, o en el panel con las letras GFCI o “ground fault” (falla a tierra). Un { -breaker } con un solo botón no lo es.
+        Si no lo sabe, suponemos que no hay tal protección, y lo decimos.
+    .row = Contra descargas
+pick-outlets-gfci-all = Todos
+pick-outlets-gfci-none = Ninguno
+pick-outlets-gfci-some = Algunos: diré cuáles
+
+ask-outlets-odd = ¿Algo especial en sus { -breaker(form: "many") }?
+    .why = Uno compartido o débil da menos que su número.
+    .help =
+        Dos { -receptacle(form: "many") } pueden compartir un { -breaker }: entonces lo que se toma de uno le falta al otro. Lo muestra el esquema del manual; también un panel con menos { -breaker(form: "many") } que { -receptacle(form: "many") }.
+        Un { -breaker } que se ha disparado por debajo de su número da desde entonces ese número menor.
+    .row = { -breaker(form: "Many") }
+pick-outlets-odd-no = Nada que yo sepa
+pick-outlets-odd-share = Dos o más comparten uno
+pick-outlets-odd-early = Uno se dispara demasiado pronto
+pick-outlets-odd-both = Ambas cosas: compartido y pronto
+
+ask-outlet-gfci = ¿Tiene este botones TEST y RESET?
+    .why = { $about }.
+    .help = Los dos botones están en el { -receptacle }, o al lado en el panel.
+    .row = Contra descargas
+
+ask-outlet-shares = ¿Detrás de qué { -breaker } está?
+    .why = { $about }. Apague el { -breaker } y vea qué se apaga.
+    .help = Con una lámpara en cada { -receptacle }, apague un { -breaker }. Los que quedan a oscuras están detrás de él.
+    .row = Comparte { -breaker } con
+pick-outlet-shares-own = Con ninguno: tiene el suyo
+
+ask-outlet-trips = ¿Con cuántos amperios se ha disparado?
+    .why = { $about }. Como 17 A, o “ninguno” si no lo ha hecho.
+    .help = Sume lo que funcionaba cuando se disparó: vatios divididos entre 120 son amperios. Si nunca se ha disparado por debajo de su número, escriba “ninguno”.
+    .row = Se disparó con
+pick-outlet-trips-none = nunca antes de tiempo
+
+# ---- What is to run
+
+ask-load-what = ¿Qué va a enchufar?
+    .why = Para buscar, escriba: hervidor, { -phone }. O elija una lista.
+    .help =
+        Los vatios son típicos, del lado alto. La placa del aparato mismo es mejor: elija aquí el aparato, y cambie sus vatios en la última página.
+        Las listas habituales nombran varias cosas a la vez. Después, quite lo que no tiene.
+        Si no está en la lista, elija “Otra cosa”.
+    .row = Qué
+pick-load-what-own = Otra cosa: tengo su placa
+pick-load-what-done = Eso es todo
+pick-load-what-appliance = { $name }, { $watts } W
+pick-load-what-occasion = { $name }: { $count } cosas habituales
+    .also = habitual lista ocasión ocasion
+
+ask-load-name = ¿Cómo se llama?
+    .why = El nombre va en la tarjeta.
+    .help = Cualquier nombre corto: inflador, amplificador de Sam.
+    .row = Nombre
+
+ask-load-kind = ¿Qué hace sobre todo?
+    .why = { $about }. Los motores piden más para arrancar.
+    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. Si la salud de alguien depende de ello, elija siempre eso. Si no lo sabe, cuenta como motor: los motores son los que más necesitan para arrancar.
+    .row = Tipo
+pick-load-kind-heater = Da calor
+pick-load-kind-motor = Mueve un motor, bombea o enfría
+pick-load-kind-electronic = Carga, calcula, muestra, suena
+pick-load-kind-lamp = Da luz
+pick-load-kind-medical = La salud de alguien depende de ello
+
+ask-load-draw = ¿Cuánto consume? Vea su placa.
+    .why = { $about }. Como 1500 W, 12.5 A o 1/2 hp.
+    .help =
+        La placa está detrás o debajo. W son vatios, A son amperios a 120 V. Para un motor puede escribir los caballos (hp), y su letra de código si la placa la tiene: 1/2 hp code G.
+        La placa de un cargador da dos líneas: use INPUT (entrada), no la salida. Puede escribirla tal como está: 100-240V 50/60Hz 1.5A.
+    .row = Consume
+
+ask-load-count = ¿Cuántos son?
+    .why = { $about }. Cada uno con su propia clavija.
+    .help = Diez tiras de luces enchufadas una en otra son una clavija; diez cargadores son diez.
+    .row = Cuántos
+
+ask-load-starting = ¿Cuánto en el momento en que arranca?
+    .why = { $about }. Vatios; “no sé” si la placa no lo dice.
+    .help = La placa puede decir “starting”, “surge” o LRA (amperios con el rotor bloqueado: multiplíquelos por 120 para tener vatios). Si no lo sabe, se toma un valor prudente según su tipo, y se dice.
+    .row = Arranque
+
+ask-load-factor = ¿Cuál es su factor de potencia?
+    .why = { $about }. Entre 0.1 y 1. Vea la placa.
+    .help = Busque PF o cos φ en la placa. Lo que solo da calor tiene 1. Si no lo sabe, se toma un valor prudente.
+    .row = Factor de potencia
+
+ask-load-continuous = ¿Funciona tres horas o más seguidas?
+    .why = { $about }. El uso largo calienta cables y { -breaker(form: "many") }.
+    .help = Un { -fridge }, un calefactor de noche, las luces de la velada: sí. Un hervidor: no.
+    .row = Tres horas o más
+
+ask-load-plug = ¿Qué clavija tiene?
+    .why = { $about }. La mayoría tiene la doméstica.
+    .help = Dos patas planas y una redonda: 5-15P. Solo dos patas planas: 1-15P.
+    .row = Clavija
+
+ask-load-wanted = ¿Cuánto importa?
+    .why = { $about }. Si falta potencia, los deseos esperan.
+    .help = Lo que debe funcionar siempre recibe primero su potencia. Un deseo espera su turno hasta que sobre algo.
+    .row = Importa
+pick-load-wanted-must = Debe funcionar
+pick-load-wanted-wish = Estaría bien
+
+ask-load-hours = ¿Cuándo funciona?
+    .why = { $about }. Como 07:00-07:20, 19-21; “ninguno”: a cualquier hora.
+    .help = Horas del día, de cuándo a cuándo, separadas con comas. Sin ninguna, puede funcionar a cualquier hora.
+    .row = Horas
+pick-load-hours-none = a cualquier hora
+
+ask-load-on = ¿Dónde se enchufa?
+    .why = { $about }. Déjelo a nuestro cargo, o diga dónde debe estar.
+    .help = Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
+    .row = Se enchufa en
+pick-load-on-any = Buscar el mejor lugar
+
+# ---- The site
+
+ask-site-name = ¿Cómo se llama este fin de semana?
+    .why = El nombre va en cada página que imprima.
+    .help = Como: Fin de semana en Cala Enebro.
+    .row = Nombre
+
+ask-site-ground = ¿Cómo está el suelo donde se toca el equipo?
+    .why = En suelo mojado, una descarga es mucho más peligrosa.
+    .help = Lluvia, hierba mojada, charcos, pies descalzos que salen de un lago: mojado. Rocío o tierra húmeda: húmedo. Un piso seco bajo techo: seco. Si puede llover, diga mojado.
+    .row = Suelo
+pick-site-ground-wet = Mojado: lluvia, hierba mojada, charcos
+pick-site-ground-damp = Húmedo: rocío, tierra húmeda
+pick-site-ground-dry = Seco: suelo seco, bajo techo
+
+ask-site-sleepers = ¿A qué distancia del generador duerme la gente?
+    .why = Los gases matan a quien duerme. Como 40 ft o 12 m.
+    .help =
+        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Un paso grande es cerca de 3 ft (1 m).
+        Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
+    .row = Gente más cercana
+
+ask-site-stands = ¿Qué hay encima y alrededor del generador?
+    .why = Los gases deben poder irse, y la lluvia no debe entrar.
+    .help =
+        Piense también en dónde funcionará si llueve.
+        Al aire libre: nada encima, y 4 ft (1.2 m) libres alrededor. Bajo techo: un techo o toldo bien por encima, abierto por todos lados.
+        Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo encima o una pared cerca es estar cubierto.
+    .row = Sitio del generador
+pick-site-stands-open = Al aire libre, 4 ft libres alrededor
+pick-site-stands-roof = Bajo techo alto, abierto alrededor
+pick-site-stands-covered = Bajo lona o toldo, o junto a pared
+pick-site-stands-enclosed = En { -tent }, porche, vehículo, cobertizo
+
+ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
+    .why = En cada { -tent } o vehículo, que funcione, con pilas nuevas.
+    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no.
+    .row = Alarma de monóxido
+
+ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
+    .why = Eso puede matar a quien trabaja en la línea, y a usted.
+    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un { -receptacle } de pared, una entrada o un tablero de un edificio: sí. Ese trabajo es solo para un { -electrician }.
+    .row = Alimenta un edificio
+
+ask-site-altitude = ¿A qué altura sobre el mar está?
+    .why = La altura resta potencia. Como 4200 ft o 900 m.
+    .help = Lo dice un mapa o un teléfono. Cerca del mar, escriba 0 ft. Basta un número aproximado; redondee hacia arriba.
+    .row = Altura
+
+ask-site-air = ¿Cuánto calor hará, como máximo?
+    .why = El calor resta potencia. Como 88 F o 31 C.
+    .help = La máxima del pronóstico, y más si el generador está al sol.
+    .row = Aire más caliente
+
+ask-site-quiet = ¿Cuándo debe haber silencio en el campamento?
+    .why = Como 22:00-06:00, o “ninguno”.
+    .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am.
+    .row = Horas de silencio
+pick-site-quiet-none = ninguna
+
+# ---- Cords, adapters and boxes
+
+ask-gear-what = ¿Qué hay en su baúl: cables, adaptadores, cajas?
+    .why = Uno cada vez, también lo que no piensa usar.
+    .help = Nombre también los adaptadores raros: a menudo son los peligrosos. El código entre paréntesis es el nombre publicado de la forma, moldeado cerca de los orificios o de las patas.
+    .row = Qué
+pick-gear-what-done = Eso es todo
+pick-gear-what-extension = Extensión doméstica (5-15)
+pick-gear-what-three-way = Cable de 3 salidas domésticas (5-15)
+pick-gear-what-strip = Regleta de 6 tomas (5-15)
+pick-gear-what-twist-30 = Cable de giro 30 A (L5-30)
+pick-gear-what-camper-30 = Cable de { -camper } 30 A (TT-30)
+pick-gear-what-twist-30-four = Cable de giro 30 A, 4 patas (L14-30)
+pick-gear-what-split-30 = Derivador L5-30 a 3 domésticas
+pick-gear-what-split-30-four = Derivador L14-30 a 4 domésticas
+pick-gear-what-camper-to-twist = Adaptador clavija L5-30 a TT-30
+pick-gear-what-camper-to-home = Adaptador clavija 5-15 a TT-30
+pick-gear-what-home-to-camper = Adaptador clavija TT-30 a 5-15
+pick-gear-what-four-to-twist = Adaptador clavija L14-30 a L5-30
+pick-gear-what-cord = Otro cable o adaptador: lo digo yo
+pick-gear-what-box-twist-30 = Caja con { -breaker(form: "many") }, entrada L5-30
+pick-gear-what-box-camper-30 = Caja con { -breaker(form: "many") }, entrada TT-30
+pick-gear-what-box-twist-30-four = Caja con { -breaker(form: "many") }, entrada L14-30
+pick-gear-what-box-50 = Caja con { -breaker(form: "many") }, entrada 14-50
+pick-gear-what-box = Otra caja con { -breaker(form: "many") }
+
+ask-gear-plug = ¿Qué clavija tiene?
+    .why = { $about }: el extremo con patas.
+    .help = Busque el nombre moldeado entre las patas.
+    .row = Clavija
+
+ask-gear-ends = ¿Qué { -receptacle(form: "many") } hay en el otro extremo?
+    .why = { $about }. Como 5-15R, o 5-20R, 5-20R si son dos.
+    .help = Escriba el nombre publicado de cada uno, separados con comas. El nombre está moldeado junto a los orificios.
+    .row = Extremos
+
+ask-gear-jacket = ¿Qué hay impreso a lo largo del cable?
+    .why = { $about }. Como SJTW 12/3; basta con 12/3.
+    .help =
+        Lo impreso se repite a lo largo de la cubierta. 12/3 significa conductores de calibre 12, tres de ellos. Un número menor es un conductor más grueso. Las letras dicen la cubierta: si hay una W entre ellas, puede usarse al aire libre.
+        Los cables métricos dicen 3G1.5 o 3x2.5 mm2.
+        Si no lo puede leer, escriba “no sé”. Entonces lo tomamos por un cable delgado de interior, y lo decimos.
+    .row = Impreso en él
+
+ask-gear-length = ¿Cuánto mide?
+    .why = { $about }. Como 50 ft o 15 m.
+    .help = Una brazada, con los brazos abiertos, mide más o menos lo que usted: cuente brazadas a lo largo del cable.
+    .row = Largo
+
+ask-gear-outdoor = ¿Está marcado para uso exterior?
+    .why = { $about }. El sol y el agua agrietan una cubierta de interior.
+    .help = Busque “outdoor” en su etiqueta, o una W entre las letras de la cubierta.
+    .row = Exterior
+
+ask-gear-coiled = ¿Quedará una parte enrollada o en un carrete?
+    .why = { $about }. Enrollado no se enfría, y puede fundirse.
+    .help = Extienda siempre todo el cable. Si queda en un carrete o amontonado, la respuesta es sí.
+    .row = Enrollado
+
+ask-gear-gfci = ¿Tiene botones TEST y RESET?
+    .why = { $about }. Algunos cables llevan protección contra descargas.
+    .help = Una caja pequeña en el cable con dos botones y las letras GFCI.
+    .row = Contra descargas
+
+ask-gear-listed = ¿Es la caja de fábrica y certificada?
+    .why = { $about }. A una casera puede faltarle lo que protege.
+    .help = Busque en su etiqueta la marca de un laboratorio de pruebas. Una caja que alguien construyó no está certificada, por bien hecha que esté.
+    .row = De fábrica, certificada
+
+ask-gear-bond = ¿Se unen neutro y tierra dentro de la caja?
+    .why = { $about }. Lo dicen sus papeles. No la abra.
+    .help = Busque en sus papeles “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado). No la abra para averiguarlo. Si no lo sabe, decimos qué se sigue de eso.
+    .row = Neutro unido dentro
+
+ask-gear-from = ¿En qué se enchufa?
+    .why = { $about }. Elija el lugar más cercano al generador.
+    .help = Solo se muestran los lugares donde encaja su clavija. Si no se usa, elija “En nada”.
+    .row = Se enchufa en
+pick-gear-from-none = En nada: se queda en el baúl
+
+ask-gear-name = ¿Cómo lo llamamos?
+    .why = { $about }. Corto, sin espacios: largo, naranja.
+    .help = Letras y cifras, - y _, sin espacios. Va en su etiqueta.
+    .row = Nombre
+
+ask-out-face = ¿Qué { -receptacle(form: "many") }, y qué { -breaker } tiene cada uno?
+    .why = { $about }. Un tipo cada vez.
+    .help = Los { -receptacle(form: "many") } de la misma forma con un { -breaker } igual son un tipo.
+    .row = Forma
+pick-out-face-done = No tiene más
+
+ask-out-count = ¿Cuántos así, cada uno con su { -breaker }?
+    .why = { $about }. Un par detrás de un { -breaker } cuenta como 1.
+    .help = Cuente los { -breaker(form: "many") }, no los orificios.
+    .row = Cuántos
+
+ask-out-breaker = ¿Qué número hay en cada { -breaker }?
+    .why = { $about }. Como 20 A; “ninguno” si no lo hay.
+    .help = Un derivador sin { -breaker(form: "many") } no protege nada: escriba “ninguno”. Si los hay sin un número que pueda leer, escriba “no sé”.
+    .row = { -breaker(form: "One") }
+pick-out-breaker-none = sin { -breaker }
+
+ask-out-gfci = ¿Tienen botones TEST y RESET?
+    .why = { $about }. Esos cortan antes de que una descarga mate.
+    .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
+    .row = Contra descargas
+
+ask-out-wire = ¿Qué conductor hay detrás de ellos?
+    .why = { $about }. Como 12 AWG. No abra la caja.
+    .help = Solo lo dicen sus papeles. No abra la caja para averiguarlo.
+    .row = Conductor
+
+# ---- The shapes, in short
+
+face-5-15R = Doméstico
+face-5-20R = Doméstico T
+face-TT-30R = { -camper(form: "One") }
+face-L5-20R = Giro, 3
+face-L5-30R = Giro, 3
+face-L14-20R = Giro, 4
+face-L14-30R = Giro, 4
+face-14-30R = Grande, 4
+face-14-50R = Grande, 4
+face-6-20R = Solo 240 V
+face-1-15R = Sin tierra
+
+shape-5-15R = Doméstico, 15 A (5-15R)
+shape-5-20R = Doméstico con ranura en T, 20 A (5-20R)
+shape-TT-30R = { -camper(form: "One") }, 30 A (TT-30R)
+shape-L5-20R = De giro, 3 ranuras, 20 A (L5-20R)
+shape-L5-30R = De giro, 3 ranuras, 30 A (L5-30R)
+shape-L14-20R = De giro, 4 ranuras, 20 A (L14-20R)
+shape-L14-30R = De giro, 4 ranuras, 30 A (L14-30R)
+shape-14-30R = Recto, 4 ranuras, 30 A (14-30R)
+shape-14-50R = Recto, 4 ranuras, 50 A (14-50R)
+shape-6-20R = Solo 240 V, 20 A (6-20R)
+shape-1-15R = Doméstico, sin tierra, 15 A (1-15R)
+shape-5-15P = Doméstica, 3 patas, 15 A (5-15P)
+shape-5-20P = Doméstica, una pata girada, 20 A (5-20P)
+shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
+shape-L5-20P = De giro, 3 patas, 20 A (L5-20P)
+shape-L5-30P = De giro, 3 patas, 30 A (L5-30P)
+shape-L14-20P = De giro, 4 patas, 20 A (L14-20P)
+shape-L14-30P = De giro, 4 patas, 30 A (L14-30P)
+shape-14-30P = Recta, 4 patas, 30 A (14-30P)
+shape-14-50P = Recta, 4 patas, 50 A (14-50P)
+shape-6-20P = Solo 240 V, 20 A (6-20P)
+shape-1-15P = Doméstica, 2 patas, sin tierra (1-15P)
+
+# At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
+drawn-faces =
+    Decide el nombre moldeado al lado de
+    los orificios. Dibujo de memoria; en
+    el suyo puede estar al revés.
+    {" "}
+    {" "}5-15R   5-20R   TT-30R  6-20R
+    {" "}  o       o       o       o
+    {" "}|   |  -|   |   /   \   |   -
+    {" "}
+    {" "}L5-30R  L14-30R 14-50R  1-15R
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20R, L14-20R: como 30, menores.
+
+# ---- The review page
+
+ask-review = ¿Está bien así?
+    .why = Elija una línea para cambiarla. Con ! suponemos lo peor.
+    .help = Cada línea es una parte de su plan. Elija una para ver y cambiar sus respuestas. “No se sabe” se toma por el peor caso, y la comprobación lo dice.
+pick-review-check = Comprobar este plan
+pick-review-add = Añadir una toma, aparato o cable
+pick-review-add-outlet = Añadir un { -receptacle }
+pick-review-add-load = Añadir algo que enchufar
+pick-review-add-gear = Añadir un cable, adaptador o caja
+pick-review-quit = Parar ahora y guardar mis respuestas
+
+ask-review-add = ¿Qué añadimos?
+    .why = Después vienen sus preguntas.
+    .help = Esc vuelve al plan entero.
+
+ask-review-part = { $about }: ¿qué cambiamos?
+    .why = Elija una línea para responderla otra vez.
+    .help = Esc vuelve al plan entero.
+pick-review-back = Nada más aquí: volver
+
+part-generator = Generador
+part-fuel = Combustible y ruido
+part-outlets = Protección contra descargas
+part-site = Lugar
+part-load = Otra cosa
+part-out = { -receptacle(form: "Many") } de { $box }
+
+# ---- Between questions
+
+note-load-left = { $all } W de { $rated } W nombrados hasta ahora. Quedan { $left } W, menos a gran altura y con calor.
+note-load-named = { $all } W nombrados hasta ahora. No se sabe lo que da el generador.
+note-load-turns = { $all } W nombrados, el generador da { $rated } W: no todo a la vez. Pueden turnarse.
+note-load-cannot-start = Para arrancar toma { $starting } W por un momento. El generador da { $peak } W como máximo: no puede arrancarlo.
+note-load-too-large = Solo esto ya pide { $this } W. El generador da { $rated } W: no puede con ello.
+
+# The first line stands out.
+note-danger =
+    { $signal }: { $title }
+    Por qué: { $why }
+    Haga: { $fix }
+note-danger-also = { $signal }, como ya se dijo, ahora aquí: { $title }
+note-danger-gone = Ese peligro ya no está: { $title }
+note-added = Añadido: { $things }.
+
+picture-set = { $name }
+picture-place = - { $id } ({ $shape }): { $amps }
+picture-refused = - { $id } ({ $shape }): no usar
+picture-load = * { $load }
+picture-unplaced = Por ahora sin lugar: { $ids }
+picture-loose = Sin enchufar: { $ids }
+
+note-first-line = De eso se tomó solo la primera línea.
+note-unknown = Anotado: no se sabe.
+plain-list-long = { $count } para elegir. Escriba parte de un nombre para ver los que coinciden.
+plain-list-found = Estos coinciden. Escriba un número o más del nombre.
+plain-keys = Escriba un número o parte de un nombre. ?: ayuda, <: volver
+plain-line-keys = ?: ayuda, <: volver
+plain-row = { $number }. { $text }
+plain-default = Enter: { $text }
+
+reject-choice = Elija uno de la lista.
+reject-yes-no = Responda sí o no.
+reject-empty = Escriba un número con su unidad ({ $units }).
+reject-no-number = Empiece con un número y después su unidad ({ $units }).
+reject-no-unit = ¿En qué unidad? Añada una de estas: { $units }.
+# $decimals is the one reading, $thousands the other.
+reject-two-meanings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
+reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.
+reject-out-of-range = Ese número no puede ser. Revíselo.
+reject-zero = Debe ser más que cero.
+reject-ratio = Un número entre 0.1 y 1, como 0.8.
+reject-count = Un número entero de 1 a 99.
+reject-ident = Letras y cifras, - y _, sin espacios, hasta 40.
+reject-ident-taken = Otra parte tiene ese nombre. Elija uno distinto.
+reject-name-empty = Escriba un nombre.
+reject-name-long = Como máximo { $most } letras, para que quepa en una etiqueta.
+reject-name-signs = Ese signo no puede estar en un nombre.
+reject-wire = Un calibre, como 12 AWG o 2.5 mm².
+reject-jacket = Como 12/3, SJTW 12/3, 14 AWG o 3G1.5; o “no sé”.
+reject-face = “{ $found }” no es una forma que conozcamos. Como 5-15R o L5-30R.
+reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, déjelo fuera del plan y no enchufe nada en él. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante.
+reject-faces = De una a doce formas, separadas con comas: 5-20R, 5-20R.
+reject-noise = Nivel y después distancia: 58 dBA a 23 ft. O “no sé”.
+reject-runtime = Una parte y después horas: 25 % 8.5 h, 100 % 3.1 h. O “no sé”.
+reject-span = De cuándo a cuándo: 22:00-06:00, o 10pm-6am.
+reject-draw = Vatios, amperios o caballos: 1500 W, 12.5 A, 1/2 hp.
+reject-draw-code = La letra de código es una letra de la A a la V: 1/2 hp code G.
+reject-peak = La potencia máxima nunca es menor que la nominal, { $rated }. O escriba “no sé”.
+reject-trips = Eso es más que su número, { $marked }. Demasiado pronto significa por debajo de él.
+reject-no-unknown = Sin esto no podemos seguir. Escriba ? para ver dónde encontrarlo.
+reject-no-skip = Esta pregunta necesita una respuesta. Escriba ? para ver la ayuda.
+reject-first = Esta es la primera pregunta. Ctrl-C termina y guarda sus respuestas.
+reject-full = Un plan no admite más.
+reject-all-named = Todos esos ya están nombrados.
+
+interview-no-terminal = las preguntas necesitan una terminal o respuestas, y aquí no hay ninguna de las dos
+interview-no-terminal-help = Compruebe en su lugar un archivo de plan: tallywatt check PLAN. O dé las respuestas, una por línea: tallywatt --answers ARCHIVO.
+interview-too-large = { $path } tiene más partes de las que pueden recorrer las preguntas
+interview-too-large-help = Cámbielo con un editor de texto, y después: tallywatt check PLAN.
+interview-saved = Guardado { $path }. Para imprimir: tallywatt print PLAN --into CARPETA.
+interview-goes-on = Seguimos con los cambios de este plan que aún no se habían guardado.
+interview-no-home = no hay dónde guardar sus respuestas: ponga en TALLYWATT_DATA una carpeta
+interview-kept = Sus respuestas están guardadas, en el borrador “{ $draft }”.
+interview-stopped = detenido; no ha cambiado nada
+interview-resume = Ejecute tallywatt otra vez para seguir desde ahí.
+interview-resume-question = ¿Seguir con un plan sin terminar?
+interview-resume-why = Cada uno se guarda hasta que se imprime.
+interview-resume-row = { $draft }, { $age }: { $name }
+interview-resume-row-bare = { $draft }, { $age }
+interview-age-minutes = { $count ->
+        [0] ahora mismo
+        [one] hace 1 minuto
+       *[other] hace { $count } minutos
+    }
+interview-age-hours = { $count ->
+        [one] hace 1 hora
+       *[other] hace { $count } horas
+    }
+interview-age-days = { $count ->
+        [one] ayer
+       *[other] hace { $count } días
+    }
+interview-resume-new = Empezar un plan nuevo
+
+interview-effect = Lo que hizo su cambio:
+interview-effect-gone = - ya no está: { $signal }, { $title }
+interview-effect-new = - nuevo: { $signal }, { $title }
+interview-effect-none = - se encuentra lo mismo que antes
+interview-file-changed = Mientras tanto, otra persona cambió { $path }. Los cambios de usted se ponen en él tal como está ahora. Compruébelo otra vez.
+interview-after = ¿Y ahora?
+    .why = Arriba está lo que encontró la comprobación, lo peor primero.
+interview-after-save = Guardar el archivo del plan
+interview-after-print = Imprimir etiquetas, tarjeta y precauciones
+interview-after-mend = Mostrar lo mínimo que elimina los peligros
+interview-after-change = Cambiar algo
+interview-after-leave = Parar ahora y guardar mis respuestas
+interview-folder = ¿En qué carpeta los ponemos?
+    .why = Se crea si no existe. El plan también va ahí.
+    .help = Escriba un nombre, como: impresos. Enter toma el nombre que se muestra. No se toma una carpeta que contiene otro plan.
+interview-folder-taken = Ya hay un plan en { $dir }. Indique otra carpeta.
+
+id-home = casa
+id-camper = camper
+id-twist = giro
+id-large = grande
+id-outlet = toma
+id-cord = cable
+id-box = caja
+id-load = aparato

@@ -1,0 +1,356 @@
+# Everything on paper: labels, card, cautions and worksheet.
+
+## Errors of printing
+
+print-error-words-incomplete = Faltan palabras, así que no se imprimió nada: { $faults }
+print-error-no-glyph = “{ $text }” no se puede imprimir: no hay letra para { $characters }. Escríbalo con otras letras.
+print-error-too-long = { $document }: “{ $text }” es demasiado largo para imprimirlo con letra legible. Acórtelo a cerca del { $percent } % de su longitud.
+print-error-off-page = { $document }, página { $page }: “{ $text }” se saldría del papel. No se imprimió nada.
+print-error-unknown-stock = No hay ninguna hoja de etiquetas llamada “{ $name }”. Hay { $known }.
+print-error-bad-stock = La hoja de etiquetas “{ $name }” no se puede usar: { $message }
+print-error-bad-start = La hoja tiene { $count } etiquetas, así que no se puede empezar a imprimir en la { $start }.
+print-error-template = La plantilla { $file } falló en la línea { $line }, columna { $column }: { $message }
+
+## Shared
+
+print-several = { $name } × { $count }
+print-generator = Generador
+print-cord = Cable
+print-box = Caja
+print-for-hours = durante horas
+print-for-short = por poco tiempo
+print-for-seconds = unos segundos
+print-all-for-hours = total, durante horas
+print-outlet-limit = { $amps } durante horas
+print-up-to = Hasta
+print-limit = Límite
+
+## What sets a limit. $id is the part.
+
+print-set-by-rated-power = Límite del generador. Si se supera, corta o se para.
+print-set-by-rated-power-unguarded = Límite del generador. Si se supera, puede seguir y recalentarse.
+print-set-by-one-leg = Límite de una mitad del generador. Si se supera, corta o se para.
+print-set-by-one-leg-unguarded = Límite de una mitad del generador. Si se supera, puede seguir y recalentarse.
+print-set-by-parallel-kit = Límite del kit entre los generadores. Si se supera, puede no dispararse.
+print-set-by-breaker = Límite del { -breaker } de { $id }. Si se supera, se dispara.
+print-set-by-trips-early = El { -breaker } de { $id } se dispara ya con este valor.
+print-set-by-receptacle = Límite del { -receptacle } { $id }.
+print-set-by-plug = Límite de la clavija de { $id }.
+print-set-by-cord-ampacity = Límite del conductor del cable { $id }.
+print-set-by-coiled-cord = El cable { $id }, enrollado, soporta menos. Desenróllelo todo.
+print-set-by-hot-cord = Con calor, el cable { $id } soporta menos. Póngalo a la sombra.
+print-set-by-wiring = Límite del cableado de { $id }.
+print-set-by-not-fed = Nada alimenta esto.
+
+## Labels
+
+print-labels-title = Etiquetas: { $site }
+print-face-alt = Frente de un { -receptacle } { $shape }
+print-trips = Se dispara.
+print-nothing-trips = AQUÍ NADA SE DISPARA. Sume usted los amperios.
+print-shock = Protección contra descargas
+print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
+print-shock-no = Protección contra descargas (GFCI): NO.
+print-short-trips = Si se supera, la corriente se corta.
+print-short-gfci = Antes, presione TEST.
+# "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
+# has to stand on a line of 62 mm.
+print-short-no-gfci = Sin protección GFCI
+print-plug-in = Conecte aquí
+print-plug-in-nothing = nada previsto
+print-comes-from = Viene de
+print-do-not-use = NO USAR
+print-behind = { $id }: NO USAR
+print-refused-alt = { $id } con una barra encima: no usar
+print-not-here = Aquí no:
+print-why = Por qué
+print-do = Haga esto
+print-fold = Doble aquí sobre el cable
+print-flag-alt = Lo mismo otra vez, para el otro lado del cable
+print-scale-bar = Esta barra debe medir 50 mm (1.97 in). Si no, imprima otra vez al 100 %.
+print-shared-sockets = { $count ->
+    [2] Las dos tomas comparten este límite.
+   *[other] Las { $count } tomas comparten este límite.
+  }
+print-shared-outlets = Se comparte con { $others }.
+print-plug-into = Conecte en
+print-feeds = Alimenta
+print-cord-facts = { $wire } · { $length }
+print-wire-unknown = calibre desconocido
+print-length-unknown = largo desconocido
+print-box-headline = Entrada { $inlet }
+print-generator-headline = { $rated } durante horas · { $peak } unos segundos
+print-neutral = Neutro
+print-neutral-bonded = Unido al chasis (bonded).
+print-neutral-floating = Flotante. Un probador muestra OPEN GROUND.
+print-neutral-plug = Flotante, unido a tierra por una clavija de unión.
+print-neutral-unknown = Desconocido. Consulte a un { -electrician }.
+print-reachable = Por los { -receptacle(form: "many") } en uso
+print-reachable-value = { $reachable } de { $rated } disponibles
+print-tank = Un { -tank }
+print-tank-value = cerca de { $hours }
+print-refuel = Combustible
+print-refuel-value = Apagado y frío 20 minutos. Nunca en marcha.
+print-air = Escape
+print-air-value = Mata sin olor. Diríjalo lejos, a { $ample } o más de la gente, nunca a menos de { $least }. Nunca en interiores.
+
+print-air-brief = El escape mata: aléjese { $ample }.
+
+## Alignment page
+
+print-alignment-title = Dónde caen las etiquetas
+print-alignment-head = Dónde caen las etiquetas
+print-alignment-1 = Imprima esto al 100 % en papel normal. Póngalo a contraluz con una hoja de etiquetas.
+print-alignment-2 = Si los marcos quedan demasiado a la izquierda o demasiado arriba, lea en las reglas cuánto, e imprima otra vez con --offset "1 mm, 0.5 mm": primero hacia la derecha, después hacia abajo.
+print-alignment-3 = Si quedan demasiado a la derecha o demasiado abajo, ponga un signo menos delante de ese número.
+print-alignment-bar = Esta barra debe medir 100 mm (3.94 in).
+
+## Card
+
+print-card-title = Tarjeta: { $site }
+print-card-one = Cara 1. Qué alimenta a qué, y qué puede funcionar a la vez
+print-card-two = Cara 2. Montar, probar, y qué hacer cuando algo va mal
+print-card-fold = Doble aquí, con lo impreso hacia fuera
+print-card-trim = Recorte por las esquinas. La funda sella 3 mm alrededor.
+print-card-danger = { $count ->
+    [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea las precauciones.
+   *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea las precauciones.
+  }
+print-weakest = PUNTO MÁS DÉBIL
+print-no-breaker = nada se dispara
+print-outlet-facts = { $shape } · { -breaker } { $breaker }
+print-tree-alt = Qué alimenta a qué, desde el generador hacia fuera: { $parts }
+print-tree-alt-part = { $id } hasta { $amps } durante horas
+print-loose = Sin enchufar:
+print-unplaced = Aquí no hay lugar para:
+print-together-title = A la vez
+print-together-how = Elija una columna. Lo que tiene un punto en ella puede funcionar a la vez; un número significa esa cantidad, da igual cuáles. Nada más.
+print-more = … y { $count } más, en la hoja de cálculo.
+print-never-title = Nunca a la vez
+print-start-title = Encienda en este orden
+print-start-peak = hasta
+# What a meter reads at a box or receptacle, at least.
+print-start-meter = medidor enchufable en { $at }: { $volts } o más
+print-setup-title = Montaje
+print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
+print-setup-place = Ponga el generador al aire libre, a { $ample } o más de cada { -tent }, vehículo y puerta. Nunca a menos de { $least }. El escape apunta lejos de la gente.
+print-setup-clear = Deje { $clear } libres a su alrededor. Suelo seco, plano, nada encima.
+print-setup-look = Mire cada cable y clavija. Cortado, quemado, flojo o sin contacto de tierra: no lo use.
+print-setup-uncoil = Desenrolle del todo cada cable. Ninguna clavija en la hierba mojada.
+print-setup-start = Todo apagado. Arranque el motor. Déjelo andar dos minutos.
+print-setup-plug = Enchufe desde el generador hacia fuera, como muestra la cara 1.
+print-setup-test = Haga siempre todo lo que dice “Prueba”.
+print-setup-load = Encienda una sola cosa cada vez, en el orden de la cara 1.
+print-test-title = Prueba
+print-test-button = Presione TEST en cada { -gfci }. Debe hacer clic y cortar la corriente. Si no, no lo use.
+print-test-reset = Presione RESET. La corriente vuelve.
+print-test-none = Ninguno de sus { -receptacle(form: "many") } tiene protección contra descargas (GFCI). En suelo mojado, enchufe solo a través de un cable con GFCI certificado por un laboratorio.
+print-stop-title = Apagar y cargar combustible
+print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
+print-stop-2 = Espere 20 minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
+print-stop-3 = Limpie lo derramado. Combustible al aire libre, lejos de las { -tent(form: "many") }.
+print-distance-title = Distancias
+print-distance-people = Del escape a las personas
+print-distance-people-value = { $ample }, nunca menos de { $least }
+print-distance-clear = Libre alrededor
+print-distance-quiet = Menos de 60 dB(A) desde
+print-plot-title = Más lejos
+print-plot-how = Si el cable { $cord } fuera más largo que { $length } y el generador estuviera más lejos en la misma medida. El punto es este plan.
+print-plot-how-volts = Si el cable { $cord } fuera más largo que { $length }. El punto es este plan.
+print-plot-volts = Voltios que quedan para { $load }
+print-plot-noise = Ruido donde se duerme
+print-plot-lost = { $volts }: { $percent } perdidos
+print-plot-alt = Curvas. El punto es este plan: con el cable { $cord } de { $length }, a { $load } le quedan { $volts }.
+print-plot-alt-noise = Donde se duerme hay un ruido de { $noise }.
+print-trouble-breaker = Se dispara un { -breaker }
+print-trouble-breaker-1 = Apague todo lo que depende de él.
+print-trouble-breaker-2 = Toque el cable y las clavijas. Caliente, blando o con olor: deje de usarlo.
+print-trouble-breaker-3 = Vuelva a conectarlo una sola vez. Encienda menos cosas.
+print-trouble-breaker-4 = Se dispara otra vez sin nada encendido: déjelo desconectado.
+print-trouble-tester = Un probador marca mal
+print-trouble-tester-1 = Compare con “Prueba”, arriba. Algunas lecturas son correctas para su generador.
+print-trouble-tester-2 = Cualquier otra lectura: desenchufe esa parte y pruebe la anterior.
+print-trouble-tester-3 = La primera parte que marca mal queda sin usar.
+print-trouble-tester-4 = Nunca la abra ni cambie su cableado. Eso lo hace un { -electrician }.
+print-trouble-alarm = Suena una alarma, o duele la cabeza
+print-trouble-alarm-1 = Todos al aire libre, ya. Despierte a quien duerme. Cuente a las personas.
+print-trouble-alarm-2 = Llame a los servicios de emergencia. Diga: monóxido de carbono.
+print-trouble-alarm-3 = Pare el motor solo si puede hacerlo sin respirar sus gases.
+print-trouble-alarm-4 = Nadie vuelve a entrar, aunque se sienta mejor.
+print-trouble-shocked = Alguien recibe una descarga
+print-trouble-shocked-1 = No toque a esa persona mientras siga tocando la corriente.
+print-trouble-shocked-2 = Pare el motor, o saque la clavija en el generador.
+print-trouble-shocked-3 = Llame a los servicios de emergencia. Si no respira: compresiones en el pecho.
+print-trouble-shocked-4 = Toda descarga debe verla un médico, aunque sea pequeña.
+print-defer = Deciden { -local-codes } y un { -electrician }. Nunca abra nada, cambie el cableado ni una el neutro y la tierra por su cuenta.
+
+## Cautions
+
+print-cautions-title = Precauciones: { $site }
+print-cautions-head = Precauciones
+print-cautions-summary = { $danger ->
+    [0] Ningún peligro encontrado
+    [one] 1 peligro
+   *[other] { $danger } peligros
+  }, { $warning ->
+    [0] ninguna advertencia
+    [one] 1 advertencia
+   *[other] { $warning } advertencias
+  }, { $rest ->
+    [0] nada más
+    [one] 1 punto más
+   *[other] { $rest } puntos más
+  }.
+print-cautions-tick = Lo peor primero. Marque cada punto en cada montaje. Un peligro sin remediar significa: no arranque el generador.
+print-authority = Según
+print-symbol-general = Señal de advertencia
+print-symbol-electric = Señal de advertencia: electricidad
+print-symbol-hot = Señal de advertencia: calor
+print-symbol-toxic = Señal de advertencia: veneno
+print-symbol-fire = Señal de advertencia: fuego
+print-always-title = En cada montaje, diga lo que diga el plan
+print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de abajo valen igual.
+print-always-1 = El escape mata sin olor. Solo al aire libre, lejos de la gente, apuntando a otro lado. Alarma donde se duerme.
+print-always-2 = Cada cable desenrollado, entero, con su contacto de tierra, sin tocar suelo mojado.
+print-always-3 = Botón TEST presionado en cada { -gfci }.
+print-always-4 = Nunca conecte un generador a la instalación de un edificio.
+print-always-5 = Apagado y 20 minutos enfriando antes de cargar combustible. Sin llamas.
+print-always-6 = Solo un { -electrician } abre algo, cambia el cableado o une el neutro y la tierra.
+
+## Worksheet
+
+print-ws-title = Hoja de cálculo: { $site }
+print-ws-intro = Todos los números de las etiquetas y de la tarjeta, y cómo calcularlos otra vez a mano. Los límites se redondean hacia abajo, los consumos hacia arriba. Aquí no se midió nada.
+print-ws-how = Cómo
+print-ws-source = Fuente
+print-ws-checked = Comprobado por:
+print-ws-not-known = no se sabe
+print-ws-both-units = { $own } = { $published }
+print-ws-power = Potencia del generador
+print-ws-symbols-power = P₀ potencia marcada, P₀′ potencia aquí; h altura, t temperatura del aire; k pérdida por cada paso Δ por encima de h₀ o t₀
+print-ws-symbols-limits = I amperios: h durante horas, s por poco tiempo, c lo que soporta la parte; s cuota durante horas; ′ de lo que la alimenta; P vatios, U voltios
+print-ws-symbols-cords = R ohmios de ida y vuelta, r ohmios de un conductor por cada pie o metro, l largo
+print-ws-symbols-loads = I amperios, P vatios, U voltios, λ factor de potencia
+print-ws-symbols-drops = ΔU voltios perdidos, d su parte, I amperios, R ohmios, U voltios
+print-ws-symbols-sharing = I amperios de cada aparato, P vatios de cada uno; max el límite de la parte y del generador
+print-ws-symbols-energy = E vatios-hora, P vatios, t horas de marcha; V combustible; V₀ y t₀ un { -tank } y cuánto dura
+print-ws-symbols-noise = L nivel a la distancia d, L₀ el nivel publicado a la distancia d₀
+print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m. Calor: { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
+print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m, y { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
+print-ws-power-less = Se usa la menor de las dos. Con propano, antes, una décima parte menos, salvo que la placa sea para propano. Los generadores en paralelo suman hasta lo que deja pasar su kit.
+print-ws-power-marked = Potencia nominal marcada
+print-ws-power-peak-marked = Potencia máxima marcada
+print-ws-power-altitude = Altitud
+print-ws-power-air = Aire
+print-ws-power-rated = Potencia nominal aquí
+print-ws-power-peak = Potencia máxima aquí
+print-ws-power-reachable = Disponible por los { -receptacle(form: "many") } en uso
+print-ws-power-stranded = Fuera de alcance
+print-ws-limits = Límite de cada { -receptacle }
+print-ws-limits-long = Horas = lo menor entre lo que soporta × cuota y las horas de lo que lo alimenta.
+print-ws-limits-short = Corto = lo menor entre lo que soporta y el corto de lo que lo alimenta.
+print-ws-limits-watts = Vatios = amperios × voltios.
+print-ws-limits-80 = El código (210.21(B)(2)) limita un solo aparato enchufado a 12, 16 o 24 A en circuitos de 15, 20 o 30 A con varios { -receptacle(form: "many") }. Aquí ese es el límite durante horas. Por poco tiempo vale todo lo marcado.
+print-ws-reason-rated-power = potencia nominal
+print-ws-reason-rated-power-unguarded = potencia nominal
+print-ws-reason-one-leg = una mitad
+print-ws-reason-one-leg-unguarded = una mitad
+print-ws-reason-parallel-kit = kit entre generadores
+print-ws-reason-breaker = { -breaker }
+print-ws-reason-trips-early = { -breaker }, donde se disparó
+print-ws-reason-receptacle = { -receptacle }
+print-ws-reason-plug = clavija
+print-ws-reason-cord-ampacity = conductor
+print-ws-reason-coiled-cord = conductor, enrollado
+print-ws-reason-hot-cord = conductor, con aire caliente
+print-ws-reason-wiring = cableado
+print-ws-reason-not-fed = sin alimentación
+print-ws-cords = Cables
+print-ws-cords-ohms = Ohmios = ohmios de cada pie × largo × 2, ida y vuelta, a 75 °C.
+print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija y la corriente admisible del conductor; menos con aire por encima de 30 °C, y un tercio de eso si está enrollado.
+print-ws-protection = Qué protege cada parte
+print-ws-protection-how = Cada parte debe estar detrás de un { -breaker } no mayor que su valor. Donde el { -breaker } es mayor, se nombra la regla que lo permite.
+print-ws-part-receptacle = { -receptacle }
+print-ws-part-cord = cable
+print-ws-part-inlet = entrada
+print-ws-part-wiring = cableado
+print-ws-part-appliance-cord = su propio cable
+print-ws-by-breaker = el { -breaker }
+print-ws-by-cord-set = NEC 240.5(B)(4): cable de extensión de 16 AWG o más grueso, hasta 20 A
+print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
+print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
+print-ws-by-listing = la certificación de la caja
+print-ws-by-nothing = NADA: no usar
+print-ws-loads = Aparatos
+print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba.
+print-ws-loads-start = Arranque: el dado, o la potencia nominal × el factor de su tipo, y entonces figura entre lo supuesto.
+print-ws-drops = Caída de tensión
+print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Lo que calienta toma menos cuando baja la tensión; todo lo demás toma más.
+print-ws-drops-with = Cada una se calcula con los aparatos que pueden funcionar a la vez y que más la aumentan.
+print-ws-sharing = Qué funciona a la vez
+print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
+print-ws-sharing-peak = Picos al encender: amperios de arranque × voltios. Cuentan los voltamperios como vatios, así que los vatios reales no son más.
+print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
+print-ws-together-row = A la vez, grupo { $number }
+print-ws-never-row = Nunca a la vez
+print-ws-start-row = Encender { $load }
+print-ws-start-peak = como máximo { $peak } en ese momento
+print-ws-turn-row = Turno { $number }
+print-ws-unplaced-row = Sin lugar para { $load }
+print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
+print-ws-no-room = todo { -receptacle } que admite su clavija está lleno
+print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle }
+print-ws-energy = Energía y combustible
+print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Combustible = horas de marcha ÷ horas de un { -tank } × { -tank }.
+print-ws-energy-between = Entre dos tiempos de marcha publicados, el combustible quemado en una hora se toma en línea recta.
+print-ws-energy-published = Tiempo publicado con un { -tank } a { $load } de carga
+print-ws-energy-day = Energía en un día
+print-ws-energy-tank = Un { -tank } dura
+print-ws-energy-fuel = Combustible en un día
+print-ws-energy-peak = Mayor consumo, desde las { $hour }
+print-ws-noise = Ruido
+print-ws-noise-formula = Nivel = nivel publicado − 20 × log₁₀(distancia ÷ distancia publicada). Árboles, pendientes y paredes lo cambian.
+print-ws-noise-published = Nivel publicado a { $distance }
+print-ws-noise-sleepers = Donde se duerme
+print-ws-noise-50ft = A 50 ft
+print-ws-noise-quiet = Menos de 60 dB(A) desde
+print-ws-findings = Lo que se encontró
+print-ws-assumed = Lo que se supuso
+print-ws-assumed-how = Lo que nadie sabía se tomó por el peor caso.
+print-ws-column-what = Qué
+print-ws-column-figure = Valor
+print-ws-column-part = Parte
+print-ws-column-fed-by = Viene de
+print-ws-column-breaker = { -breaker(form: "One") }
+print-ws-column-breaker-at = { -breaker(form: "One") } de
+print-ws-column-protected-by = Basta por
+print-ws-column-share = Cuota
+print-ws-column-hours = Horas, A
+print-ws-column-short = Corto, A
+print-ws-column-hours-watts = Horas, W
+print-ws-column-short-watts = Corto, W
+print-ws-column-cord = Cable
+print-ws-column-wire = Calibre
+print-ws-column-length = Largo
+print-ws-column-ohms = Ohmios
+print-ws-column-rating = Soporta
+print-ws-column-load = Aparato
+print-ws-column-at = En
+print-ws-column-watts = Vatios
+print-ws-column-volts = Voltios
+print-ws-column-amps = Amp.
+print-ws-column-start-watts = Inicio
+print-ws-column-start-amps = Inicio
+print-ws-column-lost = Pierde
+print-ws-column-lost-percent = Cuota
+print-ws-column-left = Queda
+print-ws-column-lost-starting = Al inicio
+print-ws-column-which = Cuáles
+print-ws-column-code = Regla
+print-ws-column-signal = Nivel
+print-ws-column-why = Por qué
+print-ws-column-sources = Fuentes
+print-ws-column-value = Valor
+print-ws-column-assumption = Suposición
+
+print-ws-noise-free-field = En campo abierto, con una fuente pequeña: 6 dB menos cada vez que se duplica la distancia.

@@ -1,0 +1,30 @@
+### Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
+
+AIR001 = { $fix ->
+    [measure] Nadie ha medido a qué distancia del escape duerme la gente
+   *[other] Hay personas a { $distance } del escape del generador
+  }
+    .why = Deje al menos { $least }; es mejor { $ample }. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
+    .fix-move = Apague el motor. Lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
+    .fix-farther = Llévelo a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
+    .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
+
+AIR002 = No todos duermen con una alarma de monóxido de carbono
+    .why = Los gases de escape pueden desviarse cuando cambia el viento. No se huelen, y quien duerme no despierta. Solo una alarma lo despierta. Una alarma de humo no sirve para esto.
+    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena: todos fuera, motor apagado, pida ayuda.
+
+AIR003 = { $fix ->
+    [out] El generador funciona en un lugar cerrado
+    [uncover] El generador está cubierto, o muy cerca de algo
+    [look] No se sabe qué hay encima y alrededor del generador
+   *[other] El plan no dice qué hay encima y alrededor del generador
+  }
+    .why = Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
+    .fix-out = Apague el motor. Cuando se haya enfriado, sáquelo al aire libre. Deje { $clear } libres a su alrededor. Nunca lo haga funcionar en una { -tent }, porche, vehículo, remolque, cobertizo o garaje.
+    .fix-uncover = Apague el motor. Quite la lona o la funda. Aléjelo de toldos y paredes: { $clear } libres a su alrededor. Un techo debe estar bien por encima de él y abierto por todos lados.
+    .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor.
+    .fix-choose = Póngalo al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor. Después, dígalo en el plan.
+
+AIR004 = El generador está bajo la lluvia
+    .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien lo toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
+    .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. Séquese las manos antes de tocarlo.

@@ -1,0 +1,19 @@
+### What the rules take for an answer nobody gave.
+
+assumed-too-near = demasiado cerca
+assumed-floating = flotante
+assumed-quarter = un cuarto de la carga plena
+assumed-covered = cubierto
+
+assume-ground = No se sabe si el suelo está mojado; se dio por { $value }. Toque el suelo donde pisa la gente, también al anochecer.
+assume-sleepers = No se sabe a qué distancia duerme la gente; se tomó como { $value }. Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana.
+assume-stands = Nadie dijo qué hay encima y alrededor del generador; se dio por { $value }. Póngalo al aire libre, o bajo un techo sin paredes.
+assume-co-alarm = No se sabe si todos duermen con una alarma de monóxido de carbono; se supuso que { $value }. Mire en cada { -tent } y { -camper }, y presione el botón de prueba.
+assume-building = No se sabe si el generador va a alimentar un edificio; se supuso que { $value }. Pregunte a todos antes de arrancarlo.
+assume-neutral = No se sabe si el neutro del generador está unido a su chasis; para las pruebas se dio por { $value }. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra).
+assume-cord-outdoor = No se sabe si “{ $part }” es para exteriores; se supuso que { $value }. Una cubierta para exteriores lleva una “W” en las letras de su tipo, o lo dice.
+assume-box-bond = No se sabe cómo es “{ $part }” por dentro; se supuso que allí el neutro y la tierra están unidos. No la abra. Consulte a un { -electrician }.
+assume-box-listed = No se sabe si “{ $part }” es de fábrica y está certificada; se supuso que { $value }. Busque en ella la marca de un laboratorio de pruebas.
+assume-bonding-plug = No se sabe si hay una clavija de unión neutro-tierra en el generador; se supuso que { $value } donde eso es peor. Es una clavija sin cable, en un { -receptacle } del generador.
+assume-noise-load = No se sabe con qué carga se midió el ruido; se tomó { $value }. A plena carga, el generador hace más ruido que las cifras de aquí.
+assume-backup = Nadie dijo si “{ $part }” tiene una batería para toda la noche; se supuso que { $value }.

@@ -1,0 +1,41 @@
+### Rules on cords.
+
+CORD001 = A { $first } se le pide más de lo que soporta
+    .why = { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } lo impide: el cable solo se calienta y puede arder. Intervienen: { $about }.
+    .fix-thicker = Enchufe una parte en otro lugar, haga funcionar las cosas por turnos o use un cable más grueso (un número AWG menor es más grueso).
+    .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
+
+CORD002 = { $fix ->
+    [replace] Cable de interior usado a la intemperie: { $about }
+   *[other] No se sabe si este cable es para exteriores: { $about }
+  }
+    .why = Una cubierta de interior se agrieta con el sol y el frío y deja entrar agua. Los pies y las estacas de las { -tent(form: "many") } la cortan. Un conductor pelado en la hierba mojada puede matar.
+    .fix-replace = Use un cable marcado para exteriores: “W” en las letras de su tipo, o las palabras “for outdoor use” (para uso exterior).
+    .fix-look = Lea lo impreso en la cubierta. Si no lleva una “W” en las letras de su tipo ni dice “for outdoor use” (para uso exterior), use otro cable.
+
+CORD003 = { $fix ->
+    [unwind] { $first } queda enrollado mientras se usa
+   *[other] No se sabe si { $first } queda enrollado
+  }
+    .why = Un cable enrollado no puede soltar su calor y se funde por dentro. Enrollado, cuente con { $limit } como máximo. Ningún { -breaker } sabe que está enrollado.
+    .fix-unwind = Desenrolle todo el cable y extiéndalo suelto. Si sobra mucho cable, use uno más corto.
+    .fix-look = Desenrolle todo el cable cada vez, e indíquelo en el plan.
+
+CORD004 = { $fix ->
+    [replace] La tierra termina en { $first }
+   *[other] No se sabe si { $first } tiene { -ground-wire }
+  }
+    .why = { $fix ->
+        [replace] Más allá de ese punto, una avería puede poner toda la tensión en una carcasa de metal, y nada se dispara hasta que alguien la toca. Intervienen: { $about }.
+       *[other] Sin { -ground-wire }, una avería puede poner toda la tensión en una carcasa de metal, y nada se dispara hasta que alguien la toca. Intervienen: { $about }.
+      }
+    .fix-replace = No use { $first }. Use un cable con { -ground-wire } y con el contacto de tierra entero.
+    .fix-count = Lea lo impreso en la cubierta: “/3” después del calibre significa tres conductores, incluida la tierra. “/2” no tiene tierra: no lo use.
+
+CORD005 = { $count } cables largos, uno tras otro
+    .why = La unión queda en el suelo y puede soltarse. A medio salir, sus patas quedan al descubierto y con tensión. Uno tras otro: { $about }.
+    .fix-one-cord = Use un solo cable que alcance. Hasta entonces, mantenga la unión separada del suelo, lejos de la humedad y atada de modo que no pueda soltarse.
+
+CORD006 = A { $first } se le pide demasiado con el aire tan caliente
+    .why = Los cables se calculan para aire a 86 °F (30 °C). Con aire a { $air }, este soporta { $limit }, no { $cool }. Se le piden { $demand }. Nada se dispara. Intervienen: { $about }.
+    .fix-less = Haga funcionar menos cosas en él mientras haga calor, o use un cable más grueso. Póngalo a la sombra.

@@ -1,0 +1,37 @@
+### Rules on what plugs in where.
+
+FIT001 = { $fix ->
+    [load] Ningún { -receptacle } admite la clavija de { $about }
+    [part] { $about } no entra donde debería enchufarse
+   *[other] { $about } no se enchufa en nada
+  }
+    .why = { $fix ->
+        [lost] El { -receptacle } en que debería estar está ocupado, falta en el plan o lleva de vuelta al mismo cable. Nada de lo que viene después se ha comprobado.
+       *[other] Las formas son distintas para que una clavija no dé con voltios o amperios equivocados. Una clavija que no encaja no debe ir ahí.
+      }
+    .fix-load = Mire la forma de la clavija. Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
+    .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
+    .fix-lost = Mire dónde se enchufa en realidad y corrija el plan. Después, compruebe otra vez.
+
+FIT002 = { $first } parece más grande de lo que es
+    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $limit }. El límite sigue siendo { $limit }.
+    .fix-plan = Cuente con { $limit } para todo lo que haya más allá de { $first }, y márquelo así.
+
+FIT003 = No llega corriente a { $about }
+    .why = Un { -receptacle } de 240 V necesita ambos lados de un generador de 120/240 V. Uno de 120 V necesita un neutro. Lo que alimenta a este no lo tiene, y ningún adaptador puede crearlo.
+    .fix-leave = No lo use, o aliméntelo desde un { -receptacle } que tenga lo que necesita. Nunca cambie una clavija para que encaje.
+
+FIT004 = { $fix ->
+    [too-large] { $about } pide más de lo que soporta su { -receptacle }
+   *[other] No hay { -receptacle } libre para { $about }
+  }
+    .why = { $fix ->
+        [too-large] Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
+       *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
+      }
+    .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
+    .fix-no-room = Enchúfelo mientras otra cosa esté desenchufada, o deje algo en casa.
+
+FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
+    .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.
+    .fix-look = Pegue las etiquetas impresas. Mire la cara dibujada antes de empujar. Una clavija que pide fuerza está en el lugar equivocado.

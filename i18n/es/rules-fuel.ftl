@@ -1,0 +1,13 @@
+### Rules on fuel.
+
+FUEL001 = Un { -tank } no alcanza
+    .why = Algo debe funcionar { $stretch } sin pausa. Un { -tank } dura cerca de { $tank }. El combustible derramado sobre un motor caliente se incendia.
+    .fix-pause = Prevea una pausa con luz de día. Apague el motor y déjelo enfriar 20 minutos antes de abrir el { -tank }. Nunca con lluvia ni cerca de llamas.
+
+FUEL002 = Suelo reseco: las chispas y el silenciador caliente pueden prenderlo
+    .why = Del escape salen partículas encendidas, y el silenciador prende la hierba que lo toca. Deje { $clear } libres a su alrededor.
+    .fix-arrester = Póngalo sobre tierra sin hierba o roca. Busque un parachispas en el escape. Tenga allí agua o un extintor. Pregunte al encargado del lugar si hoy se permiten motores.
+
+FUEL003 = Un día necesita más de un { -tank }
+    .why = El plan quema cerca de { $day } al día, y en el { -tank } caben { $tank }. Por eso hay combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
+    .fix-store = Guárdelo en un bidón aprobado y cerrado, a la sombra, bien lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor apagado y frío.

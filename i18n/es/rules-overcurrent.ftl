@@ -1,0 +1,42 @@
+### Rules on overcurrent: what trips, and what only gets hot.
+
+OVER001 = { $fix ->
+    [unknown] Ningún { -breaker } conocido protege { $first }
+    [splitter] { $first } pone { -receptacle(form: "many") } pequeños detrás de un { -breaker } grande
+    [single] { $first } es un solo { -receptacle } de 15 A con un { -breaker } más grande
+   *[other] El { -breaker } es demasiado grande para { $first }
+  }
+    .why = { $fix ->
+        [unknown] No se sabe con cuántos amperios se dispara este tramo. La parte más débil está hecha para { $rating }. Si ahí nada se dispara, puede arder. Partes: { $about }.
+       *[other] La parte más débil está hecha para { $rating }. El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder. Partes: { $about }.
+      }
+    .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
+    .fix-receptacle = No use { $first }. Haga que un { -electrician } revise su { -breaker }.
+    .fix-single = Lo que se enchufe aquí no debe pasar de { $rating }. Haga que un { -electrician } lo revise.
+    .fix-cord = No use { $first } aquí. Use un cable hecho para { $breaker }, o enchúfelo donde el { -breaker } sea de { $rating } o menos.
+    .fix-inlet = No use { $first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $rating } o menos.
+    .fix-wiring = No use { $first }. Sus conductores son demasiado delgados para su { -breaker }. Haga que un { -electrician } lo revise.
+    .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
+
+OVER002 = Demasiado durante horas en { $first }
+    .why = Límite de { $first }: { $rating }, o { $limit } si funciona tres horas o más. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+    .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
+
+OVER003 = { $first } soporta menos de lo que permite su { -breaker }
+    .why = { $first } soporta { $limit }, pero el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable. Pero nada le impide sobrecargarlo.
+    .fix-add-up = Sume lo que esté enchufado más allá de { $first }. Manténgalo en { $limit } o menos.
+
+OVER004 = { $first } no puede dar toda la potencia a todos sus { -receptacle(form: "many") } a la vez
+    .why = Sus { -breaker(form: "many") } suman { $sum }, y lo que le llega es { $feed }. Es normal. Significa que hay que compartir.
+    .fix-sum = Todo lo enchufado en { $first }, junto, no debe pasar de { $feed }. La tarjeta muestra qué puede funcionar a la vez.
+
+OVER005 = { $fix ->
+    [set] Un cortocircuito puede no disparar el { -breaker }
+   *[other] El cable es tan largo y delgado que un cortocircuito puede no disparar el { -breaker }
+  }
+    .why = { $fix ->
+        [set] Este generador puede dar unos { $fault } a un cortocircuito. Un { -breaker } de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el punto dañado se pone al rojo. Lugares: { $about }.
+       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
+      }
+    .fix-set = En su lugar actúan la luz de sobrecarga y el apagado propio del generador, y un { -gfci } contra fugas a tierra. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
+    .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado: pare el motor, desenchufe, después mire.

@@ -1,0 +1,75 @@
+### Rules on power.
+
+POWER001 = { $fix ->
+    [hours] El generador no puede con todo esto a la vez
+    [leg] A un lado del generador se le pide demasiado a las { $time }
+   *[other] Hay demasiado encendido a la vez a las { $time }
+  }
+    .why = { $fix ->
+        [hours] Nadie dijo cuándo funcionan, así que todos cuentan a la vez: { $about }. Juntos piden { $demand }. El generador puede dar de forma continua { $limit }.
+        [turns] Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
+        [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
+       *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
+      }
+    .fix-turns = Hágalos funcionar por turnos. Dé a cada uno sus horas, o deje uno en casa. Mire primero { $first }: es el que más pide.
+    .fix-hours = Hágalos funcionar por turnos: la tarjeta muestra cuáles van juntos. O diga en el plan cuándo funciona cada uno.
+    .fix-leg = Pase { $first } a un { -receptacle } del otro lado, o haga funcionar estos por turnos.
+    .fix-amps = Hágalos funcionar por turnos. Mire primero { $first }: consume más amperios de lo que sugieren sus vatios.
+
+POWER002 = { $fix ->
+    [alone] El generador no puede arrancar { $about }
+    [amps-alone] El generador no puede arrancar { $about }
+    [leg-alone] Una fase del generador no puede arrancar { $about }
+    [order] Arranque primero { $first }
+    [amps-order] Arranque primero { $first }
+   *[other] No todos estos pueden arrancar
+  }
+    .why = { $fix ->
+        [alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
+        [order] A las { $time } funcionan a la vez: { $about }. Arrancar { $first } al final pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over }. Si se arranca primero, alcanza.
+        [amps-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
+        [leg-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. El generador tiene dos fases, cada una con la mitad de su potencia. Una fase da como máximo { $limit }, así que faltan { $over }.
+        [amps-order] A las { $time } funcionan a la vez: { $about }. Arrancar { $first } al final pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza.
+        [amps-fewer] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over } en cualquier orden.
+       *[other] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over } en cualquier orden.
+      }
+    .fix-alone = Deje { $about } en casa, o lleve un generador más grande.
+    .fix-order = Encienda una sola cosa cada vez, en este orden: { $about }. Espere hasta que cada una funcione de forma estable.
+    .fix-fewer = Encienda { $first } mientras otra cosa esté apagada, y haga funcionar estos por turnos.
+    .fix-leg-alone = { POWER002.fix-alone }
+    .fix-amps-alone = { POWER002.fix-alone }
+    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-fewer = { POWER002.fix-fewer }
+
+POWER003 = { $stranded } de la potencia del generador no pueden llegarle
+    .why = El generador puede dar de forma continua { $rated }. Los { -receptacle(form: "many") } en uso entregan { $reachable } ({ $about }). El resto se queda atrás.
+    .fix-outlet = Para llegar a { $reach }, use también el { -receptacle } “{ $outlet }”. Tienda desde él un cable propio. Nunca una dos { -receptacle(form: "many") }.
+    .fix-accept = Cuente con { $reachable }. Ningún otro { -receptacle } le daría más, aunque un cable más grueso o una caja más grande quizá sí.
+
+POWER004 = El { -breaker } de { $first } se dispara antes de tiempo
+    .why = Está marcado con { $marked }, pero se ha disparado con { $trips }. Aquí todos los límites lo cuentan como { $trips }.
+    .fix-service = Cuente con { $trips }. Haga que lo revise un taller de servicio o un { -electrician }. Deje de usarlo si huele, se pone marrón o se calienta.
+
+POWER005 = La potencia nominal y la máxima son casi iguales
+    .why = El plan dice que da { $rated } de forma continua y { $peak } como máximo. En la mayoría de los generadores la nominal es claramente menor. El número grande de la caja es la máxima.
+    .fix-plate = Lea la placa: busque los vatios “running”, “rated” o “continuous” (nominales). Ponga ese número en el plan.
+
+POWER006 = Casi todo cuelga de un lado del generador
+    .why = A las { $time } un lado lleva { $heavy } y el otro { $light }. Cada lado da { $leg } y no más, y la mitad del generador queda sin usar. Intervienen: { $about }.
+    .fix-move = Pase { $first } a un { -receptacle } del otro lado, si puede.
+
+POWER007 = Con el ralentí económico puede que { $first } no arranque
+    .why = Toma { $starting } por un momento para arrancar, y el generador da { $rated } de forma continua. En ralentí económico el motor gira despacio y necesita uno o dos segundos para reaccionar.
+    .fix-off = Apague el ralentí económico antes de que arranque { $first }, y no lo encienda mientras siga arrancando y parando por sí solo.
+
+POWER008 = { $fix ->
+    [sum] { $sets } generadores funcionan como uno
+   *[other] Generadores que no deben funcionar como uno
+  }
+    .why = { $fix ->
+        [sum] Juntos dan de forma continua { $rated }, es decir, { $leg }. El kit entre ellos y los { -receptacle(form: "many") } pueden dejar pasar menos de lo que podrían dar los generadores.
+       *[other] Los generadores que no van al mismo paso se meten corriente uno al otro y se queman. Un cable con dos clavijas tiene patas al descubierto y con tensión cuando se saca un extremo.
+      }
+    .fix-apart = Úselos por separado, cada uno con sus propios cables. Conecte entre sí solo generadores inversores de 120 V, y con el kit del fabricante para exactamente esos generadores.
+    .fix-look = Úselos por separado hasta saberlo: ambos deben ser generadores inversores de 120 V, y el kit debe ser el del fabricante para exactamente esos generadores.
+    .fix-sum = Pare los dos motores antes de conectarlos o separarlos. Nunca más de una clavija de unión neutro-tierra entre todos: pregunte a un { -electrician }.

@@ -1,0 +1,85 @@
+### Rules on electric shock.
+
+ground-wet = mojado
+ground-damp = húmedo
+ground-dry = seco
+ground-unknown = no se sabe; se da por mojado
+
+SHOCK001 = Sin protección contra descargas en { $about }
+    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no se dispara a tiempo. Un { -gfci(form: "full") } sí, con 6 milésimas de amperio.
+    .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Presione TEST antes de cada uso: la corriente debe cortarse.
+
+SHOCK002 = { $fix ->
+    [find-out] Un probador enchufable puede engañar: no se sabe si el neutro es flotante
+   *[other] Un probador enchufable da lecturas engañosas en este generador
+  }
+    .why = { $fix ->
+        [find-out] Si el neutro es flotante, el probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque la protección funcione.
+       *[other] El neutro es flotante: no está unido a tierra. El probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque la protección funcione.
+      }
+    .fix-own-button = Pruebe con el botón TEST del propio { -receptacle }. La corriente debe cortarse; después presione RESET. No una por su cuenta el neutro y la tierra.
+    .fix-find-out = Pruebe con el botón TEST del propio { -receptacle }. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra), y póngalo en el plan. No una por su cuenta el neutro y la tierra.
+
+SHOCK003 = { $fix ->
+    [ask] No se sabe si esto va a alimentar la instalación eléctrica de un edificio
+   *[other] Esto alimentaría la instalación eléctrica de un edificio
+  }
+    .why = La corriente sale por el edificio a la calle, a miles de voltios. Mata a quienes reparan las líneas. Un cable con dos clavijas tiene patas al descubierto y con tensión.
+    .fix-stop = No lo conecte. Enchufe las cosas al generador solo con cables. Primero, un { -electrician } debe instalar un equipo de transferencia.
+    .fix-ask = Averígüelo antes de arrancarlo. Si la respuesta es sí, no lo conecte: primero, un { -electrician } debe instalar un equipo de transferencia.
+
+SHOCK004 = { $fix ->
+    [find-out] El neutro puede estar unido a tierra en { $bonds } lugares: no se sabe
+   *[other] El neutro está unido a tierra en { $bonds } lugares
+  }
+    .why = Solo puede estar unido en un lugar. Con { $bonds }, el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
+    .fix-plug = Saque la clavija de unión: el neutro de este generador ya está unido a tierra.
+    .fix-box = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
+    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Haga que un { -electrician } revise las cajas. No las abra.
+
+SHOCK005 = { $fix ->
+    [known] El neutro está unido a tierra dentro de { $first }
+   *[other] No se sabe cómo es el cableado interior de { $first }
+  }
+    .why = El neutro y la tierra se unen, si acaso, en el generador. Si se unen en una caja, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar. Cajas: { $about }.
+    .fix-known = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
+    .fix-unknown = Use una caja hecha en fábrica y certificada por un laboratorio, o haga que un { -electrician } revise { $first }. No la abra.
+
+SHOCK006 = { $fix ->
+    [home-made] Caja casera: { $about }
+   *[other] No se sabe quién hizo esta caja: { $about }
+  }
+    .why = Una caja casera no se ha probado contra lluvia, uniones flojas, conductores delgados o falta de tierra. Nada de eso se ve desde fuera.
+    .fix-home-made = Use una caja hecha en fábrica con la marca de un laboratorio de pruebas, o haga que un { -electrician } revise esta. No la abra.
+    .fix-look = Busque en la caja la marca de un laboratorio de pruebas. Si no la tiene, haga que un { -electrician } la revise. No la abra.
+
+SHOCK007 = { $first } puede dispararse sin que nada esté mal
+    .why = Todo cable y todo aparato deja escapar un poco de corriente. Aquí suma cerca de { $leak } (bastan 0.004 A para dispararlo). Las uniones mojadas dejan escapar más. Intervienen: { $about }.
+    .fix-nearer = Use la protección más cerca de los aparatos, con un cable más corto detrás y menos cosas en ella. Mantenga secas las uniones. Si se dispara, averigüe por qué. Nunca conecte nada sin pasar por ella.
+
+SHOCK008 = { $count } protecciones contra descargas, una tras otra
+    .why = No protegen mejor que una sola. Una avería puede disparar cualquiera de ellas, así que la corriente puede seguir cortada después de un RESET. Desde el generador: { $about }.
+    .fix-reset = Si la corriente se corta, primero desenchufe el aparato. Después presione RESET en cada una, empezando por el generador. Pruebe cada una con su propio botón TEST.
+
+SHOCK009 = Aquí, dos averías podrían dar una descarga sin que nada se dispare
+    .why = El neutro es flotante, o no se sabe. Entonces una primera avería no se nota en nada. Una segunda, en otro aparato, puede poner toda la tensión entre dos carcasas de metal. Sin protección aquí: { $about }.
+    .fix-protect = Enchúfelos todos en { -receptacle(form: "many") } con un botón TEST y un botón RESET. Deje de usar lo que dé cosquilleo, esté cortado o quemado. No una por su cuenta el neutro y la tierra.
+
+SHOCK010 = { $fix ->
+    [camper] Una clavija de unión puede ser una unión de más para { $about }
+   *[other] Una clavija de unión no debe quedar puesta cuando un generador alimenta un edificio
+  }
+    .why = La clavija une el neutro a tierra en el generador. { $fix ->
+        [camper] Algunas { -camper(form: "many") } hacen lo mismo por dentro. Con dos uniones, el metal que usted toca lleva corriente.
+       *[other] El edificio hace lo mismo. Con dos uniones, el metal que usted toca lleva corriente.
+      }
+    .fix-building = No lo conecte. Primero, un { -electrician } debe instalar un equipo de transferencia, y él dirá si la clavija se queda fuera.
+    .fix-camper = Pregunte al fabricante de la { -camper } o a un { -electrician } antes de conectarla con la clavija puesta. No una por su cuenta el neutro y la tierra.
+
+SHOCK011 = { $fix ->
+    [count] No se sabe si { $about } tiene conductor neutro
+   *[other] Puede faltar el conductor neutro en { $about }
+  }
+    .why = Lleva las dos mitades de 120/240 V. Sin su neutro, lo que está hecho para 120 V puede recibir casi 240 V. Se quema, y ningún { -breaker } se dispara.
+    .fix-leave = No lo use. Use un cable con cuatro conductores, como 10/4.
+    .fix-count = Lea lo impreso en la cubierta: 10/4 tiene cuatro conductores, 10/3 tiene tres. No lo use hasta saberlo.

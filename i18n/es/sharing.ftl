@@ -1,0 +1,140 @@
+# Who shares what: changes that mend a plan, and asking before plugging in.
+
+## One change. $first is the part or load.
+
+change-more-distance = Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
+change-open-air = Ponga el generador al aire libre, sin nada encima y con 4 ft (1.2 m) libres alrededor. Nunca en una { -tent }, porche, vehículo o cobertizo, y nunca bajo una lona.
+change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
+change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
+change-uncoil = Desenrolle { $first } y extiéndalo suelto.
+change-set-aside = Desenchufe { $first } y no lo use, ni nada de lo que cuelga de él. Enchufe lo que tenía conectado como muestra la tarjeta nueva.
+change-replug = Enchufe { $first } en “{ $to }”.
+change-move = Enchufe { $first } en { $to }.
+change-by-the-card = el lugar que muestra la tarjeta
+change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
+change-shorter-cord = Use un cable de { $length } en lugar de { $first }.
+change-outdoor-cord = Use un cable marcado para exteriores en lugar de { $first }.
+change-grounded-cord = Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.
+change-thicker-cord = Use un cable de { $wire } en lugar de { $first }.
+change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
+change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en cada toma libre de { $first }. Enchufe solo detrás de él.
+change-three-way-cord = Enchufe en { $first } un cable de tres salidas con { -gfci }, certificado por un laboratorio: 12 AWG, marcado para exteriores.
+change-smaller-appliance = Use un aparato de { $power } o menos en lugar de { $first }.
+change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
+change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
+change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }.
+
+## tallywatt mend
+
+mend-title = Qué lo eliminaría, lo menos trabajoso primero
+mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar puede funcionar. No se cambia nada.
+mend-cost = { $cost ->
+        [one] 1 punto
+       *[other] { $cost } puntos
+    }
+mend-with-cost = { $change } ({ $cost })
+mend-total = En total { $cost ->
+        [one] 1 punto
+       *[other] { $cost } puntos
+    }. Un punto es cerca de un minuto de trabajo con lo que tiene; lo que hay que comprar cuesta más.
+mend-before = Como está
+mend-after = Con todo hecho
+mend-tally = { $dangers ->
+        [0] ningún peligro
+        [one] 1 peligro
+       *[other] { $dangers } peligros
+    }, { $warnings ->
+        [0] ninguna advertencia
+        [one] 1 advertencia
+       *[other] { $warnings } advertencias
+    }, { $musts ->
+        [0] todo lo que debe funcionar puede funcionar
+        [one] 1 cosa que debe funcionar no puede
+       *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
+    }
+mend-proven = Nada más barato de la lista de cambios elimina tanto.
+mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
+mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.
+mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él.
+mend-people = Esto cambia el plan, no el equipo. Solo las personas pueden hacerlo realidad. Haga cada paso, mire otra vez, y solo entonces arranque el motor.
+mend-try = “--into NUEVO.toml” escribe el plan cambiado en un archivo nuevo.
+mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
+
+print-ws-mend = Cambios que eliminarían los peligros
+print-ws-mend-before = Como está: { $tally }.
+print-ws-mend-after = Con todo hecho: { $tally }.
+print-ws-mend-all = Todo
+print-ws-column-change = Cambio
+print-ws-column-points = Puntos
+
+## Loads of one entry, counted. $name is what the user calls them.
+
+# The name's gender is not known.
+load-some = { $count } de { $total } { $name } (da igual cuáles)
+load-all = { $total ->
+        [2] { $name } (las dos unidades)
+       *[other] { $name } (las { $total } unidades)
+    }
+load-at = { $loads } en “{ $at }”
+
+## tallywatt may
+
+may-yes = SÍ: se puede encender { $wanted }.
+may-yes-while = SÍ: se puede encender { $wanted } mientras { $count ->
+        [one] funciona
+       *[other] funcionan
+    } { $running }.
+may-no = NO: no encienda { $wanted }.
+may-no-while = NO: no encienda { $wanted } mientras { $count ->
+        [one] funciona
+       *[other] funcionan
+    } { $running }.
+may-dangers = Este plan tiene { $count ->
+        [one] un peligro
+       *[other] { $count } peligros
+    } ({ $codes }). Deje el motor apagado hasta eliminarlo. “tallywatt check” dice cómo.
+may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
+may-no-place = { $names } no { $count ->
+        [one] tiene
+       *[other] tienen
+    } en este plan un { -receptacle } donde enchufarse.
+may-nothing = Todo lo que nombra ya funciona.
+may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
+may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.
+may-over-starting = Cuando arranca { $by } además de lo demás, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
+may-order-only = Encendidos en el orden de abajo, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
+may-the-set = El generador
+may-part = “{ $id }”
+may-order = Encienda en este orden
+may-order-step = { $name } en “{ $at }”: hasta { $amps } en ese momento
+may-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
+may-meter = Con todo encendido, un medidor muestra
+may-meter-breaker = en el { -breaker } de “{ $breaker }”: hasta { $amps }
+may-meter-receptacle = en “{ $receptacle }”: { $volts } o un poco más, si el generador da { $nominal }
+may-meter-if = Más amperios o claramente menos voltios que eso: apague, toque los cables y las clavijas, y busque qué es distinto.
+may-as-placed = Esto vale con todo enchufado como en la tarjeta.
+may-no-load = Ningún aparato se llama { $asked }.
+may-no-load-nearest = ¿Quiso decir “{ $nearest }”?
+may-no-load-known = Hay { $known }.
+
+## What may run together, as check shows it. Names are joined by “+” or commas.
+
+share-danger = Lo que sigue vale solo por los amperios. Elimine primero cada peligro: hasta entonces, el motor queda apagado.
+share-together = Qué puede funcionar a la vez: todo lo de una línea, y nada más con ello
+share-never = Nunca a la vez
+share-more = y { $count } más, todo en la hoja de cálculo
+share-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
+share-start = Encienda en este orden
+share-start-step = { $name }: hasta { $peak } en ese momento
+share-turns = No todo cabe cuando se quiere. Haga turnos
+
+## Whether the order of switching on matters. $extra: what only its starting keeps out.
+
+start-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
+start-this-order = Además de estos también podría funcionar { $extra }, pero solo si se enciende todo en este orden: { $order }. Lo que vuelve a arrancar solo pediría entonces demasiado. No encienda { $extra }.
+start-no-order = Además de estos podría funcionar { $extra }, pero no arrancar: en cualquier orden es más que el máximo del generador. El motivo es { $reason }. No lo encienda.
+stop-order = Apague lo más grande primero: { $names }.
+
+print-turns-title = Por turnos
+print-ws-stop-row = Apagar
+print-ws-start-verdict-row = Orden de encendido

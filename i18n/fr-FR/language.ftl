@@ -1,5 +1,5 @@
 # French of Europe: only what differs from ../fr.
 
 language-name = français (Europe)
-language-state = draft
+language-state = complete
 language-regions = FR BE CH LU MC

@@ -9,6 +9,7 @@
     [of] du groupe électrogène
     [Of] Du groupe électrogène
     [to] au groupe électrogène
+    [many] groupes électrogènes
     [a] un groupe électrogène
     [A] Un groupe électrogène
     [this] ce groupe électrogène
@@ -43,4 +44,10 @@
 -local-codes = { $form ->
    *[one] les règles locales
     [One] Les règles locales
+}
+
+# m. EN 50291 has "appareil de détection"; "détecteur" is the everyday word. From memory, not verified.
+-alarm = { $form ->
+   *[one] détecteur
+    [One] Détecteur
 }

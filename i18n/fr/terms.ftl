@@ -13,6 +13,7 @@
     [of] de la génératrice
     [Of] De la génératrice
     [to] à la génératrice
+    [many] génératrices
     [a] une génératrice
     [A] Une génératrice
     [this] cette génératrice
@@ -48,4 +49,11 @@
 -local-codes = { $form ->
    *[one] les codes locaux
     [One] Les codes locaux
+}
+
+# m. What wakes people when there is carbon monoxide or smoke; "de monoxyde de carbone" follows.
+# Government of Canada, from memory, not verified.
+-alarm = { $form ->
+   *[one] avertisseur
+    [One] Avertisseur
 }

@@ -1,0 +1,43 @@
+# What was taken for an answer nobody gave. Each message says what is not known, what was taken,
+# and how to find the real answer. { $part } is the part or load it is about; { $field } is the
+# line of the plan file, for those who edit it by hand.
+
+assumed-yes = oui
+assumed-no = non
+assumed-none = aucun
+assumed-leg-a = phase A
+
+assume-altitude = On ignore l’altitude du lieu ; on a donc retenu { $value }. L’air mince coûte de la puissance. Une carte ou un téléphone donne l’altitude.
+assume-air = On ignore quelle chaleur il fera ; on a donc retenu { $value }. L’air chaud coûte de la puissance. Donnez l’air le plus chaud que vous prévoyez.
+assume-rated = On ignore ce que { -generator(form: "the") } peut fournir en continu ; on a donc retenu { $value }, comme pour les plus petits modèles. Cherchez les watts « nominaux », « running » ou « rated » sur la plaque : cela décide de presque tout ici.
+assume-voltage = On ignore la tension { -generator(form: "of") } ; on a donc retenu { $value } : chaque prise de 120 V n’atteint alors que la moitié de la puissance. Cherchez « 120 V » ou « 120/240 V » sur la plaque.
+assume-inverter = On ignore si c’est { -generator(form: "a") } à onduleur ; on a donc retenu : { $value }. Alors le courant peut ne pas se couper de lui-même en cas de surcharge. Pour un court-circuit, on a retenu le contraire, qui est pire là. Cherchez « inverter » (onduleur) dessus.
+assume-peak = On ignore la puissance de pointe { -generator(form: "of") } ; on n’a donc pas retenu plus que la puissance nominale, { $value }. Cherchez « pointe », « peak », « starting » ou « max » dessus.
+assume-no-gfci = On ignore si « { $part } » a une protection contre les chocs ; on n’en a donc compté aucune. Cherchez des boutons marqués TEST et RESET.
+assume-no-breaker = On ignore si « { $part } » a son propre disjoncteur ; on n’en a donc compté aucun. Cherchez à côté un bouton ou un interrupteur marqué en ampères.
+assume-breaker-unknown = On ignore le disjoncteur de « { $part } ». On ne l’a pas compté comme protection, ni pour plus d’ampères que la forme de la prise n’en permet. Cherchez un bouton ou un interrupteur marqué en ampères.
+assume-leg = On ignore sur quelle phase est « { $part } » ; on a donc retenu : { $value }, avec toutes les autres comme elle. C’est le moins de puissance qu’elles peuvent avoir ensemble.
+assume-box-wire = On ignore le fil dans le coffret derrière « { $part } » ; on a donc retenu { $value }, le plus mince. N’ouvrez pas le coffret pour regarder. Demandez à qui l’a fabriqué, ou à un { -electrician }.
+assume-cord-wire = On ignore le calibre de « { $part } » ; on a donc retenu { $value }, le plus mince. Il est imprimé le long de la rallonge, comme « 12/3 » ou « 12 AWG ».
+assume-cord-conductors = On ignore combien de fils a « { $part } » ; on en a donc compté { $value } : pas de { -ground-wire }. C’est imprimé le long de la rallonge : « 12/3 » en a trois.
+assume-cord-length = On ignore la longueur de « { $part } » ; on a donc retenu { $value }. Mesurez-la au pas : un pas fait environ 2,5 ft.
+assume-cord-coiled = On ignore si « { $part } » est à plat pendant l’usage ; on l’a donc supposé enroulé. Enroulé, cela ne supporte que le tiers. Déroulez tout, et dites-le dans le plan.
+assume-load-plug = On ignore la fiche de « { $part } » ; on a donc retenu { $value }, la plus courante.
+assume-power-factor = On ignore le facteur de puissance de « { $part } » ; on a donc retenu { $value } pour son genre. Il y passe plus de courant que ses watts ne le montrent.
+assume-running = On ignore ce que « { $part } » consomme ; on a donc retenu { $value } pour son genre. Cherchez W, ou A, sur son étiquette.
+assume-starting = On ignore ce qu’il faut à « { $part } » pour démarrer ; on a donc retenu { $value } pour son genre. Tout ce qui a un moteur demande bien plus au démarrage qu’en marche.
+assume-continuous = On ignore combien de temps « { $part } » fonctionne ; on a donc supposé trois heures ou plus d’affilée. Cela abaisse ce qu’il peut consommer.
+assume-all-day = On ignore quand « { $part } » fonctionne ; on a donc compté { $value } par jour.
+assume-parallel-limit = On ignore ce que laisse passer le kit entre les deux ; on a donc retenu { $value }, comme pour un seul. Lisez les ampères sur le kit.
+assume-rated-on = Au propane, on a environ un dixième de moins qu’à l’essence. On a donc retenu { $value }. Si la plaque donne des watts au propane, mettez rated_on = "propane" dans le plan.
+
+# Which of these to find out first. { $assumption } is one of the sentences above, whole.
+decides-dangers = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } { $dangers ->
+        [one] Une bonne réponse élimine un danger.
+       *[other] Une bonne réponse élimine { $dangers } dangers.
+    }
+decides-warnings = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } { $warnings ->
+        [one] Une bonne réponse élimine un avertissement.
+       *[other] Une bonne réponse élimine { $warnings } avertissements.
+    }
+decides-limits = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } Une bonne réponse vous permet d’utiliser plus.

@@ -1,0 +1,189 @@
+# The command line: help, results and failures.
+
+cli-about = Planifie { -generator(form: "a") } pour un campement : ce que chaque prise peut supporter, ce qui peut fonctionner ensemble, ce qui est dangereux, et les étiquettes et la carte qui le disent.
+cli-after =
+    Sans commande, tallywatt vous pose une question à la fois et imprime à la fin.
+cli-heading-usage = Usage :
+
+    Ce qu’il vous dit ne remplace ni { -local-codes } ni un { -electrician }.
+cli-heading-commands = Commandes
+cli-heading-options = Options
+cli-heading-arguments = Arguments
+cli-arg-answers = Les réponses aux questions, une par ligne, au lieu de les poser ; "-" lit l’entrée standard
+cli-arg-plain = Demander ligne par ligne sans rien redessiner, comme l’aiment les lecteurs d’écran
+cli-arg-language = La langue de l’écran et de l’impression, comme es ou fr-CA, quoi que disent le plan et le système
+cli-arg-units = Pieds, gallons et °F, ou mètres, litres et °C ; sans cela, selon la région de la langue
+cli-arg-print-language = La langue des impressions, si ce n’est pas celle de l’écran ; plusieurs font un jeu chacune : es,fr
+cli-arg-help = Montrer cette aide
+cli-arg-version = Montrer la version
+
+cli-ask = Changer un fichier du plan en répondant à des questions ; ses commentaires et son ordre restent
+cli-ask-plan = Le fichier du plan
+cli-ask-answers = { cli-arg-answers }
+cli-ask-plain = { cli-arg-plain }
+# What stands for a value. Capitals.
+cli-value-options = [OPTIONS]
+cli-value-command = [COMMANDE]
+cli-value-card = FORMAT
+cli-value-code = CODE
+cli-value-dir = DOSSIER
+cli-value-file = FICHIER
+cli-value-format = FORMAT
+cli-value-ink = ENCRE
+cli-value-language = LANGUE
+cli-value-load = APPAREIL
+cli-value-n = NOMBRE
+cli-value-name = NOM
+cli-value-new-toml = NOUVEAU.toml
+cli-value-paper = PAPIER
+cli-value-plan = PLAN
+cli-value-print = IMPRESSION
+cli-value-right-down = DROITE, BAS
+cli-value-units = UNITÉS
+cli-value-yyyy-mm-dd = AAAA-MM-JJ
+cli-values = [{ $values }]
+cli-default = [d’habitude : { $value }]
+
+# A call that is wrong.
+usage-unknown-argument = rien ne s’appelle { $argument } ici
+usage-unknown-command = il n’y a pas de commande { $argument }
+usage-wrong-value = { $argument } ne peut pas être « { $value } »
+usage-no-value = { $argument } demande une valeur
+usage-missing = il manque ceci : { $argument }
+usage-conflict = { $argument } et { $other } ne vont pas ensemble
+usage-twice = { $argument } est là deux fois
+usage-answers = --answers ne va qu’avec les questions : seul, ou avec ask
+usage-other = cet appel est incompréhensible : { $argument }
+usage-allowed = Ce peut être { $allowed }.
+usage-nearest = Vouliez-vous dire { $nearest } ?
+usage-help = « tallywatt --help » dit ce qu’il y a.
+usage-no-language = il n’y a pas de langue « { $tag } » ici
+cli-demo = Faire toutes les impressions d’un exemple inventé, sans aucune question
+cli-demo-fixed = Le même exemple, ses dangers éliminés
+cli-demo-into = Le dossier où écrire
+
+cli-check = Vérifier des plans et dire ce qui ne va pas, le pire d’abord
+cli-check-plans = Fichiers de plan ; "-" en lit un sur l’entrée standard
+cli-check-format = "text" pour les gens ; "json" pour les programmes, un rapport par plan
+
+cli-print = Imprimer les étiquettes, la carte, les précautions et la feuille de calcul d’un plan
+cli-print-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
+cli-print-into = Le dossier où écrire
+cli-print-paper = Le papier dans l’imprimante
+cli-print-stock = La planche d’étiquettes : un nom de label-templates/stock, ou votre propre fichier qui finit en .toml
+cli-print-start-at = La première position à utiliser sur une planche entamée
+cli-print-copies = Combien de chaque étiquette
+cli-print-offset = Déplacer les étiquettes à droite et vers le bas sur leur planche, de 10 mm au plus, pour une imprimante qui décale : "1 mm, -0.5 mm"
+cli-print-alignment = Imprimer aussi une page avec des règles qui montre où tombent les étiquettes, à comparer avec une planche
+cli-print-only = Seulement cette impression ; peut être donné plus d’une fois
+cli-print-card = Le format de la carte : une feuille par face ; une demi-feuille (A5, demi-lettre) ou le format poche, à plier
+cli-print-ink = "black" imprime en noir sur blanc, sans couleurs ni gris
+cli-print-date = La date à imprimer sur chaque feuille, qui fait aussi des fichiers PDF/A-2a ; sans elle, aucune n’est imprimée
+cli-print-png = Écrire aussi une image de chaque page, et contact.png avec toutes
+cli-print-templates = Un dossier avec vos propres modèles ; "tallywatt templates" écrit ceux dont on part
+
+cli-templates = Écrire les modèles des impressions dans un dossier, pour les changer et imprimer avec les vôtres
+cli-templates-into = Le dossier où écrire ; un fichier qui existe n’est pas touché
+templates-exist = { $path } existe déjà. Rien n’a été écrit.
+templates-how = Changez ce que vous voulez. Puis imprimez avec "tallywatt print PLAN --into DOSSIER --templates { $dir }". Un modèle qui n’est pas dans le dossier est celui du programme.
+templates-none = il n’y a pas de modèles dans { $path }
+templates-none-hint = "tallywatt templates --into DOSSIER" écrit ceux dont on part.
+
+cli-may = Demander avant de brancher : peut-on mettre ceci en marche, dans quel ordre, et que montre un instrument de mesure
+cli-may-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
+cli-may-loads = Ce qu’on veut mettre en marche : ids ou noms, entre guillemets s’ils ont des espaces
+cli-may-while = Ce qui fonctionne déjà
+cli-may-format = "text" pour les gens ; "json" pour les programmes
+
+cli-mend = Trouver ce qui, avec le moins de peine, élimine chaque danger et laisse fonctionner tout ce qui le doit
+cli-mend-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
+cli-mend-into = Écrire le plan changé dans ce nouveau fichier ; un fichier qui existe n’est pas touché
+cli-mend-warnings = Éliminer aussi les avertissements, autant que des changements le peuvent
+cli-mend-format = "text" pour les gens ; "json" pour les programmes : le rapport, avec les corrections
+
+cli-explain = Expliquer une règle : ce qu’elle vérifie, pourquoi cela fait mal, le calcul, que faire
+cli-explain-code = Le code de la règle, comme AIR001 ; sans lui, toutes les règles sont énumérées
+explain-language = Les pages des règles ne sont qu’en anglais. La vérification et les impressions parlent votre langue.
+
+cli-words = Pour les traducteurs : imprimer chaque message à côté de ses traductions, en une page pour le navigateur
+cli-words-languages = Dossiers de langue ; sans eux, tous
+cli-words-check = Dire plutôt ce qui ne va pas dans ces dossiers
+cli-words-from = Lire les dossiers de langue dans ce dossier au lieu de ceux du programme
+
+failure-lead = tallywatt :
+failure-hint = Conseil :
+failure-read = impossible de lire { $path }
+failure-write = impossible d’écrire { $path }
+failure-no-rule = il n’y a pas de règle { $code }
+failure-no-rule-hint = "tallywatt explain" les énumère toutes.
+failure-json = impossible d’écrire le rapport en JSON
+failure-worse-than-nothing = le plan ne peut pas être vérifié avant que ceci soit corrigé
+
+check-plan = { $name }
+check-none = Aucune règle n’a rien à dire sur ce plan. Cela ne prouve pas que tout va bien : { -local-codes } et un { -electrician } décident.
+check-count = { $dangers ->
+        [0] aucun danger
+        [one] 1 danger
+       *[other] { $dangers } dangers
+    }, { $warnings ->
+        [0] aucun avertissement
+        [one] 1 avertissement
+       *[other] { $warnings } avertissements
+    }, { $cautions ->
+        [0] aucun point d’attention
+        [one] 1 point d’attention
+       *[other] { $cautions } points d’attention
+    }, { $notices ->
+        [0] aucun avis
+        [one] 1 avis
+       *[other] { $notices } avis
+    }.
+check-label-why = Pourquoi
+check-label-do = À faire
+check-label-by = D’après
+check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
+check-limits = Ce que chaque prise peut supporter
+check-limit-two = { $long } en continu, { $short } un court moment. Fixé par { $id } : { $reason }.
+check-limit-refused = NE PAS UTILISER. Voir { $code }.
+check-limit-one = { $long }. Fixé par { $id } : { $reason }.
+check-assumed = Compté pour le cas dangereux, parce que personne ne le sait
+check-defer = { -local-codes(form: "One") } et un { -electrician } décident. Cet outil ne décide pas.
+
+reason-rated-power = ce que { -generator(form: "the") } peut donner
+reason-rated-power-unguarded = ce que { -generator(form: "the") } peut donner ; peut-être pas de coupure au-delà
+reason-one-leg = la moitié { -generator(form: "of") }, une phase
+reason-one-leg-unguarded = la moitié { -generator(form: "of") }, une phase ; peut-être pas de coupure au-delà
+reason-breaker = son disjoncteur
+reason-trips-early = un disjoncteur qu’on a vu se déclencher trop tôt
+reason-receptacle = la capacité de la prise elle-même
+reason-plug = la capacité de la fiche
+reason-cord-ampacity = le fil de la rallonge ; aucun disjoncteur ne la surveille
+reason-coiled-cord = la rallonge est enroulée ; aucun disjoncteur ne la surveille
+reason-hot-cord = la rallonge dans un air si chaud ; aucun disjoncteur ne la surveille
+reason-wiring = le câblage du coffret
+reason-not-fed = rien ne l’alimente
+reason-parallel-kit = le kit de mise en parallèle
+
+demo-wrote = Écrit dans { $dir } :
+demo-file-labels = une étiquette pour chaque prise, rallonge, coffret, et pour { -generator(form: "the") }
+demo-file-card = la carte à plastifier, deux faces
+demo-file-cautions = la liste à cocher, le pire d’abord
+demo-file-worksheet = tous les nombres, pour un électricien
+demo-file-report = le rapport pour d’autres programmes
+demo-file-plan = le plan lui-même : changez-le et lancez "tallywatt print"
+demo-most = Ce qui compte le plus :
+demo-other = "tallywatt demo --fixed" fait le même exemple, ses dangers éliminés.
+
+summary-worst = { $signal } : { $title }. { $dangers ->
+        [0] Aucun danger.
+        [one] C’est le seul danger.
+       *[other] { $dangers } dangers en tout.
+    }
+summary-calm = Aucune règle n’a trouvé de danger ni d’avertissement. { -local-codes(form: "One") } décident quand même.
+summary-usable = { -generator(form: "The") } peut donner { $rated } à cet endroit, et les prises utilisées atteignent tout.
+summary-stranded = { -generator(form: "The") } peut donner { $rated } à cet endroit, mais les prises utilisées n’atteignent que { $reachable }.
+summary-never = Jamais en même temps : { $sets }.
+summary-never-more = { $sets } ; et { $more } de plus sur la carte
+summary-together = Tout ce qui est sur la liste peut fonctionner en même temps.
+
+print-wrote = Écrit dans { $dir } :

@@ -1,0 +1,686 @@
+# The interview. `ask-ID` is a question, under 60 columns; `.why` one line on why, or where to
+# read the answer; `.help` is what `?` tells; `.row` the question's name on the review page.
+
+progress = { $number } sur environ { $total } : { $part }
+part-asked-generator = { -generator(form: "the") }
+part-asked-outlets = ses prises
+part-asked-loads = ce que vous branchez
+part-asked-site = le lieu
+part-asked-gear = rallonges et coffrets
+part-asked-fuel = carburant et bruit
+
+# Said before the first question. { $count } is about how many there are.
+interview-welcome =
+    Environ { $count } questions courtes : { -generator(form: "the") }, ce que vous branchez, le lieu, vos rallonges.
+    Entre parenthèses se trouve ce que prend la touche Entrée. « Je ne sais pas » est toujours une réponse. Ctrl-C arrête, et vos réponses sont gardées.
+
+hint-list = Flèches ou texte, Entrée. Esc retour
+# Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
+hint-keys = ? aide, Esc retour
+hint-unknown = ou inconnu
+hint-none = aucun
+hint-enter-unknown = Entrée : inconnu
+hint-between = ,{" "}
+
+# The word between a level and its distance, as in "58 dBA at 23 ft".
+typed-at = à
+# Words for units that somebody may type, small letters, set apart by spaces. Each attribute is
+# named by the unit that is meant: feet, metres, inches, amperes, volts, watts, hours, minutes,
+# US gallons, litres. A word that means anything else to anybody has no place here: "gallon" is
+# the imperial one to many in Canada.
+typed-unit = -
+    .ft = pieds pied pi
+    .m = mètres mètre metres metre
+    .in = pouces pouce po
+    .A = ampères ampère amperes ampere amps amp
+    .V = volts volt
+    .W = watts watt
+    .h = heures heure
+    .min = minutes minute
+    .gal = gal
+    .L = litres litre
+
+typed-unknown = inconnu
+    .also = inconnue, je ne sais pas, je sais pas, j'sais pas, sais pas, ne sais pas, aucune idée, aucune idee, pas sûr, pas sûre, j'ignore, unknown
+typed-none = aucun
+    .also = aucune, rien, non
+typed-picture = arbre
+    .also = schéma, schema, dessin
+
+# `.also`: other ways to type it.
+pick-yes = Oui
+    .also = o
+pick-no = Non
+    .also = n
+pick-unknown = Je ne sais pas
+pick-explain = ? Dites-m’en plus
+pick-picture = Montrer l’arbre jusqu’ici
+pick-removed = Retirer ceci
+
+label-place = { $id } ({ $shape })
+about-gear = { $id }, { $what }
+# Something in this part is not known, and taken for the unsafe case.
+label-marked = ! { $row }
+label-row = { $title } : { $shown }
+# What a part is called until somebody names it, with a number behind it if need be: one short
+# word in small letters, without spaces. The first four are outlets by their shape: the household
+# kind, that for a camper, that which is twisted, the large ones.
+id-home = maison
+id-camper = { -camper }
+id-twist = tournante
+id-large = grosse
+id-outlet = prise
+id-cord = rallonge
+id-box = coffret
+id-load = appareil
+
+shown-unknown = inconnu
+shown-open-one = non demandé
+shown-open = { $count } inconnus
+shown-in = dans { $place }
+shown-times = { $count } fois
+
+suggest-generator-name = { -generator }
+suggest-site-name = Sortie de camping
+
+# ---- The generator
+
+ask-generator-name = Comment appelez-vous { -generator(form: "the") } ?
+    .why = Ce nom va sur son étiquette.
+    .help = N’importe quel nom court : sa couleur, son propriétaire. Vous pourrez le changer plus tard.
+    .row = Nom
+
+ask-generator-rated = Combien de watts donne { -generator(form: "the") } en continu ?
+    .why = Sur sa plaque : watts nominaux (running), comme 2800 W.
+    .help =
+        Cherchez deux nombres sur la plaque ou dans le manuel. Le plus petit est la puissance nominale (running, rated) : celle que l’on a pendant des heures. C’est celle à taper ici.
+        Ne prenez pas le grand nombre du nom du modèle : c’est souvent la pointe.
+        Si la plaque ne donne que des ampères et des volts, multipliez-les : 20 A à 120 V font 2400 W.
+    .row = Puissance nominale
+
+ask-generator-peak = Et au plus, pendant quelques secondes ?
+    .why = Sur sa plaque : watts de pointe, starting, surge ou peak.
+    .help =
+        Un moteur, comme celui d’un frigo, prend un instant deux à six fois sa puissance habituelle quand il démarre. La pointe dit s’il le peut.
+        Si vous ne savez pas, on compte qu’il n’y a pas plus que la puissance nominale.
+    .row = Puissance de pointe
+
+ask-generator-voltage = Quelle tension est disponible ?
+    .why = Petits modèles : souvent 120 V seulement. Voir la plaque.
+    .help =
+        120 V, c’est la prise de maison nord-américaine. Un modèle 120/240 V a aussi une prise à quatre fentes pour de grosses fiches, ou porte 120/240 V sur sa plaque.
+        Un tel modèle a deux moitiés. Chaque prise de 120 V n’utilise qu’une moitié de la puissance.
+    .row = Tension
+pick-generator-voltage-120 = 120 V seulement
+pick-generator-voltage-120-240 = 120 V et 240 V
+
+ask-generator-neutral = Son neutre est-il flottant ou relié au châssis ?
+    .why = Cela décide quels essais de choc marchent. Voir le manuel.
+    .help =
+        Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant) ou « neutral bonded to frame » (neutre relié au châssis).
+        Flottant : rien à l’intérieur ne relie le fil neutre au châssis. Relié : le fabricant les a reliés.
+        Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Si vous n’en avez jamais entendu parler, il n’y en a pas. Demandez à un { -electrician } avant d’en utiliser une.
+        Un testeur de prise à trois lampes aide. Deux lampes allumées, comme pour une bonne prise : neutre et châssis sont reliés quelque part. Une seule lampe, pour « open ground » (terre coupée) : le plus souvent, il est flottant.
+        N’ouvrez rien pour le savoir, et ne reliez rien vous-même. Si vous ne savez pas, on le compte comme flottant, et on le dit.
+    .row = Neutre
+pick-generator-neutral-floating = Flottant
+pick-generator-neutral-plug = Flottant, avec une fiche de liaison
+pick-generator-neutral-bonded = Relié au châssis
+
+ask-generator-inverter = Est-ce { -generator(form: "a") } à onduleur ?
+    .why = Ceux-là limitent leur courant. Voir la plaque.
+    .help =
+        Un modèle à onduleur est d’habitude silencieux, fermé, avec un interrupteur qui laisse ralentir le moteur. Sa plaque ou son manuel dit « inverter » (onduleur).
+        Un cadre ouvert avec un réservoir rond sur le dessus n’en est en général pas un.
+    .row = Onduleur
+
+ask-generator-fuel = Que brûle le moteur ?
+    .why = Pour savoir combien dure un réservoir.
+    .help = S’il en brûle plusieurs, nommez celui que vous apporterez.
+    .row = Carburant
+pick-generator-fuel-gasoline = Essence
+pick-generator-fuel-propane = Propane
+pick-generator-fuel-diesel = Diesel
+
+ask-generator-tank = Combien de carburant contient le réservoir ?
+    .why = Comme 1,2 gal ou 4,5 L. Voir le manuel.
+    .help = Pour le propane, tapez ce que la bouteille contient en liquide, ou inconnu.
+    .row = Réservoir
+
+ask-generator-runtime = Combien de temps dure un réservoir ?
+    .why = Comme : 25 % 8,5 h, 100 % 3,1 h. Voir le manuel.
+    .help =
+        Les fabricants publient des heures pour une part de la charge nominale. Tapez la part, puis les heures ; séparez-en plusieurs par des virgules.
+        Une paire suffit. Deux, c’est mieux.
+    .row = Durée
+
+ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
+    .why = Comme : 58 dBA à 23 ft, 25 %. Voir le manuel.
+    .help =
+        Le nombre seul dit peu : 58 dBA à 23 ft est plus bruyant que 58 dBA à 10 ft. La plupart des fabricants mesurent à 23 ft (7 m) et à un quart de la charge.
+        La part de la charge, à la fin, peut être omise.
+    .row = Bruit
+
+# ---- Its outlets
+
+ask-outlet-face = Quelle prise, et quel nombre sur son disjoncteur ?
+    .why = Une sorte à la fois. Pour chercher : 30, tourner, maison.
+    .help =
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « disjoncteur autre ».
+        Regardez les trous et le nom moulé à côté. Deux prises pareilles côte à côte sont une seule sorte. Les prises qui ont des disjoncteurs différents se nomment une par une.
+    .row = Forme
+pick-outlet-face-done = Ce sont toutes ses prises
+# Under 37 columns: a longer row is cut on a narrow terminal.
+pick-face-usual = { $shape } ({ $code }), disj. { $amps } A
+pick-face-other = { $shape } ({ $code }), disjoncteur autre
+
+ask-outlet-breaker = Quel nombre porte son disjoncteur ?
+    .why = { $about }. Un bouton ou interrupteur, comme 20 A.
+    .help =
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Tapez-le avec son unité : 20 A.
+        Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il n’y a pas de nombre, tapez inconnu. On compte alors que rien ne protège les rallonges, et on le dit.
+    .row = Disjoncteur
+
+ask-outlet-name = Comment appeler cette prise ?
+    .why = { $about }. Court, sans espaces : avant, gauche.
+    .help = Lettres et chiffres, - et _, sans espaces. Ce nom va sur l’étiquette à côté de la prise.
+    .row = Nom
+
+ask-outlet-sockets = Combien de fiches reçoit-elle ?
+    .why = { $about }. Une prise double en reçoit 2.
+    .help = Comptez les places pour une fiche derrière ce seul disjoncteur.
+    .row = Fiches
+
+ask-outlet-leg = Quelle moitié { -generator(form: "of") } l’alimente ?
+    .why = { $about }. Voyez le schéma du manuel.
+    .help = Un modèle 120/240 V a deux moitiés, A et B. Si vous ne savez pas, on prend la pire.
+    .row = Moitié
+pick-outlet-leg-a = Moitié A
+pick-outlet-leg-b = Moitié B
+
+ask-outlets-gfci = Quelles prises ont des boutons TEST et RESET ?
+    .why = Elles coupent avant qu’un choc ne tue (GFCI).
+    .help =
+        Les deux boutons sont sur la prise, ou sur le panneau avec les lettres GFCI ou « ground fault ». Un disjoncteur à un seul bouton n’est pas un GFCI.
+        Si vous ne savez pas, on compte qu’il n’y a pas cette protection, et on le dit.
+    .row = Protection contre les chocs
+pick-outlets-gfci-all = Toutes
+pick-outlets-gfci-none = Aucune
+pick-outlets-gfci-some = Certaines : je dirai lesquelles
+
+ask-outlets-odd = Ses disjoncteurs ont-ils quelque chose de spécial ?
+    .why = Partagé ou faible, un disjoncteur donne moins que son nombre.
+    .help =
+        Deux prises peuvent se partager un disjoncteur : ce que vous prenez à l’une manque alors à l’autre. Le schéma du manuel le montre ; un panneau avec moins de disjoncteurs que de prises aussi.
+        Un disjoncteur qui s’est déclenché au-dessous de son nombre ne donne désormais que ce nombre plus bas.
+    .row = Disjoncteurs
+pick-outlets-odd-no = Rien que je sache
+pick-outlets-odd-share = Des prises en partagent un
+pick-outlets-odd-early = L’un se déclenche trop tôt
+pick-outlets-odd-both = Les deux : partagé, et trop tôt
+
+ask-outlet-gfci = Celle-ci a-t-elle des boutons TEST et RESET ?
+    .why = { $about }.
+    .help = Les deux boutons sont sur la prise, ou à côté sur le panneau.
+    .row = Protection contre les chocs
+
+ask-outlet-shares = Derrière quel disjoncteur est cette prise ?
+    .why = { $about }. Coupez le disjoncteur : qu’est-ce qui s’éteint ?
+    .help = Avec une lampe dans chaque prise, coupez un disjoncteur. Les prises qui s’éteignent sont derrière lui.
+    .row = Partage le disjoncteur de
+pick-outlet-shares-own = Le sien
+
+ask-outlet-trips = À combien d’ampères s’est-il déclenché ?
+    .why = { $about }. Comme 17 A, ou aucun s’il ne l’a pas fait.
+    .help = Additionnez ce qui marchait quand il s’est déclenché : des watts divisés par 120 font des ampères. S’il ne s’est jamais déclenché au-dessous de son nombre, tapez aucun.
+    .row = S’est déclenché à
+pick-outlet-trips-none = jamais trop tôt
+
+# ---- What is to run
+
+ask-load-what = Qu’allez-vous brancher ?
+    .why = Tapez pour chercher : bouilloire. Ou une liste habituelle.
+    .help =
+        Les watts sont typiques, plutôt élevés. La plaque de l’appareil vaut mieux : choisissez-le ici, et changez ses watts à la dernière page.
+        Les listes habituelles nomment plusieurs appareils d’un coup. Retirez plus tard ce que vous n’avez pas.
+        S’il n’est pas dans la liste, choisissez « Autre chose ».
+    .row = Quoi
+pick-load-what-own = Autre chose : j’ai sa plaque
+pick-load-what-done = C’est tout
+pick-load-what-appliance = { $name }, { $watts } W
+pick-load-what-occasion = { $name } : { $count } appareils habituels
+    .also = habituel liste occasion modèle
+
+ask-load-name = Comment s’appelle-t-il ?
+    .why = Ce nom va sur la carte.
+    .help = N’importe quel nom court : pompe à air, ampli de Sam.
+    .row = Nom
+
+ask-load-kind = Que fait-il surtout ?
+    .why = { $about }. Un moteur demande plus pour démarrer.
+    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. Si la santé de quelqu’un en dépend, choisissez toujours cela. Si vous ne savez pas, il compte comme un moteur : les moteurs demandent le plus pour démarrer.
+    .row = Genre
+pick-load-kind-heater = Fait de la chaleur
+pick-load-kind-motor = Tourne, pompe ou refroidit (moteur)
+pick-load-kind-electronic = Charge, calcule, montre, sonne
+pick-load-kind-lamp = Éclaire
+pick-load-kind-medical = La santé de quelqu’un en dépend
+
+ask-load-draw = Combien consomme-t-il ? Voyez sa plaque.
+    .why = { $about }. Comme 1500 W, 12,5 A ou 1/2 hp.
+    .help =
+        La plaque est derrière ou dessous. W veut dire watts, A veut dire ampères à 120 V. Pour un moteur, vous pouvez taper les chevaux (hp), et sa lettre de code si la plaque en a une : 1/2 hp code G.
+        La plaque d’un chargeur a deux lignes : prenez INPUT (entrée), pas output (sortie). Vous pouvez la taper telle quelle : 100-240V 50/60Hz 1.5A.
+    .row = Consomme
+
+ask-load-count = Combien y en a-t-il ?
+    .why = { $about }. Chacun avec sa propre fiche.
+    .help = Dix guirlandes branchées l’une dans l’autre font une fiche ; dix chargeurs en font dix.
+    .row = Combien
+
+ask-load-starting = Combien au moment de démarrer ?
+    .why = { $about }. Watts ; inconnu si la plaque n’en dit rien.
+    .help = La plaque peut dire starting, surge (démarrage) ou LRA (ampères à rotor bloqué : multipliez par 120 pour avoir des watts). Si vous ne savez pas, on prend une valeur prudente pour son genre, et on le dit.
+    .row = Démarrage
+
+ask-load-factor = Quel est son facteur de puissance ?
+    .why = { $about }. Entre 0,1 et 1. Voyez la plaque.
+    .help = Cherchez PF ou cos φ sur la plaque. Ce qui ne fait que chauffer a 1. Si vous ne savez pas, on prend une valeur prudente.
+    .row = Facteur de puissance
+
+ask-load-continuous = Marche-t-il trois heures ou plus d’affilée ?
+    .why = { $about }. La durée chauffe rallonges et disjoncteurs.
+    .help = Un frigo, un chauffage la nuit, des lumières pour la soirée : oui. Une bouilloire : non.
+    .row = Trois heures ou plus
+
+ask-load-plug = Quelle fiche a-t-il ?
+    .why = { $about }. La plupart ont la fiche de maison.
+    .help = Deux lames et une broche ronde : 5-15P. Deux lames seulement : 1-15P.
+    .row = Fiche
+
+ask-load-wanted = À quel point compte-t-il ?
+    .why = { $about }. Si le courant manque, les souhaits attendent.
+    .help = Un appareil obligatoire a toujours son courant d’abord. Un souhait prend son tour quand il en reste.
+    .row = Importance
+pick-load-wanted-must = Il doit fonctionner
+pick-load-wanted-wish = Ce serait bien
+
+ask-load-hours = Quand fonctionne-t-il ?
+    .why = { $about }. Comme 07:00-07:20, 19-21 ; aucun : à toute heure.
+    .help = Des heures de la journée, de et à, séparées par des virgules. Avec aucun, il peut fonctionner à toute heure.
+    .row = Heures
+pick-load-hours-none = à toute heure
+
+ask-load-on = Où est-il branché ?
+    .why = { $about }. Laissez-nous choisir, ou dites où il doit l’être.
+    .help = Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
+    .row = Branché à
+pick-load-on-any = Trouver la meilleure place
+
+# ---- The site
+
+ask-site-name = Comment s’appelle cette sortie ?
+    .why = Ce nom va sur chaque page imprimée.
+    .help = Comme : Sortie à l’anse aux Genévriers.
+    .row = Nom
+
+ask-site-ground = Est-ce mouillé là où l’on touche le matériel ?
+    .why = Un sol mouillé rend un choc bien plus dangereux.
+    .help = Pluie, herbe mouillée, flaques, pieds nus au sortir du lac : mouillé. Rosée ou terre humide : humide. Un plancher sec sous un toit : sec. S’il peut pleuvoir, dites mouillé.
+    .row = Sol
+pick-site-ground-wet = Mouillé : pluie, herbe, flaques
+pick-site-ground-damp = Humide : rosée, terre humide
+pick-site-ground-dry = Sec : sol sec, sous un toit
+
+ask-site-sleepers = À quelle distance de l’échappement dort-on ?
+    .why = L’échappement tue ceux qui dorment. Comme 40 ft ou 12 m.
+    .help =
+        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Un grand pas fait environ 3 ft (1 m).
+        L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
+    .row = Gens les plus proches
+
+ask-site-alarm = Un { -alarm } de monoxyde de carbone où l’on dort ?
+    .why = Dans chaque tente ou véhicule, en état, piles neuves.
+    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non.
+    .row = { -alarm(form: "One") } de CO
+
+ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
+    .why = L’échappement doit s’échapper, la pluie rester dehors.
+    .help =
+        Pensez aussi à l’endroit où le moteur tournera sous la pluie.
+        À l’air libre : rien au-dessus, et 4 ft (1,2 m) libres tout autour. Sous un toit : un toit ou un abri bien au-dessus, ouvert de tous côtés.
+        Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent au-dessus ou un mur tout près, c’est couvert.
+    .row = Endroit du moteur
+pick-site-stands-open = À l’air libre, 4 ft libres autour
+pick-site-stands-roof = Sous un toit haut, ouvert autour
+pick-site-stands-covered = Sous bâche ou auvent, ou près d’un mur
+pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
+
+ask-site-building = Branché à l’électricité d’une maison ou d’un chalet ?
+    .why = Cela peut tuer des gens sur la ligne, et vous.
+    .help = Brancher des appareils un à un : non. Un cordon qui va à une prise murale, une entrée ou un panneau d’un bâtiment : oui. C’est un travail pour un { -electrician } seulement.
+    .row = Alimente un bâtiment
+
+ask-site-altitude = À quelle altitude est-ce ?
+    .why = L’air mince coûte de la puissance. Comme 4200 ft ou 900 m.
+    .help = Une carte ou un téléphone le dit. Près de la mer, tapez 0 ft. Un nombre approximatif suffit ; arrondissez vers le haut.
+    .row = Altitude
+
+ask-site-air = Quelle chaleur fera-t-il, au plus ?
+    .why = La chaleur coûte de la puissance. Comme 88 F ou 31 C.
+    .help = Le maximum prévu, et plus si le moteur est au soleil.
+    .row = Air le plus chaud
+
+ask-site-quiet = Quand faut-il le silence au camping ?
+    .why = Comme 22:00-06:00, ou aucun.
+    .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi.
+    .row = Heures de silence
+pick-site-quiet-none = aucune
+
+# ---- Cords, adapters and boxes
+
+ask-gear-what = Vos rallonges, adaptateurs et coffrets ?
+    .why = Un à la fois, même ce que vous ne pensez pas utiliser.
+    .help = Nommez aussi les adaptateurs bizarres : ce sont souvent les plus dangereux. Le code entre parenthèses est le nom publié de la forme, moulé près des trous ou des lames.
+    .row = Quoi
+pick-gear-what-done = C’est tout
+pick-gear-what-extension = Rallonge ordinaire, maison (5-15)
+pick-gear-what-three-way = Rallonge à 3 prises maison (5-15)
+pick-gear-what-strip = Multiprise, 6 places (5-15)
+pick-gear-what-twist-30 = Rallonge 30 A à tourner (L5-30)
+pick-gear-what-camper-30 = Cordon 30 A de { -camper } (TT-30)
+pick-gear-what-twist-30-four = Rallonge 30 A à tourner, 4 (L14-30)
+pick-gear-what-split-30 = Répartiteur L5-30 vers 3 maison
+pick-gear-what-split-30-four = Répartiteur L14-30 vers 4 maison
+pick-gear-what-camper-to-twist = Adaptateur fiche L5-30 vers TT-30
+pick-gear-what-camper-to-home = Adaptateur fiche 5-15 vers TT-30
+pick-gear-what-home-to-camper = Adaptateur fiche TT-30 vers 5-15
+pick-gear-what-four-to-twist = Adaptateur fiche L14-30 vers L5-30
+pick-gear-what-cord = Autre rallonge ou adaptateur
+pick-gear-what-box-twist-30 = Coffret, disjoncteurs, entrée L5-30
+pick-gear-what-box-camper-30 = Coffret, disjoncteurs, entrée TT-30
+pick-gear-what-box-twist-30-four = Coffret, disjoncteurs, entrée L14-30
+pick-gear-what-box-50 = Coffret, disjoncteurs, entrée 14-50
+pick-gear-what-box = Autre coffret à disjoncteurs
+
+ask-gear-plug = Quelle fiche porte cela ?
+    .why = { $about } : le bout avec des lames.
+    .help = Cherchez le nom moulé entre les lames.
+    .row = Fiche
+
+ask-gear-ends = Quelles prises y a-t-il à l’autre bout ?
+    .why = { $about }. Comme 5-15R, ou 5-20R, 5-20R pour deux.
+    .help = Tapez le nom publié de chacune, séparés par des virgules. Le nom est moulé à côté des trous.
+    .row = Bouts
+
+ask-gear-jacket = Qu’est-il imprimé le long de la rallonge ?
+    .why = { $about }. Comme SJTW 12/3 ; 12/3 seul suffit.
+    .help =
+        C’est imprimé le long de la gaine, à peu près à chaque pied. 12/3 veut dire des fils de calibre 12, au nombre de trois. Un nombre plus petit est un fil plus gros. Les lettres disent la gaine : avec un W, elle peut servir dehors.
+        Les rallonges métriques disent 3G1.5 ou 3x2.5 mm2.
+        Si vous ne pouvez pas lire, tapez inconnu. On compte alors une rallonge mince, d’intérieur, et on le dit.
+    .row = Imprimé dessus
+
+ask-gear-length = Quelle est sa longueur ?
+    .why = { $about }. Comme 50 ft ou 15 m.
+    .help = L’envergure de vos bras est à peu près votre taille : comptez les brassées le long de la rallonge.
+    .row = Longueur
+
+ask-gear-outdoor = Est-elle marquée pour l’extérieur ?
+    .why = { $about }. Soleil et eau fendent une gaine d’intérieur.
+    .help = Cherchez « outdoor » (extérieur) sur son étiquette, ou un W dans les lettres le long de la gaine.
+    .row = Extérieur
+
+ask-gear-coiled = En restera-t-il en rouleau ou sur un dévidoir ?
+    .why = { $about }. Enroulée, elle ne refroidit pas et peut fondre.
+    .help = Déroulez toujours toute la rallonge. Si elle reste sur un dévidoir ou en tas, la réponse est oui.
+    .row = Enroulée
+
+ask-gear-gfci = A-t-elle des boutons TEST et RESET ?
+    .why = { $about }. Certaines protègent contre les chocs.
+    .help = Un petit boîtier sur la rallonge, avec deux boutons et les lettres GFCI.
+    .row = Protection contre les chocs
+
+ask-gear-listed = Coffret d’usine, certifié par un laboratoire ?
+    .why = { $about }. Fait maison, il peut lui manquer ce qui protège.
+    .help = Cherchez la marque d’un laboratoire d’essai sur son étiquette. Un coffret que quelqu’un a monté n’est pas certifié, si bien monté soit-il.
+    .row = D’usine, certifié
+
+ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
+    .why = { $about }. Ses papiers le disent. Ne l’ouvrez pas.
+    .help = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans ses papiers. Ne l’ouvrez pas pour le savoir. Si vous ne savez pas, on dit ce qui s’ensuit.
+    .row = Neutre relié dedans
+
+ask-gear-from = À quoi est-ce branché ?
+    .why = { $about }. Prenez la place la plus en amont.
+    .help = Seules les places où sa fiche entre sont montrées. Si cela ne sert pas, choisissez « Rien ».
+    .row = Branché à
+pick-gear-from-none = Rien : cela reste dans le bac
+
+ask-gear-name = Comment l’appeler ?
+    .why = { $about }. Court, sans espaces : longue, orange.
+    .help = Lettres et chiffres, - et _, sans espaces. Ce nom va sur son étiquette.
+    .row = Nom
+
+ask-out-face = Quelles prises, et quel nombre par disjoncteur ?
+    .why = { $about }. Une sorte à la fois.
+    .help = Des prises de même forme avec le même disjoncteur sont une seule sorte.
+    .row = Forme
+pick-out-face-done = Ce sont toutes ses prises
+
+ask-out-count = Combien comme cela, chacune avec son disjoncteur ?
+    .why = { $about }. Deux prises sur un disjoncteur comptent pour 1.
+    .help = Comptez les disjoncteurs, pas les trous.
+    .row = Combien
+
+ask-out-breaker = Quel nombre porte chaque disjoncteur ?
+    .why = { $about }. Comme 20 A ; aucun s’il n’y en a pas.
+    .help = Un répartiteur sans disjoncteurs ne protège rien : tapez aucun. S’il y a des disjoncteurs sans nombre lisible, tapez inconnu.
+    .row = Disjoncteur
+pick-out-breaker-none = pas de disjoncteur
+
+ask-out-gfci = Ont-elles des boutons TEST et RESET ?
+    .why = { $about }. Elles coupent avant qu’un choc ne tue.
+    .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
+    .row = Protection contre les chocs
+
+ask-out-wire = Quel fil est derrière elles ?
+    .why = { $about }. Comme 12 AWG. N’ouvrez pas le coffret.
+    .help = Seuls ses papiers le disent. N’ouvrez pas le coffret pour le savoir.
+    .row = Fil
+
+# ---- The shapes, in short
+
+face-5-15R = Maison
+face-5-20R = Maison, en T
+face-TT-30R = { -camper(form: "One") }
+face-L5-20R = À tourner, 3
+face-L5-30R = À tourner, 3
+face-L14-20R = À tourner, 4
+face-L14-30R = À tourner, 4
+face-14-30R = Grosse, 4
+face-14-50R = Grosse, 4
+face-6-20R = 240 V seul
+face-1-15R = Sans terre
+
+shape-5-15R = Maison, 15 A (5-15R)
+shape-5-20R = Maison avec fente en T, 20 A (5-20R)
+shape-TT-30R = { -camper(form: "One") }, 30 A (TT-30R)
+shape-L5-20R = À tourner, 3 fentes, 20 A (L5-20R)
+shape-L5-30R = À tourner, 3 fentes, 30 A (L5-30R)
+shape-L14-20R = À tourner, 4 fentes, 20 A (L14-20R)
+shape-L14-30R = À tourner, 4 fentes, 30 A (L14-30R)
+shape-14-30R = Droite, 4 fentes, 30 A (14-30R)
+shape-14-50R = Droite, 4 fentes, 50 A (14-50R)
+shape-6-20R = 240 V seulement, 20 A (6-20R)
+shape-1-15R = Maison, sans terre, 15 A (1-15R)
+shape-5-15P = Maison, 3 broches, 15 A (5-15P)
+shape-5-20P = Maison, une lame tournée, 20 A (5-20P)
+shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
+shape-L5-20P = À tourner, 3 lames, 20 A (L5-20P)
+shape-L5-30P = À tourner, 3 lames, 30 A (L5-30P)
+shape-L14-20P = À tourner, 4 lames, 20 A (L14-20P)
+shape-L14-30P = À tourner, 4 lames, 30 A (L14-30P)
+shape-14-30P = Droite, 4 lames, 30 A (14-30P)
+shape-14-50P = Droite, 4 lames, 50 A (14-50P)
+shape-6-20P = 240 V seulement, 20 A (6-20P)
+shape-1-15P = Maison, 2 lames, sans terre (1-15P)
+
+# At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
+drawn-faces =
+    Le nom moulé près des trous décide.
+    Dessins de mémoire, parfois à
+    l’envers sur les vôtres.
+    {" "}
+    {" "}5-15R   5-20R   TT-30R  6-20R
+    {" "}  o       o       o       o
+    {" "}|   |  -|   |   /   \   |   -
+    {" "}
+    {" "}L5-30R  L14-30R 14-50R  1-15R
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20R, L14-20R : comme 30, plus petit.
+
+# ---- The review page
+
+ask-review = Est-ce juste ?
+    .why = Choisissez une ligne à changer. Avec !, on compte le pire.
+    .help = Chaque ligne est une partie de votre plan. Choisissez-en une pour voir et changer ses réponses. « inconnu » est compté pour le pire cas, et la vérification le dit.
+pick-review-check = Vérifier ce plan
+pick-review-add = Ajouter prise, appareil ou rallonge
+pick-review-add-outlet = Ajouter une prise
+pick-review-add-load = Ajouter un appareil à brancher
+pick-review-add-gear = Ajouter rallonge ou coffret
+pick-review-quit = Arrêter ici, garder mes réponses
+
+ask-review-add = Que faut-il ajouter ?
+    .why = Ses questions viennent ensuite.
+    .help = Esc ramène au plan entier.
+
+ask-review-part = { $about } : que changer ?
+    .why = Choisissez une ligne pour y répondre de nouveau.
+    .help = Esc ramène au plan entier.
+pick-review-back = Rien de plus ici : retour
+
+part-generator = { -generator(form: "One") }
+part-fuel = Carburant et bruit
+part-outlets = Protection contre les chocs
+part-site = Lieu
+part-load = Autre chose
+part-out = Prises de { $box }
+
+# ---- Between questions
+
+note-added = Ajouté : { $things }.
+note-load-left = { $all } W sur { $rated } W nommés jusqu’ici. Reste { $left } W, moins en altitude et par chaleur.
+note-load-named = { $all } W nommés jusqu’ici. On ignore ce que { -generator(form: "the") } donne.
+note-load-turns = { $all } W nommés, { $rated } W disponibles : pas tout à la fois. Ils peuvent marcher à tour de rôle.
+note-load-cannot-start = Pour démarrer, il faut { $starting } W un instant. { -generator(form: "The") } donne { $peak } W au plus : cet appareil ne peut pas démarrer.
+note-load-too-large = Celui-ci seul demande { $this } W. { -generator(form: "The") } donne { $rated } W : cet appareil ne peut pas fonctionner.
+
+# The first line stands out.
+note-danger =
+    { $signal } : { $title }
+    Pourquoi : { $why }
+    À faire : { $fix }
+note-danger-also = { $signal }, comme déjà dit, maintenant ici : { $title }
+note-danger-gone = Ce danger est éliminé : { $title }
+
+picture-set = { $name }
+picture-place = - { $id } ({ $shape }) : { $amps }
+picture-refused = - { $id } ({ $shape }) : ne pas utiliser
+picture-load = * { $load }
+picture-unplaced = Pas de place jusqu’ici pour : { $ids }
+picture-loose = Non branché : { $ids }
+
+note-unknown = Noté comme inconnu.
+note-first-line = Seule la première ligne de cela a été prise.
+plain-list-long = { $count } choix. Tapez une partie d’un nom pour voir ceux qui correspondent.
+plain-list-found = Ceux-ci correspondent. Tapez un nombre ou une plus grande partie du nom.
+plain-keys = Tapez un nombre ou une partie d’un nom. ? : aide, < : retour
+plain-line-keys = ? : aide, < : retour
+plain-row = { $number }. { $text }
+plain-default = Entrée : { $text }
+
+reject-choice = Choisissez-en un dans la liste.
+reject-yes-no = Répondez oui ou non.
+reject-empty = Tapez un nombre avec son unité ({ $units }).
+reject-no-number = Commencez par un nombre, puis son unité ({ $units }).
+reject-no-unit = En quelle unité ? Ajoutez-en une : { $units }.
+reject-unknown-unit = « { $found } » ne va pas ici. Prenez une de celles-ci : { $units }.
+reject-out-of-range = Ce nombre ne peut pas être juste. Vérifiez-le.
+reject-zero = Il faut plus que zéro.
+reject-ratio = Un nombre entre 0,1 et 1, comme 0,8.
+reject-count = Un nombre entier de 1 à 99.
+# $decimals is the one reading, $thousands the other.
+reject-two-meanings = { $found } peut vouloir dire { $decimals } ou { $thousands }. Tapez l’un des deux.
+reject-ident = Lettres et chiffres, - et _, sans espaces, 40 au plus.
+reject-ident-taken = Une autre partie a ce nom. Choisissez-en un autre.
+reject-name-empty = Tapez un nom.
+reject-name-long = Au plus { $most } lettres, pour tenir sur une étiquette.
+reject-name-signs = Ce signe ne peut pas être dans un nom.
+reject-wire = Un calibre de fil, comme 12 AWG ou 2,5 mm².
+reject-jacket = Comme 12/3, SJTW 12/3, 14 AWG ou 3G1.5 ; ou inconnu.
+reject-face = « { $found } » n’est pas une forme connue. Comme 5-15R ou L5-30R.
+reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez.
+reject-faces = De une à douze formes, séparées par des virgules : 5-20R, 5-20R.
+reject-all-named = Elles sont déjà toutes nommées.
+reject-noise = Le niveau, puis la distance : 58 dBA à 23 ft. Ou inconnu.
+reject-runtime = Une part, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou inconnu.
+reject-span = De et à : 22:00-06:00, ou 10pm-6am.
+reject-draw = Watts, ampères ou chevaux : 1500 W, 12,5 A, 1/2 hp.
+reject-draw-code = La lettre de code est une lettre de A à V : 1/2 hp code G.
+reject-peak = La pointe n’est jamais sous la puissance nominale, { $rated }. Ou tapez inconnu.
+reject-trips = C’est au-dessus de son nombre, { $marked }. Trop tôt veut dire au-dessous.
+reject-no-unknown = Impossible de continuer sans cette réponse. Tapez ? pour savoir où la trouver.
+reject-no-skip = Il faut une réponse ici. Tapez ? pour de l’aide.
+reject-first = C’est la première question. Ctrl-C arrête et garde vos réponses.
+reject-full = Un plan ne peut pas en contenir plus.
+
+interview-no-terminal = il faut un terminal ou des réponses pour les questions, et il n’y a ni l’un ni l’autre
+interview-no-terminal-help = Vérifiez plutôt un fichier du plan : tallywatt check PLAN. Ou donnez les réponses, une par ligne : tallywatt --answers FICHIER.
+interview-too-large = { $path } a plus de parties que les questions ne peuvent en parcourir
+interview-too-large-help = Changez-le avec un éditeur de texte, puis : tallywatt check PLAN.
+interview-saved = Enregistré dans { $path }. Pour imprimer : tallywatt print PLAN --into DOSSIER.
+interview-goes-on = On reprend les changements de ce plan qui n’étaient pas encore enregistrés.
+interview-no-home = il n’y a pas d’endroit où garder vos réponses : donnez un dossier à TALLYWATT_DATA
+interview-kept = Vos réponses sont gardées, dans l’ébauche « { $draft } ».
+interview-stopped = arrêté ; rien n’a changé
+interview-resume = Lancez de nouveau tallywatt pour continuer à partir de là.
+interview-resume-question = Continuer un plan inachevé ?
+interview-resume-why = Chacun est gardé jusqu’à l’impression.
+# Under 37 columns, but for the name, which may be cut.
+interview-resume-row = { $draft }, { $age } : { $name }
+interview-resume-row-bare = { $draft }, { $age }
+interview-age-minutes = { $count ->
+        [0] à l’instant
+        [one] il y a 1 minute
+       *[other] il y a { $count } minutes
+    }
+interview-age-hours = { $count ->
+        [one] il y a 1 heure
+       *[other] il y a { $count } heures
+    }
+interview-age-days = { $count ->
+        [one] hier
+       *[other] il y a { $count } jours
+    }
+interview-resume-new = Commencer un nouveau plan
+
+interview-effect = Ce que votre changement a fait :
+interview-effect-gone = - éliminé : { $signal }, { $title }
+interview-effect-new = - nouveau : { $signal }, { $title }
+interview-effect-none = - les constats sont les mêmes qu’avant
+interview-file-changed = { $path } a été changé entre-temps par quelqu’un d’autre. Vos changements sont mis dans ce qu’il est maintenant. Vérifiez-le de nouveau.
+interview-after = Et maintenant ?
+    .why = Ci-dessus, ce que la vérification a trouvé, le pire d’abord.
+interview-after-save = Enregistrer le fichier du plan
+interview-after-print = Imprimer étiquettes, carte, précautions
+interview-after-change = Changer quelque chose
+interview-after-mend = Montrer le moindre effort contre les dangers
+interview-after-leave = Arrêter ici, garder mes réponses
+interview-folder = Dans quel dossier les mettre ?
+    .why = Il est créé s’il n’existe pas. Le plan y va aussi.
+    .help = Tapez un nom, comme : impressions. Entrée prend le nom montré. Un dossier qui contient un autre plan n’est pas accepté.
+interview-folder-taken = Il y a déjà un plan dans { $dir }. Donnez un autre dossier.

@@ -1,0 +1,186 @@
+# What can be wrong with a plan file, and with files as such. Each message is a title; `help`
+# says what to do about it, and `help-near` does when there is a good guess at what was meant.
+
+plan-problem = problème
+plan-help = pour corriger
+plan-first-here = donné ici d’abord
+plan-nothing-done = { $count ->
+    [one] Un problème dans { $path }. Rien n’a été vérifié ni imprimé.
+   *[other] { $count } problèmes dans { $path }. Rien n’a été vérifié ni imprimé.
+}
+plan-more = { $count ->
+    [one] Et un de plus, non montré.
+   *[other] Et { $count } de plus, non montrés.
+}
+list-or = { $first } ou { $last }
+
+# Kinds of value, as in "it should be ...".
+plan-type-text = du texte entre guillemets droits
+plan-type-quantity = un nombre avec son unité, entre guillemets droits
+plan-type-whole = un nombre entier
+plan-type-number = un nombre
+plan-type-yes-no = true (vrai) ou false (faux)
+plan-type-yes-no-unknown = true (vrai), false (faux) ou "unknown" (inconnu)
+plan-type-date = une date ou une heure sans guillemets
+plan-type-list = une liste entre crochets
+plan-type-table = une table
+plan-type-tables = une liste de tables, chacune sous son propre titre
+
+# The TOML itself.
+plan-duplicate-key = Ceci est dit deux fois
+    .help = Chaque clé ne peut figurer qu’une fois sous un titre. Gardez l’une des deux. Une deuxième rallonge ou prise, un deuxième coffret ou appareil commence par son propre titre, comme [[cord]].
+plan-unquoted = Ce texte n’a pas de guillemets
+    .help = Mettez-le entre guillemets droits doubles. Seuls les nombres entiers, true et false s’écrivent sans.
+plan-bad-string = Les guillemets ou le texte entre eux sont illisibles
+    .help = Commencez et finissez sur la même ligne par un guillemet droit double. Écrivez un guillemet à l’intérieur \" et une barre oblique inverse \\.
+plan-bad-number = Ce nombre est illisible
+    .help = Un nombre avec une unité, une forme ou une heure va entre guillemets droits doubles, comme "2800 W", "5-20R" ou "07:00-07:20". Un nombre sans guillemets est comme 2 ou 0.8.
+plan-no-equals = Il n’y a pas de signe égal ici
+    .help = Écrivez une clé, un signe égal et une valeur, comme : coiled = false
+plan-no-value = Il n’y a rien après le signe égal
+    .help = Écrivez la valeur après lui, "unknown" (inconnu) si vous ne la savez pas, ou retirez la ligne.
+plan-bad-list = Cette liste est illisible
+    .help = Écrivez-la entre crochets avec des virgules, comme : ends = ["5-15R", "5-15R"]
+plan-bad-inline = La partie entre accolades est illisible
+    .help = Écrivez-la entre accolades avec des virgules, comme : motor = {"{"} hp = "1/2", code = "G" {"}"}
+plan-bad-heading = Ce titre est illisible
+    .help = Un crochet de chaque côté pour [site] et [generator], deux pour tout ce qu’il peut y avoir en plusieurs exemplaires, comme [[cord]].
+plan-bad-key = Cette clé est illisible
+    .help = Une clé n’a que des lettres, des chiffres et des traits de soulignement, et se place devant un signe égal.
+plan-extra = Il reste quelque chose sur cette ligne
+    .help = Une clé et une valeur par ligne. Un nombre avec son unité va entre guillemets droits doubles, comme "2800 W". Une remarque commence par #.
+plan-too-deep = Il y a trop de crochets dans des crochets
+    .help = Aucun plan n’en demande plus de deux. Cherchez-en un qui n’a pas été fermé.
+plan-bad-character = Il y a ici un caractère qu’aucun plan ne peut avoir
+    .help = Effacez-le et tapez la ligne de nouveau.
+plan-syntax = Cette ligne est illisible
+    .help = Écrivez une clé, un signe égal et une valeur, comme : rated = "2800 W"
+
+# The file as a whole.
+plan-empty = Il n’y a rien dans ce fichier
+    .help = Lancez tallywatt sans rien après : il vous demande ce qu’il doit savoir et écrit le plan.
+plan-no-format = Le fichier ne dit pas quel format il a
+    .help = Mettez ceci au début du fichier : format = 1
+plan-newer-format = Ce plan a été écrit par un tallywatt plus récent : format { $found }, et celui-ci lit le format { $ours }
+    .help = Procurez-vous le tallywatt plus récent. Changer le nombre n’aiderait pas : le reste pourrait être mal lu, et un faux nombre ici peut blesser quelqu’un.
+plan-no-such-format = Il n’y a pas de format { $found }
+    .help = Écrivez : format = { $ours }
+plan-too-many = Il y a { $found } { $what }, et un plan peut en avoir { $most }
+    .help = Faites un plan pour chaque { -generator }, ou laissez de côté ce qui ne sert jamais.
+    .parts = parties
+    .loads = appareils à alimenter
+plan-missing-table = Le plan ne dit rien de : { $table }
+    .help = Ajoutez une partie qui commence par [{ $table }].
+
+# Keys and values.
+plan-missing-key = { $key } manque ici
+    .help = Ajoutez une ligne comme : { $example }
+plan-unknown-key = "{ $found } = " ne veut rien dire ici
+    .help = Ce qui peut figurer ici : { $allowed }.
+    .help-near = Vouliez-vous dire { $nearest } ? Ce qui peut figurer ici : { $allowed }.
+plan-unknown-heading = [{ $found }] ne veut rien dire ici
+    .help = Ce qui peut figurer ici : { $allowed }.
+    .help-near = Vouliez-vous dire { $nearest } ? Ce qui peut figurer ici : { $allowed }.
+plan-wrong-type = { $key } est { $found } ici
+    .help = Ce devrait être { $wanted }.
+    .help-near = Ce devrait être { $wanted }, comme : { $example }
+plan-unknown-not-allowed = { $key } ne peut pas être inconnu
+    .help = Rien ne peut être calculé sans cela. Regardez l’étiquette de l’appareil lui-même, ou demandez à son propriétaire.
+    .help-near = Retirez plutôt la ligne.
+plan-empty-text = { $key } est vide
+    .help = Écrivez quelque chose entre les guillemets, ou retirez la ligne.
+plan-bad-text = { $key } est trop long à imprimer, ou a des caractères qui ne s’impriment pas
+    .help = Prenez une seule ligne de { $most } caractères au plus.
+plan-no-unit = { $key } n’a pas d’unité : { $found } quoi ?
+    .help = Écrivez-le entre guillemets droits avec son unité, comme "{ $example }". Unités : { $allowed }.
+plan-unknown-unit = { $key } ne se mesure pas en { $found }
+    .help = Unités : { $allowed }.
+plan-volt-amperes = { $key } est donné en { $found }, et les voltampères ne sont pas des watts
+    .help = Cherchez les watts sur l’étiquette de l’appareil. Pour un appareil, vous pouvez donner les ampères à la place, par current = "12.5 A".
+plan-no-number = { $key } n’a pas de nombre : { $found }
+    .help = Écrivez un nombre et une unité, comme "{ $example }".
+plan-no-plain-number = { $key } n’a pas de nombre lisible : { $found }
+    .help = Écrivez un nombre simple, comme "{ $example }".
+plan-out-of-range = { $key } ne peut pas être { $found }
+    .help = De { $least } à { $most } est accepté. Cherchez un chiffre de trop ou une mauvaise unité.
+plan-wire-size = Aucun fil n’a le calibre { $found }
+    .help = Les calibres vont de 0 à 30 AWG, en nombres entiers. Les tailles en mm² vont de 0,1 à 400. La taille est imprimée sur la gaine de la rallonge.
+plan-not-a-choice = { $key } ne peut pas être { $found }
+    .help = Écrivez l’un de ceux-ci : { $allowed }.
+    .help-near = Vouliez-vous dire { $nearest } ? Écrivez l’un de ceux-ci : { $allowed }.
+plan-not-a-language = { $found } n’est pas le code d’une langue
+    .help = Écrivez un code comme "en", "es", "fr-CA" ou "de", ou retirez la ligne.
+plan-unknown-shape = { $found } n’est pas une forme connue ici
+    .help = Formes pour { $key } : { $allowed }.
+    .help-near = Vouliez-vous dire { $nearest } ? Formes pour { $key } : { $allowed }.
+plan-wrong-half = { $found } est une prise, et il faut une fiche ici
+    .help = Un nom qui finit par P est une fiche, avec des lames ; un nom qui finit par R est une prise, avec des fentes. Ici, ce serait { $meant }.
+plan-wrong-half-receptacle = { $found } est une fiche, et il faut une prise ici
+    .help = Un nom qui finit par P est une fiche, avec des lames ; un nom qui finit par R est une prise, avec des fentes. Ici, ce serait { $meant }.
+plan-two-plugs = { $found } est une fiche, et le bout d’une rallonge est une prise
+    .help = Si vous vouliez dire la prise, écrivez { $meant }. Un cordon avec une fiche à chaque bout a des lames nues sous tension et peut tuer : ne l’utilisez pas, et n’en faites pas.
+plan-bad-hours = { $key } ne peut pas être { $found }
+    .help = Écrivez deux heures de la journée sur 24 heures avec un trait d’union, comme "18:00-22:00". Elles peuvent passer minuit, comme "22:00-06:00".
+plan-motor-code = Aucun moteur n’a la lettre de code { $found }
+    .help = C’est une lettre de A à V, sans I, O ni Q, après le mot « code » sur l’étiquette du moteur. Laissez-la de côté s’il n’y en a pas.
+plan-two-draws = { $second } redit ce que dit { $first }
+    .help = Gardez celui qui est sur l’étiquette, et retirez l’autre.
+plan-less-than = { $key } est moins que { $other } : { $found } et { $least }
+    .help = { $key } ne peut pas être le plus petit des deux. Cherchez un chiffre de trop ou de moins, ou deux valeurs qui ont échangé leurs places.
+
+# Names.
+plan-bad-id = { $found } ne peut pas être un id
+    .help = Un id a jusqu’à 40 lettres, chiffres, traits d’union et traits de soulignement, et commence par une lettre ou un chiffre.
+    .help-near = Un id a jusqu’à 40 lettres, chiffres, traits d’union et traits de soulignement, et commence par une lettre ou un chiffre. "{ $nearest }" irait.
+plan-duplicate-id = L’id { $id } est pris : la ligne { $line } l’a déjà
+    .help = Chaque prise, rallonge, coffret et appareil a besoin de son propre id, parce qu’il est imprimé sur son étiquette.
+plan-unknown-reference = { $key } nomme { $found }, et il n’y a pas de telle prise dans le plan
+    .help = Écrivez l’id d’une prise ou d’une rallonge qui est dans le plan, ou retirez la ligne si ce n’est pas encore branché.
+    .help-near = Vouliez-vous dire { $nearest } ? Si ce n’est pas encore branché, retirez la ligne.
+plan-unknown-share = { $key } nomme { $found }, et il n’y a pas de telle prise ici
+    .help = Écrivez l’id de la prise dont elle partage le disjoncteur, ou retirez la ligne si elle a le sien.
+    .help-near = Vouliez-vous dire { $nearest } ? Si elle a son propre disjoncteur, retirez la ligne.
+plan-not-a-receptacle = { $key } nomme { $found }, et rien ne peut s’y brancher
+    .help = Écrivez l’id d’une prise ou d’une rallonge.
+    .help-near = Ses prises sont { $allowed }.
+plan-loop = { $through } sont branchés l’un à l’autre en rond
+    .help = L’un d’eux doit être branché à une prise { -generator(form: "of") }, directement ou par d’autres.
+plan-loop-self = { $through } est branché à lui-même
+    .help = Il doit être branché à une prise { -generator(form: "of") }, directement ou par d’autres.
+plan-bad-share = Elle ne peut pas partager le disjoncteur de { $found }
+    .help = Une prise partage avec une autre { -generator(form: "of") } ou du même coffret, qui elle-même ne partage pas. Il n’y en a pas ici, donc retirez la ligne.
+    .help-near = Une prise partage avec une autre { -generator(form: "of") } ou du même coffret, qui elle-même ne partage pas : { $allowed }.
+plan-share-differs = Elle partage le disjoncteur de { $with }, et dit autre chose de ce disjoncteur
+    .help = Donnez la taille du disjoncteur à { $with }, et retirez-la ici.
+plan-no-outlets-generator = { -generator(form: "The") } n’a pas de prise
+    .help = Ajoutez chacune de ses prises par une partie qui commence par [[generator.outlet]].
+plan-no-outlets-box = Ce coffret n’a pas de prise
+    .help = Ajoutez chacune de ses prises au-dessous, par une partie qui commence par [[box.outlet]].
+plan-no-outlets-cord = Cette rallonge n’a pas de prise au bout
+    .help = Nommez la forme de chacune, comme : ends = ["5-15R"]
+
+# Files.
+store-not-found = Il n’y a pas de fichier { $path }
+    .help = Voyez comment le nom s’écrit, et dans quel dossier vous êtes.
+store-no-folder = Il n’y a pas de dossier où mettre { $path }
+    .help = Créez d’abord le dossier, ou donnez-en un autre.
+store-not-allowed = Vous n’avez pas le droit de changer ou de lire { $path }
+    .help = Voyez ses permissions, ou donnez un autre fichier.
+store-full = Il n’y a plus de place sur le disque pour { $path }
+    .help = Faites de la place et réessayez. Ce qui était là avant est intact.
+store-is-a-folder = { $path } est un dossier, pas un fichier
+    .help = Donnez un fichier.
+store-not-a-folder = Une partie de { $path } est un fichier, pas un dossier
+    .help = Donnez un autre dossier.
+store-bad-name = { $path } ne peut pas être le nom d’un fichier
+    .help = Donnez un fichier dans un dossier.
+store-too-large = { $path } est beaucoup trop gros pour un plan
+    .help = Un plan est un texte court. Est-ce le bon fichier ?
+store-not-text = { $path } n’est pas du texte simple : la ligne { $line } a des octets qui ne sont pas de l’UTF-8
+    .help = Enregistrez-le depuis votre éditeur en texte simple, en UTF-8. Est-ce le bon fichier ?
+store-in-use = Un autre tallywatt a ouvert { $path }
+    .help = Terminez ou fermez d’abord l’autre.
+store-cannot-read = Impossible de lire { $path } : { $reason }
+    .help = Réessayez, ou donnez un autre fichier.
+store-cannot-write = Impossible d’écrire { $path } : { $reason }
+    .help = Réessayez, ou donnez un autre endroit. Ce qui était là avant est intact.

@@ -1,0 +1,353 @@
+# Everything on paper: labels, card, cautions and worksheet.
+
+## Errors of printing
+
+print-error-words-incomplete = Il manque des textes, donc rien n’a été imprimé : { $faults }
+print-error-no-glyph = « { $text } » ne peut pas être imprimé : il n’y a pas de lettre pour { $characters }. Écrivez-le avec d’autres lettres.
+print-error-too-long = { $document } : « { $text } » est trop long pour être imprimé assez gros. Raccourcissez-le à environ { $percent } % de sa longueur.
+print-error-off-page = { $document }, page { $page } : « { $text } » déborderait du papier. Rien n’a été imprimé.
+print-error-unknown-stock = Il n’y a pas de planche d’étiquettes nommée « { $name } ». Il y a { $known }.
+print-error-bad-stock = La planche d’étiquettes « { $name } » est inutilisable : { $message }
+print-error-bad-start = La planche a { $count } étiquettes, donc l’impression ne peut pas commencer à { $start }.
+print-error-template = Le modèle { $file } a échoué à la ligne { $line }, colonne { $column } : { $message }
+
+## Shared
+
+print-several = { $name } × { $count }
+print-generator = { -generator(form: "One") }
+print-cord = Rallonge
+print-box = Coffret
+print-for-hours = en continu
+print-for-short = un court moment
+print-for-seconds = au démarrage
+print-all-for-hours = en tout, en continu
+print-outlet-limit = { $amps } en continu
+print-up-to = Jusqu’à
+print-limit = Limite
+
+## What sets a limit. $id is the part.
+
+print-set-by-rated-power = Limite { -generator(form: "of") }. Au-delà : coupure ou calage.
+print-set-by-rated-power-unguarded = Limite { -generator(form: "of") }. Au-delà : surchauffe possible, sans coupure.
+print-set-by-one-leg = Ceci n’atteint qu’une moitié { -generator(form: "of") }. Au-delà : coupure ou calage.
+print-set-by-one-leg-unguarded = Ceci n’atteint qu’une moitié { -generator(form: "of") }. Au-delà : surchauffe possible, sans coupure.
+print-set-by-breaker = Limite du disjoncteur « { $id } », qui se déclenche au-delà.
+print-set-by-trips-early = Le disjoncteur « { $id } » se déclenche trop tôt. C’est là qu’on l’a vu se déclencher.
+print-set-by-receptacle = La prise « { $id } » fixe cette limite.
+print-set-by-plug = Sa fiche fixe cette limite : { $id }.
+print-set-by-cord-ampacity = Le fil de la rallonge « { $id } » fixe cette limite.
+print-set-by-coiled-cord = Rallonge « { $id } » enroulée : elle supporte moins. Déroulez-la toute.
+print-set-by-hot-cord = Rallonge « { $id } » : l’air si chaud réduit sa limite. Posez-la à l’ombre.
+print-set-by-wiring = Son câblage fixe cette limite : { $id }.
+print-set-by-not-fed = Rien ne l’alimente.
+print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas se déclencher au-delà.
+
+## Labels
+
+print-labels-title = Étiquettes : { $site }
+print-face-alt = Face d’une prise { $shape }
+print-trips = Il se déclenche.
+print-nothing-trips = RIEN NE COUPE POUR VOUS. Additionnez les ampères vous-même.
+print-shock = Protection contre les chocs
+print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST avant l’usage.
+print-shock-no = Protection contre les chocs (GFCI) : NON.
+print-short-trips = Au-delà, le courant se coupe.
+print-short-gfci = GFCI : TEST d’abord.
+print-short-no-gfci = Chocs : aucune protection
+print-plug-in = À brancher ici
+print-plug-in-nothing = rien de prévu
+print-comes-from = Vient de
+print-do-not-use = NE PAS UTILISER
+print-behind = { $id } : NE PAS UTILISER
+print-refused-alt = { $id } barré : ne pas utiliser
+print-not-here = Pas ici :
+print-why = Pourquoi
+print-do = À faire
+print-fold = Pliez ici autour de la rallonge
+print-flag-alt = La même chose, pour l’autre côté de la rallonge
+print-scale-bar = Cette barre doit mesurer 50 mm (1,97 pouce). Sinon, réimprimez à 100 %.
+print-shared-sockets = { $count ->
+    [2] Les deux prises se partagent cette limite.
+   *[other] Les { $count } prises se partagent cette limite.
+  }
+print-shared-outlets = Limite partagée avec { $others }.
+print-plug-into = Branchez à
+print-feeds = Alimente
+print-cord-facts = { $wire } · { $length }
+print-wire-unknown = calibre inconnu
+print-length-unknown = longueur inconnue
+print-box-headline = Entrée { $inlet }
+print-generator-headline = { $rated } en continu · { $peak } au démarrage
+print-neutral = Neutre
+print-neutral-bonded = Relié au châssis (bonded).
+print-neutral-floating = Flottant. Un testeur de prise montre OPEN GROUND.
+print-neutral-plug = Flottant, relié à la terre par une fiche de liaison.
+print-neutral-unknown = Inconnu. Demandez à un { -electrician }.
+print-reachable = Par les prises utilisées
+print-reachable-value = { $reachable } sur { $rated } à votre portée
+print-tank = Un plein dure
+print-tank-value = environ { $hours }
+print-refuel = Plein
+print-refuel-value = Moteur arrêté et refroidi 20 minutes. Jamais en marche.
+print-air = Échappement
+print-air-value = Tue sans odeur. Dirigez-le à l’opposé des gens, à { $ample } ou plus, jamais à moins de { $least }. Jamais à l’intérieur.
+
+print-air-brief = Gaz mortels : restez à { $ample } ou plus.
+print-symbol-general = Signe d’avertissement
+print-symbol-electric = Signe d’avertissement : électricité
+print-symbol-hot = Signe d’avertissement : chaleur
+print-symbol-toxic = Signe d’avertissement : poison
+print-symbol-fire = Signe d’avertissement : feu
+
+## Alignment page
+
+print-alignment-title = Où tombent les étiquettes
+print-alignment-head = Où tombent les étiquettes
+print-alignment-1 = Imprimez ceci à 100 % sur du papier ordinaire. Tenez la feuille à contre-jour avec une planche d’étiquettes.
+print-alignment-2 = Si les cadres sont trop à gauche ou trop haut, lisez de combien sur les règles, et réimprimez avec --offset "1 mm, 0.5 mm" : d’abord vers la droite, puis vers le bas.
+print-alignment-3 = S’ils sont trop à droite ou trop bas, écrivez un signe moins devant ce nombre.
+print-alignment-bar = Cette barre doit mesurer 100 mm (3,94 pouces).
+
+## Card
+
+print-card-title = Carte : { $site }
+print-card-one = Face 1. Ce qui alimente quoi, et ce qui peut fonctionner ensemble
+print-card-two = Face 2. Mise en place, essais, et que faire en cas d’ennui
+print-card-fold = Pliez ici, impression dehors
+print-card-trim = Coupez le long des coins. La pochette colle sur 3 mm tout autour.
+print-card-danger = { $count ->
+    [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
+   *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
+  }
+print-weakest = MAILLON FAIBLE
+print-no-breaker = rien ne coupe
+print-outlet-facts = { $shape } · disjoncteur { $breaker }
+print-tree-alt = Ce qui alimente quoi, à partir { -generator(form: "of") } : { $parts }
+print-tree-alt-part = { $id } jusqu’à { $amps } en continu
+print-loose = Non branché :
+print-unplaced = Pas de place ici pour :
+print-together-title = Ensemble
+print-together-how = Choisissez une colonne. Ce qui y a un point peut fonctionner en même temps ; un nombre veut dire autant de ceux-là, n’importe lesquels. Rien d’autre.
+print-more = … et { $count } de plus, sur la feuille de calcul.
+print-never-title = Jamais ensemble
+print-start-title = Ordre de mise en marche
+print-start-peak = jusqu’à
+# What a meter reads at a box or receptacle, at least.
+print-start-meter = appareil de mesure enfiché à { $at } : { $volts } ou plus
+print-setup-title = Mise en place
+print-setup-alarm = Un { -alarm } de monoxyde de carbone qui marche là où l’on dort.
+print-setup-place = { -generator(form: "The") } dehors, à { $ample } ou plus de toute tente, tout véhicule, toute porte. Jamais à moins de { $least }. Échappement à l’opposé des gens.
+print-setup-clear = { $clear } libres tout autour. Sol sec et plat, rien au-dessus.
+print-setup-look = Regardez chaque rallonge et fiche. Coupée, roussie, lâche ou sans broche de terre : ne l’utilisez pas.
+print-setup-uncoil = Toutes les rallonges déroulées. Pas de fiche dans l’herbe mouillée.
+print-setup-start = Tout arrêté. Démarrez le moteur. Laissez tourner deux minutes.
+print-setup-plug = Branchez à partir { -generator(form: "of") }, comme sur la face 1.
+print-setup-test = Faites tout ce que dit « Essai », chaque fois.
+print-setup-load = Mettez en marche un à un, dans l’ordre de la face 1.
+print-test-title = Essai
+print-test-button = Appuyez sur TEST de chaque GFCI : déclic, et le courant se coupe. Sinon, ne l’utilisez pas.
+print-test-reset = Appuyez sur RESET. Le courant revient.
+print-test-none = Aucune prise n’est protégée contre les chocs (GFCI). Sol mouillé : seulement par une rallonge GFCI certifiée par un laboratoire.
+print-stop-title = Arrêt et plein
+print-stop-1 = Arrêtez les appareils, le plus gros d’abord. Puis le moteur.
+print-stop-2 = Attendez 20 minutes qu’il refroidisse. Plein loin des flammes et des gens.
+print-stop-3 = Essuyez les dégâts. Carburant dehors, loin des tentes.
+print-distance-title = Distances
+print-distance-people = De l’échappement aux gens
+print-distance-people-value = { $ample }, jamais moins de { $least }
+print-distance-clear = Libre tout autour
+print-distance-quiet = Sous 60 dB(A) à partir de
+print-plot-title = Plus loin
+print-plot-how = Si la rallonge « { $cord } » était plus longue que { $length }, et { -generator(form: "the") } plus loin d’autant. Le point, c’est ce plan.
+print-plot-how-volts = Si la rallonge « { $cord } » était plus longue que { $length }. Le point, c’est ce plan.
+print-plot-volts = Volts restants : { $load }
+print-plot-noise = Bruit là où l’on dort
+print-plot-lost = { $volts } : { $percent } perdus
+print-plot-alt = Courbes. Le point, c’est ce plan : avec la rallonge « { $cord } » de { $length }, il reste { $volts } pour { $load }.
+print-plot-alt-noise = Là où l’on dort, le bruit est de { $noise }.
+print-trouble-breaker = Disjoncteur déclenché
+print-trouble-breaker-1 = Arrêtez tout ce qu’il alimente.
+print-trouble-breaker-2 = Tâtez rallonge et fiches. Chaud, mou ou odeur : ne vous en servez plus.
+print-trouble-breaker-3 = Réenclenchez une seule fois. Moins d’appareils.
+print-trouble-breaker-4 = S’il se redéclenche à vide, laissez-le déclenché.
+print-trouble-tester = Erreur au testeur
+print-trouble-tester-1 = Comparez avec « Essai » ci-dessus. Certaines lectures sont normales ici.
+print-trouble-tester-2 = Toute autre lecture : débranchez cette partie, testez celle d’avant.
+print-trouble-tester-3 = La première partie qui montre une erreur reste hors d’usage.
+print-trouble-tester-4 = N’ouvrez et ne recâblez rien. Un { -electrician } le fait.
+print-trouble-alarm = Un { -alarm } sonne, ou maux de tête
+print-trouble-alarm-1 = Tous à l’air libre, tout de suite. Réveillez les dormeurs. Comptez tout le monde.
+print-trouble-alarm-2 = Appelez les secours. Dites : monoxyde de carbone.
+print-trouble-alarm-3 = Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
+print-trouble-alarm-4 = Personne ne rentre, même si chacun se sent mieux.
+print-trouble-shocked = Quelqu’un reçoit un choc
+print-trouble-shocked-1 = Ne touchez pas la personne tant qu’elle touche le courant.
+print-trouble-shocked-2 = Arrêtez le moteur, ou tirez la fiche { -generator(form: "of") }.
+print-trouble-shocked-3 = Appelez les secours. Ne respire pas : commencez le massage cardiaque.
+print-trouble-shocked-4 = Après tout choc, même petit, il faut voir un médecin.
+print-defer = { -local-codes(form: "One") } et un { -electrician } décident. N’ouvrez et ne recâblez rien, ne reliez pas neutre et terre.
+
+## Cautions
+
+print-cautions-title = Précautions : { $site }
+print-cautions-head = Précautions
+print-cautions-summary = { $danger ->
+    [0] Aucun danger trouvé
+    [one] 1 danger
+   *[other] { $danger } dangers
+  }, { $warning ->
+    [0] aucun avertissement
+    [one] 1 avertissement
+   *[other] { $warning } avertissements
+  }, { $rest ->
+    [0] rien de plus
+    [one] { $rest } autre point
+   *[other] { $rest } autres points
+  }.
+print-cautions-tick = Le pire d’abord. Cochez chaque point à chaque mise en place. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
+print-authority = Source
+print-always-title = À chaque mise en place, quoi que dise le plan
+print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessous valent quand même.
+print-always-1 = L’échappement tue sans odeur. Dehors seulement, loin des gens et dirigé à l’opposé. { -alarm(form: "One") } là où l’on dort.
+print-always-2 = Chaque rallonge déroulée, intacte, avec sa broche de terre, hors du sol mouillé.
+print-always-3 = Bouton TEST pressé sur chaque GFCI.
+print-always-4 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
+print-always-5 = Moteur arrêté et refroidi 20 minutes avant le plein. Pas de flammes.
+print-always-6 = Rien d’ouvert, de recâblé ou de relié, sauf par un { -electrician }.
+
+## Worksheet
+
+print-ws-title = Feuille de calcul : { $site }
+print-ws-intro = Tous les nombres des étiquettes et de la carte, et comment les recalculer à la main. Les limites sont arrondies vers le bas, les consommations vers le haut. Rien ici n’a été mesuré.
+print-ws-how = Calc
+print-ws-source = Réf.
+print-ws-checked = Vérifié par :
+print-ws-not-known = inconnu
+print-ws-both-units = { $own } = { $published }
+print-ws-power = Puissance { -generator(form: "of") }
+print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m. Chaleur : { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
+print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m, et { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
+print-ws-power-less = On prend la plus petite des deux. Au propane, d’abord un dixième de moins, sauf si la plaque est pour le propane. En parallèle, le total est ce que laisse passer le kit.
+print-ws-symbols-power = P₀ puissance indiquée, P₀′ puissance ici ; h altitude, t température de l’air ; k perte par pas Δ au-dessus de h₀ ou t₀
+print-ws-power-marked = Puissance nominale indiquée
+print-ws-power-peak-marked = Puissance de pointe indiquée
+print-ws-power-altitude = Altitude
+print-ws-power-air = Air
+print-ws-power-rated = Puissance nominale ici
+print-ws-power-peak = Puissance de pointe ici
+print-ws-power-reachable = À votre portée par les prises utilisées
+print-ws-power-stranded = Hors de portée
+print-ws-limits = Limite de chaque prise
+print-ws-limits-long = En continu = la plus petite de : supporte × part, et la limite continue de ce qui l’alimente.
+print-ws-limits-short = Bref = la plus petite de : supporte, et la limite brève de ce qui l’alimente.
+print-ws-limits-watts = Watts = ampères × volts.
+print-ws-limits-80 = Le code (210.21(B)(2)) limite un appareil branché à 12, 16 ou 24 A sur des circuits de 15, 20 ou 30 A à plusieurs prises. Ici, c’est la limite en continu. Un court moment, tout le nombre marqué compte.
+print-ws-symbols-limits = I ampères : h en continu, s un court moment, c ce que la partie supporte ; s part en continu ; ′ de ce qui l’alimente ; P watts, U volts
+print-ws-reason-rated-power = puissance nominale
+print-ws-reason-rated-power-unguarded = puissance nominale
+print-ws-reason-one-leg = une moitié
+print-ws-reason-one-leg-unguarded = une moitié
+print-ws-reason-breaker = disjoncteur
+print-ws-reason-trips-early = disjoncteur, là où il s’est déclenché
+print-ws-reason-receptacle = prise
+print-ws-reason-plug = fiche
+print-ws-reason-cord-ampacity = fil
+print-ws-reason-coiled-cord = fil, enroulé
+print-ws-reason-hot-cord = fil, air chaud
+print-ws-reason-wiring = câblage
+print-ws-reason-not-fed = non alimenté
+print-ws-reason-parallel-kit = kit de parallèle
+print-ws-protection = Ce qui protège chaque partie
+print-ws-protection-how = Chaque partie doit être derrière un disjoncteur qui ne dépasse pas sa capacité. Si le disjoncteur est plus gros, la règle qui le permet est nommée.
+print-ws-part-receptacle = prise
+print-ws-part-cord = rallonge
+print-ws-part-inlet = entrée
+print-ws-part-wiring = câblage
+print-ws-part-appliance-cord = son propre cordon
+print-ws-by-breaker = le disjoncteur
+print-ws-by-cord-set = NEC 240.5(B)(4) : rallonge de 16 AWG ou plus grosse, jusqu’à 20 A
+print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
+print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
+print-ws-by-listing = la certification du coffret
+print-ws-by-nothing = RIEN : ne pas utiliser
+print-ws-column-breaker = Disj.
+print-ws-column-breaker-at = Disjoncteur de
+print-ws-column-protected-by = Suffit grâce à
+print-ws-cords = Rallonges
+print-ws-cords-ohms = Ohms = ohms par pied × longueur × 2, aller et retour, à 75 °C.
+print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche et du courant admissible du fil, moins dans un air de plus de 30 °C, et le tiers si elle est enroulée.
+print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur
+print-ws-loads = Appareils
+print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut.
+print-ws-loads-start = Démarrage : tel que donné, ou marche × le facteur de son genre, et c’est alors une hypothèse.
+print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance
+print-ws-drops = Chute de tension
+print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins ; tout le reste prend plus.
+print-ws-drops-with = Chacune est calculée avec les appareils qui peuvent fonctionner à côté et lui coûtent le plus.
+print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
+print-ws-sharing = Ce qui fonctionne ensemble
+print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
+print-ws-sharing-peak = Pointes à la mise en marche : ampères de démarrage × volts. Les voltampères y comptent pour des watts, donc les vrais watts ne sont pas plus.
+print-ws-sharing-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
+print-ws-symbols-sharing = I ampères de chaque appareil, P watts de chacun ; max la limite de la partie et { -generator(form: "of") }
+print-ws-together-row = Ensemble, choix { $number }
+print-ws-never-row = Jamais ensemble
+print-ws-start-row = Mettre en marche { $load }
+print-ws-start-peak = au plus { $peak } à ce moment
+print-ws-turn-row = Tour { $number }
+print-ws-unplaced-row = Pas de place pour { $load }
+print-ws-no-receptacle-fits = aucune prise libre n’accepte sa fiche
+print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines
+print-ws-too-large = demande plus qu’aucune prise ne peut donner
+print-ws-energy = Énergie et carburant
+print-ws-energy-formula = Wattheures = watts × heures, additionnés sur la journée. Carburant = heures de marche ÷ heures d’un réservoir × réservoir.
+print-ws-energy-between = Entre deux durées publiées, le carburant brûlé en une heure est pris sur une droite.
+print-ws-symbols-energy = E wattheures, P watts, t heures de marche ; V carburant ; V₀ et t₀ un réservoir et sa durée
+print-ws-energy-published = Durée publiée d’un réservoir à { $load } de charge
+print-ws-energy-day = Énergie par jour
+print-ws-energy-tank = Un réservoir dure
+print-ws-energy-fuel = Carburant par jour
+print-ws-energy-peak = Pointe de consommation, dès { $hour }
+print-ws-noise = Bruit
+print-ws-noise-formula = Niveau = niveau publié − 20 × log₁₀(distance ÷ distance publiée). Arbres, pentes et murs le changent.
+print-ws-noise-free-field = En terrain découvert, depuis une petite source : 6 dB de moins chaque fois que la distance double.
+print-ws-symbols-noise = L niveau à la distance d, L₀ niveau publié à la distance d₀
+print-ws-noise-published = Niveau publié à { $distance }
+print-ws-noise-sleepers = Là où l’on dort
+print-ws-noise-50ft = À 50 ft
+print-ws-noise-quiet = Sous 60 dB(A) à partir de
+print-ws-findings = Ce qui a été trouvé
+print-ws-assumed = Hypothèses
+print-ws-assumed-how = Pour ce que personne ne savait, on a retenu le cas dangereux.
+print-ws-column-what = Quoi
+print-ws-column-figure = Valeur
+print-ws-column-part = Partie
+print-ws-column-fed-by = Vient de
+print-ws-column-share = Part
+print-ws-column-hours = Continu, A
+print-ws-column-short = Bref, A
+print-ws-column-hours-watts = Continu, W
+print-ws-column-short-watts = Bref, W
+print-ws-column-cord = Rallonge
+print-ws-column-wire = Fil
+print-ws-column-length = Longueur
+print-ws-column-ohms = Ohms
+print-ws-column-rating = Supporte
+print-ws-column-load = Appareil
+print-ws-column-at = À
+print-ws-column-watts = Watts
+print-ws-column-volts = Volts
+print-ws-column-amps = Ampères
+print-ws-column-start-watts = Démarr.
+print-ws-column-start-amps = Démarr.
+print-ws-column-lost = Perdus
+print-ws-column-lost-percent = Part
+print-ws-column-left = Reste
+print-ws-column-lost-starting = Au dém.
+print-ws-column-which = Lequel
+print-ws-column-code = Règle
+print-ws-column-signal = Niveau
+print-ws-column-why = Pourquoi
+print-ws-column-sources = Sources
+print-ws-column-value = Valeur
+print-ws-column-assumption = Hypothèse

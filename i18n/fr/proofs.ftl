@@ -1,0 +1,79 @@
+# Tests of a receptacle, and volts: what they show, and what that proves.
+
+## The card's test steps. $at lists receptacles, or says that it holds for all.
+
+print-test-everywhere = Partout
+print-test-find-out = On ignore si le neutre { -generator(form: "of") } est flottant ou relié à la terre. Lisez son manuel, ou demandez à un { -electrician }.
+print-test-reads-correct = { $at } : un testeur de prise doit montrer CORRECT. Sinon, ne l’utilisez pas.
+print-test-reads-floating = { $at } : un testeur de prise montre OPEN GROUND. C’est voulu : le neutre { -generator(form: "of") } est flottant. Cela ne prouve rien. N’essayez pas de corriger cela.
+print-test-reads-broken = { $at } : un testeur de prise montre OPEN GROUND. Il manque un { -ground-wire } en chemin. Ne l’utilisez pas.
+print-test-reads-either = { $at } : un testeur de prise montre CORRECT si le neutre est relié et le { -ground-wire } intact. OPEN GROUND : neutre flottant, ou { -ground-wire } coupé.
+print-test-tester-trips = { $at } : le bouton du testeur doit aussi couper le courant.
+print-test-tester-no-way-back = { $at } : le bouton du testeur ne fait rien. Seul compte le bouton TEST du GFCI lui-même.
+print-test-tester-blind = { $at } : le bouton du testeur ne fait rien. Le GFCI ne peut pas voir ce défaut. Ne l’utilisez pas.
+print-test-tester-either = { $at } : nul ne peut dire ce que fait le bouton du testeur. Seul compte le bouton TEST du GFCI lui-même.
+print-test-meter = Seul un appareil de mesure montre que le { -ground-wire } est intact : moteur arrêté, tout débranché, du trou de terre au châssis nu, près de 0 Ω. C’est à un { -electrician } de le faire. N’ouvrez jamais rien.
+
+## The worksheet: tests
+
+print-ws-tests = Ce que chaque essai montre ici, et ce qu’il prouve
+print-ws-tests-lamps = Lampes d’un testeur : phase-neutre, phase-terre, neutre-terre. Une lampe éteinte peut luire faiblement.
+print-ws-tests-own = Le bouton TEST du GFCI lui-même prouve que le GFCI coupe le courant. Il n’a pas besoin de terre, et ne dit rien d’elle.
+print-ws-tests-meter = Mesure : moteur arrêté, tout débranché. Du trou de terre au châssis nu, et au trou du neutre. Tenez d’abord les pointes ensemble, et retranchez cette lecture. C’est pour un { -electrician }. N’ouvrez jamais rien.
+print-ws-tests-time = Temps maximal permis à un GFCI : (20 ÷ mA) à la puissance 1,43, en secondes : { $times }.
+# $leak in thousandths of an ampere.
+print-trip-time = { $leak } mA en { $seconds } s au plus
+print-ws-column-lamps = Lampes
+print-ws-column-reads = Le testeur montre
+print-ws-column-own-button = TEST est à
+print-ws-column-tester-button = Bouton du testeur
+print-ws-column-ground = Terre à châssis
+print-ws-column-joined = Neutre à terre
+print-lamp-lit = oui
+print-lamp-dark = non
+print-lamp-either = ?
+print-reads-correct = correct
+print-reads-floating = open ground, car le neutre est flottant
+print-reads-broken = open ground, car aucun { -ground-wire } n’arrive ici
+print-reads-either = correct ou open ground, on l’ignore
+print-button-trips = coupe le courant
+print-button-no-way-back = ne fait rien
+print-button-blind = ne fait rien : le GFCI ne le voit pas
+print-button-either = nul ne peut le dire
+print-button-no-protection = aucun GFCI connu
+# $ohms is the most a meter shows there.
+print-meter-ground-here = près de 0 Ω
+print-meter-ground-yes = { $ohms } ou moins
+print-meter-ground-no = non relié
+print-meter-ground-unknown = { $ohms } ou moins, s’il y a un { -ground-wire }
+print-meter-neutral-yes = relié
+print-meter-neutral-no = non relié
+print-meter-neutral-unknown = dit quel neutre c’est
+print-proves-reads-correct = CORRECT prouve que le { -ground-wire } est intact jusqu’à la liaison avec le neutre. Il ne montre ni neutre et terre inversés, ni une deuxième liaison.
+print-proves-reads-floating = OPEN GROUND avec un neutre flottant ne prouve rien : c’est pareil avec un { -ground-wire } coupé.
+print-proves-reads-broken = OPEN GROUND là où n’arrive aucun { -ground-wire } est un vrai défaut.
+print-proves-reads-either = Tant qu’on ignore le neutre : CORRECT prouve qu’il est relié et que le { -ground-wire } est intact. OPEN GROUND ne tranche ni l’un ni l’autre.
+print-proves-button-trips = Le bouton du testeur coupe le courant : cela prouve à la fois le GFCI, le { -ground-wire } et la liaison.
+print-proves-button-no-way-back = Le bouton du testeur ne fait rien là où son courant ne trouve pas de retour : cela ne prouve rien sur le GFCI.
+print-proves-button-blind = Le bouton du testeur ne fait rien là où la liaison est en aval du GFCI : son courant revient par le GFCI. Celui qui traverse une personne aussi.
+print-proves-button-either = Là où on ignore les liaisons, un bouton du testeur qui ne fait rien ne prouve rien. S’il coupe le courant, il prouve le GFCI.
+
+## The worksheet: volts
+
+print-ws-volts = Ce qu’un appareil de mesure devrait montrer à chaque étape
+print-ws-volts-how = Volts = nominaux − volts perdus avec tout ce qui marche jusque-là. Au moment du démarrage comptent les ampères de démarrage.
+print-ws-volts-low = { -generator(form: "The") } peut donner quelques volts de plus ou de moins : lisez d’abord là. Si c’est plus bas que ceci, au-delà de cet écart : arrêtez, et cherchez une mauvaise fiche, une rallonge mince ou trop d’appareils en marche.
+print-ws-column-dips = Chute à
+print-ws-column-reads-volts = Puis
+print-ws-column-boxes = Coffrets alors
+print-ws-worst = Le plus de volts perdus
+print-ws-worst-how = De toutes les combinaisons permises, avec un seul appareil qui démarre à la fois.
+print-ws-worst-range = Un réseau de 120 V est tenu entre { $least } et { $most } (plage A). C’est pour les distributeurs. Ici, c’est un conseil.
+print-ws-worst-running = En marche
+print-ws-worst-start = Pendant que { $starts } démarre
+print-ws-column-beside = Avec ceux-ci en marche
+print-ws-longest = Longueur possible de chaque rallonge
+print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par pied × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères sont omis.
+print-ws-longest-advice = 3 % et 5 % sont des conseils pour tout le chemin. Ce n’est pas la loi.
+print-ws-column-at-3 = Pour 3 %
+print-ws-column-at-5 = Pour 5 %

@@ -1,0 +1,30 @@
+# Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
+
+AIR001 = { $fix ->
+    [measure] Personne n’a mesuré à quelle distance de l’échappement les gens dorment
+   *[other] Des gens sont à { $distance } de l’échappement { -generator(form: "of") }
+  }
+    .why = Gardez au moins { $least } de distance ; { $ample }, c’est mieux. L’échappement contient du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
+    .fix-move = Arrêtez le moteur. Éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
+    .fix-farther = Éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
+    .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
+
+AIR002 = Certains dorment sans { -alarm } de monoxyde de carbone
+    .why = Les gaz peuvent dériver quand le vent tourne. On ne les sent pas, et qui dort ne se réveille pas. Seul un { -alarm } de monoxyde de carbone réveille. Un { -alarm } de fumée ne le fait pas.
+    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne : tout le monde dehors, moteur arrêté, appelez les secours.
+
+AIR003 = { $fix ->
+    [out] { -generator(form: "The") } tourne dans un endroit fermé
+    [uncover] { -generator(form: "The") } est sous une bâche ou trop près de quelque chose
+    [look] On ignore ce qu’il y a au-dessus et autour { -generator(form: "of") }
+   *[other] Le plan ne dit pas ce qu’il y a au-dessus et autour { -generator(form: "of") }
+  }
+    .why = L’échappement s’accumule dans une tente, un porche, un véhicule ou une remise, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
+    .fix-out = Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } dehors, à l’air libre. Gardez { $clear } libres tout autour. Jamais en marche dans une tente, un porche, un véhicule, une remorque, une remise ou un garage.
+    .fix-uncover = Arrêtez le moteur. Enlevez la bâche ou la housse. Éloignez { -generator(form: "the") } des auvents et des murs : { $clear } libres tout autour. Un toit doit être bien au-dessus et ouvert de tous côtés.
+    .fix-look = Allez voir avant de démarrer. Le moteur doit être à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour.
+    .fix-choose = Placez { -generator(form: "the") } à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour. Puis mettez-le dans le plan.
+
+AIR004 = { -generator(form: "The") } est sous la pluie
+    .why = De l’eau dans les prises peut donner un choc à qui y touche. Les gens l’abritent alors dans une tente ou un porche, et l’échappement les tue.
+    .fix-roof = S’il pleut : arrêtez le moteur, ou placez { -generator(form: "the") } sur un sol sec et plat, sous un abri ou une bâche sur de hauts poteaux, ouvert de tous côtés. Jamais de bâche sur le moteur. Séchez vos mains avant d’y toucher.

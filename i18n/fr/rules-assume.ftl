@@ -1,0 +1,19 @@
+# What the rules take for an answer nobody gave.
+
+assumed-too-near = trop près
+assumed-floating = flottant
+assumed-covered = couvert
+assumed-quarter = un quart de la pleine charge
+
+assume-ground = On ignore si le sol est mouillé ; on a donc retenu : { $value }. Touchez le sol là où les gens se tiennent, le soir aussi.
+assume-sleepers = On ignore à quelle distance les gens dorment ; on a donc retenu : { $value }. Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches.
+assume-co-alarm = On ignore si tous dorment avec un { -alarm } de monoxyde de carbone ; on a donc retenu : { $value }. Regardez dans chaque tente et chaque { -camper }, et appuyez sur le bouton d’essai.
+assume-stands = On ignore ce qu’il y a au-dessus et autour { -generator(form: "of") } ; on a donc retenu : { $value }. Placez { -generator(form: "the") } à l’air libre, ou sous un toit sans murs.
+assume-building = On ignore si { -generator(form: "the") } doit alimenter un bâtiment ; on a donc retenu : { $value }. Demandez à tout le monde avant de démarrer.
+assume-neutral = On ignore si le neutre { -generator(form: "of") } est relié au châssis ; pour les essais, on a donc retenu : { $value }. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral).
+assume-cord-outdoor = On ignore si « { $part } » est pour l’extérieur ; on a donc retenu : { $value }. Une gaine pour l’extérieur a un « W » dans ses lettres de type, ou elle le dit.
+assume-box-bond = On ignore comment « { $part } » est câblé à l’intérieur ; on a donc supposé que le neutre et la terre y sont reliés. N’ouvrez pas ce coffret. Demandez à un { -electrician }.
+assume-box-listed = On ignore si « { $part } » est fabriqué en usine et certifié par un laboratoire ; on a donc retenu : { $value }. Cherchez-y la marque d’un laboratoire d’essai.
+assume-bonding-plug = On ignore si une fiche de liaison est dans { -generator(form: "the") } ; on a donc retenu : { $value }, là où c’est pire. C’est une fiche sans cordon, dans une de ses prises.
+assume-noise-load = On ignore à quelle charge le bruit a été mesuré ; on a donc retenu : { $value }. À pleine charge, le bruit est plus fort que les valeurs données ici.
+assume-backup = Personne n’a dit si « { $part } » a une batterie pour toute la nuit ; on a donc retenu : { $value }.

@@ -1,0 +1,3 @@
+# Words that several rules share.
+
+not-known = inconnu

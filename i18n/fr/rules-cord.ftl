@@ -1,0 +1,41 @@
+# Rules on cords.
+
+CORD001 = On demande à { $first } plus que sa limite
+    .why = { $first } (fil : { $wire }) supporte { $limit } au plus. On lui demande { $demand }. Aucun disjoncteur n’arrête cela : la rallonge chauffe, et elle peut brûler. En cause : { $about }.
+    .fix-thicker = Branchez une partie ailleurs, utilisez les appareils à tour de rôle, ou prenez une rallonge plus grosse (numéro AWG plus petit = fil plus gros).
+    .fix-unwind = Déroulez toute la rallonge avant de vous en servir. Enroulée, elle ne peut pas évacuer sa chaleur.
+
+CORD002 = { $fix ->
+    [replace] Rallonge d’intérieur utilisée dehors : { $about }
+   *[other] On ignore si cette rallonge est pour l’extérieur : { $about }
+  }
+    .why = Une gaine d’intérieur se fend au soleil et au froid et laisse entrer l’eau. Les pieds et les piquets de tente la coupent. Un fil nu dans l’herbe mouillée peut tuer.
+    .fix-replace = Prenez une rallonge marquée pour l’extérieur : « W » dans ses lettres de type, ou « for outdoor use » (usage extérieur).
+    .fix-look = Lisez ce qui est imprimé sur la gaine. S’il n’y a ni « W » dans les lettres de type, ni « for outdoor use » (usage extérieur), prenez une autre rallonge.
+
+CORD003 = { $fix ->
+    [unwind] { $first } reste en rouleau pendant l’usage
+   *[other] On ignore si { $first } reste en rouleau
+  }
+    .why = Enroulée, une rallonge ne peut pas évacuer sa chaleur et fond de l’intérieur. Enroulée, comptez { $limit } au plus. Aucun disjoncteur ne sait qu’elle est enroulée.
+    .fix-unwind = Déroulez toute la rallonge et étendez-la sans la serrer. Si elle est bien trop longue, prenez-en une plus courte.
+    .fix-look = Déroulez toute la rallonge chaque fois, et indiquez-le dans le plan.
+
+CORD004 = { $fix ->
+    [replace] La terre s’arrête à { $first }
+   *[other] On ignore si { $first } a un { -ground-wire }
+  }
+    .why = { $fix ->
+        [replace] Au-delà, un défaut peut mettre un boîtier métallique sous pleine tension, et rien ne se déclenche avant que quelqu’un le touche. En cause : { $about }.
+       *[other] Sans { -ground-wire }, un défaut peut mettre un boîtier métallique sous pleine tension, et rien ne se déclenche avant que quelqu’un le touche. En cause : { $about }.
+      }
+    .fix-replace = N’utilisez pas { $first }. Prenez une rallonge avec { -ground-wire } et broche de terre intacte.
+    .fix-count = Lisez ce qui est imprimé sur la gaine : « /3 » après le calibre veut dire trois fils, terre comprise. « /2 » n’a pas de terre : ne vous en servez pas.
+
+CORD005 = { $count } longues rallonges à la suite
+    .why = Le raccord traîne par terre et peut se défaire. À moitié défait, il a des lames nues et sous tension. À la suite : { $about }.
+    .fix-one-cord = Prenez une seule rallonge assez longue. D’ici là, gardez le raccord au-dessus du sol, à l’abri de l’eau, et attaché de façon qu’il ne puisse pas se défaire.
+
+CORD006 = On demande trop à { $first } par un air si chaud
+    .why = Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Rien ne se déclenche. En cause : { $about }.
+    .fix-less = Faites-y marcher moins d’appareils tant qu’il fait chaud, ou prenez une rallonge plus grosse. Posez-la à l’ombre.

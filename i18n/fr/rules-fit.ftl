@@ -1,0 +1,37 @@
+# Rules on what plugs in where.
+
+FIT001 = { $fix ->
+    [load] Aucune prise n’accepte la fiche de { $about }
+    [part] { $about } n’entre pas là où il faudrait le brancher
+   *[other] { $about } n’est branché nulle part
+  }
+    .why = { $fix ->
+        [lost] La prise prévue est occupée, manque dans le plan, ou ramène à la même rallonge. Rien de ce qui vient après n’a été vérifié.
+       *[other] Les formes diffèrent pour qu’une fiche ne rencontre jamais les mauvais volts ou ampères. Une fiche qui n’entre pas n’est pas faite pour aller là.
+      }
+    .fix-load = Vérifiez la forme de la fiche. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne limez, pliez ou coupez jamais une fiche.
+    .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
+    .fix-lost = Regardez où cela se branche vraiment et corrigez le plan. Puis vérifiez de nouveau.
+
+FIT002 = { $first } porte moins qu’il n’y paraît
+    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $limit }. La limite reste { $limit }.
+    .fix-plan = Comptez { $limit } pour tout ce qui vient après { $first }, et marquez-le ainsi.
+
+FIT003 = { $about } ne reçoit pas de courant
+    .why = Une prise de 240 V demande les deux côtés { -generator(form: "of") } de 120/240 V. Une prise de 120 V demande un neutre. Ce qui alimente celle-ci ne l’a pas, et aucun adaptateur ne peut le créer.
+    .fix-leave = Ne l’utilisez pas, ou alimentez-la d’une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
+
+FIT004 = { $fix ->
+    [too-large] { $about } demande plus que sa prise ne supporte
+   *[other] Pas de prise libre pour { $about }
+  }
+    .why = { $fix ->
+        [too-large] Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
+       *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
+      }
+    .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
+    .fix-no-room = Branchez-le pendant qu’un autre est débranché, ou laissez un appareil à la maison.
+
+FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
+    .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.
+    .fix-look = Collez les étiquettes imprimées. Regardez la face dessinée avant de pousser. Une fiche qu’il faut forcer est au mauvais endroit.

@@ -1,0 +1,75 @@
+# Rules on power.
+
+POWER001 = { $fix ->
+    [hours] { -generator(form: "The") } ne peut pas alimenter tout cela à la fois
+    [leg] On demande trop à un côté { -generator(form: "of") } à { $time }
+   *[other] Trop d’appareils en marche à la fois à { $time }
+  }
+    .why = { $fix ->
+        [hours] Personne n’a dit quand ceux-ci fonctionnent, alors tous comptent à la fois : { $about }. Ensemble, ils demandent { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu.
+        [turns] Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
+        [leg] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
+       *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
+      }
+    .fix-turns = Utilisez-les à tour de rôle. Donnez à chacun ses heures, ou laissez-en un à la maison. Voyez { $first } d’abord : c’est ce qui demande le plus.
+    .fix-hours = Utilisez-les à tour de rôle : la carte montre ce qui va ensemble. Ou dites dans le plan quand chacun fonctionne.
+    .fix-leg = Déplacez { $first } vers une prise de l’autre côté, ou utilisez ces appareils à tour de rôle.
+    .fix-amps = Utilisez-les à tour de rôle. Voyez { $first } d’abord : il y passe plus d’ampères que les watts ne le laissent croire.
+
+POWER002 = { $fix ->
+    [alone] { -generator(form: "The") } ne peut pas démarrer { $about }
+    [amps-alone] { -generator(form: "The") } ne peut pas démarrer { $about }
+    [leg-alone] Une phase { -generator(form: "of") } ne peut pas démarrer { $about }
+    [order] Démarrez { $first } en premier
+    [amps-order] Démarrez { $first } en premier
+   *[other] Ces appareils ne peuvent pas tous démarrer
+  }
+    .why = { $fix ->
+        [alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La puissance de pointe { -generator(form: "of") } est de { $limit } : il manque { $over }.
+        [amps-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La puissance de pointe { -generator(form: "of") } est de { $limit } : il manque { $over }.
+        [leg-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. { -generator(form: "The") } a deux phases, chacune avec la moitié de la puissance. Une phase donne { $limit } au plus : il manque { $over }.
+        [order] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Démarrer { $first } en dernier demande { $demand }. La pointe est de { $limit } : il manque { $over }. En premier, cela passe.
+        [amps-order] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Démarrer { $first } en dernier demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe.
+        [amps-fewer] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }, dans n’importe quel ordre.
+       *[other] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. La pointe est de { $limit } : il manque { $over }, dans n’importe quel ordre.
+      }
+    .fix-alone = Laissez { $about } à la maison, ou apportez { -generator(form: "a") } de plus de puissance.
+    .fix-order = Mettez en marche un seul appareil à la fois, dans cet ordre : { $about }. Attendez que chacun tourne régulièrement.
+    .fix-fewer = Démarrez { $first } pendant qu’un autre est arrêté, et utilisez ces appareils à tour de rôle.
+    .fix-leg-alone = { POWER002.fix-alone }
+    .fix-amps-alone = { POWER002.fix-alone }
+    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-fewer = { POWER002.fix-fewer }
+
+POWER003 = { $stranded } { -generator(form: "of") } n’arrivent pas jusqu’à vous
+    .why = { -generator(form: "The") } peut fournir { $rated } en continu. Les prises utilisées laissent passer { $reachable } ({ $about }). Le reste n’arrive pas.
+    .fix-outlet = Pour atteindre { $reach }, utilisez aussi la prise « { $outlet } ». Branchez-y une rallonge à part. Ne reliez jamais deux prises ensemble.
+    .fix-accept = Comptez sur { $reachable }. Aucune autre prise ne vous donnerait plus, mais une rallonge plus grosse ou un coffret plus gros le pourraient.
+
+POWER004 = Le disjoncteur { $first } se déclenche trop tôt
+    .why = Il porte le nombre { $marked }, mais il s’est déclenché à { $trips }. Toutes les limites ici le comptent pour { $trips }.
+    .fix-service = Comptez { $trips }. Faites-le examiner par un atelier d’entretien ou un { -electrician }. Ne vous en servez plus s’il sent, brunit ou chauffe.
+
+POWER005 = Puissance nominale et puissance de pointe sont presque égales
+    .why = Le plan dit { $rated } en continu et { $peak } en pointe. Sur la plupart des modèles, la puissance nominale est nettement plus basse. Le grand nombre sur la boîte est la pointe.
+    .fix-plate = Lisez la plaque : cherchez les watts « nominaux », « running », « rated » ou « continuous ». Mettez ce nombre dans le plan.
+
+POWER006 = Presque tout dépend d’un seul côté { -generator(form: "of") }
+    .why = À { $time }, un côté porte { $heavy } et l’autre { $light }. Chaque côté donne { $leg } et pas plus, et la moitié de la puissance dort. En cause : { $about }.
+    .fix-move = Déplacez { $first } vers une prise de l’autre côté, si vous le pouvez.
+
+POWER007 = Au ralenti économique, { $first } peut caler
+    .why = Son démarrage prend { $starting } un instant, et { -generator(form: "the") } peut fournir { $rated } en continu. Au ralenti économique, le moteur tourne lentement et met une seconde ou deux à reprendre.
+    .fix-off = Coupez le ralenti économique avant que { $first } démarre, et laissez-le coupé tant que cet appareil démarre et s’arrête de lui-même.
+
+POWER008 = { $fix ->
+    [sum] { $sets } { -generator(form: "many") } servent de source unique
+   *[other] Rien ne dit que ces { -generator(form: "many") } peuvent servir de source unique
+  }
+    .why = { $fix ->
+        [sum] Ensemble, la puissance est de { $rated } en continu, soit { $leg }. Le kit qui les joint et les prises peuvent en laisser passer moins.
+       *[other] Si les deux machines ne restent pas au même pas, chacune pousse du courant dans l’autre et brûle. Un cordon à deux fiches a des lames nues sous tension quand on tire un bout.
+      }
+    .fix-apart = Faites-les fonctionner séparément, avec des rallonges à part. Ne joignez que des modèles à onduleur de 120 V, avec le kit du fabricant prévu exactement pour eux.
+    .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : les deux doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
+    .fix-sum = Arrêtez les deux moteurs avant de les joindre ou de les séparer. Jamais plus d’une fiche de liaison en tout : demandez à un { -electrician }.

@@ -1,0 +1,85 @@
+# Rules on electric shock.
+
+ground-wet = mouillé
+ground-damp = humide
+ground-dry = sec
+ground-unknown = d’un état inconnu, donc compté comme mouillé
+
+SHOCK001 = Aucune protection contre les chocs à { $about }
+    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne se déclenche pas à temps. Un { -gfci(form: "full") } se déclenche à temps, à 6 millièmes d’ampère.
+    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
+
+SHOCK002 = { $fix ->
+    [find-out] Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
+   *[other] Un testeur de prise va vous tromper avec { -generator(form: "this") }
+  }
+    .why = { $fix ->
+        [find-out] Si le neutre est flottant, le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
+       *[other] Le neutre est flottant : il n’est pas relié à la terre. Le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
+      }
+    .fix-own-button = Faites l’essai avec le bouton TEST de la prise elle-même. Le courant doit se couper ; appuyez ensuite sur RESET. Ne reliez pas vous-même le neutre et la terre.
+    .fix-find-out = Faites l’essai avec le bouton TEST de la prise elle-même. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
+
+SHOCK003 = { $fix ->
+    [ask] On ignore si ceci alimentera le câblage d’un bâtiment
+   *[other] Ceci alimenterait le câblage d’un bâtiment
+  }
+    .why = Le courant sort par le bâtiment jusque dans la rue, sous des milliers de volts. Il tue les gens qui réparent les lignes. Un cordon à deux fiches a des lames nues sous tension.
+    .fix-stop = Ne faites pas ce branchement. Branchez les appareils par des rallonges seulement. Un { -electrician } doit d’abord poser un équipement de transfert.
+    .fix-ask = Renseignez-vous avant de démarrer. Si la réponse est oui, ne faites pas ce branchement : un { -electrician } doit d’abord poser un équipement de transfert.
+
+SHOCK004 = { $fix ->
+    [find-out] Le neutre est peut-être relié à la terre à { $bonds } endroits : on l’ignore
+   *[other] Le neutre est relié à la terre à { $bonds } endroits
+  }
+    .why = Il ne doit l’être qu’à un seul endroit. Avec { $bonds }, du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
+    .fix-plug = Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre.
+    .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. Faites examiner les coffrets par un { -electrician }. Ne les ouvrez pas.
+
+SHOCK005 = { $fix ->
+    [known] Le neutre est relié à la terre dans { $first }
+   *[other] On ignore comment { $first } est câblé à l’intérieur
+  }
+    .why = S’ils sont reliés, le neutre et la terre doivent l’être { -generator(form: "to") } seulement. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
+    .fix-known = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-unknown = Prenez un coffret d’usine certifié par un laboratoire, ou faites examiner { $first } par un { -electrician }. Ne l’ouvrez pas.
+
+SHOCK006 = { $fix ->
+    [home-made] Coffret fait maison : { $about }
+   *[other] On ignore qui a fabriqué ce coffret : { $about }
+  }
+    .why = Un coffret fait maison n’a pas été éprouvé contre la pluie, les connexions lâches, un fil trop mince ou l’absence de terre. Rien de cela ne se voit de l’extérieur.
+    .fix-home-made = Prenez un coffret fabriqué en usine avec la marque d’un laboratoire d’essai, ou faites examiner celui-ci par un { -electrician }. Ne l’ouvrez pas.
+    .fix-look = Cherchez la marque d’un laboratoire d’essai sur le coffret. S’il n’y en a pas, faites-le examiner par un { -electrician }. Ne l’ouvrez pas.
+
+SHOCK007 = { $first } peut se déclencher sans que rien soit défectueux
+    .why = Chaque rallonge et chaque appareil fuit un peu. Ici, cela fait environ { $leak } en tout (0,004 A suffit pour déclencher). Des raccords mouillés fuient davantage. En cause : { $about }.
+    .fix-nearer = Prenez une protection plus près des appareils, avec une rallonge plus courte à la suite et moins d’appareils dessus. Gardez les raccords au sec. Si elle se déclenche, trouvez pourquoi. Ne la contournez jamais.
+
+SHOCK008 = { $count } protections contre les chocs à la suite
+    .why = Elles ne protègent pas mieux qu’une seule. Un défaut peut déclencher n’importe laquelle, et le courant peut rester coupé après un seul RESET. { -generator(form: "Of") } vers les appareils : { $about }.
+    .fix-reset = Si le courant se coupe, débranchez d’abord l’appareil. Puis appuyez sur RESET de chacune, à partir { -generator(form: "of") }. Essayez chacune avec son propre bouton TEST.
+
+SHOCK009 = Deux défauts ici pourraient donner un choc sans que rien se déclenche
+    .why = Le neutre est flottant, ou on l’ignore. Alors un premier défaut ne se voit pas du tout. Un second, dans un autre appareil, peut mettre la pleine tension entre deux boîtiers métalliques. Sans protection ici : { $about }.
+    .fix-protect = Branchez-les tous à des prises avec un bouton TEST et un bouton RESET. N’utilisez plus rien qui picote, est coupé ou roussi. Ne reliez pas vous-même le neutre et la terre.
+
+SHOCK010 = { $fix ->
+    [camper] Une fiche de liaison peut faire une liaison de trop pour { $about }
+   *[other] Une fiche de liaison ne doit pas rester en place quand on alimente un bâtiment
+  }
+    .why = La fiche relie le neutre à la terre { -generator(form: "to") }. { $fix ->
+        [camper] Certains modèles de { -camper } font de même à l’intérieur. Avec deux liaisons, du métal que vous touchez est parcouru par du courant.
+       *[other] Le bâtiment fait de même. Avec deux liaisons, du métal que vous touchez est parcouru par du courant.
+      }
+    .fix-building = Ne faites pas ce branchement. Un { -electrician } doit d’abord poser un équipement de transfert, et décider si la fiche doit être retirée.
+    .fix-camper = Demandez au fabricant de la { -camper } ou à un { -electrician } avant de la brancher avec cette fiche en place. Ne reliez pas vous-même le neutre et la terre.
+
+SHOCK011 = { $fix ->
+    [count] On ignore si { $about } a un fil neutre
+   *[other] Le fil neutre manque peut-être dans { $about }
+  }
+    .why = Le courant y passe des deux moitiés de 120/240 V. Sans neutre, des appareils faits pour 120 V peuvent recevoir près de 240 V. Ils brûlent, et aucun disjoncteur ne se déclenche.
+    .fix-leave = Ne l’utilisez pas. Prenez une rallonge à quatre fils, comme 10/4.
+    .fix-count = Lisez ce qui est imprimé sur la gaine : 10/4 a quatre fils, 10/3 en a trois. Ne l’utilisez pas tant que vous ne savez pas.

@@ -1,0 +1,138 @@
+# Who shares what: changes that mend a plan, and asking before plugging in.
+
+## One change. $first is the part or load.
+
+change-more-distance = Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
+change-open-air = Placez { -generator(form: "the") } à l’air libre, sans rien au-dessus et avec 4 ft (1,2 m) libres tout autour. Jamais dans une tente, un porche, un véhicule ou une remise, et jamais sous une bâche.
+change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
+change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
+change-uncoil = Déroulez { $first } et étendez-la sans la serrer.
+change-set-aside = Débranchez { $first } et ne vous en servez pas, ni de ce qui y est branché. Branchez ses appareils comme la nouvelle carte le montre.
+change-replug = Branchez { $first } à « { $to } ».
+change-move = Branchez { $first } à { $to }.
+change-by-the-card = l’endroit indiqué sur la carte
+change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
+change-shorter-cord = Prenez une rallonge de { $length } à la place de { $first }.
+change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de { $first }.
+change-grounded-cord = Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
+change-thicker-cord = Prenez une rallonge de { $wire } à la place de { $first }.
+change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
+change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans chaque place libre de { $first }. Ne branchez rien ailleurs qu’à la suite.
+change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises, certifiée par un laboratoire : 12 AWG, marquée pour l’extérieur.
+change-smaller-appliance = Prenez un appareil de { $power } ou moins à la place de { $first }.
+change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
+change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
+change-new-box = Branchez à { $first } un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
+
+## tallywatt mend
+
+mend-title = Ce qui y remédierait, le plus simple d’abord
+mend-nothing = Il n’y a aucun danger à éliminer, et tout ce qui doit fonctionner le peut. Rien n’est changé.
+mend-cost = { $cost ->
+        [one] 1 point
+       *[other] { $cost } points
+    }
+mend-with-cost = { $change } ({ $cost })
+mend-total = En tout { $cost ->
+        [one] 1 point
+       *[other] { $cost } points
+    }. Un point est environ une minute de travail avec ce que vous avez ; ce qu’il faut acheter coûte plus.
+mend-before = Tel quel
+mend-after = Tout cela fait
+mend-tally = { $dangers ->
+        [0] aucun danger
+        [one] 1 danger
+       *[other] { $dangers } dangers
+    }, { $warnings ->
+        [0] aucun avertissement
+        [one] 1 avertissement
+       *[other] { $warnings } avertissements
+    }, { $musts ->
+        [0] tout ce qui doit fonctionner le peut
+        [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
+       *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
+    }
+mend-proven = Rien de moins coûteux dans la liste des changements n’en élimine autant.
+mend-unproven = Il existe peut-être quelque chose de moins coûteux qui en fait autant : tout n’a pas été essayé.
+mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt check » dit ce qui reste.
+mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas.
+mend-people = Ceci change le plan, pas le matériel. Seuls des gens peuvent le rendre vrai. Faites chaque étape, regardez de nouveau, et seulement ensuite démarrez le moteur.
+mend-try = « --into NOUVEAU.toml » écrit le plan changé dans un nouveau fichier.
+mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
+
+print-ws-mend = Changements qui élimineraient les dangers
+print-ws-mend-before = Tel quel : { $tally }.
+print-ws-mend-after = Tout cela fait : { $tally }.
+print-ws-mend-all = Le tout
+print-ws-column-change = Changement
+print-ws-column-points = Points
+
+## Loads of one entry, counted. $name is what the user calls them.
+
+load-some = { $count ->
+        [one] { $count } quelconque des { $total } { $name }
+       *[other] { $count } quelconques des { $total } { $name }
+    }
+load-all = { $total ->
+        [2] les deux { $name }
+       *[other] les { $total } { $name }
+    }
+load-at = { $loads } à « { $at } »
+
+## tallywatt may
+
+may-yes = OUI : vous pouvez mettre en marche { $wanted }.
+may-yes-while = OUI : vous pouvez mettre en marche { $wanted } pendant que { $running } { $count ->
+        [one] fonctionne
+       *[other] fonctionnent
+    }.
+may-no = NON : ne mettez pas en marche { $wanted }.
+may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running } { $count ->
+        [one] fonctionne
+       *[other] fonctionnent
+    }.
+may-dangers = Ce plan a { $count ->
+        [one] un danger
+       *[other] { $count } dangers
+    } ({ $codes }). Laissez le moteur arrêté tant que ce n’est pas réglé. « tallywatt check » dit comment.
+may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
+may-no-place = { $names } { $count ->
+        [one] n’a
+       *[other] n’ont
+    } pas de prise où se brancher dans ce plan.
+may-nothing = Tout ce que vous nommez fonctionne déjà.
+may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
+may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.
+may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit donner { $asks }. La pointe est de { $limit } : { $over } de trop.
+may-order-only = Mis en marche dans l’ordre ci-dessous, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
+may-the-set = { -generator(form: "The") }
+may-part = « { $id } »
+may-order = Mettez en marche dans cet ordre
+may-order-step = { $name } à « { $at } » : jusqu’à { $amps } à ce moment
+may-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
+may-meter = Avec tout cela en marche, un instrument montre
+may-meter-breaker = au disjoncteur de « { $breaker } » : jusqu’à { $amps }
+may-meter-receptacle = à « { $receptacle } » : { $volts } ou un peu plus, si { -generator(form: "the") } donne { $nominal }
+may-meter-if = S’il y a plus d’ampères ou nettement moins de volts : arrêtez les appareils, tâtez rallonges et fiches, et cherchez ce qui est différent.
+may-as-placed = Ceci vaut pour les branchements que montre la carte.
+may-no-load = Aucun appareil n’a le nom { $asked }.
+may-no-load-nearest = Vouliez-vous dire « { $nearest } » ?
+may-no-load-known = Il y a { $known }.
+
+## Who may run together, in what order.
+
+share-danger = Ce qui suit ne compte que les ampères. Éliminez d’abord chaque danger : d’ici là, le moteur reste arrêté.
+share-together = Ce qui peut fonctionner à la fois : tout ce qui est sur une ligne, et rien d’autre avec
+share-never = Jamais ensemble
+share-more = et { $count } de plus, tous sur la feuille de calcul
+share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
+share-start = Mettez en marche dans cet ordre
+share-start-step = { $name } : jusqu’à { $peak } à ce moment
+share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
+start-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
+start-this-order = En plus de ceux-ci, il y aurait place pour { $extra }, mais seulement en mettant en marche dans cet ordre : { $order }. Ce qui redémarre de lui-même demanderait alors trop. Laissez { $extra } à l’arrêt.
+start-no-order = En plus de ceux-ci, il y aurait place pour { $extra } en marche, mais pas au démarrage : dans n’importe quel ordre, c’est plus que la pointe { -generator(form: "of") }. La cause est { $reason }. Laissez { $extra } à l’arrêt.
+stop-order = Arrêtez le plus gros d’abord : { $names }.
+print-turns-title = À tour de rôle
+print-ws-stop-row = Arrêter
+print-ws-start-verdict-row = Ordre de mise en marche

@@ -1,6 +1,6 @@
 # What this folder is. See ../README.md.
 
 language-name = Deutsch
-language-state = draft
+language-state = complete
 language-stands-for = de-DE
 language-never-say = sicher sichere sicherer sicheres sicheren sicherem gefahrlos harmlos ungefährlich unbedenklich

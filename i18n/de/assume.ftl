@@ -1,0 +1,42 @@
+### Was für eine fehlende Antwort angenommen wurde. { $part } ist das Teil oder Gerät; { $field } ist die
+### Zeile der Plandatei.
+
+assumed-yes = ja
+assumed-no = nein
+assumed-none = keiner
+assumed-leg-a = Seite A
+
+assume-altitude = Niemand weiß, wie hoch der Platz liegt, also wurden { $value } angenommen. In dünner Luft verliert ein Generator Leistung. Eine Karte oder ein Telefon zeigt die Höhe.
+assume-air = Niemand weiß, wie heiß es wird, also wurden { $value } angenommen. In heißer Luft verliert ein Generator Leistung. Geben Sie die heißeste Luft an, mit der Sie rechnen.
+assume-rated = Niemand weiß, was der Generator auf Dauer geben kann, also wurden { $value } angenommen, wie bei den kleinsten. Suchen Sie auf dem Typenschild „running“ oder „rated“ (Dauerleistung) in Watt: Davon hängt hier fast alles ab.
+assume-voltage = Niemand weiß, welche Spannung der Generator gibt, also wurde { $value } angenommen: Dann erreicht jede 120-V-Steckdose nur die halbe Leistung. Suchen Sie auf dem Typenschild „120 V“ oder „120/240 V“.
+assume-inverter = Niemand weiß, ob es ein Inverter-Generator ist, also wurde „{ $value }“ angenommen: Dann schaltet er vielleicht nicht von selbst ab, wenn zu viel an ist. Suchen Sie das Wort „inverter“ darauf.
+assume-peak = Niemand kennt die Spitzenleistung des Generators, also wurde nicht mehr als seine Dauerleistung von { $value } angenommen. Suchen Sie „peak“, „starting“ oder „max“ (Spitze) auf dem Generator.
+assume-no-gfci = Niemand weiß, ob „{ $part }“ Schutz gegen Stromschlag hat, also wurde keiner gerechnet. Suchen Sie Tasten mit TEST und RESET.
+assume-no-breaker = Niemand weiß, ob „{ $part }“ einen eigenen Schutzschalter hat, also wurde keiner gerechnet. Suchen Sie daneben einen Knopf oder Schalter, auf dem Ampere stehen.
+assume-breaker-unknown = Niemand kennt den Schutzschalter von „{ $part }“. Er wurde als kein Schutz gerechnet, und mit nicht mehr Ampere, als die Form der Steckdose erlaubt. Suchen Sie einen Knopf oder Schalter, auf dem Ampere stehen.
+assume-leg = Niemand weiß, auf welcher Seite „{ $part }“ liegt, also wurde { $value } angenommen, zusammen mit allen anderen dieser Art. Das ist die kleinste Leistung, die sie zusammen haben können.
+assume-box-wire = Niemand kennt die Leitung im Kasten hinter „{ $part }“, also wurde { $value } angenommen, die dünnste. Öffnen Sie den Kasten nicht, um nachzusehen. Fragen Sie, wer ihn gebaut hat, oder eine Elektrofachkraft.
+assume-cord-wire = Niemand kennt den Leiterquerschnitt von „{ $part }“, also wurde { $value } angenommen, der dünnste. Er steht auf dem Kabel, etwa „12/3“ oder „12 AWG“.
+assume-cord-conductors = Niemand weiß, wie viele Leiter „{ $part }“ hat, also wurden { $value } gerechnet: kein Schutzleiter. Es steht auf dem Kabel: „12/3“ hat drei.
+assume-cord-length = Niemand weiß, wie lang „{ $part }“ ist, also wurden { $value } angenommen. Schreiten Sie es ab: Ein Schritt ist etwa 2,5 ft.
+assume-cord-coiled = Niemand weiß, ob „{ $part }“ im Betrieb ausgelegt ist, also wurde es als aufgerollt gerechnet. Aufgerollt verträgt es nur ein Drittel. Rollen Sie es ganz ab, und schreiben Sie es in den Plan.
+assume-load-plug = Niemand kennt den Stecker von „{ $part }“, also wurde { $value } angenommen, der übliche.
+assume-power-factor = Niemand kennt den Leistungsfaktor von „{ $part }“, also wurde { $value } für diese Art angenommen. Es zieht mehr Strom, als seine Watt zeigen.
+assume-running = Niemand weiß, was „{ $part }“ verbraucht, also wurden { $value } für diese Art angenommen. Suchen Sie auf seinem Schild W oder A.
+assume-starting = Niemand weiß, was „{ $part }“ zum Starten braucht, also wurden { $value } für diese Art angenommen. Alles mit Motor braucht zum Starten viel mehr als im Betrieb.
+assume-continuous = Niemand weiß, wie lange „{ $part }“ läuft, also wurden drei Stunden oder mehr am Stück angenommen. Das senkt, was es verbrauchen darf.
+assume-all-day = Niemand weiß, wann „{ $part }“ läuft, also wurden { $value } am Tag gerechnet.
+
+# Was davon man zuerst herausfinden sollte. { $assumption } ist einer der Sätze oben, ganz.
+decides-dangers = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } { $dangers ->
+        [one] Eine gute Antwort beseitigt eine Gefahr.
+       *[other] Eine gute Antwort beseitigt { $dangers } Gefahren.
+    }
+decides-warnings = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } { $warnings ->
+        [one] Eine gute Antwort beseitigt eine Warnung.
+       *[other] Eine gute Antwort beseitigt { $warnings } Warnungen.
+    }
+decides-limits = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } Mit einer guten Antwort dürfen Sie mehr nutzen.
+assume-parallel-limit = Niemand weiß, was der Verbindungssatz zwischen den Generatoren durchlässt, also wurden { $value } angenommen, wie von einem allein. Lesen Sie die Ampere auf dem Verbindungssatz.
+assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit Benzin. Also wurden { $value } angenommen. Nennt das Typenschild Watt für Propan, schreiben Sie rated_on = "propane" in den Plan.

@@ -1,0 +1,182 @@
+# Die Befehlszeile: Hilfe, Ergebnisse und Fehler.
+
+cli-about = Plant einen tragbaren Generator für ein Lager: was jede Steckdose verträgt, was zusammen laufen darf, was gefährlich ist, und die Etiketten und die Karte, die es sagen.
+cli-after =
+    Ohne Befehl fragt tallywatt eine Frage nach der anderen und druckt am Ende.
+
+    Was es Ihnen sagt, ersetzt weder die örtlichen Vorschriften noch eine Elektrofachkraft.
+cli-heading-commands = Befehle
+cli-heading-usage = Aufruf:
+cli-heading-options = Optionen
+cli-heading-arguments = Argumente
+cli-arg-answers = Antworten auf die Fragen, eine je Zeile, statt zu fragen; "-" liest die Standardeingabe
+cli-arg-plain = Zeile für Zeile fragen, ohne etwas neu zu zeichnen, wie es Bildschirmleser mögen
+cli-arg-language = Die Sprache für Bildschirm und Drucke, etwa es oder fr-CA, was auch immer Plan und System sagen
+cli-arg-units = Fuß, Gallonen und °F, oder Meter, Liter und °C; fehlt es, wie es in der Region der Sprache üblich ist
+cli-arg-print-language = Die Sprache der Drucke, wenn es nicht die des Bildschirms ist; mehrere machen je einen Satz: es,fr
+cli-arg-help = Diese Hilfe zeigen
+cli-arg-version = Die Version zeigen
+
+cli-ask = Eine Plandatei durch Fragen ändern; ihre Kommentare und ihre Reihenfolge bleiben
+cli-ask-plan = Die Plandatei
+cli-ask-answers = { cli-arg-answers }
+cli-ask-plain = { cli-arg-plain }
+cli-value-options = [OPTIONEN]
+cli-value-command = [BEFEHL]
+cli-value-card = GRÖSSE
+cli-value-code = KÜRZEL
+cli-value-dir = ORDNER
+cli-value-file = DATEI
+cli-value-format = FORMAT
+cli-value-ink = FARBE
+cli-value-language = SPRACHE
+cli-value-load = GERÄT
+cli-value-n = ZAHL
+cli-value-name = NAME
+cli-value-new-toml = NEU.toml
+cli-value-paper = PAPIER
+cli-value-plan = PLAN
+cli-value-print = DRUCK
+cli-value-right-down = RECHTS, UNTEN
+cli-value-units = EINHEITEN
+cli-value-yyyy-mm-dd = JJJJ-MM-TT
+cli-values = [{ $values }]
+cli-default = [üblich: { $value }]
+usage-unknown-argument = { $argument } gibt es hier nicht
+usage-unknown-command = es gibt keinen Befehl { $argument }
+usage-wrong-value = { $argument } kann nicht „{ $value }“ sein
+usage-no-value = { $argument } braucht einen Wert
+usage-missing = das fehlt: { $argument }
+usage-conflict = { $argument } und { $other } gehen nicht zusammen
+usage-twice = { $argument } steht zweimal da
+usage-answers = --answers gehört nur zu den Fragen: allein, oder mit ask
+usage-other = dieser Aufruf ist nicht zu verstehen: { $argument }
+usage-allowed = Möglich ist { $allowed }.
+usage-nearest = Meinten Sie { $nearest }?
+usage-help = „tallywatt --help“ sagt, was es gibt.
+usage-no-language = die Sprache „{ $tag }“ gibt es hier nicht
+cli-demo = Alle Drucke für ein erfundenes Wochenende machen, ohne eine Frage
+cli-demo-fixed = Dasselbe Wochenende, die Gefahren behoben
+cli-demo-into = Der Ordner, in den geschrieben wird
+
+cli-check = Pläne prüfen und sagen, was nicht stimmt, das Schlimmste zuerst
+cli-check-plans = Plandateien; "-" liest eine von der Standardeingabe
+cli-check-format = "text" für Menschen; "json" für Programme, ein Bericht je Plan
+
+cli-print = Etiketten, Karte, Vorsichtsliste und Rechenblatt eines Plans drucken
+cli-print-plan = Die Plandatei; "-" liest sie von der Standardeingabe
+cli-print-into = Der Ordner, in den geschrieben wird
+cli-print-paper = Das Papier im Drucker
+cli-print-stock = Der Etikettenbogen: ein Name aus label-templates/stock oder eine eigene Datei, die auf .toml endet
+cli-print-start-at = Das erste freie Etikett auf einem angebrochenen Bogen
+cli-print-copies = Wie oft jedes Etikett
+cli-print-offset = Die Etiketten auf dem Bogen nach rechts und unten rücken, höchstens 10 mm, für einen Drucker, der schief einzieht: "1 mm, -0.5 mm"
+cli-print-alignment = Auch eine Seite mit Linealen drucken, die zeigt, wohin die Etiketten fallen, um sie an einen Etikettenbogen zu halten
+cli-print-only = Nur diesen Druck; darf mehrmals stehen
+cli-print-card = Die Größe der Karte: ein Blatt je Seite; ein halbes Blatt (A5, halber Letter) oder Taschengröße, zum Falten
+cli-print-ink = "black" druckt schwarz auf weiß, ohne Farben und Grau
+cli-print-date = Das Datum auf jedem Blatt, das die Dateien auch zu PDF/A-2a macht; fehlt es, wird keines gedruckt
+cli-print-png = Auch ein Bild jeder Seite schreiben
+cli-print-templates = Ein Ordner mit eigenen Vorlagen; "tallywatt templates" schreibt welche, mit denen man anfangen kann
+
+cli-may = Vor dem Anschließen fragen: Darf das eingeschaltet werden, in welcher Reihenfolge, und was zeigt ein Messgerät
+cli-may-plan = Die Plandatei; "-" liest sie von der Standardeingabe
+cli-may-loads = Was eingeschaltet werden soll: Kürzel oder Namen, in Anführungszeichen, wenn sie Leerzeichen haben
+cli-may-while = Was schon läuft
+cli-may-format = "text" für Menschen; "json" für Programme
+
+cli-mend = Den kleinsten Aufwand finden, der jede Gefahr behebt und alles laufen lässt, was laufen muss
+cli-mend-plan = Die Plandatei; "-" liest sie von der Standardeingabe
+cli-mend-into = Den geänderten Plan in diese neue Datei schreiben; eine vorhandene bleibt, wie sie ist
+cli-mend-warnings = Auch die Warnungen beheben, soweit Änderungen es können
+cli-mend-format = "text" für Menschen; "json" für Programme: der Bericht, mit den Änderungen
+cli-templates = Die Vorlagen der Drucke in einen Ordner schreiben, um sie zu ändern und mit den eigenen zu drucken
+cli-templates-into = Der Ordner, in den geschrieben wird; eine vorhandene Datei bleibt, wie sie ist
+
+cli-explain = Eine Regel erklären: was sie prüft, warum es schadet, die Rechnung, was zu tun ist
+cli-explain-code = Das Kürzel der Regel, etwa AIR001; fehlt es, werden alle Regeln gezeigt
+
+cli-words = Für Übersetzende: jede Nachricht neben ihren Übersetzungen, als Seite für einen Browser
+cli-words-languages = Ordner von Sprachen; fehlen sie, alle
+cli-words-check = Stattdessen sagen, was an ihnen nicht stimmt
+cli-words-from = Die Ordner der Sprachen aus diesem Ordner lesen statt aus dem Programm
+
+failure-lead = tallywatt:
+failure-hint = Hinweis:
+failure-read = { $path } kann nicht gelesen werden
+failure-write = { $path } kann nicht geschrieben werden
+failure-no-rule = es gibt keine Regel { $code }
+failure-no-rule-hint = "tallywatt explain" zeigt sie alle.
+failure-json = der Bericht kann nicht als JSON geschrieben werden
+failure-worse-than-nothing = der Plan kann nicht geprüft werden, bevor dies behoben ist
+
+check-plan = { $name }
+check-none = Keine Regel hat zu diesem Plan etwas zu sagen. Das beweist nicht, dass alles stimmt: Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.
+check-count = { $dangers ->
+        [one] 1 Gefahr
+       *[other] { $dangers } Gefahren
+    }, { $warnings ->
+        [one] 1 Warnung
+       *[other] { $warnings } Warnungen
+    }, { $cautions ->
+        [one] 1 Mal Vorsicht
+       *[other] { $cautions } Mal Vorsicht
+    }, { $notices ->
+        [one] 1 Hinweis
+       *[other] { $notices } Hinweise
+    }.
+check-label-why = Warum
+check-label-do = Tun
+check-label-by = Nach
+check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
+check-limits = Was jede Steckdose verträgt
+check-limit-two = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $id }: { $reason }.
+check-limit-refused = NICHT BENUTZEN. Siehe { $code }.
+check-limit-one = { $long }. Gesetzt von { $id }: { $reason }.
+check-assumed = Für den gefährlicheren Fall angenommen, weil es niemand weiß
+check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Dieses Programm nicht.
+
+reason-rated-power = was der Generator geben kann
+reason-rated-power-unguarded = was der Generator geben kann; er schaltet vielleicht nicht von selbst ab
+reason-one-leg = die Hälfte des Generators, eine Seite
+reason-one-leg-unguarded = die Hälfte des Generators, eine Seite; er schaltet vielleicht nicht von selbst ab
+reason-breaker = der Schutzschalter
+reason-trips-early = ein Schutzschalter, der zu früh auslöst
+reason-receptacle = was die Steckdose selbst verträgt
+reason-plug = was der Stecker verträgt
+reason-cord-ampacity = die Leiter des Kabels; kein Schutzschalter wacht darüber
+reason-coiled-cord = das Kabel ist aufgerollt; kein Schutzschalter wacht darüber
+reason-parallel-kit = der Verbindungssatz zwischen den Generatoren
+reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüber
+reason-wiring = die Leitung des Kastens
+reason-not-fed = es wird nicht gespeist
+
+demo-wrote = Geschrieben nach { $dir }:
+demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
+demo-file-card = die Karte zum Laminieren, zwei Seiten
+demo-file-cautions = die Liste zum Abhaken, das Schlimmste zuerst
+demo-file-worksheet = jede Zahl, für eine Elektrofachkraft
+demo-file-report = der Bericht für andere Programme
+demo-file-plan = der Plan selbst: ändern Sie ihn, dann "tallywatt print"
+demo-most = Was am wichtigsten ist:
+demo-other = "tallywatt demo --fixed" macht dasselbe Wochenende, die Gefahren behoben.
+
+summary-worst = { $signal }: { $title }. { $dangers ->
+        [0] Keine Gefahren.
+        [one] Es ist die einzige Gefahr.
+       *[other] Insgesamt { $dangers } Gefahren.
+    }
+summary-calm = Keine Regel fand eine Gefahr oder eine Warnung. Es entscheiden trotzdem die örtlichen Vorschriften.
+summary-usable = Der Generator kann dort { $rated } geben, und die benutzten Steckdosen erreichen alles davon.
+summary-stranded = Der Generator kann dort { $rated } geben, aber die benutzten Steckdosen erreichen nur { $reachable }.
+summary-never = Nie zur selben Zeit: { $sets }.
+summary-never-more = { $sets }; und { $more } mehr auf der Karte
+summary-together = Alles auf der Liste darf zur selben Zeit laufen.
+
+print-wrote = Geschrieben nach { $dir }:
+templates-exist = { $path } gibt es schon. Es wurde nichts geschrieben.
+templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.
+templates-none = in { $path } gibt es keine Vorlagen
+templates-none-hint = "tallywatt templates --into ORDNER" schreibt welche, mit denen man anfangen kann.
+
+explain-language = Die Seiten der Regeln gibt es nur auf Englisch. Prüfung und Drucke sprechen Ihre Sprache.

@@ -1,0 +1,18 @@
+# Wörter, die Bildschirm und Papier teilen.
+
+signal-danger = GEFAHR
+signal-warning = WARNUNG
+signal-caution = VORSICHT
+signal-notice = HINWEIS
+
+# Der Name, den jemand einem Teil oder Gerät gegeben hat, mitten im Satz.
+id-quoted = „{ $id }“
+
+list-comma = ,{" "}
+list-and = { $first } und { $last }
+
+# Wie eine Angabe geprüft wurde.
+mark-confirmed = bestätigt
+mark-secondary = aus zweiter Hand
+mark-memory = aus dem Gedächtnis, nicht geprüft
+mark-common-practice = übliche Praxis, keine Quelle

@@ -1,0 +1,671 @@
+# Die Fragen. `ask-ID` ist eine Frage, unter 60 Spalten; `.why` eine Zeile, warum oder wo man die
+# Antwort liest; `.help` ist, was `?` sagt; `.row` der Name der Frage auf der Übersicht.
+
+progress = { $number } von etwa { $total }: { $part }
+part-asked-generator = der Generator
+part-asked-outlets = seine Steckdosen
+part-asked-loads = was Sie anschließen
+part-asked-site = der Platz
+part-asked-gear = Kabel und Kästen
+part-asked-fuel = Kraftstoff und Lärm
+
+interview-welcome =
+    Etwa { $count } kurze Fragen: Ihr Generator, was Sie anschließen, der Platz, Ihre Kabel.
+    In Klammern steht, was Enter nimmt. „Weiß ich nicht“ ist immer eine Antwort. Strg-C hört auf, und Ihre Antworten bleiben erhalten.
+
+hint-list = Pfeile oder Text, Enter. Esc: zurück
+hint-keys = ?: Hilfe, Esc: zurück
+hint-unknown = oder unbekannt
+hint-none = keine
+hint-enter-unknown = Enter: unbekannt
+hint-between = ,{" "}
+
+typed-unknown = unbekannt
+    .also = weiß nicht, weiss nicht, weiß ich nicht, weiss ich nicht, keine ahnung, nicht sicher
+typed-at = in
+
+typed-unit = -
+    .ft = fuß fuss
+    .m = meter metern
+    .in = zoll
+    .A = ampere
+    .V = volt
+    .W = watt
+    .h = stunden stunde std
+    .min = minuten minute
+    .gal = gallonen gallone
+    .L = liter litern
+typed-none = keine
+    .also = nein, nichts, kein, keiner, keines
+typed-picture = baum
+    .also = bild
+
+pick-yes = Ja
+    .also = j
+pick-no = Nein
+    .also = n
+pick-unknown = Weiß ich nicht
+pick-explain = ? Mehr dazu
+pick-picture = Den Baum bis jetzt zeigen
+pick-removed = Das wieder herausnehmen
+
+label-place = { $id } ({ $shape })
+about-gear = { $id }, { $what }
+label-marked = ! { $row }
+label-row = { $title }: { $shown }
+
+shown-unknown = nicht bekannt
+shown-open-one = nicht gefragt
+shown-open = { $count } nicht bekannt
+shown-in = in { $place }
+shown-times = { $count } davon
+
+suggest-generator-name = Generator
+suggest-site-name = Lagerwochenende
+
+# ---- Der Generator
+
+ask-generator-name = Wie nennen Sie Ihren Generator?
+    .why = Der Name kommt auf sein Etikett.
+    .help = Ein beliebiger kurzer Name: die Farbe, wem er gehört. Sie können ihn später ändern.
+    .row = Name
+
+ask-generator-rated = Welche Leistung gibt der Generator auf Dauer?
+    .why = Typenschild: running oder rated watts, etwa 2800 W.
+    .help =
+        Suchen Sie zwei Zahlen auf dem Typenschild oder in der Anleitung. Die kleinere ist die Dauerleistung (running, rated): was er stundenlang gibt. Diese gehört hierher.
+        Nehmen Sie nicht die große Zahl in seinem Namen: Das ist oft die Spitze.
+        Stehen auf dem Schild nur Ampere und Volt, multiplizieren Sie: 20 A bei 120 V sind 2400 W.
+    .row = Dauerleistung
+
+ask-generator-peak = Und höchstens, für ein paar Sekunden?
+    .why = Typenschild: starting, surge oder peak watts.
+    .help =
+        Motoren, etwa im Kühlschrank, ziehen beim Starten einen Augenblick lang das Zwei- bis Sechsfache. Die Spitze sagt, ob sie es können.
+        Wenn Sie es nicht wissen, nehmen wir nicht mehr als die Dauerleistung an.
+    .row = Spitzenleistung
+
+ask-generator-voltage = Welche Spannung gibt er?
+    .why = Die meisten kleinen geben nur 120 V. Siehe Schild.
+    .help =
+        120 V ist die Haushaltssteckdose. Ein Generator für 120/240 V hat auch eine Steckdose mit vier Schlitzen für große Stecker, oder 120/240 V steht auf dem Schild.
+        So ein Generator hat zwei Hälften. Jede 120-V-Steckdose kann nur eine Hälfte der Leistung nutzen.
+    .row = Spannung
+pick-generator-voltage-120 = Nur 120 V
+pick-generator-voltage-120-240 = 120 V und 240 V
+
+ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
+    .why = Danach richten sich die Prüfungen. Siehe Anleitung.
+    .help =
+        Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
+        Erdfrei: Innen verbindet nichts den Neutralleiter mit dem Gehäuse. Verbunden: Der Hersteller hat sie verbunden.
+        Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Wenn Sie noch nie davon gehört haben, gibt es keinen. Fragen Sie eine Elektrofachkraft, bevor Sie einen benutzen.
+        Ein Steckdosenprüfer mit drei Lampen hilft. Zwei Lampen leuchten, wie bei einer guten Steckdose: Neutralleiter und Gehäuse sind irgendwo verbunden. Eine Lampe leuchtet, für „open ground“: Meist ist er erdfrei.
+        Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir „erdfrei“ an und sagen es.
+    .row = Neutralleiter
+pick-generator-neutral-floating = Erdfrei
+pick-generator-neutral-plug = Erdfrei, ein Brückenstecker steckt darin
+pick-generator-neutral-bonded = Mit dem Gehäuse verbunden
+
+ask-generator-inverter = Ist es ein Inverter-Generator?
+    .why = Der begrenzt seinen Strom selbst. Siehe Schild.
+    .help =
+        Ein Inverter-Generator ist meist leise, hat ein geschlossenes Gehäuse und einen Schalter, der den Motor langsamer laufen lässt. Auf dem Schild oder in der Anleitung steht „inverter“.
+        Ein offener Rahmen mit rundem Tank obenauf ist meist keiner.
+    .row = Inverter
+
+ask-generator-fuel = Womit läuft er?
+    .why = Dafür, wie lange eine Tankfüllung reicht.
+    .help = Läuft er mit mehreren, nennen Sie den Kraftstoff, den Sie mitnehmen.
+    .row = Kraftstoff
+pick-generator-fuel-gasoline = Benzin
+pick-generator-fuel-propane = Propan
+pick-generator-fuel-diesel = Diesel
+
+ask-generator-tank = Wie viel Kraftstoff fasst sein Tank?
+    .why = Etwa 1,2 gal oder 4,5 L. Siehe Anleitung.
+    .help = Bei Propan geben Sie an, was Ihre Flasche flüssig fasst, oder unbekannt.
+    .row = Tank
+
+ask-generator-runtime = Wie lange läuft er mit einer Tankfüllung?
+    .why = Etwa: 25 % 8,5 h, 100 % 3,1 h. Siehe Anleitung.
+    .help =
+        Hersteller geben Stunden bei einem Anteil der Dauerleistung an. Tippen Sie den Anteil, dann die Stunden; mehrere durch Komma getrennt.
+        Ein Paar genügt. Zwei sind besser.
+    .row = Laufzeit
+
+ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
+    .why = Etwa: 58 dBA at 23 ft, 25 %. Siehe Anleitung.
+    .help =
+        Die Zahl allein sagt wenig: 58 dBA in 23 ft sind lauter als 58 dBA in 10 ft. Die meisten Hersteller messen in 23 ft (7 m) bei Viertellast.
+        Der Lastanteil am Ende darf fehlen.
+    .row = Lärm
+
+# ---- Seine Steckdosen
+
+ask-outlet-face = Welche Steckdose, welche Zahl am Schutzschalter?
+    .why = Eine Art nach der anderen. Suchen: 30, Dreh, Haushalt.
+    .help =
+        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Ist es eine andere oder nicht lesbar, wählen Sie „andere Zahl“.
+        Sehen Sie sich die Löcher an und den Namen, der daneben steht. Zwei gleiche Steckdosen nebeneinander sind eine Art. Steckdosen hinter verschiedenen Schutzschaltern nennen Sie einzeln.
+    .row = Form
+pick-outlet-face-done = Das sind alle seine Steckdosen
+pick-face-usual = { $shape } ({ $code }), Schutz { $amps } A
+pick-face-other = { $shape } ({ $code }), andere Zahl
+
+ask-outlet-breaker = Welche Zahl steht auf dem Schutzschalter?
+    .why = { $about }. Ein Knopf oder Schalter, etwa 20 A.
+    .help =
+        Ein Schutzschalter ist der kleine Knopf oder Schalter nahe der Steckdose, mit einer Zahl: 15, 20, 30. Tippen Sie sie mit Einheit: 20 A.
+        Sehen Sie nach: Es ist nicht immer die Zahl, die zur Form der Steckdose gehört. Steht keine Zahl da, tippen Sie unbekannt. Wir nehmen dann an, dass nichts die Kabel schützt, und sagen es.
+    .row = Schutzschalter
+
+ask-outlet-name = Wie soll diese Steckdose heißen?
+    .why = { $about }. Kurz, ohne Leerzeichen: vorn, dreh.
+    .help = Buchstaben und Ziffern, - und _, keine Leerzeichen. Der Name kommt auf das Etikett neben der Steckdose.
+    .row = Name
+
+ask-outlet-sockets = Wie viele Stecker nimmt sie?
+    .why = { $about }. Eine Doppelsteckdose nimmt 2.
+    .help = Zählen Sie die Plätze für Stecker hinter diesem einen Schutzschalter.
+    .row = Stecker
+
+ask-outlet-leg = Welche Hälfte des Generators speist sie?
+    .why = { $about }. Siehe Plan in der Anleitung.
+    .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Wenn Sie es nicht wissen, nehmen wir die schlechtere.
+    .row = Hälfte
+pick-outlet-leg-a = Hälfte A
+pick-outlet-leg-b = Hälfte B
+
+ask-outlets-gfci = Welche haben die Tasten TEST und RESET?
+    .why = Sie schalten ab, bevor ein Schlag tötet (GFCI).
+    .help =
+        Die zwei Tasten sind an der Steckdose selbst oder auf der Tafel bei den Buchstaben GFCI oder „ground fault“. Ein Schutzschalter mit nur einem Knopf ist keiner.
+        Wenn Sie es nicht wissen, nehmen wir an, dass es keinen solchen Schutz gibt, und sagen es.
+    .row = Stromschlag-Schutz
+pick-outlets-gfci-all = Alle
+pick-outlets-gfci-none = Keine
+pick-outlets-gfci-some = Manche: ich sage, welche
+
+ask-outlets-odd = Ist an den Schutzschaltern etwas Besonderes?
+    .why = Geteilt oder schwach gibt er weniger als seine Zahl.
+    .help =
+        Zwei Steckdosen können sich einen Schutzschalter teilen: Was Sie der einen entnehmen, fehlt der anderen. Der Plan in der Anleitung zeigt es; ebenso eine Tafel mit weniger Schutzschaltern als Steckdosen.
+        Ein Schutzschalter, der unter seiner Zahl ausgelöst hat, gibt von da an nur noch diese kleinere Zahl.
+    .row = Schutzschalter
+pick-outlets-odd-no = Nichts, von dem ich weiß
+pick-outlets-odd-share = Zwei oder mehr Steckdosen teilen sich einen
+pick-outlets-odd-early = Einer löst zu früh aus
+pick-outlets-odd-both = Beides: geteilt und zu früh
+
+ask-outlet-gfci = Hat diese die Tasten TEST und RESET?
+    .why = { $about }.
+    .help = Die zwei Tasten sind an der Steckdose oder daneben auf der Tafel.
+    .row = Stromschlag-Schutz
+
+ask-outlet-shares = Hinter wessen Schutzschalter liegt sie?
+    .why = { $about }. Schutzschalter aus: Was geht aus?
+    .help = Mit einer Lampe in jeder Steckdose: Schalten Sie einen Schutzschalter aus. Die Steckdosen, die dunkel werden, liegen dahinter.
+    .row = Teilt den Schutzschalter von
+pick-outlet-shares-own = Ihr eigener
+
+ask-outlet-trips = Bei wie viel Ampere hat er ausgelöst?
+    .why = { $about }. Etwa 17 A, oder keine, wenn nie.
+    .help = Zählen Sie zusammen, was lief, als er auslöste: Watt geteilt durch 120 sind Ampere. Hat er nie unter seiner Zahl ausgelöst, tippen Sie keine.
+    .row = Hat ausgelöst bei
+pick-outlet-trips-none = nie zu früh
+
+# ---- Was laufen soll
+
+ask-load-what = Was schließen Sie an?
+    .why = Suchen: Wasserkocher, Telefon. Oder eine übliche Liste.
+    .help =
+        Die Watt sind typisch, eher hoch. Besser ist das Schild am Gerät selbst: Wählen Sie das Gerät hier, und ändern Sie seine Watt auf der letzten Seite.
+        Die üblichen Listen nennen mehrere Geräte auf einmal. Nehmen Sie später heraus, was Sie nicht haben.
+        Steht es nicht in der Liste, wählen Sie „Etwas anderes“.
+    .row = Was
+pick-load-what-own = Etwas anderes: Ich habe sein Schild
+pick-load-what-done = Das ist alles
+pick-load-what-appliance = { $name }, { $watts } W
+pick-load-what-occasion = { $name }: { $count } übliche Geräte
+    .also = üblich liste vorlage anlass
+
+ask-load-name = Wie heißt es?
+    .why = Der Name kommt auf die Karte.
+    .help = Ein beliebiger kurzer Name: Luftpumpe, Verstärker.
+    .row = Name
+
+ask-load-kind = Was tut es vor allem?
+    .why = { $about }. Motoren brauchen zum Starten mehr.
+    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Hängt die Gesundheit eines Menschen davon ab, wählen Sie immer das. Wenn Sie es nicht wissen, zählt es als Motor: Motoren brauchen zum Starten am meisten.
+    .row = Art
+pick-load-kind-heater = Macht Wärme
+pick-load-kind-motor = Dreht einen Motor, pumpt oder kühlt
+pick-load-kind-electronic = Lädt, rechnet, zeigt, tönt
+pick-load-kind-lamp = Gibt Licht
+pick-load-kind-medical = Die Gesundheit hängt davon ab
+
+ask-load-draw = Wie viel verbraucht es? Siehe sein Schild.
+    .why = { $about }. Etwa 1500 W, 12,5 A oder 1/2 hp.
+    .help =
+        Das Schild ist hinten oder unten. W sind Watt, A sind Ampere bei 120 V. Bei einem Motor dürfen Sie PS (hp) angeben, und den Kennbuchstaben, wenn einer darauf steht: 1/2 hp code G.
+        Auf dem Schild eines Ladegeräts stehen zwei Zeilen: Nehmen Sie INPUT (Eingang), nicht den Ausgang. Sie dürfen sie tippen, wie sie dasteht: 100-240V 50/60Hz 1.5A.
+    .row = Verbraucht
+
+ask-load-count = Wie viele davon?
+    .why = { $about }. Jedes mit eigenem Stecker.
+    .help = Zehn ineinander gesteckte Lichterketten sind ein Stecker; zehn Ladegeräte sind zehn.
+    .row = Wie viele
+
+ask-load-starting = Wie viel in dem Augenblick, in dem es startet?
+    .why = { $about }. Watt; unbekannt, wenn nichts dasteht.
+    .help = Auf dem Schild kann starting, surge oder LRA stehen (Ampere bei blockiertem Läufer: mal 120 sind Watt). Wenn Sie es nicht wissen, wird eine vorsichtige Zahl für diese Art genommen, und das wird gesagt.
+    .row = Start
+
+ask-load-factor = Wie groß ist sein Leistungsfaktor?
+    .why = { $about }. Zwischen 0,1 und 1. Siehe Schild.
+    .help = Suchen Sie PF oder cos φ auf dem Schild. Was nur heizt, hat 1. Wenn Sie es nicht wissen, wird eine vorsichtige Zahl genommen.
+    .row = Leistungsfaktor
+
+ask-load-continuous = Läuft es drei Stunden oder länger am Stück?
+    .why = { $about }. Das erhitzt Kabel und Schutzschalter.
+    .help = Ein Kühlschrank, eine Heizung in der Nacht, Licht am Abend: ja. Ein Wasserkocher: nein.
+    .row = Drei Stunden oder mehr
+
+ask-load-plug = Welchen Stecker hat es?
+    .why = { $about }. Die meisten haben den Haushaltsstecker.
+    .help = Zwei flache Stifte und ein runder: 5-15P. Nur zwei flache Stifte: 1-15P.
+    .row = Stecker
+
+ask-load-wanted = Wie wichtig ist es?
+    .why = { $about }. Ist Strom knapp, warten die Wünsche.
+    .help = Was laufen muss, bekommt immer zuerst Strom. Ein Wunsch kommt an die Reihe, wenn etwas übrig ist.
+    .row = Wichtig
+pick-load-wanted-must = Es muss laufen
+pick-load-wanted-wish = Es wäre schön
+
+ask-load-hours = Wann läuft es?
+    .why = { $about }. Etwa 07:00-07:20, 19-21; keine: jederzeit.
+    .help = Uhrzeiten von und bis, durch Komma getrennt. Ohne Zeiten kann es jederzeit laufen.
+    .row = Stunden
+pick-load-hours-none = jederzeit
+
+ask-load-on = Wo ist es angeschlossen?
+    .why = { $about }. Überlassen Sie es uns, oder sagen Sie es.
+    .help = Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
+    .row = Angeschlossen an
+pick-load-on-any = Den besten Platz dafür finden
+
+# ---- Der Platz
+
+ask-site-name = Wie heißt dieses Wochenende?
+    .why = Der Name kommt auf jede gedruckte Seite.
+    .help = Etwa: Wochenende in der Wacholderbucht.
+    .row = Name
+
+ask-site-ground = Wie nass ist es, wo man die Sachen anfasst?
+    .why = Nasser Boden macht einen Schlag viel gefährlicher.
+    .help = Regen, nasses Gras, Pfützen, nackte Füße vom See: nass. Tau oder feuchte Erde: feucht. Ein trockener Boden unter einem Dach: trocken. Wenn es regnen kann, sagen Sie nass.
+    .row = Boden
+pick-site-ground-wet = Nass: Regen, nasses Gras, Pfützen
+pick-site-ground-damp = Feucht: Tau, feuchte Erde
+pick-site-ground-dry = Trocken: trockener Boden unter einem Dach
+
+ask-site-sleepers = Wie weit ist der Generator von Schlafenden?
+    .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
+    .help =
+        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Ein großer Schritt ist etwa 3 ft (1 m).
+        Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
+    .row = Nächste Menschen
+
+ask-site-stands = Was ist über dem Generator und um ihn herum?
+    .why = Abgase müssen weg, und Regen muss draußen bleiben.
+    .help =
+        Denken Sie auch daran, wo er bei Regen laufen wird.
+        Im Freien: nichts darüber, und ringsum 4 ft (1.2 m) frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
+        Ein Zelt mit offener Tür, ein Vorbau, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, ein Vordach darüber oder eine Wand nahe bei ihm heißt abgedeckt.
+    .row = Generator steht
+pick-site-stands-open = Im Freien, ringsum 4 ft frei
+pick-site-stands-roof = Hohes Dach, ringsum offen
+pick-site-stands-covered = Unter Plane, Vordach, an Wand
+pick-site-stands-enclosed = In Zelt, Vorbau, Auto, Schuppen
+
+ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
+    .why = In jedem Zelt oder Fahrzeug, mit frischen Batterien.
+    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein.
+    .row = Kohlenmonoxid-Melder
+
+ask-site-building = Speist er die Leitungen eines Hauses?
+    .why = Das kann Menschen an der Leitung töten, und Sie.
+    .help = Einzelne Geräte am Generator: nein. Jedes Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes: ja. Das ist Arbeit nur für eine Elektrofachkraft.
+    .row = Speist ein Gebäude
+
+ask-site-altitude = Wie hoch über dem Meer ist es?
+    .why = Dünne Luft kostet Leistung. Etwa 4200 ft oder 900 m.
+    .help = Eine Karte oder ein Telefon sagt es. Am Meer tippen Sie 0 ft. Eine grobe Zahl genügt; runden Sie auf.
+    .row = Höhe
+
+ask-site-air = Wie heiß wird die Luft höchstens?
+    .why = Hitze kostet Leistung. Etwa 88 F oder 31 C.
+    .help = Der höchste Wert der Vorhersage, und mehr, wenn der Generator in der Sonne steht.
+    .row = Heißeste Luft
+
+ask-site-quiet = Wann muss es auf dem Platz ruhig sein?
+    .why = Etwa 22:00-06:00, oder keine.
+    .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch.
+    .row = Ruhezeit
+pick-site-quiet-none = keine
+
+# ---- Kabel, Adapter und Kästen
+
+ask-gear-what = Was ist in der Kiste: Kabel, Adapter, Kästen?
+    .why = Eines nach dem anderen, auch was Sie nicht brauchen.
+    .help = Nennen Sie auch die seltsamen Adapter: Sie sind oft die gefährlichen. Das Kürzel in Klammern ist der veröffentlichte Name der Form; er steht bei den Löchern oder Stiften.
+    .row = Was
+pick-gear-what-done = Das ist alles
+pick-gear-what-extension = Verlängerung, Haushalt (5-15)
+pick-gear-what-three-way = Kabel mit 3 Haushaltsenden (5-15)
+pick-gear-what-strip = Steckdosenleiste, 6 Plätze (5-15)
+pick-gear-what-twist-30 = Drehkabel 30 A (L5-30)
+pick-gear-what-camper-30 = Wohnwagenkabel 30 A (TT-30)
+pick-gear-what-twist-30-four = Drehkabel 30 A, 4 Stifte (L14-30)
+pick-gear-what-split-30 = Verteiler L5-30 auf 3 Haushalt
+pick-gear-what-split-30-four = Verteiler L14-30 auf 4 Haushalt
+pick-gear-what-camper-to-twist = Adapter Stecker L5-30 auf TT-30
+pick-gear-what-camper-to-home = Adapter Stecker 5-15 auf TT-30
+pick-gear-what-home-to-camper = Adapter Stecker TT-30 auf 5-15
+pick-gear-what-four-to-twist = Adapter Stecker L14-30 auf L5-30
+pick-gear-what-cord = Anderes Kabel, anderer Adapter
+pick-gear-what-box-twist-30 = Schutzschalterkasten, von L5-30
+pick-gear-what-box-camper-30 = Schutzschalterkasten, von TT-30
+pick-gear-what-box-twist-30-four = Schutzschalterkasten, von L14-30
+pick-gear-what-box-50 = Schutzschalterkasten, von 14-50
+pick-gear-what-box = Anderer Schutzschalterkasten
+
+ask-gear-plug = Welcher Stecker ist daran?
+    .why = { $about }: das Ende mit den Stiften.
+    .help = Suchen Sie den Namen, der zwischen den Stiften steht.
+    .row = Stecker
+
+ask-gear-ends = Welche Steckdosen sind am anderen Ende?
+    .why = { $about }. Etwa 5-15R, oder 5-20R, 5-20R für zwei.
+    .help = Tippen Sie den veröffentlichten Namen jeder Dose, durch Komma getrennt. Der Name steht bei den Löchern.
+    .row = Enden
+
+ask-gear-jacket = Was ist auf das Kabel gedruckt?
+    .why = { $about }. Etwa SJTW 12/3; 12/3 allein genügt.
+    .help =
+        Der Aufdruck wiederholt sich in kurzen Abständen am Mantel. 12/3 heißt Leiter der Größe 12, drei davon. Eine kleinere Zahl ist ein dickerer Leiter. Die Buchstaben nennen den Mantel: Mit einem W darin darf er draußen benutzt werden.
+        Auf metrischen Kabeln steht 3G1.5 oder 3x2.5 mm2.
+        Wenn Sie es nicht lesen können, tippen Sie unbekannt. Wir nehmen es dann für ein dünnes Kabel für innen und sagen es.
+    .row = Aufdruck
+
+ask-gear-length = Wie lang ist es?
+    .why = { $about }. Etwa 50 ft oder 15 m.
+    .help = Ihre ausgestreckten Arme reichen etwa so weit, wie Sie groß sind: Zählen Sie so am Kabel entlang.
+    .row = Länge
+
+ask-gear-outdoor = Ist es für draußen gekennzeichnet?
+    .why = { $about }. Sonne und Wasser schaden dem Mantel.
+    .help = Suchen Sie „outdoor“ (für draußen) auf dem Anhänger oder ein W in den Buchstaben am Mantel.
+    .row = Für draußen
+
+ask-gear-coiled = Bleibt etwas davon aufgerollt?
+    .why = { $about }. Aufgerollt kühlt es nicht und schmilzt.
+    .help = Legen Sie immer das ganze Kabel aus. Bleibt es auf einer Trommel oder auf einem Haufen, ist die Antwort ja.
+    .row = Aufgerollt
+
+ask-gear-gfci = Hat es die Tasten TEST und RESET?
+    .why = { $about }. Manche Kabel haben den Schutz eingebaut.
+    .help = Ein kleiner Kasten am Kabel mit zwei Tasten und den Buchstaben GFCI.
+    .row = Stromschlag-Schutz
+
+ask-gear-listed = Ist der Kasten aus der Fabrik und zugelassen?
+    .why = { $about }. Selbst gebaut fehlt vielleicht der Schutz.
+    .help = Suchen Sie auf seinem Etikett das Zeichen eines Prüflabors. Ein Kasten, den jemand selbst gebaut hat, ist nicht zugelassen, so gut er auch gebaut ist.
+    .row = Fabrik, zugelassen
+
+ask-gear-bond = Ist innen Neutralleiter mit Schutzleiter verbunden?
+    .why = { $about }. Steht in den Papieren. Nicht öffnen.
+    .help = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in seinen Papieren. Öffnen Sie ihn nicht, um es herauszufinden. Wenn Sie es nicht wissen, sagen wir, was daraus folgt.
+    .row = Innen verbunden
+
+ask-gear-from = Woran ist es angeschlossen?
+    .why = { $about }. Die Stelle, die dem Generator am nächsten ist.
+    .help = Es werden nur Stellen gezeigt, in die der Stecker passt. Wird es nicht benutzt, wählen Sie „Nichts“.
+    .row = Angeschlossen an
+pick-gear-from-none = Nichts: Es bleibt in der Kiste
+
+ask-gear-name = Wie soll es heißen?
+    .why = { $about }. Kurz, ohne Leerzeichen: lang, orange.
+    .help = Buchstaben und Ziffern, - und _, keine Leerzeichen. Der Name kommt auf das Etikett.
+    .row = Name
+
+ask-out-face = Welche Steckdosen, welche Zahl an jedem Schutz?
+    .why = { $about }. Eine Art nach der anderen.
+    .help = Steckdosen derselben Form mit dem gleichen Schutzschalter sind eine Art.
+    .row = Form
+pick-out-face-done = Das sind alle seine Steckdosen
+
+ask-out-count = Wie viele so, jede mit eigenem Schutzschalter?
+    .why = { $about }. Zwei hinter einem Schutzschalter sind 1.
+    .help = Zählen Sie Schutzschalter, nicht Löcher.
+    .row = Wie viele
+
+ask-out-breaker = Welche Zahl steht auf jedem Schutzschalter?
+    .why = { $about }. Etwa 20 A; keine, wenn keiner da ist.
+    .help = Ein Verteilerkabel ohne Schutzschalter schützt nichts: Tippen Sie keine. Gibt es Schutzschalter ohne lesbare Zahl, tippen Sie unbekannt.
+    .row = Schutzschalter
+pick-out-breaker-none = kein Schutzschalter
+
+ask-out-gfci = Haben sie die Tasten TEST und RESET?
+    .why = { $about }. Sie schalten ab, bevor ein Schlag tötet.
+    .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
+    .row = Stromschlag-Schutz
+
+ask-out-wire = Welche Leitung ist dahinter?
+    .why = { $about }. Etwa 12 AWG. Den Kasten nicht öffnen.
+    .help = Das sagen nur seine Papiere. Öffnen Sie den Kasten nicht, um es herauszufinden.
+    .row = Leitung
+
+# ---- Die Formen, kurz
+
+face-5-15R = Haushalt
+face-5-20R = Haushalt, T
+face-TT-30R = Wohnwagen
+face-L5-20R = Dreh, 3
+face-L5-30R = Dreh, 3
+face-L14-20R = Dreh, 4
+face-L14-30R = Dreh, 4
+face-14-30R = Gerade, 4
+face-14-50R = Gerade, 4
+face-6-20R = Nur 240 V
+face-1-15R = Ohne Erde
+
+shape-5-15R = Haushalt, 15 A (5-15R)
+shape-5-20R = Haushalt mit T-Schlitz, 20 A (5-20R)
+shape-TT-30R = Wohnwagen, 30 A (TT-30R)
+shape-L5-20R = Dreh, 3 Schlitze, 20 A (L5-20R)
+shape-L5-30R = Dreh, 3 Schlitze, 30 A (L5-30R)
+shape-L14-20R = Dreh, 4 Schlitze, 20 A (L14-20R)
+shape-L14-30R = Dreh, 4 Schlitze, 30 A (L14-30R)
+shape-14-30R = Gerade, 4 Schlitze, 30 A (14-30R)
+shape-14-50R = Gerade, 4 Schlitze, 50 A (14-50R)
+shape-6-20R = Nur 240 V, 20 A (6-20R)
+shape-1-15R = Haushalt, ohne Erde, 15 A (1-15R)
+shape-5-15P = Haushalt, 3 Stifte, 15 A (5-15P)
+shape-5-20P = Haushalt, ein Stift quer, 20 A (5-20P)
+shape-TT-30P = Wohnwagen, 30 A (TT-30P)
+shape-L5-20P = Dreh, 3 Stifte, 20 A (L5-20P)
+shape-L5-30P = Dreh, 3 Stifte, 30 A (L5-30P)
+shape-L14-20P = Dreh, 4 Stifte, 20 A (L14-20P)
+shape-L14-30P = Dreh, 4 Stifte, 30 A (L14-30P)
+shape-14-30P = Gerade, 4 Stifte, 30 A (14-30P)
+shape-14-50P = Gerade, 4 Stifte, 50 A (14-50P)
+shape-6-20P = Nur 240 V, 20 A (6-20P)
+shape-1-15P = Haushalt, 2 Stifte, ohne Erde (1-15P)
+
+drawn-faces =
+    Der Name bei den Löchern entscheidet.
+    Aus dem Gedächtnis gezeichnet; bei
+    Ihnen hängen sie vielleicht kopfüber.
+    {" "}
+    {" "}5-15R   5-20R   TT-30R  6-20R
+    {" "}  o       o       o       o
+    {" "}|   |  -|   |   /   \   |   -
+    {" "}
+    {" "}L5-30R  L14-30R 14-50R  1-15R
+    {" "}(   )     --      |     |   |
+    {" "}        (   )   |   |
+    {" "}  --      --      o
+    L5-20R, L14-20R: wie 30, nur kleiner.
+
+# ---- Die Übersicht
+
+ask-review = Stimmt das?
+    .why = Zeile wählen und ändern. Bei ! gilt das Schlimmste.
+    .help = Jede Zeile ist ein Teil Ihres Plans. Wählen Sie eine, um ihre Antworten zu sehen und zu ändern. „Nicht bekannt“ wird als der schlechtere Fall genommen, und die Prüfung sagt es.
+pick-review-check = Diesen Plan prüfen
+pick-review-add = Steckdose, Gerät oder Kabel dazu
+pick-review-add-outlet = Eine Steckdose dazu
+pick-review-add-load = Ein Gerät dazu
+pick-review-add-gear = Kabel, Adapter oder Kasten dazu
+pick-review-quit = Vorerst aufhören, Antworten behalten
+
+ask-review-add = Was soll dazu?
+    .why = Die Fragen dazu kommen gleich.
+    .help = Esc geht zum ganzen Plan zurück.
+
+ask-review-part = { $about }: Was soll sich ändern?
+    .why = Eine Zeile wählen, um neu zu antworten.
+    .help = Esc geht zum ganzen Plan zurück.
+pick-review-back = Hier nichts mehr: zurück
+
+part-generator = Generator
+part-fuel = Kraftstoff und Lärm
+part-outlets = Stromschlag-Schutz
+part-site = Platz
+part-load = Etwas anderes
+part-out = Steckdosen von { $box }
+
+# ---- Zwischen den Fragen
+
+note-added = Dazugekommen: { $things }.
+note-load-left = Bisher { $all } W von { $rated } W genannt. { $left } W übrig, weniger in der Höhe und bei Hitze.
+note-load-named = Bisher { $all } W genannt. Was der Generator gibt, ist nicht bekannt.
+note-load-turns = { $all } W genannt, der Generator gibt { $rated } W: nicht alles zugleich. Es geht abwechselnd.
+note-load-cannot-start = Zum Starten braucht es einen Augenblick lang { $starting } W. Der Generator gibt höchstens { $peak } W: Er kann es nicht starten.
+note-load-too-large = Das allein verlangt { $this } W. Der Generator gibt { $rated } W: Er kann es nicht betreiben.
+
+note-danger =
+    { $signal }: { $title }
+    Warum: { $why }
+    Tun: { $fix }
+note-danger-also = { $signal }, wie schon gesagt, jetzt hier: { $title }
+note-danger-gone = Diese Gefahr ist weg: { $title }
+
+picture-set = { $name }
+picture-place = - { $id } ({ $shape }): { $amps }
+picture-refused = - { $id } ({ $shape }): nicht benutzen
+picture-load = * { $load }
+picture-unplaced = Bis jetzt kein Platz für: { $ids }
+picture-loose = Nicht angeschlossen: { $ids }
+
+note-unknown = Als nicht bekannt notiert.
+
+note-first-line = Nur die erste Zeile davon wurde genommen.
+plain-list-long = { $count } zur Auswahl. Tippen Sie einen Teil eines Namens, um die passenden zu sehen.
+plain-list-found = Diese passen. Tippen Sie eine Nummer oder mehr vom Namen.
+plain-keys = Nummer oder Teil eines Namens tippen. ?: Hilfe, <: zurück
+plain-line-keys = ?: Hilfe, <: zurück
+plain-row = { $number }. { $text }
+plain-default = Enter: { $text }
+
+reject-choice = Bitte wählen Sie eines aus der Liste.
+reject-yes-no = Bitte antworten Sie ja oder nein.
+reject-empty = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
+reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
+reject-no-unit = In welcher Einheit? Setzen Sie eine dazu: { $units }.
+reject-unknown-unit = „{ $found }“ passt hier nicht. Nehmen Sie: { $units }.
+reject-two-meanings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
+reject-out-of-range = Diese Zahl kann nicht stimmen. Bitte sehen Sie nach.
+reject-zero = Es muss mehr als null sein.
+reject-ratio = Eine Zahl zwischen 0,1 und 1, etwa 0,8.
+reject-count = Eine ganze Zahl von 1 bis 99.
+reject-ident = Buchstaben und Ziffern, - und _, keine Leerzeichen, höchstens 40.
+reject-ident-taken = Ein anderes Teil heißt schon so. Bitte einen anderen Namen.
+reject-name-empty = Bitte tippen Sie einen Namen.
+reject-name-long = Höchstens { $most } Buchstaben, damit es auf ein Etikett passt.
+reject-name-signs = Dieses Zeichen darf nicht in einem Namen stehen.
+reject-wire = Eine Leitergröße, etwa 12 AWG oder 2,5 mm².
+reject-jacket = Etwa 12/3, SJTW 12/3, 14 AWG oder 3G1.5; oder unbekannt.
+reject-face = „{ $found }“ ist keine Form, die wir kennen. Etwa 5-15R oder L5-30R.
+reject-faces = Eine bis zwölf Formen, durch Komma getrennt: 5-20R, 5-20R.
+reject-noise = Pegel, dann Abstand: 58 dBA at 23 ft. Oder unbekannt.
+reject-runtime = Ein Anteil, dann Stunden: 25 % 8,5 h, 100 % 3,1 h. Oder unbekannt.
+reject-span = Von und bis: 22:00-06:00, oder 10pm-6am.
+reject-draw = Watt, Ampere oder PS: 1500 W, 12,5 A, 1/2 hp.
+reject-draw-code = Der Kennbuchstabe ist ein Buchstabe von A bis V: 1/2 hp code G.
+reject-peak = Die Spitze liegt nie unter der Dauerleistung, { $rated }. Oder tippen Sie unbekannt.
+reject-trips = Das liegt über seiner Zahl, { $marked }. Zu früh heißt darunter.
+reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Band darüber: NICHT BENUTZEN. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter.
+reject-no-unknown = Ohne diese Antwort geht es nicht weiter. ? sagt, wo Sie sie finden.
+reject-all-named = Die sind alle schon genannt.
+reject-no-skip = Hier ist eine Antwort nötig. ? hilft.
+reject-first = Das ist die erste Frage. Strg-C hört auf und behält Ihre Antworten.
+reject-full = Mehr fasst ein Plan nicht.
+
+interview-no-terminal = die Fragen brauchen ein Terminal oder Antworten, und hier gibt es beides nicht
+interview-no-terminal-help = Prüfen Sie stattdessen eine Plandatei: tallywatt check PLAN. Oder geben Sie die Antworten, eine je Zeile: tallywatt --answers DATEI.
+interview-too-large = { $path } hat mehr Teile, als die Fragen durchgehen können
+interview-too-large-help = Ändern Sie es mit einem Texteditor, dann: tallywatt check PLAN.
+interview-saved = { $path } gespeichert. Zum Drucken: tallywatt print PLAN --into ORDNER.
+interview-goes-on = Weiter mit den Änderungen an diesem Plan, die noch nicht gespeichert waren.
+interview-no-home = es gibt keinen Ort für Ihre Antworten: Setzen Sie TALLYWATT_DATA auf einen Ordner
+interview-kept = Ihre Antworten bleiben erhalten, im Entwurf „{ $draft }“.
+interview-stopped = aufgehört; nichts hat sich geändert
+interview-resume = Starten Sie tallywatt wieder, um dort weiterzumachen.
+interview-resume-question = Mit einem unfertigen Plan weitermachen?
+interview-resume-why = Jeder bleibt erhalten, bis er gedruckt ist.
+interview-resume-row = { $draft }: { $name }, { $age }
+interview-resume-row-bare = { $draft }, { $age }
+interview-age-minutes = { $count ->
+        [0] gerade eben
+        [one] vor 1 Minute
+       *[other] vor { $count } Minuten
+    }
+interview-age-hours = { $count ->
+        [one] vor 1 Stunde
+       *[other] vor { $count } Stunden
+    }
+interview-age-days = { $count ->
+        [one] gestern
+       *[other] vor { $count } Tagen
+    }
+interview-resume-new = Einen neuen Plan anfangen
+
+interview-effect = Was Ihre Änderung bewirkt hat:
+interview-effect-gone = - weg: { $signal }, { $title }
+interview-effect-new = - neu: { $signal }, { $title }
+interview-effect-none = - die Befunde sind dieselben wie vorher
+interview-file-changed = { $path } wurde inzwischen von jemand anderem geändert. Ihre Änderungen kommen in die Datei, wie sie jetzt ist. Bitte prüfen Sie sie noch einmal.
+interview-after = Was nun?
+    .why = Oben steht, was die Prüfung fand, das Schlimmste zuerst.
+interview-after-save = Die Plandatei speichern
+interview-after-print = Etiketten, Karte und Vorsichtsliste drucken
+interview-after-mend = Das Wenigste zeigen, das die Gefahren behebt
+interview-after-change = Etwas ändern
+interview-after-leave = Vorerst aufhören, Antworten behalten
+interview-folder = In welchen Ordner sollen sie?
+    .why = Fehlt er, wird er angelegt. Auch der Plan kommt dorthin.
+    .help = Tippen Sie einen Namen, etwa: drucke. Enter nimmt den gezeigten Namen. Ein Ordner mit einem anderen Plan wird nicht genommen.
+interview-folder-taken = In { $dir } ist schon ein Plan. Bitte nennen Sie einen anderen Ordner.
+
+id-home = haus
+id-camper = camper
+id-twist = dreh
+id-large = gross
+id-outlet = dose
+id-cord = kabel
+id-box = kasten
+id-load = gerät

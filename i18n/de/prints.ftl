@@ -1,0 +1,353 @@
+# Alles auf Papier: Etiketten, Karte, Vorsichtsliste und Rechenblatt.
+
+## Fehler beim Drucken
+
+print-error-words-incomplete = Einige Wörter fehlen, also wurde nichts gedruckt: { $faults }
+print-error-no-glyph = „{ $text }“ kann nicht gedruckt werden: Für { $characters } gibt es keinen Buchstaben. Schreiben Sie es mit anderen Buchstaben.
+print-error-too-long = { $document }: „{ $text }“ ist zu lang, um lesbar groß gedruckt zu werden. Kürzen Sie es auf etwa { $percent } % seiner Länge.
+print-error-off-page = { $document }, Seite { $page }: „{ $text }“ liefe über das Papier hinaus. Es wurde nichts gedruckt.
+print-error-unknown-stock = Es gibt keinen Etikettenbogen „{ $name }“. Es gibt { $known }.
+print-error-bad-stock = Der Etikettenbogen „{ $name }“ kann nicht benutzt werden: { $message }
+print-error-bad-start = Der Bogen hat { $count } Etiketten, also kann der Druck nicht bei { $start } beginnen.
+print-error-template = Die Vorlage { $file } scheiterte in Zeile { $line }, Spalte { $column }: { $message }
+
+## Gemeinsames
+
+print-several = { $name } × { $count }
+print-generator = Generator
+print-cord = Kabel
+print-box = Kasten
+print-for-hours = für Stunden
+print-for-short = für kurze Zeit
+print-for-seconds = für Sekunden
+print-all-for-hours = gesamt, für Stunden
+print-outlet-limit = { $amps } für Stunden
+print-up-to = Bis zu
+print-limit = Grenze
+
+## Was eine Grenze setzt. $id ist der Teil.
+
+print-set-by-rated-power = Der Generator setzt diese Grenze. Darüber schaltet er ab oder bleibt stehen.
+print-set-by-rated-power-unguarded = Der Generator setzt diese Grenze. Darüber läuft er vielleicht weiter und wird zu heiß.
+print-set-by-one-leg = Das erreicht nur die eine Hälfte des Generators; darüber schaltet er ab oder bleibt stehen.
+print-set-by-one-leg-unguarded = Das erreicht nur die eine Hälfte des Generators; darüber läuft er vielleicht weiter und wird zu heiß.
+print-set-by-parallel-kit = Der Verbindungssatz setzt diese Grenze. Er löst darüber vielleicht nicht aus.
+print-set-by-breaker = Der Schutzschalter an { $id } setzt diese Grenze und löst darüber aus.
+print-set-by-trips-early = Der Schutzschalter an { $id } löst zu früh aus. Hier hat man ihn auslösen sehen.
+print-set-by-receptacle = Die Steckdose { $id } setzt diese Grenze.
+print-set-by-plug = Der Stecker von { $id } setzt diese Grenze.
+print-set-by-cord-ampacity = Die Leiter von Kabel { $id } setzen diese Grenze.
+print-set-by-hot-cord = Kabel { $id } verträgt in so heißer Luft weniger. In den Schatten legen.
+print-set-by-coiled-cord = Kabel { $id } ist aufgerollt und verträgt deshalb weniger. Ganz abrollen.
+print-set-by-wiring = Die Leitung in { $id } setzt diese Grenze.
+print-set-by-not-fed = Das wird von nichts gespeist.
+
+## Etiketten
+
+print-labels-title = Etiketten: { $site }
+print-face-alt = Vorderseite einer Steckdose { $shape }
+print-trips = Er löst aus.
+print-nothing-trips = HIER LÖST NICHTS AUS. Ampere selbst zusammenzählen.
+print-shock = Schutz gegen Stromschlag
+print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
+print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
+print-short-trips = Darüber geht der Strom aus.
+print-short-gfci = GFCI: zuerst TEST drücken.
+print-short-no-gfci = Kein Stromschlag-Schutz
+print-plug-in = Hier anschließen
+print-plug-in-nothing = nichts geplant
+print-comes-from = Gespeist von
+print-do-not-use = GESPERRT
+print-behind = { $id }: GESPERRT
+print-refused-alt = { $id } durchgestrichen: nicht benutzen
+print-not-here = Nicht hier:
+print-why = Warum
+print-do = Das tun
+print-fold = Hier um das Kabel falten
+print-flag-alt = Dasselbe noch einmal, für die andere Seite des Kabels
+print-scale-bar = Dieser Balken muss 50 mm (1,97 in) messen. Wenn nicht, noch einmal mit 100 % drucken.
+print-shared-sockets = { $count ->
+    [one] Diese Dose hat die Grenze für sich.
+    [2] Beide Dosen teilen sich diese Grenze.
+   *[other] Alle { $count } Dosen teilen sich diese Grenze.
+  }
+print-shared-outlets = Geteilt mit { $others }.
+print-plug-into = Stecken in
+print-feeds = Speist
+print-cord-facts = { $wire } · { $length }
+print-wire-unknown = Querschnitt unbekannt
+print-length-unknown = Länge unbekannt
+print-box-headline = Einspeisung { $inlet }
+print-generator-headline = { $rated } für Stunden · { $peak } für Sekunden
+print-neutral = Neutralleiter
+print-neutral-bonded = Mit dem Gehäuse verbunden.
+print-neutral-floating = Erdfrei. Ein Prüfer zeigt OPEN GROUND.
+print-neutral-plug = Erdfrei, durch einen Brückenstecker mit dem Schutzleiter verbunden.
+print-neutral-unknown = Unbekannt. Elektrofachkraft fragen.
+print-reachable = Durch benutzte Dosen
+print-reachable-value = { $reachable } von { $rated } erreichbar
+print-tank = Eine Tankfüllung
+print-tank-value = etwa { $hours }
+print-refuel = Tanken
+print-refuel-value = Aus, 20 Minuten abkühlen. Nie im Betrieb.
+print-air = Auspuff
+print-air-value = Abgase töten ohne Geruch. Von Menschen weg, { $ample } Abstand, nie unter { $least }. Nie in Räumen.
+
+print-air-brief = Abgase töten: { $ample } Abstand.
+
+## Ausrichtseite
+
+print-alignment-title = Wo die Etiketten liegen
+print-alignment-head = Wo die Etiketten liegen
+print-alignment-1 = Diese Seite mit 100 % auf gewöhnliches Papier drucken. Mit einem Etikettenbogen gegen das Licht halten.
+print-alignment-2 = Liegen die Rahmen zu weit links oder zu hoch, an den Linealen ablesen, um wie viel, und noch einmal mit --offset "1 mm, 0.5 mm" drucken: erst nach rechts, dann nach unten.
+print-alignment-3 = Liegen sie zu weit rechts oder zu tief, ein Minus vor diese Zahl schreiben.
+print-alignment-bar = Dieser Balken muss 100 mm (3,94 in) messen.
+
+## Karte
+
+print-card-title = Karte: { $site }
+print-card-one = Seite 1. Wer wen speist, und was zusammen laufen darf
+print-card-two = Seite 2. Aufbauen, prüfen, und wenn etwas schiefgeht
+print-card-fold = Hier falten, Druck nach außen
+print-card-trim = An den Ecken entlang schneiden. Die Folie schließt ringsum mit 3 mm.
+print-card-danger = { $count ->
+    [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
+   *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
+  }
+print-weakest = SCHWÄCHSTES GLIED
+print-no-breaker = nichts löst aus
+print-outlet-facts = { $shape } · Schutzschalter { $breaker }
+print-tree-alt = Wer wen speist, vom Generator aus: { $parts }
+print-tree-alt-part = { $id } bis zu { $amps } für Stunden
+print-loose = Nicht angeschlossen:
+print-unplaced = Kein Platz hier für:
+print-together-title = Zusammen
+print-together-how = Eine Spalte wählen. Was darin einen Punkt hat, darf zugleich laufen; eine Zahl heißt so viele davon, gleich welche. Sonst nichts.
+print-more = … und { $count } mehr, auf dem Rechenblatt.
+print-never-title = Nie zusammen
+print-start-title = In dieser Reihenfolge einschalten
+print-start-peak = bis zu
+print-start-meter = Steckermessgerät an { $at }: { $volts } oder mehr
+print-setup-title = Aufbauen
+print-setup-alarm = Einen funktionierenden Kohlenmonoxid-Melder dorthin legen, wo geschlafen wird.
+print-setup-place = Generator im Freien aufstellen, { $ample } oder mehr von jedem Zelt, Fahrzeug und jeder Tür. Nie unter { $least }. Auspuff von Menschen weg.
+print-setup-clear = Ringsum { $clear } frei halten. Trockener, ebener Boden, nichts darüber.
+print-setup-look = Jedes Kabel und jeden Stecker ansehen. Beschädigt, verschmort, lose oder ohne Schutzkontakt: weglassen.
+print-setup-uncoil = Jedes Kabel ganz abrollen. Kein Stecker liegt in nassem Gras.
+print-setup-start = Alles aus. Motor starten. Zwei Minuten laufen lassen.
+print-setup-plug = Vom Generator nach außen anschließen, wie Seite 1 zeigt.
+print-setup-test = Jedes Mal die Prüfung rechts machen.
+print-setup-load = Eines nach dem anderen einschalten, in der Reihenfolge von Seite 1.
+print-test-title = Prüfen
+print-test-button = An jedem GFCI TEST drücken. Es muss klicken, und der Strom muss ausgehen. Wenn nicht: nicht benutzen.
+print-test-reset = RESET drücken. Der Strom kommt wieder.
+print-test-none = Keine Ihrer Steckdosen hat Schutz gegen Stromschlag (GFCI). Auf nassem Boden nur mit einem zugelassenen GFCI-Kabel benutzen.
+print-stop-title = Abstellen und tanken
+print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
+print-stop-2 = 20 Minuten warten, bis er kalt ist. Dann tanken, fern von Flammen und Menschen.
+print-stop-3 = Verschüttetes aufwischen. Kraftstoff draußen lagern, fern von Zelten.
+print-distance-title = Abstände
+print-distance-people = Auspuff zu Menschen
+print-distance-people-value = { $ample }, nie unter { $least }
+print-distance-clear = Ringsum frei
+print-distance-quiet = Unter 60 dB(A) ab
+print-plot-title = Weiter weg
+print-plot-how = Wenn Kabel { $cord } länger als { $length } wäre und der Generator um ebenso viel weiter weg stünde. Der Punkt ist dieser Plan.
+print-plot-how-volts = Wenn Kabel { $cord } länger als { $length } wäre. Der Punkt ist dieser Plan.
+print-plot-volts = Volt, die für { $load } bleiben
+print-plot-noise = Lärm, wo geschlafen wird
+print-plot-lost = { $volts }: { $percent } verloren
+print-plot-alt = Kurven. Der Punkt ist dieser Plan: Bei Kabel { $cord } mit { $length } bleiben für { $load } { $volts }.
+print-plot-alt-noise = Wo geschlafen wird, ist es { $noise } laut.
+print-trouble-breaker = Ein Schutzschalter löst aus
+print-trouble-breaker-1 = Alles ausschalten, was daran hängt.
+print-trouble-breaker-2 = Kabel und Stecker abtasten. Heiß, weich oder mit Geruch: nicht mehr benutzen.
+print-trouble-breaker-3 = Einmal wieder einschalten. Weniger anschalten.
+print-trouble-breaker-4 = Löst er ohne Geräte wieder aus: aus lassen.
+print-trouble-tester = Ein Prüfer zeigt etwas Falsches
+print-trouble-tester-1 = Mit „Prüfen“ oben vergleichen. Manche Anzeigen sind bei Ihrem Generator richtig.
+print-trouble-tester-2 = Jede andere Anzeige: diesen Teil ausstecken und den davor prüfen.
+print-trouble-tester-3 = Der erste Teil, der falsch anzeigt, bleibt außer Betrieb.
+print-trouble-tester-4 = Nie öffnen oder neu verdrahten. Das macht eine Elektrofachkraft.
+print-trouble-alarm = Ein Melder schlägt an, oder Köpfe schmerzen
+print-trouble-alarm-1 = Alle sofort ins Freie. Schlafende wecken. Durchzählen.
+print-trouble-alarm-2 = Notruf wählen. Sagen: Kohlenmonoxid.
+print-trouble-alarm-3 = Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+print-trouble-alarm-4 = Niemand geht wieder hinein, auch wer sich besser fühlt.
+print-trouble-shocked = Jemand hat einen Stromschlag
+print-trouble-shocked-1 = Nicht anfassen, solange die Person am Strom hängt.
+print-trouble-shocked-2 = Motor abstellen oder den Stecker am Generator ziehen.
+print-trouble-shocked-3 = Notruf wählen. Keine Atmung: mit der Herzdruckmassage beginnen.
+print-trouble-shocked-4 = Nach jedem Stromschlag zum Arzt, auch nach einem kleinen.
+print-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Nie selbst etwas öffnen, neu verdrahten oder verbinden.
+
+## Vorsichtsliste
+
+print-cautions-title = Vorsichtsliste: { $site }
+print-cautions-head = Vorsichtsliste
+print-cautions-summary = { $danger ->
+    [0] Keine Gefahren gefunden
+    [one] 1 Gefahr
+   *[other] { $danger } Gefahren
+  }, { $warning ->
+    [0] keine Warnungen
+    [one] 1 Warnung
+   *[other] { $warning } Warnungen
+  }, { $rest ->
+    [0] sonst nichts
+   *[other] { $rest } weitere Punkte
+  }.
+print-cautions-tick = Das Schlimmste zuerst. Bei jedem Aufbau jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
+print-authority = Grundlage
+print-symbol-general = Warnzeichen
+print-symbol-electric = Warnzeichen: Elektrizität
+print-symbol-hot = Warnzeichen: Hitze
+print-symbol-toxic = Warnzeichen: Gift
+print-symbol-fire = Warnzeichen: Feuer
+print-always-title = Bei jedem Aufbau, was auch immer der Plan sagt
+print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte unten gelten trotzdem.
+print-always-1 = Abgase töten ohne Geruch. Nur im Freien, weit weg von Menschen, von ihnen weg gerichtet. Melder, wo geschlafen wird.
+print-always-2 = Jedes Kabel abgerollt, heil, mit Schutzkontakt, nicht auf nassem Boden.
+print-always-3 = TEST an jedem GFCI gedrückt.
+print-always-4 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
+print-always-5 = Vor dem Tanken Motor aus und 20 Minuten abkühlen. Kein Feuer.
+print-always-6 = Niemand außer einer Elektrofachkraft öffnet, verdrahtet oder verbindet etwas.
+
+## Rechenblatt
+
+print-ws-title = Rechenblatt: { $site }
+print-ws-intro = Jede Zahl auf den Etiketten und der Karte, und wie man sie von Hand nachrechnet. Grenzen sind abgerundet, Bedarf ist aufgerundet. Hier wurde nichts gemessen.
+print-ws-how = Wie
+print-ws-source = Aus
+print-ws-checked = Geprüft von:
+print-ws-not-known = nicht bekannt
+print-ws-both-units = { $own } = { $published }
+print-ws-power = Leistung des Generators
+print-ws-symbols-power = P₀ aufgedruckte Leistung, P₀′ Leistung hier; h Höhe, t Lufttemperatur; k Verlust je Schritt Δ über h₀ oder t₀
+print-ws-symbols-limits = I Ampere: h für Stunden, s für kurze Zeit, c was das Teil verträgt; s Anteil für Stunden; ′ dessen, was es speist; P Watt, U Volt
+print-ws-symbols-cords = R Ohm hin und zurück, r Ohm eines Leiters je Fuß oder Meter, l Länge
+print-ws-symbols-loads = I Ampere, P Watt, U Volt, λ Leistungsfaktor
+print-ws-symbols-drops = ΔU verlorene Volt, d ihr Anteil, I Ampere, R Ohm, U Volt
+print-ws-symbols-sharing = I Ampere jedes Geräts, P Watt jedes Geräts; max die Grenze des Teils und des Generators
+print-ws-symbols-energy = E Wattstunden, P Watt, t Laufzeit; V Kraftstoff; V₀ und t₀ eine Tankfüllung und wie lange sie reicht
+print-ws-symbols-noise = L Pegel im Abstand d, L₀ der veröffentlichte Pegel im Abstand d₀
+print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m. Wärme: { $air-percent } % für je { $air-per } °C über { $air-above } °C.
+print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m, und { $air-percent } % für je { $air-per } °C über { $air-above } °C.
+print-ws-power-less = Der kleinere der beiden Werte gilt.
+print-ws-power-marked = Aufgedruckte Dauerleistung
+print-ws-power-peak-marked = Aufgedruckte Spitzenleistung
+print-ws-power-altitude = Höhe
+print-ws-power-air = Luft
+print-ws-power-rated = Dauerleistung hier
+print-ws-power-peak = Spitzenleistung hier
+print-ws-power-reachable = Durch die benutzten Steckdosen erreichbar
+print-ws-power-stranded = Nicht erreichbar
+print-ws-limits = Grenze jeder Steckdose
+print-ws-limits-long = Für Stunden = das Kleinere von „verträgt × Anteil“ und „für Stunden“ dessen, was sie speist.
+print-ws-limits-short = Kurz = das Kleinere von „verträgt“ und „kurz“ dessen, was sie speist.
+print-ws-limits-watts = Watt = Ampere × Volt.
+print-ws-limits-80 = Die Vorschrift (210.21(B)(2)) hält ein einzelnes angeschlossenes Gerät auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt der ganze Aufdruck.
+print-ws-reason-rated-power = Dauerleistung
+print-ws-reason-rated-power-unguarded = Dauerleistung
+print-ws-reason-one-leg = eine Hälfte
+print-ws-reason-one-leg-unguarded = eine Hälfte
+print-ws-reason-parallel-kit = Verbindungssatz
+print-ws-reason-breaker = Schutzschalter
+print-ws-reason-trips-early = Schutzschalter, wie er auslöste
+print-ws-reason-receptacle = Steckdose
+print-ws-reason-plug = Stecker
+print-ws-reason-cord-ampacity = Leiter
+print-ws-reason-coiled-cord = Leiter, aufgerollt
+print-ws-reason-hot-cord = Leiter, in heißer Luft
+print-ws-reason-wiring = Leitung
+print-ws-reason-not-fed = nicht gespeist
+print-ws-cords = Kabel
+print-ws-cords-ohms = Ohm = Ohm je Fuß × Länge × 2, hin und zurück, bei 75 °C.
+print-ws-cords-amps = Ampere: die Strombelastbarkeit der Leiter, in Luft über 30 °C weniger; aufgerollt ein Drittel der veröffentlichten.
+print-ws-protection = Was jedes Teil schützt
+print-ws-protection-how = Jedes Teil muss hinter einem Schutzschalter liegen, der nicht größer ist als das, wofür es gemacht ist. Ist der Schutzschalter größer, wird die Regel genannt, die es erlaubt.
+print-ws-part-receptacle = Steckdose
+print-ws-part-cord = Kabel
+print-ws-part-inlet = Einspeisung
+print-ws-part-wiring = Leitung
+print-ws-part-appliance-cord = eigenes Kabel
+print-ws-by-breaker = der Schutzschalter
+print-ws-by-cord-set = NEC 240.5(B)(4): Verlängerung mit 16 AWG oder dicker, bis 20 A
+print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
+print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
+print-ws-by-listing = die Zulassung des Kastens
+print-ws-by-nothing = NICHTS: nicht benutzen
+print-ws-loads = Geräte
+print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet.
+print-ws-loads-start = Start: wie angegeben, oder Betrieb × Zahl für seine Art; dann steht es unter den Annahmen.
+print-ws-drops = Spannungsfall
+print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Heizgeräte nehmen weniger, wenn die Spannung sinkt; alles andere nimmt mehr.
+print-ws-drops-with = Jedes ist mit den Geräten gerechnet, die neben ihm laufen dürfen und es am meisten kosten.
+print-ws-sharing = Was zusammen läuft
+print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
+print-ws-sharing-peak = Spitzen beim Einschalten: Startampere × Volt. Voltampere zählen darin als Watt, die wirklichen Watt sind also nicht mehr.
+print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
+print-ws-together-row = Zusammen, Gruppe { $number }
+print-ws-never-row = Nie zusammen
+print-ws-start-row = { $load } einschalten
+print-ws-start-peak = höchstens { $peak } in diesem Augenblick
+print-ws-turn-row = Runde { $number }
+print-ws-unplaced-row = Kein Platz für { $load }
+print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
+print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll
+print-ws-too-large = es verlangt mehr, als irgendeine Steckdose geben darf
+print-ws-energy = Energie und Kraftstoff
+print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Kraftstoff = Laufzeit ÷ Laufzeit einer Tankfüllung × Tank.
+print-ws-energy-between = Zwischen zwei veröffentlichten Laufzeiten wird der Verbrauch je Stunde auf einer Geraden angenommen.
+print-ws-energy-published = Veröffentlichte Laufzeit einer Tankfüllung bei { $load } Last
+print-ws-energy-day = Energie an einem Tag
+print-ws-energy-tank = Eine Tankfüllung reicht
+print-ws-energy-fuel = Kraftstoff an einem Tag
+print-ws-energy-peak = Größter Bedarf, ab { $hour }
+print-ws-noise = Lärm
+print-ws-noise-formula = Pegel = veröffentlichter Pegel − 20 × log₁₀(Abstand ÷ veröffentlichter Abstand). Bäume, Hänge und Wände ändern ihn.
+print-ws-noise-published = Veröffentlichter Pegel in { $distance }
+print-ws-noise-sleepers = Wo geschlafen wird
+print-ws-noise-50ft = In 50 ft
+print-ws-noise-quiet = Unter 60 dB(A) ab
+print-ws-findings = Was gefunden wurde
+print-ws-assumed = Was angenommen wurde
+print-ws-assumed-how = Was niemand wusste, wurde für den gefährlicheren Fall genommen.
+print-ws-column-what = Was
+print-ws-column-figure = Wert
+print-ws-column-part = Teil
+print-ws-column-fed-by = Von
+print-ws-column-breaker = Schutz
+print-ws-column-breaker-at = Schutz von
+print-ws-column-protected-by = Genügt durch
+print-ws-column-share = Anteil
+print-ws-column-hours = Std., A
+print-ws-column-short = Kurz, A
+print-ws-column-hours-watts = Std., W
+print-ws-column-short-watts = Kurz, W
+print-ws-column-cord = Kabel
+print-ws-column-wire = Leiter
+print-ws-column-length = Länge
+print-ws-column-ohms = Ohm
+print-ws-column-rating = Verträgt
+print-ws-column-load = Gerät
+print-ws-column-at = An
+print-ws-column-watts = Watt
+print-ws-column-volts = Volt
+print-ws-column-amps = Ampere
+print-ws-column-start-watts = Start
+print-ws-column-start-amps = Start
+print-ws-column-lost = Verlust
+print-ws-column-lost-percent = Anteil
+print-ws-column-left = Rest
+print-ws-column-lost-starting = Bei Start
+print-ws-column-which = Was
+print-ws-column-code = Regel
+print-ws-column-signal = Stufe
+print-ws-column-why = Warum
+print-ws-column-sources = Quellen
+print-ws-column-value = Wert
+print-ws-column-assumption = Annahme
+
+print-ws-noise-free-field = Im Freien, von einer kleinen Quelle: 6 dB weniger bei jeder Verdopplung des Abstands.

@@ -1,0 +1,30 @@
+### Regeln zur Luft. Jede Nachricht ist der Titel eines Befunds; .why nennt die Zahlen, .fix-*, was zu tun ist.
+
+AIR001 = { $fix ->
+    [measure] Niemand hat gemessen, wie weit die Schlafplätze vom Auspuff entfernt sind
+   *[other] Nur { $distance } zwischen den Schlafenden und dem Auspuff
+  }
+    .why = Halten Sie mindestens { $least } Abstand; { $ample } sind besser. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
+    .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorbau, Fahrzeug, in einer Garage oder unter einem Vordach laufen.
+    .fix-farther = Stellen Sie ihn { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
+    .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
+
+AIR002 = Nicht alle schlafen mit einem Kohlenmonoxid-Melder
+    .why = Abgase können herüberziehen, wenn der Wind dreht. Man riecht sie nicht, und wer schläft, wacht davon nicht auf. Nur ein Kohlenmonoxid-Melder weckt. Ein Rauchmelder tut es nicht.
+    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt: alle hinaus, Motor aus, Hilfe rufen.
+
+AIR003 = { $fix ->
+    [out] Der Generator läuft in einem geschlossenen Raum
+    [uncover] Der Generator ist abgedeckt oder steht zu nah an etwas
+    [look] Niemand weiß, was über dem Generator und um ihn herum ist
+   *[other] Der Plan sagt nicht, was über dem Generator und um ihn herum ist
+  }
+    .why = Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
+    .fix-out = Stellen Sie den Motor ab. Wenn er kalt ist, tragen Sie ihn hinaus ins Freie. Halten Sie ringsum { $clear } frei. Lassen Sie ihn nie in Zelt, Vorbau, Fahrzeug, Anhänger, Schuppen oder Garage laufen.
+    .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Vordächern und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
+    .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.
+    .fix-choose = Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.
+
+AIR004 = Der Generator steht im Regen
+    .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder einen Vorbau, und die Abgase töten.
+    .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Hände trocknen, bevor Sie ihn anfassen.

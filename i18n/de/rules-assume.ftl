@@ -1,0 +1,19 @@
+### Was die Regeln annehmen, wenn eine Antwort fehlt.
+
+assumed-too-near = zu nah
+assumed-covered = abgedeckt
+assumed-floating = erdfrei
+assumed-quarter = ein Viertel der vollen Last
+
+assume-ground = Niemand weiß, wie nass der Boden ist, also wurde „{ $value }“ angenommen. Fühlen Sie den Boden dort, wo man steht, auch am Abend.
+assume-sleepers = Niemand weiß, wie weit entfernt geschlafen wird, also wurde „{ $value }“ angenommen. Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür.
+assume-stands = Niemand hat gesagt, was über dem Generator und um ihn herum ist, also wurde „{ $value }“ angenommen. Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände.
+assume-co-alarm = Niemand weiß, ob alle mit einem Kohlenmonoxid-Melder schlafen, also wurde „{ $value }“ angenommen. Sehen Sie in jedem Zelt und Wohnwagen nach, und drücken Sie die Prüftaste.
+assume-building = Niemand weiß, ob der Generator ein Gebäude speisen soll, also wurde „{ $value }“ angenommen. Fragen Sie alle, bevor Sie ihn starten.
+assume-neutral = Niemand weiß, ob der Neutralleiter des Generators mit seinem Gehäuse verbunden ist, also wurde für die Prüfungen „{ $value }“ angenommen. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden).
+assume-cord-outdoor = Niemand weiß, ob „{ $part }“ für draußen ist, also wurde „{ $value }“ angenommen. Auf einem Mantel für draußen steht ein „W“ in der Typenbezeichnung, oder es steht ausdrücklich darauf.
+assume-box-bond = Niemand weiß, wie „{ $part }“ innen aussieht, also wurde angenommen, dass Neutralleiter und Schutzleiter dort verbunden sind. Öffnen Sie den Kasten nicht. Fragen Sie eine Elektrofachkraft.
+assume-box-listed = Niemand weiß, ob „{ $part }“ aus der Fabrik und zugelassen ist, also wurde „{ $value }“ angenommen. Suchen Sie das Zeichen eines Prüflabors darauf.
+assume-bonding-plug = Niemand weiß, ob ein Brückenstecker im Generator steckt, also wurde „{ $value }“ angenommen, wo das schlechter ist. Es ist ein Stecker ohne Kabel, in einer Steckdose des Generators.
+assume-noise-load = Niemand weiß, bei welcher Last der Lärm gemessen wurde, also wurde angenommen: { $value }. Bei voller Last ist der Generator lauter als die Zahlen hier.
+assume-backup = Niemand hat gesagt, ob „{ $part }“ eine Batterie für die ganze Nacht hat, also wurde „{ $value }“ angenommen.

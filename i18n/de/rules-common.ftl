@@ -1,0 +1,3 @@
+### Wörter, die mehrere Regeln teilen.
+
+not-known = nicht bekannt

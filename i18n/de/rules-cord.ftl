@@ -1,0 +1,41 @@
+### Regeln zu Kabeln.
+
+CORD001 = { $first } soll mehr tragen, als es verträgt
+    .why = { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß und kann brennen. Betroffen: { $about }.
+    .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie die Geräte abwechselnd laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
+    .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.
+
+CORD002 = { $fix ->
+    [replace] Kabel für innen wird draußen benutzt: { $about }
+   *[other] Niemand weiß, ob dieses Kabel für draußen ist: { $about }
+  }
+    .why = Ein Mantel für innen wird in Sonne und Kälte rissig und lässt Wasser ein. Füße und Heringe beschädigen ihn. Ein blanker Draht in nassem Gras kann töten.
+    .fix-replace = Nehmen Sie ein Kabel, das für draußen gekennzeichnet ist: ein „W“ in der Typenbezeichnung oder die Worte „for outdoor use“ (für draußen).
+    .fix-look = Lesen Sie den Aufdruck auf dem Mantel. Steht kein „W“ in der Typenbezeichnung und auch nicht „for outdoor use“ (für draußen), nehmen Sie ein anderes Kabel.
+
+CORD003 = { $fix ->
+    [unwind] { $first } bleibt im Betrieb aufgerollt
+   *[other] Niemand weiß, ob { $first } aufgerollt bleibt
+  }
+    .why = Aufgerollt wird ein Kabel seine Wärme nicht los und schmilzt von innen. Rechnen Sie aufgerollt mit höchstens { $limit }. Kein Schutzschalter weiß, dass es aufgerollt ist.
+    .fix-unwind = Rollen Sie das ganze Kabel ab, und legen Sie es locker aus. Ist es viel zu lang, nehmen Sie ein kürzeres.
+    .fix-look = Rollen Sie jedes Mal das ganze Kabel ab, und schreiben Sie es in den Plan.
+
+CORD004 = { $fix ->
+    [replace] Der Schutzleiter endet an { $first }
+   *[other] Niemand weiß, ob { $first } einen Schutzleiter hat
+  }
+    .why = { $fix ->
+        [replace] Dahinter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt. Betroffen: { $about }.
+       *[other] Ohne Schutzleiter kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen, und nichts löst aus, bis jemand es berührt. Betroffen: { $about }.
+      }
+    .fix-replace = Lassen Sie { $first } weg. Nehmen Sie ein Kabel mit Schutzleiter und heilem Schutzkontakt.
+    .fix-count = Lesen Sie den Aufdruck auf dem Mantel: „/3“ hinter dem Querschnitt heißt drei Leiter, mit Schutzleiter. „/2“ hat keinen Schutzleiter: nicht benutzen.
+
+CORD005 = { $count } lange Kabel hintereinander
+    .why = Die Verbindung liegt am Boden und kann auseinandergehen. Halb herausgezogen liegen ihre Stifte blank und unter Spannung. Hintereinander: { $about }.
+    .fix-one-cord = Nehmen Sie ein Kabel, das lang genug ist. Bis dahin halten Sie die Verbindung vom Boden und von Nässe fern, und binden Sie sie so fest, dass sie nicht auseinandergehen kann.
+
+CORD006 = { $first } soll in so heißer Luft zu viel tragen
+    .why = Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Nichts löst aus. Betroffen: { $about }.
+    .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.

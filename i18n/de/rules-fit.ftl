@@ -1,0 +1,37 @@
+### Regeln dazu, was wo hineinpasst.
+
+FIT001 = { $fix ->
+    [load] Keine Steckdose nimmt den Stecker von { $about }
+    [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
+   *[other] { $about } ist nirgends angeschlossen
+  }
+    .why = { $fix ->
+        [lost] Die Steckdose, in der es stecken soll, ist besetzt, fehlt im Plan oder führt zu demselben Kabel zurück. Dahinter wurde nichts geprüft.
+       *[other] Die Formen sind verschieden, damit ein Stecker nicht an die falsche Spannung oder Stromstärke gerät. Ein Stecker, der nicht passt, gehört dort nicht hin.
+      }
+    .fix-load = Sehen Sie nach, welche Form der Stecker hat. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen solchen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder kürzen Sie nie einen Stecker.
+    .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
+    .fix-lost = Sehen Sie nach, wo es wirklich steckt, und berichtigen Sie den Plan. Dann prüfen Sie noch einmal.
+
+FIT002 = { $first } sieht stärker aus, als es ist
+    .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $limit } gemacht. Die Grenze bleibt { $limit }.
+    .fix-plan = Rechnen Sie mit { $limit } für alles hinter { $first }, und beschriften Sie es so.
+
+FIT003 = { $about } bekommt keinen Strom
+    .why = Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators. Eine Steckdose für 120 V braucht einen Neutralleiter. Was diese hier speist, hat das nicht, und kein Adapter kann es herstellen.
+    .fix-leave = Lassen Sie sie unbenutzt, oder speisen Sie sie aus einer Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
+
+FIT004 = { $fix ->
+    [too-large] { $about } verlangt mehr, als seine Steckdose verträgt
+   *[other] Keine freie Steckdose für { $about }
+  }
+    .why = { $fix ->
+        [too-large] Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
+       *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
+      }
+    .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
+    .fix-no-room = Schließen Sie es an, während etwas anderes ausgesteckt ist, oder lassen Sie etwas zu Hause.
+
+FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
+    .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.
+    .fix-look = Kleben Sie die gedruckten Etiketten auf. Sehen Sie die gezeichnete Form an, bevor Sie drücken. Ein Stecker, der Kraft braucht, ist an der falschen Stelle.

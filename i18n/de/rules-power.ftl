@@ -1,0 +1,75 @@
+### Regeln zur Leistung.
+
+POWER001 = { $fix ->
+    [hours] Der Generator kann das nicht alles zugleich betreiben
+    [leg] Von einer Seite des Generators wird um { $time } zu viel verlangt
+   *[other] Um { $time } ist zu viel auf einmal an
+  }
+    .why = { $fix ->
+        [hours] Niemand hat gesagt, wann diese laufen, also zählen alle zugleich: { $about }. Zusammen verlangen sie { $demand }. Der Generator kann auf Dauer { $limit } geben.
+        [turns] Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
+       *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
+      }
+    .fix-turns = Lassen Sie sie abwechselnd laufen. Geben Sie jedem seine Stunden, oder lassen Sie eines zu Hause. Sehen Sie zuerst { $first } an: Es verlangt am meisten.
+    .fix-hours = Lassen Sie sie abwechselnd laufen: Die Karte zeigt, was zusammen geht. Oder schreiben Sie in den Plan, wann jedes läuft.
+    .fix-leg = Schließen Sie { $first } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
+    .fix-amps = Lassen Sie sie abwechselnd laufen. Sehen Sie zuerst { $first } an: Es zieht mehr Ampere, als seine Watt vermuten lassen.
+
+POWER002 = { $fix ->
+    [alone] Der Generator kann { $about } nicht starten
+    [amps-alone] Der Generator kann { $about } nicht starten
+    [leg-alone] Eine Seite des Generators kann { $about } nicht starten
+    [order] Starten Sie { $first } zuerst
+    [amps-order] Starten Sie { $first } zuerst
+   *[other] Nicht alle davon können starten
+  }
+    .why = { $fix ->
+        [alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
+        [amps-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
+        [leg-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Der Generator hat zwei Seiten, jede mit der Hälfte seiner Leistung. Eine Seite gibt höchstens { $limit }, also fehlen { $over }.
+        [order] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Die Spitze ist { $limit }, also fehlen { $over }. Zuerst gestartet, passt es.
+        [amps-order] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es.
+        [amps-fewer] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
+       *[other] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
+      }
+    .fix-alone = Lassen Sie { $about } zu Hause, oder nehmen Sie einen größeren Generator mit.
+    .fix-order = Schalten Sie eines nach dem anderen ein, in dieser Reihenfolge: { $about }. Warten Sie, bis jedes ruhig läuft.
+    .fix-fewer = Schalten Sie { $first } ein, während etwas anderes aus ist, und lassen Sie diese abwechselnd laufen.
+    .fix-leg-alone = { POWER002.fix-alone }
+    .fix-amps-alone = { POWER002.fix-alone }
+    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-fewer = { POWER002.fix-fewer }
+
+POWER003 = { $stranded } der Generatorleistung erreichen Sie nicht
+    .why = Der Generator kann auf Dauer { $rated } geben. Die benutzten Steckdosen geben { $reachable } weiter ({ $about }). Der Rest bleibt zurück.
+    .fix-outlet = Um { $reach } zu erreichen, benutzen Sie auch die Steckdose „{ $outlet }“. Legen Sie von ihr ein eigenes Kabel. Verbinden Sie nie zwei Steckdosen miteinander.
+    .fix-accept = Rechnen Sie mit { $reachable }. Keine andere Steckdose gäbe Ihnen mehr; ein dickeres Kabel oder ein größerer Kasten vielleicht.
+
+POWER004 = Der Schutzschalter von { $first } löst zu früh aus
+    .why = Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Alle Grenzen rechnen hier mit { $trips }.
+    .fix-service = Rechnen Sie mit { $trips }. Lassen Sie ihn von einer Werkstatt oder einer Elektrofachkraft ansehen. Benutzen Sie ihn nicht mehr, wenn er riecht, braun oder heiß wird.
+
+POWER005 = Dauerleistung und Spitzenleistung sind fast gleich
+    .why = Der Plan sagt { $rated } auf Dauer und { $peak } als Spitze. Bei den meisten Generatoren ist die Dauerleistung deutlich kleiner. Die große Zahl auf dem Karton ist die Spitze.
+    .fix-plate = Lesen Sie das Typenschild: Suchen Sie Watt bei „running“, „rated“ oder „continuous“ (Dauer). Schreiben Sie diese Zahl in den Plan.
+
+POWER006 = Fast alles hängt an einer Seite des Generators
+    .why = Um { $time } trägt eine Seite { $heavy } und die andere { $light }. Jede Seite gibt { $leg } und nicht mehr, und die Hälfte des Generators bleibt ungenutzt. Betroffen: { $about }.
+    .fix-move = Schließen Sie { $first } an eine Steckdose der anderen Seite an, wenn es geht.
+
+POWER007 = Die Sparstufe kann { $first } abwürgen
+    .why = Zum Starten braucht es einen Augenblick lang { $starting }, und der Generator gibt auf Dauer { $rated }. In der Sparstufe dreht der Motor langsam und braucht eine oder zwei Sekunden, um nachzukommen.
+    .fix-off = Schalten Sie die Sparstufe aus, bevor { $first } startet, und lassen Sie sie aus, solange es von selbst an- und ausgeht.
+
+POWER008 = { $fix ->
+    [sum] { $sets } Generatoren laufen wie einer
+   *[other] Generatoren, die vielleicht nicht dafür gemacht sind, wie einer zu laufen
+  }
+    .why = { $fix ->
+        [sum] Zusammen geben sie auf Dauer { $rated }, das sind { $leg }. Der Verbindungssatz zwischen ihnen und die Steckdosen lassen vielleicht weniger durch, als die Generatoren geben könnten.
+       *[other] Generatoren, die nicht im Gleichtakt laufen, treiben Strom ineinander und brennen. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung, wenn ein Ende herausgezogen wird.
+      }
+    .fix-apart = Lassen Sie sie getrennt laufen, jeden mit eigenen Kabeln. Verbinden Sie nur Inverter-Generatoren mit 120 V, mit dem Verbindungssatz des Herstellers für genau diese Generatoren.
+    .fix-look = Lassen Sie sie getrennt laufen, bis Sie es wissen: Beide müssen Inverter-Generatoren mit 120 V sein, und der Verbindungssatz muss vom Hersteller für genau diese Generatoren sein.
+    .fix-sum = Stellen Sie beide Motoren ab, bevor Sie sie verbinden oder trennen. Nie mehr als ein Brückenstecker zusammen: Fragen Sie eine Elektrofachkraft.

@@ -1,0 +1,85 @@
+### Regeln zum Stromschlag.
+
+ground-wet = nass
+ground-damp = feucht
+ground-dry = trocken
+ground-unknown = nicht bekannt, also als nass gerechnet
+
+SHOCK001 = Kein Schutz gegen Stromschlag an { $about }
+    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch den fließen, der es berührt. Ein Leitungsschutzschalter löst nicht rechtzeitig aus. Ein FI-Schutzschalter (GFCI) tut es, bei 6 Tausendstel Ampere.
+    .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
+
+SHOCK002 = { $fix ->
+    [find-out] Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
+   *[other] Ein Steckdosenprüfer täuscht Sie an diesem Generator
+  }
+    .why = { $fix ->
+        [find-out] Ist der Neutralleiter erdfrei, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
+       *[other] Der Neutralleiter ist erdfrei: Er ist nicht mit dem Schutzleiter verbunden. Der Prüfer zeigt „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
+      }
+    .fix-own-button = Prüfen Sie mit der TEST-Taste der Steckdose selbst. Der Strom muss ausgehen; dann drücken Sie RESET. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+    .fix-find-out = Prüfen Sie mit der TEST-Taste der Steckdose selbst. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+
+SHOCK003 = { $fix ->
+    [ask] Niemand weiß, ob damit die Leitungen eines Gebäudes gespeist werden
+   *[other] Damit würden die Leitungen eines Gebäudes gespeist
+  }
+    .why = Der Strom geht durch das Gebäude hinaus auf die Straße, mit Tausenden Volt. Er tötet Menschen, die dort die Leitungen reparieren. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung.
+    .fix-stop = Schließen Sie ihn nicht an. Schließen Sie Geräte nur mit Kabeln an den Generator an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
+    .fix-ask = Finden Sie es heraus, bevor Sie starten. Ist die Antwort ja, schließen Sie ihn nicht an: Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
+
+SHOCK004 = { $fix ->
+    [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
+   *[other] Der Neutralleiter ist an { $bonds } Stellen mit dem Schutzleiter verbunden
+  }
+    .why = Er darf nur an einer Stelle verbunden sein. Bei { $bonds } fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
+    .fix-plug = Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
+    .fix-box = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
+    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Lassen Sie Kästen von einer Elektrofachkraft ansehen. Öffnen Sie sie nicht.
+
+SHOCK005 = { $fix ->
+    [known] Neutralleiter und Schutzleiter sind in { $first } verbunden
+   *[other] Niemand weiß, wie { $first } innen verdrahtet ist
+  }
+    .why = Neutralleiter und Schutzleiter gehören, wenn überhaupt, am Generator zusammen. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht. Kästen: { $about }.
+    .fix-known = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
+    .fix-unknown = Nehmen Sie einen in der Fabrik gebauten, von einem Prüflabor zugelassenen Kasten, oder lassen Sie { $first } von einer Elektrofachkraft ansehen. Öffnen Sie es nicht.
+
+SHOCK006 = { $fix ->
+    [home-made] Selbst gebauter Kasten: { $about }
+   *[other] Niemand weiß, wer diesen Kasten gebaut hat: { $about }
+  }
+    .why = Ein selbst gebauter Kasten ist nicht auf Regen, lose Verbindungen, dünne Leiter oder einen fehlenden Schutzleiter geprüft. Nichts davon sieht man von außen.
+    .fix-home-made = Nehmen Sie einen in der Fabrik gebauten Kasten mit dem Zeichen eines Prüflabors, oder lassen Sie diesen von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
+    .fix-look = Suchen Sie am Kasten das Zeichen eines Prüflabors. Ist keines da, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
+
+SHOCK007 = { $first } löst vielleicht aus, obwohl nichts kaputt ist
+    .why = Jedes Kabel und jedes Gerät leckt ein wenig. Hier ist es zusammen etwa { $leak } (0.004 A genügen zum Auslösen). Nasse Verbindungen lecken mehr. Betroffen: { $about }.
+    .fix-nearer = Benutzen Sie Schutz näher an den Geräten, mit kürzerem Kabel und weniger Geräten dahinter. Halten Sie Verbindungen trocken. Löst er aus, finden Sie heraus, warum. Umgehen Sie ihn nie.
+
+SHOCK008 = { $count } Schutzgeräte gegen Stromschlag hintereinander
+    .why = Sie schützen nicht besser als eines. Ein Fehler kann jedes davon auslösen, also kann der Strom nach einem RESET noch ausbleiben. Vom Generator aus: { $about }.
+    .fix-reset = Geht der Strom aus, stecken Sie zuerst das Gerät aus. Dann drücken Sie RESET an jedem, vom Generator aus. Prüfen Sie jedes mit seiner eigenen TEST-Taste.
+
+SHOCK009 = Zwei Fehler könnten hier einen Stromschlag geben, ohne dass etwas auslöst
+    .why = Der Neutralleiter ist erdfrei, oder niemand weiß es. Dann zeigt ein erster Fehler gar nichts. Ein zweiter, in einem anderen Gerät, kann die volle Spannung zwischen zwei Metallgehäuse bringen. Ohne Schutz sind hier: { $about }.
+    .fix-protect = Schließen Sie alle an Steckdosen mit den Tasten TEST und RESET an. Benutzen Sie nichts mehr, was kribbelt, beschädigt oder verschmort ist. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+
+SHOCK010 = { $fix ->
+    [camper] Ein Brückenstecker ist für { $about } vielleicht eine Verbindung zu viel
+   *[other] Ein Brückenstecker darf nicht stecken bleiben, wenn ein Generator ein Gebäude speist
+  }
+    .why = Der Brückenstecker verbindet Neutralleiter und Schutzleiter am Generator. { $fix ->
+        [camper] Manche Wohnwagen tun innen dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
+       *[other] Das Gebäude tut dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
+      }
+    .fix-building = Schließen Sie ihn nicht an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen; sie sagt auch, ob der Brückenstecker draußen bleibt.
+    .fix-camper = Fragen Sie den Hersteller des Wohnwagens oder eine Elektrofachkraft, bevor Sie mit dem Brückenstecker anschließen. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+
+SHOCK011 = { $fix ->
+    [count] Niemand weiß, ob { $about } einen Neutralleiter hat
+   *[other] Der Neutralleiter fehlt vielleicht in { $about }
+  }
+    .why = Das Kabel gibt beide Hälften von 120/240 V weiter. Ohne Neutralleiter können Geräte für 120 V fast 240 V bekommen. Sie brennen, und kein Schutzschalter löst aus.
+    .fix-leave = Benutzen Sie es nicht. Nehmen Sie ein Kabel mit vier Leitern, etwa 10/4.
+    .fix-count = Lesen Sie den Aufdruck auf dem Mantel: 10/4 hat vier Leiter, 10/3 hat drei. Lassen Sie es weg, bis Sie es wissen.

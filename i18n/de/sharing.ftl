@@ -1,0 +1,133 @@
+# Wer was teilt: Änderungen, die einen Plan in Ordnung bringen, und fragen vor dem Anschließen.
+
+## Eine Änderung. $first ist das Teil oder Gerät.
+
+change-more-distance = Stellen Sie den Generator mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
+change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
+change-open-air = Stellen Sie den Generator ins Freie, nichts darüber und ringsum 4 ft (1.2 m) frei. Nie in Zelt, Vorbau, Fahrzeug oder Schuppen, und nie unter eine Plane.
+change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
+change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
+change-set-aside = Stecken Sie { $first } aus und lassen Sie es unbenutzt, mit allem, was daran hängt. Schließen Sie die Geräte so an, wie die neue Karte zeigt.
+change-replug = Stecken Sie { $first } in „{ $to }“.
+change-move = Schließen Sie { $first } an { $to } an.
+change-by-the-card = der Stelle, die die Karte zeigt,
+change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
+change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt { $first }.
+change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt { $first }.
+change-grounded-cord = Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.
+change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt { $first }.
+change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
+change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in jede freie Dose von { $first }. Schließen Sie nur dahinter an.
+change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel mit GFCI in { $first }: 12 AWG, für draußen gekennzeichnet.
+change-smaller-appliance = Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
+change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
+change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
+change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose an { $first } an.
+
+## tallywatt mend
+
+mend-title = Was es beheben würde, das Einfachste zuerst
+mend-nothing = Es gibt keine Gefahr zu beheben, und alles, was laufen muss, kann laufen. Es wird nichts geändert.
+mend-cost = { $cost ->
+        [one] 1 Punkt
+       *[other] { $cost } Punkte
+    }
+mend-with-cost = { $change } ({ $cost })
+mend-total = Insgesamt { $cost ->
+        [one] 1 Punkt
+       *[other] { $cost } Punkte
+    }. Ein Punkt ist etwa eine Minute Arbeit mit dem, was Sie haben; was gekauft werden muss, kostet mehr.
+mend-before = So wie es ist
+mend-after = Mit allen Änderungen
+mend-tally = { $dangers ->
+        [0] keine Gefahren
+        [one] 1 Gefahr
+       *[other] { $dangers } Gefahren
+    }, { $warnings ->
+        [0] keine Warnungen
+        [one] 1 Warnung
+       *[other] { $warnings } Warnungen
+    }, { $musts ->
+        [0] alles, was laufen muss, kann laufen
+        [one] 1 Gerät, das laufen muss, kann es nicht
+       *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
+    }
+mend-proven = Nichts Billigeres auf der Liste der Änderungen behebt ebenso viel.
+mend-unproven = Vielleicht gibt es etwas Billigeres, das ebenso viel behebt: Nicht alles wurde versucht.
+mend-left = Keine Änderung auf der Liste behebt den Rest. „tallywatt check“ sagt, was übrig ist.
+mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin.
+mend-people = Das ändert den Plan, nicht die Ausrüstung. Nur Menschen können es wahr machen. Tun Sie jeden Schritt, sehen Sie noch einmal nach, und starten Sie erst dann den Motor.
+mend-try = „--into NEU.toml“ schreibt den geänderten Plan in eine neue Datei.
+mend-exists = { $path } gibt es schon, und es wurde nichts geschrieben. Nennen Sie eine neue Datei.
+
+print-ws-mend = Änderungen, die die Gefahren beheben würden
+print-ws-mend-before = So wie es ist: { $tally }.
+print-ws-mend-after = Mit allen Änderungen: { $tally }.
+print-ws-mend-all = Alles zusammen
+print-ws-column-change = Änderung
+print-ws-column-points = Punkte
+
+## Geräte eines Eintrags, gezählt. $name ist, wie der Mensch sie nennt.
+
+load-some = { $count } beliebige von { $total } { $name }
+load-all = { $total ->
+        [one] { $name }
+        [2] beide { $name }
+       *[other] alle { $total } { $name }
+    }
+load-at = { $loads } an „{ $at }“
+
+## tallywatt may
+
+may-yes = JA: { $wanted } darf eingeschaltet werden.
+may-yes-while = JA: { $wanted } darf eingeschaltet werden, während { $running } { $count ->
+        [one] läuft
+       *[other] laufen
+    }.
+may-no = NEIN: { $wanted } nicht einschalten.
+may-no-while = NEIN: { $wanted } nicht einschalten, während { $running } { $count ->
+        [one] läuft
+       *[other] laufen
+    }.
+may-dangers = In diesem Plan { $count ->
+        [one] ist eine Gefahr
+       *[other] sind { $count } Gefahren
+    } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
+may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
+may-no-place = { $names } { $count ->
+        [one] hat
+       *[other] haben
+    } in diesem Plan keine Steckdose.
+may-nothing = Alles, was Sie nennen, läuft schon.
+may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
+may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.
+may-over-starting = Wenn { $by } neben dem Rest startet, muss der Generator { $asks } geben. Seine Spitze ist { $limit }: { $over } zu viel.
+may-order-only = In der Reihenfolge unten eingeschaltet, würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
+may-the-set = Der Generator
+may-part = „{ $id }“
+may-order = In dieser Reihenfolge einschalten
+may-order-step = { $name } an „{ $at }“: bis zu { $amps } in diesem Augenblick
+may-any-order = Jede andere Reihenfolge hält auch. Diese hat die niedrigste Spitze.
+may-meter = Ist alles an, zeigt ein Messgerät
+may-meter-breaker = am Schutzschalter von „{ $breaker }“: bis zu { $amps }
+may-meter-receptacle = an „{ $receptacle }“: { $volts } oder etwas mehr, wenn der Generator { $nominal } gibt
+may-meter-if = Mehr Ampere oder deutlich weniger Volt: ausschalten, Kabel und Stecker abtasten und suchen, was anders ist.
+may-as-placed = Das gilt, wenn alles so angeschlossen ist wie auf der Karte.
+may-no-load = Kein Gerät heißt { $asked }.
+may-no-load-nearest = Meinten Sie „{ $nearest }“?
+may-no-load-known = Es gibt { $known }.
+share-danger = Was folgt, geht nur nach den Ampere. Beheben Sie zuerst jede Gefahr: Bis dahin bleibt der Motor aus.
+share-together = Was zugleich laufen darf: alles auf einer Zeile, und nichts anderes dazu
+share-never = Nie zusammen
+share-more = und { $count } mehr, alle auf dem Rechenblatt
+share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
+share-start = In dieser Reihenfolge einschalten
+share-start-step = { $name }: bis zu { $peak } in diesem Augenblick
+share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
+start-any-order = Jede andere Reihenfolge geht auch. Diese hat die niedrigste Spitze.
+start-this-order = Neben diesen könnte auch { $extra } laufen, aber nur in dieser Reihenfolge eingeschaltet: { $order }. Was von selbst wieder startet, würde dann zu viel verlangen. Lassen Sie { $extra } aus.
+start-no-order = Neben diesen könnte { $extra } laufen, aber nicht starten: In jeder Reihenfolge ist es mehr als die Spitze des Generators. Der Grund ist { $reason }. Lassen Sie es aus.
+stop-order = Das Größte zuerst ausschalten: { $names }.
+print-turns-title = Abwechselnd
+print-ws-stop-row = Ausschalten
+print-ws-start-verdict-row = Reihenfolge beim Einschalten

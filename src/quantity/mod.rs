@@ -14,7 +14,7 @@ mod parse;
 
 pub use gauge::Wire;
 pub(crate) use logarithm::{BITS, exp2, log2};
-pub use parse::{QuantityError, Round, allowed_units};
+pub use parse::{QuantityError, Round, allowed_units, two_readings};
 
 use std::iter::Sum;
 use std::ops::{Add, Sub};

@@ -231,6 +231,38 @@ fn split_number(text: &str) -> Option<(Decimal, &str)> {
     Some((number, rest))
 }
 
+/// Both readings of a quantity that is one number to half of the world and another to the rest:
+/// "1.500 W" is `["1.5 W", "1500 W"]`, and so is "1,500 W". `None` if there is only one.
+///
+/// It takes one mark, then three digits of which the last is 0: nobody pads decimals so, and
+/// [`Decimal::normalize`] never does, while watts between thousands mostly end like that.
+#[must_use]
+pub fn two_readings(text: &str) -> Option<[String; 2]> {
+    let text = text.trim();
+    let unsigned = text.trim_start_matches(['-', '+', '−']);
+    let sign = &text[..text.len() - unsigned.len()];
+    let digits = |text: &str| !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+    let (whole, rest) = unsigned.split_once(['.', ','])?;
+    let end = rest
+        .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
+        .unwrap_or(rest.len());
+    let (three, unit) = rest.split_at(end);
+    let two = digits(whole)
+        && whole.len() <= 3
+        && !whole.starts_with('0')
+        && digits(three)
+        && three.len() == 3
+        && three.ends_with('0');
+    two.then(|| {
+        let decimals = format!("{whole}.{three}");
+        let decimals = decimals.trim_end_matches('0').trim_end_matches('.');
+        [
+            format!("{sign}{decimals}{unit}"),
+            format!("{sign}{whole}{three}{unit}"),
+        ]
+    })
+}
+
 fn whole(text: &str) -> Option<(Decimal, &str)> {
     let end = text
         .find(|c: char| !c.is_ascii_digit())
@@ -318,6 +350,43 @@ mod tests {
             Power::parse("3 MW", Round::Up),
             Err(QuantityError::UnknownUnit { found: "MW".into() })
         );
+    }
+
+    #[test]
+    fn both_readings_of_a_number_that_has_two() {
+        for (text, decimals, thousands) in [
+            ("1.500 W", "1.5 W", "1500 W"),
+            ("1,500 W", "1.5 W", "1500 W"),
+            (" 2,800W ", "2.8W", "2800W"),
+            ("12.350 kW", "12.35 kW", "12350 kW"),
+            ("100.000 m", "100 m", "100000 m"),
+            ("-1.050 m", "-1.05 m", "-1050 m"),
+            ("1.500", "1.5", "1500"),
+        ] {
+            let readings = [decimals, thousands].map(str::to_owned);
+            assert_eq!(two_readings(text), Some(readings), "{text}");
+        }
+        for text in [
+            "1.5 W",
+            "1.50 W",
+            "1.5000 W",
+            "0.500 A",
+            "0,500 A",
+            "1500 W",
+            "1500.000 W",
+            "1.234 kW",
+            "1,234 W",
+            "1,500.5 W",
+            "1.500,5 W",
+            "1,500,000 mW",
+            ".500 A",
+            "1/2 in",
+            "W 1.500",
+            "1.50é",
+            "",
+        ] {
+            assert_eq!(two_readings(text), None, "{text}");
+        }
     }
 
     #[test]

@@ -290,6 +290,17 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
             set("found", found);
             set("example", example);
         }
+        ProblemKind::TwoReadings {
+            key,
+            found,
+            decimals,
+            thousands,
+        } => {
+            set("key", key);
+            set("found", found);
+            set("decimals", decimals);
+            set("thousands", thousands);
+        }
         ProblemKind::OutOfRange {
             key,
             found,
@@ -618,6 +629,12 @@ mod tests {
                 key,
                 found: found(),
                 allowed: vec!["W", "kW"],
+            },
+            ProblemKind::TwoReadings {
+                key,
+                found: found(),
+                decimals: "1.5 W".into(),
+                thousands: "1500 W".into(),
             },
             ProblemKind::OutOfRange {
                 key,

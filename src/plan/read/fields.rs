@@ -10,7 +10,7 @@ use toml::de::{DeTable, DeValue};
 use super::nearest;
 use super::problem::{Problem, ProblemKind, Type};
 use crate::plan::{Answer, Id, LONGEST_NAME, Span};
-use crate::quantity::{Quantity, QuantityError, Round, Unit, Wire, allowed_units};
+use crate::quantity::{Quantity, QuantityError, Round, Unit, Wire, allowed_units, two_readings};
 use crate::report::Amount;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -344,7 +344,23 @@ impl<'t> Field<'t> {
             least: Amount::of(least),
             most: Amount::of(most),
         };
-        let problem = match Q::parse(text, round) {
+        let parsed = Q::parse(text, round);
+        // A plan file may come from anywhere, so no reader's own mark decides. Taken for one and
+        // a half, fifteen hundred watts are a load that is hardly there.
+        if let (
+            Ok(_) | Err(QuantityError::NoUnit | QuantityError::OutOfRange),
+            Some([decimals, thousands]),
+        ) = (&parsed, two_readings(text))
+        {
+            self.put(ProblemKind::TwoReadings {
+                key,
+                found: found(),
+                decimals: shorten(&decimals),
+                thousands: shorten(&thousands),
+            });
+            return None;
+        }
+        let problem = match parsed {
             Ok(quantity) if (least..=most).contains(&quantity) => return Some(quantity),
             Ok(_) | Err(QuantityError::OutOfRange) => out(),
             Err(QuantityError::Empty) => ProblemKind::EmptyText { key },

@@ -155,7 +155,7 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
 mod tests {
     use super::*;
     use crate::plan::{Answer, Draw};
-    use crate::quantity::Power;
+    use crate::quantity::{Current, Power};
 
     const SMALLEST: &str = r#"
 format = 1
@@ -176,6 +176,46 @@ shape = "5-20R"
         );
         assert_eq!(plan.generator.outlets[0].breaker, Answer::Missing);
         assert_eq!(plan.generator.outlets[0].socket_count(), 2);
+    }
+
+    #[test]
+    fn a_number_with_two_readings_is_refused() {
+        let load = |draw: &str| {
+            read(&format!(
+                "{SMALLEST}[[load]]\nid = \"l\"\nkind = \"heater\"\n{draw}\n"
+            ))
+        };
+        for draw in [
+            r#"running = "1.500 W""#,
+            r#"running = "1,500 W""#,
+            r#"running = "2.800""#,
+            r#"current = "12.350 A""#,
+        ] {
+            let problems = load(draw).expect_err(draw);
+            let keys: Vec<_> = problems.0.iter().map(|p| p.kind.key()).collect();
+            assert_eq!(keys, ["plan-two-readings"], "{draw}");
+        }
+        for (draw, running) in [
+            (
+                r#"running = "1.5 W""#,
+                Draw::Power(Power::from_milliwatts(1500)),
+            ),
+            (
+                r#"running = "1500 W""#,
+                Draw::Power(Power::from_milliwatts(1_500_000)),
+            ),
+            (
+                r#"running = "1.234 kW""#,
+                Draw::Power(Power::from_milliwatts(1_234_000)),
+            ),
+            (
+                r#"current = "0.500 A""#,
+                Draw::Current(Current::from_milliamps(500)),
+            ),
+        ] {
+            let plan = load(draw).expect(draw);
+            assert_eq!(plan.loads[0].running, Answer::Known(running), "{draw}");
+        }
     }
 
     #[test]

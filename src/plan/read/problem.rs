@@ -130,6 +130,17 @@ pub enum ProblemKind {
         /// A quantity that would do.
         example: String,
     },
+    /// A number with a mark that some write before decimals and others between thousands.
+    TwoReadings {
+        /// Its key.
+        key: &'static str,
+        /// As written.
+        found: String,
+        /// With the mark before decimals, as a plan would have it.
+        decimals: String,
+        /// With the mark between thousands, likewise.
+        thousands: String,
+    },
     /// A quantity that cannot be right.
     OutOfRange {
         /// Its key.
@@ -396,6 +407,7 @@ impl ProblemKind {
             Self::NoUnit { .. } => "plan-no-unit",
             Self::UnknownUnit { .. } => "plan-unknown-unit",
             Self::NoNumber { .. } => "plan-no-number",
+            Self::TwoReadings { .. } => "plan-two-readings",
             Self::OutOfRange { .. } => "plan-out-of-range",
             Self::WireSize { .. } => "plan-wire-size",
             Self::NotAChoice { .. } => "plan-not-a-choice",

@@ -627,8 +627,8 @@ interview-stopped = aufgehört; nichts hat sich geändert
 interview-resume = Starten Sie tallywatt wieder, um dort weiterzumachen.
 interview-resume-question = Mit einem unfertigen Plan weitermachen?
 interview-resume-why = Jeder bleibt erhalten, bis er gedruckt ist.
-interview-resume-row = { $draft }: { $name }, { $age }
-interview-resume-row-bare = { $draft }, { $age }
+interview-resume-row = { $draft }, { $date }: { $name }, { $age }
+interview-resume-row-bare = { $draft }, { $date }, { $age }
 interview-age-minutes = { $count ->
         [0] gerade eben
         [one] vor 1 Minute

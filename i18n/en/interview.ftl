@@ -668,9 +668,9 @@ interview-stopped = stopped; nothing has changed
 interview-resume = Run tallywatt again to go on from there.
 interview-resume-question = Go on with an unfinished plan?
 interview-resume-why = Each one is kept until it is printed.
-# Under 37 columns, but for the name, which may be cut.
-interview-resume-row = { $draft }, { $age }: { $name }
-interview-resume-row-bare = { $draft }, { $age }
+# Cut after 36 columns on a small screen, so what tells drafts apart comes first and the age last.
+interview-resume-row = { $draft }, { $date }: { $name }, { $age }
+interview-resume-row-bare = { $draft }, { $date }, { $age }
 interview-age-minutes = { $count ->
         [0] just now
         [one] 1 minute ago

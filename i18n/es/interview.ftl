@@ -640,8 +640,8 @@ interview-stopped = detenido; no ha cambiado nada
 interview-resume = Ejecute tallywatt otra vez para seguir desde ahí.
 interview-resume-question = ¿Seguir con un plan sin terminar?
 interview-resume-why = Cada uno se guarda hasta que se imprime.
-interview-resume-row = { $draft }, { $age }: { $name }
-interview-resume-row-bare = { $draft }, { $age }
+interview-resume-row = { $draft }, { $date }: { $name }, { $age }
+interview-resume-row-bare = { $draft }, { $date }, { $age }
 interview-age-minutes = { $count ->
         [0] ahora mismo
         [one] hace 1 minuto

@@ -650,9 +650,9 @@ interview-stopped = arrêté ; rien n’a changé
 interview-resume = Lancez de nouveau tallywatt pour continuer à partir de là.
 interview-resume-question = Continuer un plan inachevé ?
 interview-resume-why = Chacun est gardé jusqu’à l’impression.
-# Under 37 columns, but for the name, which may be cut.
-interview-resume-row = { $draft }, { $age } : { $name }
-interview-resume-row-bare = { $draft }, { $age }
+# Cut after 36 columns on a small screen, so what tells drafts apart comes first and the age last.
+interview-resume-row = { $draft }, { $date } : { $name }, { $age }
+interview-resume-row-bare = { $draft }, { $date }, { $age }
 interview-age-minutes = { $count ->
         [0] à l’instant
         [one] il y a 1 minute

@@ -430,13 +430,24 @@ fn two_runs_at_once_do_not_share_a_draft() {
         let rated = if name == "plan" { "2000 W" } else { "1000 W" };
         assert!(draft.unwrap().contains(rated));
     }
-    // Both are offered to the next, each with its age.
-    let mut next = Person::sits_down(home.path(), 80);
-    next.is_asked("Go on with an unfinished plan?");
-    next.sees("plan, just now: 2000 W");
-    next.sees("plan-2, just now: 1000 W");
-    next.types("\u{3}");
-    assert_eq!(next.ends(), 130);
+    // Both are offered to the next, each with its day and age.
+    let old = std::fs::File::options()
+        .append(true)
+        .open(home.path().join("data/drafts/plan-2.toml"))
+        .unwrap();
+    old.set_modified(std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000))
+        .unwrap();
+    for columns in [80, 40] {
+        let mut next = Person::sits_down(home.path(), columns);
+        next.is_asked("Go on with an unfinished plan?");
+        next.sees(": 2000 W, just now");
+        next.sees("plan-2, 2001-09-09: 1000 W, ");
+        if columns == 80 {
+            next.sees(" days ago");
+        }
+        next.types("\u{3}");
+        assert_eq!(next.ends(), 130);
+    }
 }
 
 /// Pastes at the first question: its first line is the answer, and no other question has one.

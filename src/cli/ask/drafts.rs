@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::io;
-use std::time::SystemTime;
+use std::time::{SystemTime, UNIX_EPOCH};
 
 use tallywatt::interview::{
     self, Draft, Input, Keep, PromptError, Prompter, Row, Said, Shape, View,
@@ -152,6 +152,7 @@ pub(super) fn open(
                     key,
                     [
                         ("draft", draft.name.as_str().into()),
+                        ("date", saved.and_then(date).unwrap_or_default().into()),
                         ("name", name.into()),
                         ("age", age(*saved, words).into()),
                     ],
@@ -208,6 +209,36 @@ fn age(saved: Option<SystemTime>, words: &Words) -> String {
     words.with(key, [("count", count.into())])
 }
 
+/// The day a draft was saved, as ISO 8601 writes it in every language: `2001-09-09`. It is the
+/// day in UTC, for the standard library knows no time zones, so late in an evening it may be the
+/// next; how long ago it was stands beside it. `None` before 1970.
+fn date(saved: SystemTime) -> Option<String> {
+    let seconds = saved.duration_since(UNIX_EPOCH).ok()?.as_secs();
+    let (year, month, day) = civil(seconds / 86_400);
+    Some(format!("{year:04}-{month:02}-{day:02}"))
+}
+
+/// Year, month and day of the Gregorian calendar, so many days after 1970-01-01.
+///
+/// Years are counted from March, so that the day a leap year adds is the last of its year, and
+/// the months before it have lengths that repeat: 153 days in five of them. A cycle of 400 years
+/// has 146,097 days; 719,468 are from 0000-03-01 to 1970-01-01.
+const fn civil(days: u64) -> (u64, u64, u64) {
+    let days = days + 719_468;
+    let in_cycle = days % 146_097;
+    let year_of_cycle = (in_cycle - in_cycle / 1460 + in_cycle / 36_524 - in_cycle / 146_096) / 365;
+    let in_year = in_cycle - (365 * year_of_cycle + year_of_cycle / 4 - year_of_cycle / 100);
+    let from_march = (5 * in_year + 2) / 153;
+    let day = in_year - (153 * from_march + 2) / 5 + 1;
+    let month = if from_march < 10 {
+        from_march + 3
+    } else {
+        from_march - 9
+    };
+    let year = days / 146_097 * 400 + year_of_cycle + (month <= 2) as u64;
+    (year, month, day)
+}
+
 /// What the user calls the weekend or the set of a draft, or else how large the set is.
 fn called(draft: &Draft) -> String {
     ["site.name", "generator.name", "generator.rated"]
@@ -216,4 +247,55 @@ fn called(draft: &Draft) -> String {
         .find(|text| !text.starts_with('@'))
         .unwrap_or_default()
         .to_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use std::time::Duration;
+
+    use super::*;
+
+    /// As `date -u -d @SECONDS +%F` of GNU coreutils prints them.
+    #[test]
+    fn days_of_known_seconds() {
+        for (seconds, day) in [
+            (0, "1970-01-01"),
+            (951_782_399, "2000-02-28"),
+            (951_782_400, "2000-02-29"),
+            (951_868_800, "2000-03-01"),
+            (1_000_000_000, "2001-09-09"),
+            (1_234_567_890, "2009-02-13"),
+            (1_798_761_599, "2026-12-31"),
+            (2_147_483_648, "2038-01-19"),
+            (4_107_456_000, "2100-02-28"),
+            (4_107_542_400, "2100-03-01"),
+        ] {
+            let saved = UNIX_EPOCH + Duration::from_secs(seconds);
+            assert_eq!(date(saved).as_deref(), Some(day), "{seconds}");
+        }
+        assert_eq!(date(UNIX_EPOCH - Duration::from_secs(1)), None);
+    }
+
+    /// Day after day for 800 years, by the lengths of the months.
+    #[test]
+    fn no_day_is_left_out_or_comes_twice() {
+        let (mut year, mut month, mut day) = (1970, 1, 1);
+        for days in 0..292_194 {
+            assert_eq!(civil(days), (year, month, day));
+            let leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
+            let length = match month {
+                2 if leap => 29,
+                2 => 28,
+                4 | 6 | 9 | 11 => 30,
+                _ => 31,
+            };
+            day += 1;
+            if day > length {
+                (month, day) = (month + 1, 1);
+            }
+            if month > 12 {
+                (year, month) = (year + 1, 1);
+            }
+        }
+    }
 }

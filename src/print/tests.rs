@@ -1,6 +1,7 @@
 //! Prints of a small report made by hand.
 
 mod hostile;
+mod legible;
 mod position;
 mod tags;
 

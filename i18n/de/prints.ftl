@@ -16,6 +16,7 @@ print-error-template = Die Vorlage { $file } scheiterte in Zeile { $line }, Spal
 print-several = { $name } × { $count }
 print-generator = Generator
 print-cord = Kabel
+print-adapter = Adapter
 print-box = Kasten
 print-for-hours = für Stunden
 print-for-short = für kurze Zeit

@@ -16,6 +16,7 @@ print-error-template = The template { $file } failed at line { $line }, column {
 print-several = { $name } × { $count }
 print-generator = Generator
 print-cord = Cord
+print-adapter = Adapter
 print-box = Box
 print-for-hours = for hours
 print-for-short = for a short time

@@ -16,6 +16,7 @@ print-error-template = La plantilla { $file } falló en la línea { $line }, col
 print-several = { $name } × { $count }
 print-generator = Generador
 print-cord = Cable
+print-adapter = Adaptador
 print-box = Caja
 print-for-hours = durante horas
 print-for-short = por poco tiempo

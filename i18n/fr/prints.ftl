@@ -16,6 +16,7 @@ print-error-template = Le modèle { $file } a échoué à la ligne { $line }, co
 print-several = { $name } × { $count }
 print-generator = { -generator(form: "One") }
 print-cord = Rallonge
+print-adapter = Adaptateur
 print-box = Coffret
 print-for-hours = en continu
 print-for-short = un court moment

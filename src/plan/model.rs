@@ -403,6 +403,17 @@ impl Cord {
         }
     }
 
+    /// Whether people call it an adapter: one receptacle, of another shape than its plug, on no more
+    /// than a metre. Where the length is unknown it is a cord, which is the longer of the two; one
+    /// with several receptacles is a splitter, however short. A word for labels, and no more than
+    /// that: no rule asks less of an adapter. The metre is common practice, no source.
+    #[must_use]
+    pub fn is_adapter(&self) -> bool {
+        const LONGEST: Length = Length::from_millimetres(1_000);
+        let short = self.length.known().is_some_and(|length| *length <= LONGEST);
+        matches!(self.ends.as_slice(), [only] if only.0 != self.plug.0) && short
+    }
+
     /// The id of end `index`, counting from zero.
     #[must_use]
     pub fn end_id(&self, index: usize) -> Id {
@@ -530,6 +541,39 @@ mod tests {
         let day = Span { from: 0, to: 1440 };
         assert!(day.contains(720));
         assert_eq!(day.minutes(), 1440);
+    }
+
+    #[test]
+    fn a_short_cord_from_shape_to_shape_is_an_adapter() {
+        let cord = |ends: &[&str], length| Cord {
+            id: Id("one".to_owned()),
+            from: None,
+            plug: Plug::named("TT-30P").expect("a shape"),
+            ends: ends
+                .iter()
+                .map(|end| Receptacle::named(end).expect("a shape"))
+                .collect(),
+            wire: Answer::Missing,
+            conductors: Answer::Missing,
+            length,
+            outdoor: Answer::Missing,
+            coiled: Answer::Missing,
+            gfci: Answer::Missing,
+        };
+        let metre = |millimetres| Answer::Known(Length::from_millimetres(millimetres));
+        // 3 ft, and the last millimetre of a metre.
+        for length in [metre(914), metre(1_000)] {
+            assert!(cord(&["5-20R"], length).is_adapter());
+        }
+        for (ends, length) in [
+            (&["5-20R"][..], metre(1_001)),
+            (&["5-20R"], Answer::Unknown),
+            (&["5-20R"], Answer::Missing),
+            (&["TT-30R"], metre(300)),
+            (&["5-20R", "5-20R"], metre(300)),
+        ] {
+            assert!(!cord(ends, length).is_adapter(), "{ends:?} {length:?}");
+        }
     }
 
     #[test]

@@ -362,6 +362,36 @@ fn a_receptacle_of_a_danger_gets_no_amps_but_a_refusal_and_comes_first() {
     assert!(!labels.contains("Kettle"), "{labels}");
 }
 
+/// On a flag that folds round it and on a small label, and there is room for it in any language.
+#[test]
+fn an_adapter_is_headed_so_on_its_label() {
+    let labels = |tag: &str, length: &str, stock: &str| {
+        let text = format!(
+            "{}\n[[cord]]\nid = \"stub\"\nfrom = \"box-through\"\nplug = \"L5-30P\"\nends = [\"TT-30R\"]\n\
+             wire = \"10 AWG\"\nconductors = 3\nlength = \"{length}\"\noutdoor = true\ncoiled = false\n",
+            crate::plan::demo::MENDED
+        );
+        let (plan, report) = demo(&text);
+        assert!(report.refusal(&id("stub"), None).is_none());
+        let options = Options {
+            stock: Some(Stock::named(stock).expect("a stock")),
+            only: vec![Document::Labels],
+            ..Options::default()
+        };
+        let words = Words::new(tag, crate::words::Units::Customary).expect("a language");
+        let files = render(&plan, &report, &words, &options).expect("printed");
+        show(&files, &format!("adapter-{stock}-{tag}"));
+        text_of(&files[0].1).to_uppercase()
+    };
+    for stock in ["letter-plain-6", "letter-8", "roll-24"] {
+        assert!(labels("en", "2 ft", stock).contains("ADAPTER"), "{stock}");
+        assert!(!labels("en", "25 ft", stock).contains("ADAPTER"), "{stock}");
+    }
+    for (tag, word) in [("es", "ADAPTADOR"), ("fr", "ADAPTATEUR"), ("de", "ADAPTER")] {
+        assert!(labels(tag, "2 ft", "a4-24").contains(word), "{tag}");
+    }
+}
+
 #[test]
 fn the_same_plan_gives_the_same_bytes() {
     let (plan, report) = demo(crate::plan::demo::WEEKEND);

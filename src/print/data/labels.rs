@@ -78,6 +78,8 @@ struct Flow {
 #[derive(Clone, Debug, Default, Serialize)]
 struct Part {
     id: String,
+    /// Whether it is a cord that people call an adapter.
+    adapter: bool,
     /// The largest line under the name.
     headline: Option<String>,
     /// The one thing to know of it, where there is no room for more.
@@ -126,6 +128,7 @@ const KEYS: &[&str] = &[
     "flag-alt",
     "generator",
     "cord",
+    "adapter",
     "box",
     "no-breaker",
     "short-trips",
@@ -401,6 +404,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     }
     let part = Part {
         id: cord.id.to_string(),
+        adapter: cord.is_adapter(),
         headline: Some(cord_facts(context, cord)),
         behind: context.behind(&cord.id),
         enforced: true,

@@ -26,8 +26,8 @@ use crate::report::Amount;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 
-/// Up to here it is an adapter.
-const ADAPTER: Length = Length::from_millimetres(2_000);
+/// Up to here a cord, adapter or not, adds too little to count.
+const SHORT: Length = Length::from_millimetres(2_000);
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD005",
@@ -63,8 +63,8 @@ fn long_cord<'a>(facts: &Facts<'a>, ix: NodeIx) -> Option<&'a Cord> {
         return None;
     }
     let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id)?;
-    let adapter = cord.length.known().is_some_and(|length| *length <= ADAPTER);
-    (!adapter).then_some(cord)
+    let short = cord.length.known().is_some_and(|length| *length <= SHORT);
+    (!short).then_some(cord)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

@@ -18,18 +18,32 @@ pub fn build(plan: &Plan) -> Report {
     let Report {
         findings, figures, ..
     } = &mut report;
-    figures.decides = decides::most(plan, figures, findings, |answered, figures| {
-        let supply = Supply::build(answered);
-        figures.limits = limits(&supply);
-        figures.loads = facts(answered, &loads::units(answered).0);
-        rules::check_some(
+    let supply = Supply::build(plan);
+    figures.decides = decides::most(plan, figures, findings, |answered, field, trial| {
+        let other = decides::changes_supply(field).then(|| Supply::build(answered));
+        let limits = other
+            .as_ref()
+            .map(|supply| std::mem::replace(&mut trial.limits, limits(supply)));
+        let loads = decides::changes_loads(field).then(|| {
+            let facts = facts(answered, &loads::units(answered).0);
+            std::mem::replace(&mut trial.loads, facts)
+        });
+        let found = rules::check_some(
             &Facts {
                 plan: answered,
-                supply: &supply,
-                figures,
+                supply: other.as_ref().unwrap_or(&supply),
+                figures: trial,
             },
             decides::counts,
-        )
+        );
+        let standing = decides::Standing::of(trial, &found);
+        if let Some(limits) = limits {
+            trial.limits = limits;
+        }
+        if let Some(loads) = loads {
+            trial.loads = loads;
+        }
+        standing
     });
     report
 }

@@ -37,14 +37,14 @@ pub(super) fn counts(rule: &Rule) -> bool {
 
 /// Dangers, warnings, and the sum of all limits.
 #[derive(Clone, Copy)]
-struct Standing {
+pub(super) struct Standing {
     dangers: usize,
     warnings: usize,
     limits: i64,
 }
 
 impl Standing {
-    fn of(figures: &Figures, findings: &[Finding]) -> Self {
+    pub(super) fn of(figures: &Figures, findings: &[Finding]) -> Self {
         let count = |signal: Signal| {
             findings
                 .iter()
@@ -64,14 +64,32 @@ impl Standing {
     }
 }
 
-/// The unknown that decides most; `None` when none changes anything. `again` puts the limits and
-/// loads of another plan into the figures and asks the rules about them.
+/// Whether an answer to this field can change the supply. That of a load cannot, nor what is round
+/// the set: then the supply and its limits serve again.
+pub(super) fn changes_supply(field: &str) -> bool {
+    const ROUND_THE_SET: [&str; 5] = [
+        "site.ground",
+        "site.sleepers_at",
+        "site.co_alarm",
+        "site.feeds_building",
+        "site.stands",
+    ];
+    !field.starts_with("load.") && !ROUND_THE_SET.contains(&field)
+}
+
+/// Whether an answer to this field can change what a load draws.
+pub(super) fn changes_loads(field: &str) -> bool {
+    field.starts_with("load.") || field == "generator.voltage"
+}
+
+/// The unknown that decides most; `None` when none changes anything. `again` tells where the plan
+/// stands with another answer to that field; it leaves the figures as they were.
 #[must_use]
 pub(super) fn most(
     plan: &Plan,
     figures: &Figures,
     findings: &[Finding],
-    again: impl Fn(&Plan, &mut Figures) -> Vec<Finding>,
+    again: impl Fn(&Plan, &str, &mut Figures) -> Standing,
 ) -> Option<Decides> {
     if figures.assumed.is_empty() {
         return None;
@@ -88,8 +106,7 @@ pub(super) fn most(
         let Some(answered) = answered(plan, &assumption.field) else {
             continue;
         };
-        let found = again(&answered, &mut trial);
-        let then = Standing::of(&trial, &found);
+        let then = again(&answered, &assumption.field, &mut trial);
         let gain = (
             now.dangers.saturating_sub(then.dangers),
             now.warnings.saturating_sub(then.warnings),
@@ -220,7 +237,36 @@ const fn conductors(shape: Configuration) -> u8 {
 
 #[cfg(test)]
 mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+    use crate::plan::arbitrary;
+    use crate::report::{build, loads};
     use crate::rules::testing::report;
+    use crate::supply::Supply;
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(64))]
+
+        /// What is said to serve again is what would be built again.
+        #[test]
+        fn an_answer_changes_no_more_than_is_told(plan in arbitrary::camp()) {
+            let supply = |plan: &Plan| format!("{:?}", Supply::build(plan));
+            let units = |plan: &Plan| format!("{:?}", loads::units(plan).0);
+            for assumption in build::judge(&plan).figures.assumed {
+                let field = assumption.field.as_str();
+                let Some(answered) = answered(&plan, field) else {
+                    continue;
+                };
+                if !changes_supply(field) {
+                    prop_assert_eq!(supply(&plan), supply(&answered), "{}", field);
+                }
+                if !changes_loads(field) {
+                    prop_assert_eq!(units(&plan), units(&answered), "{}", field);
+                }
+            }
+        }
+    }
 
     fn decides(edits: &[(&str, &str)]) -> Option<(String, usize, usize)> {
         report(edits)

@@ -7,8 +7,9 @@
 //! horsepower, hours or none, and how much of it all is unknown. Each is timed twice, the first
 //! time cold, and both are told; every plan must read, and the reports must differ.
 //!
-//! Prints the time by the number of loads, the middle, the 99th of a hundred and the worst, and
-//! whether a thousand plans take ten times as long as a hundred.
+//! Prints the time by the number of loads, the middle, the 99th of a hundred and the worst, the same
+//! without the search for the best sharing, and whether a thousand plans take ten times as long as
+//! a hundred.
 
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
@@ -235,15 +236,33 @@ fn time_of(text: &str) -> (Duration, String) {
     (time, report.to_json().expect("a report is JSON"))
 }
 
+/// How much of that is the search for who plugs in where and what may run together, which has a
+/// benchmark of its own (`--bench sharing`): the best of two.
+#[allow(clippy::disallowed_methods)]
+fn sharing_of(text: &str) -> Duration {
+    let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
+    let supply = tallywatt::supply::Supply::build(&plan);
+    let (units, _) = tallywatt::report::loads::units(&plan);
+    let once = || {
+        let start = Instant::now();
+        std::hint::black_box(tallywatt::sharing::share(&plan, &supply, &units));
+        start.elapsed()
+    };
+    once().min(once())
+}
+
 fn main() {
     let plans: Vec<Sketch> = (0..PLANS).map(Sketch::plan).collect();
     let mut reports = BTreeSet::new();
     let mut first = Vec::new();
     let mut times: Vec<(Duration, u32)> = Vec::new();
+    let mut rest = Vec::new();
     for plan in &plans {
         let (cold, report) = time_of(&plan.text);
         first.push(cold);
-        times.push((cold.min(time_of(&plan.text).0), plan.loads));
+        let best = cold.min(time_of(&plan.text).0);
+        times.push((best, plan.loads));
+        rest.push(best.saturating_sub(sharing_of(&plan.text)));
         reports.insert(report);
     }
     assert!(
@@ -285,5 +304,8 @@ fn main() {
     println!("the first time: {}", spread(&mut first));
     let mut best = times.into_iter().map(|(time, _)| time).collect();
     println!("best of two:    {}", spread(&mut best));
+    println!("over {BAR:?}: {over}");
+    let over = rest.iter().filter(|time| **time > BAR).count();
+    println!("without sharing: {}", spread(&mut rest));
     println!("over {BAR:?}: {over}");
 }

@@ -203,6 +203,11 @@ impl Words {
         self.numbers.amount(amount, show)
     }
 
+    /// A wire size as it is marked; for a metric reader with its cross-section.
+    pub fn wire(&self, wire: crate::quantity::Wire) -> String {
+        self.numbers.wire(wire)
+    }
+
     /// A bare number as the reader writes it, to its last digit.
     pub fn number(&self, number: rust_decimal::Decimal) -> String {
         self.numbers.digits(number.normalize())

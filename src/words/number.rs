@@ -7,8 +7,12 @@ use rust_decimal::{Decimal, RoundingStrategy};
 
 use unic_langid::LanguageIdentifier;
 
-use crate::quantity::Unit;
+use crate::quantity::{Unit, Wire};
 use crate::report::Amount;
+use crate::tables::conductor::CONDUCTORS;
+
+/// As all that is carried is rounded.
+const DOWN: RoundingStrategy = RoundingStrategy::ToNegativeInfinity;
 
 /// How an amount is rounded for the eye. The core never rounds for display.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -103,6 +107,26 @@ impl Numbers {
         }
     }
 
+    /// A marked wire size; for a metric reader with its cross-section. The marking is what stands on
+    /// the cord, and stays.
+    pub(super) fn wire(&self, wire: Wire) -> String {
+        let area = match (wire, self.units) {
+            (Wire::Awg(gauge), Units::Metric) => {
+                let mut sections = CONDUCTORS.section.iter();
+                sections.find(|(marked, _)| *marked == gauge)
+            }
+            _ => None,
+        };
+        match area {
+            Some((_, thousandths)) => {
+                let area = Decimal::new(*thousandths, 3).round_dp_with_strategy(1, DOWN);
+                let area = self.digits(area);
+                format!("{wire} ({area}\u{a0}mm²)")
+            }
+            None => wire.to_string(),
+        }
+    }
+
     pub(super) fn digits(&self, number: Decimal) -> String {
         let plain = number.to_string();
         match (&self.formatter, Digits::try_from_str(&plain)) {
@@ -143,6 +167,23 @@ fn places(unit: &str, show: Show) -> u32 {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// 3.31 mm² and 1.31 mm²: ASTM B258, from memory, not verified.
+    #[test]
+    fn a_gauge_has_its_cross_section_for_a_metric_reader() {
+        let shown = |tag, units, wire| Numbers::new(tag, units).wire(wire);
+        assert_eq!(shown("en-US", Units::Customary, Wire::Awg(12)), "12 AWG");
+        assert_eq!(
+            shown("de-DE", Units::Metric, Wire::Awg(12)),
+            "12 AWG (3,3\u{a0}mm²)"
+        );
+        assert_eq!(
+            shown("fr-CA", Units::Metric, Wire::Awg(16)),
+            "16 AWG (1,3\u{a0}mm²)"
+        );
+        assert_eq!(shown("de-DE", Units::Metric, Wire::Awg(3)), "3 AWG");
+        assert_eq!(shown("de-DE", Units::Metric, Wire::Area(2500)), "2.5 mm²");
+    }
 
     /// Marks by the Unicode locale data, from memory, not verified: a point in the United States,
     /// Mexico and Switzerland, a comma in Spain, France, Canada's French and Germany. Between

@@ -414,7 +414,7 @@ impl<'a> Tree<'a> {
 
     fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
         let mut row = self.row("cord", &cord.id, None, rails);
-        row.detail = cord_facts(&self.context, cord);
+        row.detail = cord_facts(&self.context, cord, |wire| self.context.words.wire(*wire));
         if let [end] = cord.ends.as_slice() {
             row.face = Some(end.to_string());
             row.loads = self.loads(&cord.id);

@@ -405,7 +405,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let part = Part {
         id: cord.id.to_string(),
         adapter: cord.is_adapter(),
-        headline: Some(cord_facts(context, cord)),
+        // A flag has no room for more than the marking.
+        headline: Some(cord_facts(context, cord, ToString::to_string)),
         behind: context.behind(&cord.id),
         enforced: true,
         facts,
@@ -466,10 +467,14 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
     parts.chain(context.load_names(loads)).collect()
 }
 
-/// "10 AWG · 75 ft", as far as it is known.
-pub(super) fn cord_facts(context: &Context<'_>, cord: &Cord) -> String {
+/// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.
+pub(super) fn cord_facts(
+    context: &Context<'_>,
+    cord: &Cord,
+    sized: impl Fn(&Wire) -> String,
+) -> String {
     let wire = match &cord.wire {
-        Answer::Known(wire) => Wire::to_string(wire),
+        Answer::Known(wire) => sized(wire),
         _ => context.say("wire-unknown", &[]),
     };
     let length = match cord.length {

@@ -295,8 +295,10 @@ fn cords(context: &Context<'_>) -> Section {
             let cord = context.plan.cords.iter().find(|cord| cord.id == *id);
             vec![
                 id.to_string(),
-                cord.and_then(|cord| cord.wire.known())
-                    .map_or_else(|| context.say("ws-not-known", &[]), ToString::to_string),
+                cord.and_then(|cord| cord.wire.known()).map_or_else(
+                    || context.say("ws-not-known", &[]),
+                    |wire| context.words.wire(*wire),
+                ),
                 cord.map_or_else(String::new, |cord| context.answer(cord.length)),
                 context.exactly(resistance),
                 context.exactly(rating),

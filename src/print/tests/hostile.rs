@@ -6,6 +6,7 @@ use proptest::prelude::*;
 use proptest::test_runner::{Config, TestRunner};
 
 use super::*;
+use crate::words::{Library, Units};
 
 fn name() -> impl Strategy<Value = String> {
     let word = prop_oneof![
@@ -42,14 +43,22 @@ fn named(plan: &Plan, which: usize, name: String) -> Plan {
     plan
 }
 
+/// The words of every language that is offered.
+fn languages() -> Vec<Words> {
+    let tags = Library::built_in().offered();
+    tags.map(|tag| Words::new(tag, Units::Metric).expect("an offered language"))
+        .collect()
+}
+
 /// Whether printing went well, or stopped for a reason that names a text.
 fn printed_or_named(
     plan: &Plan,
     report: &Report,
+    words: &Words,
     options: &Options,
     turned: bool,
 ) -> Result<bool, TestCaseError> {
-    match print(plan, report, options) {
+    match render(plan, report, words, options) {
         Ok(_) => Ok(true),
         Err(PrintError::NoGlyph { characters, .. }) => {
             prop_assert!(!characters.is_empty());
@@ -90,6 +99,7 @@ fn hostile_names_print_whole_or_are_named_on_every_stock() {
         ..Config::default()
     });
     let turn = std::cell::Cell::new(0);
+    let languages = languages();
     runner
         .run(&(0_usize..3, name()), |(which, name)| {
             let turned = name.chars().any(world::runs_left);
@@ -97,13 +107,14 @@ fn hostile_names_print_whole_or_are_named_on_every_stock() {
             let report = crate::report::judge(&plan);
             // Each stock in its turn, so that none is left out.
             let stock = &stocks[turn.get() % stocks.len()];
+            let words = &languages[turn.get() % languages.len()];
             turn.set(turn.get() + 1);
             let options = Options {
                 stock: Some(Stock::named(stock).expect("a stock")),
                 only: vec![Document::Labels],
                 ..Options::default()
             };
-            if printed_or_named(&plan, &report, &options, turned)? {
+            if printed_or_named(&plan, &report, words, &options, turned)? {
                 whole.set(whole.get() + 1);
             }
             Ok(())
@@ -123,6 +134,7 @@ fn hostile_names_print_whole_or_are_named_on_every_card_and_list() {
         ..Config::default()
     });
     let turn = std::cell::Cell::new(0);
+    let languages = languages();
     runner
         .run(&(0_usize..3, name()), |(which, name)| {
             let turned = name.chars().any(world::runs_left);
@@ -130,6 +142,7 @@ fn hostile_names_print_whole_or_are_named_on_every_card_and_list() {
             let report = crate::report::judge(&plan);
             let card = [CardSize::Sheet, CardSize::Half, CardSize::Pocket][turn.get() % 3];
             let paper = [Paper::Letter, Paper::A4][turn.get() % 2];
+            let words = &languages[turn.get() % languages.len()];
             turn.set(turn.get() + 1);
             let options = Options {
                 card,
@@ -137,7 +150,7 @@ fn hostile_names_print_whole_or_are_named_on_every_card_and_list() {
                 only: vec![Document::Card, Document::Cautions, Document::Worksheet],
                 ..Options::default()
             };
-            if printed_or_named(&plan, &report, &options, turned)? {
+            if printed_or_named(&plan, &report, words, &options, turned)? {
                 whole.set(whole.get() + 1);
             }
             Ok(())

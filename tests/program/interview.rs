@@ -495,6 +495,8 @@ fn a_small_screen_that_becomes_smaller_and_wide_letters() {
     person.master.resize(size).unwrap();
     person.columns = 40;
     person.screen = blank(40);
+    // Nobody types in the very moment in which the window changes.
+    std::thread::sleep(std::time::Duration::from_millis(300));
     person.types("something else\r");
     person.is_asked("What is it called?");
     // Wide letters, and an accent that combines.

@@ -480,7 +480,7 @@ pub(super) fn cord_facts(
     let length = match cord.length {
         Answer::Known(length) => context
             .words
-            .amount(&Amount::of(length), crate::words::Show::Demand),
+            .amount(&Amount::of(length), crate::words::Show::Exact),
         _ => context.say("length-unknown", &[]),
     };
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])

@@ -14,11 +14,11 @@ use crate::supply::{NodeIx, NodeKind, Supply};
 /// The report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
-    let mut report = judge(plan);
+    let supply = Supply::build(plan);
+    let mut report = judged(plan, &supply);
     let Report {
         findings, figures, ..
     } = &mut report;
-    let supply = Supply::build(plan);
     figures.decides = decides::most(plan, figures, findings, |answered, field, trial| {
         let other = decides::changes_supply(field).then(|| Supply::build(answered));
         let limits = other
@@ -52,9 +52,12 @@ pub fn build(plan: &Plan) -> Report {
 /// all the rest: for whoever asks about many plans.
 #[must_use]
 pub fn judge(plan: &Plan) -> Report {
-    let supply = Supply::build(plan);
+    judged(plan, &Supply::build(plan))
+}
+
+fn judged(plan: &Plan, supply: &Supply) -> Report {
     let (units, load_assumptions) = loads::units(plan);
-    let sharing = share(plan, &supply, &units);
+    let sharing = share(plan, supply, &units);
     let mut assumed = supply.assumed.clone();
     assumed.extend(load_assumptions);
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
@@ -65,15 +68,15 @@ pub fn judge(plan: &Plan) -> Report {
         let at = &placed.find(|placed| placed.load == unit.id)?.at;
         Some((&unit.id, unit.plug, supply.receptacle(at)?))
     });
-    let scene = drops::Scene::new(&supply, &units, &sharing);
+    let scene = drops::Scene::new(supply, &units, &sharing);
     let figures = Figures {
-        limits: limits(&supply),
-        protection: rules::proofs(plan, &supply, plugged_in),
+        limits: limits(supply),
+        protection: rules::proofs(plan, supply, plugged_in),
         loads: facts(plan, &units),
-        usable: usable(plan, &supply, &sharing),
+        usable: usable(plan, supply, &sharing),
         drops: drops::of_scene(&scene),
-        volts: volts::of_plan(plan, &supply, &sharing, &scene),
-        tests: proofs::of_plan(plan, &supply),
+        volts: volts::of_plan(plan, supply, &sharing, &scene),
+        tests: proofs::of_plan(plan, supply),
         sharing,
         energy,
         noise: noise::of_plan(plan),
@@ -82,7 +85,7 @@ pub fn judge(plan: &Plan) -> Report {
     };
     let findings = rules::check(&Facts {
         plan,
-        supply: &supply,
+        supply,
         figures: &figures,
     });
     Report {

@@ -131,7 +131,7 @@ impl<'a> Judge<'_, 'a> {
     }
 
     /// Adds what it finds of loads that are not named yet, and names them.
-    fn find(&self, facts: &Facts<'a>, named: &mut Vec<Id>, found: &mut Findings<'_>) {
+    fn find(&self, needs: &[Need<'a>], named: &mut Vec<Id>, found: &mut Findings<'_>) {
         let shown = |demand: i64| {
             [
                 ("demand", (self.value)(demand)),
@@ -139,7 +139,6 @@ impl<'a> Judge<'_, 'a> {
                 ("over", (self.value)(demand - self.peak)),
             ]
         };
-        let needs = facts.needs();
         // At whatever hour: these cannot be started at all, and leave nothing to say about an order.
         let mut alone: Vec<Need<'_>> = needs
             .iter()
@@ -160,7 +159,7 @@ impl<'a> Judge<'_, 'a> {
         if !named.is_empty() {
             return;
         }
-        let busiest = busiest(&needs, |on| self.worst(on));
+        let busiest = busiest(needs, |on| self.worst(on));
         let demand = self.worst(&busiest.on);
         let mut order = (self.draws)(&busiest.on);
         order.sort_by_key(|need| std::cmp::Reverse(self.step(need)));
@@ -210,8 +209,9 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
         [_] => "amps-alone",
         _ => "leg-alone",
     };
+    let needs = facts.needs();
     let mut named = Vec::new();
-    watts.find(facts, &mut named, found);
+    watts.find(&needs, &mut named, found);
     for leg in [Leg::A, Leg::B] {
         let on_leg = |on: &[Need<'a>]| facts.those_on_leg(on, leg);
         let amps = Judge {
@@ -224,7 +224,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
             value: |count| Current::from_milliamps(count).into(),
             fixes: [alone, "amps-order", "amps-fewer"],
         };
-        amps.find(facts, &mut named, found);
+        amps.find(&needs, &mut named, found);
     }
 }
 

@@ -101,8 +101,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if stranded < SMALL || reachable == Power::ZERO {
         return;
     }
-    let dangers = crate::rules::gear_dangers(facts);
-    let dangerous = |id: &Id| dangers.iter().any(|finding| finding.about.contains(id));
     let in_use = |id: &Id| {
         facts
             .supply
@@ -130,12 +128,20 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if used.is_empty() {
         return;
     }
-    let cure = outlets
+    let mut cures: Vec<(Power, &Id)> = outlets
         .iter()
-        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id) && !dangerous(&outlet.id))
+        .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id))
         .map(|outlet| (gain(facts, &used, &outlet.id, reachable), &outlet.id))
         .map(|(more, id)| ((reachable + more).min(rated), id))
         .filter(|(reach, _)| *reach - reachable >= SMALL)
+        .collect();
+    // The other rules are asked only where there is something to name.
+    if !cures.is_empty() {
+        let dangers = crate::rules::gear_dangers(facts);
+        cures.retain(|(_, id)| !dangers.iter().any(|finding| finding.about.contains(id)));
+    }
+    let cure = cures
+        .into_iter()
         // The first of equals.
         .rev()
         .max_by_key(|(reach, _)| *reach);

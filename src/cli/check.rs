@@ -42,7 +42,7 @@ pub(super) fn text(report: &Report, words: &Words) -> String {
         words.findings(report, width),
         words.limits(report, width),
         words.sharing(report, width),
-        words.count(report),
+        textwrap::fill(&words.count(report), wrapping(width)),
         textwrap::fill(&words.text("check-more"), wrapping(width)),
         textwrap::fill(&words.text("check-defer"), wrapping(width)),
     )

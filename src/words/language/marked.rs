@@ -166,6 +166,7 @@ mod tests {
                 let said = [
                     words.findings(&report, 80),
                     words.limits(&report, 80),
+                    words.sharing(&report, 80),
                     wrapped(words.count(&report)),
                     wrapped(words.summary(&report).join("\n")),
                     words.repairs(&report, 80),

@@ -271,6 +271,24 @@ fn demo(text: &str) -> (Plan, Report) {
     (plan, report)
 }
 
+/// A plan file may leave out both names, and in either direction nothing but blanks is no name.
+#[test]
+fn a_plan_without_names_prints_under_those_that_the_interview_suggests() {
+    for blank in ["", " \u{3000}"] {
+        let (mut plan, _) = demo(crate::plan::demo::MENDED);
+        plan.site.name = blank.to_owned();
+        plan.generator.name = blank.to_owned();
+        let report = crate::report::build(&plan);
+        for (name, pdf) in print(&plan, &report, &Options::default()).expect("printed") {
+            let text = text_of(&pdf);
+            assert!(text.contains("Camp weekend"), "{name}: {text}");
+            if name == "labels.pdf" {
+                assert!(text.contains("generator"), "{text}");
+            }
+        }
+    }
+}
+
 #[test]
 fn both_demo_plans_print() {
     for (name, text) in [

@@ -10,6 +10,7 @@ mod proofs;
 mod volts;
 mod worksheet;
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use fluent_bundle::FluentValue;
@@ -30,6 +31,7 @@ pub(super) fn all(
     words: &Words,
     options: &Options,
 ) -> Result<Vec<(Document, String)>, PrintError> {
+    let plan = &*with_names(plan, words);
     let context = Context {
         plan,
         report,
@@ -65,6 +67,19 @@ pub(super) fn all(
         .into_iter()
         .map(|(document, value)| (document, value.to_string()))
         .collect())
+}
+
+/// The plan with a name for its site and its set. A plan may leave them out, but a label or a card
+/// needs a heading: it gets the one that the interview would have suggested.
+fn with_names<'a>(plan: &'a Plan, words: &Words) -> Cow<'a, Plan> {
+    let mut plan = Cow::Borrowed(plan);
+    if plan.site.name.trim().is_empty() {
+        plan.to_mut().site.name = words.text("suggest-site-name");
+    }
+    if plan.generator.name.trim().is_empty() {
+        plan.to_mut().generator.name = words.text("suggest-generator-name");
+    }
+    plan
 }
 
 /// Numbers go as text, which templates read with `int` and `float`: with the exact numbers this

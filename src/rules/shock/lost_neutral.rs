@@ -10,7 +10,7 @@
 //!
 //! ## The arithmetic
 //! Such a cord needs four conductors: two hots, neutral and ground. Fewer is a danger, on dry ground
-//! too. "I don't know" and silence are a warning. A fan of 50 W on one leg and a kettle of 1500 W on
+//! too, and so are "I don't know" and silence. A fan of 50 W on one leg and a kettle of 1500 W on
 //! the other, as resistances of 288 and 9.6 ohm, would share 240 V as 232 V and 8 V.
 //!
 //! ## What to do
@@ -93,16 +93,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .map(|cord| cord.id.clone())
             .collect()
     };
-    for (about, signal, fix) in [
-        (
-            with(|count| count.is_some_and(|count| count < FOUR)),
-            Signal::Danger,
-            "leave",
-        ),
-        (with(|count| count.is_none()), Signal::Warning, "count"),
+    for (about, fix) in [
+        (with(|count| count.is_some_and(|count| count < FOUR)), "leave"),
+        (with(|count| count.is_none()), "count"),
     ] {
         if !about.is_empty() {
-            found.add(signal, about, values([]), fix, values([]));
+            found.add(Signal::Danger, about, values([]), fix, values([]));
         }
     }
 }

@@ -45,7 +45,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::plan::{Id, Plan};
+use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Current, Wire};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
@@ -189,7 +189,9 @@ pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
                 }
                 // The cord itself is found; its end need not be.
                 Some(_) => Proof::TooHigh { breaker },
-                None if sockets > 1 || shares_circuit(supply, ix) => {
+                None if sockets > 1
+                    || shares_circuit(supply, ix) && !may_be_alone(plan, &node.id) =>
+                {
                     allowed(Allowance::Receptacles)
                 }
                 None => Proof::Single { breaker },
@@ -210,6 +212,15 @@ fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
     supply
         .receptacles()
         .any(|(ix, node, ..)| ix != receptacle && node.protected_at.map(|(ix, _)| ix) == breaker)
+}
+
+/// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing
+/// else behind it.
+fn may_be_alone(plan: &Plan, receptacle: &Id) -> bool {
+    plan.boxes
+        .iter()
+        .flat_map(|it| &it.outlets)
+        .any(|outlet| outlet.id == *receptacle && outlet.breaker == Answer::Unknown)
 }
 
 /// A hazard in one place: the part it begins at, and everything below that fails with it.
@@ -381,6 +392,29 @@ mod tests {
         let found = found(&[("breaker = \"15 A\" # left\n", "\n")]);
         assert_eq!(found.len(), 1, "{found:?}");
         assert_eq!(found[0].1, ["left"]);
+    }
+
+    /// NEC 210.21(B)(1): a lone receptacle on a circuit of its own has that circuit's rating. With no
+    /// breaker of its own it shares that of "front", and (B)(3) allows it.
+    #[test]
+    fn a_breaker_that_nobody_knows_may_have_one_receptacle_behind_it() {
+        for (breaker, single) in [("\"20 A\"", true), ("\"unknown\"", true), ("", false)] {
+            let left = match breaker {
+                "" => "sockets = 1\n".to_owned(),
+                _ => format!("sockets = 1\nbreaker = {breaker}\n"),
+            };
+            let edits = [
+                ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-20P\""),
+                ("breaker = \"15 A\" # left\n", &*left),
+                ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+            ];
+            let found: Vec<_> = found(&edits)
+                .into_iter()
+                .filter(|(_, about)| about.contains(&"left".to_owned()))
+                .collect();
+            assert_eq!(found.len(), usize::from(single), "{breaker}: {found:?}");
+            assert!(found.iter().all(|(fix, _)| *fix == "single"), "{found:?}");
+        }
     }
 
     /// NEC 210.21(B)(3): 40 A circuits may have 50 A receptacles; larger is never the hazard.

@@ -241,7 +241,19 @@ proptest! {
         for finding in &after.findings {
             if matches!(finding.area, "voltage" | "cord") {
                 let was = worst(&before, finding.code);
-                prop_assert!(was.is_some_and(|was| was <= finding.signal), "{was:?} {finding:?}");
+                // A cord that was too thin in any air may now be too thin in hot air only: that was
+                // told as the worse of the two.
+                let part = &plan.cords[which].id;
+                let hid_behind_worse = finding.about.contains(part)
+                    && before.findings.iter().any(|worse| {
+                        worse.area == finding.area
+                            && worse.signal < finding.signal
+                            && worse.about.contains(part)
+                    });
+                prop_assert!(
+                    was.is_some_and(|was| was <= finding.signal) || hid_behind_worse,
+                    "{was:?} {finding:?}"
+                );
             }
         }
     }

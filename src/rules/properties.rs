@@ -135,7 +135,10 @@ prop_compose! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(128))]
+    #![proptest_config(ProptestConfig {
+        max_global_rejects: 1 << 20,
+        ..ProptestConfig::with_cases(128)
+    })]
 
     #[test]
     fn a_bigger_breaker_never_turns_an_unprotected_rating_off(

@@ -104,7 +104,7 @@ ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
         Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir „erdfrei“ an und sagen es.
     .row = Neutralleiter
 pick-generator-neutral-floating = Erdfrei
-pick-generator-neutral-plug = Erdfrei, ein Brückenstecker steckt darin
+pick-generator-neutral-plug = Erdfrei, mit Brückenstecker darin
 pick-generator-neutral-bonded = Mit dem Gehäuse verbunden
 
 ask-generator-inverter = Ist es ein Inverter-Generator?
@@ -194,7 +194,7 @@ ask-outlets-odd = Ist an den Schutzschaltern etwas Besonderes?
         Ein Schutzschalter, der unter seiner Zahl ausgelöst hat, gibt von da an nur noch diese kleinere Zahl.
     .row = Schutzschalter
 pick-outlets-odd-no = Nichts, von dem ich weiß
-pick-outlets-odd-share = Zwei oder mehr Steckdosen teilen sich einen
+pick-outlets-odd-share = Mehrere Steckdosen teilen sich einen
 pick-outlets-odd-early = Einer löst zu früh aus
 pick-outlets-odd-both = Beides: geteilt und zu früh
 
@@ -227,7 +227,7 @@ ask-load-what = Was schließen Sie an?
 pick-load-what-own = Etwas anderes: Ich habe sein Schild
 pick-load-what-done = Das ist alles
 pick-load-what-appliance = { $name }, { $watts } W
-pick-load-what-occasion = { $name }: { $count } übliche Geräte
+pick-load-what-occasion = { $name }: { $count } Geräte
     .also = üblich liste vorlage anlass
 
 ask-load-name = Wie heißt es?
@@ -309,7 +309,7 @@ ask-site-ground = Wie nass ist es, wo man die Sachen anfasst?
     .row = Boden
 pick-site-ground-wet = Nass: Regen, nasses Gras, Pfützen
 pick-site-ground-damp = Feucht: Tau, feuchte Erde
-pick-site-ground-dry = Trocken: trockener Boden unter einem Dach
+pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 
 ask-site-sleepers = Wie weit ist der Generator von Schlafenden?
     .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
@@ -494,7 +494,7 @@ shape-14-50R = Gerade, 4 Schlitze, 50 A (14-50R)
 shape-6-20R = Nur 240 V, 20 A (6-20R)
 shape-1-15R = Haushalt, ohne Erde, 15 A (1-15R)
 shape-5-15P = Haushalt, 3 Stifte, 15 A (5-15P)
-shape-5-20P = Haushalt, ein Stift quer, 20 A (5-20P)
+shape-5-20P = Haushalt, ein Stift quer (5-20P)
 shape-TT-30P = Wohnwagen, 30 A (TT-30P)
 shape-L5-20P = Dreh, 3 Stifte, 20 A (L5-20P)
 shape-L5-30P = Dreh, 3 Stifte, 30 A (L5-30P)
@@ -503,7 +503,7 @@ shape-L14-30P = Dreh, 4 Stifte, 30 A (L14-30P)
 shape-14-30P = Gerade, 4 Stifte, 30 A (14-30P)
 shape-14-50P = Gerade, 4 Stifte, 50 A (14-50P)
 shape-6-20P = Nur 240 V, 20 A (6-20P)
-shape-1-15P = Haushalt, 2 Stifte, ohne Erde (1-15P)
+shape-1-15P = Haushalt, ohne Erdstift (1-15P)
 
 drawn-faces =
     Der Name bei den Löchern entscheidet.

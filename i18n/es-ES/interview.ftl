@@ -5,14 +5,15 @@ interview-welcome =
     Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
     Entre corchetes está lo que toma Intro. “No lo sé” siempre es una respuesta. Ctrl-C termina, y sus respuestas se guardan.
 
-# Under 37 columns: a longer row is cut on a narrow terminal.
-pick-face-usual = { $shape } ({ $code }), magnetot. { $amps } A
-
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
     .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un enchufe de pared, una entrada o un cuadro eléctrico de un edificio: sí. Ese trabajo es solo para un { -electrician }.
     .row = Alimenta un edificio
 
+# A longer row is cut on a narrow terminal.
+pick-site-stands-enclosed = En { -tent }, porche, coche, cobertizo
+
+pick-gear-what-box-twist-30-four = Caja, magnetotérmicos, de L14-30
 pick-gear-what-extension = Alargador doméstico (5-15)
 
 reject-ratio = Un número entre 0,1 y 1, como 0,8.

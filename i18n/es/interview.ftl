@@ -161,7 +161,7 @@ ask-outlet-face = ¿Qué { -receptacle }, y qué número en su { -breaker }?
     .row = Forma
 pick-outlet-face-done = No tiene más
 # Under 37 columns: a longer row is cut on a narrow terminal.
-pick-face-usual = { $shape } ({ $code }), { -breaker } { $amps } A
+pick-face-usual = { $shape } ({ $code }), con { $amps } A
 pick-face-other = { $shape } ({ $code }), otro número
 
 ask-outlet-breaker = ¿Qué número hay en su { -breaker }?
@@ -238,7 +238,7 @@ ask-load-what = ¿Qué va a enchufar?
 pick-load-what-own = Otra cosa: tengo su placa
 pick-load-what-done = Eso es todo
 pick-load-what-appliance = { $name }, { $watts } W
-pick-load-what-occasion = { $name }: { $count } cosas habituales
+pick-load-what-occasion = { $name }: { $count } cosas
     .also = habitual lista ocasión ocasion
 
 ask-load-name = ¿Cómo se llama?
@@ -318,7 +318,7 @@ ask-site-ground = ¿Cómo está el suelo donde se toca el equipo?
     .why = En suelo mojado, una descarga es mucho más peligrosa.
     .help = Lluvia, hierba mojada, charcos, pies descalzos que salen de un lago: mojado. Rocío o tierra húmeda: húmedo. Un piso seco bajo techo: seco. Si puede llover, diga mojado.
     .row = Suelo
-pick-site-ground-wet = Mojado: lluvia, hierba mojada, charcos
+pick-site-ground-wet = Mojado: lluvia, hierba, charcos
 pick-site-ground-damp = Húmedo: rocío, tierra húmeda
 pick-site-ground-dry = Seco: suelo seco, bajo techo
 
@@ -339,7 +339,7 @@ ask-site-stands = ¿Qué hay encima y alrededor del generador?
 pick-site-stands-open = Al aire libre, 4 ft libres alrededor
 pick-site-stands-roof = Bajo techo alto, abierto alrededor
 pick-site-stands-covered = Bajo lona o toldo, o junto a pared
-pick-site-stands-enclosed = En { -tent }, porche, vehículo, cobertizo
+pick-site-stands-enclosed = En { -tent }, porche, auto, cobertizo
 
 ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
     .why = En cada { -tent } o vehículo, que funcione, con pilas nuevas.
@@ -387,10 +387,10 @@ pick-gear-what-camper-to-home = Adaptador clavija 5-15 a TT-30
 pick-gear-what-home-to-camper = Adaptador clavija TT-30 a 5-15
 pick-gear-what-four-to-twist = Adaptador clavija L14-30 a L5-30
 pick-gear-what-cord = Otro cable o adaptador: lo digo yo
-pick-gear-what-box-twist-30 = Caja con { -breaker(form: "many") }, entrada L5-30
-pick-gear-what-box-camper-30 = Caja con { -breaker(form: "many") }, entrada TT-30
-pick-gear-what-box-twist-30-four = Caja con { -breaker(form: "many") }, entrada L14-30
-pick-gear-what-box-50 = Caja con { -breaker(form: "many") }, entrada 14-50
+pick-gear-what-box-twist-30 = Caja, { -breaker(form: "many") }, entrada L5-30
+pick-gear-what-box-camper-30 = Caja, { -breaker(form: "many") }, entrada TT-30
+pick-gear-what-box-twist-30-four = Caja, { -breaker(form: "many") }, entrada L14-30
+pick-gear-what-box-50 = Caja, { -breaker(form: "many") }, entrada 14-50
 pick-gear-what-box = Otra caja con { -breaker(form: "many") }
 
 ask-gear-plug = ¿Qué clavija tiene?
@@ -505,7 +505,7 @@ shape-14-50R = Recto, 4 ranuras, 50 A (14-50R)
 shape-6-20R = Solo 240 V, 20 A (6-20R)
 shape-1-15R = Doméstico, sin tierra, 15 A (1-15R)
 shape-5-15P = Doméstica, 3 patas, 15 A (5-15P)
-shape-5-20P = Doméstica, una pata girada, 20 A (5-20P)
+shape-5-20P = Doméstica, una pata girada (5-20P)
 shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
 shape-L5-20P = De giro, 3 patas, 20 A (L5-20P)
 shape-L5-30P = De giro, 3 patas, 30 A (L5-30P)
@@ -514,7 +514,7 @@ shape-L14-30P = De giro, 4 patas, 30 A (L14-30P)
 shape-14-30P = Recta, 4 patas, 30 A (14-30P)
 shape-14-50P = Recta, 4 patas, 50 A (14-50P)
 shape-6-20P = Solo 240 V, 20 A (6-20P)
-shape-1-15P = Doméstica, 2 patas, sin tierra (1-15P)
+shape-1-15P = Doméstica, sin tierra (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =

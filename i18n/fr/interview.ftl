@@ -172,7 +172,7 @@ ask-outlet-face = Quelle prise, et quel nombre sur son disjoncteur ?
 pick-outlet-face-done = Ce sont toutes ses prises
 # Under 37 columns: a longer row is cut on a narrow terminal.
 pick-face-usual = { $shape } ({ $code }), disj. { $amps } A
-pick-face-other = { $shape } ({ $code }), disjoncteur autre
+pick-face-other = { $shape } ({ $code }), autre disj.
 
 ask-outlet-breaker = Quel nombre porte son disjoncteur ?
     .why = { $about }. Un bouton ou interrupteur, comme 20 A.
@@ -248,7 +248,7 @@ ask-load-what = Qu’allez-vous brancher ?
 pick-load-what-own = Autre chose : j’ai sa plaque
 pick-load-what-done = C’est tout
 pick-load-what-appliance = { $name }, { $watts } W
-pick-load-what-occasion = { $name } : { $count } appareils habituels
+pick-load-what-occasion = { $name } : { $count } appareils
     .also = habituel liste occasion modèle
 
 ask-load-name = Comment s’appelle-t-il ?
@@ -353,7 +353,7 @@ ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
     .row = Endroit du moteur
 pick-site-stands-open = À l’air libre, 4 ft libres autour
 pick-site-stands-roof = Sous un toit haut, ouvert autour
-pick-site-stands-covered = Sous bâche ou auvent, ou près d’un mur
+pick-site-stands-covered = Sous bâche, auvent ou près d’un mur
 pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
 
 ask-site-building = Branché à l’électricité d’une maison ou d’un chalet ?
@@ -515,7 +515,7 @@ shape-14-50R = Droite, 4 fentes, 50 A (14-50R)
 shape-6-20R = 240 V seulement, 20 A (6-20R)
 shape-1-15R = Maison, sans terre, 15 A (1-15R)
 shape-5-15P = Maison, 3 broches, 15 A (5-15P)
-shape-5-20P = Maison, une lame tournée, 20 A (5-20P)
+shape-5-20P = Maison, une lame tournée (5-20P)
 shape-TT-30P = { -camper(form: "One") }, 30 A (TT-30P)
 shape-L5-20P = À tourner, 3 lames, 20 A (L5-20P)
 shape-L5-30P = À tourner, 3 lames, 30 A (L5-30P)
@@ -524,7 +524,7 @@ shape-L14-30P = À tourner, 4 lames, 30 A (L14-30P)
 shape-14-30P = Droite, 4 lames, 30 A (14-30P)
 shape-14-50P = Droite, 4 lames, 50 A (14-50P)
 shape-6-20P = 240 V seulement, 20 A (6-20P)
-shape-1-15P = Maison, 2 lames, sans terre (1-15P)
+shape-1-15P = Maison, sans terre (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =

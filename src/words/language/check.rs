@@ -391,7 +391,8 @@ fn too_wide(key: &str, its: &Parts) -> Option<(usize, usize)> {
 /// How a key begins and ends, and the columns there are. The first that fits counts.
 ///
 /// A question stays on one line of a narrow window of 60 columns, its row of the review page
-/// stands in front of an answer, and a hint that wraps is drawn badly by a terminal of 40.
+/// stands in front of an answer; a hint that wraps is drawn badly by a terminal of 40, and an answer
+/// to pick is cut off there.
 const WIDTHS: &[(&str, &str, usize)] = &[
     ("ask-", ".help", usize::MAX),
     ("ask-", ".row", 28),
@@ -399,7 +400,7 @@ const WIDTHS: &[(&str, &str, usize)] = &[
     ("ask-", "", 59),
     ("face-", "", 18),
     ("shape-", "", 52),
-    ("pick-", "", 66),
+    ("pick-", "", 36),
     ("hint-list", "", 37),
     ("hint-", "", 24),
     ("drawn-faces", "", 40),

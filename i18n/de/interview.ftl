@@ -324,6 +324,7 @@ ask-site-stands = Was ist über dem Generator und um ihn herum?
         Denken Sie auch daran, wo er bei Regen laufen wird.
         Im Freien: nichts darüber, und ringsum 4 ft (1.2 m) frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
         Ein Zelt mit offener Tür, ein Vorbau, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, ein Vordach darüber oder eine Wand nahe bei ihm heißt abgedeckt.
+        Wenn Sie es nicht wissen, nehmen wir an, dass er in oder unter etwas steht, und sagen es.
     .row = Generator steht
 pick-site-stands-open = Im Freien, ringsum 4 ft frei
 pick-site-stands-roof = Hohes Dach, ringsum offen
@@ -337,7 +338,7 @@ ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
 
 ask-site-building = Speist er die Leitungen eines Hauses?
     .why = Das kann Menschen an der Leitung töten, und Sie.
-    .help = Einzelne Geräte am Generator: nein. Jedes Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes: ja. Das ist Arbeit nur für eine Elektrofachkraft.
+    .help = Einzelne Geräte am Generator: nein. Jedes Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes: ja. Das ist Arbeit nur für eine Elektrofachkraft. Wenn Sie es nicht wissen, nehmen wir an: ja.
     .row = Speist ein Gebäude
 
 ask-site-altitude = Wie hoch über dem Meer ist es?

@@ -17,9 +17,13 @@ AIR003 = { $fix ->
     [out] Der Generator läuft in einem geschlossenen Raum
     [uncover] Der Generator ist abgedeckt oder steht zu nah an etwas
     [look] Niemand weiß, was über dem Generator und um ihn herum ist
-   *[other] Der Plan sagt nicht, was über dem Generator und um ihn herum ist
+   *[other] Niemand hat gesagt, was über dem Generator und um ihn herum ist
   }
-    .why = Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
+    .why = { $fix ->
+        [out] Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
+        [uncover] Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
+       *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorbau, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane darauf schmilzt und brennt.
+      }
     .fix-out = Stellen Sie den Motor ab. Wenn er kalt ist, tragen Sie ihn hinaus ins Freie. Halten Sie ringsum { $clear } frei. Lassen Sie ihn nie in Zelt, Vorbau, Fahrzeug, Anhänger, Schuppen oder Garage laufen.
     .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Vordächern und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
     .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.

@@ -1,7 +1,7 @@
 ### Was die Regeln annehmen, wenn eine Antwort fehlt.
 
 assumed-too-near = zu nah
-assumed-covered = abgedeckt
+assumed-covered = in oder unter etwas
 assumed-floating = erdfrei
 assumed-quarter = ein Viertel der vollen Last
 

@@ -351,6 +351,7 @@ ask-site-stands = What is over and round the generator?
         Think of where it will run in the rain, too.
         In the open: nothing over it, and 4 ft (1.2 m) clear all round. Under a roof: a roof or canopy well above it, open on all sides.
         A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the set, an awning over it, or a wall close to it is covered.
+        If you do not know, we take it to be in or under something, and say so.
     .row = Generator stands
 pick-site-stands-open = In the open, 4 ft clear all round
 pick-site-stands-roof = Under a high roof, open all round
@@ -366,7 +367,7 @@ ask-site-alarm = A carbon monoxide alarm where people sleep?
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
     .why = That can kill people on the line, and you.
-    .help = Plugging single things into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. That is work for a licensed electrician only.
+    .help = Plugging single things into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. That is work for a licensed electrician only. If you do not know, we take it that it will.
     .row = Feeds a building
 
 ask-site-altitude = How high above the sea is it?

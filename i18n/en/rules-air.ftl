@@ -17,9 +17,13 @@ AIR003 = { $fix ->
     [out] The generator runs in a closed place
     [uncover] The generator is covered, or stands close to something
     [look] Nobody knows what is over and round the generator
-   *[other] The plan does not say what is over and round the generator
+   *[other] Nobody said what is over and round the generator
   }
-    .why = Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
+    .why = { $fix ->
+        [out] Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
+        [uncover] Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
+       *[other] So the worst was taken. If it is in a tent, porch, vehicle or shed, exhaust gathers there, even with the door open. It kills without a smell. A tarp on it melts and burns.
+      }
     .fix-out = Stop the engine. When it is cool, carry it outside into the open. Keep { $clear } clear all round. Never run it in a tent, porch, vehicle, trailer, shed or garage.
     .fix-uncover = Stop the engine. Take the tarp or cover off. Move it away from awnings and walls: { $clear } clear all round. A roof must be well above it and open on all sides.
     .fix-look = Go and look before you start it. It must stand in the open, or under a roof without walls, with { $clear } clear all round.

@@ -1,13 +1,13 @@
 ### Safety. What the rules take for an answer nobody gave.
 
 assumed-too-near = too near
-assumed-covered = covered
+assumed-covered = in or under something
 assumed-floating = floating
 assumed-quarter = a quarter of full load
 
 assume-ground = Nobody knows how wet the ground is, so { $value } was taken. Feel the ground where people stand, in the evening too.
 assume-sleepers = Nobody knows how far off people sleep, so it was taken for { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
-assume-stands = Nobody said what is over and round the generator, so { $value } was taken. Stand it in the open, or under a roof with no walls.
+assume-stands = Nobody said what is over and round the generator, so it was taken to be { $value }. Stand it in the open, or under a roof with no walls.
 assume-co-alarm = Nobody knows if everyone sleeps with a carbon monoxide alarm, so { $value } was taken. Look in every tent and camper, and press the test button.
 assume-building = Nobody knows if the set is to feed a building, so { $value } was taken. Ask everyone before you start the set.
 assume-neutral = Nobody knows if the set's neutral is joined to its frame, so { $value } was taken for the tests. Look in the manual for “floating” or “bonded neutral”.

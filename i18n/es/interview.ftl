@@ -335,6 +335,7 @@ ask-site-stands = ¿Qué hay encima y alrededor del generador?
         Piense también en dónde funcionará si llueve.
         Al aire libre: nada encima, y 4 ft (1.2 m) libres alrededor. Bajo techo: un techo o toldo bien por encima, abierto por todos lados.
         Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo encima o una pared cerca es estar cubierto.
+        Si no lo sabe, suponemos que está dentro o debajo de algo, y lo decimos.
     .row = Sitio del generador
 pick-site-stands-open = Al aire libre, 4 ft libres alrededor
 pick-site-stands-roof = Bajo techo alto, abierto alrededor
@@ -348,7 +349,7 @@ ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
-    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un { -receptacle } de pared, una entrada o un tablero de un edificio: sí. Ese trabajo es solo para un { -electrician }.
+    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un { -receptacle } de pared, una entrada o un tablero de un edificio: sí. Ese trabajo es solo para un { -electrician }. Si no lo sabe, suponemos que sí.
     .row = Alimenta un edificio
 
 ask-site-altitude = ¿A qué altura sobre el mar está?

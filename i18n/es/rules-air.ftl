@@ -17,9 +17,13 @@ AIR003 = { $fix ->
     [out] El generador funciona en un lugar cerrado
     [uncover] El generador está cubierto, o muy cerca de algo
     [look] No se sabe qué hay encima y alrededor del generador
-   *[other] El plan no dice qué hay encima y alrededor del generador
+   *[other] Nadie dijo qué hay encima y alrededor del generador
   }
-    .why = Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
+    .why = { $fix ->
+        [out] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
+        [uncover] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
+       *[other] Por eso se supuso lo peor. Si está en una { -tent }, porche, vehículo o cobertizo, los gases de escape se acumulan allí, incluso con la puerta abierta. Matan sin olor. Una lona encima se funde y arde.
+      }
     .fix-out = Apague el motor. Cuando se haya enfriado, sáquelo al aire libre. Deje { $clear } libres a su alrededor. Nunca lo haga funcionar en una { -tent }, porche, vehículo, remolque, cobertizo o garaje.
     .fix-uncover = Apague el motor. Quite la lona o la funda. Aléjelo de toldos y paredes: { $clear } libres a su alrededor. Un techo debe estar bien por encima de él y abierto por todos lados.
     .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor.

@@ -3,11 +3,11 @@
 assumed-too-near = demasiado cerca
 assumed-floating = flotante
 assumed-quarter = un cuarto de la carga plena
-assumed-covered = cubierto
+assumed-covered = dentro o debajo de algo
 
 assume-ground = No se sabe si el suelo está mojado; se dio por { $value }. Toque el suelo donde pisa la gente, también al anochecer.
 assume-sleepers = No se sabe a qué distancia duerme la gente; se tomó como { $value }. Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana.
-assume-stands = Nadie dijo qué hay encima y alrededor del generador; se dio por { $value }. Póngalo al aire libre, o bajo un techo sin paredes.
+assume-stands = Nadie dijo qué hay encima y alrededor del generador; se supuso que está { $value }. Póngalo al aire libre, o bajo un techo sin paredes.
 assume-co-alarm = No se sabe si todos duermen con una alarma de monóxido de carbono; se supuso que { $value }. Mire en cada { -tent } y { -camper }, y presione el botón de prueba.
 assume-building = No se sabe si el generador va a alimentar un edificio; se supuso que { $value }. Pregunte a todos antes de arrancarlo.
 assume-neutral = No se sabe si el neutro del generador está unido a su chasis; para las pruebas se dio por { $value }. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra).

@@ -350,6 +350,7 @@ ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
         Pensez aussi à l’endroit où le moteur tournera sous la pluie.
         À l’air libre : rien au-dessus, et 4 ft (1,2 m) libres tout autour. Sous un toit : un toit ou un abri bien au-dessus, ouvert de tous côtés.
         Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent au-dessus ou un mur tout près, c’est couvert.
+        Si vous ne savez pas, nous supposons qu’il est dans ou sous quelque chose, et nous le disons.
     .row = Endroit du moteur
 pick-site-stands-open = À l’air libre, 4 ft libres autour
 pick-site-stands-roof = Sous un toit haut, ouvert autour
@@ -358,7 +359,7 @@ pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
 
 ask-site-building = Branché à l’électricité d’une maison ou d’un chalet ?
     .why = Cela peut tuer des gens sur la ligne, et vous.
-    .help = Brancher des appareils un à un : non. Un cordon qui va à une prise murale, une entrée ou un panneau d’un bâtiment : oui. C’est un travail pour un { -electrician } seulement.
+    .help = Brancher des appareils un à un : non. Un cordon qui va à une prise murale, une entrée ou un panneau d’un bâtiment : oui. C’est un travail pour un { -electrician } seulement. Si vous ne savez pas, nous supposons que oui.
     .row = Alimente un bâtiment
 
 ask-site-altitude = À quelle altitude est-ce ?

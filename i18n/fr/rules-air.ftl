@@ -17,9 +17,13 @@ AIR003 = { $fix ->
     [out] { -generator(form: "The") } tourne dans un endroit fermé
     [uncover] { -generator(form: "The") } est sous une bâche ou trop près de quelque chose
     [look] On ignore ce qu’il y a au-dessus et autour { -generator(form: "of") }
-   *[other] Le plan ne dit pas ce qu’il y a au-dessus et autour { -generator(form: "of") }
+   *[other] Personne n’a dit ce qu’il y a au-dessus et autour { -generator(form: "of") }
   }
-    .why = L’échappement s’accumule dans une tente, un porche, un véhicule ou une remise, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
+    .why = { $fix ->
+        [out] L’échappement s’accumule dans une tente, un porche, un véhicule ou une remise, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
+        [uncover] L’échappement s’accumule dans une tente, un porche, un véhicule ou une remise, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
+       *[other] On a donc retenu le pire. Dans une tente, un porche, un véhicule ou une remise, l’échappement s’accumule, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
+      }
     .fix-out = Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } dehors, à l’air libre. Gardez { $clear } libres tout autour. Jamais en marche dans une tente, un porche, un véhicule, une remorque, une remise ou un garage.
     .fix-uncover = Arrêtez le moteur. Enlevez la bâche ou la housse. Éloignez { -generator(form: "the") } des auvents et des murs : { $clear } libres tout autour. Un toit doit être bien au-dessus et ouvert de tous côtés.
     .fix-look = Allez voir avant de démarrer. Le moteur doit être à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour.

@@ -2,7 +2,7 @@
 
 assumed-too-near = trop près
 assumed-floating = flottant
-assumed-covered = couvert
+assumed-covered = dans ou sous quelque chose
 assumed-quarter = un quart de la pleine charge
 
 assume-ground = On ignore si le sol est mouillé ; on a donc retenu : { $value }. Touchez le sol là où les gens se tiennent, le soir aussi.

@@ -551,6 +551,7 @@ mod tests {
             [site]
             ground = "dry"
             sleepers_at = "60 ft"
+            stands = "open"
             altitude = "0 ft"
             air = "59 °F"
             [generator]

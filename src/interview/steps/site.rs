@@ -31,12 +31,10 @@ pub(in crate::interview) const SITE: &[Step] = &[
         "site-stands",
         Takes::Pick(|_, _| words("site-stands", &["open", "roof", "covered", "enclosed"])),
     )
-    .unknown()
-    .suggest(|_, _| said("open")),
+    // Not the usual place by Enter alone: of what kills, somebody has to have thought.
+    .rather_unknown(),
     step(Group::Site, "alarm", "site-alarm", Takes::YesNo).rather_unknown(),
-    step(Group::Site, "building", "site-building", Takes::YesNo)
-        .unknown()
-        .suggest(|_, _| said("no")),
+    step(Group::Site, "building", "site-building", Takes::YesNo).rather_unknown(),
     step(
         Group::Site,
         "altitude",

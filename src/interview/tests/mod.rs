@@ -62,9 +62,9 @@ heater-low
                # that is everything
                # wet
 40 ft
-               # in the open
+open
 yes            # an alarm
-               # feeds no building
+no             # feeds no building
                # nobody knows how high it is
                # the cord that fits the large outlet
 SJTW 10/3
@@ -108,7 +108,8 @@ fn the_common_case_and_how_many_answers_it_takes() {
         .lines()
         .filter(|line| line.is_empty())
         .count();
-    assert_eq!(enter, 18, "most of them Enter alone");
+    // The two on which lives hang are never Enter: where it stands, and feeding a building.
+    assert_eq!(enter, 16, "nearly half of them Enter alone");
 }
 
 #[test]
@@ -391,6 +392,30 @@ fn the_tree_so_far_is_shown_on_request() {
     // Asked for on the review page, after the last two answers, which are Enter.
     let (_, _, said) = answers(&(script(COMMON).trim_end().to_owned() + "\n\n\ntree\n"));
     insta::assert_snapshot!(said[said.rfind("> tree").unwrap()..].trim());
+}
+
+/// Where the set stands and whether it feeds a building: Enter alone says "I don't know", and the
+/// danger that follows is told at once.
+#[test]
+fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
+    let before = script(COMMON)
+        .lines()
+        .take(19)
+        .collect::<Vec<_>>()
+        .join("\n");
+    let (_, kept, said) = answers(&(before + "\n\nyes\n\n"));
+    let draft = kept.0.last().unwrap();
+    for key in ["site.stands", "site.building"] {
+        assert_eq!(draft.get(key), Some(&Said::Unknown), "{key}");
+    }
+    assert!(
+        said.contains("DANGER: Nobody knows what is over and round"),
+        "{said}"
+    );
+    assert!(
+        said.contains("DANGER: Nobody knows if this will feed a building"),
+        "{said}"
+    );
 }
 
 #[test]

@@ -184,9 +184,9 @@ toaster         # not the kettle
 done
 
 12 m
+open
 
-
-
+no
 
 done
 fuel

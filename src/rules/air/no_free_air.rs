@@ -11,8 +11,8 @@
 //!
 //! ## The arithmetic
 //! None. In something is a danger, whatever the distance, and so is under a tarp, cover or awning or
-//! close to a wall. "I don't know" counts as that. Where the plan says nothing of it, it is a
-//! caution. Clear on every side is 4 ft, the larger of the published 3 to 4 ft.
+//! close to a wall. "I don't know" and silence count as that, and the finding says that it is not
+//! known. Clear on every side is 4 ft, the larger of the published 3 to 4 ft.
 //!
 //! ## What to do
 //! Stop the engine. Carry the set out into the open when it is cool: nothing over it, or only a roof
@@ -59,8 +59,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         Answer::Known(Stands::Enclosed) => (Signal::Danger, "out"),
         Answer::Known(Stands::Covered) => (Signal::Danger, "uncover"),
         Answer::Unknown => (Signal::Danger, "look"),
-        // Nobody asked.
-        Answer::Missing => (Signal::Caution, "choose"),
+        // Nobody said: a set in a tent looks the same in a plan as one in the open.
+        Answer::Missing => (Signal::Danger, "choose"),
     };
     found.add(
         signal,
@@ -83,10 +83,15 @@ mod tests {
             ("enclosed", Some(Signal::Danger)),
             ("covered", Some(Signal::Danger)),
             ("unknown", Some(Signal::Danger)),
+            ("", Some(Signal::Danger)),
             ("roof", None),
             ("open", None),
         ] {
-            let stands = format!("stands = \"{stands}\"");
+            // Left out where nothing is said.
+            let stands = match stands {
+                "" => String::new(),
+                stands => format!("stands = \"{stands}\""),
+            };
             let edits = [
                 ("stands = \"roof\"", stands.as_str()),
                 ("sleepers_at = \"60 ft\"", "sleepers_at = \"900 ft\""),

@@ -114,13 +114,42 @@ ask-generator-inverter = Ist es ein Inverter-Generator?
         Ein offener Rahmen mit rundem Tank obenauf ist meist keiner.
     .row = Inverter
 
+ask-generator-sets = Laufen mehrere Generatoren zusammen als einer?
+    .why = Durch einen Verbindungssatz verbunden. Getrennte: je ein eigener Plan.
+    .help =
+        Nur manche Inverter-Generatoren lassen sich verbinden, und nur mit dem Verbindungssatz, den ihr Hersteller dafür verkauft.
+        Zwei Generatoren, die getrennt laufen, jeder mit eigenen Kabeln, sind nicht verbunden: Machen Sie für jeden einen Plan.
+    .row = Verbundene Generatoren
+pick-generator-sets-1 = Nein, nur dieser
+pick-generator-sets-2 = Zwei als einer
+pick-generator-sets-3 = Drei als einer
+pick-generator-sets-4 = Vier als einer
+
+# Safety.
+ask-generator-kit = Ist es der Verbindungssatz des Herstellers für genau diese?
+    .why = Anders verbunden brennen sie, und blanke Stifte sind unter Spannung.
+    .help = Die Anleitung des Verbindungssatzes nennt die Generatoren, für die er ist. Stehen Ihre nicht darin, oder ist das Kabel dazwischen selbst gemacht, ist die Antwort nein. Wenn Sie es nicht wissen, nehmen wir nein.
+    .row = Satz vom Hersteller
+
+ask-generator-limit = Wie viel Ampere lässt der Verbindungssatz durch?
+    .why = Etwa 30 A. Steht auf ihm, an Steckdose oder Sicherung.
+    .help = Wenn Sie es nicht wissen, nehmen wir an, dass er nicht mehr durchlässt, als einer allein gibt.
+    .row = Satz lässt durch
+
 ask-generator-fuel = Womit läuft er?
-    .why = Dafür, wie lange eine Tankfüllung reicht.
-    .help = Läuft er mit mehreren, nennen Sie den Kraftstoff, den Sie mitnehmen.
+    .why = Für seine Leistung und wie lange eine Tankfüllung reicht.
+    .help = Läuft er mit mehreren, nennen Sie den Kraftstoff, den Sie mitnehmen. Wenn Sie es nicht wissen, nehmen wir Propan an, womit er etwas weniger gibt.
     .row = Kraftstoff
 pick-generator-fuel-gasoline = Benzin
 pick-generator-fuel-propane = Propan
 pick-generator-fuel-diesel = Diesel
+
+ask-generator-rated-on = Für welchen Kraftstoff gelten die Watt?
+    .why = Mit Propan gibt er etwa ein Zehntel weniger. Siehe Schild.
+    .help = Ein Generator für zwei Kraftstoffe hat in der Anleitung zwei Zeilen mit Watt. Welche haben Sie als seine Leistung angegeben? Wenn Sie es nicht wissen, nehmen wir an, dass sie für Benzin war, und ein Zehntel weniger für Propan.
+    .row = Watt gelten für
+pick-generator-rated-on-gasoline = Benzin
+pick-generator-rated-on-propane = Propan
 
 ask-generator-tank = Wie viel Kraftstoff fasst sein Tank?
     .why = Etwa 1,2 gal oder 4,5 L. Siehe Anleitung.
@@ -271,6 +300,17 @@ ask-load-continuous = Läuft es drei Stunden oder länger am Stück?
     .why = { $about }. Das erhitzt Kabel und Schutzschalter.
     .help = Ein Kühlschrank, eine Heizung in der Nacht, Licht am Abend: ja. Ein Wasserkocher: nein.
     .row = Drei Stunden oder mehr
+
+# Safety.
+ask-load-backup = Was versorgt es, wenn der Generator ausgeht?
+    .why = { $about }. Generatoren gehen aus, auch nachts.
+    .help =
+        Ein Generator läuft leer, schaltet ab, oder jemand stellt ihn ab. Wer schläft, merkt es vielleicht nicht.
+        Seine Batterie: eine, die für dieses Gerät gemacht ist und die ganze Nacht reicht. Eine Autobatterie mit einem Wandler oder eine, die niemand ausprobiert hat, ist das nicht.
+        Wenn Sie es nicht wissen, nehmen wir an: nichts.
+    .row = Wenn der Strom ausfällt
+pick-load-backup-battery = Seine Batterie, die ganze Nacht
+pick-load-backup-none = Nichts, oder nicht so lange
 
 ask-load-plug = Welchen Stecker hat es?
     .why = { $about }. Die meisten haben den Haushaltsstecker.

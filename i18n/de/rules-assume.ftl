@@ -17,3 +17,4 @@ assume-box-listed = Niemand weiß, ob „{ $part }“ aus der Fabrik und zugelas
 assume-bonding-plug = Niemand weiß, ob ein Brückenstecker im Generator steckt, also wurde „{ $value }“ angenommen, wo das schlechter ist. Es ist ein Stecker ohne Kabel, in einer Steckdose des Generators.
 assume-noise-load = Niemand weiß, bei welcher Last der Lärm gemessen wurde, also wurde angenommen: { $value }. Bei voller Last ist der Generator lauter als die Zahlen hier.
 assume-backup = Niemand hat gesagt, ob „{ $part }“ eine Batterie für die ganze Nacht hat, also wurde „{ $value }“ angenommen.
+assume-parallel-kit = Niemand weiß, ob der Verbindungssatz zwischen den Generatoren vom Hersteller und für genau diese ist, also wurde „{ $value }“ angenommen. Seine Anleitung nennt die Generatoren, für die er ist.

@@ -138,13 +138,42 @@ ask-generator-inverter = Is it an inverter generator?
         An open frame with a round tank on top is usually none.
     .row = Inverter
 
+ask-generator-sets = Do several sets run together as one?
+    .why = Joined by a kit. Sets that run apart: a plan for each.
+    .help =
+        Only some inverter sets can be joined, and only by the kit that their maker sells for them.
+        Two sets that you run apart, each with its own cords, are not joined: make a plan for each.
+    .row = Sets joined
+pick-generator-sets-1 = No, this one alone
+pick-generator-sets-2 = Two as one
+pick-generator-sets-3 = Three as one
+pick-generator-sets-4 = Four as one
+
+# Safety.
+ask-generator-kit = Is it the maker's kit for exactly these sets?
+    .why = Joined in another way, they burn, and bare blades are live.
+    .help = The kit's manual names the sets it is for. If yours are not named there, or you made the cord between them, the answer is no. If you do not know, we take no.
+    .row = Maker's kit
+
+ask-generator-limit = How many amps does the kit pass?
+    .why = Such as 30 A. On the kit, at its outlet or breaker.
+    .help = If you do not know, we take it that it passes no more than one set gives.
+    .row = Kit passes
+
 ask-generator-fuel = What does it burn?
-    .why = For how long a tank lasts.
-    .help = If it burns more than one, name the one you will bring.
+    .why = For its power, and how long a tank lasts.
+    .help = If it burns more than one, name the one you will bring. If you do not know, we take it for propane, on which a set gives a little less.
     .row = Fuel
 pick-generator-fuel-gasoline = Gasoline
 pick-generator-fuel-propane = Propane
 pick-generator-fuel-diesel = Diesel
+
+ask-generator-rated-on = For which fuel are its watts given?
+    .why = On propane it gives about a tenth less. See its plate.
+    .help = A set for two fuels has two lines of watts in its manual. Which one did you type as its power? If you do not know, we take it that it was for gasoline, and a tenth less for propane.
+    .row = Watts given for
+pick-generator-rated-on-gasoline = Gasoline
+pick-generator-rated-on-propane = Propane
 
 ask-generator-tank = How much fuel does its tank hold?
     .why = Such as 1.2 gal or 4.5 L. See the manual.
@@ -296,6 +325,17 @@ ask-load-continuous = Does it run three hours or more at a stretch?
     .why = { $about }. Long use heats cords and breakers.
     .help = A fridge, a heater at night, lights for the evening: yes. A kettle: no.
     .row = Three hours or more
+
+# Safety.
+ask-load-backup = What runs it when the generator stops?
+    .why = { $about }. Generators stop, also at night.
+    .help =
+        A generator runs dry, trips, or is switched off by someone. A person asleep may not notice.
+        Its battery: one that is made for this device and lasts the whole night. A car battery with a gadget, or a battery that nobody has tried, is not that.
+        If you do not know, we take it that nothing does.
+    .row = When power stops
+pick-load-backup-battery = Its battery, all night
+pick-load-backup-none = Nothing, or not all night
 
 ask-load-plug = Which plug does it have?
     .why = { $about }. Most have the household plug.

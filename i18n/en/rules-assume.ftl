@@ -17,3 +17,4 @@ assume-box-listed = Nobody knows if “{ $part }” is factory made and listed, 
 assume-bonding-plug = Nobody knows if a bonding plug is in the generator, so { $value } was taken where that is worse. It is a plug without a cord, in an outlet of the set.
 assume-noise-load = Nobody knows at what load the noise was measured, so { $value } was taken. At full load the generator is louder than the figures here.
 assume-backup = Nobody said if “{ $part }” has a battery for the whole night, so { $value } was taken.
+assume-parallel-kit = Nobody knows if the kit between the sets is the maker's for exactly these sets, so { $value } was taken. Its manual names the sets it is for.

@@ -124,13 +124,42 @@ ask-generator-inverter = ¿Es un generador inversor?
         Uno de armazón abierto con un { -tank } redondo encima por lo general no lo es.
     .row = Inversor
 
+ask-generator-sets = ¿Funcionan varios generadores juntos, como uno?
+    .why = Unidos por un kit. Si van separados: un plan para cada uno.
+    .help =
+        Solo algunos generadores inversores pueden unirse, y solo con el kit que su fabricante vende para ellos.
+        Dos generadores que van separados, cada uno con sus cables, no están unidos: haga un plan para cada uno.
+    .row = Generadores unidos
+pick-generator-sets-1 = No, solo este
+pick-generator-sets-2 = Dos como uno
+pick-generator-sets-3 = Tres como uno
+pick-generator-sets-4 = Cuatro como uno
+
+# Safety.
+ask-generator-kit = ¿Es el kit del fabricante para justo estos?
+    .why = Unidos de otro modo se queman, y quedan clavijas vivas.
+    .help = El manual del kit nombra los generadores para los que sirve. Si los suyos no están, o el cable entre ellos es casero, la respuesta es no. Si no lo sabe, suponemos que no.
+    .row = Kit del fabricante
+
+ask-generator-limit = ¿Cuántos amperios deja pasar el kit?
+    .why = Por ejemplo 30 A. Está en el kit o en su { -breaker }.
+    .help = Si no lo sabe, suponemos que no deja pasar más de lo que da uno solo.
+    .row = El kit deja pasar
+
 ask-generator-fuel = ¿Qué combustible quema?
-    .why = Para saber cuánto dura un { -tank }.
-    .help = Si quema más de uno, diga el que va a llevar.
+    .why = Por su potencia, y por cuánto dura un { -tank }.
+    .help = Si quema más de uno, diga el que va a llevar. Si no lo sabe, suponemos propano, con el que da un poco menos.
     .row = Combustible
 pick-generator-fuel-gasoline = Gasolina
 pick-generator-fuel-propane = Propano
 pick-generator-fuel-diesel = Diésel
+
+ask-generator-rated-on = ¿Para qué combustible son sus vatios?
+    .why = Con propano da cerca de un décimo menos. Vea la placa.
+    .help = Un generador para dos combustibles trae dos líneas de vatios en su manual. ¿Cuál escribió como su potencia? Si no lo sabe, suponemos que era la de gasolina, y un décimo menos para propano.
+    .row = Vatios dados para
+pick-generator-rated-on-gasoline = Gasolina
+pick-generator-rated-on-propane = Propano
 
 ask-generator-tank = ¿Cuánto combustible cabe en su { -tank }?
     .why = Como 1.2 gal o 4.5 L. Vea el manual.
@@ -282,6 +311,17 @@ ask-load-continuous = ¿Funciona tres horas o más seguidas?
     .why = { $about }. El uso largo calienta cables y { -breaker(form: "many") }.
     .help = Un { -fridge }, un calefactor de noche, las luces de la velada: sí. Un hervidor: no.
     .row = Tres horas o más
+
+# Safety.
+ask-load-backup = ¿Qué lo alimenta cuando el generador se para?
+    .why = { $about }. Un generador se para, también de noche.
+    .help =
+        Un generador se queda sin combustible, se dispara, o alguien lo apaga. Quien duerme quizá no lo note.
+        Su batería: una hecha para este aparato, que dura toda la noche. Una batería de coche con un convertidor, o una que nadie ha probado, no lo es.
+        Si no lo sabe, suponemos que nada.
+    .row = Si se va la energía
+pick-load-backup-battery = Su batería, toda la noche
+pick-load-backup-none = Nada, o no toda la noche
 
 ask-load-plug = ¿Qué clavija tiene?
     .why = { $about }. La mayoría tiene la doméstica.

@@ -17,3 +17,4 @@ assume-box-listed = No se sabe si “{ $part }” es de fábrica y está certifi
 assume-bonding-plug = No se sabe si hay una clavija de unión neutro-tierra en el generador; se supuso que { $value } donde eso es peor. Es una clavija sin cable, en un { -receptacle } del generador.
 assume-noise-load = No se sabe con qué carga se midió el ruido; se tomó { $value }. A plena carga, el generador hace más ruido que las cifras de aquí.
 assume-backup = Nadie dijo si “{ $part }” tiene una batería para toda la noche; se supuso que { $value }.
+assume-parallel-kit = No se sabe si el kit entre los generadores es del fabricante y para justo estos; se supuso que { $value }. Su manual nombra los generadores para los que sirve.

@@ -7,7 +7,7 @@ use super::form;
 use super::parts::{self, Place};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Outlet, Plan, Region, Site, Stands, System, Wanted,
+    Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
 };
 use crate::quantity::{Current, Length, Power, Quantity, Round, Temperature, Volume, Wire};
 use crate::tables::appliances;
@@ -160,9 +160,22 @@ impl Build<'_> {
                 "diesel" => Some(Fuel::Diesel),
                 _ => None,
             }),
-            // Asked by the plan file only.
-            rated_on: Answer::Missing,
-            parallel: None,
+            rated_on: self.read(&extra("rated_on"), |text| match text {
+                "gasoline" => Some(Fuel::Gasoline),
+                "propane" => Some(Fuel::Propane),
+                "diesel" => Some(Fuel::Diesel),
+                _ => None,
+            }),
+            parallel: self
+                .draft
+                .text("generator.sets")
+                .and_then(|text| text.parse().ok())
+                .filter(|sets| *sets > 1)
+                .map(|sets| Parallel {
+                    sets,
+                    limit: self.amount::<Current>("generator.limit", Round::Down),
+                    kit: self.yes("generator.kit"),
+                }),
             tank: self.amount::<Volume>(&extra("tank"), Round::Down),
             runtime: self
                 .draft
@@ -372,8 +385,11 @@ impl Build<'_> {
                 .text(&key("on"))
                 .and_then(|token| self.place(token))
                 .and_then(|place| Id::reference(&place.id(self.draft))),
-            // Asked by the plan file only.
-            backup: Answer::Missing,
+            backup: self.read(&key("backup"), |text| match text {
+                "battery" => Some(true),
+                "none" => Some(false),
+                _ => None,
+            }),
             // Not asked: of equals the check keeps a place that somebody wrote down.
             now: None,
         })

@@ -26,6 +26,9 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>) -> Vec<Findi
     harmless(&mut site.co_alarm, true);
     harmless(&mut site.feeds_building, false);
     harmless(&mut site.stands, Stands::Open);
+    if let Some(parallel) = &mut plan.generator.parallel {
+        harmless(&mut parallel.kit, true);
+    }
     for outlet in &mut plan.generator.outlets {
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
         harmless(&mut outlet.gfci, true);

@@ -45,6 +45,16 @@ pub(super) const fn kind_word(kind: LoadKind) -> &'static str {
     }
 }
 
+/// Whether someone's health depends on this load.
+pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
+    let table = draft
+        .text(&format!("load.{n}.what"))
+        .and_then(crate::tables::appliances::named)
+        .is_some_and(|table| table.kind == LoadKind::Medical);
+    let told = draft.text(&format!("load.{n}.kind"));
+    told.map_or(table, |kind| kind == "medical")
+}
+
 pub(super) fn is_box(draft: &Draft, n: u8) -> bool {
     draft
         .text(&format!("gear.{n}.what"))

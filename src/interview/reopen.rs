@@ -8,12 +8,9 @@ use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::{self, Plan};
 
 /// The answers that make this plan; those it leaves open count as not known. `None` if it has
-/// more parts than the interview asks for, or sets in parallel.
+/// more parts than the interview asks for.
 #[must_use]
 pub fn draft_of(plan: &Plan, name: &str) -> Option<Draft> {
-    if plan.generator.parallel.is_some() {
-        return None;
-    }
     // From its text, so that the user's units are kept as the file writes them.
     let text: Table = toml::from_str(&plan::write(plan)).ok()?;
     let mut open = Open {
@@ -93,17 +90,22 @@ impl Open {
             other => other,
         };
         self.put("generator.neutral", neutral);
+        if let Some(joined) = set.get("parallel").and_then(Value::as_table) {
+            self.is("generator.sets", text_of(joined.get("sets")?));
+            self.put("generator.kit", said(joined.get("kit")));
+            self.put("generator.limit", said(joined.get("limit")));
+        }
         self.fuel(set);
         self.outlets(&list(set, "outlet"))
     }
 
     fn fuel(&mut self, set: &Table) {
-        let fields = ["fuel", "tank", "runtime", "noise"];
+        let fields = ["fuel", "rated_on", "tank", "runtime", "noise"];
         if fields.iter().all(|field| !set.contains_key(*field)) {
             return;
         }
         self.is("fuel.more", "yes");
-        for field in ["fuel", "tank"] {
+        for field in ["fuel", "rated_on", "tank"] {
             self.put(format!("fuel.{field}"), said(set.get(field)));
         }
         let pair = |table: &Table, keys: [&str; 2], between: &str| {
@@ -242,6 +244,14 @@ impl Open {
                 load.get("wanted").map_or_else(|| "must".into(), text_of),
             );
             self.if_there(key("hours"), load.get("hours"));
+            let backup = match said(load.get("backup")) {
+                Said::Is(yes) if yes == "yes" => Said::is("battery"),
+                Said::Is(_) => Said::is("none"),
+                other => other,
+            };
+            if load.contains_key("backup") || text_of(load.get("kind")?) == "medical" {
+                self.put(key("backup"), backup);
+            }
         }
         if count < MOST_LOADS {
             self.is(format!("load.{}.what", count + 1), "done");

@@ -45,6 +45,15 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
             "bonding-plug",
         );
     }
+    if let Some(parallel) = plan.generator.parallel
+        && !parallel.kit.is_known()
+    {
+        assume(
+            "generator.parallel.kit".into(),
+            "assumed-no",
+            "parallel-kit",
+        );
+    }
     if let Answer::Known(noise) = plan.generator.noise
         && !noise.load.is_known()
     {
@@ -119,6 +128,13 @@ mod tests {
                 ("generator.noise.load", "noise-load"),
             ),
             (
+                (
+                    "inverter = false",
+                    "inverter = true\nparallel = { sets = 2 }",
+                ),
+                ("generator.parallel.kit", "parallel-kit"),
+            ),
+            (
                 ("kind = \"electronic\" # fan", "kind = \"medical\""),
                 ("load.fan.backup", "backup"),
             ),
@@ -148,6 +164,10 @@ mod tests {
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("listed = true", ""),
             ("bond = false", ""),
+            (
+                "inverter = false",
+                "inverter = true\nparallel = { sets = 2 }",
+            ),
         ]);
         assert!(report.figures.assumed.len() >= 7);
         for assumption in &report.figures.assumed {

@@ -151,6 +151,7 @@ impl Machine {
                 "generator-name"
                     | "generator-rated"
                     | "generator-voltage"
+                    | "generator-sets"
                     | "outlet-face"
                     | "outlet-breaker"
                     | "generator-fuel"
@@ -160,6 +161,7 @@ impl Machine {
                     | "outlets-odd"
                     | "load-draw"
                     | "load-count"
+                    | "load-backup"
                     | "site-name"
                     | "site-ground"
                     | "site-sleepers"
@@ -173,7 +175,7 @@ impl Machine {
             );
             let text = said.and_then(Said::text);
             let dull = match place.step.id {
-                "load-count" | "out-count" => text.unwrap_or("1") == "1",
+                "load-count" | "out-count" | "generator-sets" => text.unwrap_or("1") == "1",
                 "outlets-odd" => text == Some("no"),
                 _ => false,
             };

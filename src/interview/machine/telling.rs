@@ -58,6 +58,8 @@ impl Machine {
             (Group::Site, "sleepers") => "sleepers_at",
             (Group::Site, "alarm") => "co_alarm",
             (Group::Site, "building") => "feeds_building",
+            (Group::Generator, "kit") => "parallel.kit",
+            (Group::Generator, "limit") => "parallel.limit",
             (_, "draw") => "running",
             (_, "factor") => "power_factor",
             (_, "jacket") => "wire",

@@ -1,12 +1,29 @@
 //! The set itself; its fuel, tank and noise.
 
 use super::{Ask, At, Group, Step, Suggestion, Takes, flow_if, said, step, words};
-use crate::interview::draft::Draft;
+use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 
 /// Asked once the review page has been told to; none of it is about danger.
 fn more(draft: &Draft, _: At) -> Ask {
     flow_if(draft.text("fuel.more") == Some("yes"))
+}
+
+/// Only where several sets run as one.
+fn joined(draft: &Draft, _: At) -> Ask {
+    match draft.text("generator.sets") {
+        None | Some("1") => Ask::No,
+        Some(_) => Ask::Flow,
+    }
+}
+
+/// Only where it may run on another fuel than its watts are given for: a diesel burns nothing else.
+fn other_fuel(draft: &Draft, at: At) -> Ask {
+    match draft.get("fuel.fuel") {
+        Some(Said::Unknown) => more(draft, at),
+        Some(Said::Is(fuel)) if fuel == "propane" => more(draft, at),
+        _ => Ask::No,
+    }
 }
 
 pub(in crate::interview) const GENERATOR: &[Step] = &[
@@ -54,6 +71,26 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Takes::YesNo,
     )
     .rather_unknown(),
+    // Few have two: only the review page asks, and what follows from it comes at once.
+    step(
+        Group::Generator,
+        "sets",
+        "generator-sets",
+        Takes::Pick(|_, _| words("generator-sets", &["1", "2", "3", "4"])),
+    )
+    .later()
+    .suggest(|_, _| said("1")),
+    step(Group::Generator, "kit", "generator-kit", Takes::YesNo)
+        .rather_unknown()
+        .when(joined),
+    step(
+        Group::Generator,
+        "limit",
+        "generator-limit",
+        Takes::Typed(Form::Current),
+    )
+    .rather_unknown()
+    .when(joined),
 ];
 
 /// Fuel, tank and noise.
@@ -67,6 +104,14 @@ pub(in crate::interview) const FUEL: &[Step] = &[
     .unknown()
     .when(more)
     .suggest(|_, _| said("gasoline")),
+    step(
+        Group::Fuel,
+        "rated_on",
+        "generator-rated-on",
+        Takes::Pick(|_, _| words("generator-rated-on", &["gasoline", "propane"])),
+    )
+    .rather_unknown()
+    .when(other_fuel),
     step(
         Group::Fuel,
         "tank",

@@ -158,6 +158,20 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         }),
     step(
         Group::Load,
+        "backup",
+        "load-backup",
+        Takes::Pick(|_, _| words("load-backup", &["battery", "none"])),
+    )
+    .rather_unknown()
+    .when(|draft, at| {
+        if parts::is_medical(draft, at.n) {
+            Ask::Flow
+        } else {
+            Ask::No
+        }
+    }),
+    step(
+        Group::Load,
         "plug",
         "load-plug",
         Takes::Pick(|_, _| plugs()),

@@ -3,8 +3,6 @@
 use super::{Group, Step, Suggestion, Takes, flow_if, said, step, words};
 use crate::interview::form::Form;
 use crate::interview::parts;
-use crate::plan::LoadKind;
-use crate::tables::appliances;
 
 pub(in crate::interview) const SITE: &[Step] = &[
     step(Group::Site, "name", "site-name", Takes::Typed(Form::Name))
@@ -57,12 +55,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
         .when(|draft, _| {
             flow_if(parts::loads(draft).any(|n| {
                 let hours = draft.text(&format!("load.{n}.hours")).is_some();
-                let table = draft
-                    .text(&format!("load.{n}.what"))
-                    .and_then(appliances::named)
-                    .is_some_and(|table| table.kind == LoadKind::Medical);
-                let told = draft.text(&format!("load.{n}.kind"));
-                hours || told.map_or(table, |kind| kind == "medical")
+                hours || parts::is_medical(draft, n)
             }))
         }),
 ];

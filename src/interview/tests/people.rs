@@ -48,6 +48,7 @@ motor
 no
 5-15P
 cpap
+battery         # what runs it when the generator stops
 own
 Sign
 lamp
@@ -90,7 +91,8 @@ unknown
 no
 done
 fuel            # the review page: what is not asked in turn
-gasoline
+propane
+gasoline        # what its watts are given for
 4 gal
 25 % 14 h, 100 % 5.5 h
 66 dBA at 7 m, 25 %
@@ -107,6 +109,63 @@ back
 check
 ",
     );
+}
+
+#[test]
+fn joins_two_sets() {
+    let plan = person(
+        "joins_two_sets",
+        "\
+2200 W
+2800 W
+
+floating
+yes
+5-20R 20 A
+
+all
+
+cpap
+unknown         # what runs it when the generator stops
+oxygen
+none
+
+wet
+40 ft
+open
+yes
+no
+0 ft
+none
+extension
+SJTW 12/3
+50 ft
+no
+
+generator
+generator.sets
+2
+unknown         # whether the kit is the maker's: told at once
+unknown         # and how much it passes
+generator
+generator.kit
+yes
+back
+fuel
+unknown         # so it may be propane
+unknown         # and nobody knows for which fuel its watts are
+unknown
+unknown
+unknown
+check
+",
+    );
+    let joined = plan.generator.parallel.expect("two sets");
+    assert_eq!((joined.sets, joined.kit), (2, Answer::Known(true)));
+    assert_eq!(joined.limit, Answer::Unknown);
+    assert_eq!(plan.generator.rated_on, Answer::Unknown);
+    let backups: Vec<_> = plan.loads.iter().map(|load| load.backup).collect();
+    assert_eq!(backups, [Answer::Unknown, Answer::Known(false)]);
 }
 
 #[test]

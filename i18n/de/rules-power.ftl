@@ -71,5 +71,5 @@ POWER008 = { $fix ->
        *[other] Generatoren, die nicht im Gleichtakt laufen, treiben Strom ineinander und brennen. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung, wenn ein Ende herausgezogen wird.
       }
     .fix-apart = Lassen Sie sie getrennt laufen, jeden mit eigenen Kabeln. Verbinden Sie nur Inverter-Generatoren mit 120 V, mit dem Verbindungssatz des Herstellers für genau diese Generatoren.
-    .fix-look = Lassen Sie sie getrennt laufen, bis Sie es wissen: Beide müssen Inverter-Generatoren mit 120 V sein, und der Verbindungssatz muss vom Hersteller für genau diese Generatoren sein.
-    .fix-sum = Stellen Sie beide Motoren ab, bevor Sie sie verbinden oder trennen. Nie mehr als ein Brückenstecker zusammen: Fragen Sie eine Elektrofachkraft.
+    .fix-look = Lassen Sie sie getrennt laufen, bis Sie es wissen: Alle müssen Inverter-Generatoren mit 120 V sein, und der Verbindungssatz muss vom Hersteller für genau diese Generatoren sein.
+    .fix-sum = Stellen Sie alle Motoren ab, bevor Sie sie verbinden oder trennen. Höchstens bei einem darf der Neutralleiter mit dem Schutzleiter verbunden sein: Fragen Sie den Hersteller oder eine Elektrofachkraft.

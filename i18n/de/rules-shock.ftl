@@ -34,6 +34,7 @@ SHOCK004 = { $fix ->
   }
     .why = Er darf nur an einer Stelle verbunden sein. Bei { $bonds } fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
     .fix-plug = Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
+    .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
     .fix-box = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
     .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Lassen Sie Kästen von einer Elektrofachkraft ansehen. Öffnen Sie sie nicht.
 

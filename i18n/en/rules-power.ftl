@@ -71,5 +71,5 @@ POWER008 = { $fix ->
        *[other] Sets that do not keep step drive current into each other and burn. A cord with two plugs has live bare blades when one end is pulled out.
       }
     .fix-apart = Run them apart, each with its own cords. Join only inverter sets of 120 V, with the maker's kit for exactly these sets.
-    .fix-look = Run them apart until you know: both must be inverter sets of 120 V, and the kit must be the maker's for exactly these sets.
-    .fix-sum = Stop both engines before you join or part them. Never more than one bonding plug among them: ask a licensed electrician.
+    .fix-look = Run them apart until you know: all must be inverter sets of 120 V, and the kit must be the maker's for exactly these sets.
+    .fix-sum = Stop every engine before you join or part them. At one of them at most may neutral be joined to ground: ask their maker or a licensed electrician.

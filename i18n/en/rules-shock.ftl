@@ -34,6 +34,7 @@ SHOCK004 = { $fix ->
   }
     .why = It may be joined in one place only. With { $bonds }, metal that you touch carries current, and shock protection may trip for no reason or not at all.
     .fix-plug = Take the bonding plug out: this generator is bonded already.
+    .fix-sets = Run the sets apart until their maker says that sets with a bonded neutral may be joined. Do not open or change them.
     .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
     .fix-find-out = Look in the generator's manual for "bonded" or "floating neutral", and for a bonding plug in its outlets. Have a licensed electrician look at boxes. Do not open them.
 

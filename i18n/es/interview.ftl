@@ -142,7 +142,7 @@ ask-generator-kit = ¿Es el kit del fabricante para justo estos?
     .row = Kit del fabricante
 
 ask-generator-limit = ¿Cuántos amperios deja pasar el kit?
-    .why = Por ejemplo 30 A. Está en el kit o en su { -breaker }.
+    .why = Por ejemplo 30 A. Está en el kit o en su { -breaker }.
     .help = Si no lo sabe, suponemos que no deja pasar más de lo que da uno solo.
     .row = El kit deja pasar
 

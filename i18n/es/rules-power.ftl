@@ -71,5 +71,5 @@ POWER008 = { $fix ->
        *[other] Los generadores que no van al mismo paso se meten corriente uno al otro y se queman. Un cable con dos clavijas tiene patas al descubierto y con tensión cuando se saca un extremo.
       }
     .fix-apart = Úselos por separado, cada uno con sus propios cables. Conecte entre sí solo generadores inversores de 120 V, y con el kit del fabricante para exactamente esos generadores.
-    .fix-look = Úselos por separado hasta saberlo: ambos deben ser generadores inversores de 120 V, y el kit debe ser el del fabricante para exactamente esos generadores.
-    .fix-sum = Pare los dos motores antes de conectarlos o separarlos. Nunca más de una clavija de unión neutro-tierra entre todos: pregunte a un { -electrician }.
+    .fix-look = Úselos por separado hasta saberlo: todos deben ser generadores inversores de 120 V, y el kit debe ser el del fabricante para exactamente esos generadores.
+    .fix-sum = Pare todos los motores antes de conectarlos o separarlos. El neutro puede estar unido a tierra en uno de ellos como máximo: pregunte al fabricante o a un { -electrician }.

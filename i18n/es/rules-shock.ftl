@@ -34,6 +34,7 @@ SHOCK004 = { $fix ->
   }
     .why = Solo puede estar unido en un lugar. Con { $bonds }, el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
     .fix-plug = Saque la clavija de unión: el neutro de este generador ya está unido a tierra.
+    .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
     .fix-box = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
     .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Haga que un { -electrician } revise las cajas. No las abra.
 

@@ -134,11 +134,11 @@ ask-generator-inverter = Est-ce { -generator(form: "a") } à onduleur ?
         Un cadre ouvert avec un réservoir rond sur le dessus n’en est en général pas un.
     .row = Onduleur
 
-ask-generator-sets = Plusieurs machines tournent-elles ensemble ?
-    .why = Jointes par un kit. À part : un plan pour chacune.
+ask-generator-sets = Plusieurs machines tournent-elles ensemble ?
+    .why = Jointes par un kit. À part : un plan pour chacune.
     .help =
         Seuls certains modèles à onduleur peuvent être joints, et seulement par le kit que leur fabricant vend pour eux.
-        Deux machines qui tournent à part, chacune avec ses cordons, ne sont pas jointes : faites un plan pour chacune.
+        Deux machines qui tournent à part, chacune avec ses cordons, ne sont pas jointes : faites un plan pour chacune.
     .row = Machines jointes
 pick-generator-sets-1 = Non, une seule
 pick-generator-sets-2 = Deux ensemble
@@ -146,13 +146,13 @@ pick-generator-sets-3 = Trois ensemble
 pick-generator-sets-4 = Quatre ensemble
 
 # Safety.
-ask-generator-kit = Est-ce le kit du fabricant, prévu pour elles ?
+ask-generator-kit = Est-ce le kit du fabricant, prévu pour elles ?
     .why = Jointes autrement, elles brûlent, et des lames nues sont sous tension.
     .help = Le manuel du kit nomme les modèles auxquels il convient. Si les vôtres n’y sont pas, ou si le cordon entre eux est fait maison, la réponse est non. Si vous ne savez pas, nous supposons que non.
     .row = Kit du fabricant
 
-ask-generator-limit = Combien d’ampères le kit laisse-t-il passer ?
-    .why = Par exemple 30 A. Sur le kit, près de sa prise.
+ask-generator-limit = Combien d’ampères le kit laisse-t-il passer ?
+    .why = Par exemple 30 A. Sur le kit, près de sa prise.
     .help = Si vous ne savez pas, nous supposons qu’il ne laisse pas passer plus que ce que donne une seule machine.
     .row = Le kit laisse passer
 
@@ -164,9 +164,9 @@ pick-generator-fuel-gasoline = Essence
 pick-generator-fuel-propane = Propane
 pick-generator-fuel-diesel = Diesel
 
-ask-generator-rated-on = Ses watts sont donnés pour quel carburant ?
+ask-generator-rated-on = Ses watts sont donnés pour quel carburant ?
     .why = Au propane, environ un dixième de moins. Voir sa plaque.
-    .help = Un modèle à deux carburants a deux lignes de watts dans son manuel. Laquelle avez-vous donnée comme puissance ? Si vous ne savez pas, nous supposons que c’était celle de l’essence, et un dixième de moins au propane.
+    .help = Un modèle à deux carburants a deux lignes de watts dans son manuel. Laquelle avez-vous donnée comme puissance ? Si vous ne savez pas, nous supposons que c’était celle de l’essence, et un dixième de moins au propane.
     .row = Watts donnés pour
 pick-generator-rated-on-gasoline = Essence
 pick-generator-rated-on-propane = Propane
@@ -323,11 +323,11 @@ ask-load-continuous = Marche-t-il trois heures ou plus d’affilée ?
     .row = Trois heures ou plus
 
 # Safety.
-ask-load-backup = Qu’est-ce qui l’alimente si le moteur s’arrête ?
+ask-load-backup = Qu’est-ce qui l’alimente si le moteur s’arrête ?
     .why = { $about }. Un moteur s’arrête, la nuit aussi.
     .help =
         Un moteur tombe en panne sèche, se coupe, ou quelqu’un l’arrête. Qui dort ne s’en aperçoit peut-être pas.
-        Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie d’auto avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
+        Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie d’auto avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
         Si vous ne savez pas, nous supposons que rien ne l’alimente.
     .row = Si le courant s’arrête
 pick-load-backup-battery = Sa batterie, toute la nuit

@@ -17,4 +17,4 @@ assume-box-listed = On ignore si « { $part } » est fabriqué en usine et cer
 assume-bonding-plug = On ignore si une fiche de liaison est dans { -generator(form: "the") } ; on a donc retenu : { $value }, là où c’est pire. C’est une fiche sans cordon, dans une de ses prises.
 assume-noise-load = On ignore à quelle charge le bruit a été mesuré ; on a donc retenu : { $value }. À pleine charge, le bruit est plus fort que les valeurs données ici.
 assume-backup = Personne n’a dit si « { $part } » a une batterie pour toute la nuit ; on a donc retenu : { $value }.
-assume-parallel-kit = On ignore si le kit entre les deux est celui du fabricant, prévu exactement pour eux ; on a donc retenu : { $value }. Son manuel nomme les modèles auxquels il convient.
+assume-parallel-kit = On ignore si le kit entre les deux est celui du fabricant, prévu exactement pour eux ; on a donc retenu : { $value }. Son manuel nomme les modèles auxquels il convient.

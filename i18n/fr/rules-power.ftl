@@ -71,5 +71,5 @@ POWER008 = { $fix ->
        *[other] Si les deux machines ne restent pas au même pas, chacune pousse du courant dans l’autre et brûle. Un cordon à deux fiches a des lames nues sous tension quand on tire un bout.
       }
     .fix-apart = Faites-les fonctionner séparément, avec des rallonges à part. Ne joignez que des modèles à onduleur de 120 V, avec le kit du fabricant prévu exactement pour eux.
-    .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : les deux doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
-    .fix-sum = Arrêtez les deux moteurs avant de les joindre ou de les séparer. Jamais plus d’une fiche de liaison en tout : demandez à un { -electrician }.
+    .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : tous doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
+    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Le neutre ne peut être relié à la terre que sur un seul : demandez au fabricant ou à un { -electrician }.

@@ -34,6 +34,7 @@ SHOCK004 = { $fix ->
   }
     .why = Il ne doit l’être qu’à un seul endroit. Avec { $bonds }, du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
     .fix-plug = Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre.
+    .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
     .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. Faites examiner les coffrets par un { -electrician }. Ne les ouvrez pas.
 

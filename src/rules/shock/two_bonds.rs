@@ -33,11 +33,16 @@ pub(super) const RULE: Rule = Rule {
     area: "shock",
     text: include_str!("two_bonds.rs"),
     sources: &[cite::NEC_250_142],
-    fixes: &["plug", "box", "find-out"],
+    fixes: &["plug", "sets", "box", "find-out"],
     check,
     #[cfg(test)]
     fires: &[
         &[("bonding_plug = false", "bonding_plug = true")],
+        // Two sets, each bonded by its maker, and no plug.
+        &[(
+            "inverter = false",
+            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
+        )],
         &[("bond = false", "bond = true")],
         &[
             ("neutral = \"bonded\"", "neutral = \"unknown\""),
@@ -108,14 +113,41 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let (signal, fix) = if bonds < 2 {
         bonds += doubtful_at_set(facts.plan) + doubtful.len();
         (Signal::Caution, "find-out")
-    } else if boxes.is_empty() {
+    } else if !boxes.is_empty() {
+        (Signal::Warning, "box")
+    } else if facts.plan.generator.bonding_plug == Answer::Known(true) {
         (Signal::Warning, "plug")
     } else {
-        (Signal::Warning, "box")
+        // Only the makers' own joints are left.
+        (Signal::Warning, "sets")
     };
     boxes.extend(doubtful);
     if bonds > 1 {
         let bonds = Amount::count(bonds).into();
         found.add(signal, boxes, values([("bonds", bonds)]), fix, values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::findings;
+
+    /// A plug that nobody has cannot be taken out.
+    #[test]
+    fn a_plug_is_named_only_where_there_is_one() {
+        let joined = (
+            "inverter = false",
+            "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }",
+        );
+        let plug = ("bonding_plug = false", "bonding_plug = true");
+        for (edits, fix) in [
+            (vec![joined], "sets"),
+            (vec![plug], "plug"),
+            (vec![joined, plug], "plug"),
+        ] {
+            let found = findings(&edits);
+            let found = found.iter().find(|it| it.code == "SHOCK004").expect("found");
+            assert_eq!(found.fix.key, fix, "{edits:?}");
+        }
     }
 }

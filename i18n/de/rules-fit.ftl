@@ -35,3 +35,28 @@ FIT004 = { $fix ->
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
     .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.
     .fix-look = Kleben Sie die gedruckten Etiketten auf. Sehen Sie die gezeichnete Form an, bevor Sie drücken. Ein Stecker, der Kraft braucht, ist an der falschen Stelle.
+
+FIT006 = { $fix ->
+    [adapter] { $about } gibt { $twice }, wo man { $volts } erwartet
+    [leave] { $about } braucht { $twice } und bekommt sie nicht
+    [look] Niemand weiß, ob der Generator { $twice } gibt, die { $about } braucht
+   *[other] { $about } bekommt vielleicht nur { $volts }
+  }
+    .why = { $fix ->
+        [adapter] Dort kommen { $twice } ohne Neutralleiter an. Ein Gerät für { $volts } nimmt dort die vierfache Leistung auf: Es platzt oder brennt, bevor eine Sicherung auslöst.
+        [leave] Sein Stecker sagt { $twice }. Es kommen höchstens { $volts } an. Ein Motor brummt, läuft nicht an und wird heiß. Kein Adapter macht { $twice } aus { $volts }.
+        [look] Sein Stecker sagt { $twice }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
+       *[other] Sein Stecker nimmt { $volts } und { $twice }. Hier kommen nur { $volts } an, also bleiben seine Teile für { $twice } tot.
+      }
+    .fix-adapter = Stecken Sie nichts hinein, und nehmen Sie den Adapter davor aus der Kiste.
+    .fix-leave = Lassen Sie es zu Hause, oder nehmen Sie einen Generator, der { $twice } gibt. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
+    .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. Bis dahin nicht einstecken. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
+    .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. Steht es nicht darin, nicht einstecken.
+
+FIT007 = Hier sind { $twice }: { $about }
+    .why = { $fix ->
+        [these] Die brauchen sie: { $needs }. Alle anderen Steckdosen geben { $volts }.
+       *[other] Nichts im Plan braucht sie. Alle anderen Steckdosen geben { $volts }.
+      }
+    .fix-nothing = Stecken Sie dort nur Kabel, Kästen und Adapter ein, die für 120/240 V geprüft sind. Kleben Sie das gedruckte Etikett an.
+    .fix-these = Stecken Sie dort nur ein, was laut Schild für { $twice } ist, und Kabel, Kästen und Adapter, die für 120/240 V geprüft sind.

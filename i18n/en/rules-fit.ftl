@@ -35,3 +35,28 @@ FIT004 = { $fix ->
 FIT005 = Two shapes here are easy to mix up: { $one } and { $other }
     .why = In the dark a hand takes one for the other. { $one } gives { $volts }, { $other } gives { $volts-other }. Receptacles: { $about }.
     .fix-look = Put the printed labels on. Look at the drawn face before you push. A plug that needs force is in the wrong place.
+
+FIT006 = { $fix ->
+    [adapter] { $about } gives { $twice } where { $volts } is expected
+    [leave] { $about } needs { $twice } and does not get it
+    [look] Nobody knows if the generator gives { $twice }, which { $about } needs
+   *[other] { $about } may get { $volts } only
+  }
+    .why = { $fix ->
+        [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there: it bursts or burns before a breaker trips.
+        [leave] Its plug says { $twice }. What feeds it gives { $volts } at most. A motor hums, does not start and gets hot. No adapter makes { $twice } of { $volts }.
+        [look] Its plug says { $twice }. Many small generators give { $volts } only. No adapter makes { $twice } of that.
+       *[other] Its plug takes both { $volts } and { $twice }. Here only { $volts } arrives, so its { $twice } parts stay dead.
+      }
+    .fix-adapter = Plug nothing into it, and take the adapter before it out of the bin.
+    .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
+    .fix-look = Look for “240 V” on the generator's plate. Until then, leave it unplugged. Never change a plug, and never join two outlets.
+    .fix-part = Look in its manual if it may run on { $volts } alone. If the manual does not say so, leave it unplugged.
+
+FIT007 = Here is { $twice }: { $about }
+    .why = { $fix ->
+        [these] These need it: { $needs }. All other receptacles give { $volts }.
+       *[other] Nothing in the plan needs it. All other receptacles give { $volts }.
+      }
+    .fix-nothing = Plug in there only cords, boxes and adapters that are listed for 120/240 V. Put the printed label on it.
+    .fix-these = Plug in there only what its plate says is for { $twice }, and cords, boxes and adapters that are listed for 120/240 V.

@@ -35,3 +35,28 @@ FIT004 = { $fix ->
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.
     .fix-look = Pegue las etiquetas impresas. Mire la cara dibujada antes de empujar. Una clavija que pide fuerza está en el lugar equivocado.
+
+FIT006 = { $fix ->
+    [adapter] { $about } da { $twice } donde se esperan { $volts }
+    [leave] { $about } necesita { $twice } y no los recibe
+    [look] No se sabe si el generador da { $twice }, que { $about } necesita
+   *[other] { $about } quizá reciba solo { $volts }
+  }
+    .why = { $fix ->
+        [adapter] Recibe { $twice } y ningún neutro. Un aparato para { $volts } toma ahí cuatro veces su potencia: revienta o arde antes de que se dispare un { -breaker }.
+        [leave] Su clavija dice { $twice }. Le llegan { $volts } como máximo. Un motor zumba, no arranca y se calienta. Ningún adaptador hace { $twice } de { $volts }.
+        [look] Su clavija dice { $twice }. Muchos generadores pequeños dan solo { $volts }. Ningún adaptador hace { $twice } de eso.
+       *[other] Su clavija toma { $volts } y { $twice }. Aquí llegan solo { $volts }; sus partes de { $twice } no funcionan.
+      }
+    .fix-adapter = No enchufe nada ahí, y saque de la caja el adaptador que hay antes.
+    .fix-leave = Déjelo en casa, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca una dos { -receptacle(form: "many") }.
+    .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, no lo enchufe. Nunca cambie una clavija, y nunca una dos { -receptacle(form: "many") }.
+    .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, no lo enchufe.
+
+FIT007 = Aquí hay { $twice }: { $about }
+    .why = { $fix ->
+        [these] Los necesitan: { $needs }. Todo lo demás da { $volts }.
+       *[other] Nada en el plan los necesita. Todo lo demás da { $volts }.
+      }
+    .fix-nothing = Enchufe ahí solo cables, cajas y adaptadores certificados para 120/240 V. Ponga la etiqueta impresa.
+    .fix-these = Enchufe ahí solo lo que según su placa es para { $twice }, y cables, cajas y adaptadores certificados para 120/240 V.

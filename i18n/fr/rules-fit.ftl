@@ -35,3 +35,28 @@ FIT004 = { $fix ->
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
     .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.
     .fix-look = Collez les étiquettes imprimées. Regardez la face dessinée avant de pousser. Une fiche qu’il faut forcer est au mauvais endroit.
+
+FIT006 = { $fix ->
+    [adapter] { $about } donne { $twice } là où l’on attend { $volts }
+    [leave] { $about } demande { $twice } et ne les reçoit pas
+    [look] On ignore si { -generator(form: "the") } donne { $twice }, que { $about } demande
+   *[other] { $about } ne reçoit peut-être que { $volts }
+  }
+    .why = { $fix ->
+        [adapter] Il y arrive { $twice } et aucun neutre. Un appareil fait pour { $volts } y prend quatre fois sa puissance : il éclate ou brûle avant qu’un disjoncteur se déclenche.
+        [leave] Sa fiche dit { $twice }. Il y arrive { $volts } au plus. Un moteur bourdonne, ne démarre pas et chauffe. Aucun adaptateur ne fait { $twice } de { $volts }.
+        [look] Sa fiche dit { $twice }. Beaucoup de petits modèles ne donnent que { $volts }. Aucun adaptateur n’en fait { $twice }.
+       *[other] Sa fiche prend { $volts } et { $twice }. Ici il n’arrive que { $volts } : ses parties à { $twice } restent mortes.
+      }
+    .fix-adapter = N’y branchez rien, et sortez du bac l’adaptateur qui précède.
+    .fix-leave = Laissez-le à la maison, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, ne joignez jamais deux prises.
+    .fix-look = Cherchez « 240 V » sur la plaque. D’ici là, ne le branchez pas. Ne changez jamais une fiche, ne joignez jamais deux prises.
+    .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, ne le branchez pas.
+
+FIT007 = Ici, il y a { $twice } : { $about }
+    .why = { $fix ->
+        [these] En ont besoin : { $needs }. Toutes les autres prises donnent { $volts }.
+       *[other] Rien dans le plan n’en a besoin. Toutes les autres prises donnent { $volts }.
+      }
+    .fix-nothing = N’y branchez que des cordons, coffrets et adaptateurs homologués pour 120/240 V. Collez l’étiquette imprimée.
+    .fix-these = N’y branchez que ce dont la plaque dit { $twice }, et des cordons, coffrets et adaptateurs homologués pour 120/240 V.

@@ -6,4 +6,6 @@ crate::rules::area! {
     receptacle_not_fed,
     load_without_place,
     look_alike_shapes,
+    wrong_voltage,
+    where_240_volts,
 }

@@ -48,10 +48,13 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    // Of what needs 240 V where there is none, rule FIT006 says more.
+    let wrong_volts = super::wrong_voltage::unserved(facts);
     let loads: Vec<Id> = facts
         .plan
         .loads
         .iter()
+        .filter(|load| !wrong_volts.contains(&load.id))
         .filter(|load| {
             let unplaced = facts.figures.sharing.unplaced.iter().any(|unplaced| {
                 unplaced.reason == "no-receptacle-fits"

@@ -2,14 +2,14 @@
 //!
 //! ## What it checks
 //! Whether a receptacle gets no power because of what it hangs on: a 240 V shape on a 120 V feed, or
-//! a 120 V shape on a feed without a neutral.
+//! what hangs on such a receptacle.
 //!
 //! ## Why it hurts
 //! Nobody is hurt, but something will not run, and people start to change plugs to make it.
 //!
 //! ## The arithmetic
 //! A 240 V shape needs both legs of a 120/240 V set. A 120 V shape needs one leg and a neutral. An
-//! adapter cannot make the one that is missing.
+//! adapter cannot make the one that is missing. One that gives 240 V instead is rule FIT006's.
 //!
 //! ## What to do
 //! Leave it, or feed it from an outlet of the generator that has what it needs.
@@ -42,11 +42,13 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let traps = super::wrong_voltage::traps(facts);
     let dead: Vec<Id> = facts
         .supply
         .receptacles()
         .filter(|(_, node, ..)| node.reason == LimitReason::NotFed)
         .map(|(_, node, ..)| node.id.clone())
+        .filter(|id| !traps.contains(id))
         .collect();
     if !dead.is_empty() {
         found.add(Signal::Notice, dead, values([]), "leave", values([]));

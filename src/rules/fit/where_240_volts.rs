@@ -1,0 +1,108 @@
+//! # FIT007 where-240-volts
+//!
+//! ## What it checks
+//! On a 120/240 V set, which receptacles carry 240 V, and which things need it.
+//!
+//! ## Why it hurts
+//! Nobody, as long as everybody knows. But a receptacle with four slots looks like one more place to
+//! plug in, and a meter or an adapter in it meets twice the volts that people expect at a camp.
+//!
+//! ## The arithmetic
+//! A receptacle that both legs of the set reach carries 240 V between them; one with a neutral carries
+//! 120 V on each as well. Every other receptacle here gives 120 V. A plug without a neutral contact
+//! (6-20P) needs 240 V.
+//!
+//! ## What to do
+//! Plug in there only cords, boxes and adapters that are listed for 120/240 V, and things whose plate
+//! says 240 V or 120/240 V. Put the printed label on it.
+//!
+//! ## Sources
+//! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
+
+use crate::plan::{Answer, Id, System};
+use crate::quantity::Voltage;
+use crate::rules::prelude::*;
+use crate::supply::{Legs, LimitReason};
+
+use super::wrong_voltage::loads_for_240;
+
+pub(super) const RULE: Rule = Rule {
+    code: "FIT007",
+    name: "where-240-volts",
+    area: "fit",
+    text: include_str!("where_240_volts.rs"),
+    sources: &[cite::WD_6],
+    fixes: &["nothing", "these"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\""),
+        ],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // Two legs, and no receptacle that both of them reach.
+        &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
+        // Four slots on a set of 120 V.
+        &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\"")],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    if facts.plan.generator.voltage == Answer::Known(System::V120) {
+        return;
+    }
+    let carry: Vec<Id> = facts
+        .supply
+        .receptacles()
+        .filter(|(_, node, ..)| {
+            matches!(node.legs, Legs::Both | Legs::Between) && node.reason != LimitReason::NotFed
+        })
+        .map(|(_, node, ..)| node.id.clone())
+        .collect();
+    if carry.is_empty() {
+        return;
+    }
+    let one: Voltage = facts.supply.volts;
+    let two = Voltage::from_millivolts(one.millivolts() * 2);
+    let mut shown = values([("volts", one.into()), ("twice", two.into())]);
+    let needs = loads_for_240(facts);
+    let fix = if needs.is_empty() { "nothing" } else { "these" };
+    let names: Vec<&str> = needs.iter().map(Id::as_str).collect();
+    shown.insert("needs", Value::Name(names.join(", ")));
+    found.add(Signal::Notice, carry, shown, fix, values([]));
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Value;
+    use crate::rules::testing::findings;
+
+    /// L14-20 carries both legs and neutral, 5-20 one leg (NEMA WD 6, from memory).
+    #[test]
+    fn the_receptacles_and_the_loads_are_named() {
+        let found = findings(&[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            ("shape = \"L5-30R\"", "shape = \"L14-30R\""),
+            ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "plug = \"L14-30P\"\nends = [\"L14-30R\"]"),
+            ("conductors = 3 # long", "conductors = 4"),
+            ("inlet = \"L5-30P\"", "inlet = \"L14-30P\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ]);
+        let found = found.iter().find(|it| it.code == "FIT007").expect("it is found");
+        let about: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
+        assert_eq!(about, ["front", "twist", "long"]);
+        assert_eq!(found.values["needs"], Value::Name("kettle".into()));
+    }
+}

@@ -1,0 +1,228 @@
+//! # FIT006 wrong-voltage
+//!
+//! ## What it checks
+//! Whether anything gets other volts than its plug says: a receptacle with a neutral that an adapter
+//! feeds with 240 V and no neutral, or a thing made for 240 V where only 120 V arrives, or where
+//! nobody knows that there is 240 V.
+//!
+//! ## Why it hurts
+//! A thing for 120 V on 240 V takes four times its power: it glows, bursts or burns before a breaker
+//! trips. A motor for 240 V on 120 V hums, does not start and gets hot. And who finds that a plug
+//! does not go in changes the plug, or joins two outlets to make 240 V: bare live blades, or a short
+//! circuit.
+//!
+//! ## The arithmetic
+//! A plug without a neutral contact (6-20P) needs 240 V, which only a 120/240 V set gives, between its
+//! two legs. A set of which nobody knows the voltage is taken not to give it. A plug with four contacts
+//! (L14, 14-30, 14-50) takes both: on a supply of 120 V its 240 V parts stay dead, a caution. A
+//! receptacle for 120 V, or for both, on a feed of 240 V without neutral is a danger, whatever is
+//! plugged in. At twice the volts a heater takes 2 x 2 = 4 times its power.
+//!
+//! ## What to do
+//! Leave the adapter out. Leave what needs 240 V at home, or bring a set that gives 240 V. No adapter
+//! makes 240 V of 120 V. Do not change a plug, and never join two outlets.
+//!
+//! ## Sources
+//! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
+//! - Four times the power at twice the volts is Ohm's law: common practice, no source.
+
+use crate::plan::{Id, System};
+use crate::quantity::Voltage;
+use crate::rules::prelude::*;
+use crate::supply::{Legs, LimitReason, NodeKind};
+use crate::tables::shape::{Circuit, Plug};
+
+pub(super) const RULE: Rule = Rule {
+    code: "FIT006",
+    name: "wrong-voltage",
+    area: "fit",
+    text: include_str!("wrong_voltage.rs"),
+    sources: &[cite::WD_6, cite::PRACTICE],
+    fixes: &["adapter", "leave", "look", "part"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // An adapter from a 240 V outlet to a household receptacle.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            (
+                "[[box]]",
+                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]",
+            ),
+        ],
+        // The kettle is one for 240 V, and nothing here gives that.
+        &[
+            ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
+            ("on = \"left\" # kettle", ""),
+        ],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"unknown\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+        // Four contacts on one leg.
+        &[
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"14-30R\"\nbreaker = \"30 A\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"14-30P\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
+        // What needs 240 V has it.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+        // An adapter from four contacts to three takes one leg and the neutral.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\""),
+            (
+                "[[box]]",
+                "[[cord]]\nid = \"fine\"\nfrom = \"front\"\nplug = \"L14-20P\"\nends = [\"5-20R\"]\n\
+                 conductors = 3\n[[box]]",
+            ),
+        ],
+    ],
+};
+
+/// Two hots and no neutral at the plug.
+fn needs_240(plug: Plug) -> bool {
+    plug.0.circuit() == Circuit::TwoLegs
+}
+
+/// The loads that need 240 V.
+pub(super) fn loads_for_240(facts: &Facts<'_>) -> Vec<Id> {
+    let loads = facts.plan.loads.iter();
+    loads
+        .filter(|load| load.plug.known().copied().is_some_and(needs_240))
+        .map(|load| load.id.clone())
+        .collect()
+}
+
+/// The legs that feed the receptacle a load is at: where it was put, or else where it was placed.
+fn feed_of(facts: &Facts<'_>, load: &Id) -> Option<Legs> {
+    let of = facts.plan.loads.iter().find(|it| it.id == *load)?;
+    let mut placed = facts.figures.sharing.placed.iter();
+    let at = of.on.as_ref().or_else(|| {
+        placed
+            .find(|placed| placed.load == *load || placed.load == load.end(1))
+            .map(|placed| &placed.at)
+    })?;
+    let at = facts.supply.receptacle(at)?;
+    Some(facts.supply.node(at).legs)
+}
+
+/// The loads that need 240 V and do not get it, as far as anybody knows.
+pub(super) fn unserved(facts: &Facts<'_>) -> Vec<Id> {
+    let mut loads = loads_for_240(facts);
+    let sure = facts.plan.generator.voltage.known() == Some(&System::V120_240);
+    if sure {
+        // Where it has no place although there is 240 V, other rules say why.
+        loads.retain(|load| matches!(feed_of(facts, load), Some(Legs::One(_))));
+    }
+    loads
+}
+
+/// The receptacles that give 240 V and no neutral where their shape says otherwise.
+pub(super) fn traps(facts: &Facts<'_>) -> Vec<Id> {
+    let supply = facts.supply;
+    supply
+        .receptacles()
+        .filter(|(ix, node, shape, _)| {
+            node.legs == Legs::Between
+                && shape.0.circuit() != Circuit::TwoLegs
+                // What hangs on a receptacle that gets nothing at all gets nothing either.
+                && supply.up(*ix).skip(1).all(|(_, above)| {
+                    !matches!(above.kind, NodeKind::Receptacle { .. })
+                        || above.reason != LimitReason::NotFed
+                })
+        })
+        .map(|(_, node, ..)| node.id.clone())
+        .collect()
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let one: Voltage = facts.supply.volts;
+    let two = Voltage::from_millivolts(one.millivolts() * 2);
+    let volts = || values([("volts", one.into()), ("twice", two.into())]);
+    let traps = traps(facts);
+    if !traps.is_empty() {
+        found.add(Signal::Danger, traps, volts(), "adapter", values([]));
+    }
+    let unserved = unserved(facts);
+    if !unserved.is_empty() {
+        let fix = if facts.plan.generator.voltage.is_known() {
+            "leave"
+        } else {
+            "look"
+        };
+        found.add(Signal::Warning, unserved, volts(), fix, values([]));
+    }
+    let halved: Vec<Id> = facts
+        .plan
+        .loads
+        .iter()
+        .filter(|load| {
+            let plug = load.plug.known();
+            plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
+        })
+        .filter(|load| matches!(feed_of(facts, &load.id), Some(Legs::One(_))))
+        .map(|load| load.id.clone())
+        .collect();
+    if !halved.is_empty() {
+        found.add(Signal::Caution, halved, volts(), "part", values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::{codes, signals};
+
+    const TWO_LEGS: (&str, &str) = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
+    const OUTLET_240: (&str, &str) = (
+        "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
+        "shape = \"6-20R\"\nbreaker = \"20 A\"",
+    );
+    const PLUG_240: (&str, &str) = ("plug = \"5-15P\" # kettle", "plug = \"6-20P\"");
+
+    /// A 240 V load on a set of 120 V is an error with its cure, told once; on a set of both it has
+    /// its place (NEMA WD 6: 6-20 is 250 V, two poles, no neutral; from memory).
+    #[test]
+    fn what_needs_240_volts_says_so_on_a_set_of_120() {
+        let free = ("on = \"left\" # kettle", "");
+        assert_eq!(signals("FIT006", &[PLUG_240, free]), [Signal::Warning]);
+        assert!(!codes(&[PLUG_240, free]).contains(&"FIT001"));
+        // Its outlet is there, and gets 120 V at most.
+        let on = ("on = \"left\" # kettle", "on = \"front\"");
+        let edits = [OUTLET_240, PLUG_240, on];
+        assert_eq!(signals("FIT006", &edits), [Signal::Warning]);
+        let edits = [TWO_LEGS, OUTLET_240, PLUG_240, on];
+        assert_eq!(signals("FIT006", &edits), []);
+    }
+
+    /// A four-slot receptacle behind a 240 V plug has no neutral to give: 120 V things on its two
+    /// halves would hang in series.
+    #[test]
+    fn no_adapter_makes_a_neutral() {
+        for ends in ["5-15R", "L5-30R", "L14-30R", "14-50R"] {
+            let cord = format!(
+                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"{ends}\"]\n[[box]]"
+            );
+            let edits = [TWO_LEGS, OUTLET_240, ("[[box]]", cord.as_str())];
+            assert_eq!(signals("FIT006", &edits), [Signal::Danger], "{ends}");
+            // On a set of 120 V that outlet is dead, and so is what hangs on it.
+            assert_eq!(signals("FIT006", &edits[1..]), [], "{ends}");
+        }
+        let through = "[[cord]]\nid = \"through\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"6-20R\"]\n[[box]]";
+        assert_eq!(signals("FIT006", &[TWO_LEGS, OUTLET_240, ("[[box]]", through)]), []);
+    }
+}

@@ -48,7 +48,7 @@ FIT006 = { $fix ->
         [look] Sein Stecker sagt { $twice }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
        *[other] Sein Stecker nimmt { $volts } und { $twice }. Hier kommen nur { $volts } an, also bleiben seine Teile für { $twice } tot.
       }
-    .fix-adapter = Stecken Sie nichts hinein, und nehmen Sie den Adapter davor aus der Kiste.
+    .fix-adapter = Stecken Sie nichts hinein. Nehmen Sie den Adapter oder das Kabel, das so endet, aus der Kiste.
     .fix-leave = Lassen Sie es zu Hause, oder nehmen Sie einen Generator, der { $twice } gibt. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
     .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. Bis dahin nicht einstecken. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
     .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. Steht es nicht darin, nicht einstecken.

@@ -48,7 +48,7 @@ FIT006 = { $fix ->
         [look] Its plug says { $twice }. Many small generators give { $volts } only. No adapter makes { $twice } of that.
        *[other] Its plug takes both { $volts } and { $twice }. Here only { $volts } arrives, so its { $twice } parts stay dead.
       }
-    .fix-adapter = Plug nothing into it, and take the adapter before it out of the bin.
+    .fix-adapter = Plug nothing into it. Take the adapter or cord that ends in it out of the bin.
     .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
     .fix-look = Look for “240 V” on the generator's plate. Until then, leave it unplugged. Never change a plug, and never join two outlets.
     .fix-part = Look in its manual if it may run on { $volts } alone. If the manual does not say so, leave it unplugged.

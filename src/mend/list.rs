@@ -168,6 +168,14 @@ impl List<'_> {
                     changes.push(Change::SetAside(id.clone()));
                 }
             }
+            // No other cord or box makes the neutral that is not there.
+            "FIT006" => {
+                for id in about {
+                    let cord = self.cord(id).map(|cord| cord.id.clone());
+                    let part = cord.or_else(|| self.box_of(id).cloned());
+                    changes.extend(part.map(Change::SetAside));
+                }
+            }
             "POWER001" | "POWER002" => changes.extend(self.load_changes(about)),
             // What carries too much, or is protected too little, at whatever part.
             _ => {

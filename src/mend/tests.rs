@@ -184,3 +184,26 @@ fn what_nobody_can_change_is_left_and_the_rest_is_mended() {
     assert!(mended.effect.after.dangers < mended.effect.before.dangers);
     assert!(mended.plan.site.sleepers_at.is_known());
 }
+
+/// No cord or box makes a neutral: the adapter that brings 240 V to a household face stays out.
+#[test]
+fn an_adapter_with_the_wrong_volts_is_set_aside() {
+    let text = MENDED
+        .replacen(
+            "[[box]]",
+            "[[generator.outlet]]\nid = \"six\"\nshape = \"6-20R\"\nbreaker = \"20 A\"\ngfci = true\n\
+             [[cord]]\nid = \"trap\"\nfrom = \"six\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"1 ft\"\noutdoor = true\n[[box]]",
+            1,
+        )
+        .replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1)
+        .replacen("rated = \"2800 W\"", "rated = \"5600 W\"", 1)
+        .replacen("peak = \"3300 W\"", "peak = \"6600 W\"", 1);
+    let before = plan(&text);
+    let found = report::build(&before).findings;
+    assert!(found.iter().any(|it| it.code == "FIT006"), "{found:#?}");
+    let mended = mend(&before, false);
+    let trap = ("set-aside", "trap".to_owned());
+    assert!(keys(&mended).contains(&trap), "{:?}", keys(&mended));
+    assert_eq!(mended.effect.after.dangers, 0);
+}

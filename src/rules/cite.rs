@@ -37,6 +37,8 @@ pub(crate) const NEC_DROP: Source = Source::new(
 pub(super) const NEC_TABLE_8: Source = Source::new(NEC, "Chapter 9 Table 8", "", Mark::Confirmed);
 /// Service voltage of 114 to 126 V.
 pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
+/// Voltage where things are plugged in.
+pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 /// Locked rotor of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
 /// Ground-fault protection on portable sets.

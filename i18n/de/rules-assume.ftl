@@ -18,3 +18,4 @@ assume-bonding-plug = Niemand weiß, ob ein Brückenstecker im Generator steckt,
 assume-noise-load = Niemand weiß, bei welcher Last der Lärm gemessen wurde, also wurde angenommen: { $value }. Bei voller Last ist der Generator lauter als die Zahlen hier.
 assume-backup = Niemand hat gesagt, ob „{ $part }“ eine Batterie für die ganze Nacht hat, also wurde „{ $value }“ angenommen.
 assume-parallel-kit = Niemand weiß, ob der Verbindungssatz zwischen den Generatoren vom Hersteller und für genau diese ist, also wurde „{ $value }“ angenommen. Seine Anleitung nennt die Generatoren, für die er ist.
+assume-noise-full-load = Niemand weiß, wie viel lauter der Generator bei voller Last ist, also wurden { $value } mehr angenommen. Hersteller messen bei Teillast, da ist er leiser.

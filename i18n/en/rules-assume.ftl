@@ -18,3 +18,4 @@ assume-bonding-plug = Nobody knows if a bonding plug is in the generator, so { $
 assume-noise-load = Nobody knows at what load the noise was measured, so { $value } was taken. At full load the generator is louder than the figures here.
 assume-backup = Nobody said if “{ $part }” has a battery for the whole night, so { $value } was taken.
 assume-parallel-kit = Nobody knows if the kit between the sets is the maker's for exactly these sets, so { $value } was taken. Its manual names the sets it is for.
+assume-noise-full-load = Nobody knows how much louder the generator is at full load, so { $value } more were taken. Makers measure at part load, where it is quieter.

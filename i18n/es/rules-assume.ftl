@@ -18,3 +18,4 @@ assume-bonding-plug = No se sabe si hay una clavija de unión neutro-tierra en e
 assume-noise-load = No se sabe con qué carga se midió el ruido; se tomó { $value }. A plena carga, el generador hace más ruido que las cifras de aquí.
 assume-backup = Nadie dijo si “{ $part }” tiene una batería para toda la noche; se supuso que { $value }.
 assume-parallel-kit = No se sabe si el kit entre los generadores es del fabricante y para justo estos; se supuso que { $value }. Su manual nombra los generadores para los que sirve.
+assume-noise-full-load = No se sabe cuánto más ruido hace el generador a plena carga; se tomaron { $value } más. Los fabricantes miden a carga parcial, donde hace menos.

@@ -18,3 +18,4 @@ assume-bonding-plug = On ignore si une fiche de liaison est dans { -generator(fo
 assume-noise-load = On ignore à quelle charge le bruit a été mesuré ; on a donc retenu : { $value }. À pleine charge, le bruit est plus fort que les valeurs données ici.
 assume-backup = Personne n’a dit si « { $part } » a une batterie pour toute la nuit ; on a donc retenu : { $value }.
 assume-parallel-kit = On ignore si le kit entre les deux est celui du fabricant, prévu exactement pour eux ; on a donc retenu : { $value }. Son manuel nomme les modèles auxquels il convient.
+assume-noise-full-load = On ignore combien le bruit augmente à pleine charge ; on a donc retenu { $value } de plus. Les fabricants mesurent à charge partielle, où il est plus faible.

@@ -134,7 +134,11 @@ pub(super) fn assumed(
                     line_of(id)
                 }
             }
-            ("generator", "fuel" | "tank" | "runtime" | "noise") => Some("fuel".into()),
+            // What full load adds to the noise: no answer would tell.
+            ("generator", "noise") if parts.next().is_none() => None,
+            ("generator", "fuel" | "rated_on" | "tank" | "runtime" | "noise") => {
+                Some("fuel".into())
+            }
             ("generator", _) => Some("generator".into()),
             ("box", id) => match parts.next() {
                 Some("outlet") => line_of(parts.next()?),

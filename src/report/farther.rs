@@ -3,7 +3,7 @@
 //! Every point is a whole plan with that one cord of another length, worked out like any other: who
 //! plugs in where, and what runs beside, stay as they are.
 
-use super::noise::level_at;
+use super::noise::{level_at, source};
 use super::{Report, drops, loads};
 use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Length, SoundLevel, Voltage};
@@ -84,9 +84,9 @@ impl<'a> Farther<'a> {
     }
 
     fn noise(&self, length: Length) -> Option<SoundLevel> {
-        let noise = self.plan.generator.noise.known()?;
+        let noise = source(self.plan)?;
         let away = *self.plan.site.sleepers_at.known()? + length - self.length;
-        (away >= NEAREST).then(|| level_at(*noise, away))
+        (away >= NEAREST).then(|| level_at(noise, away))
     }
 }
 
@@ -102,7 +102,14 @@ mod tests {
 
     #[test]
     fn the_plan_itself_lies_on_the_curve() {
-        let plan = crate::plan::read(MENDED).expect("the demo reads");
+        let joined = "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = true }";
+        for text in [MENDED, &MENDED.replacen("inverter = true", joined, 1)] {
+            lies_on_the_curve(text);
+        }
+    }
+
+    fn lies_on_the_curve(text: &str) {
+        let plan = crate::plan::read(text).expect("the demo reads");
         let report = build(&plan);
         let farther = Farther::of(&plan, &report).expect("a cord");
         let here = farther.with(farther.length).expect("a place");

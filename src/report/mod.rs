@@ -423,6 +423,15 @@ pub struct NoiseAt {
     pub at_50ft_dba: Option<Amount>,
     /// The distance beyond which it is below 60 dB(A) in a free field.
     pub quiet_from: Option<Amount>,
+    /// How much louder the set is taken to be at full load. The three figures above are for the load
+    /// that its level was measured at, those below for full load.
+    pub more_at_full_load: Option<Amount>,
+    /// At the sleepers.
+    pub at_sleepers_full_dba: Option<Amount>,
+    /// At 50 ft.
+    pub at_50ft_full_dba: Option<Amount>,
+    /// The distance beyond which it is below 60 dB(A).
+    pub quiet_from_full: Option<Amount>,
 }
 
 /// An unknown that was taken for the unsafe case.

@@ -1,10 +1,12 @@
 //! Sound over distance in a free field: 6 dB less for each doubling.
 //!
-//! Trees, slopes and walls change it, either way; the published level is often for part load.
+//! Trees, slopes and walls change it, either way. The published level is often for part load: what
+//! full load adds is taken from [`more_at_full_load`].
 
 use super::NoiseAt;
-use crate::plan::{Answer, Noise, Plan};
+use crate::plan::{Noise, Plan};
 use crate::quantity::{BITS, Length, SoundLevel, log2, narrow};
+use crate::tables::sound::more_at_full_load;
 
 /// 50 ft, where 36 CFR 2.12(a)(1)(i) measures.
 pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
@@ -14,19 +16,36 @@ pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
 /// The figures for a plan.
 #[must_use]
 pub(super) fn of_plan(plan: &Plan) -> NoiseAt {
-    let Answer::Known(mut noise) = plan.generator.noise else {
+    let Some(noise) = source(plan) else {
         return NoiseAt::default();
     };
-    noise.level = of_several(noise.level, plan.generator.sets());
+    let more = more_at_full_load(noise.load);
+    let full = Noise {
+        level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()),
+        ..noise
+    };
+    let at_sleepers = |noise: Noise| {
+        let distance = plan.site.sleepers_at.known();
+        distance.map(|distance| level_at(noise, *distance).into())
+    };
     NoiseAt {
-        at_sleepers_dba: plan
-            .site
-            .sleepers_at
-            .known()
-            .map(|distance| level_at(noise, *distance).into()),
+        at_sleepers_dba: at_sleepers(noise),
         at_50ft_dba: Some(level_at(noise, MEASURED_AT).into()),
         quiet_from: Some(quiet_from(noise).into()),
+        more_at_full_load: Some(more.into()),
+        at_sleepers_full_dba: at_sleepers(full),
+        at_50ft_full_dba: Some(level_at(full, MEASURED_AT).into()),
+        quiet_from_full: Some(quiet_from(full).into()),
     }
+}
+
+/// The published level of all the sets that run as one; `None` where nobody knows it.
+pub(super) fn source(plan: &Plan) -> Option<Noise> {
+    let noise = *plan.generator.noise.known()?;
+    Some(Noise {
+        level: of_several(noise.level, plan.generator.sets()),
+        ..noise
+    })
 }
 
 /// The level of several alike sets side by side, which add up by power: 10 log10(n) dB more,
@@ -74,6 +93,7 @@ fn twenty_log10(above: i64, below: i64) -> i64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::plan::Answer;
 
     fn feet(feet: i64) -> Length {
         Length::from_millimetres(feet * 3048 / 10)

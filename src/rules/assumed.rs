@@ -4,7 +4,9 @@
 //! the rest, so that every unknown has its line.
 
 use crate::plan::{Answer, LoadKind, Plan};
+use crate::quantity::SoundLevel;
 use crate::report::{Assumption, Value};
+use crate::tables::sound::more_at_full_load;
 
 /// The assumptions, in the order of the plan file.
 #[must_use]
@@ -63,6 +65,23 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
             "noise-load",
         );
     }
+    if let Answer::Known(noise) = plan.generator.noise {
+        let more = more_at_full_load(noise.load);
+        if more > SoundLevel::ZERO {
+            list.push(Assumption {
+                field: "generator.noise".into(),
+                value: more.into(),
+                why: "noise-full-load",
+            });
+        }
+    }
+    let mut assume = |field: String, word: &'static str, why: &'static str| {
+        list.push(Assumption {
+            field,
+            value: Value::Word { word },
+            why,
+        });
+    };
     for load in &plan.loads {
         if load.kind == LoadKind::Medical && !load.backup.is_known() {
             assume(format!("load.{}.backup", load.id), "assumed-no", "backup");

@@ -30,7 +30,7 @@ inverter = false
 fuel = "gasoline"
 tank = "3 gal"
 runtime = [ { load = "25 %", lasts = "14 h" }, { load = "100 %", lasts = "5 h" } ]
-noise = { level = "60 dBA", at = "23 ft", load = "25 %" }
+noise = { level = "56 dBA", at = "23 ft", load = "25 %" }
 
 [[generator.outlet]]
 id = "front"

@@ -15,5 +15,6 @@ pub mod motors;
 pub mod occasions;
 pub mod pin_and_sleeve;
 pub mod shape;
+pub mod sound;
 pub mod source;
 pub mod volts;

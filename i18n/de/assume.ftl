@@ -6,6 +6,9 @@ assumed-no = nein
 assumed-none = keiner
 assumed-leg-a = Seite A
 
+# $text is one of the sentences below, $parts the others it holds for.
+assume-also = { $text } Ebenso für { $parts }.
+
 assume-altitude = Niemand weiß, wie hoch der Platz liegt, also wurden { $value } angenommen. In dünner Luft verliert ein Generator Leistung. Eine Karte oder ein Telefon zeigt die Höhe.
 assume-air = Niemand weiß, wie heiß es wird, also wurden { $value } angenommen. In heißer Luft verliert ein Generator Leistung. Geben Sie die heißeste Luft an, mit der Sie rechnen.
 assume-rated = Niemand weiß, was der Generator auf Dauer geben kann, also wurden { $value } angenommen, wie bei den kleinsten. Suchen Sie auf dem Typenschild „running“ oder „rated“ (Dauerleistung) in Watt: Davon hängt hier fast alles ab.

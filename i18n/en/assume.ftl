@@ -7,6 +7,9 @@ assumed-no = no
 assumed-none = none
 assumed-leg-a = leg A
 
+# $text is one of the sentences below, $parts the others it holds for.
+assume-also = { $text } The same for { $parts }.
+
 assume-altitude = Nobody knows how high the site lies, so { $value } was taken. A set loses power in thin air. A map or a phone tells your altitude.
 assume-air = Nobody knows how hot it gets, so { $value } was taken. A set loses power in hot air. Give the hottest air you expect.
 assume-rated = Nobody knows how much the generator can keep up, so { $value } was taken, as from the smallest sets. Look for “running” or “rated” watts on its plate: it decides nearly everything here.

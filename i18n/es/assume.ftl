@@ -7,6 +7,9 @@ assumed-no = no
 assumed-none = ninguno
 assumed-leg-a = fase A
 
+# $text is one of the sentences below, $parts the others it holds for.
+assume-also = { $text } Lo mismo para { $parts }.
+
 assume-altitude = No se sabe a qué altitud está el lugar; se tomó { $value }. A más altura, un generador pierde potencia. Un mapa o un teléfono dice su altitud.
 assume-air = No se sabe cuánto calor hará; se tomó { $value }. Con aire caliente, un generador pierde potencia. Indique la temperatura más alta que espera.
 assume-rated = No se sabe cuánta potencia da el generador de forma continua; se tomó { $value }, como de los más pequeños. Busque en su placa los vatios “running” o “rated” (nominales): de ellos depende casi todo aquí.

@@ -7,6 +7,9 @@ assumed-no = non
 assumed-none = aucun
 assumed-leg-a = phase A
 
+# $text is one of the sentences below, $parts the others it holds for.
+assume-also = { $text } De même pour { $parts }.
+
 assume-altitude = On ignore l’altitude du lieu ; on a donc retenu { $value }. L’air mince coûte de la puissance. Une carte ou un téléphone donne l’altitude.
 assume-air = On ignore quelle chaleur il fera ; on a donc retenu { $value }. L’air chaud coûte de la puissance. Donnez l’air le plus chaud que vous prévoyez.
 assume-rated = On ignore ce que { -generator(form: "the") } peut fournir en continu ; on a donc retenu { $value }, comme pour les plus petits modèles. Cherchez les watts « nominaux », « running » ou « rated » sur la plaque : cela décide de presque tout ici.

@@ -20,6 +20,7 @@ use std::cell::RefCell;
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
+use crate::plan::Id;
 use crate::report::{Amount, Assumption, Finding, Report, Signal, Value, Values};
 use crate::tables::source::{Mark, Source};
 
@@ -242,22 +243,13 @@ impl Words {
     /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. The ids it is
     /// about are given as `about` (all, in a list) and `first`.
     pub fn finding(&self, finding: &Finding) -> FindingText {
-        // In quotation marks: "front carries less" reads as a sentence gone wrong.
-        let ids: Vec<String> = finding
-            .about
-            .iter()
-            .map(|id| self.with("id-quoted", [("id", id.as_str().into())]))
-            .collect();
-        let ids: Vec<&str> = ids.iter().map(String::as_str).collect();
+        let ids = finding.about.iter().map(Id::as_str);
         let mut args = self.values(&finding.values);
         for (name, value) in &finding.fix.values {
             args.set(*name, FluentValue::from(self.value(value)));
         }
-        args.set("about", FluentValue::from(self.list(&ids)));
-        args.set(
-            "first",
-            FluentValue::from(ids.first().copied().unwrap_or_default().to_owned()),
-        );
+        args.set("about", FluentValue::from(self.quoted(ids.clone())));
+        args.set("first", FluentValue::from(self.quoted(ids.take(1))));
         // The remedy's key, so that a sentence can choose between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
         FindingText {
@@ -271,6 +263,15 @@ impl Words {
                 .map(|source| self.source(source))
                 .collect(),
         }
+    }
+
+    /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
+    fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
+        let quoted: Vec<String> = ids
+            .map(|id| self.with("id-quoted", [("id", id.into())]))
+            .collect();
+        let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
+        self.list(&quoted)
     }
 
     /// Names in a list: "kettle, heater and fridge".
@@ -331,6 +332,37 @@ impl Words {
         ))
     }
 
+    /// All assumptions in words, in their order, each with its value. Those that differ in nothing but
+    /// the part they are of are one sentence, which names the others at its end.
+    pub fn assumptions(&self, report: &Report) -> Vec<(String, String)> {
+        let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
+        for assumption in &report.figures.assumed {
+            let same = |(first, _): &&mut (&Assumption, Vec<&str>)| {
+                first.why == assumption.why && first.value == assumption.value
+            };
+            match alike.iter_mut().find(same) {
+                Some((_, others)) => others.push(part_of(&assumption.field)),
+                None => alike.push((assumption, Vec::new())),
+            }
+        }
+        alike
+            .into_iter()
+            .map(|(first, mut others)| {
+                let mut text = self.assumption(first);
+                let named = part_of(&first.field);
+                others.retain(|part| *part != named);
+                if !others.is_empty() {
+                    let parts = self.quoted(others.into_iter());
+                    text = self.with(
+                        "assume-also",
+                        [("text", text.into()), ("parts", parts.into())],
+                    );
+                }
+                (self.value(&first.value), text)
+            })
+            .collect()
+    }
+
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
     /// the field is of, and `value`.
     pub fn assumption(&self, assumption: &Assumption) -> String {
@@ -383,5 +415,39 @@ mod tests {
         ] {
             assert_eq!(part_of(field), part, "{field}");
         }
+    }
+
+    #[test]
+    fn assumptions_that_are_alike_are_one_sentence() {
+        let text = crate::plan::demo::WEEKEND;
+        let plan = crate::plan::read(text).expect("the demo reads");
+        let mut report = crate::report::build(&plan);
+        let one = |field: &str, why, yes| Assumption {
+            field: field.to_owned(),
+            why,
+            value: Value::Name(if yes { "yes" } else { "no" }.to_owned()),
+        };
+        report.figures.assumed = vec![
+            one("box.b.outlet.b-1.gfci", "no-gfci", false),
+            one("cord.thin.outdoor", "cord-outdoor", false),
+            one("box.b.outlet.b-2.gfci", "no-gfci", false),
+            one("cord.long.outdoor", "cord-outdoor", true),
+            one("generator.outlet.front.gfci", "no-gfci", false),
+        ];
+        let said: Vec<String> = Words::english()
+            .assumptions(&report)
+            .into_iter()
+            .map(|(_, text)| text)
+            .collect();
+        assert_eq!(said.len(), 3, "{said:#?}");
+        assert!(said[0].contains("“b-1”"), "{said:#?}");
+        assert!(
+            said[0].ends_with("The same for “b-2” and “front”."),
+            "{said:#?}"
+        );
+        assert!(
+            said[1].contains("“thin”") && said[2].contains("“long”"),
+            "{said:#?}"
+        );
     }
 }

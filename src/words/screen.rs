@@ -42,8 +42,8 @@ impl Words {
             if let Some(first) = self.decides(report) {
                 paragraph(&mut out, "  ! ", &first, width);
             }
-            for assumption in &report.figures.assumed {
-                paragraph(&mut out, "  - ", &self.assumption(assumption), width);
+            for (_, assumption) in self.assumptions(report) {
+                paragraph(&mut out, "  - ", &assumption, width);
             }
             out.push('\n');
         }

@@ -8,7 +8,7 @@ use super::{
 use crate::interview::draft::Draft;
 use crate::interview::form::{self, Form};
 use crate::interview::parts;
-use crate::tables::shape::Receptacle;
+use crate::tables::shape::{Circuit, Receptacle};
 
 /// The most cords, adapters and boxes.
 pub(in crate::interview) const MOST_GEAR: u8 = 30;
@@ -162,9 +162,14 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         }),
 ];
 
+/// Whether both legs come in: no other box has anything to feed a receptacle for 240 V from.
+fn has_two_legs(draft: &Draft, at: At) -> bool {
+    parts::gear_plug(draft, at.n).is_none_or(|inlet| inlet.0.circuit() != Circuit::OneLeg)
+}
+
 fn out_faces(draft: &Draft, at: At) -> Vec<Item> {
     ended(
-        shape_items(true),
+        shape_items(has_two_legs(draft, at)),
         "out-face",
         draft,
         &format!("gear.{}.out.{}.face", at.n, at.m),

@@ -310,7 +310,7 @@ ask-load-backup = Was versorgt es, wenn der Generator ausgeht?
         Wenn Sie es nicht wissen, nehmen wir an: nichts.
     .row = Wenn der Strom ausfällt
 pick-load-backup-battery = Seine Batterie, die ganze Nacht
-pick-load-backup-none = Nichts, oder nicht so lange
+pick-load-backup-none = Keine Batterie, oder nicht so lange
 
 ask-load-plug = Welchen Stecker hat es?
     .why = { $about }. Die meisten haben den Haushaltsstecker.

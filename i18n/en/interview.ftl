@@ -335,7 +335,7 @@ ask-load-backup = What runs it when the generator stops?
         If you do not know, we take it that nothing does.
     .row = When power stops
 pick-load-backup-battery = Its battery, all night
-pick-load-backup-none = Nothing, or not all night
+pick-load-backup-none = No battery, or not all night
 
 ask-load-plug = Which plug does it have?
     .why = { $about }. Most have the household plug.

@@ -321,7 +321,7 @@ ask-load-backup = ¿Qué lo alimenta cuando el generador se para?
         Si no lo sabe, suponemos que nada.
     .row = Si se va la energía
 pick-load-backup-battery = Su batería, toda la noche
-pick-load-backup-none = Nada, o no toda la noche
+pick-load-backup-none = Sin batería, o no toda la noche
 
 ask-load-plug = ¿Qué clavija tiene?
     .why = { $about }. La mayoría tiene la doméstica.

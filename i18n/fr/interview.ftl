@@ -331,7 +331,7 @@ ask-load-backup = Qu’est-ce qui l’alimente si le moteur s’arrête ?
         Si vous ne savez pas, nous supposons que rien ne l’alimente.
     .row = Si le courant s’arrête
 pick-load-backup-battery = Sa batterie, toute la nuit
-pick-load-backup-none = Rien, ou pas toute la nuit
+pick-load-backup-none = Sans batterie, ou pas toute la nuit
 
 ask-load-plug = Quelle fiche a-t-il ?
     .why = { $about }. La plupart ont la fiche de maison.

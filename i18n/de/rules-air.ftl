@@ -32,3 +32,26 @@ AIR003 = { $fix ->
 AIR004 = Der Generator steht im Regen
     .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder einen Vorbau, und die Abgase töten.
     .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Hände trocknen, bevor Sie ihn anfassen.
+
+AIR005 = { $fix ->
+    [bedside] Das Kabel zu { $about } ist zu kurz
+    [stated] Das Kabel zu { $about } reicht nicht bis zu den Schlafenden
+    [measure] Niemand weiß, ob die Kabel weit genug reichen
+    [no-cord] Nichts hängt hier an einem Kabel
+    [quiet] Die Kabel enden, wo der Generator laut ist
+   *[longer] Die Kabel sind zu kurz, um den Generator fernzuhalten
+  }
+    .why = { $fix ->
+        [bedside] Soweit bekannt, reicht es { $reach } weit. Der Generator muss { $needed } von jedem entfernt sein, der daneben schläft. Also zieht ihn jemand näher heran, und Abgase töten Schlafende.
+        [stated] Es reicht { $reach } weit. Laut Plan schläft man { $needed } vom Generator. Also zieht ihn jemand näher heran als das.
+        [measure] Soweit bekannt, reichen sie { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Sind sie kürzer, zieht ihn jemand näher heran.
+        [no-cord] Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Wer dort Strom braucht und kein Kabel hat, holt ihn näher heran.
+        [quiet] Sie reichen { $reach } weit. Im Freien macht der Generator erst ab { $needed } nur noch { $limit }.
+       *[longer] Sie reichen { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Also zieht ihn jemand näher heran.
+      }
+    .fix-longer = Nehmen Sie ein einziges Kabel mit, das lang genug ist und dick genug für das, was daran hängt. Nie stattdessen den Generator näher stellen.
+    .fix-no-cord = Benutzen Sie das am Generator, im Freien. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist. Nie stattdessen den Generator näher stellen.
+    .fix-measure = Schreiten Sie die Kabel ab, und schreiben Sie ihre Länge in den Plan. Nie stattdessen den Generator näher stellen.
+    .fix-bedside = Nehmen Sie ein Kabel mit, das lang und dick genug ist, oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
+    .fix-stated = Messen Sie noch einmal vom Auspuff bis zum Zelt, und schreiben Sie das in den Plan. Oder nehmen Sie ein längeres Kabel, das dick genug ist.
+    .fix-quiet = Mit einem längeren Kabel, dick genug für das, was daran hängt, kann er weiter weg stehen. Fragen Sie den Platzwart nach der Grenze.

@@ -32,3 +32,26 @@ AIR003 = { $fix ->
 AIR004 = The generator stands in the rain
     .why = Water in its outlets can shock whoever touches it. People then carry it into a tent or porch, and the exhaust kills them.
     .fix-roof = If it rains: stop it, or stand it on a dry, level place under a canopy or a tarp on high poles, open on all sides. Never a tarp on the set. Dry your hands before you touch it.
+
+AIR005 = { $fix ->
+    [bedside] The cord to { $about } is too short
+    [stated] The cord to { $about } does not reach where people sleep
+    [measure] Nobody knows if the cords reach far enough
+    [no-cord] Nothing here is on a cord
+    [quiet] The cords end where the generator is loud
+   *[longer] The cords are too short to keep the generator away
+  }
+    .why = { $fix ->
+        [bedside] It is known to reach { $reach }. The generator must stand { $needed } from whoever sleeps beside it. So somebody will pull it closer, and exhaust kills sleepers.
+        [stated] It reaches { $reach }. The plan says that people sleep { $needed } from the generator. So somebody will pull it closer than that.
+        [measure] They are known to reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. If they are shorter, somebody will pull it closer.
+        [no-cord] The generator must stand { $needed } from every tent, vehicle, door and window. Without a cord, whoever needs power there brings it closer.
+        [quiet] They reach { $reach }. In the open the generator is down to { $limit } from { $needed } on.
+       *[longer] They reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. So somebody will pull it closer.
+      }
+    .fix-longer = Bring one cord that is long enough, and thick enough for what hangs on it. Never move the generator closer instead.
+    .fix-no-cord = Use these things at the generator, in the open. Or bring one cord that is long enough, and thick enough. Never move the generator closer instead.
+    .fix-measure = Pace the cords out and put their lengths in the plan. Never move the generator closer instead.
+    .fix-bedside = Bring one cord that is long enough, and thick enough, or a battery made for the device. Never move the generator closer instead.
+    .fix-stated = Measure again from the exhaust to the tent, and put that in the plan. Or bring a longer cord that is thick enough.
+    .fix-quiet = With one longer cord, thick enough for what hangs on it, it can stand farther off. Ask your host what the limit is.

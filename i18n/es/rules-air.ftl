@@ -32,3 +32,26 @@ AIR003 = { $fix ->
 AIR004 = El generador está bajo la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien lo toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
     .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. Séquese las manos antes de tocarlo.
+
+AIR005 = { $fix ->
+    [bedside] El cable hasta { $about } es demasiado corto
+    [stated] El cable hasta { $about } no llega adonde se duerme
+    [measure] No se sabe si los cables llegan bastante lejos
+    [no-cord] Nada está aquí en un cable
+    [quiet] Los cables terminan donde el generador hace ruido
+   *[longer] Los cables son demasiado cortos para alejar el generador
+  }
+    .why = { $fix ->
+        [bedside] Se sabe que llega a { $reach }. El generador debe estar a { $needed } de quien duerme al lado. Por eso alguien lo acercará, y los gases de escape matan a quien duerme.
+        [stated] Llega a { $reach }. El plan dice que se duerme a { $needed } del generador. Por eso alguien lo acercará más que eso.
+        [measure] Se sabe que llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Si son más cortos, alguien lo acercará.
+        [no-cord] El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Sin cable, quien necesite corriente allí lo acercará.
+        [quiet] Llegan a { $reach }. Al aire libre, el generador baja a { $limit } a partir de { $needed }.
+       *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
+      }
+    .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que cuelga de él. Nunca acerque el generador en su lugar.
+    .fix-no-cord = Use estas cosas junto al generador, al aire libre. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador en su lugar.
+    .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador en su lugar.
+    .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador en su lugar.
+    .fix-stated = Mida otra vez desde el escape hasta la { -tent } y póngalo en el plan. O lleve un cable más largo que sea bastante grueso.
+    .fix-quiet = Con un cable más largo, bastante grueso para lo que cuelga de él, puede estar más lejos. Pregunte al encargado del lugar cuál es el límite.

@@ -32,3 +32,26 @@ AIR003 = { $fix ->
 AIR004 = { -generator(form: "The") } est sous la pluie
     .why = De l’eau dans les prises peut donner un choc à qui y touche. Les gens l’abritent alors dans une tente ou un porche, et l’échappement les tue.
     .fix-roof = S’il pleut : arrêtez le moteur, ou placez { -generator(form: "the") } sur un sol sec et plat, sous un abri ou une bâche sur de hauts poteaux, ouvert de tous côtés. Jamais de bâche sur le moteur. Séchez vos mains avant d’y toucher.
+
+AIR005 = { $fix ->
+    [bedside] La rallonge vers { $about } est trop courte
+    [stated] La rallonge vers { $about } ne va pas jusqu’aux dormeurs
+    [measure] On ignore si les rallonges vont assez loin
+    [no-cord] Rien ici n’est au bout d’une rallonge
+    [quiet] Les rallonges finissent là où le moteur est bruyant
+   *[longer] Les rallonges sont trop courtes pour éloigner le moteur
+  }
+    .why = { $fix ->
+        [bedside] On sait qu’elle va à { $reach }. Le moteur doit être à { $needed } de qui dort à côté. Quelqu’un le rapprochera donc, et l’échappement tue les dormeurs.
+        [stated] Elle va à { $reach }. Le plan dit qu’on dort à { $needed } du moteur. Quelqu’un le rapprochera donc davantage.
+        [measure] On sait qu’elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Si elles sont plus courtes, quelqu’un le rapprochera.
+        [no-cord] Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Sans rallonge, qui a besoin de courant là-bas le rapprochera.
+        [quiet] Elles vont à { $reach }. En terrain découvert, le bruit ne descend à { $limit } qu’à partir de { $needed }.
+       *[longer] Elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Quelqu’un le rapprochera donc.
+      }
+    .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur à la place.
+    .fix-no-cord = Utilisez ces appareils près du moteur, à l’air libre. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur à la place.
+    .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur à la place.
+    .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur à la place.
+    .fix-stated = Mesurez encore de l’échappement à la tente, et mettez-le dans le plan. Ou apportez une rallonge plus longue et assez grosse.
+    .fix-quiet = Avec une rallonge plus longue, assez grosse pour ce qui y est branché, il peut être plus loin. Demandez la limite au responsable du camping.

@@ -5,4 +5,5 @@ crate::rules::area! {
     no_co_alarm,
     no_free_air,
     rain_on_set,
+    cord_too_short,
 }

@@ -1,0 +1,258 @@
+//! # AIR005 cord-too-short
+//!
+//! ## What it checks
+//! Whether the cords reach as far as the generator must stand from people: to anything at all, and to
+//! whatever somebody's health depends on, which runs beside them at night.
+//!
+//! ## Why it hurts
+//! Whoever needs power in the tent and has too short a cord pulls the generator closer, in the dark
+//! and in the rain. Its exhaust then reaches the sleepers, who do not wake up.
+//!
+//! ## The arithmetic
+//! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
+//! is not counted. A cord of unknown length counts as nothing here, though it counts as long for the
+//! voltage. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
+//! people, see rule AIR001: shorter is a caution. For a medical device its own cords count, and shorter
+//! is a warning; if they reach less far than the plan says people are from the generator, one of the
+//! two is not true: a caution. Where the farthest cord ends nearer than the distance from which the set
+//! is at 60 dB(A), at the load its noise was measured at, it is a notice.
+//!
+//! ## What to do
+//! Bring one cord that is long enough, and thick enough for that length and load: the card and the
+//! worksheet tell how thick. Leave the generator where it stands.
+//!
+//! ## Sources
+//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
+//! - That a short cord brings the generator near is common practice, no source.
+
+use crate::plan::{Answer, Id, LoadKind};
+use crate::quantity::Length;
+use crate::report::noise::BOUND;
+use crate::rules::demand::{Need, quantity};
+use crate::rules::prelude::*;
+use crate::supply::{NodeIx, NodeKind};
+use crate::tables::exhaust::AMPLE;
+
+pub(super) const RULE: Rule = Rule {
+    code: "AIR005",
+    name: "cord-too-short",
+    area: "air",
+    text: include_str!("cord_too_short.rs"),
+    sources: &[cite::NIST_2009, cite::CPSC_DISTANCE, cite::PRACTICE],
+    fixes: &["longer", "no-cord", "measure", "bedside", "stated", "quiet"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("length = \"50 ft\"", "length = \"24 ft\"")],
+        &[("length = \"50 ft\"", "length = \"unknown\"")],
+        // Both at the generator's own outlet.
+        &[
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
+        &[
+            ("length = \"50 ft\"", "length = \"24 ft\""),
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+        ],
+        // People at 60 ft.
+        &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
+        &[("level = \"56 dBA\"", "level = \"67 dBA\"")],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        &[
+            ("length = \"50 ft\"", "length = \"25 ft\""),
+            ("noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }", ""),
+        ],
+        // What plugs in at the generator itself is one thing of several.
+        &[("on = \"left\" # kettle", "on = \"front\"")],
+        &[
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+            ("sleepers_at = \"60 ft\"", "sleepers_at = \"50 ft\""),
+        ],
+    ],
+};
+
+/// How far the cords from the generator reach.
+#[derive(Clone, Debug, PartialEq, Eq)]
+struct Reach {
+    /// As far as is known.
+    length: Length,
+    /// Whether the length of one of them is not known.
+    unsure: bool,
+    /// The cords, from the generator on.
+    cords: Vec<Id>,
+}
+
+fn reach(facts: &Facts<'_>, at: NodeIx) -> Reach {
+    let mut reach = Reach {
+        length: Length::ZERO,
+        unsure: false,
+        cords: Vec::new(),
+    };
+    for (_, node) in facts.supply.up(at) {
+        if !matches!(node.kind, NodeKind::Cord { .. }) {
+            continue;
+        }
+        let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+        match cord.map(|cord| cord.length) {
+            Some(Answer::Known(length)) => reach.length = reach.length + length,
+            _ => reach.unsure = true,
+        }
+        reach.cords.insert(0, node.id.clone());
+    }
+    reach
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let needs = facts.needs();
+    let reaches = |wanted: fn(&Need<'_>) -> bool| -> Vec<(Id, Reach)> {
+        needs
+            .iter()
+            .filter(|need| wanted(need))
+            .filter_map(|need| Some((need.load.id.clone(), reach(facts, need.at?))))
+            .collect()
+    };
+    everything(facts, found, reaches(|_| true));
+    bedside(
+        facts,
+        found,
+        &reaches(|need| need.load.kind == LoadKind::Medical),
+    );
+}
+
+/// The farthest of all.
+fn everything(facts: &Facts<'_>, found: &mut Findings<'_>, all: Vec<(Id, Reach)>) {
+    let unsure = all.iter().any(|(_, reach)| reach.unsure);
+    let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();
+    // Of equals the first.
+    let farthest = all.into_iter().map(|(_, reach)| reach).reduce(|best, next| {
+        if next.length > best.length {
+            next
+        } else {
+            best
+        }
+    });
+    let Some(farthest) = farthest else {
+        return;
+    };
+    let quiet = facts.figures.noise.quiet_from.as_ref();
+    let quiet: Option<Length> = quiet.map(quantity);
+    let (signal, fix, needed) = if farthest.length < AMPLE {
+        let fix = match (unsure, farthest.cords.is_empty()) {
+            (true, _) => "measure",
+            (false, true) => "no-cord",
+            (false, false) => "longer",
+        };
+        (Signal::Caution, fix, AMPLE)
+    } else if let Some(quiet) = quiet
+        && farthest.length < quiet
+        && !unsure
+    {
+        (Signal::Notice, "quiet", quiet)
+    } else {
+        return;
+    };
+    let mut about = if fix == "no-cord" || farthest.cords.is_empty() {
+        loads
+    } else {
+        farthest.cords
+    };
+    about.dedup();
+    let mut shown = values([
+        ("reach", farthest.length.into()),
+        ("needed", needed.into()),
+    ]);
+    if fix == "quiet" {
+        shown.insert("limit", BOUND.into());
+    }
+    found.add(signal, about, shown, fix, values([]));
+}
+
+/// What runs beside a sleeper.
+fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)]) {
+    let stated = facts.plan.site.sleepers_at.known().copied();
+    let short = |needed: Length, least: Length| -> (Vec<Id>, Option<Length>) {
+        let short: Vec<&(Id, Reach)> = medical
+            .iter()
+            .filter(|(_, reach)| (least..needed).contains(&reach.length))
+            .collect();
+        let mut about: Vec<Id> = short.iter().map(|(load, _)| load.clone()).collect();
+        about.dedup();
+        (about, short.iter().map(|(_, reach)| reach.length).min())
+    };
+    for (signal, fix, needed, least) in [
+        (Signal::Warning, "bedside", AMPLE, Length::ZERO),
+        (Signal::Caution, "stated", stated.unwrap_or(AMPLE), AMPLE),
+    ] {
+        if let (about, Some(shortest)) = short(needed, least) {
+            let shown = values([("reach", shortest.into()), ("needed", needed.into())]);
+            found.add(signal, about, shown, fix, values([]));
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::quantity::Length;
+    use crate::report::{Signal, Value};
+    use crate::rules::demand::quantity;
+    use crate::rules::testing::{findings, signals};
+
+    /// 25 ft is the larger published distance (NIST, 2009). Two cords in a row reach as far as both.
+    #[test]
+    fn the_lengths_of_a_chain_add_up() {
+        let more = |feet: u32| {
+            format!(
+                "[[cord]]\nid = \"more\"\nfrom = \"long\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n\
+                 wire = \"10 AWG\"\nconductors = 3\nlength = \"{feet} ft\"\noutdoor = true\n\
+                 coiled = false\n[[box]]\nid = \"box\"\nfrom = \"more\""
+            )
+        };
+        let quiet = ("level = \"56 dBA\"", "level = \"40 dBA\"");
+        let short = ("length = \"50 ft\"", "length = \"15 ft\"");
+        for (feet, signal) in [(9, vec![Signal::Caution]), (10, vec![])] {
+            let more = more(feet);
+            let edits = [quiet, short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
+            assert_eq!(signals("AIR005", &edits), signal, "{feet}");
+        }
+        let more = more(9);
+        let edits = [quiet, short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
+        let found = findings(&edits);
+        let found = found.iter().find(|it| it.code == "AIR005").expect("found");
+        let Value::Amount(reach) = &found.values["reach"] else {
+            panic!("{found:?}")
+        };
+        // 15 ft and 9 ft at 304.8 mm, each read as a whole number of millimetres, up.
+        assert_eq!(quantity::<Length>(reach).millimetres(), 4_572 + 2_744);
+        let about: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
+        assert_eq!(about, ["long", "more"]);
+    }
+
+    #[test]
+    fn beside_a_sleeper_it_is_worse() {
+        let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+        for (feet, expected) in [
+            (24, vec![Signal::Warning, Signal::Caution]),
+            // 60 ft to the nearest sleeper, by the plan.
+            (50, vec![Signal::Caution]),
+            (60, vec![]),
+        ] {
+            let length = format!("length = \"{feet} ft\"");
+            let edits = [medical, ("length = \"50 ft\"", length.as_str())];
+            assert_eq!(signals("AIR005", &edits), expected, "{feet}");
+        }
+    }
+
+    /// What nobody measured may be too short.
+    #[test]
+    fn an_unknown_length_reaches_nowhere() {
+        let unknown = ("length = \"50 ft\"", "length = \"unknown\"");
+        let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+        assert_eq!(signals("AIR005", &[unknown]), [Signal::Caution]);
+        let expected = [Signal::Warning, Signal::Caution];
+        assert_eq!(signals("AIR005", &[unknown, medical]), expected);
+    }
+}

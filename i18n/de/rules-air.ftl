@@ -9,9 +9,13 @@ AIR001 = { $fix ->
     .fix-farther = Stellen Sie ihn { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
-AIR002 = Nicht alle schlafen mit einem Kohlenmonoxid-Melder
+AIR002 = { $fix ->
+    [look] Niemand weiß, ob alle mit einem Kohlenmonoxid-Melder schlafen
+   *[other] Nicht alle schlafen mit einem Kohlenmonoxid-Melder
+  }
     .why = Abgase können herüberziehen, wenn der Wind dreht. Man riecht sie nicht, und wer schläft, wacht davon nicht auf. Nur ein Kohlenmonoxid-Melder weckt. Ein Rauchmelder tut es nicht.
-    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt: alle hinaus, Motor aus, Hilfe rufen.
+    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt, oder mehrere Kopfweh haben oder ihnen übel ist: alle hinaus, Motor aus, Hilfe rufen.
+    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, dessen Prüftaste geht. Wenn er anschlägt, oder mehrere Kopfweh haben oder ihnen übel ist: alle hinaus, Motor aus, Hilfe rufen.
 
 AIR003 = { $fix ->
     [out] Der Generator läuft in einem geschlossenen Raum
@@ -29,7 +33,7 @@ AIR003 = { $fix ->
     .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.
     .fix-choose = Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.
 
-AIR004 = Der Generator steht im Regen
+AIR004 = Nichts hält den Regen vom Generator ab
     .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder einen Vorbau, und die Abgase töten.
     .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Hände trocknen, bevor Sie ihn anfassen.
 

@@ -9,9 +9,13 @@ AIR001 = { $fix ->
     .fix-farther = Move it out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust over a bare { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbours' too. If it is under { $ample }, move the generator before you start it.
 
-AIR002 = Not everyone sleeps with a carbon monoxide alarm
+AIR002 = { $fix ->
+    [look] Nobody knows if everyone sleeps with a carbon monoxide alarm
+   *[other] Not everyone sleeps with a carbon monoxide alarm
+  }
     .why = Exhaust can drift when the wind turns. You cannot smell it, and people asleep do not wake up. Only an alarm wakes them. A smoke alarm does not.
-    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds: everybody out, engine off, call for help.
+    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds, or several people have a headache or feel sick: everybody out, engine off, call for help.
+    .fix-look = Look in every tent and camper before you start the engine. Each needs a battery carbon monoxide alarm whose test button works. If it sounds, or several people have a headache or feel sick: everybody out, engine off, call for help.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
@@ -29,7 +33,7 @@ AIR003 = { $fix ->
     .fix-look = Go and look before you start it. It must stand in the open, or under a roof without walls, with { $clear } clear all round.
     .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear all round. Then put that in the plan.
 
-AIR004 = The generator stands in the rain
+AIR004 = Nothing keeps the rain off the generator
     .why = Water in its outlets can shock whoever touches it. People then carry it into a tent or porch, and the exhaust kills them.
     .fix-roof = If it rains: stop it, or stand it on a dry, level place under a canopy or a tarp on high poles, open on all sides. Never a tarp on the set. Dry your hands before you touch it.
 

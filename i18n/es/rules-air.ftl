@@ -9,9 +9,13 @@ AIR001 = { $fix ->
     .fix-farther = Llévelo a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
-AIR002 = No todos duermen con una alarma de monóxido de carbono
+AIR002 = { $fix ->
+    [look] No se sabe si todos duermen con una alarma de monóxido de carbono
+   *[other] No todos duermen con una alarma de monóxido de carbono
+  }
     .why = Los gases de escape pueden desviarse cuando cambia el viento. No se huelen, y quien duerme no despierta. Solo una alarma lo despierta. Una alarma de humo no sirve para esto.
-    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena: todos fuera, motor apagado, pida ayuda.
+    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o a varios les duele la cabeza o se sienten mal: todos fuera, motor apagado, pida ayuda.
+    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada uno necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o a varios les duele la cabeza o se sienten mal: todos fuera, motor apagado, pida ayuda.
 
 AIR003 = { $fix ->
     [out] El generador funciona en un lugar cerrado
@@ -29,7 +33,7 @@ AIR003 = { $fix ->
     .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor.
     .fix-choose = Póngalo al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor. Después, dígalo en el plan.
 
-AIR004 = El generador está bajo la lluvia
+AIR004 = Nada protege al generador de la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien lo toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
     .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. Séquese las manos antes de tocarlo.
 

@@ -9,9 +9,13 @@ AIR001 = { $fix ->
     .fix-farther = Éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
 
-AIR002 = Certains dorment sans { -alarm } de monoxyde de carbone
+AIR002 = { $fix ->
+    [look] On ignore si tous dorment avec un { -alarm } de monoxyde de carbone
+   *[other] Certains dorment sans { -alarm } de monoxyde de carbone
+  }
     .why = Les gaz peuvent dériver quand le vent tourne. On ne les sent pas, et qui dort ne se réveille pas. Seul un { -alarm } de monoxyde de carbone réveille. Un { -alarm } de fumée ne le fait pas.
-    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne : tout le monde dehors, moteur arrêté, appelez les secours.
+    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne, ou si plusieurs ont mal à la tête ou la nausée : tout le monde dehors, moteur arrêté, appelez les secours.
+    .fix-look = Regardez dans chaque tente et chaque { -camper } avant de démarrer. Il y faut un { -alarm } de monoxyde de carbone à piles dont le bouton d’essai marche. S’il sonne, ou si plusieurs ont mal à la tête ou la nausée : tout le monde dehors, moteur arrêté, appelez les secours.
 
 AIR003 = { $fix ->
     [out] { -generator(form: "The") } tourne dans un endroit fermé
@@ -29,7 +33,7 @@ AIR003 = { $fix ->
     .fix-look = Allez voir avant de démarrer. Le moteur doit être à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour.
     .fix-choose = Placez { -generator(form: "the") } à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour. Puis mettez-le dans le plan.
 
-AIR004 = { -generator(form: "The") } est sous la pluie
+AIR004 = Rien n’abrite { -generator(form: "the") } de la pluie
     .why = De l’eau dans les prises peut donner un choc à qui y touche. Les gens l’abritent alors dans une tente ou un porche, et l’échappement les tue.
     .fix-roof = S’il pleut : arrêtez le moteur, ou placez { -generator(form: "the") } sur un sol sec et plat, sous un abri ou une bâche sur de hauts poteaux, ouvert de tous côtés. Jamais de bâche sur le moteur. Séchez vos mains avant d’y toucher.
 

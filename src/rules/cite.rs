@@ -95,6 +95,15 @@ pub(super) const NIST_2009: Source =
 /// What carbon monoxide does at which level.
 pub(super) const CPSC_LEVELS: Source =
     Source::new("US CPSC", "carbon monoxide levels", "", Mark::Secondary);
+/// When a carbon monoxide alarm must sound.
+pub(super) const UL_2034: Source = Source::new("UL 2034", "alarm times", "", Mark::Secondary);
+/// Where generators stood that killed.
+pub(super) const CPSC_2004: Source = Source::new(
+    "US CPSC",
+    "portable generator deaths, release",
+    "2004-05-20",
+    Mark::Confirmed,
+);
 /// Sound of sets in national parks.
 pub(super) const CFR_36_2_12: Source = Source::new("36 CFR", "2.12(a)(1)(i)", "", Mark::Secondary);
 /// Refuelling.

@@ -9,15 +9,19 @@
 //! cannot be seen or smelled, and a sleeper does not wake from it. An alarm is what wakes them.
 //!
 //! ## The arithmetic
-//! None. An alarm sounds well before the levels that kill: above 150 to 200 ppm people pass out.
+//! None. An alarm is not quick at every level: it must sound within 60 to 240 minutes at 70 ppm, 10 to
+//! 50 minutes at 150 ppm, and 4 to 15 minutes at 400 ppm. Above 150 to 200 ppm people pass out. So it
+//! is the last help, not the first: distance is.
 //!
 //! ## What to do
 //! Put a battery-powered carbon monoxide alarm in every tent and camper where people sleep, press its
 //! test button each evening, and agree what to do: everybody out into fresh air, engine off from
-//! outside if you can reach it, then call for help. A smoke alarm does not do this.
+//! outside if you can reach it, then call for help. The same at a headache, dizziness or sickness that
+//! several people have at once, alarm or not. A smoke alarm does not do this.
 //!
 //! ## Sources
 //! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
+//! - UL 2034, alarm times by level (from a secondary copy).
 //! - An alarm in every place where people sleep is common practice, no source.
 
 use crate::plan::Answer;
@@ -28,8 +32,8 @@ pub(super) const RULE: Rule = Rule {
     name: "no-co-alarm",
     area: "air",
     text: include_str!("no_co_alarm.rs"),
-    sources: &[cite::CPSC_LEVELS, cite::PRACTICE],
-    fixes: &["alarm"],
+    sources: &[cite::CPSC_LEVELS, cite::UL_2034, cite::PRACTICE],
+    fixes: &["alarm", "look"],
     check,
     #[cfg(test)]
     fires: &[
@@ -42,7 +46,10 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    if facts.plan.site.co_alarm != Answer::Known(true) {
-        found.add(Signal::Warning, vec![], values([]), "alarm", values([]));
-    }
+    let fix = match facts.plan.site.co_alarm {
+        Answer::Known(true) => return,
+        Answer::Known(false) => "alarm",
+        Answer::Unknown | Answer::Missing => "look",
+    };
+    found.add(Signal::Warning, vec![], values([]), fix, values([]));
 }

@@ -14,7 +14,7 @@
 //! early.
 //!
 //! ## What to do
-//! Plan with the lower figure. Feel nothing, open nothing: have the set looked at by a service
+//! Plan with the lower figure. Open nothing: have the set looked at by a service
 //! shop or a licensed electrician, and stop using the outlet if it smells, discolours or is too
 //! warm to touch.
 //!

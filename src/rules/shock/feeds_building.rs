@@ -11,7 +11,8 @@
 //!
 //! ## The arithmetic
 //! None: any such connection without equipment that keeps the two supplies apart is a danger. An
-//! answer of "I don't know" counts as yes.
+//! answer of "I don't know" counts as yes. A plan that says nothing of it counts as no: whoever feeds a
+//! building sets out to do so.
 //!
 //! ## What to do
 //! Do not connect it. Plug things into the generator's own receptacles by cords. Where a building

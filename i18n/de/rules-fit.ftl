@@ -53,10 +53,18 @@ FIT006 = { $fix ->
     .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. Bis dahin nicht einstecken. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
     .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. Steht es nicht darin, nicht einstecken.
 
-FIT007 = Hier sind { $twice }: { $about }
+FIT007 = { $fix ->
+    [plate] { $about } hat Schlitze für { $twice }, und der Plan sagt nur { $volts }
+    [maybe] Hier sind vielleicht { $twice }: { $about }
+   *[other] Hier sind { $twice }: { $about }
+  }
     .why = { $fix ->
+        [plate] Eines von beiden stimmt nicht. Gibt der Generator { $twice }, hat jede Steckdose mit { $volts } nur die halbe Leistung, und dieser Plan rechnet mit der ganzen.
+        [maybe] Niemand weiß, ob der Generator { $volts } oder { $twice } gibt. Geräte für { $volts } verbrennen an { $twice }.
         [these] Die brauchen sie: { $needs }. Alle anderen Steckdosen geben { $volts }.
        *[other] Nichts im Plan braucht sie. Alle anderen Steckdosen geben { $volts }.
       }
     .fix-nothing = Stecken Sie dort nur Kabel, Kästen und Adapter ein, die für 120/240 V geprüft sind. Kleben Sie das gedruckte Etikett an.
     .fix-these = Stecken Sie dort nur ein, was laut Schild für { $twice } ist, und Kabel, Kästen und Adapter, die für 120/240 V geprüft sind.
+    .fix-maybe = Suchen Sie „120/240 V“ auf dem Schild des Generators. Bis dahin dort nur Kabel, Kästen und Adapter einstecken, die für 120/240 V geprüft sind.
+    .fix-plate = Suchen Sie „120 V“ oder „120/240 V“ auf dem Schild des Generators, und schreiben Sie es in den Plan. Bis dahin nur die halbe Leistung nutzen.

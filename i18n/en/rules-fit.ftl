@@ -53,10 +53,18 @@ FIT006 = { $fix ->
     .fix-look = Look for “240 V” on the generator's plate. Until then, leave it unplugged. Never change a plug, and never join two outlets.
     .fix-part = Look in its manual if it may run on { $volts } alone. If the manual does not say so, leave it unplugged.
 
-FIT007 = Here is { $twice }: { $about }
+FIT007 = { $fix ->
+    [plate] { $about } has slots for { $twice }, and the plan says { $volts } only
+    [maybe] Here may be { $twice }: { $about }
+   *[other] Here is { $twice }: { $about }
+  }
     .why = { $fix ->
+        [plate] One of the two is not so. If the generator gives { $twice }, each { $volts } outlet has half of its power, and this plan counts all of it.
+        [maybe] Nobody knows if the generator gives { $volts } or { $twice }. Things for { $volts } burn on { $twice }.
         [these] These need it: { $needs }. All other receptacles give { $volts }.
        *[other] Nothing in the plan needs it. All other receptacles give { $volts }.
       }
     .fix-nothing = Plug in there only cords, boxes and adapters that are listed for 120/240 V. Put the printed label on it.
     .fix-these = Plug in there only what its plate says is for { $twice }, and cords, boxes and adapters that are listed for 120/240 V.
+    .fix-maybe = Look for “120/240 V” on the generator's plate. Until then, plug nothing into it but cords, boxes and adapters that are listed for 120/240 V.
+    .fix-plate = Look for “120 V” or “120/240 V” on the generator's plate, and put it in the plan. Until then, use half of the power.

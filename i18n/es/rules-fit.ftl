@@ -53,10 +53,18 @@ FIT006 = { $fix ->
     .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, no lo enchufe. Nunca cambie una clavija, y nunca una dos { -receptacle(form: "many") }.
     .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, no lo enchufe.
 
-FIT007 = Aquí hay { $twice }: { $about }
+FIT007 = { $fix ->
+    [plate] { $about } tiene ranuras para { $twice }, y el plan dice solo { $volts }
+    [maybe] Aquí quizá haya { $twice }: { $about }
+   *[other] Aquí hay { $twice }: { $about }
+  }
     .why = { $fix ->
+        [plate] Una de las dos cosas no es así. Si el generador da { $twice }, cada { -receptacle } de { $volts } tiene la mitad de su potencia, y este plan cuenta toda.
+        [maybe] No se sabe si el generador da { $volts } o { $twice }. Lo que es para { $volts } se quema con { $twice }.
         [these] Los necesitan: { $needs }. Todo lo demás da { $volts }.
        *[other] Nada en el plan los necesita. Todo lo demás da { $volts }.
       }
     .fix-nothing = Enchufe ahí solo cables, cajas y adaptadores certificados para 120/240 V. Ponga la etiqueta impresa.
     .fix-these = Enchufe ahí solo lo que según su placa es para { $twice }, y cables, cajas y adaptadores certificados para 120/240 V.
+    .fix-maybe = Busque “120/240 V” en la placa del generador. Hasta entonces, enchufe ahí solo cables, cajas y adaptadores certificados para 120/240 V.
+    .fix-plate = Busque “120 V” o “120/240 V” en la placa del generador y póngalo en el plan. Hasta entonces, use la mitad de la potencia.

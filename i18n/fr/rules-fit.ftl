@@ -53,10 +53,18 @@ FIT006 = { $fix ->
     .fix-look = Cherchez « 240 V » sur la plaque. D’ici là, ne le branchez pas. Ne changez jamais une fiche, ne joignez jamais deux prises.
     .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, ne le branchez pas.
 
-FIT007 = Ici, il y a { $twice } : { $about }
+FIT007 = { $fix ->
+    [plate] { $about } a des fentes pour { $twice }, et le plan dit { $volts } seulement
+    [maybe] Ici, il y a peut-être { $twice } : { $about }
+   *[other] Ici, il y a { $twice } : { $about }
+  }
     .why = { $fix ->
+        [plate] L’un des deux est faux. Si { -generator(form: "the") } donne { $twice }, chaque prise de { $volts } n’a que la moitié de la puissance, et ce plan la compte entière.
+        [maybe] On ignore si { -generator(form: "the") } donne { $volts } ou { $twice }. Ce qui est fait pour { $volts } brûle à { $twice }.
         [these] En ont besoin : { $needs }. Toutes les autres prises donnent { $volts }.
        *[other] Rien dans le plan n’en a besoin. Toutes les autres prises donnent { $volts }.
       }
     .fix-nothing = N’y branchez que des cordons, coffrets et adaptateurs homologués pour 120/240 V. Collez l’étiquette imprimée.
     .fix-these = N’y branchez que ce dont la plaque dit { $twice }, et des cordons, coffrets et adaptateurs homologués pour 120/240 V.
+    .fix-maybe = Cherchez « 120/240 V » sur la plaque. D’ici là, n’y branchez que des cordons, coffrets et adaptateurs homologués pour 120/240 V.
+    .fix-plate = Cherchez « 120 V » ou « 120/240 V » sur la plaque, et mettez-le dans le plan. D’ici là, n’utilisez que la moitié de la puissance.

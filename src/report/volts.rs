@@ -17,7 +17,7 @@ use crate::supply::drop::{Microvolts, Running, lost};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::flexible_ampacity;
 use crate::tables::copper::{COPPER, longest};
-use crate::tables::volts::{MUCH, NOTED, SERVICE_LEAST, SERVICE_MOST};
+use crate::tables::volts::{MUCH, NOTED, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, USE_LEAST_B};
 
 /// The drops that the longest runs are told for: both informational, nobody enforces them.
 const SHARES: [Percent; 2] = [NOTED, MUCH];
@@ -29,6 +29,10 @@ pub struct Volts {
     pub service_least: Option<Amount>,
     /// The most.
     pub service_most: Option<Amount>,
+    /// The least of range A where a thing of 120 V is plugged in.
+    pub use_least: Option<Amount>,
+    /// The least of range B there.
+    pub use_least_b: Option<Amount>,
     /// One for each step of the start order.
     pub steps: Vec<StepVolts>,
     /// The place that loses the largest share of its volts while things run that may run together.
@@ -104,6 +108,8 @@ pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &S
     Volts {
         service_least: Some(SERVICE_LEAST.into()),
         service_most: Some(SERVICE_MOST.into()),
+        use_least: Some(USE_LEAST.into()),
+        use_least_b: Some(USE_LEAST_B.into()),
         steps: steps(supply, sharing, scene),
         worst_running: worst_running(supply, scene),
         worst_start: worst_start(supply, scene),

@@ -1,20 +1,24 @@
 //! # FIT007 where-240-volts
 //!
 //! ## What it checks
-//! On a 120/240 V set, which receptacles carry 240 V, and which things need it.
+//! On a 120/240 V set, which receptacles carry 240 V, and which things need it. And whether a set that
+//! is said to give 120 V only has an outlet with slots for 240 V.
 //!
 //! ## Why it hurts
 //! Nobody, as long as everybody knows. But a receptacle with four slots looks like one more place to
-//! plug in, and a meter or an adapter in it meets twice the volts that people expect at a camp.
+//! plug in, and a meter or an adapter in it meets twice the volts that people expect at a camp. And if
+//! a set gives 240 V, each of its 120 V outlets has half of its power and no more.
 //!
 //! ## The arithmetic
 //! A receptacle that both legs of the set reach carries 240 V between them; one with a neutral carries
 //! 120 V on each as well. Every other receptacle here gives 120 V. A plug without a neutral contact
-//! (6-20P) needs 240 V.
+//! (6-20P) needs 240 V. Where nobody knows what the set gives, these receptacles may carry 240 V, which
+//! is a caution. So is an outlet of that kind (6-20, L14, 14-30, 14-50) on a set of 120 V: one of the two
+//! is not true, or the maker joined its slots, and the plan counts the whole power for 120 V.
 //!
 //! ## What to do
 //! Plug in there only cords, boxes and adapters that are listed for 120/240 V, and things whose plate
-//! says 240 V or 120/240 V. Put the printed label on it.
+//! says 240 V or 120/240 V. Put the printed label on it. Read the plate where the plan is not sure.
 //!
 //! ## Sources
 //! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
@@ -23,6 +27,7 @@ use crate::plan::{Answer, Id, System};
 use crate::quantity::Voltage;
 use crate::rules::prelude::*;
 use crate::supply::{Legs, LimitReason};
+use crate::tables::shape::Circuit;
 
 use super::wrong_voltage::loads_for_240;
 
@@ -32,7 +37,7 @@ pub(super) const RULE: Rule = Rule {
     area: "fit",
     text: include_str!("where_240_volts.rs"),
     sources: &[cite::WD_6],
-    fixes: &["nothing", "these"],
+    fixes: &["nothing", "these", "maybe", "plate"],
     check,
     #[cfg(test)]
     fires: &[
@@ -46,19 +51,40 @@ pub(super) const RULE: Rule = Rule {
             ("plug = \"5-15P\" # kettle", "plug = \"6-20P\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"unknown\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\""),
+        ],
+        // Four slots on a set of 120 V.
+        &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\"")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
         // Two legs, and no receptacle that both of them reach.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
-        // Four slots on a set of 120 V.
-        &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\"")],
+        // A dead one in a box is rule FIT003's.
+        &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
     ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    if facts.plan.generator.voltage == Answer::Known(System::V120) {
+    let one: Voltage = facts.supply.volts;
+    let two = Voltage::from_millivolts(one.millivolts() * 2);
+    let mut shown = values([("volts", one.into()), ("twice", two.into())]);
+    let needs = loads_for_240(facts);
+    let names: Vec<&str> = needs.iter().map(Id::as_str).collect();
+    shown.insert("needs", Value::Name(names.join(", ")));
+    let voltage = facts.plan.generator.voltage;
+    if voltage == Answer::Known(System::V120) {
+        let outlets = facts.plan.generator.outlets.iter();
+        let odd: Vec<Id> = outlets
+            .filter(|outlet| outlet.shape.0.circuit() != Circuit::OneLeg)
+            .map(|outlet| outlet.id.clone())
+            .collect();
+        if !odd.is_empty() {
+            found.add(Signal::Caution, odd, shown, "plate", values([]));
+        }
         return;
     }
     let carry: Vec<Id> = facts
@@ -72,14 +98,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if carry.is_empty() {
         return;
     }
-    let one: Voltage = facts.supply.volts;
-    let two = Voltage::from_millivolts(one.millivolts() * 2);
-    let mut shown = values([("volts", one.into()), ("twice", two.into())]);
-    let needs = loads_for_240(facts);
-    let fix = if needs.is_empty() { "nothing" } else { "these" };
-    let names: Vec<&str> = needs.iter().map(Id::as_str).collect();
-    shown.insert("needs", Value::Name(names.join(", ")));
-    found.add(Signal::Notice, carry, shown, fix, values([]));
+    let (signal, fix) = match (voltage.is_known(), needs.is_empty()) {
+        (false, _) => (Signal::Caution, "maybe"),
+        (true, true) => (Signal::Notice, "nothing"),
+        (true, false) => (Signal::Notice, "these"),
+    };
+    found.add(signal, carry, shown, fix, values([]));
 }
 
 #[cfg(test)]

@@ -320,7 +320,7 @@ mod forget {
     use crate::plan::{Answer, Plan};
 
     /// How many kinds of answer can be taken back.
-    pub(super) const KINDS: usize = 18;
+    pub(super) const KINDS: usize = 24;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
         let known = answer.is_known();
@@ -339,6 +339,7 @@ mod forget {
             generator,
             cords,
             boxes,
+            loads,
             ..
         } = plan;
         let outlets = generator
@@ -367,6 +368,13 @@ mod forget {
                 .iter_mut()
                 .flat_map(|it| &mut it.outlets)
                 .map(|it| &mut it.breaker)),
+            18 => take(&mut site.stands),
+            // Silence about it is the same.
+            19 => std::mem::take(&mut site.stands).is_known(),
+            20 => all(generator.parallel.iter_mut().map(|it| &mut it.kit)),
+            21 => take(&mut generator.rated_on),
+            22 => all(loads.iter_mut().map(|it| &mut it.backup)),
+            23 => take(&mut generator.voltage),
             _ => false,
         }
     }

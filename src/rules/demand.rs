@@ -191,8 +191,12 @@ impl<'a> Facts<'a> {
             .iter()
             .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
                 Some(legs) => legs.all().contains(&leg),
-                // Nobody knows where it goes: on a set with one leg there is one answer only.
-                None => self.supply.node(NodeIx(0)).legs == Legs::One(leg),
+                // Nobody knows where it goes: on a set with one leg there is one answer only. A set
+                // of which nobody knows how many it has may have that one.
+                None => {
+                    self.supply.node(NodeIx(0)).legs == Legs::One(leg)
+                        || (!self.plan.generator.voltage.is_known() && leg == Leg::A)
+                }
             })
             .copied()
             .collect()

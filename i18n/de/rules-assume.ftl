@@ -3,6 +3,7 @@
 assumed-too-near = zu nah
 assumed-covered = in oder unter etwas
 assumed-floating = erdfrei
+assumed-loud = lauter, als viele Plätze erlauben
 assumed-quarter = ein Viertel der vollen Last
 
 assume-ground = Niemand weiß, wie nass der Boden ist, also wurde „{ $value }“ angenommen. Fühlen Sie den Boden dort, wo man steht, auch am Abend.
@@ -19,3 +20,5 @@ assume-noise-load = Niemand weiß, bei welcher Last der Lärm gemessen wurde, al
 assume-backup = Niemand hat gesagt, ob „{ $part }“ eine Batterie für die ganze Nacht hat, also wurde „{ $value }“ angenommen.
 assume-parallel-kit = Niemand weiß, ob der Verbindungssatz zwischen den Generatoren vom Hersteller und für genau diese ist, also wurde „{ $value }“ angenommen. Seine Anleitung nennt die Generatoren, für die er ist.
 assume-noise-full-load = Niemand weiß, wie viel lauter der Generator bei voller Last ist, also wurden { $value } mehr angenommen. Hersteller messen bei Teillast, da ist er leiser.
+assume-noise = Niemand weiß, wie laut der Generator ist, also wurde angenommen: { $value }. Suchen Sie „dB“ in der Anleitung, mit einer Entfernung.
+assume-runtime = Niemand weiß, wie lange eine Tankfüllung reicht, also wurden { $value } angenommen, wie bei einem kleinen Generator mit voller Last. Suchen Sie die Laufzeit in der Anleitung.

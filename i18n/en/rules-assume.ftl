@@ -3,6 +3,7 @@
 assumed-too-near = too near
 assumed-covered = in or under something
 assumed-floating = floating
+assumed-loud = louder than many camps allow
 assumed-quarter = a quarter of full load
 
 assume-ground = Nobody knows how wet the ground is, so { $value } was taken. Feel the ground where people stand, in the evening too.
@@ -19,3 +20,5 @@ assume-noise-load = Nobody knows at what load the noise was measured, so { $valu
 assume-backup = Nobody said if “{ $part }” has a battery for the whole night, so { $value } was taken.
 assume-parallel-kit = Nobody knows if the kit between the sets is the maker's for exactly these sets, so { $value } was taken. Its manual names the sets it is for.
 assume-noise-full-load = Nobody knows how much louder the generator is at full load, so { $value } more were taken. Makers measure at part load, where it is quieter.
+assume-noise = Nobody knows how loud the generator is, so it was taken to be { $value }. Look for “dB” in its manual, with a distance.
+assume-runtime = Nobody knows how long one tank lasts, so { $value } were taken, as with a small set at full load. Look for the running time in the manual.

@@ -2,6 +2,7 @@
 
 assumed-too-near = demasiado cerca
 assumed-floating = flotante
+assumed-loud = más de lo que permiten muchos campamentos
 assumed-quarter = un cuarto de la carga plena
 assumed-covered = dentro o debajo de algo
 
@@ -19,3 +20,5 @@ assume-noise-load = No se sabe con qué carga se midió el ruido; se tomó { $va
 assume-backup = Nadie dijo si “{ $part }” tiene una batería para toda la noche; se supuso que { $value }.
 assume-parallel-kit = No se sabe si el kit entre los generadores es del fabricante y para justo estos; se supuso que { $value }. Su manual nombra los generadores para los que sirve.
 assume-noise-full-load = No se sabe cuánto más ruido hace el generador a plena carga; se tomaron { $value } más. Los fabricantes miden a carga parcial, donde hace menos.
+assume-noise = No se sabe cuánto ruido hace el generador; se supuso { $value }. Busque “dB” en el manual, con una distancia.
+assume-runtime = No se sabe cuánto dura un { -tank }; se tomaron { $value }, como en un generador pequeño a plena carga. Busque la duración en el manual.

@@ -3,6 +3,7 @@
 assumed-too-near = trop près
 assumed-floating = flottant
 assumed-covered = dans ou sous quelque chose
+assumed-loud = plus que ce que permettent bien des campings
 assumed-quarter = un quart de la pleine charge
 
 assume-ground = On ignore si le sol est mouillé ; on a donc retenu : { $value }. Touchez le sol là où les gens se tiennent, le soir aussi.
@@ -19,3 +20,5 @@ assume-noise-load = On ignore à quelle charge le bruit a été mesuré ; on a 
 assume-backup = Personne n’a dit si « { $part } » a une batterie pour toute la nuit ; on a donc retenu : { $value }.
 assume-parallel-kit = On ignore si le kit entre les deux est celui du fabricant, prévu exactement pour eux ; on a donc retenu : { $value }. Son manuel nomme les modèles auxquels il convient.
 assume-noise-full-load = On ignore combien le bruit augmente à pleine charge ; on a donc retenu { $value } de plus. Les fabricants mesurent à charge partielle, où il est plus faible.
+assume-noise = On ignore quel bruit fait { -generator(form: "the") } ; on a donc retenu : { $value }. Cherchez « dB » dans le manuel, avec une distance.
+assume-runtime = On ignore combien dure un réservoir ; on a donc retenu { $value }, comme pour un petit modèle à pleine charge. Cherchez la durée dans le manuel.

@@ -135,7 +135,7 @@ pub(super) fn assumed(
                 }
             }
             // What full load adds to the noise: no answer would tell.
-            ("generator", "noise") if parts.next().is_none() => None,
+            ("generator", "noise") if parts.next() == Some("full_load") => None,
             ("generator", "fuel" | "rated_on" | "tank" | "runtime" | "noise") => {
                 Some("fuel".into())
             }

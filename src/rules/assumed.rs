@@ -8,6 +8,8 @@ use crate::quantity::SoundLevel;
 use crate::report::{Assumption, Value};
 use crate::tables::sound::more_at_full_load;
 
+use super::fuel::{UNKNOWN_TANK, stretch};
+
 /// The assumptions, in the order of the plan file.
 #[must_use]
 pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
@@ -69,11 +71,20 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
         let more = more_at_full_load(noise.load);
         if more > SoundLevel::ZERO {
             list.push(Assumption {
-                field: "generator.noise".into(),
+                field: "generator.noise.full_load".into(),
                 value: more.into(),
                 why: "noise-full-load",
             });
         }
+    }
+    let set = &plan.generator;
+    // Only where somebody means to run on and on.
+    if (set.runtime.is_empty() || !set.rated.is_known()) && stretch(plan) > UNKNOWN_TANK {
+        list.push(Assumption {
+            field: "generator.runtime".into(),
+            value: UNKNOWN_TANK.into(),
+            why: "runtime",
+        });
     }
     let mut assume = |field: String, word: &'static str, why: &'static str| {
         list.push(Assumption {
@@ -82,6 +93,10 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
             why,
         });
     };
+    // Silence is nothing that anybody was asked.
+    if set.noise == Answer::Unknown {
+        assume("generator.noise".into(), "assumed-loud", "noise");
+    }
     for load in &plan.loads {
         if load.kind == LoadKind::Medical && !load.backup.is_known() {
             assume(format!("load.{}.backup", load.id), "assumed-no", "backup");
@@ -116,6 +131,8 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
 mod tests {
     use crate::rules::testing::report;
 
+    const RUNTIME: &str = "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
+
     #[test]
     fn what_nobody_knows_is_said() {
         let fields = |edits: &[(&str, &str)]| -> Vec<(String, &'static str)> {
@@ -146,6 +163,14 @@ mod tests {
                 (", load = \"25 %\" }", " }"),
                 ("generator.noise.load", "noise-load"),
             ),
+            (
+                (
+                    "noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }",
+                    "noise = \"unknown\"",
+                ),
+                ("generator.noise", "noise"),
+            ),
+            ((RUNTIME, ""), ("generator.runtime", "runtime")),
             (
                 (
                     "inverter = false",
@@ -183,6 +208,7 @@ mod tests {
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("listed = true", ""),
             ("bond = false", ""),
+            (RUNTIME, ""),
             (
                 "inverter = false",
                 "inverter = true\nparallel = { sets = 2 }",

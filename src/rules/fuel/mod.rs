@@ -5,3 +5,5 @@ crate::rules::area! {
     sparks,
     spare_fuel,
 }
+
+pub(super) use refuelling::{UNKNOWN_TANK, stretch};

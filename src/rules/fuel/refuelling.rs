@@ -11,7 +11,8 @@
 //! The hours of all loads are joined, and the longest unbroken stretch is set against the hours per
 //! tank at the mean demand while anything runs. A medical load without hours counts all day; other
 //! loads without hours can wait while you refuel. Hours per tank are interpolated between
-//! published points, so take them as a rough figure.
+//! published points, so take them as a rough figure. Where no running time is known, 3 h are taken,
+//! what small sets last at full load (common practice), and the finding says so.
 //!
 //! ## What to do
 //! Plan a pause. Turn everything off, stop the engine, and let it cool for 15 to 20 minutes before
@@ -21,8 +22,9 @@
 //! ## Sources
 //! - FEMA, generator advice, 2020: off and cool for 15 to 20 minutes before refuelling, not in rain
 //!   (from a secondary copy).
+//! - 3 h on a tank that nobody knows is common practice, no source.
 
-use crate::plan::{LoadKind, Span};
+use crate::plan::{LoadKind, Plan, Span};
 use crate::quantity::Hours;
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
@@ -32,17 +34,35 @@ pub(super) const RULE: Rule = Rule {
     name: "refuelling",
     area: "fuel",
     text: include_str!("refuelling.rs"),
-    sources: &[cite::FEMA_2020],
-    fixes: &["pause"],
+    sources: &[cite::FEMA_2020, cite::PRACTICE],
+    fixes: &["pause", "find-out"],
     check,
     #[cfg(test)]
-    fires: &[&[
-        ("running = \"50 W\"", "running = \"1800 W\""),
-        ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]"),
-    ]],
+    fires: &[
+        &[
+            ("running = \"50 W\"", "running = \"1800 W\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]"),
+        ],
+        &[(RUNTIME, "")],
+    ],
     #[cfg(test)]
-    spares: &[&[]],
+    spares: &[
+        &[],
+        &[
+            (RUNTIME, ""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-21:00\"]"),
+        ],
+    ],
 };
+
+/// The running times of the example plan.
+#[cfg(test)]
+const RUNTIME: &str =
+    "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
+
+/// A tank of which nobody knows how long it lasts (common practice, no source): that of a small set at
+/// full load.
+pub(in crate::rules) const UNKNOWN_TANK: Hours = Hours::from_millihours(3_000);
 
 /// The longest unbroken run of minutes, round the clock, in which any of the spans is on.
 fn longest(spans: &[Span]) -> usize {
@@ -61,17 +81,13 @@ fn longest(spans: &[Span]) -> usize {
     longest.min(day)
 }
 
-fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let Some(tank) = &facts.figures.energy.hours_per_tank else {
-        return;
-    };
-    let tank: Hours = quantity(tank);
+/// How long something is to run without a break.
+pub(in crate::rules) fn stretch(plan: &Plan) -> Hours {
     let whole_day = [Span {
         from: 0,
         to: Span::DAY,
     }];
-    let spans: Vec<Span> = facts
-        .plan
+    let spans: Vec<Span> = plan
         .loads
         .iter()
         .flat_map(|load| {
@@ -85,13 +101,26 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .collect();
     let minutes = i64::try_from(longest(&spans)).unwrap_or(i64::MAX);
     // Up: a demand.
-    let stretch = Hours::from_millihours((minutes * 1000 + 59) / 60);
+    Hours::from_millihours((minutes * 1000 + 59) / 60)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let energy = &facts.figures.energy;
+    if energy.watt_hours_per_day.is_none() {
+        // Nothing runs.
+        return;
+    }
+    let (tank, fix) = match &energy.hours_per_tank {
+        Some(tank) => (quantity(tank), "pause"),
+        None => (UNKNOWN_TANK, "find-out"),
+    };
+    let stretch = stretch(facts.plan);
     if stretch > tank {
         found.add(
             Signal::Caution,
             vec![],
             values([("stretch", stretch.into()), ("tank", tank.into())]),
-            "pause",
+            fix,
             values([]),
         );
     }

@@ -14,7 +14,8 @@
 //! 7 m (23 ft), where makers usually measure, often at part load: one that nobody knows counts as a
 //! quarter. At full load a set is louder, by how much no plate says: 10 dB(A) are taken over what it
 //! makes at a quarter load or less, in proportion less over what it makes at more. Where only that
-//! brings it above the limit, the finding says so. Sets in parallel add up: two are 3 dB louder.
+//! brings it above the limit, the finding says so. "I don't know" counts as louder; where nobody was
+//! asked, nothing is said. Sets in parallel add up: two are 3 dB louder.
 //!
 //! ## What to do
 //! Run fewer things at once, set economy idle if it has one, stand it on soft ground away from
@@ -25,6 +26,7 @@
 //! - The fall of 6 dB by doubling is arithmetic on a free field; 10 dB(A) for full load is the upper
 //!   end of what makers print who print both: common practice, no source.
 
+use crate::plan::Answer;
 use crate::quantity::SoundLevel;
 use crate::report::Amount;
 use crate::report::noise::MEASURED_AT;
@@ -40,11 +42,15 @@ pub(super) const RULE: Rule = Rule {
     area: "noise",
     text: include_str!("noise_at_50_ft.rs"),
     sources: &[cite::CFR_36_2_12, cite::PRACTICE],
-    fixes: &["quieter", "full-load"],
+    fixes: &["quieter", "full-load", "look"],
     check,
     #[cfg(test)]
     fires: &[
         &[("level = \"56 dBA\"", "level = \"66.9 dBA\"")],
+        &[(
+            "noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }",
+            "noise = \"unknown\"",
+        )],
         // At a quarter load.
         &[("level = \"56 dBA\"", "level = \"56.9 dBA\"")],
     ],
@@ -60,6 +66,11 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    if facts.plan.generator.noise == Answer::Unknown {
+        let shown = values([("limit", LIMIT.into()), ("distance", MEASURED_AT.into())]);
+        found.add(Signal::Notice, vec![], shown, "look", values([]));
+        return;
+    }
     let noise = &facts.figures.noise;
     let level = |of: &Option<Amount>| of.as_ref().map(quantity::<SoundLevel>);
     let (Some(measured), Some(full)) = (level(&noise.at_50ft_dba), level(&noise.at_50ft_full_dba))

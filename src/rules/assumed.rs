@@ -3,7 +3,7 @@
 //! What the supply tree, the loads and the fuel assume is said where they are reckoned; this is
 //! the rest, so that every unknown has its line.
 
-use crate::plan::{Answer, LoadKind, Plan};
+use crate::plan::{Answer, Generator, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
 use crate::report::{Assumption, Value};
 use crate::tables::sound::more_at_full_load;
@@ -13,118 +13,111 @@ use super::fuel::{UNKNOWN_TANK, stretch};
 /// The assumptions, in the order of the plan file.
 #[must_use]
 pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
-    let mut list = Vec::new();
-    let mut assume = |field: String, word: &'static str, why: &'static str| {
-        list.push(Assumption {
-            field,
-            value: Value::Word { word },
-            why,
-        });
-    };
-    let site = &plan.site;
-    if !site.ground.is_known() {
-        assume("site.ground".into(), "ground-wet", "ground");
-    }
-    if !site.sleepers_at.is_known() {
-        assume("site.sleepers_at".into(), "assumed-too-near", "sleepers");
-    }
-    if !site.co_alarm.is_known() {
-        assume("site.co_alarm".into(), "assumed-no", "co-alarm");
-    }
-    // Silence is a no here: see rule SHOCK003.
-    if site.feeds_building == Answer::Unknown {
-        assume("site.feeds_building".into(), "assumed-yes", "building");
-    }
-    if !site.stands.is_known() {
-        assume("site.stands".into(), "assumed-covered", "stands");
-    }
-    if !plan.generator.neutral.is_known() {
-        assume("generator.neutral".into(), "assumed-floating", "neutral");
-    }
-    // Silence means that there is none: whoever put one in knows of it.
-    if plan.generator.bonding_plug == Answer::Unknown {
-        assume(
-            "generator.bonding_plug".into(),
-            "assumed-yes",
-            "bonding-plug",
-        );
-    }
-    if let Some(parallel) = plan.generator.parallel
-        && !parallel.kit.is_known()
-    {
-        assume(
-            "generator.parallel.kit".into(),
-            "assumed-no",
-            "parallel-kit",
-        );
-    }
-    if let Answer::Known(noise) = plan.generator.noise
-        && !noise.load.is_known()
-    {
-        assume(
-            "generator.noise.load".into(),
-            "assumed-quarter",
-            "noise-load",
-        );
-    }
-    if let Answer::Known(noise) = plan.generator.noise {
-        let more = more_at_full_load(noise.load);
-        if more > SoundLevel::ZERO {
-            list.push(Assumption {
-                field: "generator.noise.full_load".into(),
-                value: more.into(),
-                why: "noise-full-load",
-            });
-        }
-    }
-    let set = &plan.generator;
-    // Only where somebody means to run on and on.
-    if (set.runtime.is_empty() || !set.rated.is_known()) && stretch(plan) > UNKNOWN_TANK {
-        list.push(Assumption {
-            field: "generator.runtime".into(),
-            value: UNKNOWN_TANK.into(),
-            why: "runtime",
-        });
-    }
-    let mut assume = |field: String, word: &'static str, why: &'static str| {
-        list.push(Assumption {
-            field,
-            value: Value::Word { word },
-            why,
-        });
-    };
-    // Silence is nothing that anybody was asked.
-    if set.noise == Answer::Unknown {
-        assume("generator.noise".into(), "assumed-loud", "noise");
-    }
+    let mut list = List::default();
+    list.site(&plan.site);
+    list.set(plan);
+    list.noise(&plan.generator);
     for load in &plan.loads {
         if load.kind == LoadKind::Medical && !load.backup.is_known() {
-            assume(format!("load.{}.backup", load.id), "assumed-no", "backup");
+            list.word(format!("load.{}.backup", load.id), "assumed-no", "backup");
         }
     }
-    for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
-        if !cord.outdoor.is_known() {
-            assume(
-                format!("cord.{}.outdoor", cord.id),
-                "assumed-no",
-                "cord-outdoor",
-            );
+    list.gear(plan);
+    list.0
+}
+
+/// What was assumed so far.
+#[derive(Default)]
+struct List(Vec<Assumption>);
+
+impl List {
+    fn add(&mut self, field: impl Into<String>, value: Value, why: &'static str) {
+        self.0.push(Assumption {
+            field: field.into(),
+            value,
+            why,
+        });
+    }
+
+    fn word(&mut self, field: impl Into<String>, word: &'static str, why: &'static str) {
+        self.add(field, Value::Word { word }, why);
+    }
+
+    fn site(&mut self, site: &Site) {
+        if !site.ground.is_known() {
+            self.word("site.ground", "ground-wet", "ground");
+        }
+        if !site.sleepers_at.is_known() {
+            self.word("site.sleepers_at", "assumed-too-near", "sleepers");
+        }
+        if !site.co_alarm.is_known() {
+            self.word("site.co_alarm", "assumed-no", "co-alarm");
+        }
+        // Silence is a no here: see rule SHOCK003.
+        if site.feeds_building == Answer::Unknown {
+            self.word("site.feeds_building", "assumed-yes", "building");
+        }
+        if !site.stands.is_known() {
+            self.word("site.stands", "assumed-covered", "stands");
         }
     }
-    for holder in plan.boxes.iter().filter(|holder| holder.from.is_some()) {
-        if !holder.listed.is_known() {
-            assume(
-                format!("box.{}.listed", holder.id),
-                "assumed-no",
-                "box-listed",
-            );
+
+    fn set(&mut self, plan: &Plan) {
+        let set = &plan.generator;
+        if !set.neutral.is_known() {
+            self.word("generator.neutral", "assumed-floating", "neutral");
         }
-        let silent = holder.bond == Answer::Missing && holder.listed == Answer::Known(true);
-        if !holder.bond.is_known() && !silent {
-            assume(format!("box.{}.bond", holder.id), "assumed-yes", "box-bond");
+        // Silence means that there is none: whoever put one in knows of it.
+        if set.bonding_plug == Answer::Unknown {
+            self.word("generator.bonding_plug", "assumed-yes", "bonding-plug");
+        }
+        if set.parallel.is_some_and(|joined| !joined.kit.is_known()) {
+            self.word("generator.parallel.kit", "assumed-no", "parallel-kit");
+        }
+        // Only where somebody means to run on and on.
+        let timed = !set.runtime.is_empty() && set.rated.is_known();
+        if !timed && stretch(plan) > UNKNOWN_TANK {
+            self.add("generator.runtime", UNKNOWN_TANK.into(), "runtime");
         }
     }
-    list
+
+    fn noise(&mut self, set: &Generator) {
+        match set.noise {
+            Answer::Known(noise) => {
+                if !noise.load.is_known() {
+                    self.word("generator.noise.load", "assumed-quarter", "noise-load");
+                }
+                let more = more_at_full_load(noise.load);
+                if more > SoundLevel::ZERO {
+                    let field = "generator.noise.full_load";
+                    self.add(field, more.into(), "noise-full-load");
+                }
+            }
+            Answer::Unknown => self.word("generator.noise", "assumed-loud", "noise"),
+            // Nobody was asked, and nobody is hurt by it.
+            Answer::Missing => {}
+        }
+    }
+
+    fn gear(&mut self, plan: &Plan) {
+        for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
+            if !cord.outdoor.is_known() {
+                let field = format!("cord.{}.outdoor", cord.id);
+                self.word(field, "assumed-no", "cord-outdoor");
+            }
+        }
+        for holder in plan.boxes.iter().filter(|holder| holder.from.is_some()) {
+            if !holder.listed.is_known() {
+                let field = format!("box.{}.listed", holder.id);
+                self.word(field, "assumed-no", "box-listed");
+            }
+            let silent = holder.bond == Answer::Missing && holder.listed == Answer::Known(true);
+            if !holder.bond.is_known() && !silent {
+                let field = format!("box.{}.bond", holder.id);
+                self.word(field, "assumed-yes", "box-bond");
+            }
+        }
+    }
 }
 
 #[cfg(test)]

@@ -41,7 +41,7 @@ AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto
     [stated] El cable hasta { $about } no llega adonde se duerme
     [measure] No se sabe si los cables llegan bastante lejos
-    [no-cord] Nada está aquí en un cable
+    [no-cord] Aquí nada va con cable
     [quiet] Los cables terminan donde el generador hace ruido
    *[longer] Los cables son demasiado cortos para alejar el generador
   }
@@ -53,9 +53,9 @@ AIR005 = { $fix ->
         [quiet] Llegan a { $reach }. Al aire libre, el generador baja a { $limit } a partir de { $needed }.
        *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
       }
-    .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que cuelga de él. Nunca acerque el generador en su lugar.
-    .fix-no-cord = Use estas cosas junto al generador, al aire libre. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador en su lugar.
-    .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador en su lugar.
-    .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador en su lugar.
+    .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que cuelga de él. Nunca acerque el generador para compensar.
+    .fix-no-cord = Use estas cosas junto al generador, al aire libre. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
+    .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.
+    .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-stated = Mida otra vez desde el escape hasta la { -tent } y póngalo en el plan. O lleve un cable más largo que sea bastante grueso.
     .fix-quiet = Con un cable más largo, bastante grueso para lo que cuelga de él, puede estar más lejos. Pregunte al encargado del lugar cuál es el límite.

@@ -53,9 +53,9 @@ AIR005 = { $fix ->
         [quiet] Elles vont à { $reach }. En terrain découvert, le bruit ne descend à { $limit } qu’à partir de { $needed }.
        *[longer] Elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Quelqu’un le rapprochera donc.
       }
-    .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur à la place.
-    .fix-no-cord = Utilisez ces appareils près du moteur, à l’air libre. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur à la place.
-    .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur à la place.
-    .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur à la place.
+    .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur pour compenser.
+    .fix-no-cord = Utilisez ces appareils près du moteur, à l’air libre. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur pour compenser.
+    .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur pour compenser.
+    .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
     .fix-stated = Mesurez encore de l’échappement à la tente, et mettez-le dans le plan. Ou apportez une rallonge plus longue et assez grosse.
     .fix-quiet = Avec une rallonge plus longue, assez grosse pour ce qui y est branché, il peut être plus loin. Demandez la limite au responsable du camping.

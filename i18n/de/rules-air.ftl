@@ -39,6 +39,7 @@ AIR004 = Nichts hält den Regen vom Generator ab
 
 AIR005 = { $fix ->
     [bedside] Das Kabel zu { $about } ist zu kurz
+    [at-set] { $about } steckt am Generator selbst
     [stated] Das Kabel zu { $about } reicht nicht bis zu den Schlafenden
     [measure] Niemand weiß, ob die Kabel weit genug reichen
     [no-cord] Nichts hängt hier an einem Kabel
@@ -47,6 +48,7 @@ AIR005 = { $fix ->
   }
     .why = { $fix ->
         [bedside] Soweit bekannt, reicht es { $reach } weit. Der Generator muss { $needed } von jedem entfernt sein, der daneben schläft. Also zieht ihn jemand näher heran, und Abgase töten Schlafende.
+        [at-set] Der Generator muss { $needed } von jedem entfernt sein, der daneben schläft. Ohne Kabel holt ihn jemand näher heran, und Abgase töten Schlafende.
         [stated] Es reicht { $reach } weit. Laut Plan schläft man { $needed } vom Generator. Also zieht ihn jemand näher heran als das.
         [measure] Soweit bekannt, reichen sie { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Sind sie kürzer, zieht ihn jemand näher heran.
         [no-cord] Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Wer dort Strom braucht und kein Kabel hat, holt ihn näher heran.
@@ -57,5 +59,6 @@ AIR005 = { $fix ->
     .fix-no-cord = Benutzen Sie das am Generator, im Freien. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist. Nie stattdessen den Generator näher stellen.
     .fix-measure = Schreiten Sie die Kabel ab, und schreiben Sie ihre Länge in den Plan. Nie stattdessen den Generator näher stellen.
     .fix-bedside = Nehmen Sie ein Kabel mit, das lang und dick genug ist, oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
+    .fix-at-set = Geben Sie ihm einen Platz am Ende eines Kabels, das lang und dick genug ist. Sind alle Enden belegt, nehmen Sie noch ein Kabel mit oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
     .fix-stated = Messen Sie noch einmal vom Auspuff bis zum Zelt, und schreiben Sie das in den Plan. Oder nehmen Sie ein längeres Kabel, das dick genug ist.
     .fix-quiet = Mit einem längeren Kabel, dick genug für das, was daran hängt, kann er weiter weg stehen. Fragen Sie den Platzwart nach der Grenze.

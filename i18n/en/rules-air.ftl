@@ -39,6 +39,7 @@ AIR004 = Nothing keeps the rain off the generator
 
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short
+    [at-set] { $about } is plugged in at the generator itself
     [stated] The cord to { $about } does not reach where people sleep
     [measure] Nobody knows if the cords reach far enough
     [no-cord] Nothing here is on a cord
@@ -47,6 +48,7 @@ AIR005 = { $fix ->
   }
     .why = { $fix ->
         [bedside] It is known to reach { $reach }. The generator must stand { $needed } from whoever sleeps beside it. So somebody will pull it closer, and exhaust kills sleepers.
+        [at-set] The generator must stand { $needed } from whoever sleeps beside it. Without a cord somebody will bring it closer, and exhaust kills sleepers.
         [stated] It reaches { $reach }. The plan says that people sleep { $needed } from the generator. So somebody will pull it closer than that.
         [measure] They are known to reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. If they are shorter, somebody will pull it closer.
         [no-cord] The generator must stand { $needed } from every tent, vehicle, door and window. Without a cord, whoever needs power there brings it closer.
@@ -57,5 +59,6 @@ AIR005 = { $fix ->
     .fix-no-cord = Use these things at the generator, in the open. Or bring one cord that is long enough, and thick enough. Never move the generator closer instead.
     .fix-measure = Pace the cords out and put their lengths in the plan. Never move the generator closer instead.
     .fix-bedside = Bring one cord that is long enough, and thick enough, or a battery made for the device. Never move the generator closer instead.
+    .fix-at-set = Give it a place at the end of a cord that is long enough, and thick enough. If all ends are taken, bring one more cord, or a battery made for the device. Never move the generator closer instead.
     .fix-stated = Measure again from the exhaust to the tent, and put that in the plan. Or bring a longer cord that is thick enough.
     .fix-quiet = With one longer cord, thick enough for what hangs on it, it can stand farther off. Ask your host what the limit is.

@@ -39,6 +39,7 @@ AIR004 = Nada protege al generador de la lluvia
 
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto
+    [at-set] { $about } está enchufado en el propio generador
     [stated] El cable hasta { $about } no llega adonde se duerme
     [measure] No se sabe si los cables llegan bastante lejos
     [no-cord] Aquí nada va con cable
@@ -47,6 +48,7 @@ AIR005 = { $fix ->
   }
     .why = { $fix ->
         [bedside] Se sabe que llega a { $reach }. El generador debe estar a { $needed } de quien duerme al lado. Por eso alguien lo acercará, y los gases de escape matan a quien duerme.
+        [at-set] El generador debe estar a { $needed } de quien duerme al lado. Sin cable, alguien lo acercará, y los gases de escape matan a quien duerme.
         [stated] Llega a { $reach }. El plan dice que se duerme a { $needed } del generador. Por eso alguien lo acercará más que eso.
         [measure] Se sabe que llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Si son más cortos, alguien lo acercará.
         [no-cord] El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Sin cable, quien necesite corriente allí lo acercará.
@@ -57,5 +59,6 @@ AIR005 = { $fix ->
     .fix-no-cord = Use estas cosas junto al generador, al aire libre. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
     .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.
     .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
+    .fix-at-set = Póngalo al final de un cable bastante largo y bastante grueso. Si todos los extremos están ocupados, lleve otro cable, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-stated = Mida otra vez desde el escape hasta la { -tent } y póngalo en el plan. O lleve un cable más largo que sea bastante grueso.
     .fix-quiet = Con un cable más largo, bastante grueso para lo que cuelga de él, puede estar más lejos. Pregunte al encargado del lugar cuál es el límite.

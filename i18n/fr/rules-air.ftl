@@ -39,6 +39,7 @@ AIR004 = Rien n’abrite { -generator(form: "the") } de la pluie
 
 AIR005 = { $fix ->
     [bedside] La rallonge vers { $about } est trop courte
+    [at-set] { $about } est branché sur le moteur même
     [stated] La rallonge vers { $about } ne va pas jusqu’aux dormeurs
     [measure] On ignore si les rallonges vont assez loin
     [no-cord] Rien ici n’est au bout d’une rallonge
@@ -47,6 +48,7 @@ AIR005 = { $fix ->
   }
     .why = { $fix ->
         [bedside] On sait qu’elle va à { $reach }. Le moteur doit être à { $needed } de qui dort à côté. Quelqu’un le rapprochera donc, et l’échappement tue les dormeurs.
+        [at-set] Le moteur doit être à { $needed } de qui dort à côté. Sans rallonge, quelqu’un le rapprochera, et l’échappement tue les dormeurs.
         [stated] Elle va à { $reach }. Le plan dit qu’on dort à { $needed } du moteur. Quelqu’un le rapprochera donc davantage.
         [measure] On sait qu’elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Si elles sont plus courtes, quelqu’un le rapprochera.
         [no-cord] Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Sans rallonge, qui a besoin de courant là-bas le rapprochera.
@@ -57,5 +59,6 @@ AIR005 = { $fix ->
     .fix-no-cord = Utilisez ces appareils près du moteur, à l’air libre. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur pour compenser.
     .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur pour compenser.
     .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
+    .fix-at-set = Mettez-le au bout d’une rallonge assez longue et assez grosse. Si tous les bouts sont pris, apportez une autre rallonge, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
     .fix-stated = Mesurez encore de l’échappement à la tente, et mettez-le dans le plan. Ou apportez une rallonge plus longue et assez grosse.
     .fix-quiet = Avec une rallonge plus longue, assez grosse pour ce qui y est branché, il peut être plus loin. Demandez la limite au responsable du camping.

@@ -12,10 +12,11 @@
 //! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
 //! is not counted. A cord of unknown length counts as nothing here, though it counts as long for the
 //! voltage. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
-//! people, see rule AIR001: shorter is a caution. For a medical device its own cords count, and shorter
-//! is a warning; if they reach less far than the plan says people are from the generator, one of the
-//! two is not true: a caution. Where the farthest cord ends nearer than the distance from which the set
-//! is at 60 dB(A), at the load its noise was measured at, it is a notice.
+//! people, see rule AIR001: shorter is a caution. For a medical device without a battery for the night
+//! its own cords count: shorter is a warning, and so is none at all. If they reach less far than the
+//! plan says people are from the generator, one of the two is not true: a caution. Where the farthest
+//! cord ends nearer than the distance from which the set is at 60 dB(A), at the load its noise was
+//! measured at, it is a notice.
 //!
 //! ## What to do
 //! Bring one cord that is long enough, and thick enough for that length and load: the card and the
@@ -40,7 +41,9 @@ pub(super) const RULE: Rule = Rule {
     area: "air",
     text: include_str!("cord_too_short.rs"),
     sources: &[cite::NIST_2009, cite::CPSC_DISTANCE, cite::PRACTICE],
-    fixes: &["longer", "no-cord", "measure", "bedside", "stated", "quiet"],
+    fixes: &[
+        "longer", "no-cord", "measure", "bedside", "at-set", "stated", "quiet",
+    ],
     check,
     #[cfg(test)]
     fires: &[
@@ -54,6 +57,11 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("length = \"50 ft\"", "length = \"24 ft\""),
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
+        ],
+        // At the generator's own outlet.
+        &[
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+            ("on = \"right\" # fan", "on = \"front\""),
         ],
         // People at 60 ft.
         &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
@@ -115,16 +123,23 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .filter_map(|need| Some((need.load.id.clone(), reach(facts, need.at?))))
             .collect()
     };
-    everything(facts, found, reaches(|_| true));
-    bedside(
-        facts,
-        found,
-        &reaches(|need| need.load.kind == LoadKind::Medical),
-    );
+    // Of what a battery carries through the night the generator's day is all that counts.
+    let medical = reaches(|need| {
+        need.load.kind == LoadKind::Medical && need.load.backup != Answer::Known(true)
+    });
+    bedside(facts, found, &medical);
+    // Told once, where it is worse.
+    let told = medical.iter().any(|(_, reach)| reach.unsure && reach.length < AMPLE);
+    everything(facts, found, reaches(|_| true), told);
 }
 
 /// The farthest of all.
-fn everything(facts: &Facts<'_>, found: &mut Findings<'_>, all: Vec<(Id, Reach)>) {
+fn everything(
+    facts: &Facts<'_>,
+    found: &mut Findings<'_>,
+    all: Vec<(Id, Reach)>,
+    measure_is_told: bool,
+) {
     let unsure = all.iter().any(|(_, reach)| reach.unsure);
     let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();
     // Of equals the first.
@@ -142,6 +157,7 @@ fn everything(facts: &Facts<'_>, found: &mut Findings<'_>, all: Vec<(Id, Reach)>
     let quiet: Option<Length> = quiet.map(quantity);
     let (signal, fix, needed) = if farthest.length < AMPLE {
         let fix = match (unsure, farthest.cords.is_empty()) {
+            (true, _) if measure_is_told => return,
             (true, _) => "measure",
             (false, true) => "no-cord",
             (false, false) => "longer",
@@ -174,23 +190,28 @@ fn everything(facts: &Facts<'_>, found: &mut Findings<'_>, all: Vec<(Id, Reach)>
 /// What runs beside a sleeper.
 fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)]) {
     let stated = facts.plan.site.sleepers_at.known().copied();
-    let short = |needed: Length, least: Length| -> (Vec<Id>, Option<Length>) {
+    let mut tell = |signal, fix, needed: Length, which: &dyn Fn(&Reach) -> bool| {
         let short: Vec<&(Id, Reach)> = medical
             .iter()
-            .filter(|(_, reach)| (least..needed).contains(&reach.length))
+            .filter(|(_, reach)| reach.length < needed && which(reach))
             .collect();
+        let Some(shortest) = short.iter().map(|(_, reach)| reach.length).min() else {
+            return;
+        };
         let mut about: Vec<Id> = short.iter().map(|(load, _)| load.clone()).collect();
         about.dedup();
-        (about, short.iter().map(|(_, reach)| reach.length).min())
+        let shown = values([("reach", shortest.into()), ("needed", needed.into())]);
+        found.add(signal, about, shown, fix, values([]));
     };
-    for (signal, fix, needed, least) in [
-        (Signal::Warning, "bedside", AMPLE, Length::ZERO),
-        (Signal::Caution, "stated", stated.unwrap_or(AMPLE), AMPLE),
-    ] {
-        if let (about, Some(shortest)) = short(needed, least) {
-            let shown = values([("reach", shortest.into()), ("needed", needed.into())]);
-            found.add(signal, about, shown, fix, values([]));
-        }
+    tell(Signal::Warning, "at-set", AMPLE, &|reach| reach.cords.is_empty());
+    tell(Signal::Warning, "measure", AMPLE, &|reach| reach.unsure);
+    tell(Signal::Warning, "bedside", AMPLE, &|reach| {
+        !reach.cords.is_empty() && !reach.unsure
+    });
+    if let Some(stated) = stated {
+        tell(Signal::Caution, "stated", stated, &|reach| {
+            reach.length >= AMPLE && !reach.unsure
+        });
     }
 }
 
@@ -231,6 +252,16 @@ mod tests {
         assert_eq!(about, ["long", "more"]);
     }
 
+    /// With a battery for the night it charges by day, wherever the set stands.
+    #[test]
+    fn a_battery_for_the_night_needs_no_cord_at_night() {
+        let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true");
+        let at_set = ("on = \"right\" # fan", "on = \"front\"");
+        assert_eq!(signals("AIR005", &[medical, at_set]), []);
+        let without = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+        assert_eq!(signals("AIR005", &[without, at_set]), [Signal::Warning]);
+    }
+
     #[test]
     fn beside_a_sleeper_it_is_worse() {
         let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
@@ -252,7 +283,6 @@ mod tests {
         let unknown = ("length = \"50 ft\"", "length = \"unknown\"");
         let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
         assert_eq!(signals("AIR005", &[unknown]), [Signal::Caution]);
-        let expected = [Signal::Warning, Signal::Caution];
-        assert_eq!(signals("AIR005", &[unknown, medical]), expected);
+        assert_eq!(signals("AIR005", &[unknown, medical]), [Signal::Warning]);
     }
 }

@@ -132,7 +132,7 @@ ask-generator-kit = Ist es der Verbindungssatz des Herstellers für genau diese?
     .row = Satz vom Hersteller
 
 ask-generator-limit = Wie viel Ampere lässt der Verbindungssatz durch?
-    .why = Etwa 30 A. Steht auf ihm, an Steckdose oder Sicherung.
+    .why = Etwa 30 A. Steht auf ihm, an Steckdose oder Schutzschalter.
     .help = Wenn Sie es nicht wissen, nehmen wir an, dass er nicht mehr durchlässt, als einer allein gibt.
     .row = Satz lässt durch
 

@@ -39,3 +39,7 @@ CORD005 = { $count } lange Kabel hintereinander
 CORD006 = { $first } soll in so heißer Luft zu viel tragen
     .why = Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Nichts löst aus. Betroffen: { $about }.
     .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.
+
+CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
+    .why = Leisten sind für drinnen und für eine Steckdose gemacht, nicht für das Ende eines Kabels. Alle { $places } Plätze hängen an einem dünnen Kabel. Betroffen: { $about }.
+    .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen geprüften Kasten mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose des Generators oder eines Kastens, und halten Sie sie trocken.

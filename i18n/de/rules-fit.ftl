@@ -43,7 +43,7 @@ FIT006 = { $fix ->
    *[other] { $about } bekommt vielleicht nur { $volts }
   }
     .why = { $fix ->
-        [adapter] Dort kommen { $twice } ohne Neutralleiter an. Ein Gerät für { $volts } nimmt dort die vierfache Leistung auf: Es platzt oder brennt, bevor eine Sicherung auslöst.
+        [adapter] Dort kommen { $twice } ohne Neutralleiter an. Ein Gerät für { $volts } nimmt dort die vierfache Leistung auf: Es platzt oder brennt, bevor ein Schutzschalter auslöst.
         [leave] Sein Stecker sagt { $twice }. Es kommen höchstens { $volts } an. Ein Motor brummt, läuft nicht an und wird heiß. Kein Adapter macht { $twice } aus { $volts }.
         [look] Sein Stecker sagt { $twice }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
        *[other] Sein Stecker nimmt { $volts } und { $twice }. Hier kommen nur { $volts } an, also bleiben seine Teile für { $twice } tot.

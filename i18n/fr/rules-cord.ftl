@@ -39,3 +39,7 @@ CORD005 = { $count } longues rallonges à la suite
 CORD006 = On demande trop à { $first } par un air si chaud
     .why = Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Rien ne se déclenche. En cause : { $about }.
     .fix-less = Faites-y marcher moins d’appareils tant qu’il fait chaud, ou prenez une rallonge plus grosse. Posez-la à l’ombre.
+
+CORD007 = La multiprise { $first } est branchée sur une autre rallonge
+    .why = Les multiprises sont faites pour l’intérieur et pour une prise, pas pour le bout d’une rallonge. Ses { $places } places tiennent à un seul cordon mince. En cause : { $about }.
+    .fix-straight = Prenez une rallonge d’extérieur à plusieurs bouts, ou un coffret homologué à disjoncteurs. Branchez une multiprise directement sur une prise { -generator(form: "of") } ou d’un coffret, et gardez-la au sec.

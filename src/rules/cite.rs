@@ -104,6 +104,13 @@ pub(super) const CPSC_2004: Source = Source::new(
     "2004-05-20",
     Mark::Confirmed,
 );
+/// What power strips are made for.
+pub(super) const UL_XBYS: Source = Source::new(
+    "UL guide information",
+    "category XBYS, relocatable power taps",
+    "",
+    Mark::Secondary,
+);
 /// Sound of sets in national parks.
 pub(super) const CFR_36_2_12: Source = Source::new("36 CFR", "2.12(a)(1)(i)", "", Mark::Secondary);
 /// Refuelling.

@@ -7,4 +7,5 @@ crate::rules::area! {
     missing_ground,
     chained_cords,
     hot_cord,
+    strip_behind_cord,
 }

@@ -1,0 +1,120 @@
+//! # CORD007 strip-behind-cord
+//!
+//! ## What it checks
+//! Whether a power strip is plugged into the end of an extension cord or of another strip.
+//!
+//! ## Why it hurts
+//! Six places invite six things, and all of them hang on one thin cord and one worn contact. Strips are
+//! listed for indoors and for a receptacle of a building: nobody has tested one lying in wet grass at
+//! the end of a long cord.
+//!
+//! ## The arithmetic
+//! A strip is taken to be whatever has a household plug and four or more household receptacles; cords
+//! for outdoors that end in three do not count. Behind a box with breakers it is at a receptacle, and
+//! does not count. It is a caution: what it is asked to carry is other rules' business.
+//!
+//! ## What to do
+//! Use an outdoor cord with several ends, or a listed box with breakers. Keep a strip indoors and dry,
+//! and plug it straight into a receptacle of the generator or of a box.
+//!
+//! ## Sources
+//! - UL guide information, category XBYS, relocatable power taps: indoors, and not in series with each
+//!   other or with cords (from a secondary copy).
+
+use crate::plan::{Cord, Id};
+use crate::report::Amount;
+use crate::rules::prelude::*;
+use crate::supply::{NodeIx, NodeKind};
+use crate::tables::shape::Configuration;
+
+pub(super) const RULE: Rule = Rule {
+    code: "CORD007",
+    name: "strip-behind-cord",
+    area: "cord",
+    text: include_str!("strip_behind_cord.rs"),
+    sources: &[cite::UL_XBYS],
+    fixes: &["straight"],
+    check,
+    #[cfg(test)]
+    fires: &[&[("[[box]]", BEHIND)]],
+    #[cfg(test)]
+    spares: &[&[], &[("[[box]]", STRAIGHT)], &[("[[box]]", THREE_ENDS)]],
+};
+
+#[cfg(test)]
+const BEHIND: &str = "[[cord]]\nid = \"ext\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+    wire = \"12 AWG\"\nconductors = 3\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n\
+    [[cord]]\nid = \"strip\"\nfrom = \"ext\"\nplug = \"5-15P\"\n\
+    ends = [\"5-15R\", \"5-15R\", \"5-15R\", \"5-15R\", \"5-15R\", \"5-15R\"]\n\
+    wire = \"14 AWG\"\nconductors = 3\nlength = \"4 ft\"\noutdoor = true\ncoiled = false\n[[box]]";
+#[cfg(test)]
+const STRAIGHT: &str = "[[cord]]\nid = \"strip\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
+    ends = [\"5-15R\", \"5-15R\", \"5-15R\", \"5-15R\", \"5-15R\", \"5-15R\"]\n\
+    wire = \"14 AWG\"\nconductors = 3\nlength = \"4 ft\"\noutdoor = true\ncoiled = false\n[[box]]";
+#[cfg(test)]
+const THREE_ENDS: &str = "[[cord]]\nid = \"ext\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+    wire = \"12 AWG\"\nconductors = 3\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n\
+    [[cord]]\nid = \"tap\"\nfrom = \"ext\"\nplug = \"5-15P\"\n\
+    ends = [\"5-15R\", \"5-15R\", \"5-15R\"]\n\
+    wire = \"14 AWG\"\nconductors = 3\nlength = \"2 ft\"\noutdoor = true\ncoiled = false\n[[box]]";
+
+/// Outdoor cords end in three at most.
+const MANY: usize = 4;
+
+fn is_strip(cord: &Cord) -> bool {
+    let household = |shape: Configuration| {
+        matches!(
+            shape,
+            Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20
+        )
+    };
+    household(cord.plug.0)
+        && cord.ends.len() >= MANY
+        && cord.ends.iter().all(|end| household(end.0))
+}
+
+/// The cord whose end this one is plugged into, if it is one.
+fn before(facts: &Facts<'_>, at: NodeIx) -> Option<Id> {
+    let supply = facts.supply;
+    let mut above = supply.up(at).skip(1).map(|(_, node)| node);
+    // Its receptacle, and then what that is of.
+    let _receptacle = above.next()?;
+    let holder = above.next()?;
+    matches!(holder.kind, NodeKind::Cord { .. }).then(|| holder.id.clone())
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    for (at, node) in facts.supply.nodes.iter().enumerate() {
+        if !matches!(node.kind, NodeKind::Cord { .. }) {
+            continue;
+        }
+        let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+        let Some(strip) = cord.filter(|cord| is_strip(cord)) else {
+            continue;
+        };
+        let Some(before) = before(facts, NodeIx(at)) else {
+            continue;
+        };
+        found.add(
+            Signal::Caution,
+            vec![strip.id.clone(), before],
+            values([("places", Amount::count(strip.ends.len()).into())]),
+            "straight",
+            values([]),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::testing::findings;
+
+    #[test]
+    fn the_strip_is_named_first_and_then_what_it_is_plugged_into() {
+        let found = findings(&[("[[box]]", BEHIND)]);
+        let found = found.iter().find(|it| it.code == "CORD007").expect("found");
+        let about: Vec<_> = found.about.iter().map(Id::as_str).collect();
+        assert_eq!(about, ["strip", "ext"]);
+    }
+}

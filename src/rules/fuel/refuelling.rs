@@ -66,19 +66,22 @@ pub(in crate::rules) const UNKNOWN_TANK: Hours = Hours::from_millihours(3_000);
 
 /// The longest unbroken run of minutes, round the clock, in which any of the spans is on.
 fn longest(spans: &[Span]) -> usize {
-    let day = usize::from(Span::DAY);
+    const DAY: usize = Span::DAY as usize;
+    // Each span marks its own minutes: many spans cost no more than their lengths.
+    let mut on = [false; DAY];
+    for span in spans {
+        for minute in 0..usize::from(span.minutes()) {
+            on[(usize::from(span.from) + minute) % DAY] = true;
+        }
+    }
     let mut longest = 0;
     let mut run = 0;
     // Twice round, so that a stretch over midnight is seen whole.
-    for minute in (0..Span::DAY).chain(0..Span::DAY) {
-        run = if spans.iter().any(|span| span.contains(minute)) {
-            run + 1
-        } else {
-            0
-        };
+    for on in on.iter().chain(&on) {
+        run = if *on { run + 1 } else { 0 };
         longest = longest.max(run);
     }
-    longest.min(day)
+    longest.min(DAY)
 }
 
 /// How long something is to run without a break.

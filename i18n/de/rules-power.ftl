@@ -2,18 +2,21 @@
 
 POWER001 = { $fix ->
     [hours] Der Generator kann das nicht alles zugleich betreiben
+    [leg-alone] Eine Seite des Generators schafft { $about } nicht
     [leg] Von einer Seite des Generators wird um { $time } zu viel verlangt
    *[other] Um { $time } ist zu viel auf einmal an
   }
     .why = { $fix ->
         [hours] Niemand hat gesagt, wann diese laufen, also zählen alle zugleich: { $about }. Zusammen verlangen sie { $demand }. Der Generator kann auf Dauer { $limit } geben.
         [turns] Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [leg-alone] Es zieht { $demand } auf einer Seite. Jede Seite gibt { $limit } und nicht mehr, also { $over } zu viel, auf jeder Seite.
         [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
        *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
       }
     .fix-turns = Lassen Sie sie abwechselnd laufen. Geben Sie jedem seine Stunden, oder lassen Sie eines zu Hause. Sehen Sie zuerst { $first } an: Es verlangt am meisten.
     .fix-hours = Lassen Sie sie abwechselnd laufen: Die Karte zeigt, was zusammen geht. Oder schreiben Sie in den Plan, wann jedes läuft.
     .fix-leg = Schließen Sie { $first } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
+    .fix-leg-alone = Lassen Sie { $about } zu Hause, nutzen Sie die kleinere Stufe, oder nehmen Sie einen größeren Generator.
     .fix-amps = Lassen Sie sie abwechselnd laufen. Sehen Sie zuerst { $first } an: Es zieht mehr Ampere, als seine Watt vermuten lassen.
 
 POWER002 = { $fix ->

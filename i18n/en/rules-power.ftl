@@ -2,18 +2,21 @@
 
 POWER001 = { $fix ->
     [hours] The generator cannot run all of this at once
+    [leg-alone] One side of the generator cannot keep up { $about }
     [leg] One side of the generator is asked for too much at { $time }
    *[other] Too much is on at once at { $time }
   }
     .why = { $fix ->
         [hours] Nobody said when these run, so they all count at once: { $about }. Together they ask for { $demand }. The generator can keep up { $limit }.
         [turns] These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
+        [leg-alone] It draws { $demand } on one side. Each side gives { $limit } and no more, so it is { $over } too much, on either side.
         [leg] These load one side: { $about }. They draw { $demand } on one side and each side gives { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
       }
     .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it asks for the most.
     .fix-hours = Run them in turns: the card shows what goes together. Or say in the plan when each one runs.
     .fix-leg = Move { $first } to a receptacle on the other side, or run these in turns.
+    .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
     .fix-amps = Run them in turns. Look at { $first } first: it draws more amps than its watts suggest.
 
 POWER002 = { $fix ->

@@ -2,18 +2,21 @@
 
 POWER001 = { $fix ->
     [hours] El generador no puede con todo esto a la vez
+    [leg-alone] Un lado del generador no puede con { $about }
     [leg] A un lado del generador se le pide demasiado a las { $time }
    *[other] Hay demasiado encendido a la vez a las { $time }
   }
     .why = { $fix ->
         [hours] Nadie dijo cuándo funcionan, así que todos cuentan a la vez: { $about }. Juntos piden { $demand }. El generador puede dar de forma continua { $limit }.
         [turns] Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
+        [leg-alone] Toma { $demand } en un lado. Cada lado da { $limit } y no más; son { $over } de más, en cualquiera de los dos.
         [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
        *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
       }
     .fix-turns = Hágalos funcionar por turnos. Dé a cada uno sus horas, o deje uno en casa. Mire primero { $first }: es el que más pide.
     .fix-hours = Hágalos funcionar por turnos: la tarjeta muestra cuáles van juntos. O diga en el plan cuándo funciona cada uno.
     .fix-leg = Pase { $first } a un { -receptacle } del otro lado, o haga funcionar estos por turnos.
+    .fix-leg-alone = Deje { $about } en casa, use su nivel más bajo o lleve un generador más grande.
     .fix-amps = Hágalos funcionar por turnos. Mire primero { $first }: consume más amperios de lo que sugieren sus vatios.
 
 POWER002 = { $fix ->

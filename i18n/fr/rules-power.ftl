@@ -2,18 +2,21 @@
 
 POWER001 = { $fix ->
     [hours] { -generator(form: "The") } ne peut pas alimenter tout cela à la fois
+    [leg-alone] Un côté ne suffit pas à { $about }
     [leg] On demande trop à un côté { -generator(form: "of") } à { $time }
    *[other] Trop d’appareils en marche à la fois à { $time }
   }
     .why = { $fix ->
         [hours] Personne n’a dit quand ceux-ci fonctionnent, alors tous comptent à la fois : { $about }. Ensemble, ils demandent { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu.
         [turns] Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
+        [leg-alone] L’appareil tire { $demand } d’un côté. Chaque côté donne { $limit } et pas plus : c’est { $over } de trop, d’un côté comme de l’autre.
         [leg] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
        *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
       }
     .fix-turns = Utilisez-les à tour de rôle. Donnez à chacun ses heures, ou laissez-en un à la maison. Voyez { $first } d’abord : c’est ce qui demande le plus.
     .fix-hours = Utilisez-les à tour de rôle : la carte montre ce qui va ensemble. Ou dites dans le plan quand chacun fonctionne.
     .fix-leg = Déplacez { $first } vers une prise de l’autre côté, ou utilisez ces appareils à tour de rôle.
+    .fix-leg-alone = Laissez { $about } à la maison, prenez son réglage le plus bas, ou apportez plus puissant.
     .fix-amps = Utilisez-les à tour de rôle. Voyez { $first } d’abord : il y passe plus d’ampères que les watts ne le laissent croire.
 
 POWER002 = { $fix ->

@@ -15,7 +15,7 @@
 //! (Army manual: less 1.3 % of rated for each 100 m above 1219 m, less 3 % for each 10 °C above
 //! 35 °C; the trade's rule of thumb where it is more cautious). Then the same with amperes on
 //! each leg against the leg's share, because a low power factor or one busy leg can use a set up
-//! while its watts still look fine. The peak figure on the box is for a few seconds and is not
+//! while its watts still look fine. What is too much for a leg by itself is told alone. The peak figure on the box is for a few seconds and is not
 //! used here.
 //!
 //! ## What to do
@@ -26,6 +26,7 @@
 //! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
 //! - The sum of the loads against the rated power is arithmetic: common practice, no source.
 
+use crate::plan::Id;
 use crate::quantity::{Current, Power};
 use crate::rules::demand::{Need, busiest, clock, quantity};
 use crate::rules::prelude::*;
@@ -37,7 +38,7 @@ pub(super) const RULE: Rule = Rule {
     area: "power",
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
-    fixes: &["turns", "hours", "leg", "amps"],
+    fixes: &["turns", "hours", "leg", "leg-alone", "amps"],
     check,
     #[cfg(test)]
     fires: &[
@@ -53,9 +54,14 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"1500 W\"", "running = \"1900 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
+        // 16.7 A on a leg of 15 A, and then 12.5 A and 3.3 A.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("running = \"1500 W\"", "running = \"2000 W\""),
+        ],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("running = \"50 W\"", "running = \"400 W\""),
         ],
     ],
     #[cfg(test)]
@@ -103,6 +109,30 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // Each current was rounded up by less than a milliampere; that alone is no overload.
     let rounding = Current::from_milliamps(i64::try_from(fullest.on.len()).unwrap_or(0));
     if demand > limit + rounding {
+        let two_legs = facts.supply.nodes[0].legs == Legs::Both;
+        // What is too much for a leg by itself is as much on the other.
+        let alone: Vec<&Need<'_>> = fullest
+            .on
+            .iter()
+            .filter(|need| two_legs && need.amps() > limit)
+            .collect();
+        if let Some(most) = alone.iter().map(|need| need.amps()).max() {
+            let mut about: Vec<Id> = alone.iter().map(|need| need.load.id.clone()).collect();
+            about.dedup();
+            found.add(
+                Signal::Warning,
+                about,
+                values([
+                    ("demand", most.into()),
+                    ("limit", limit.into()),
+                    ("over", (most - limit).into()),
+                    ("time", clock(fullest.minute)),
+                ]),
+                "leg-alone",
+                values([]),
+            );
+            return;
+        }
         found.add(
             Signal::Warning,
             fullest.ids(),
@@ -112,7 +142,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("over", (demand - limit).into()),
                 ("time", clock(fullest.minute)),
             ]),
-            if facts.supply.nodes[0].legs == Legs::Both {
+            if two_legs {
                 "leg"
             } else {
                 "amps"
@@ -124,7 +154,23 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::rules::testing::codes;
+    use crate::rules::testing::{codes, findings};
+
+    /// A 3600 W set of two legs gives 15 A on each. 2000 W at 120 V are 16.7 A, too much for either;
+    /// 12.5 A and 3.3 A are too much for one and not for two.
+    #[test]
+    fn a_move_is_advised_only_where_it_helps() {
+        let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
+        for (edit, fix, about) in [
+            (("running = \"1500 W\"", "running = \"2000 W\""), "leg-alone", vec!["kettle"]),
+            (("running = \"50 W\"", "running = \"400 W\""), "leg", vec!["kettle", "fan"]),
+        ] {
+            let found = findings(&[two_legs, edit]);
+            let found = found.iter().find(|it| it.code == "POWER001").expect("found");
+            let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
+            assert_eq!((found.fix.key, ids), (fix, about));
+        }
+    }
 
     #[test]
     fn a_wish_without_hours_waits_its_turn() {

@@ -6,6 +6,7 @@ print-error-words-incomplete = Some words are missing, so nothing was printed: {
 print-error-no-glyph = “{ $text }” cannot be printed: there is no letter for { $characters }. Write it with other letters.
 print-error-too-long = { $document }: “{ $text }” is too long to print large enough to read. Shorten it to about { $percent } % of its length.
 print-error-off-page = { $document }, page { $page }: “{ $text }” would run off the paper. Nothing was printed.
+print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent } % of the height it needs. Nothing was printed. Make it larger in your template, or leave it out.
 print-error-unknown-stock = There is no label sheet called “{ $name }”. There are { $known }.
 print-error-bad-stock = The label sheet “{ $name }” cannot be used: { $message }
 print-error-bad-start = The sheet has { $count } labels, so printing cannot start at { $start }.

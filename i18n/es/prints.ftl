@@ -6,6 +6,7 @@ print-error-words-incomplete = Faltan palabras, así que no se imprimió nada: {
 print-error-no-glyph = “{ $text }” no se puede imprimir: no hay letra para { $characters }. Escríbalo con otras letras.
 print-error-too-long = { $document }: “{ $text }” es demasiado largo para imprimirlo con letra legible. Acórtelo a cerca del { $percent } % de su longitud.
 print-error-off-page = { $document }, página { $page }: “{ $text }” se saldría del papel. No se imprimió nada.
+print-error-too-small = { $document }, página { $page }: “{ $text }” sería demasiado pequeño para leerlo, con el { $percent } % de la altura que necesita. No se imprimió nada. Agrándelo en su plantilla, o quítelo.
 print-error-unknown-stock = No hay ninguna hoja de etiquetas llamada “{ $name }”. Hay { $known }.
 print-error-bad-stock = La hoja de etiquetas “{ $name }” no se puede usar: { $message }
 print-error-bad-start = La hoja tiene { $count } etiquetas, así que no se puede empezar a imprimir en la { $start }.

@@ -3,7 +3,7 @@
 
 use typst::foundations::{Label, Selector, Value};
 use typst::introspection::{Introspector, MetadataElem};
-use typst::layout::{Frame, FrameItem, Point, Size, Transform};
+use typst::layout::{Abs, Frame, FrameItem, Point, Size, Transform};
 use typst::text::TextItem;
 use typst::utils::PicoStr;
 use typst_layout::PagedDocument;
@@ -22,6 +22,19 @@ const CELL: &str = "cell";
 /// measured from capitals to baseline, and what is left round them is wider than that. In sizes
 /// of type.
 const HANGING: f64 = 0.3;
+
+/// Millimetres to the eye of whoever reads a document, and of that the least height of a capital
+/// letter: ANSI Z535.2-1998 9.2.3, from a secondary copy. Labels are read at arm's length; all else is
+/// held in the hand or lies on a table before whoever fills it in.
+pub(super) const fn reading_distance(document: Document) -> f64 {
+    match document {
+        Document::Labels => 600.0,
+        Document::Card | Document::Cautions | Document::Worksheet | Document::Alignment => 400.0,
+    }
+}
+
+/// The share of the reading distance that a capital letter is high at least.
+pub(super) const MESSAGE: f64 = 1.0 / 300.0;
 
 /// How far some letters (J, f) reach beside their place, likewise.
 const LEANING: f64 = 0.1;
@@ -149,6 +162,19 @@ fn misfits(paged: &PagedDocument) -> Vec<Misfit> {
     misfits
 }
 
+/// How high a capital of this text is, in millimetres, were it not scaled: its H as it is drawn, since
+/// the height that these fonts state for their capitals is more than that. A face without one is
+/// taken to be as high as it says.
+pub(super) fn capital(text: &TextItem) -> f64 {
+    let face = text.font.ttf();
+    let drawn = face
+        .glyph_index('H')
+        .and_then(|letter| face.glyph_bounding_box(letter))
+        .map(|bounds| bounds.y_max);
+    let high = drawn.or(face.capital_height()).unwrap_or_default();
+    f64::from(high) / f64::from(face.units_per_em()) * text.size.to_mm()
+}
+
 struct Walk<'a> {
     document: Document,
     page: usize,
@@ -182,6 +208,17 @@ impl Walk<'_> {
         Ok(())
     }
 
+    /// How high the capitals of a text are on paper, in per cent of the least that its reader needs.
+    fn percent_of_legible(&self, text: &TextItem, transform: Transform) -> u32 {
+        let up = Point::new(Abs::zero(), Abs::mm(capital(text)));
+        let (from, to) = (Point::zero().transform(transform), up.transform(transform));
+        let high = (to.x - from.x).to_mm().hypot((to.y - from.y).to_mm());
+        let least = reading_distance(self.document) * MESSAGE;
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // a small percentage
+        let percent = (high / least * 100.0 + 0.01).floor().min(1e6) as u32;
+        percent
+    }
+
     fn text(&self, text: &TextItem, transform: Transform) -> Result<(), PrintError> {
         let missing: String = text
             .glyphs
@@ -197,6 +234,15 @@ impl Walk<'_> {
         }
         if text.text.trim().is_empty() {
             return Ok(());
+        }
+        let percent = self.percent_of_legible(text, transform);
+        if percent < 100 {
+            return Err(PrintError::TooSmall {
+                document: self.document,
+                text: text.text.to_string(),
+                page: self.page,
+                percent,
+            });
         }
         // The frame's y runs down, and so does that of the box.
         let bounds = text.bbox();

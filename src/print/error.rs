@@ -51,6 +51,19 @@ pub enum PrintError {
         /// The page, counting from one.
         page: usize,
     },
+    /// A text in letters too small for the distance that the document is read from: in a template of
+    /// the user's own, or a fault of one of ours.
+    #[error("too-small: {text:?} on page {page} of {document:?} at {percent} %")]
+    TooSmall {
+        /// On which document.
+        document: Document,
+        /// The text.
+        text: String,
+        /// The page, counting from one.
+        page: usize,
+        /// Its height in per cent of the least.
+        percent: u32,
+    },
     /// There is no label stock of that name.
     #[error("unknown-stock: {name:?}")]
     UnknownStock {
@@ -122,6 +135,7 @@ impl PrintError {
             Self::NoGlyph { .. } => "no-glyph",
             Self::TooLong { .. } => "too-long",
             Self::OffPage { .. } => "off-page",
+            Self::TooSmall { .. } => "too-small",
             Self::UnknownStock { .. } => "unknown-stock",
             Self::BadStock { .. } => "bad-stock",
             Self::BadStart { .. } => "bad-start",
@@ -165,6 +179,17 @@ impl PrintError {
                 ("document", document.file_name().to_owned()),
                 ("text", text.clone()),
                 ("page", page.to_string()),
+            ]),
+            Self::TooSmall {
+                document,
+                text,
+                page,
+                percent,
+            } => say(vec![
+                ("document", document.file_name().to_owned()),
+                ("text", text.clone()),
+                ("page", page.to_string()),
+                ("percent", percent.to_string()),
             ]),
             Self::UnknownStock { name, known } => {
                 let known: Vec<&str> = known.iter().map(String::as_str).collect();

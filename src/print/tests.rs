@@ -680,6 +680,12 @@ fn every_error_has_words() {
             text: text(),
             page: 1,
         },
+        PrintError::TooSmall {
+            document: Document::Card,
+            text: text(),
+            page: 1,
+            percent: 90,
+        },
         PrintError::UnknownStock {
             name: text(),
             known: Stock::names(),

@@ -104,6 +104,8 @@ struct Own {
     shape: String,
     alt: String,
     amps: String,
+    /// The same with how long it holds.
+    limit: String,
     refused: bool,
 }
 
@@ -279,14 +281,13 @@ fn own(context: &Context<'_>, outlets: &[Outlet], owner: Option<&Id>) -> Vec<Own
         .filter_map(|outlet| {
             let limit = context.limit(&outlet.id)?;
             let shape = outlet.shape.to_string();
+            let amps = context.capacity(&limit.continuous_amps);
             Some(Own {
                 id: outlet.id.to_string(),
                 alt: context.say("face-alt", &[("shape", &shape)]),
                 shape,
-                amps: context.say(
-                    "outlet-limit",
-                    &[("amps", &context.capacity(&limit.continuous_amps))],
-                ),
+                limit: context.say("outlet-limit", &[("amps", &amps)]),
+                amps,
                 refused: context.report.refusal(&outlet.id, owner).is_some(),
             })
         })
@@ -343,18 +344,26 @@ fn path(context: &Context<'_>, limit: &Limit, with_self: bool) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
-    let mut facts = vec![(
-        context.say("neutral", &[]),
-        context.say(
-            match (set.neutral, set.bonding_plug) {
-                (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
-                (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
-                (Answer::Known(Neutral::Floating), _) => "neutral-floating",
-                _ => "neutral-unknown",
-            },
-            &[],
+    // The first of them is the last to go where a label has no room for all.
+    let mut facts = vec![
+        (
+            context.say("air", &[]),
+            context.say("air-value", &context.people_distances().each()),
         ),
-    )];
+        (
+            context.say("neutral", &[]),
+            context.say(
+                match (set.neutral, set.bonding_plug) {
+                    (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
+                    (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
+                    (Answer::Known(Neutral::Floating), _) => "neutral-floating",
+                    _ => "neutral-unknown",
+                },
+                &[],
+            ),
+        ),
+        (context.say("refuel", &[]), context.say("refuel-value", &[])),
+    ];
     if usable.stranded_watts.amount > rust_decimal::Decimal::ZERO {
         facts.push((
             context.say("reachable", &[]),
@@ -373,11 +382,6 @@ fn generator(context: &Context<'_>) -> Part {
             context.say("tank-value", &[("hours", &context.capacity(hours))]),
         ));
     }
-    facts.push((context.say("refuel", &[]), context.say("refuel-value", &[])));
-    facts.push((
-        context.say("air", &[]),
-        context.say("air-value", &context.people_distances().each()),
-    ));
     Part {
         id: set.name.clone(),
         brief: Some(context.say("air-brief", &context.people_distances().each())),

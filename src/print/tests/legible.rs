@@ -1,14 +1,21 @@
-//! Letters high enough for the distance that each document is read from.
+//! Letters high enough for the distance that each document is read from: every word of every
+//! document, in every language and on every stock.
 
 use typst::layout::{Frame, FrameItem};
-use typst::text::TextItem;
 
 use super::*;
+use crate::words::{Library, Units};
 
-/// From labels to the eye: arm's length.
-const LABELS: f64 = 600.0;
-/// From card and cautions to the eye: held in the hand.
-const IN_HAND: f64 = 400.0;
+/// From each document to the eye, in millimetres. Labels are read at arm's length, as they stick on
+/// gear that lies or hangs; card and cautions are held in the hand; worksheet and alignment page lie
+/// on a table before whoever writes on them, as far away.
+const DISTANCES: [(Document, f64); 5] = [
+    (Document::Labels, 600.0),
+    (Document::Card, 400.0),
+    (Document::Cautions, 400.0),
+    (Document::Worksheet, 400.0),
+    (Document::Alignment, 400.0),
+];
 
 /// Height of the signal word for a distance to the eye, both in the same unit: ANSI Z535.2-1998
 /// 9.2.3, from a secondary copy.
@@ -30,106 +37,216 @@ fn the_heights_are_those_of_the_published_example() {
     assert!((signal_height(distance) - 2.00).abs() < 1e-9);
 }
 
-/// How high a capital of this text is, in millimetres: its H as it is drawn, since the height that
-/// these fonts state for their capitals is more than that.
-fn capital(text: &TextItem) -> f64 {
-    let face = text.font.ttf();
-    let letter = face.glyph_index('H').expect("an H");
-    let high = face.glyph_bounding_box(letter).expect("its box").y_max;
-    f64::from(high) / f64::from(face.units_per_em()) * text.size.to_mm()
+/// What keeps a text from the paper goes by the same distances.
+#[test]
+fn printing_stops_at_the_same_heights() {
+    for (document, distance) in DISTANCES {
+        let least = check::reading_distance(document) * check::MESSAGE;
+        assert!((least - message_height(distance)).abs() < 1e-9);
+    }
 }
 
-/// Every piece of text of a frame with the height of its capitals. Nothing is scaled, only moved and
-/// turned.
+/// Every piece of text of a frame with the height of its capitals as they are drawn. Nothing is
+/// scaled, only moved and turned.
 fn capitals(frame: &Frame, found: &mut Vec<(String, f64)>) {
     for (_, item) in frame.items() {
         match item {
-            FrameItem::Group(group) => capitals(&group.frame, found),
+            FrameItem::Group(group) => {
+                let of = group.transform;
+                let (wide, high) = (
+                    of.sx.get().hypot(of.ky.get()),
+                    of.sy.get().hypot(of.kx.get()),
+                );
+                assert!((wide - 1.0).abs() < 1e-6 && (high - 1.0).abs() < 1e-6);
+                capitals(&group.frame, found);
+            }
             FrameItem::Text(text) => {
-                found.push((text.text.trim().to_owned(), capital(text)));
+                found.push((text.text.trim().to_owned(), check::capital(text)));
             }
             _ => {}
         }
     }
 }
 
-/// What the laid-out pages of one document hold.
-fn laid_out(document: Document, options: &Options) -> Vec<(String, f64)> {
-    let options = Options {
-        only: vec![document],
-        ..options.clone()
-    };
-    let (plan, report) = demo(crate::plan::demo::WEEKEND);
-    let mut found = Vec::new();
-    for (document, data) in data::all(&plan, &report, &Words::english(), &options).expect("worded")
-    {
-        let paged = typeset(document, data, &options).expect("typeset");
+/// Checks every word of what these options print: as a message, or as a signal word where it is one.
+/// Gives the signal words found in each document.
+fn all_is_high_enough(
+    what: &str,
+    (plan, report): &(Plan, Report),
+    words: &Words,
+    options: &Options,
+) -> BTreeMap<&'static str, usize> {
+    let signals = [
+        Signal::Danger,
+        Signal::Warning,
+        Signal::Caution,
+        Signal::Notice,
+    ]
+    .map(|signal| words.signal(signal));
+    let mut counted = BTreeMap::new();
+    for (document, data) in data::all(plan, report, words, options).expect("worded") {
+        let (_, distance) = DISTANCES
+            .into_iter()
+            .find(|(of, _)| *of == document)
+            .expect("a distance");
+        let paged = typeset(document, data, options)
+            .unwrap_or_else(|error| panic!("{what} {document:?}: {error}"));
+        let mut found = Vec::new();
         for page in paged.pages() {
             capitals(&page.frame, &mut found);
         }
+        assert!(!found.is_empty(), "{what}: nothing in {document:?}");
+        for (text, height) in found {
+            // In the worksheet's table they are no panel, but words of a row.
+            let signal = signals.contains(&text) && document != Document::Worksheet;
+            let least = if signal {
+                *counted.entry(document.name()).or_insert(0) += 1;
+                signal_height(distance)
+            } else {
+                message_height(distance)
+            };
+            assert!(
+                height >= least,
+                "{what} {document:?}: {text:?} is {height:.2} mm high, not {least:.2} mm"
+            );
+        }
     }
-    found
+    counted
 }
 
-/// Checks every signal word of a document. There has to be one.
-fn signal_words_are_high_enough(what: &str, found: &[(String, f64)], distance: f64) {
-    let words = ["DANGER", "WARNING", "CAUTION", "NOTICE"];
-    let signals: Vec<_> = found
-        .iter()
-        .filter(|(text, _)| words.contains(&text.as_str()))
-        .collect();
-    assert!(!signals.is_empty(), "{what}: no signal word");
-    for (text, height) in signals {
-        assert!(
-            *height >= signal_height(distance),
-            "{what}: {text} is {height:.2} mm high, not {:.2} mm",
-            signal_height(distance)
-        );
-    }
-}
-
-/// Checks every other word of a document.
-fn messages_are_high_enough(what: &str, found: &[(String, f64)], distance: f64) {
-    for (text, height) in found {
-        assert!(
-            *height >= message_height(distance),
-            "{what}: {text} is {height:.2} mm high, not {:.2} mm",
-            message_height(distance)
-        );
-    }
+/// The words of every language that is offered.
+fn languages() -> Vec<(String, Words)> {
+    Library::built_in()
+        .offered()
+        .map(|tag| {
+            let words = Words::new(tag, Units::Metric).expect("an offered language");
+            (tag.to_string(), words)
+        })
+        .collect()
 }
 
 #[test]
-fn signal_words_of_labels_are_high_enough() {
-    for name in Stock::names() {
+fn every_word_of_every_label_is_high_enough() {
+    let weekend = demo(crate::plan::demo::WEEKEND);
+    let languages = languages();
+    for (turn, name) in Stock::names().into_iter().enumerate() {
         let options = Options {
             stock: Some(Stock::named(&name).expect("a stock")),
+            only: vec![Document::Labels],
+            alignment: true,
             ..Options::default()
         };
-        signal_words_are_high_enough(&name, &laid_out(Document::Labels, &options), LABELS);
-    }
-}
-
-#[test]
-fn words_of_cards_are_high_enough() {
-    for card in [CardSize::Sheet, CardSize::Half, CardSize::Pocket] {
-        for paper in [Paper::Letter, Paper::A4] {
-            let options = Options {
-                paper,
-                card,
-                ..Options::default()
-            };
-            let what = format!("{card:?} {paper:?}");
-            let found = laid_out(Document::Card, &options);
-            signal_words_are_high_enough(&what, &found, IN_HAND);
-            messages_are_high_enough(&what, &found, IN_HAND);
+        // English on each, and another language in turn.
+        let others = languages.iter().skip(turn % languages.len()).take(1);
+        let english = ("en".to_owned(), Words::english());
+        for (tag, words) in std::iter::once(&english).chain(others) {
+            let what = format!("{name} {tag}");
+            let signals = all_is_high_enough(&what, &weekend, words, &options);
+            assert!(signals.contains_key("labels"), "{what}: no signal word");
         }
     }
 }
 
 #[test]
-fn words_of_cautions_are_high_enough() {
-    let found = laid_out(Document::Cautions, &Options::default());
-    signal_words_are_high_enough("cautions", &found, IN_HAND);
-    messages_are_high_enough("cautions", &found, IN_HAND);
+fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
+    let plans = [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED].map(demo);
+    let languages = languages();
+    let cards = [CardSize::Sheet, CardSize::Half, CardSize::Pocket];
+    let papers = [Paper::Letter, Paper::A4];
+    let all = cards
+        .into_iter()
+        .flat_map(|card| papers.map(|paper| (card, paper)));
+    for (turn, (card, paper)) in all.enumerate() {
+        let options = Options {
+            paper,
+            card,
+            only: vec![Document::Card, Document::Cautions, Document::Worksheet],
+            ..Options::default()
+        };
+        for (plan, words) in [
+            (&plans[0], &Words::english()),
+            (&plans[turn % 2], &languages[turn % languages.len()].1),
+        ] {
+            let what = format!("{card:?} {paper:?} {turn}");
+            let signals = all_is_high_enough(&what, plan, words, &options);
+            assert!(signals.contains_key("cautions"), "{what}: no signal word");
+            if std::ptr::eq(plan, &plans[0]) {
+                assert!(signals.contains_key("card"), "{what}: no signal word");
+            }
+        }
+    }
+}
+
+/// A template of the user's own that prints smaller is not printed, and the text is named.
+#[test]
+fn what_is_too_small_to_read_stops_the_press() {
+    let (plan, report) = small();
+    let built_in = |wanted: &str| {
+        let all = templates();
+        let found = all.iter().find(|(path, _)| *path == wanted);
+        found.expect("a template").1.to_owned()
+    };
+    let labels = built_in("labels.typ");
+    let with = |text: String| {
+        let options = Options {
+            only: vec![Document::Labels],
+            templates: [("labels.typ".to_owned(), text)].into(),
+            ..Options::default()
+        };
+        print(&plan, &report, &options)
+    };
+    // 7.8 pt are 2.006 mm of capitals, 7.7 pt are 1.98 mm.
+    let fold = "size: 7.8pt,\n    top-edge";
+    assert!(labels.contains(fold));
+    with(labels.clone()).expect("printed");
+    match with(labels.replace(fold, "size: 7.7pt,\n    top-edge")) {
+        Err(PrintError::TooSmall { text, percent, .. }) => {
+            assert_eq!((text.as_str(), percent), ("Fold here round the cord", 99));
+        }
+        other => panic!("{:?}", other.map(|files| files.len())),
+    }
+}
+
+/// What a label has no room for is left out, the way back to the generator first, and what keeps
+/// somebody from harm never.
+#[test]
+fn a_full_label_says_less_and_not_smaller() {
+    let (mut plan, _) = demo(crate::plan::demo::MENDED);
+    let options = Options {
+        only: vec![Document::Labels],
+        ..Options::default()
+    };
+    let label_of = |plan: &Plan| {
+        let report = crate::report::judge(plan);
+        let files = print(plan, &report, &options).expect("printed");
+        show(&files, &format!("full-{}", plan.loads[0].name.len()));
+        let text = text_of(&files[0].1);
+        // From the name of one receptacle to that of the next.
+        let from = text.find("box-left\n").expect("its label");
+        let to = text[from..]
+            .find("box-right")
+            .map_or(text.len(), |at| from + at);
+        text[from..to].replace('\u{a0}', " ")
+    };
+    let keeps = |label: &str| {
+        for text in ["16 A", "1,920 W", "19.2 A", "GFCI"] {
+            assert!(label.contains(text), "{text}: {label}");
+        }
+    };
+    let label = label_of(&plan);
+    keeps(&label);
+    assert!(
+        label.contains("Fed by") && label.contains("Plug in here"),
+        "{label}"
+    );
+    // Kettle and griddle are planned there.
+    for (times, plug_in) in [(5, true), (40, false)] {
+        for load in &mut plan.loads {
+            load.name = "a kettle of Robin's ".repeat(times) + load.id.as_str();
+        }
+        let label = label_of(&plan);
+        keeps(&label);
+        assert!(!label.contains("Fed by"), "{label}");
+        assert_eq!(label.contains("Plug in here"), plug_in, "{label}");
+    }
 }

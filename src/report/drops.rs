@@ -8,11 +8,11 @@
 use std::collections::BTreeMap;
 
 use super::loads::LoadUnit;
-use super::{Drop, Sharing};
+use super::{Drop, Sharing, Through};
 use crate::plan::{Id, LoadKind};
 use crate::quantity::{Percent, Voltage, narrow};
 use crate::supply::drop::{Draws, Microvolts, Running, lost};
-use crate::supply::{NodeIx, Supply};
+use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// A load where it is plugged in.
 pub(super) struct Placed<'a> {
@@ -151,6 +151,9 @@ impl<'a> Scene<'a> {
             .settled_drop(load.at, &running)
             .map_or(volts, lost)
             .min(volts);
+        let cords = supply
+            .settled_through(load.at, &running)
+            .unwrap_or_default();
         for (at, other) in worst.iter().zip(&mut running) {
             if *at == own {
                 other.current = unit.starting_current;
@@ -164,6 +167,23 @@ impl<'a> Scene<'a> {
             percent_running: percent(lost_running, volts).into(),
             volts_starting: lost_starting.max(lost_running).into(),
             volts_left: (volts - lost_running).into(),
+            beside: worst
+                .iter()
+                .map(|at| self.placed[*at].unit.id.clone())
+                .collect(),
+            cords: cords
+                .into_iter()
+                .filter_map(|(at, amps)| {
+                    let NodeKind::Cord { resistance, .. } = supply.node(at).kind else {
+                        return None;
+                    };
+                    Some(Through {
+                        cord: supply.node(at).id.clone(),
+                        amps: amps.into(),
+                        ohms: resistance.into(),
+                    })
+                })
+                .collect(),
         }
     }
 }
@@ -206,6 +226,28 @@ pub(super) fn percent(part: Voltage, whole: Voltage) -> Percent {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// Worked out again as the worksheet tells it: amps times ohms, added up over the cords. The amps
+    /// are rounded up to a milliampere, so no less comes out, and at most that much more.
+    #[test]
+    fn volts_lost_are_the_amps_times_ohms_that_are_told() {
+        for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
+            let plan = crate::plan::read(text).expect("a demo");
+            let report = crate::report::build(&plan);
+            assert!(!report.figures.drops.is_empty());
+            for drop in &report.figures.drops {
+                assert!(drop.beside.contains(&drop.at) && !drop.cords.is_empty());
+                let terms = drop.cords.iter().map(|it| it.amps.amount * it.ohms.amount);
+                let told: rust_decimal::Decimal = terms.sum();
+                let more = told - drop.volts_running.amount;
+                let ohms = drop.cords.iter().map(|it| it.ohms.amount);
+                let milli = rust_decimal::Decimal::new(1, 3);
+                // What is lost is rounded up to a millivolt, too.
+                let most = ohms.sum::<rust_decimal::Decimal>() * milli;
+                assert!(more >= -milli && more <= most, "{}: {more}", drop.at);
+            }
+        }
+    }
 
     #[test]
     fn a_set_told_for_one_of_several_alike_serves_for_each() {

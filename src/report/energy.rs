@@ -1,7 +1,7 @@
 //! Energy and fuel over a day.
 
 use super::loads::LoadUnit;
-use super::{Amount, Assumption, EnergyUse, PeakHour, Sharing};
+use super::{Amount, Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
 use crate::plan::{Generator, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 
@@ -22,6 +22,7 @@ pub(super) fn of_plan(
     let mut demand = [0_i64; DAY];
     let mut any_time = 0_i64;
     let mut milliwatt_minutes = 0_i128;
+    let mut loads = Vec::new();
     for unit in units {
         if !sharing.placed.iter().any(|placed| placed.load == unit.id) {
             continue;
@@ -50,18 +51,25 @@ pub(super) fn of_plan(
                 &whole_day
             } else {
                 any_time += power;
-                milliwatt_minutes += i128::from(power) * i128::from(minutes);
                 &[]
             }
         } else {
             &load.hours
         };
+        let mut minutes = if spans.is_empty() { SHORT_RUN } else { 0 };
         for minute in 0..Span::DAY {
             if spans.iter().any(|span| span.contains(minute)) {
                 demand[usize::from(minute)] += power;
-                milliwatt_minutes += i128::from(power);
+                minutes += 1;
             }
         }
+        let own = i128::from(power) * i128::from(minutes);
+        milliwatt_minutes += own;
+        loads.push(LoadEnergy {
+            load: unit.id.clone(),
+            hours: Hours::from_millihours((minutes * 1000 + 59) / 60).into(),
+            watt_hours: Energy::from_milliwatt_hours(narrow((own + 59) / 60)).into(),
+        });
     }
     if milliwatt_minutes == 0 {
         return (EnergyUse::default(), assumed);
@@ -93,6 +101,9 @@ pub(super) fn of_plan(
         peak_hour: peak_hour(&demand, any_time),
         hours_per_tank: per_tank.map(Amount::of),
         fuel_per_day: fuel.map(Amount::of),
+        loads,
+        hours_per_day: Some(Hours::from_millihours((minutes * 1000 + 59) / 60).into()),
+        mean_watts: Some(mean.into()),
     };
     (use_of_energy, assumed)
 }

@@ -235,6 +235,22 @@ pub struct Drop {
     pub volts_starting: Amount,
     /// Volts left at the receptacle while running.
     pub volts_left: Amount,
+    /// What runs then, this load too: of all that may run together what costs it the most volts.
+    pub beside: Vec<Id>,
+    /// The cords on the way to it, from the generator on. Volts lost while running are their amps
+    /// times their ohms, added up. Empty where the line cannot carry all that.
+    pub cords: Vec<Through>,
+}
+
+/// What passes a cord.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Through {
+    /// The cord.
+    pub cord: Id,
+    /// Amperes, at the volts that are left; of two legs half of both.
+    pub amps: Amount,
+    /// Its resistance there and back.
+    pub ohms: Amount,
 }
 
 /// A load at a receptacle. A load with a count of several has one entry for each, numbered.
@@ -403,6 +419,23 @@ pub struct EnergyUse {
     pub hours_per_tank: Option<Amount>,
     /// Fuel for the day.
     pub fuel_per_day: Option<Amount>,
+    /// What each placed load takes in a day, in the order of the loads.
+    pub loads: Vec<LoadEnergy>,
+    /// How long anything runs in a day.
+    pub hours_per_day: Option<Amount>,
+    /// The mean demand while anything runs.
+    pub mean_watts: Option<Amount>,
+}
+
+/// The energy of one load in a day.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct LoadEnergy {
+    /// The load.
+    pub load: Id,
+    /// How long it runs.
+    pub hours: Amount,
+    /// Its energy.
+    pub watt_hours: Amount,
 }
 
 /// The hour of greatest demand.

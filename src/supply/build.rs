@@ -19,7 +19,7 @@ const WHOLE: Ratio = Ratio::from_permille(1000);
 /// A cord left on its reel or in a coil carries a third (common practice, no source).
 const COILED_DIVISOR: i64 = 3;
 /// A cord of unknown gauge is taken for the thinnest that is made.
-const UNKNOWN_CORD: Wire = Wire::Awg(18);
+pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
 /// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.
 const UNKNOWN_WIRING: Wire = Wire::Awg(14);
 /// 100 ft, the longest cord that is commonly sold.
@@ -72,6 +72,7 @@ impl<'a> Builder<'a> {
                 detached: Vec::new(),
                 rated: Power::ZERO,
                 peak: Power::ZERO,
+                altitude: UNKNOWN_ALTITUDE,
                 air: UNKNOWN_AIR,
                 leg_rated: Current::ZERO,
                 leg_peak: Current::ZERO,
@@ -138,6 +139,7 @@ impl<'a> Builder<'a> {
             .known()
             .map_or(UNKNOWN_RATED, |peak| UNKNOWN_RATED.min(*peak));
         let marked = self.or_assume(set.rated, least, "generator.rated", "rated");
+        self.supply.altitude = altitude;
         self.supply.air = air;
         let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");
         let (marked, peak) = self.on_its_fuel(marked, peak.max(marked));

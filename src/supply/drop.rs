@@ -111,6 +111,12 @@ impl Supply {
     /// worked out until it settles. `None` when it does not: the line cannot carry them.
     #[must_use]
     pub fn settled_drop(&self, at: NodeIx, loads: &[Running]) -> Option<Microvolts> {
+        let currents = self.settled(loads)?;
+        Some(self.drop_with(at, loads, &currents))
+    }
+
+    /// The current of each load once it has settled, in microamperes.
+    fn settled(&self, loads: &[Running]) -> Option<Vec<i128>> {
         // Each round comes nearer to the end, by less each time; a line that loses so much that
         // this takes longer is past use.
         const ROUNDS: usize = 64;
@@ -124,7 +130,7 @@ impl Supply {
                 .collect();
             let near = |(one, other): (&Microvolts, &Microvolts)| (one - other).abs() <= SETTLED;
             if last.is_some_and(|last| last.iter().zip(&left).all(near)) {
-                return Some(self.drop_with(at, loads, &currents));
+                return Some(currents);
             }
             for (index, load) in loads.iter().enumerate() {
                 let nominal = self.nominal(load.at);
@@ -146,6 +152,43 @@ impl Supply {
         None
     }
 
+    /// What passes each cord between the generator and a node, from the generator on, while these
+    /// loads run and have settled: what [`Self::settled_drop`] multiplies with the resistance of
+    /// each. Rounded up; for a node on both legs half of what both legs carry.
+    #[must_use]
+    pub fn settled_through(&self, at: NodeIx, loads: &[Running]) -> Option<Vec<(NodeIx, Current)>> {
+        let currents = self.settled(loads)?;
+        let (legs, share) = match self.node(at).legs {
+            Legs::One(leg) => (vec![leg], 1),
+            Legs::Between | Legs::Both => (vec![Leg::A, Leg::B], 2),
+        };
+        let mut through: Vec<(NodeIx, Current)> = self
+            .up(at)
+            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+            .map(|(cord, _)| {
+                let on = |leg: &Leg| self.through_with(cord, *leg, loads, &currents);
+                let all: i128 = legs.iter().map(on).sum();
+                let milliamps = narrow(div_up(all, 1000 * share));
+                (cord, Current::from_milliamps(milliamps))
+            })
+            .collect();
+        through.reverse();
+        Some(through)
+    }
+
+    /// Microamperes of one leg through a cord.
+    fn through_with(&self, cord: NodeIx, leg: Leg, loads: &[Running], currents: &[i128]) -> i128 {
+        loads
+            .iter()
+            .zip(currents)
+            .filter(|(load, _)| {
+                self.node(load.at).legs.all().contains(&leg)
+                    && self.up(load.at).any(|(ix, _)| ix == cord)
+            })
+            .map(|(_, current)| *current)
+            .sum()
+    }
+
     fn nominal(&self, at: NodeIx) -> Microvolts {
         i128::from(self.volts_at(at).millivolts()) * 1000
     }
@@ -160,15 +203,7 @@ impl Supply {
                     _ => None,
                 })
                 .map(|(cord, resistance)| {
-                    let through: i128 = loads
-                        .iter()
-                        .zip(currents)
-                        .filter(|(load, _)| {
-                            self.node(load.at).legs.all().contains(&leg)
-                                && self.up(load.at).any(|(ix, _)| ix == cord)
-                        })
-                        .map(|(_, current)| *current)
-                        .sum();
+                    let through = self.through_with(cord, leg, loads, currents);
                     // Micro-ohms times microamperes are 10^-12 V.
                     div_up(i128::from(resistance.microohms()) * through, 1_000_000)
                 })

@@ -10,11 +10,11 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use build::UNKNOWN_LENGTH;
+pub(crate) use build::{UNKNOWN_CORD, UNKNOWN_LENGTH};
 pub use limit::Governing;
 
 use crate::plan::{Id, Leg};
-use crate::quantity::{Current, Power, Ratio, Resistance, Temperature, Voltage};
+use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};
 use crate::report::Assumption;
 use crate::tables::shape::{Plug, Receptacle};
 
@@ -230,6 +230,8 @@ pub struct Supply {
     pub rated: Power,
     /// Peak power after derating; the rated power where no peak is known.
     pub peak: Power,
+    /// How high the place is, or what was taken for it.
+    pub altitude: Length,
     /// The hottest air expected, or what was taken for it.
     pub air: Temperature,
     /// Rated current of each leg.

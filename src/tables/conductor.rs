@@ -213,15 +213,21 @@ pub fn flexible_ampacity(wire: Wire, carrying: Carrying) -> Current {
     }
 }
 
-/// What is left of an ampacity in air of this temperature, rounded down. Air of 30 °C or less leaves
-/// all of it; a temperature between two of the table counts as the hotter.
+/// The share of an ampacity that is left in air of this temperature. Air of 30 °C or less leaves all of
+/// it; a temperature between two of the table counts as the hotter; nothing is left beyond the last.
 #[must_use]
-pub fn in_air(ampacity: Current, air: Temperature) -> Current {
+pub fn share_in_air(air: Temperature) -> Ratio {
     CONDUCTORS
         .ambient
         .iter()
         .find(|(up_to, _)| air <= *up_to)
-        .map_or(Current::ZERO, |(_, factor)| ampacity.scaled_down(*factor))
+        .map_or(Ratio::from_permille(0), |(_, factor)| *factor)
+}
+
+/// What is left of an ampacity in air of this temperature ([`share_in_air`]), rounded down.
+#[must_use]
+pub fn in_air(ampacity: Current, air: Temperature) -> Current {
+    ampacity.scaled_down(share_in_air(air))
 }
 
 /// The ampacity granted to wiring inside a box: what it is commonly put behind. Thinner than the

@@ -142,6 +142,14 @@ fn of_wire(wire: Wire) -> (i128, i128) {
     }
 }
 
+/// Resistance of one conductor this long, rounded up.
+#[must_use]
+pub fn one_way(wire: Wire, length: Length) -> Resistance {
+    let (micro, per) = of_wire(wire);
+    let tenths = i128::from(length.millimetres().max(0)) * 10;
+    Resistance::from_microohms(narrow((micro * tenths + per - 1) / per))
+}
+
 /// Resistance out and back of a cord this long, rounded up.
 #[must_use]
 pub fn out_and_back(wire: Wire, length: Length) -> Resistance {
@@ -186,6 +194,13 @@ mod tests {
             ohms.microohms() * amps.milliamps() / 1_000_000
         };
         assert!(lost(18_472) <= 3_600 && lost(18_480) > 3_600);
+    }
+
+    #[test]
+    fn a_thousand_feet_of_one_conductor_are_the_printed_figure() {
+        // NEC chapter 9 table 8, 10 AWG stranded: 1.24 ohm per 1000 ft.
+        let kilofoot = Length::from_millimetres(304_800);
+        assert_eq!(one_way(Wire::Awg(10), kilofoot).microohms(), 1_240_000);
     }
 
     #[test]

@@ -6,7 +6,7 @@ use serde::Deserialize;
 
 use super::data::{self, Cited};
 use super::source::Source;
-use crate::quantity::{Length, Power, Temperature, narrow};
+use crate::quantity::{Length, Percent, Power, Temperature, narrow};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -86,6 +86,16 @@ impl Method {
 }
 
 impl Method {
+    /// What is lost to altitude and to air, for a reader who works it out again: each rounded up.
+    #[must_use]
+    pub fn losses(&self, altitude: Length, air: Temperature) -> [Percent; 2] {
+        [
+            self.altitude.loss(altitude.millimetres()),
+            self.air.loss(air.millicelsius()),
+        ]
+        .map(|loss| Percent::from_millipercent(narrow((loss + 999) / 1000)))
+    }
+
     /// The figures, for a reader who works it out again: for altitude and then for air, the loss
     /// in thousandths of a per cent, for each so much, above so much (millimetres; thousandths of
     /// a degree Celsius).
@@ -183,6 +193,15 @@ mod tests {
         let cautious = left(power, altitude, air).milliwatts();
         assert!(cautious < left_by_formula);
         assert_eq!(cautious / 1_000, 1452);
+    }
+
+    #[test]
+    fn the_losses_are_those_of_the_table() {
+        // US Army TM 9-6115-673-13&P table 2-3, at 2000 m and 40 °C: (2000 - 1219) / 100 x 1.3 % and
+        // (40 - 35) / 10 x 3 %.
+        let (altitude, air) = at(2000, 40);
+        let losses = METHODS.formula.losses(altitude, air);
+        assert_eq!(losses.map(Percent::millipercent), [10_153, 1_500]);
     }
 
     #[test]

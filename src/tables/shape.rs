@@ -3,7 +3,11 @@
 //! Volts, amperes, poles and wires of each configuration are from memory, not verified against
 //! the standard.
 
+use super::source::{Mark, Source};
 use crate::quantity::{Current, Voltage};
+
+/// Where the configurations are from.
+pub const SOURCE: Source = Source::new("NEMA WD 6", "", "", Mark::Memory);
 
 /// The blade pattern shared by a plug and its receptacle.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]

@@ -4,6 +4,7 @@ mod hostile;
 mod legible;
 mod position;
 mod tags;
+mod worksheet;
 
 use std::str::FromStr;
 

@@ -2,7 +2,7 @@
 //! test steps of the card.
 
 use super::Context;
-use super::worksheet::{Section, section};
+use super::worksheet::{Section, Sheet};
 use crate::plan::{Answer, Id};
 use crate::quantity::Current;
 use crate::report::{Button, Continuity, Lamp, Proof, Reads, Sure};
@@ -51,7 +51,8 @@ fn sure_key(sure: Sure) -> &'static str {
 }
 
 /// The worksheet's section.
-pub(super) fn worksheet(context: &Context<'_>) -> Section {
+pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
     let proofs = &context.report.figures.tests;
     let none = || "–".to_owned();
     let lamp = |lamp: Lamp| {
@@ -110,15 +111,14 @@ pub(super) fn worksheet(context: &Context<'_>) -> Section {
             row.extend(group[0].1.clone());
             row
         })
-        .collect();
+        .collect::<Vec<Vec<String>>>();
     let mut formulas: Vec<String> = ["ws-tests-lamps", "ws-tests-own", "ws-tests-meter"]
         .into_iter()
         .map(|key| context.say(key, &[]))
         .collect();
     formulas.extend(proved(context, proofs));
     formulas.push(context.say("ws-tests-time", &[("times", &times(context))]));
-    section(
-        context,
+    sheet.section(
         "tests",
         formulas,
         &[TESTER, METER, gfci::CURVE, Source::common_practice()],

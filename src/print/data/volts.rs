@@ -2,7 +2,7 @@
 //! might be.
 
 use super::Context;
-use super::worksheet::{Section, section};
+use super::worksheet::{Cell, Section, Sheet, ohms_column, ohms_per_thousand};
 use crate::plan::Id;
 use crate::quantity::Wire;
 use crate::report::{Amount, Longest, StepVolts, Worst};
@@ -16,7 +16,8 @@ fn least(context: &Context<'_>, volts: &Amount) -> String {
 }
 
 /// The worksheet's section on each step of switching on.
-pub(super) fn steps(context: &Context<'_>) -> Section {
+pub(super) fn steps(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
     let rows = context.report.figures.volts.steps.iter().map(|step| {
         let boxes: Vec<String> = step
             .boxes
@@ -31,8 +32,7 @@ pub(super) fn steps(context: &Context<'_>) -> Section {
             boxes.join(", "),
         ]
     });
-    section(
-        context,
+    sheet.section(
         "volts",
         vec![
             context.say("ws-volts-how", &[]),
@@ -46,12 +46,13 @@ pub(super) fn steps(context: &Context<'_>) -> Section {
             ("#reads-volts", 2),
             ("boxes", 4),
         ],
-        rows.collect(),
+        rows.collect::<Vec<Vec<String>>>(),
     )
 }
 
 /// The worksheet's section on the worst.
-pub(super) fn worst(context: &Context<'_>) -> Section {
+pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
     let volts = &context.report.figures.volts;
     let row = |key: &str, worst: &Worst| {
         let starts = worst
@@ -79,14 +80,13 @@ pub(super) fn worst(context: &Context<'_>) -> Section {
     let rows = rows
         .into_iter()
         .filter_map(|(key, worst)| Some(row(key, worst.as_ref()?)))
-        .collect();
+        .collect::<Vec<Vec<String>>>();
     let range = |amount: &Option<Amount>| {
         amount
             .as_ref()
             .map_or_else(String::new, |it| context.words.amount(it, Show::Exact))
     };
-    section(
-        context,
+    sheet.section(
         "worst",
         vec![
             context.say("ws-worst-how", &[]),
@@ -122,37 +122,37 @@ const SOLD: [Wire; 5] = [
 
 /// The worksheet's section on how long each cord might be: a row for each gauge that carries what
 /// passes the cord.
-pub(super) fn longest(context: &Context<'_>) -> Section {
-    let long = |amount: &Amount| context.words.amount(amount, Show::Capacity);
-    let row = |of: &Longest| {
-        vec![
-            of.cord.to_string(),
-            context.words.amount(&of.amps, Show::Demand),
-            of.wire.clone(),
+pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let long = |amount: &Amount| Cell::from(context.words.amount(amount, Show::Capacity));
+    let row = |of: &Longest| -> Option<Vec<Cell>> {
+        let wire = SOLD.iter().find(|wire| wire.to_string() == of.wire)?;
+        Some(vec![
+            of.cord.to_string().into(),
+            context.words.amount(&of.amps, Show::Exact).into(),
+            of.wire.clone().into(),
+            ohms_per_thousand(sheet, *wire),
             long(&of.for_3_percent),
             long(&of.for_5_percent),
-        ]
+        ])
     };
     let longest = context.report.figures.volts.longest.iter();
-    section(
-        context,
+    sheet.section(
         "longest",
         vec![
             context.say("ws-longest-how", &[]),
             context.say("ws-longest-advice", &[]),
         ],
-        &[crate::rules::DROP_ADVICE, COPPER.awg_source],
+        &[crate::rules::DROP_ADVICE],
         &[
-            ("cord", 3),
+            ("cord", 4),
             ("#amps", 2),
             ("wire", 2),
+            (ohms_column(context), 3),
             ("#at-3", 2),
             ("#at-5", 2),
         ],
-        longest
-            .filter(|of| of.carries && SOLD.iter().any(|wire| wire.to_string() == of.wire))
-            .map(row)
-            .collect(),
+        longest.filter(|of| of.carries).filter_map(row).collect(),
     )
 }
 

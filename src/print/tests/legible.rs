@@ -163,14 +163,15 @@ fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
             only: vec![Document::Card, Document::Cautions, Document::Worksheet],
             ..Options::default()
         };
-        for (plan, words) in [
-            (&plans[0], &Words::english()),
-            (&plans[turn % 2], &languages[turn % languages.len()].1),
+        for (which, words) in [
+            (0, &Words::english()),
+            (turn % 2, &languages[turn % languages.len()].1),
         ] {
             let what = format!("{card:?} {paper:?} {turn}");
-            let signals = all_is_high_enough(&what, plan, words, &options);
+            let signals = all_is_high_enough(&what, &plans[which], words, &options);
             assert!(signals.contains_key("cautions"), "{what}: no signal word");
-            if std::ptr::eq(plan, &plans[0]) {
+            // Only this one has dangers.
+            if which == 0 {
                 assert!(signals.contains_key("card"), "{what}: no signal word");
             }
         }

@@ -1,0 +1,360 @@
+//! What the gear can do: the generator, every point of the supply, cords, and what protects them.
+
+use rust_decimal::Decimal;
+
+use super::super::Context;
+use super::{Cell, Section, Sheet};
+use crate::plan::{Answer, Cord, Id};
+use crate::quantity::{Length, Ratio, Temperature, Wire};
+use crate::report::Amount;
+use crate::rules;
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
+use crate::tables::conductor::{CONDUCTORS, flexible_ampacity, share_in_air};
+use crate::tables::copper::{COPPER, one_way};
+use crate::tables::derating::{METHODS, Method};
+use crate::tables::shape;
+use crate::tables::source::{Mark, Source};
+use crate::words::Units;
+
+/// The share of a circuit for three hours or more.
+const EIGHTY_PER_CENT: Source = Source::new("NFPA 70 (NEC)", "210.21(B)(2)", "", Mark::Secondary);
+
+pub(super) fn power(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let (set, site) = (&context.plan.generator, &context.plan.site);
+    let usable = &context.report.figures.usable;
+    let line = |key: &str, value: Cell| vec![context.say(key, &[]).into(), value];
+    let exact = |amount: &Amount| Cell::from(context.exact(amount));
+    let formula = |key: &str, method: &Method| {
+        // In the units the figures are published in, whatever the reader's own.
+        let [altitude, air] = method.lines();
+        let number = |count: i64, scale: u32| context.words.number(Decimal::new(count, scale));
+        context.say(
+            key,
+            &[
+                ("altitude-percent", &number(altitude.0, 3)),
+                ("altitude-per", &number(altitude.1, 3)),
+                ("altitude-above", &number(altitude.2, 3)),
+                ("air-percent", &number(air.0, 3)),
+                ("air-per", &number(air.1, 3)),
+                ("air-above", &number(air.2, 3)),
+            ],
+        )
+    };
+    let both = |own: String, published: String| {
+        if own == published {
+            return own;
+        }
+        context.say("ws-both-units", &[("own", &own), ("published", &published)])
+    };
+    let metres = |length: Length| {
+        let number = Decimal::new(length.millimetres(), 3);
+        let metres = format!("{}\u{a0}m", context.words.number(number));
+        both(context.exactly(length), metres)
+    };
+    let celsius = |air: Temperature| {
+        let number = Decimal::new(air.millicelsius(), 3).round_dp(2);
+        let degrees = format!("{}\u{a0}°C", context.words.number(number));
+        both(context.exactly(air), degrees)
+    };
+    let mut rows = vec![
+        line(
+            "ws-power-marked",
+            sheet.answered(&set.rated, "generator.rated", None, |it| {
+                context.exactly(*it)
+            }),
+        ),
+        line(
+            "ws-power-peak-marked",
+            sheet.answered(&set.peak, "generator.peak", None, |it| context.exactly(*it)),
+        ),
+    ];
+    if let Some(left) = sheet.taken("generator.rated_on") {
+        rows.push(line(
+            "ws-power-propane",
+            sheet.assumed_to_be(left, Some(&METHODS.propane_source)),
+        ));
+    }
+    let (altitude, air) = (context.supply.altitude, context.supply.air);
+    // What was assumed is told in the units of the formulas, too.
+    let place = |known: bool, text: String| {
+        if known {
+            sheet.planned(text)
+        } else {
+            sheet.assumed_to_be(text, None)
+        }
+    };
+    rows.push(line(
+        "ws-power-altitude",
+        place(site.altitude.is_known(), metres(altitude)),
+    ));
+    rows.push(line(
+        "ws-power-air",
+        place(site.air.is_known(), celsius(air)),
+    ));
+    for (key, method) in [
+        ("ws-power-loss-formula", &METHODS.formula),
+        ("ws-power-loss-thumb", &METHODS.rule_of_thumb),
+    ] {
+        let [height, heat] = method.losses(altitude, air).map(|loss| {
+            let amount = Amount::of(loss);
+            format!("{}\u{a0}%", context.words.number(amount.amount))
+        });
+        rows.push(line(
+            key,
+            sheet.sourced(format!("{height} + {heat}"), &method.source),
+        ));
+    }
+    rows.extend([
+        line("ws-power-rated", exact(&usable.rated_watts)),
+        line("ws-power-peak", exact(&usable.peak_watts)),
+        line("ws-power-reachable", exact(&usable.reachable_watts)),
+        line("ws-power-stranded", exact(&usable.stranded_watts)),
+    ]);
+    sheet.section(
+        "power",
+        vec![
+            formula("ws-power-formula", &METHODS.formula),
+            formula("ws-power-thumb", &METHODS.rule_of_thumb),
+            context.say("ws-power-less", &[]),
+        ],
+        &[],
+        &[("what", 3), ("#figure", 2)],
+        rows,
+    )
+}
+
+/// Where what a point of the tree carries is from.
+fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
+    let context = sheet.context;
+    let text = context.exactly(node.rating);
+    match node.kind {
+        // Worked out: here, and in the section on cords.
+        NodeKind::Source | NodeKind::Cord { .. } => text.into(),
+        _ if node.reason == LimitReason::NotFed => text.into(),
+        NodeKind::Breaker { marked, early } if early || marked.is_some() => sheet.planned(text),
+        // Nobody knows the breaker: the receptacles are all there is to go by.
+        NodeKind::Breaker { .. } => sheet.assumed_to_be(text, Some(&shape::SOURCE)),
+        NodeKind::Wiring => sheet.sourced(text, &CONDUCTORS.wiring_source),
+        NodeKind::Receptacle { .. } | NodeKind::Inlet { .. } => sheet.sourced(text, &shape::SOURCE),
+    }
+}
+
+/// Every point of the tree, parents first: each limit is the smaller of its own and that of what
+/// feeds it, so that one line at a time can be worked out again.
+pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let supply = context.supply;
+    let id = |ix: NodeIx| match supply.node(ix).kind {
+        NodeKind::Source => context.plan.generator.name.clone(),
+        _ => supply.node(ix).id.to_string(),
+    };
+    let share = |node: &Node| {
+        let text = context.percent(node.continuous);
+        if node.continuous == Ratio::from_permille(1000) {
+            text.into()
+        } else {
+            sheet.sourced(text, &EIGHTY_PER_CENT)
+        }
+    };
+    let rows = supply
+        .nodes
+        .iter()
+        .enumerate()
+        .map(|(index, node)| {
+            let ix = NodeIx(index);
+            let limit = supply.limit(ix);
+            let fed_by = node.parent.map_or_else(String::new, id);
+            let reported = match node.kind {
+                NodeKind::Receptacle { .. } => context.limit(&node.id),
+                _ => None,
+            };
+            vec![
+                id(ix).into(),
+                context
+                    .say(&format!("ws-reason-{}", node.reason.code()), &[])
+                    .into(),
+                fed_by.into(),
+                rating(sheet, node),
+                share(node),
+                context.exactly(limit.continuous).into(),
+                context.exactly(limit.short).into(),
+                reported
+                    .map_or_else(String::new, |limit| context.exact(&limit.continuous_watts))
+                    .into(),
+                reported
+                    .map_or_else(String::new, |limit| context.exact(&limit.short_watts))
+                    .into(),
+            ]
+        })
+        .collect::<Vec<Vec<Cell>>>();
+    sheet.section(
+        "limits",
+        vec![
+            context.say("ws-limits-long", &[]),
+            context.say("ws-limits-short", &[]),
+            context.say("ws-limits-watts", &[]),
+            context.say("ws-limits-first", &[]),
+            context.say("ws-limits-80", &[]),
+        ],
+        &[],
+        &[
+            ("part", 6),
+            ("what", 7),
+            ("fed-by", 6),
+            ("#rating", 5),
+            ("#share", 4),
+            ("#hours", 5),
+            ("#short", 5),
+            ("#hours-watts", 5),
+            ("#short-watts", 5),
+        ],
+        rows,
+    )
+}
+
+/// Ohms of one conductor in the reader's thousand.
+pub(in crate::print::data) fn ohms_per_thousand(sheet: &Sheet<'_>, wire: Wire) -> Cell {
+    let context = sheet.context;
+    let length = match context.words.units() {
+        Units::Customary => Length::from_millimetres(304_800),
+        Units::Metric => Length::from_millimetres(1_000_000),
+    };
+    let source = match wire {
+        Wire::Awg(_) => &COPPER.awg_source,
+        Wire::Area(_) => &COPPER.area_source,
+    };
+    sheet.sourced(context.exactly(one_way(wire, length)), source)
+}
+
+/// The column of [`ohms_per_thousand`].
+pub(in crate::print::data) fn ohms_column(context: &Context<'_>) -> &'static str {
+    match context.words.units() {
+        Units::Customary => "#ohms-kilofoot",
+        Units::Metric => "#ohms-kilometre",
+    }
+}
+
+pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let supply = context.supply;
+    let rows: Vec<Vec<Cell>> = supply
+        .nodes
+        .iter()
+        .filter_map(|node| match node.kind {
+            NodeKind::Cord { plug, resistance } => {
+                let cord = context.plan.cords.iter().find(|cord| cord.id == node.id)?;
+                let row = cord_row(
+                    sheet,
+                    cord,
+                    context.exactly(plug.0.rating()),
+                    context.exactly(resistance),
+                    context.exactly(node.rating),
+                );
+                Some(row)
+            }
+            _ => None,
+        })
+        .collect();
+    sheet.section(
+        "cords",
+        vec![
+            context.say("ws-cords-ohms", &[]),
+            context.say("ws-cords-amps", &[]),
+        ],
+        &[],
+        &[
+            ("cord", 4),
+            ("wire", 5),
+            ("#length", 4),
+            (ohms_column(context), 5),
+            ("#ohms", 4),
+            ("#plug-amps", 4),
+            ("#wire-amps", 4),
+            ("#air-share", 5),
+            ("#coiled", 4),
+            ("#rating", 4),
+        ],
+        rows,
+    )
+}
+
+fn cord_row(
+    sheet: &Sheet<'_>,
+    cord: &Cord,
+    plug: String,
+    ohms: String,
+    carries: String,
+) -> Vec<Cell> {
+    let context = sheet.context;
+    let field = |name: &str| format!("cord.{}.{name}", cord.id);
+    let wire = cord.wire.or(crate::supply::UNKNOWN_CORD);
+    let ampacity = flexible_ampacity(wire, cord.circuit().into());
+    let coiled = matches!(cord.coiled, Answer::Known(true));
+    let assumed = sheet.taken(&field("coiled")).is_some();
+    let third = || "÷\u{a0}3".to_owned();
+    vec![
+        cord.id.to_string().into(),
+        sheet.answered(&cord.wire, &field("wire"), None, |wire| {
+            context.words.wire(*wire)
+        }),
+        sheet.answered(&cord.length, &field("length"), None, |length| {
+            context.exactly(*length)
+        }),
+        ohms_per_thousand(sheet, wire),
+        ohms.into(),
+        sheet.sourced(plug, &shape::SOURCE),
+        sheet.sourced(context.exactly(ampacity), &CONDUCTORS.flexible_source),
+        sheet.sourced(
+            context.percent(share_in_air(context.supply.air)),
+            &CONDUCTORS.ambient_source,
+        ),
+        if coiled {
+            sheet.sourced(third(), &Source::common_practice())
+        } else if assumed {
+            sheet.assumed_to_be(third(), Some(&Source::common_practice()))
+        } else {
+            "–".to_owned().into()
+        },
+        carries.into(),
+    ]
+}
+
+/// Every part of the supply with the breaker that protects it, or the allowance by which it needs
+/// no smaller one.
+pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let dash = || "–".to_owned();
+    let rows = context
+        .report
+        .figures
+        .protection
+        .iter()
+        .map(|proof| {
+            let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
+            let amps = |amount: Option<&Amount>| amount.map_or_else(dash, |it| context.exact(it));
+            vec![
+                context.load_name(&proof.id),
+                context.say(&format!("ws-part-{}", proof.part), &[]),
+                amps(proof.rating.as_ref()),
+                amps(proof.breaker.as_ref()),
+                at,
+                context.say(&format!("ws-by-{}", proof.by), &[]),
+            ]
+        })
+        .collect::<Vec<Vec<String>>>();
+    sheet.section(
+        "protection",
+        vec![context.say("ws-protection-how", &[])],
+        rules::find("OVER001").map_or(&[], |rule| rule.sources),
+        &[
+            ("part", 4),
+            ("what", 4),
+            ("#rating", 3),
+            ("#breaker", 3),
+            ("breaker-at", 3),
+            ("protected-by", 11),
+        ],
+        rows,
+    )
+}

@@ -1,0 +1,490 @@
+//! What the loads ask: each of them, the volts they lose, who runs together, energy and noise; and
+//! what was found and assumed.
+
+use rust_decimal::Decimal;
+
+use super::super::Context;
+use super::{Cell, Section, Sheet};
+use crate::plan::{Answer, Draw, Id, Load};
+use crate::quantity::Ratio;
+use crate::report::noise::{BOUND, MEASURED_AT};
+use crate::report::{Amount, Drop, LoadFacts};
+use crate::tables::kinds;
+use crate::tables::motors::MOTORS;
+use crate::tables::source::Source;
+
+/// What one load asks, with where each figure is from.
+fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
+    let context = sheet.context;
+    let kind = kinds::of_kind(load.kind);
+    let field = |name: &str| format!("load.{}.{name}", load.id);
+    let placed = &context.report.figures.sharing.placed;
+    let at = placed
+        .iter()
+        .find(|placed| placed.load == facts.id)
+        .map_or_else(|| "–".to_owned(), |placed| placed.at.to_string());
+    let number = |ratio: Ratio| context.words.number(Amount::of(ratio).amount);
+    let (watts, amps) = (
+        context.exact(&facts.running_watts),
+        context.exact(&facts.running_amps),
+    );
+    // Watts and amps: the one is given and the other worked out.
+    let (watts, amps) = match &load.running {
+        Answer::Known(Draw::Power(_)) => (sheet.planned(watts), amps.into()),
+        Answer::Known(Draw::Current(_)) => (watts.into(), sheet.planned(amps)),
+        Answer::Known(Draw::Motor { .. }) => {
+            (watts.into(), sheet.sourced(amps, &MOTORS.full_load_source))
+        }
+        _ => (
+            sheet.assumed_to_be(watts, Some(&kind.running_source)),
+            amps.into(),
+        ),
+    };
+    let factor = match (&load.power_factor, &load.running) {
+        (Answer::Known(factor), _) => sheet.planned(number(*factor)),
+        // Volt-amperes are counted as watts: what they are at most.
+        (_, Answer::Known(Draw::Current(_) | Draw::Motor { .. })) => {
+            number(Ratio::from_permille(1000)).into()
+        }
+        _ if sheet.taken(&field("power_factor")).is_some() => {
+            sheet.assumed_to_be(number(kind.power_factor), Some(&kind.power_factor_source))
+        }
+        _ => sheet.sourced(number(kind.power_factor), &kind.power_factor_source),
+    };
+    let (start_watts, start_amps) = (
+        context.exact(&facts.starting_watts),
+        context.exact(&facts.starting_amps),
+    );
+    let dash = || Cell::from("–".to_owned());
+    let times = |text: String| format!("×\u{a0}{text}");
+    let (times, start_watts) = match (&load.starting, &load.running) {
+        (Answer::Known(_), _) => (dash(), sheet.planned(start_watts)),
+        (_, Answer::Known(Draw::Motor { code: Some(_), .. })) => (
+            sheet.sourced("kVA".to_owned(), &MOTORS.locked_rotor_source),
+            start_watts.into(),
+        ),
+        (_, Answer::Known(Draw::Motor { .. })) => (
+            sheet.assumed_to_be(
+                times(MOTORS.multiple.to_string()),
+                Some(&MOTORS.multiple_source),
+            ),
+            start_watts.into(),
+        ),
+        _ if kind.starting.permille() <= 1000 => (
+            sheet.sourced(times(number(kind.starting)), &kind.starting_source),
+            start_watts.into(),
+        ),
+        _ => (
+            sheet.assumed_to_be(times(number(kind.starting)), Some(&kind.starting_source)),
+            start_watts.into(),
+        ),
+    };
+    vec![
+        facts.name.clone().into(),
+        at.into(),
+        watts,
+        factor,
+        context.exact(&facts.volts).into(),
+        amps,
+        times,
+        start_watts,
+        start_amps.into(),
+    ]
+}
+
+pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let rows: Vec<Vec<Cell>> = context
+        .report
+        .figures
+        .loads
+        .iter()
+        .filter_map(|facts| {
+            let load = context.plan.loads.iter().find(|load| load.id == facts.of)?;
+            Some(load_row(sheet, facts, load))
+        })
+        .collect();
+    sheet.section(
+        "loads",
+        vec![
+            context.say("ws-loads-amps", &[]),
+            context.say("ws-loads-start", &[]),
+        ],
+        &[],
+        &[
+            ("load", 7),
+            ("at", 4),
+            ("#watts", 4),
+            ("#factor", 3),
+            ("#volts", 3),
+            ("#amps", 3),
+            ("#start-times", 3),
+            ("#start-watts", 4),
+            ("#start-amps", 3),
+        ],
+        rows,
+    )
+}
+
+/// What runs beside a load: the number of the set, where it is one of those told.
+fn beside(context: &Context<'_>, drop: &Drop) -> String {
+    let names = |ids: &[Id]| context.words.set_names(context.report, ids);
+    let own = names(&drop.beside);
+    let sets = &context.report.figures.sharing.together;
+    match sets.iter().position(|set| names(set) == own) {
+        Some(at) => context.say("ws-set", &[("number", &(at + 1).to_string())]),
+        None => own.join(", "),
+    }
+}
+
+pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let rows: Vec<Vec<String>> = context
+        .report
+        .figures
+        .drops
+        .iter()
+        .map(|drop| {
+            let terms: Vec<String> = drop
+                .cords
+                .iter()
+                .map(|through| {
+                    format!(
+                        "{}\u{a0}×\u{a0}{}",
+                        context.exact(&through.amps),
+                        context.exact(&through.ohms)
+                    )
+                })
+                .collect();
+            vec![
+                context.load_name(&drop.at),
+                drop.receptacle.to_string(),
+                beside(context, drop),
+                if terms.is_empty() {
+                    "–".to_owned()
+                } else {
+                    terms.join(" + ")
+                },
+                context.exact(&drop.volts_running),
+                context.exact(&drop.percent_running),
+                context.exact(&drop.volts_left),
+                context.exact(&drop.volts_starting),
+            ]
+        })
+        .collect();
+    sheet.section(
+        "drops",
+        vec![
+            context.say("ws-drops-formula", &[]),
+            context.say("ws-drops-with", &[]),
+            context.say("ws-drops-start", &[]),
+        ],
+        &[],
+        &[
+            ("load", 5),
+            ("at", 4),
+            ("beside", 3),
+            ("amps-ohms", 7),
+            ("#lost", 2),
+            ("#lost-percent", 2),
+            ("#left", 3),
+            ("#lost-starting", 3),
+        ],
+        rows,
+    )
+}
+
+pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let sharing = &context.report.figures.sharing;
+    let names = |ids: &[Id]| context.words.set_names(context.report, ids).join(", ");
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    for (index, set) in sharing.together.iter().enumerate() {
+        rows.push(vec![
+            context.say("ws-together-row", &[("number", &(index + 1).to_string())]),
+            names(set),
+        ]);
+    }
+    for set in &sharing.never {
+        rows.push(vec![context.say("ws-never-row", &[]), names(set)]);
+    }
+    for (name, last) in context.words.start_steps(context.report) {
+        rows.push(vec![
+            context.say("ws-start-row", &[("load", &name)]),
+            context.say(
+                "ws-start-peak",
+                &[("peak", &context.exact(&last.peak_watts))],
+            ),
+        ]);
+    }
+    if !sharing.start_order.is_empty() {
+        rows.push(vec![
+            context.say("ws-start-verdict-row", &[]),
+            context.words.start_verdict(context.report),
+        ]);
+    }
+    if let Some(order) = context.words.stop_order(context.report) {
+        rows.push(vec![context.say("ws-stop-row", &[]), order]);
+    }
+    for (index, turn) in sharing.turns.iter().enumerate() {
+        rows.push(vec![
+            context.say("ws-turn-row", &[("number", &(index + 1).to_string())]),
+            names(turn),
+        ]);
+    }
+    for unplaced in &sharing.unplaced {
+        rows.push(vec![
+            context.say(
+                "ws-unplaced-row",
+                &[("load", &context.load_name(&unplaced.load))],
+            ),
+            context.say(&format!("ws-{}", unplaced.reason), &[]),
+        ]);
+    }
+    let mut formulas = vec![
+        context.say("ws-sharing-formula", &[]),
+        context.say("ws-sharing-peak", &[]),
+    ];
+    if !sharing.families_complete && !sharing.together.is_empty() {
+        formulas.push(context.say("ws-sharing-incomplete", &[]));
+    }
+    sheet.section("sharing", formulas, &[], &[("what", 2), ("which", 5)], rows)
+}
+
+/// What would help, where that was asked for, with before and after.
+pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let sharing = &context.report.figures.sharing;
+    let words = context.words;
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    let mut formulas = Vec::new();
+    if let Some(effect) = &sharing.mended
+        && !sharing.repairs.is_empty()
+    {
+        rows.extend(
+            sharing
+                .repairs
+                .iter()
+                .map(|repair| vec![words.repair(repair), repair.cost.to_string()]),
+        );
+        rows.push(vec![
+            context.say("ws-mend-all", &[]),
+            effect.cost.to_string(),
+        ]);
+        for (key, tally) in [
+            ("ws-mend-before", &effect.before),
+            ("ws-mend-after", &effect.after),
+        ] {
+            formulas.push(context.say(key, &[("tally", &words.tally(tally))]));
+        }
+        formulas.push(words.effect(effect));
+    }
+    sheet.section(
+        "mend",
+        formulas,
+        &[],
+        &[("change", 8), ("#points", 1)],
+        rows,
+    )
+}
+
+/// Hours and minutes, as "0:40 h": thirds of an hour stay what they are.
+fn clock(hours: &Amount) -> String {
+    let minutes = (hours.amount * Decimal::from(60)).round();
+    let hours = (minutes / Decimal::from(60)).floor();
+    let rest = minutes - hours * Decimal::from(60);
+    format!("{hours}:{rest:0>2}\u{a0}h")
+}
+
+pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let energy = &context.report.figures.energy;
+    let set = &context.plan.generator;
+    let mut rows: Vec<Vec<Cell>> = Vec::new();
+    for one in &energy.loads {
+        let facts = context.load(&one.load);
+        let watts = facts.map_or_else(String::new, |facts| context.exact(&facts.running_watts));
+        let hours = clock(&one.hours);
+        let field = facts.map_or_else(String::new, |facts| format!("load.{}.hours", facts.of));
+        let run = format!("{watts} × {hours}");
+        rows.push(vec![
+            context.load_name(&one.load).into(),
+            if sheet.taken(&field).is_some() {
+                sheet.assumed_to_be(run, None)
+            } else {
+                sheet.planned(run)
+            },
+            context.exact(&one.watt_hours).into(),
+        ]);
+    }
+    let nothing = || Cell::from(String::new());
+    let mut line = |key: &str, figure: &Option<Amount>| {
+        if let Some(figure) = figure {
+            let figure = context.exact(figure).into();
+            rows.push(vec![context.say(key, &[]).into(), nothing(), figure]);
+        }
+    };
+    line("ws-energy-day", &energy.watt_hours_per_day);
+    if let Some(hours) = &energy.hours_per_day {
+        rows.push(vec![
+            context.say("ws-energy-hours", &[]).into(),
+            nothing(),
+            clock(hours).into(),
+        ]);
+    }
+    let mut line = |key: &str, figure: &Option<Amount>| {
+        if let Some(figure) = figure {
+            let figure = context.exact(figure).into();
+            rows.push(vec![context.say(key, &[]).into(), nothing(), figure]);
+        }
+    };
+    line("ws-energy-mean", &energy.mean_watts);
+    for runtime in &set.runtime {
+        let load = context.exactly(runtime.load);
+        rows.push(vec![
+            context
+                .say("ws-energy-published", &[("load", &load)])
+                .into(),
+            nothing(),
+            sheet.planned(context.exactly(runtime.lasts)),
+        ]);
+    }
+    if let Answer::Known(tank) = set.tank {
+        rows.push(vec![
+            context.say("ws-energy-size", &[]).into(),
+            nothing(),
+            sheet.planned(context.exactly(tank)),
+        ]);
+    }
+    let mut line = |key: &str, figure: &Option<Amount>| {
+        if let Some(figure) = figure {
+            let figure = context.exact(figure).into();
+            rows.push(vec![context.say(key, &[]).into(), nothing(), figure]);
+        }
+    };
+    line("ws-energy-tank", &energy.hours_per_tank);
+    line("ws-energy-fuel", &energy.fuel_per_day);
+    if let Some(peak) = &energy.peak_hour {
+        let hour = format!("{:02}:00", peak.hour);
+        rows.push(vec![
+            context.say("ws-energy-peak", &[("hour", &hour)]).into(),
+            nothing(),
+            context.exact(&peak.watts).into(),
+        ]);
+    }
+    sheet.section(
+        "energy",
+        vec![
+            context.say("ws-energy-formula", &[]),
+            context.say("ws-energy-between", &[]),
+        ],
+        &[],
+        &[("what", 4), ("#watts-hours", 3), ("#figure", 2)],
+        rows,
+    )
+}
+
+pub(super) fn noise(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let noise = &context.report.figures.noise;
+    let mut rows: Vec<Vec<Cell>> = Vec::new();
+    // The level at a distance, each with where it is from.
+    let mut line = |key: &str, distance: Cell, level: Cell| {
+        rows.push(vec![context.say(key, &[]).into(), distance, level]);
+    };
+    if let Answer::Known(published) = context.plan.generator.noise {
+        line(
+            "ws-noise-published",
+            sheet.planned(context.exactly(published.at)),
+            sheet.planned(context.exactly(published.level)),
+        );
+    }
+    let parks = crate::rules::find("NOISE001").and_then(|rule| rule.sources.first());
+    let of_parks = |text: String| match parks {
+        Some(source) => sheet.sourced(text, source),
+        None => text.into(),
+    };
+    if let (Some(level), Answer::Known(distance)) =
+        (&noise.at_sleepers_dba, context.plan.site.sleepers_at)
+    {
+        line(
+            "ws-noise-sleepers",
+            sheet.planned(context.exactly(distance)),
+            context.exact(level).into(),
+        );
+    }
+    if let Some(level) = &noise.at_50ft_dba {
+        line(
+            "ws-noise-50ft",
+            of_parks(context.exactly(MEASURED_AT)),
+            context.exact(level).into(),
+        );
+    }
+    if let Some(distance) = &noise.quiet_from {
+        line(
+            "ws-noise-quiet",
+            context.exact(distance).into(),
+            of_parks(context.exactly(BOUND)),
+        );
+    }
+    sheet.section(
+        "noise",
+        vec![
+            context.say("ws-noise-formula", &[]),
+            context.say("ws-noise-free-field", &[]),
+        ],
+        &[Source::common_practice()],
+        &[("what", 4), ("#distance", 3), ("#level", 2)],
+        rows,
+    )
+}
+
+pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let rows = context
+        .report
+        .findings
+        .iter()
+        .map(|finding| {
+            let text = context.words.finding(finding);
+            vec![
+                finding.code.to_owned(),
+                text.signal,
+                text.why,
+                text.sources.join("; "),
+            ]
+        })
+        .collect::<Vec<Vec<String>>>();
+    sheet.section(
+        "findings",
+        Vec::new(),
+        &[],
+        &[("code", 2), ("signal", 2), ("why", 6), ("sources", 4)],
+        rows,
+    )
+}
+
+pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
+    let context = sheet.context;
+    let rows = context
+        .report
+        .figures
+        .assumed
+        .iter()
+        .map(|assumption| {
+            vec![
+                context.words.value(&assumption.value),
+                context.words.assumption(assumption),
+            ]
+        })
+        .collect::<Vec<Vec<String>>>();
+    sheet.section(
+        "assumed",
+        std::iter::once(context.say("ws-assumed-how", &[]))
+            .chain(context.words.decides(context.report))
+            .collect(),
+        &[],
+        &[("value", 1), ("assumption", 5)],
+        rows,
+    )
+}

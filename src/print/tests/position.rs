@@ -418,3 +418,29 @@ fn a_folded_card_is_trimmed_for_its_pouch() {
         assert!(corners.count() >= 2, "{card:?} {paper:?} {left} {edge}");
     }
 }
+
+/// Somebody who moves the labels prints the page that shows it once more.
+#[test]
+fn the_alignment_page_moves_with_its_labels() {
+    let (plan, report) = small();
+    for name in Stock::names() {
+        for offset in ["3 mm, -2 mm", "-10 mm, 10 mm", "10 mm, -10 mm"] {
+            let options = Options {
+                stock: Some(Stock::named(&name).expect("a stock")),
+                offset: offset.parse().expect("an offset"),
+                alignment: true,
+                only: vec![Document::Alignment],
+                ..Options::default()
+            };
+            let tape = options
+                .stock
+                .as_ref()
+                .is_some_and(|stock| stock.paper.is_none());
+            match print(&plan, &report, &options) {
+                Ok(files) => assert_eq!(files.len(), 1, "{name} {offset}"),
+                // A tape has no room to move.
+                Err(error) => assert!(tape, "{name} {offset}: {error}"),
+            }
+        }
+    }
+}

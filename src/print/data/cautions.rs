@@ -3,7 +3,7 @@
 use serde::Serialize;
 
 use super::{Common, Context};
-use crate::report::Signal;
+use crate::report::{Finding, Signal};
 
 /// The data of `cautions.typ`.
 #[derive(Debug, Serialize)]
@@ -50,7 +50,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 signal: Context::signal(finding.signal),
                 word: text.signal,
                 code: finding.code,
-                symbol: symbol(finding.signal, finding.area)
+                symbol: symbol(finding)
                     .map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
                 title: text.title,
                 why: text.why,
@@ -89,12 +89,13 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
 
 /// The published warning sign for what a rule's area is about: what the current, the heat or the
 /// exhaust does to somebody.
-fn symbol(signal: Signal, area: &str) -> Option<&'static str> {
-    (signal != Signal::Notice).then_some(match area {
-        "shock" => "electric",
-        "overcurrent" | "cord" => "hot",
-        "air" => "toxic",
-        "fuel" => "fire",
+fn symbol(finding: &Finding) -> Option<&'static str> {
+    (finding.signal != Signal::Notice).then_some(match (finding.code, finding.area) {
+        // Rain on the set is a matter of the air round it, and hurts by shock.
+        ("AIR004", _) | (_, "shock") => "electric",
+        (_, "overcurrent" | "cord") => "hot",
+        (_, "air") => "toxic",
+        (_, "fuel") => "fire",
         _ => "general",
     })
 }

@@ -113,9 +113,11 @@ impl PrintError {
                 page,
             } => {
                 let loads = plan.loads.iter().map(|load| &load.name);
+                // In a list it has the list's comma.
+                let piece = text.trim_end().trim_end_matches(',');
                 let whole = loads
                     .chain([&plan.site.name, &plan.generator.name])
-                    .filter(|name| name.contains(&text))
+                    .filter(|name| name.contains(piece))
                     .max_by_key(|name| name.len());
                 Self::OffPage {
                     document,

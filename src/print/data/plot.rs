@@ -5,14 +5,14 @@ use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
 
 use super::Context;
-use crate::quantity::{Length, Quantity, Voltage};
+use crate::quantity::{Length, Quantity, SoundLevel, Voltage};
 use crate::report::noise::BOUND;
 use crate::report::{Amount, Farther, Place};
 use crate::tables::volts::{MUCH, NOTED};
 use crate::words::{Show, Units};
 
 /// Points of a curve to each step of its scale.
-const TO_A_STEP: i64 = 4;
+const TO_A_STEP: i64 = 8;
 
 /// What `lib/plot.typ` draws. Bare numbers are places on a scale; what is read is text.
 #[derive(Debug, Serialize)]
@@ -22,6 +22,8 @@ pub(super) struct Plot {
     length: f64,
     /// The marks of the scale of lengths.
     lengths: Vec<Mark>,
+    /// What that scale is of.
+    along: String,
     curves: Vec<Curve>,
 }
 
@@ -30,10 +32,22 @@ struct Curve {
     title: String,
     low: f64,
     high: f64,
+    /// Both ends of the scale in words.
+    ends: Vec<Mark>,
     points: Vec<(f64, f64)>,
-    bounds: Vec<Mark>,
+    bounds: Vec<Bound>,
     /// This plan's own point.
     here: Mark,
+}
+
+/// A line across.
+#[derive(Debug, Serialize)]
+struct Bound {
+    at: f64,
+    /// On the scale.
+    text: String,
+    /// What it means.
+    name: String,
 }
 
 #[derive(Debug, Serialize)]
@@ -95,6 +109,7 @@ pub(super) fn data(context: &Context<'_>) -> Option<Plot> {
                 text: long(length),
             })
             .collect(),
+        along: context.say("plot-along", &[("cord", cord)]),
         curves,
     })
 }
@@ -111,27 +126,29 @@ fn volts(
         let left = nominal * i128::from(100_000 - lost.millipercent()) / 100_000;
         Voltage::from_millivolts(i64::try_from(left).unwrap_or_default())
     };
-    let bounds = [NOTED, MUCH].map(|lost| Mark {
-        at: place(share(lost)),
-        text: context.say(
-            "plot-lost",
-            &[
-                ("volts", &context.capacity(&Amount::of(share(lost)))),
-                (
-                    "percent",
-                    &context.words.amount(&Amount::of(lost), Show::Exact),
-                ),
-            ],
-        ),
+    let bounds = [NOTED, MUCH].map(|lost| {
+        let percent = context.words.amount(&Amount::of(lost), Show::Exact);
+        Bound {
+            at: place(share(lost)),
+            text: context.capacity(&Amount::of(share(lost))),
+            name: context.say("plot-lost", &[("percent", &percent)]),
+        }
     });
     let lowest = places.iter().map(|place| place.volts).min();
     // A line that carries nothing at all any more is off the scale.
     let bottom = share(crate::quantity::Percent::from_millipercent(20_000));
     let low = lowest.unwrap_or(bottom).max(bottom).min(share(MUCH));
+    // The whole volt below the lowest.
+    let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
+    let end = |volts: Voltage| Mark {
+        at: place(volts),
+        text: context.capacity(&Amount::of(volts)),
+    };
     Curve {
         title: context.say("plot-volts", &[("load", load)]),
-        low: (place(low) - 1.0).floor(),
+        low: place(low),
         high: place(farther.nominal),
+        ends: vec![end(low), end(farther.nominal)],
         points: places
             .iter()
             .filter(|place| place.volts >= bottom)
@@ -151,17 +168,26 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
         .iter()
         .filter_map(|there| Some((place(there.length), place(there.noise?))))
         .collect();
-    let levels = points.iter().map(|(_, level)| *level);
-    let low = levels.clone().fold(place(BOUND), f64::min);
-    let high = levels.fold(place(BOUND), f64::max);
+    let levels = || places.iter().filter_map(|there| there.noise).chain([BOUND]);
+    // Whole decibels with a little room above and below.
+    let whole = |level: SoundLevel, more: i64| {
+        SoundLevel::from_millidecibels((level.millidecibels().div_euclid(1000) + more) * 1000)
+    };
+    let ends = [whole(levels().min()?, -6), whole(levels().max()?, 3)];
+    let end = |level: SoundLevel| Mark {
+        at: place(level),
+        text: context.demand(&Amount::of(level)),
+    };
     Some(Curve {
         title: context.say("plot-noise", &[]),
-        low: (low - 2.0).floor(),
-        high: (high + 2.0).ceil(),
+        low: place(ends[0]),
+        high: place(ends[1]),
+        ends: ends.map(end).into(),
         points,
-        bounds: vec![Mark {
+        bounds: vec![Bound {
             at: place(BOUND),
             text: context.demand(&Amount::of(BOUND)),
+            name: context.say("plot-limit", &[]),
         }],
         here: Mark {
             at: place(level),

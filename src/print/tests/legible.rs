@@ -147,6 +147,23 @@ fn every_word_of_every_label_is_high_enough() {
     }
 }
 
+/// Twelve receptacles behind a part that must not be used, in the language with the longest words for
+/// it: each of them on its label, or the sheet would not be printed.
+#[test]
+fn a_large_plan_has_room_on_every_stock() {
+    let twelve = demo(include_str!("../../../tests/plans/large/twelve.toml"));
+    let words = Words::new("es", Units::Metric).expect("an offered language");
+    for name in Stock::names() {
+        let options = Options {
+            stock: Some(Stock::named(&name).expect("a stock")),
+            only: vec![Document::Labels],
+            ..Options::default()
+        };
+        let signals = all_is_high_enough(&name, &twelve, &words, &options);
+        assert!(signals.contains_key("labels"), "{name}: no signal word");
+    }
+}
+
 #[test]
 fn every_word_of_cards_cautions_and_worksheets_is_high_enough() {
     let plans = [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED].map(demo);

@@ -64,6 +64,11 @@ impl Row {
     pub fn is_surge(&self) -> bool {
         !self.peaks.is_empty()
     }
+
+    /// What is added there for the one load that starts; nothing in a thermal row.
+    fn peak(&self, index: usize) -> i64 {
+        self.peaks.get(index).copied().unwrap_or(0)
+    }
 }
 
 /// The whole problem.
@@ -78,6 +83,47 @@ pub struct Model {
     /// The sets of loads that are on at the same time at some moment of the day, none within
     /// another. Empty: all at once.
     pub moments: Vec<LoadSet>,
+}
+
+/// A row with what is asked of it again and again.
+struct Told<'a> {
+    row: &'a Row,
+    /// From the first coefficient that is not nothing to after the last.
+    span: std::ops::Range<usize>,
+}
+
+impl<'a> Told<'a> {
+    fn of(row: &'a Row) -> Self {
+        let counts = |index: &usize| row.sums[*index] != 0 || row.peak(*index) != 0;
+        let end = row.sums.len();
+        let first = (0..end).find(counts).unwrap_or(end);
+        let after = (0..end).rfind(counts).map_or(end, |last| last + 1);
+        Self {
+            row,
+            span: first..after,
+        }
+    }
+
+    /// Whether every load takes up no greater a share of this row than of the other.
+    fn within(&self, other: &Self) -> bool {
+        let (one, two) = (self.row, other.row);
+        // A row without room has no shares.
+        if one.capacity <= 0
+            || two.capacity <= 0
+            || (one.balanced && !two.balanced)
+            || one.is_surge() != two.is_surge()
+            || self.span.start < other.span.start
+            || self.span.end > other.span.end
+        {
+            return false;
+        }
+        let no_more = |a: i64, b: i64| {
+            i128::from(a) * i128::from(two.capacity) <= i128::from(b) * i128::from(one.capacity)
+        };
+        self.span.clone().all(|index| {
+            no_more(one.sums[index], two.sums[index]) && no_more(one.peak(index), two.peak(index))
+        })
+    }
 }
 
 /// Where each load is plugged in.
@@ -125,19 +171,25 @@ impl Model {
         });
     }
 
-    /// Leaves out rows that say no more than another: same coefficients, no less capacity.
+    /// Leaves out rows that say no more than another: no load takes up a greater share of it
+    /// anywhere than of the other.
+    ///
+    /// Proof. A sum of such shares is no greater either, nor is it with the greatest peak added:
+    /// what keeps the other row keeps this one. The other is no less used, so when it is balanced,
+    /// too, the greatest use stays what it was. Of rows that say the same the first stays.
     pub fn tighten(&mut self) {
-        let mut kept: Vec<Row> = Vec::new();
-        for row in self.rows.drain(..) {
-            let same = kept.iter_mut().find(|other| {
-                other.balanced == row.balanced && other.sums == row.sums && other.peaks == row.peaks
+        let rows: Vec<Told> = self.rows.iter().map(Told::of).collect();
+        let mut out = vec![false; rows.len()];
+        for index in 0..rows.len() {
+            out[index] = (0..rows.len()).any(|other| {
+                other != index
+                    && !out[other]
+                    && rows[index].within(&rows[other])
+                    && (other < index || !rows[other].within(&rows[index]))
             });
-            match same {
-                Some(other) => other.capacity = other.capacity.min(row.capacity),
-                None => kept.push(row),
-            }
         }
-        self.rows = kept;
+        let mut out = out.into_iter();
+        self.rows.retain(|_| !out.next().unwrap_or(false));
     }
 
     fn table(&self, value: impl Fn(usize, usize) -> i64) -> Vec<i64> {

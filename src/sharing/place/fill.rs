@@ -12,8 +12,6 @@ use super::table::{Constraint, Region};
 
 /// Up to so many sockets the greatest sum is found exactly.
 const FEW: usize = 3;
-/// Only models of so few moments are looked at: with more, limits are seldom tight.
-const MOMENTS: usize = 2;
 
 /// The greatest sum of at most `count` of the sizes, which rise, that is no more than the room;
 /// no less than that when more than [`FEW`] may come.
@@ -126,9 +124,6 @@ impl Search<'_> {
     /// left out, and that costs at least what the cheapest way of it costs, parts of a load
     /// allowed.
     pub(super) fn cramped(&self, domains: &[u64]) -> u64 {
-        if self.moments.len() > MOMENTS || self.measures.is_empty() {
-            return 0;
-        }
         let mut worst = 0;
         for moment in 0..self.moments.len() {
             let on: LoadSet = self

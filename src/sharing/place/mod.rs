@@ -2,13 +2,17 @@
 //!
 //! In this order: the greatest weight of musts, then of wishes, then the least greatest use of
 //! any balanced row, then the fewest cord moves, then the first by a fixed rule ([`ties`]). The
-//! first two are one search for the least weight left out; the third asks, by halving the range,
-//! whether the same weight still fits when every balanced row is cut down to so many thousandths.
+//! first two are one search for the least weight left out; the third asks again and again whether
+//! the same weight still fits when every balanced row is cut down to so many thousandths.
 //!
 //! | file | what is there |
 //! | --- | --- |
 //! | [`table`] | the rows at each moment, as one search sees them |
-//! | [`search`] | the search: which, then where; what it remembers |
+//! | [`same`] | places that nothing tells apart, taken for one |
+//! | [`search`] | the search: which, then where |
+//! | [`ledger`] | what is taken up and what is open while it goes on |
+//! | [`twins`] | places that differ in name only: one of them is tried |
+//! | [`memory`] | states from which there is no way, each tried once |
 //! | [`bound`] | what must be left out for want of room or sockets |
 //! | [`fill`] | how much of the room can be used by loads of these sizes |
 //! | [`prices`] | a bound as good as the linear relaxation's, and what it rules out |
@@ -20,21 +24,26 @@
 mod bound;
 mod fill;
 mod first;
+mod ledger;
+mod memory;
 mod prices;
+mod same;
 mod search;
 mod table;
 mod ties;
+mod twins;
 
 use super::budget::Budget;
 use super::model::{Model, Places};
 use first::Draft;
+use same::Joined;
 use search::Search;
 
 /// Steps that are enough for every plan known and end within a second on a small computer: one
 /// takes up to 50 µs at 40 loads.
 pub const STEPS: u64 = 20_000;
 /// Of these, for the plain search. Most plans need a tenth of it.
-const PLAIN: u64 = 3_000;
+const PLAIN: u64 = 3000;
 /// Steps for choosing among equals.
 const TIES: u64 = 4_000;
 /// How often a draft is shaken.
@@ -78,7 +87,8 @@ pub fn place(model: &Model, budget: &mut Budget) -> Placing {
 #[must_use]
 pub fn place_within(model: &Model, plain: &mut Budget, budget: &mut Budget) -> Placing {
     let tariff = Tariff::of(model);
-    let mut open = Open::new(model, &tariff);
+    let joined = Joined::new(model);
+    let mut open = Open::new(&joined.model, &tariff);
     open.serve(plain, Effort::Plain);
     open.level(plain, Effort::Plain, &[1]);
     if !open.settled() {
@@ -87,6 +97,8 @@ pub fn place_within(model: &Model, plain: &mut Budget, budget: &mut Budget) -> P
         open.level(budget, Effort::Priced, &[64, 16, 4, 1]);
     }
     let mut placing = open.placing();
+    placing.at = joined.apart(&placing.at);
+    placing.moves = ties::moves(model, &placing.at);
     if placing.proven {
         let mut budget = Budget::steps(TIES);
         let worth = (open.loss, open.used);
@@ -193,37 +205,45 @@ impl<'a> Open<'a> {
     /// Lowers the greatest use of a placing of the least loss.
     ///
     /// Whether the same weight fits within so many thousandths is monotone in them: a row cut
-    /// down further admits no set that it did not admit before. So the range is halved. Each
-    /// question gets a part of the budget; one that this leaves open is put aside, and what is
-    /// left of the range gets a larger part.
+    /// down further admits no set that it did not admit before. Small changes mostly find the
+    /// least use at once, so the first question is whether one thousandth less will do; what
+    /// will is asked in longer and longer steps, up to half the range, and after a no it is
+    /// halved. Each question gets a part of the budget; one that this leaves open is put aside,
+    /// and what is left of the range gets a larger part.
     fn level(&mut self, budget: &mut Budget, effort: Effort, parts: &[u64]) {
+        if self.loss == self.least_loss {
+            self.draft.mend();
+            self.note();
+        }
         for part in parts {
             // An open question is taken for a no, and in a second round for a yes.
             for open_is_no in [true, false] {
                 let (mut low, mut high) = (self.least_use, self.used);
+                let mut less = 1;
                 while low < high && self.loss == self.least_loss {
-                    let middle = low.midpoint(high);
+                    let asked = (high - less).max(low.midpoint(high));
                     let allowance = self.loss + 1;
-                    let mut search =
-                        Search::new(self.model, self.tariff, middle, allowance, effort);
+                    let mut search = Search::new(self.model, self.tariff, asked, allowance, effort);
                     let slice = budget.left() / part;
                     let mut slice = budget.part(slice);
                     let settled = search.run(&mut slice, true);
                     budget.put_back(&slice);
                     if let Some(at) = search.best.take() {
                         self.take(&at);
-                        if effort == Effort::Priced {
-                            self.draft.mend();
-                            self.note();
-                        }
+                        self.draft.mend();
+                        self.note();
                         high = self.used.min(high);
+                        less *= 2;
                     } else if settled {
-                        self.least_use = middle + 1;
+                        self.least_use = asked + 1;
                         low = self.least_use;
+                        less = high - low;
                     } else if open_is_no {
-                        low = middle + 1;
+                        low = asked + 1;
+                        less = high - low;
                     } else {
-                        high = middle;
+                        high = asked;
+                        less *= 2;
                     }
                 }
                 if self.settled() || budget.spent() {
@@ -241,7 +261,7 @@ impl<'a> Open<'a> {
             proven: self.settled(),
             weights_at_most: self.tariff.split(self.total - self.least_loss),
             use_at_least: self.least_use,
-            moves: ties::moves(self.model, self.draft.at()),
+            moves: 0,
             first: false,
         }
     }

@@ -16,7 +16,7 @@
 
 use super::super::set::LoadSet;
 use super::search::Search;
-use super::table::Table;
+use super::table::{Table, bits};
 
 /// A full constraint, in the units that prices are for.
 const FULL: i64 = 1 << 16;
@@ -301,17 +301,6 @@ impl Ask {
             room,
         }
     }
-}
-
-/// The places of a mask, rising.
-fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
-    std::iter::from_fn(move || {
-        (mask != 0).then(|| {
-            let bit = mask.trailing_zeros() as usize;
-            mask &= mask - 1;
-            bit
-        })
-    })
 }
 
 fn ceil_div(sum: i128, unit: i128) -> u64 {

@@ -4,9 +4,9 @@
 //! adds at every place it may go to is counted from then on. When all is decided it looks for
 //! **where**: the load with the fewest places left, the emptiest place first.
 //!
-//! Each prune has its proof beside it: `least_loss` and `unmatched` (in `bound.rs`), `price` (in
-//! `prices.rs`), the memory of failed states, and here the allowance and the order of loads that
-//! are alike.
+//! Each prune has its proof beside it: `least_loss` and `unmatched` (in `bound.rs`), `cramped` (in
+//! `fill.rs`), `price` (in `prices.rs`), the memory of failed states, places that are twins, and
+//! here the allowance and loads that are alike.
 
 use std::collections::HashSet;
 
@@ -15,11 +15,10 @@ use super::super::model::Model;
 use super::super::set::LoadSet;
 use super::fill::{Measure, measures};
 use super::prices::Prices;
-use super::table::{Constraint, Region, Table, Touch, alike, mask, regions, share};
+use super::table::{Constraint, Region, Table, Touch, alike, bits, mask, regions};
+use super::twins::Twins;
 use super::{Effort, Tariff};
 
-/// How many words the memory of failed states may take: 16 MiB.
-const MEMORY_WORDS: usize = 2 << 20;
 /// Rounds of looking for prices at the start, and at each node after.
 const ROOT_ROUNDS: u32 = 200;
 const NODE_ROUNDS: u32 = 2;
@@ -77,6 +76,7 @@ pub(super) struct Search<'a> {
     pub(super) measures: Vec<Measure>,
     /// For each load, the one before it that is alike in everything.
     pub(super) alike: Vec<Option<usize>>,
+    pub(super) twins: Twins,
 }
 
 impl<'a> Search<'a> {
@@ -103,6 +103,13 @@ impl<'a> Search<'a> {
         } else {
             Vec::new()
         };
+        let allowed: Vec<u64> = model.loads.iter().map(|l| mask(&l.allowed)).collect();
+        let twins = Twins::new(
+            &table.constraints,
+            &table.touches,
+            &allowed,
+            model.sockets.len(),
+        );
         let mut heaviest_first: Vec<usize> = (0..loads).collect();
         heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
         let mut search = Self {
@@ -138,6 +145,7 @@ impl<'a> Search<'a> {
             memory: HashSet::new(),
             memory_words: 0,
             first_only: false,
+            twins,
             settled_loss: 0,
             prices,
             moments: model.moments(),
@@ -213,46 +221,6 @@ impl<'a> Search<'a> {
         }
         self.undecided.remove(load);
         self.count_demand(load, -1);
-    }
-
-    fn all_domains(&self) -> Vec<u64> {
-        let all: Vec<u64> = self.model.loads.iter().map(|l| mask(&l.allowed)).collect();
-        self.domains(&all)
-    }
-
-    /// The places where each undecided load still fits.
-    fn domains(&self, before: &[u64]) -> Vec<u64> {
-        let places = self.model.sockets.len();
-        let mut domains = before.to_vec();
-        for load in self.undecided.iter() {
-            let mut left = before[load];
-            let mut fits = 0;
-            while left != 0 {
-                let place = left.trailing_zeros() as usize;
-                left &= left - 1;
-                let fine = self.sockets[place] > 0
-                    && self.touches[load * places + place].iter().all(|touch| {
-                        let c = touch.constraint;
-                        let own = if self.committed.contains(load) {
-                            touch.pledge
-                        } else {
-                            0
-                        };
-                        self.used[c] + self.pledged[c] - own
-                            + touch.sum
-                            + self.peak[c].max(self.pledged_peak[c]).max(touch.peak)
-                            <= self.constraints[c].capacity
-                    });
-                fits |= u64::from(fine) << place;
-            }
-            // Loads alike are seated in the order of their numbers at places that never fall:
-            // exchanging two of them changes nothing, so every placing has one of that order.
-            if let Some(first) = self.alike[load].and_then(|before| self.at[before]) {
-                fits &= u64::MAX << first;
-            }
-            domains[load] = fits;
-        }
-        domains
     }
 
     /// Decides which loads are served, then where.
@@ -386,19 +354,15 @@ impl<'a> Search<'a> {
             .min_by_key(|load| (domains[*load].count_ones(), -self.size[*load], *load))
             .unwrap_or_default();
         let places = self.model.sockets.len();
-        let mut order: Vec<(i64, usize)> = self.model.loads[load]
-            .allowed
-            .iter()
-            .filter(|place| domains[load] >> **place & 1 == 1)
-            .map(|place| (self.pressure(load, *place), *place))
-            .collect();
-        order.sort_by_key(|(pressure, _)| *pressure);
+        let mut order: Vec<usize> = bits(domains[load]).collect();
+        self.without_twins(&mut order);
+        order.sort_by_cached_key(|place| (self.pressure(load, *place), *place));
 
         let allowance = self.allowance;
         self.undecided.remove(load);
         self.count_demand(load, -1);
         let mut complete = true;
-        for (_, place) in order {
+        for place in order {
             let undo = self.put(load, place, places);
             complete = self.seat_all(lost, &domains, budget);
             self.take(load, place, places, &undo);
@@ -415,132 +379,7 @@ impl<'a> Search<'a> {
         complete
     }
 
-    /// Notes that a load will be served, wherever: what it adds to a constraint at every place
-    /// it may go to is certain from now on.
-    fn commit(&mut self, load: usize) -> Vec<i64> {
-        self.committed.insert(load);
-        let mut undo = Vec::new();
-        for pledge in &self.pledges[load] {
-            let c = pledge.constraint;
-            self.pledged[c] += pledge.sum;
-            undo.push(self.pledged_peak[c]);
-            self.pledged_peak[c] = self.pledged_peak[c].max(pledge.peak);
-        }
-        undo
-    }
-
-    fn release(&mut self, load: usize, undo: &[i64]) {
-        self.committed.remove(load);
-        for (pledge, peak) in self.pledges[load].iter().zip(undo) {
-            self.pledged[pledge.constraint] -= pledge.sum;
-            self.pledged_peak[pledge.constraint] = *peak;
-        }
-    }
-
     fn done(&self) -> bool {
         self.first_only && self.best.is_some()
-    }
-
-    fn put(&mut self, load: usize, place: usize, places: usize) -> Vec<i64> {
-        self.at[load] = Some(place);
-        self.sockets[place] -= 1;
-        // What was pledged is now counted where it is; a pledged peak may stay, for the real one
-        // is no less.
-        for pledge in &self.pledges[load] {
-            self.pledged[pledge.constraint] -= pledge.sum;
-        }
-        let mut undo = Vec::new();
-        for touch in &self.touches[load * places + place] {
-            let c = touch.constraint;
-            self.used[c] += touch.sum;
-            if self.constraints[c].surge {
-                undo.push(self.peak[c]);
-                self.peak[c] = self.peak[c].max(touch.peak);
-            }
-        }
-        undo
-    }
-
-    fn take(&mut self, load: usize, place: usize, places: usize, undo: &[i64]) {
-        self.at[load] = None;
-        self.sockets[place] += 1;
-        for pledge in &self.pledges[load] {
-            self.pledged[pledge.constraint] += pledge.sum;
-        }
-        let mut undo = undo.iter();
-        for touch in &self.touches[load * places + place] {
-            let c = touch.constraint;
-            self.used[c] -= touch.sum;
-            if self.constraints[c].surge {
-                self.peak[c] = undo.next().copied().unwrap_or(0);
-            }
-        }
-    }
-
-    /// How full the fullest row would be, in millionths, with this load there.
-    fn pressure(&self, load: usize, place: usize) -> i64 {
-        self.touches[load * self.model.sockets.len() + place]
-            .iter()
-            .map(|touch| {
-                let c = touch.constraint;
-                let full = self.used[c] + touch.sum + self.peak[c].max(touch.peak);
-                share(full, self.constraints[c].capacity)
-            })
-            .max()
-            .unwrap_or(0)
-    }
-
-    fn count_demand(&mut self, load: usize, sign: i64) {
-        for (constraint, greatest) in &self.demands[load] {
-            self.demand[*constraint] += sign * greatest;
-        }
-    }
-
-    /// What the future depends on: which loads are undecided, and the room in each constraint and
-    /// place. Room that the undecided loads cannot fill however they are placed is left out of
-    /// the key, for it decides nothing.
-    fn state(&self) -> Box<[i64]> {
-        let mut key = Vec::new();
-        for (c, constraint) in self.constraints.iter().enumerate() {
-            let room = constraint.capacity - self.used[c];
-            // `demand` counts every undecided load's sum and peak, so at most that much, plus the
-            // peak already standing, can still be asked for.
-            if room < self.demand[c] + self.peak[c] {
-                key.push(i64::try_from(c).unwrap_or(i64::MAX));
-                key.push(room);
-                if constraint.surge {
-                    key.push(self.peak[c]);
-                }
-            }
-        }
-        for load in self.undecided.iter() {
-            if let Some(first) = self.alike[load].and_then(|before| self.at[before]) {
-                key.push(-1 - i64::try_from(load * 64 + first).unwrap_or(i64::MAX));
-            }
-        }
-        let undecided = u32::try_from(self.undecided.len()).unwrap_or(u32::MAX);
-        key.extend(
-            self.sockets
-                .iter()
-                .map(|left| i64::from(*left.min(&undecided))),
-        );
-        key.into_boxed_slice()
-    }
-
-    /// Whether seating all undecided loads was found impossible from this state before.
-    ///
-    /// Proof. Two nodes with the same undecided loads and the same key admit the same
-    /// completions: a constraint outside the key holds for all of them, one inside has the same
-    /// room. Only states whose search came to its end without a placing are kept.
-    fn known_failure(&self, key: &[i64]) -> bool {
-        // The key is compared by value, not by hash alone: equal means equal.
-        self.memory.contains(&(self.undecided, Box::from(key)))
-    }
-
-    fn remember(&mut self, key: Box<[i64]>) {
-        if self.memory_words + key.len() <= MEMORY_WORDS {
-            self.memory_words += key.len() + 8;
-            self.memory.insert((self.undecided, key));
-        }
     }
 }

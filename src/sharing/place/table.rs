@@ -74,7 +74,8 @@ impl Table {
         let places = model.sockets.len();
         let on = || moment.iter().filter(|load| *load < model.loads.len());
         let of = |load: usize, place: usize| coefficients(row, load * places + place);
-        let (mut mask, mut worst, mut highest) = (0_u64, 0, 0);
+        let (mut mask, mut highest) = (0_u64, 0);
+        let mut most = Vec::new();
         for load in on() {
             let mut greatest = 0;
             for &place in &model.loads[load].allowed {
@@ -85,9 +86,13 @@ impl Table {
                     mask |= 1 << place;
                 }
             }
-            worst += greatest;
+            most.push(greatest);
         }
-        if worst + highest <= capacity {
+        // No more of them can come there than there are sockets.
+        let sockets: u32 = bits(mask).map(|place| model.sockets[place]).sum();
+        let sockets = usize::try_from(sockets).unwrap_or(usize::MAX);
+        most.sort_unstable_by_key(|sum| std::cmp::Reverse(*sum));
+        if most.iter().take(sockets).sum::<i64>() + highest <= capacity {
             return;
         }
         let c = self.constraints.len();
@@ -199,6 +204,17 @@ pub(super) fn regions(constraints: &[Constraint], places: usize) -> Vec<Region> 
 pub(super) fn coefficients(row: &Row, index: usize) -> (i64, i64) {
     let peak = row.peaks.get(index).copied().unwrap_or(0);
     (row.sums[index], peak)
+}
+
+/// The places of a mask, rising.
+pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
+    std::iter::from_fn(move || {
+        (mask != 0).then(|| {
+            let bit = mask.trailing_zeros() as usize;
+            mask &= mask - 1;
+            bit
+        })
+    })
 }
 
 /// A sum in millionths of a capacity.

@@ -12,7 +12,7 @@ use tallywatt::sharing::{start, turns};
 const MOMENTS: usize = 3;
 
 /// Found failures are printed, not kept in a file beside the source.
-fn cases(cases: u32) -> ProptestConfig {
+pub(super) fn cases(cases: u32) -> ProptestConfig {
     ProptestConfig {
         cases,
         failure_persistence: None,
@@ -20,7 +20,7 @@ fn cases(cases: u32) -> ProptestConfig {
     }
 }
 
-fn budget() -> Budget {
+pub(super) fn budget() -> Budget {
     Budget::steps(10_000_000)
 }
 
@@ -179,7 +179,7 @@ fn strings() -> impl Strategy<Value = Model> {
 }
 
 /// Every placing, legal or not.
-fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
+pub(super) fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
     let mut all = vec![Vec::new()];
     for load in &model.loads {
         all = all
@@ -198,9 +198,9 @@ fn placings(model: &Model) -> Vec<Vec<Option<usize>>> {
     all
 }
 
-type Worth = (u64, u64, std::cmp::Reverse<i64>);
+pub(super) type Worth = (u64, u64, std::cmp::Reverse<i64>);
 
-fn worth(model: &Model, at: &[Option<usize>]) -> Worth {
+pub(super) fn worth(model: &Model, at: &[Option<usize>]) -> Worth {
     let (must, wish) = model.weights(at);
     (must, wish, std::cmp::Reverse(model.use_permille(at)))
 }
@@ -250,7 +250,7 @@ fn orders(set: &LoadSet) -> Vec<Vec<usize>> {
 }
 
 /// The best placings in the order of the rule for ties, and with it how many cords are moved.
-fn best_by_rule(model: &Model) -> Vec<Option<usize>> {
+pub(super) fn best_by_rule(model: &Model) -> Vec<Option<usize>> {
     let all = placings(model);
     let good = all.iter().filter(|at| model.holds_all_day(at));
     good.min_by_key(|at| {

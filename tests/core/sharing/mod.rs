@@ -5,6 +5,7 @@
 
 mod brute;
 mod case;
+mod twins;
 
 use std::path::{Path, PathBuf};
 

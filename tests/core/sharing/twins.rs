@@ -1,0 +1,122 @@
+//! The solvers against trying everything, where exchanging changes nothing or next to nothing:
+//! receptacles behind breakers of the same size, behind none of their own, and loads of few sorts.
+
+use proptest::prelude::*;
+use tallywatt::sharing::budget::Budget;
+use tallywatt::sharing::model::{Load, Model};
+use tallywatt::sharing::place::{place, place_within};
+
+use super::brute::{best_by_rule, budget, cases, placings, worth};
+
+const PLACES: usize = 5;
+const LOADS: usize = 5;
+
+/// Running and starting less running current, whether continuous and a must, what it is worth, and
+/// the places its plug fits.
+type Sort = (i64, i64, bool, bool, u64, u8);
+
+fn sort() -> impl Strategy<Value = Sort> {
+    let places = prop_oneof![3 => Just(31_u8), 1 => 1_u8..32];
+    (
+        1_i64..6,
+        0_i64..3,
+        any::<bool>(),
+        any::<bool>(),
+        1_u64..3,
+        places,
+    )
+}
+
+/// Two feeds under one set, receptacles on each, behind breakers of one size, of another or none.
+fn racks() -> impl Strategy<Value = Model> {
+    let receptacle = (
+        prop_oneof![3 => Just(0_usize), 2 => Just(1), 2 => Just(2)],
+        1_u32..3,
+    );
+    (
+        (sort(), sort(), prop::array::uniform5(any::<bool>())),
+        (2_i64..9, 2_i64..9, any::<bool>()),
+        prop::array::uniform5(receptacle),
+        (1_usize..5, 4_i64..14, 4_i64..14, 8_i64..24),
+        prop::option::of(1_u8..32),
+        prop::option::of(prop::array::uniform5(prop::option::of(0..PLACES))),
+    )
+        .prop_map(|(sorts, breakers, receptacles, feeds, on, homes)| {
+            let (one, other, which) = sorts;
+            let mut model = Model {
+                sockets: receptacles.iter().map(|(_, sockets)| *sockets).collect(),
+                ..Model::default()
+            };
+            for load in 0..LOADS {
+                let (running, excess, continuous, must, weight, places) =
+                    if which[load] { one } else { other };
+                let allowed: Vec<usize> = (0..PLACES).filter(|p| places >> p & 1 == 1).collect();
+                model.loads.push(Load {
+                    running,
+                    starting: running + excess,
+                    continuous,
+                    must,
+                    weight,
+                    home: homes
+                        .and_then(|homes| homes[load])
+                        .filter(|home| allowed.contains(home)),
+                    allowed,
+                });
+            }
+            let (small, large, first) = breakers;
+            for (place, (breaker, _)) in receptacles.iter().enumerate() {
+                match breaker {
+                    0 => model.thermal(small, 800, true, |_, at| at == place),
+                    1 => model.thermal(large, 1000, true, |_, at| at == place),
+                    _ => {}
+                }
+            }
+            let (split, left, right, set) = feeds;
+            model.thermal(left, 800, true, |_, at| at < split);
+            model.thermal(right, 1000, true, |_, at| at >= split);
+            if first {
+                // A second limit on the way, as a cord behind a breaker is.
+                model.thermal(left + 1, 1000, true, |_, at| at < split);
+            }
+            model.thermal(set, 1000, false, |_, _| true);
+            model.surge(set + 2, |_, _| true);
+            if let Some(on) = on {
+                model.set_moments([
+                    (0..LOADS).filter(|load| on >> load & 1 == 1).collect(),
+                    (0..LOADS).filter(|load| on >> load & 1 == 0).collect(),
+                ]);
+            }
+            model
+        })
+}
+
+proptest! {
+    #![proptest_config(cases(200))]
+
+    /// Places taken for one, twins and what is remembered change neither the worth nor the choice.
+    #[test]
+    fn no_placing_on_racks_is_better_or_comes_before(model in racks()) {
+        let plain = place(&model, &mut budget());
+        let priced = place_within(&model, &mut Budget::steps(0), &mut budget());
+        prop_assert!(plain.proven && priced.proven && plain.first && priced.first);
+        let best = best_by_rule(&model);
+        prop_assert_eq!(&plain.at, &best);
+        prop_assert_eq!(&priced.at, &best);
+    }
+}
+
+proptest! {
+    #![proptest_config(cases(20))]
+
+    /// Rows that say no more than another are left out for nothing.
+    #[test]
+    fn a_tight_model_says_the_same(model in racks()) {
+        let mut tight = model.clone();
+        tight.tighten();
+        prop_assert!(tight.rows.len() <= model.rows.len());
+        for at in placings(&model) {
+            prop_assert_eq!(tight.holds_all_day(&at), model.holds_all_day(&at));
+            prop_assert_eq!(worth(&tight, &at), worth(&model, &at));
+        }
+    }
+}

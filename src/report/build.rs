@@ -19,7 +19,7 @@ pub fn build(plan: &Plan) -> Report {
     let Report {
         findings, figures, ..
     } = &mut report;
-    figures.decides = decides::most(plan, figures, findings, |answered, field, trial| {
+    let decides = decides::most(plan, figures, findings, |answered, field, trial| {
         let other = decides::changes_supply(field).then(|| Supply::build(answered));
         let limits = other
             .as_ref()
@@ -45,6 +45,7 @@ pub fn build(plan: &Plan) -> Report {
         }
         standing
     });
+    report.figures.decides = decides;
     report
 }
 
@@ -95,12 +96,12 @@ fn judged(plan: &Plan, supply: &Supply) -> Report {
     }
 }
 
-fn facts(plan: &Plan, units: &[LoadUnit]) -> Vec<LoadFacts> {
+pub(super) fn facts(plan: &Plan, units: &[LoadUnit]) -> Vec<LoadFacts> {
     units.iter().map(|unit| unit.facts(plan)).collect()
 }
 
 /// The limit of every receptacle, in the order of the tree.
-fn limits(supply: &Supply) -> Vec<Limit> {
+pub(super) fn limits(supply: &Supply) -> Vec<Limit> {
     supply
         .receptacles()
         .map(|(ix, node, shape, _)| {

@@ -3,9 +3,6 @@
 //! A load with hours is on in them. A load without hours that must run may be on at any minute,
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
-use rust_decimal::Decimal;
-use rust_decimal::prelude::ToPrimitive;
-
 use crate::plan::{Id, Leg, Load, LoadKind, Span, Wanted};
 use crate::quantity::{Current, Length, Power, Quantity};
 use crate::report::{Amount, LoadFacts, Value};
@@ -25,8 +22,13 @@ pub(super) struct Need<'a> {
 
 /// A quantity back from its amount. Amounts come from quantities, so nothing is lost.
 pub(crate) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
-    let counts = amount.amount * Decimal::from(10_i64.pow(Q::SCALE));
-    Q::from_count(counts.to_i64().unwrap_or(i64::MAX))
+    let (digits, scale) = (amount.amount.mantissa(), amount.amount.scale());
+    let counts = if scale <= Q::SCALE {
+        digits.saturating_mul(10_i128.pow(Q::SCALE - scale))
+    } else {
+        digits / 10_i128.pow(scale - Q::SCALE)
+    };
+    Q::from_count(i64::try_from(counts).unwrap_or(i64::MAX))
 }
 
 /// A time of day, written the same in every language.
@@ -120,21 +122,16 @@ pub(super) fn busiest<'a, M: Ord>(
     minutes.dedup();
     minutes
         .into_iter()
-        .map(|minute| Busiest {
-            minute,
-            on: needs
+        .map(|minute| {
+            let on: Vec<Need<'a>> = needs
                 .iter()
                 .filter(|need| need.on(minute))
                 .copied()
-                .collect(),
+                .collect();
+            (measure(&on), Busiest { minute, on })
         })
-        .reduce(|best, next| {
-            if measure(&next.on) > measure(&best.on) {
-                next
-            } else {
-                best
-            }
-        })
+        .reduce(|best, next| if next.0 > best.0 { next } else { best })
+        .map(|(_, busiest)| busiest)
         .unwrap_or(Busiest {
             minute: 0,
             on: Vec::new(),

@@ -95,6 +95,20 @@ impl<'a> Draft<'a> {
         }
     }
 
+    /// Puts a load there if it fits as things are, without more use than so many thousandths of
+    /// the rows it counts in; else leaves it where it is.
+    pub(super) fn goes_to(&mut self, load: usize, place: usize, most: i64) -> bool {
+        let was = self.take(load);
+        if self.fits(load, place) && self.use_there(load, place, true) <= most {
+            self.put(load, place);
+            return true;
+        }
+        if let Some(was) = was {
+            self.put(load, was);
+        }
+        false
+    }
+
     fn index(&self, load: usize, place: usize) -> usize {
         load * self.model.sockets.len() + place
     }

@@ -4,7 +4,8 @@ use super::search::Search;
 use super::table::{mask, share};
 
 impl Search<'_> {
-    pub(super) fn all_domains(&self) -> Vec<u64> {
+    /// The places open to each undecided load.
+    pub(super) fn open(&self) -> Vec<u64> {
         let all: Vec<u64> = self.model.loads.iter().map(|l| mask(&l.allowed)).collect();
         self.domains(&all)
     }

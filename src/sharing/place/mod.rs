@@ -89,12 +89,14 @@ pub fn place_within(model: &Model, plain: &mut Budget, budget: &mut Budget) -> P
     let tariff = Tariff::of(model);
     let joined = Joined::new(model);
     let mut open = Open::new(&joined.model, &tariff);
+    open.mend();
     open.serve(plain, Effort::Plain);
+    open.mend();
     open.level(plain, Effort::Plain, &[1]);
     if !open.settled() {
         open.shake();
         open.serve(budget, Effort::Priced);
-        open.level(budget, Effort::Priced, &[64, 16, 4, 1]);
+        open.level(budget, Effort::Priced, &[8, 2, 1]);
     }
     let mut placing = open.placing();
     placing.at = joined.apart(&placing.at);
@@ -166,6 +168,12 @@ impl<'a> Open<'a> {
         (self.loss, self.used) = (loss, used);
     }
 
+    /// Makes the placing better by small changes.
+    fn mend(&mut self) {
+        self.draft.mend();
+        self.note();
+    }
+
     /// A good placing by small changes.
     fn shake(&mut self) {
         self.draft.mend();
@@ -183,13 +191,7 @@ impl<'a> Open<'a> {
         if self.loss == self.least_loss {
             return;
         }
-        // Without a first answer, one that serves nothing is as welcome as any.
-        let allowance = if effort == Effort::Priced {
-            self.loss
-        } else {
-            self.total + 1
-        };
-        let mut search = Search::new(self.model, self.tariff, 1000, allowance, effort);
+        let mut search = Search::new(self.model, self.tariff, 1000, self.loss, effort);
         let complete = search.run(budget, false);
         if let Some(at) = search.best.take() {
             self.take(&at);
@@ -211,10 +213,6 @@ impl<'a> Open<'a> {
     /// halved. Each question gets a part of the budget; one that this leaves open is put aside,
     /// and what is left of the range gets a larger part.
     fn level(&mut self, budget: &mut Budget, effort: Effort, parts: &[u64]) {
-        if self.loss == self.least_loss {
-            self.draft.mend();
-            self.note();
-        }
         for part in parts {
             // An open question is taken for a no, and in a second round for a yes.
             for open_is_no in [true, false] {
@@ -230,8 +228,7 @@ impl<'a> Open<'a> {
                     budget.put_back(&slice);
                     if let Some(at) = search.best.take() {
                         self.take(&at);
-                        self.draft.mend();
-                        self.note();
+                        self.mend();
                         high = self.used.min(high);
                         less *= 2;
                     } else if settled {

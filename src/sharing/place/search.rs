@@ -161,7 +161,7 @@ impl<'a> Search<'a> {
     /// Searches. `true` when the answer is final: nothing loses less than `allowance` now says.
     pub(super) fn run(&mut self, budget: &mut Budget, first_only: bool) -> bool {
         self.first_only = first_only;
-        let mut domains = self.all_domains();
+        let mut domains = self.open();
         let plain = self
             .least_loss(&domains)
             .max(self.unmatched(&domains))
@@ -179,15 +179,15 @@ impl<'a> Search<'a> {
     }
 
     /// Whether the undecided loads find places with this one there, losing less than the
-    /// allowance in all.
+    /// allowance in all. `domains` are the places open to them without it.
     pub(super) fn with(
         &mut self,
         load: usize,
         place: usize,
+        domains: &[u64],
         allowance: u64,
         budget: &mut Budget,
     ) -> Answer {
-        let domains = self.all_domains();
         if domains[load] >> place & 1 == 0 {
             return Answer::No;
         }
@@ -199,7 +199,7 @@ impl<'a> Search<'a> {
         self.undecided.remove(load);
         self.count_demand(load, -1);
         let undo = self.put(load, place, places);
-        let settled = self.descend(self.settled_loss, &domains, budget);
+        let settled = self.descend(self.settled_loss, domains, budget);
         self.take(load, place, places, &undo);
         self.count_demand(load, 1);
         self.undecided.insert(load);

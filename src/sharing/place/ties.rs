@@ -7,6 +7,7 @@
 
 use super::super::budget::Budget;
 use super::super::model::{Model, Places};
+use super::first::Draft;
 use super::search::{Answer, Search};
 use super::{Effort, Tariff};
 
@@ -106,22 +107,43 @@ impl Ties<'_> {
     }
 
     /// Load by load, each at the first place where the rest still finds places as good.
+    ///
+    /// A place is not asked about when a twin of it was: if this load could be there with the
+    /// others somewhere, it could be at the twin, by exchanging the two. Of it and those alike the
+    /// one with the least place would then be before this one's, and that place, which is this
+    /// load's as well, was found impossible.
     fn first_places(&mut self, model: &Model, budget: &mut Budget) {
         let mut search = Search::new(model, self.tariff, self.used, self.loss + 1, Effort::Plain);
+        let mut draft = Draft::new(model, self.tariff);
+        draft.set(&self.at);
         for load in 0..self.at.len() {
+            let open = search.open();
             let mut places = model.loads[load].allowed.clone();
             places.sort_unstable();
+            let mut refused: Vec<usize> = Vec::new();
             for place in places {
                 if self.at[load].is_some_and(|now| now <= place) {
                     break;
                 }
+                if search.twin_of_any(place, &refused) {
+                    continue;
+                }
+                if draft.goes_to(load, place, self.used) {
+                    self.at[load] = Some(place);
+                    break;
+                }
                 let mut slice = budget.part(QUESTION);
-                let found = search.with(load, place, self.loss + 1, &mut slice);
+                let found = search.with(load, place, &open, self.loss + 1, &mut slice);
                 budget.put_back(&slice);
                 match found {
-                    Answer::Yes(at) => self.at = at,
-                    Answer::No => {}
-                    Answer::Open => self.sure = false,
+                    Answer::Yes(at) => {
+                        draft.set(&at);
+                        self.at = at;
+                    }
+                    Answer::No => refused.push(place),
+                    Answer::Open => {
+                        self.sure = false;
+                    }
                 }
             }
             search.settle(load, self.at[load]);

@@ -81,28 +81,29 @@ impl Search<'_> {
     /// them. If it were a place left out here, exchanging it with its twin before it would make
     /// the least place less. So it is one that is tried, and the others alike are not before it.
     pub(super) fn without_twins(&self, order: &mut Vec<usize>) {
-        let same = |one: usize, other: usize| {
-            let twins = &self.twins;
-            twins.kind[one] == twins.kind[other]
-                && self.sockets[one] == self.sockets[other]
-                && twins.own[one]
-                    .iter()
-                    .zip(&twins.own[other])
-                    .all(|(a, b)| self.used[*a] == self.used[*b] && self.peak[*a] == self.peak[*b])
-        };
         let mut kept: Vec<usize> = Vec::new();
         for place in order.drain(..) {
-            let seen = kept.iter().any(|before| {
-                same(*before, place)
-                    && self
-                        .bounds()
-                        .all(|bound| (bound <= *before) == (bound <= place))
-            });
-            if !seen {
+            if !self.twin_of_any(place, &kept) {
                 kept.push(place);
             }
         }
         *order = kept;
+    }
+
+    /// Whether exchanging the place with one of these changes nothing for all that is undecided.
+    pub(super) fn twin_of_any(&self, place: usize, others: &[usize]) -> bool {
+        let twins = &self.twins;
+        others.iter().any(|other| {
+            twins.kind[*other] == twins.kind[place]
+                && self.sockets[*other] == self.sockets[place]
+                && twins.own[*other]
+                    .iter()
+                    .zip(&twins.own[place])
+                    .all(|(a, b)| self.used[*a] == self.used[*b] && self.peak[*a] == self.peak[*b])
+                && self
+                    .bounds()
+                    .all(|bound| (bound <= *other) == (bound <= place))
+        })
     }
 
     /// For each undecided load that one alike goes before, the place of that one.

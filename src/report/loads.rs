@@ -291,6 +291,9 @@ fn continuous(load: &Load, assume: &mut Assume<'_>) -> bool {
 
 /// The longest run of minutes that the spans cover together, past midnight too.
 fn longest_stretch(spans: &[Span]) -> usize {
+    if let [span] = spans {
+        return usize::from(span.minutes());
+    }
     let (mut longest, mut current) = (0, 0);
     // Two days, so that a stretch that passes midnight is seen whole.
     for minute in (0..Span::DAY).chain(0..Span::DAY) {

@@ -131,11 +131,13 @@ pub(super) fn busiest<'a, M: Ord>(
             (measure(&on), Busiest { minute, on })
         })
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
-        .map(|(_, busiest)| busiest)
-        .unwrap_or(Busiest {
-            minute: 0,
-            on: Vec::new(),
-        })
+        .map_or_else(
+            || Busiest {
+                minute: 0,
+                on: Vec::new(),
+            },
+            |(_, busiest)| busiest,
+        )
 }
 
 impl<'a> Facts<'a> {

@@ -102,7 +102,7 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
         }
     }
     together.sets.retain(|set| !set.is_empty());
-    together.sets.sort_by_key(|set| {
+    together.sets.sort_by_cached_key(|set| {
         let weigh = |must: bool| -> u64 {
             set.iter()
                 .filter(|load| model.loads[*load].must == must)
@@ -154,7 +154,7 @@ fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike) -> Family {
     }
     family
         .sets
-        .sort_by_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
+        .sort_by_cached_key(|set| (set.len(), set.iter().collect::<Vec<_>>()));
     family
 }
 

@@ -28,7 +28,7 @@
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
-use crate::rules::demand::{busiest, clock};
+use crate::rules::demand::{Need, busiest, clock};
 use crate::rules::overcurrent::protection;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
@@ -103,7 +103,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let mut demand = facts.worst_leg(&busiest.on);
         let mut loads = busiest.ids();
         if demand <= limit {
-            let Some((id, amps)) = kept_out(facts, &node.id, limit) else {
+            let Some((id, amps)) = kept_out(facts, &needs, &node.id, limit) else {
                 continue;
             };
             demand = amps;
@@ -134,8 +134,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 /// A load without a place that this cord by itself keeps out: its plug fits only beyond the cord,
 /// and it asks more than this limit of the cord. What else keeps it out does not matter: a chain of
 /// two thin cords has two of them.
-pub(super) fn kept_out(facts: &Facts<'_>, cord: &Id, limit: Current) -> Option<(Id, Current)> {
-    facts.needs().into_iter().find_map(|need| {
+pub(super) fn kept_out(
+    facts: &Facts<'_>,
+    needs: &[Need<'_>],
+    cord: &Id,
+    limit: Current,
+) -> Option<(Id, Current)> {
+    needs.iter().find_map(|need| {
         if need.at.is_some() || need.amps() <= limit {
             return None;
         }

@@ -76,7 +76,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let mut demand = facts.worst_leg(&busiest.on);
         let mut loads = busiest.ids();
         if demand <= hot {
-            let Some((id, amps)) = kept_out(facts, &node.id, hot) else {
+            let Some((id, amps)) = kept_out(facts, &needs, &node.id, hot) else {
                 continue;
             };
             demand = amps;

@@ -1,7 +1,7 @@
 //! The books of a search: what is taken up where, and what is still open.
 
 use super::search::Search;
-use super::table::{mask, share};
+use super::table::{bits, mask, share};
 
 impl Search<'_> {
     /// The places open to each undecided load.
@@ -13,31 +13,41 @@ impl Search<'_> {
     /// The places where each undecided load still fits.
     pub(super) fn domains(&self, before: &[u64]) -> Vec<u64> {
         let places = self.model.sockets.len();
+        // What is left of each constraint, and the peak that is certain.
+        let left: Vec<(i64, i64)> = (0..self.constraints.len())
+            .map(|c| {
+                let room = self.constraints[c].capacity - self.used[c] - self.pledged[c];
+                (room, self.peak[c].max(self.pledged_peak[c]))
+            })
+            .collect();
+        let free = (0..places).fold(0, |free, place| {
+            free | u64::from(self.sockets[place] > 0) << place
+        });
         let mut domains = before.to_vec();
         for load in self.undecided.iter() {
-            let mut left = before[load];
+            let alike = self.alike[load];
+            let committed = self.committed.contains(load);
+            // What fits of two alike is the same, unless one is pledged.
+            if let Some(first) = alike
+                && self.undecided.contains(first)
+                && self.committed.contains(first) == committed
+                && before[first] == before[load]
+            {
+                domains[load] = domains[first];
+                continue;
+            }
             let mut fits = 0;
-            while left != 0 {
-                let place = left.trailing_zeros() as usize;
-                left &= left - 1;
-                let fine = self.sockets[place] > 0
-                    && self.touches[load * places + place].iter().all(|touch| {
-                        let c = touch.constraint;
-                        let own = if self.committed.contains(load) {
-                            touch.pledge
-                        } else {
-                            0
-                        };
-                        self.used[c] + self.pledged[c] - own
-                            + touch.sum
-                            + self.peak[c].max(self.pledged_peak[c]).max(touch.peak)
-                            <= self.constraints[c].capacity
-                    });
+            for place in bits(before[load] & free) {
+                let fine = self.touches[load * places + place].iter().all(|touch| {
+                    let own = if committed { touch.pledge } else { 0 };
+                    let (room, peak) = left[touch.constraint];
+                    touch.sum - own + peak.max(touch.peak) <= room
+                });
                 fits |= u64::from(fine) << place;
             }
             // Loads alike are seated in the order of their numbers at places that never fall:
             // exchanging two of them changes nothing, so every placing has one of that order.
-            if let Some(first) = self.alike[load].and_then(|before| self.at[before]) {
+            if let Some(first) = alike.and_then(|before| self.at[before]) {
                 fits &= u64::MAX << first;
             }
             domains[load] = fits;

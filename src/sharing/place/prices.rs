@@ -16,7 +16,7 @@
 
 use super::super::set::LoadSet;
 use super::search::Search;
-use super::table::{Table, bits};
+use super::table::{Table, Touch, bits};
 
 /// A full constraint, in the units that prices are for.
 const FULL: i64 = 1 << 16;
@@ -76,8 +76,10 @@ impl Prices {
                 narrow(i128::from(sum) * i128::from(FULL) / i128::from(capacity))
             }
         };
-        let takes: Vec<Vec<(usize, i64)>> = table
-            .touches
+        // Nothing is asked of prices that are not wanted.
+        let wanted = wanted && unit > 0;
+        let touches: &[Vec<Touch>] = if wanted { &table.touches } else { &[] };
+        let takes: Vec<Vec<(usize, i64)>> = touches
             .iter()
             .map(|touches| {
                 touches
@@ -95,7 +97,7 @@ impl Prices {
         Self {
             of: vec![0; table.constraints.len()],
             socket: vec![0; places],
-            usable: wanted && unit > 0,
+            usable: wanted,
             unit: i64::try_from(unit).unwrap_or(1),
             cost: vec![0; takes.len()],
             takes,

@@ -73,8 +73,9 @@ pub struct Placing {
 
 /// Finds the best placing, within a budget.
 ///
-/// First by the plain search, which is done at once with most plans. What it leaves open gets a
-/// good first answer and the search with prices, which costs more for each step and takes fewer.
+/// Small changes give a first answer, and the plain search with most plans only has to show that
+/// there is no better. What it leaves open gets more changes and the search with prices, which costs
+/// more for each step and takes fewer.
 #[must_use]
 pub fn place(model: &Model, budget: &mut Budget) -> Placing {
     let mut plain = budget.part(PLAIN);

@@ -284,6 +284,7 @@ print-ws-part-appliance-cord = eigenes Kabel
 print-ws-by-breaker = der Schutzschalter
 print-ws-by-cord-set = NEC 240.5(B)(4): Verlängerung mit 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
+print-ws-by-neutral = NEC 310.15(E)(1): Der Neutralleiter führt nur die Differenz der beiden Seiten
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-nothing = NICHTS: nicht benutzen

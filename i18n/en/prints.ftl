@@ -284,6 +284,7 @@ print-ws-part-appliance-cord = its own cord
 print-ws-by-breaker = the breaker
 print-ws-by-cord-set = NEC 240.5(B)(4): cord set of 16 AWG or thicker, up to 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A receptacles on 20 A
+print-ws-by-neutral = NEC 310.15(E)(1): the neutral carries only the difference of the two legs
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it

@@ -287,6 +287,7 @@ print-ws-part-appliance-cord = su propio cable
 print-ws-by-breaker = el { -breaker }
 print-ws-by-cord-set = NEC 240.5(B)(4): cable de extensión de 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
+print-ws-by-neutral = NEC 310.15(E)(1): el neutro lleva solo la diferencia entre las dos mitades
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
 print-ws-by-nothing = NADA: no usar

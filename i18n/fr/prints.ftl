@@ -275,6 +275,7 @@ print-ws-part-appliance-cord = son propre cordon
 print-ws-by-breaker = le disjoncteur
 print-ws-by-cord-set = NEC 240.5(B)(4) : rallonge de 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
+print-ws-by-neutral = NEC 310.15(E)(1) : le neutre ne porte que la différence des deux moitiés
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
 print-ws-by-listing = la certification du coffret
 print-ws-by-nothing = RIEN : ne pas utiliser

@@ -31,6 +31,7 @@ pub(crate) fn proofs<'a>(
             Proof::Allowed { by, .. } => match by {
                 Allowance::CordSet => "cord-set",
                 Allowance::Receptacles => "receptacles",
+                Allowance::Neutral => "neutral",
             },
             Proof::Unknown | Proof::TooHigh { .. } | Proof::Single { .. } => "nothing",
         };

@@ -21,6 +21,9 @@
 //!   warning;
 //! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit (240.5(B)(4)), and the
 //!   receptacles at its end; rule OVER003 then says what that cord carries;
+//! - a cord with two hots and a neutral behind a breaker of what two of its conductors may carry
+//!   (310.15(E)(1)): the neutral carries only the difference of the two legs, so no more heat arises
+//!   than from two. Makers print the ampacity for three, and that is what the plan counts with;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
 //! - wiring inside a listed box, for which the listing answers.
 //!
@@ -42,6 +45,8 @@
 //! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
 //! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
+//! - NFPA 70 (NEC), 310.15(E)(1): a neutral that carries only the unbalanced current of its circuit is not
+//!   counted (from a secondary copy). That the same holds for flexible cords is from memory, not verified.
 
 use std::collections::BTreeMap;
 
@@ -49,7 +54,8 @@ use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Current, Wire};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
-use crate::tables::shape::Configuration;
+use crate::tables::conductor::{Carrying, flexible_ampacity};
+use crate::tables::shape::{Circuit, Configuration};
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -63,6 +69,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_210_21_B1,
         cite::NEC_210_21_B3,
         cite::NEC_400_5,
+        cite::NEC_310_15_E1,
     ],
     fixes: &[
         "splitter",
@@ -134,6 +141,20 @@ pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
         })
 }
 
+/// What a cord with two hots and a neutral carries if the neutral is not counted; nothing for other
+/// cords, and for one of unknown wire.
+fn without_neutral(plan: &Plan, cord: &Id) -> Current {
+    let Some(cord) = plan.cords.iter().find(|candidate| candidate.id == *cord) else {
+        return Current::ZERO;
+    };
+    match cord.wire.known() {
+        Some(wire) if cord.circuit() == Circuit::TwoLegsNeutral => {
+            flexible_ampacity(*wire, Carrying::Two).min(cord.plug.0.rating())
+        }
+        _ => Current::ZERO,
+    }
+}
+
 /// What a code lets stand although the breaker is larger than the part's rating.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Allowance {
@@ -142,6 +163,8 @@ pub(super) enum Allowance {
     CordSet,
     /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
     Receptacles,
+    /// A cord in which the neutral carries only the difference of the legs: 310.15(E)(1).
+    Neutral,
 }
 
 /// How a part is protected.
@@ -201,6 +224,9 @@ pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
             if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
         {
             allowed(Allowance::CordSet)
+        }
+        NodeKind::Cord { .. } if breaker <= without_neutral(plan, &node.id) => {
+            allowed(Allowance::Neutral)
         }
         _ => Proof::TooHigh { breaker },
     }
@@ -363,6 +389,37 @@ mod tests {
         assert_eq!(found.len(), 1, "{found:?}");
         assert_eq!(found[0].0, "receptacle");
         assert_eq!(found[0].1, ["front", "long", "long.1", "long.2", "long.3"]);
+    }
+
+    /// 10 AWG carries 30 A in two conductors and 25 A in three, 12 AWG 25 A and 20 A (NEC table
+    /// 400.5(A)(1)). By hand: with I on one leg and i on the other, I² + i² + (I - i)² is at most
+    /// 2 I², what two conductors would make.
+    #[test]
+    fn a_neutral_that_carries_only_the_difference_is_not_counted() {
+        for (wire, breaker, expected) in [
+            ("wire = \"10 AWG\"", "breaker = \"30 A\" # twist", 0),
+            ("wire = \"12 AWG\"", "breaker = \"30 A\" # twist", 1),
+            ("wire = \"10 AWG\"", "breaker = \"35 A\"", 1),
+            ("wire = \"unknown\"", "breaker = \"30 A\" # twist", 1),
+        ] {
+            let edits = [
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("shape = \"L5-30R\"", "shape = \"L14-30R\""),
+                (
+                    "plug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "plug = \"L14-30P\"\nends = [\"L14-30R\"]",
+                ),
+                ("inlet = \"L5-30P\"", "inlet = \"L14-30P\""),
+                ("conductors = 3", "conductors = 4"),
+                ("wire = \"10 AWG\"", wire),
+                ("breaker = \"30 A\" # twist", breaker),
+            ];
+            let found: Vec<_> = found(&edits)
+                .into_iter()
+                .filter(|(_, about)| about.contains(&"long".to_owned()))
+                .collect();
+            assert_eq!(found.len(), expected, "{wire} {breaker}: {found:?}");
+        }
     }
 
     #[test]

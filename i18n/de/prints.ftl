@@ -30,9 +30,9 @@ print-limit = Grenze
 ## Was eine Grenze setzt. $id ist der Teil.
 
 print-set-by-rated-power = Der Generator setzt diese Grenze. Darüber schaltet er ab oder bleibt stehen.
-print-set-by-rated-power-unguarded = Der Generator setzt diese Grenze. Darüber läuft er vielleicht weiter und wird zu heiß.
-print-set-by-one-leg = Das erreicht nur die eine Hälfte des Generators; darüber schaltet er ab oder bleibt stehen.
-print-set-by-one-leg-unguarded = Das erreicht nur die eine Hälfte des Generators; darüber läuft er vielleicht weiter und wird zu heiß.
+print-set-by-rated-power-unguarded = Grenze des Generators. Darüber kann er weiterlaufen und zu heiß werden.
+print-set-by-one-leg = Grenze einer Generatorhälfte. Darüber schaltet er ab oder bleibt stehen.
+print-set-by-one-leg-unguarded = Grenze einer Generatorhälfte. Darüber kann er weiterlaufen und zu heiß werden.
 print-set-by-parallel-kit = Der Verbindungssatz setzt diese Grenze. Er löst darüber vielleicht nicht aus.
 print-set-by-breaker = Der Schutzschalter an { $id } setzt diese Grenze und löst darüber aus.
 print-set-by-trips-early = Der Schutzschalter an { $id } löst zu früh aus. Hier hat man ihn auslösen sehen.

@@ -31,8 +31,8 @@ print-limit = Limit
 
 print-set-by-rated-power = The generator sets this limit. Past it, it cuts out or stalls.
 print-set-by-rated-power-unguarded = The generator sets this limit. Past it, it may run on and overheat.
-print-set-by-one-leg = This reaches only one half of the generator, which cuts out or stalls past it.
-print-set-by-one-leg-unguarded = This reaches only one half of the generator, which may run on and overheat past it.
+print-set-by-one-leg = Limit of one half of the generator. Past it, it cuts out or stalls.
+print-set-by-one-leg-unguarded = Limit of one half of the generator. Past it, it may run on and overheat.
 print-set-by-parallel-kit = The kit between the sets sets this limit. It may not trip past it.
 print-set-by-breaker = The breaker at { $id } sets this limit and trips past it.
 print-set-by-trips-early = The breaker at { $id } trips early. This is where it was seen to trip.

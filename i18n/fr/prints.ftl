@@ -31,8 +31,8 @@ print-limit = Limite
 
 print-set-by-rated-power = Limite { -generator(form: "of") }. Au-delà : coupure ou calage.
 print-set-by-rated-power-unguarded = Limite { -generator(form: "of") }. Au-delà : surchauffe possible, sans coupure.
-print-set-by-one-leg = Ceci n’atteint qu’une moitié { -generator(form: "of") }. Au-delà : coupure ou calage.
-print-set-by-one-leg-unguarded = Ceci n’atteint qu’une moitié { -generator(form: "of") }. Au-delà : surchauffe possible, sans coupure.
+print-set-by-one-leg = Limite d’une moitié { -generator(form: "of") }. Au-delà : coupure ou calage.
+print-set-by-one-leg-unguarded = Limite d’une moitié { -generator(form: "of") }. Au-delà, elle peut chauffer sans couper.
 print-set-by-breaker = Limite du disjoncteur « { $id } », qui se déclenche au-delà.
 print-set-by-trips-early = Le disjoncteur « { $id } » se déclenche trop tôt. C’est là qu’on l’a vu se déclencher.
 print-set-by-receptacle = La prise « { $id } » fixe cette limite.

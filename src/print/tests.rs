@@ -1,5 +1,6 @@
 //! Prints of a small report made by hand.
 
+mod any;
 mod hostile;
 mod legible;
 mod position;

@@ -44,7 +44,7 @@ fn named(plan: &Plan, which: usize, name: String) -> Plan {
 }
 
 /// The words of every language that is offered.
-fn languages() -> Vec<Words> {
+pub(super) fn languages() -> Vec<Words> {
     let tags = Library::built_in().offered();
     tags.map(|tag| Words::new(tag, Units::Metric).expect("an offered language"))
         .collect()

@@ -1,0 +1,91 @@
+//! Whatever a plan says, its prints come out: a camper whose plan is odd needs them most.
+
+use proptest::prelude::*;
+use proptest::test_runner::{Config, TestRunner};
+
+use super::hostile::languages;
+use super::*;
+use crate::plan::arbitrary;
+
+/// Names are for [`super::hostile`]; here each is one that any face can print.
+fn with_plain_names(mut plan: Plan) -> Plan {
+    for name in [&mut plan.site.name, &mut plan.generator.name] {
+        if !name.is_empty() {
+            "Juniper Cove".clone_into(name);
+        }
+    }
+    for (number, load) in plan.loads.iter_mut().enumerate() {
+        load.name = format!("Cooler {number}");
+    }
+    plan
+}
+
+#[test]
+fn every_plan_prints() {
+    let mut runner = TestRunner::new(Config {
+        cases: 12,
+        failure_persistence: None,
+        max_shrink_iters: 60,
+        ..Config::default()
+    });
+    let plans = prop_oneof![1 => arbitrary::plan(), 3 => arbitrary::camp()];
+    runner
+        .run(&plans.prop_map(with_plain_names), |plan| {
+            let report = crate::report::judge(&plan);
+            print(&plan, &report, &Options::default())
+                .map(|_| ())
+                .map_err(|error| {
+                    TestCaseError::fail(format!("{error}\n{}", crate::plan::write(&plan)))
+                })
+        })
+        .expect("printed");
+}
+
+/// On small labels and narrow tape a long id may be refused. A sentence of ours never is.
+#[test]
+fn every_plan_prints_on_every_stock_or_an_id_is_named() {
+    let stocks = Stock::names();
+    let languages = languages();
+    let turn = std::cell::Cell::new(0);
+    let cases = u32::try_from(stocks.len()).expect("few");
+    let mut runner = TestRunner::new(Config {
+        cases,
+        failure_persistence: None,
+        max_shrink_iters: 0,
+        ..Config::default()
+    });
+    runner
+        .run(&arbitrary::camp().prop_map(with_plain_names), |plan| {
+            let now = turn.get();
+            turn.set(now + 1);
+            let stock = &stocks[now % stocks.len()];
+            let options = Options {
+                stock: Some(Stock::named(stock).expect("a stock")),
+                only: vec![Document::Labels],
+                ..Options::default()
+            };
+            let report = crate::report::judge(&plan);
+            let ids: Vec<_> = report
+                .figures
+                .limits
+                .iter()
+                .map(|limit| &limit.id)
+                .collect();
+            let of_user = |text: &str| ids.iter().any(|id| text.contains(id.as_str()));
+            let words = &languages[(now + now / stocks.len()) % languages.len()];
+            match render(&plan, &report, words, &options) {
+                Ok(_) => Ok(()),
+                Err(PrintError::TooLong { misfits, .. })
+                    if misfits.iter().all(|misfit| of_user(&misfit.text)) =>
+                {
+                    Ok(())
+                }
+                Err(error) => Err(TestCaseError::fail(format!(
+                    "{stock}, {}: {error}\n{}",
+                    words.language(),
+                    crate::plan::write(&plan)
+                ))),
+            }
+        })
+        .expect("printed, or an id is too long");
+}

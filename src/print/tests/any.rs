@@ -20,22 +20,36 @@ fn with_plain_names(mut plan: Plan) -> Plan {
     plan
 }
 
+/// All prints, on each size of card in turn and in each language.
 #[test]
 fn every_plan_prints() {
+    let languages = languages();
+    let cards = [CardSize::Sheet, CardSize::Half, CardSize::Pocket];
+    let turn = std::cell::Cell::new(0);
     let mut runner = TestRunner::new(Config {
-        cases: 12,
+        cases: 9,
         failure_persistence: None,
-        max_shrink_iters: 60,
+        max_shrink_iters: 0,
         ..Config::default()
     });
     let plans = prop_oneof![1 => arbitrary::plan(), 3 => arbitrary::camp()];
     runner
         .run(&plans.prop_map(with_plain_names), |plan| {
+            let now = turn.get();
+            turn.set(now + 1);
+            let words = &languages[now % languages.len()];
+            let options = Options {
+                card: cards[(now + now / cards.len()) % cards.len()],
+                paper: [Paper::Letter, Paper::A4][now % 2],
+                ..Options::default()
+            };
             let report = crate::report::judge(&plan);
-            print(&plan, &report, &Options::default())
+            render(&plan, &report, words, &options)
                 .map(|_| ())
                 .map_err(|error| {
-                    TestCaseError::fail(format!("{error}\n{}", crate::plan::write(&plan)))
+                    let text = crate::plan::write(&plan);
+                    let language = words.language();
+                    TestCaseError::fail(format!("{language}, {:?}: {error}\n{text}", options.card))
                 })
         })
         .expect("printed");

@@ -4,13 +4,15 @@
 //! rules are asked again with everything plugged in where it is. What clears the most dangers
 //! comes first, then the most warnings, then what raises the limits most.
 
+mod answer;
+
 use serde::Serialize;
 
+use self::answer::answered;
 use super::{Amount, Figures, Finding, Signal};
-use crate::plan::{Answer, Draw, Fuel, Ground, Leg, Neutral, Outlet, Plan, Stands, System};
-use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
+use crate::plan::Plan;
+use crate::quantity::Current;
 use crate::rules::{Rule, quantity};
-use crate::tables::shape::{Circuit, Configuration};
 
 /// The unknown that decides most.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -129,123 +131,17 @@ pub(super) fn most(
     })
 }
 
-/// The plan with the best answer to one field; `None` for a field without an answer of its own.
-fn answered(plan: &Plan, field: &str) -> Option<Plan> {
-    let mut plan = plan.clone();
-    let (path, name) = field.rsplit_once('.')?;
-    let (table, id) = path.split_once('.').unwrap_or((path, ""));
-    match table {
-        "site" => answer_site(&mut plan, name)?,
-        "generator" => match id.strip_prefix("outlet.") {
-            Some(id) => answer_outlet(&mut plan.generator.outlets, id, name)?,
-            None => answer_set(&mut plan, name)?,
-        },
-        "box" => {
-            let (id, outlet) = id
-                .split_once(".outlet.")
-                .map_or((id, None), |(id, outlet)| (id, Some(outlet)));
-            let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
-            match (outlet, name) {
-                (Some(outlet), _) => answer_outlet(&mut holder.outlets, outlet, name)?,
-                (None, "bond") => holder.bond = Answer::Known(false),
-                (None, "listed") => holder.listed = Answer::Known(true),
-                (None, _) => return None,
-            }
-        }
-        "cord" => {
-            let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
-            match name {
-                "wire" => cord.wire = Answer::Known(Wire::Awg(10)),
-                "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.0)),
-                // 25 ft, the shortest that is commonly sold.
-                "length" => cord.length = Answer::Known(Length::from_millimetres(7_620)),
-                "outdoor" => cord.outdoor = Answer::Known(true),
-                "coiled" => cord.coiled = Answer::Known(false),
-                "gfci" => cord.gfci = Answer::Known(true),
-                _ => return None,
-            }
-        }
-        "load" => {
-            let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
-            match name {
-                "running" => {
-                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
-                }
-                "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
-                // What it needs to start and how long it runs never set off more than a caution. A
-                // battery that nobody told of is bought, not found out.
-                _ => return None,
-            }
-        }
-        _ => return None,
-    }
-    Some(plan)
-}
-
-fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
-    let site = &mut plan.site;
-    match name {
-        "ground" => site.ground = Answer::Known(Ground::Dry),
-        // 100 ft.
-        "sleepers_at" => site.sleepers_at = Answer::Known(Length::from_millimetres(30_480)),
-        "altitude" => site.altitude = Answer::Known(Length::ZERO),
-        "air" => site.air = Answer::Known(Temperature::from_millicelsius(15_000)),
-        "co_alarm" => site.co_alarm = Answer::Known(true),
-        "feeds_building" => site.feeds_building = Answer::Known(false),
-        "stands" => site.stands = Answer::Known(Stands::Roof),
-        _ => return None,
-    }
-    Some(())
-}
-
-fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
-    let set = &mut plan.generator;
-    match name {
-        // The largest that people carry about.
-        "rated" => set.rated = Answer::Known(Power::from_milliwatts(9_000_000)),
-        // More than any kit passes.
-        "limit" => set.parallel.as_mut()?.limit = Answer::Known(Current::from_milliamps(50_000)),
-        "rated_on" => set.rated_on = Answer::Known(Fuel::Propane),
-        "peak" => {
-            // As much again: few sets have more.
-            let rated = set.rated.known()?.milliwatts();
-            set.peak = Answer::Known(Power::from_milliwatts(rated.saturating_mul(2)));
-        }
-        "voltage" => set.voltage = Answer::Known(System::V120),
-        "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
-        "bonding_plug" => set.bonding_plug = Answer::Known(false),
-        _ => return None,
-    }
-    Some(())
-}
-
-fn answer_outlet(outlets: &mut [Outlet], id: &str, name: &str) -> Option<()> {
-    let outlet = outlets.iter_mut().find(|it| it.id.as_str() == id)?;
-    match name {
-        "breaker" => outlet.breaker = Answer::Known(outlet.shape.0.rating()),
-        "gfci" => outlet.gfci = Answer::Known(true),
-        "leg" => outlet.leg = Answer::Known(Leg::B),
-        "wire" => outlet.wire = Answer::Known(Wire::Awg(10)),
-        _ => return None,
-    }
-    Some(())
-}
-
-/// As many as the shape has contacts.
-const fn conductors(shape: Configuration) -> u8 {
-    let live = match shape.circuit() {
-        Circuit::OneLeg | Circuit::TwoLegs => 2,
-        Circuit::TwoLegsNeutral => 3,
-    };
-    if shape.grounded() { live + 1 } else { live }
-}
-
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use proptest::prelude::*;
+    use proptest::strategy::ValueTree;
+    use proptest::test_runner::TestRunner;
 
     use super::*;
-    use crate::plan::arbitrary;
+    use crate::plan::{Answer, Runtime, arbitrary};
+    use crate::quantity::{Hours, Percent, Power};
     use crate::report::{Report, build, loads};
     use crate::rules::testing::report;
     use crate::rules::{self, Facts};
@@ -304,6 +200,132 @@ mod tests {
         }
     }
 
+    /// Unknowns that none of the answers is for, without the name of the part, each with the reason.
+    const WITHOUT_ANSWER: [(&str, &str); 10] = [
+        ("cord.leg", "a plan file has no such field"),
+        ("generator.noise.full_load", "a plan file has no such field"),
+        (
+            "load.plug",
+            "what was taken is the usual plug, which fits most",
+        ),
+        (
+            "load.backup",
+            "a battery nobody told of is bought, not found out",
+        ),
+        ("load.starting", CAUTION),
+        ("load.continuous", CAUTION),
+        ("load.hours", "chosen, not found out; POWER001 asks for it"),
+        ("generator.runtime", CAUTION),
+        ("generator.noise", CAUTION),
+        ("generator.noise.load", CAUTION),
+    ];
+    const CAUTION: &str = "sets off no more than a caution";
+
+    /// The field without the name of the part it is of.
+    fn kind_of(field: &str) -> String {
+        let (table, rest) = field.split_once('.').expect("a table");
+        let (_, name) = field.rsplit_once('.').expect("a name");
+        match (table, rest.split_once('.')) {
+            ("generator", Some(("outlet", _))) => format!("outlet.{name}"),
+            ("box", _) if field.contains(".outlet.") => format!("outlet.{name}"),
+            ("site" | "generator", _) => field.to_owned(),
+            _ => format!("{table}.{name}"),
+        }
+    }
+
+    /// Plans until all that can be taken for an answer has been: every reason that English has
+    /// words for (`assume-KEY`), each with an answer of its own or a reason why there is none.
+    #[test]
+    fn every_unknown_has_an_answer_or_a_reason_why_not() {
+        let words = [
+            include_str!("../../i18n/en/assume.ftl"),
+            include_str!("../../i18n/en/rules-assume.ftl"),
+        ];
+        let mut unseen: BTreeSet<&str> = words
+            .iter()
+            .flat_map(|text| text.lines())
+            .filter_map(|line| line.strip_prefix("assume-")?.split_once(" = "))
+            .map(|(key, _)| key)
+            .filter(|key| *key != "also")
+            .collect();
+        assert!(unseen.len() > 30, "{unseen:?}");
+        let mut without: BTreeSet<String> = BTreeSet::new();
+        let mut runner = TestRunner::deterministic();
+        for _ in 0..400 {
+            let tree = arbitrary::camp().new_tree(&mut runner).expect("a plan");
+            let mut plan = tree.current();
+            // These plans tell every plug.
+            if let Some(load) = plan.loads.first_mut() {
+                load.plug = Answer::Unknown;
+            }
+            for assumption in build::judge(&plan).figures.assumed {
+                unseen.remove(assumption.why);
+                if answered(&plan, &assumption.field).is_none() {
+                    without.insert(kind_of(&assumption.field));
+                }
+            }
+        }
+        assert_eq!(unseen, BTreeSet::new(), "never assumed in these plans");
+        let listed = WITHOUT_ANSWER.map(|(field, _)| field.to_owned());
+        assert_eq!(without, BTreeSet::from(listed));
+    }
+
+    /// What is not asked about because it sets off no more than a caution: with all of it told, no
+    /// danger and no warning goes that an answer could be promised for.
+    fn told(plan: &Plan) -> Plan {
+        let mut plan = plan.clone();
+        for load in &mut plan.loads {
+            if !load.starting.is_known() {
+                // Less than what it runs with counts as just that.
+                load.starting = Answer::Known(Power::ZERO);
+            }
+            if !load.continuous.is_known() {
+                load.continuous = Answer::Known(false);
+            }
+        }
+        let set = &mut plan.generator;
+        if set.runtime.is_empty() {
+            set.runtime = vec![Runtime {
+                load: Percent::from_millipercent(100_000),
+                lasts: Hours::from_millihours(9_000),
+            }];
+        }
+        if !set.noise.is_known() {
+            set.noise = Answer::Missing;
+        }
+        plan
+    }
+
+    /// Codes and signals that are only in the first.
+    fn gone(now: &[Finding], then: &[Finding]) -> Vec<(&'static str, Signal)> {
+        let told = |found: &Finding| (found.code, found.signal);
+        let then: Vec<_> = then.iter().map(told).collect();
+        now.iter()
+            .map(told)
+            .filter(|found| !then.contains(found))
+            .collect()
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(64))]
+
+        #[test]
+        fn what_is_not_asked_about_clears_no_danger(plan in arbitrary::camp()) {
+            let Report { findings, mut figures, .. } = build::judge(&plan);
+            let now = Standing::of(&figures, &findings);
+            let told = told(&plan);
+            figures.loads = build::facts(&told, &loads::units(&told).0);
+            let found = rules::check(&Facts {
+                plan: &told,
+                supply: &Supply::build(&told),
+                figures: &figures,
+            });
+            let then = Standing::of(&figures, &found);
+            prop_assert!(then.dangers >= now.dangers, "{:?}", gone(&findings, &found));
+            prop_assert!(then.warnings >= now.warnings, "{:?}", gone(&findings, &found));
+        }
+    }
+
     /// By the rule's own file: what is not in it cannot be found.
     #[test]
     fn rules_that_are_not_asked_again_find_no_more_than_a_caution() {
@@ -342,6 +364,24 @@ mod tests {
         .expect("something decides");
         assert_eq!(field, "generator.outlet.twist.breaker");
         assert_eq!(dangers, 1);
+    }
+
+    /// Each alone makes several sets on one kit a danger.
+    #[test]
+    fn what_nobody_knows_of_sets_that_run_as_one_decides() {
+        for (text, field) in [
+            (
+                "inverter = true\nparallel = { sets = 2, limit = \"30 A\", kit = \"unknown\" }",
+                "generator.parallel.kit",
+            ),
+            (
+                "parallel = { sets = 2, limit = \"30 A\", kit = true }",
+                "generator.inverter",
+            ),
+        ] {
+            let found = decides(&[("inverter = false", text)]);
+            assert_eq!(found, Some((field.to_owned(), 1, 0)));
+        }
     }
 
     #[test]

@@ -28,7 +28,7 @@ pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// A set whose plate nobody has read is taken for the smallest that is common (common practice,
 /// no source).
-const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
+pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
 /// 5,000 ft: above most camps that can be driven to.
 const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
 /// 100 °F, rounded up.

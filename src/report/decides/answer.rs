@@ -1,0 +1,118 @@
+//! The best answer to each unknown that somebody can find out.
+
+use crate::plan::{Answer, Draw, Fuel, Ground, Leg, Neutral, Outlet, Plan, Stands, System};
+use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
+use crate::supply::UNKNOWN_RATED;
+use crate::tables::shape::{Circuit, Configuration};
+
+/// The plan with the best answer to one field; `None` for a field without an answer of its own.
+pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
+    let mut plan = plan.clone();
+    let (path, name) = field.rsplit_once('.')?;
+    let (table, id) = path.split_once('.').unwrap_or((path, ""));
+    match table {
+        "site" => answer_site(&mut plan, name)?,
+        "generator" => match id.strip_prefix("outlet.") {
+            Some(id) => answer_outlet(&mut plan.generator.outlets, id, name)?,
+            None => answer_set(&mut plan, name)?,
+        },
+        "box" => {
+            let (id, outlet) = id
+                .split_once(".outlet.")
+                .map_or((id, None), |(id, outlet)| (id, Some(outlet)));
+            let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
+            match (outlet, name) {
+                (Some(outlet), _) => answer_outlet(&mut holder.outlets, outlet, name)?,
+                (None, "bond") => holder.bond = Answer::Known(false),
+                (None, "listed") => holder.listed = Answer::Known(true),
+                (None, _) => return None,
+            }
+        }
+        "cord" => {
+            let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
+            match name {
+                "wire" => cord.wire = Answer::Known(Wire::Awg(10)),
+                "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.0)),
+                // 25 ft, the shortest that is commonly sold.
+                "length" => cord.length = Answer::Known(Length::from_millimetres(7_620)),
+                "outdoor" => cord.outdoor = Answer::Known(true),
+                "coiled" => cord.coiled = Answer::Known(false),
+                "gfci" => cord.gfci = Answer::Known(true),
+                _ => return None,
+            }
+        }
+        "load" => {
+            let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
+            match name {
+                "running" => {
+                    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
+                }
+                "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
+                _ => return None,
+            }
+        }
+        _ => return None,
+    }
+    Some(plan)
+}
+
+fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
+    let site = &mut plan.site;
+    match name {
+        "ground" => site.ground = Answer::Known(Ground::Dry),
+        // 100 ft.
+        "sleepers_at" => site.sleepers_at = Answer::Known(Length::from_millimetres(30_480)),
+        "altitude" => site.altitude = Answer::Known(Length::ZERO),
+        "air" => site.air = Answer::Known(Temperature::from_millicelsius(15_000)),
+        "co_alarm" => site.co_alarm = Answer::Known(true),
+        "feeds_building" => site.feeds_building = Answer::Known(false),
+        "stands" => site.stands = Answer::Known(Stands::Roof),
+        _ => return None,
+    }
+    Some(())
+}
+
+fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
+    let set = &mut plan.generator;
+    match name {
+        // The largest that people carry about.
+        "rated" => set.rated = Answer::Known(Power::from_milliwatts(9_000_000)),
+        // Only an inverter set limits its own current, and only such sets may run as one.
+        "inverter" => set.inverter = Answer::Known(true),
+        "kit" => set.parallel.as_mut()?.kit = Answer::Known(true),
+        // More than any kit passes.
+        "limit" => set.parallel.as_mut()?.limit = Answer::Known(Current::from_milliamps(50_000)),
+        "rated_on" => set.rated_on = Answer::Known(Fuel::Propane),
+        "peak" => {
+            // As much again: few sets have more.
+            let rated = set.rated.or(UNKNOWN_RATED).milliwatts();
+            set.peak = Answer::Known(Power::from_milliwatts(rated.saturating_mul(2)));
+        }
+        "voltage" => set.voltage = Answer::Known(System::V120),
+        "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
+        "bonding_plug" => set.bonding_plug = Answer::Known(false),
+        _ => return None,
+    }
+    Some(())
+}
+
+fn answer_outlet(outlets: &mut [Outlet], id: &str, name: &str) -> Option<()> {
+    let outlet = outlets.iter_mut().find(|it| it.id.as_str() == id)?;
+    match name {
+        "breaker" => outlet.breaker = Answer::Known(outlet.shape.0.rating()),
+        "gfci" => outlet.gfci = Answer::Known(true),
+        "leg" => outlet.leg = Answer::Known(Leg::B),
+        "wire" => outlet.wire = Answer::Known(Wire::Awg(10)),
+        _ => return None,
+    }
+    Some(())
+}
+
+/// As many as the shape has contacts.
+const fn conductors(shape: Configuration) -> u8 {
+    let live = match shape.circuit() {
+        Circuit::OneLeg | Circuit::TwoLegs => 2,
+        Circuit::TwoLegsNeutral => 3,
+    };
+    if shape.grounded() { live + 1 } else { live }
+}

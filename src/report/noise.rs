@@ -48,12 +48,19 @@ pub(super) fn source(plan: &Plan) -> Option<Noise> {
     })
 }
 
-/// The level of several alike sets side by side, which add up by power: 10 log10(n) dB more,
-/// rounded up.
+/// The level of several alike sets side by side.
 fn of_several(one: SoundLevel, sets: i64) -> SoundLevel {
+    let more = more_of_several(sets);
+    SoundLevel::from_millidecibels(one.millidecibels() + more.millidecibels())
+}
+
+/// How much louder than one several alike sets side by side are: they add up by power, 10 log10(n)
+/// dB more, rounded up.
+#[must_use]
+pub fn more_of_several(sets: i64) -> SoundLevel {
     // 10 log10(2) is 3.010 299 957 dB.
     let nano = (log2(sets, 1) * 3_010_299_957) >> BITS;
-    SoundLevel::from_millidecibels(one.millidecibels() + narrow((nano + 999_999) / 1_000_000))
+    SoundLevel::from_millidecibels(narrow((nano + 999_999) / 1_000_000))
 }
 
 /// The level at a distance, rounded up.

@@ -491,8 +491,15 @@ fn distances(context: &Context<'_>) -> Vec<(String, String)> {
         ),
         (context.say("distance-clear", &[]), long(CLEAR)),
     ];
-    if let Some(quiet) = &context.report.figures.noise.quiet_from {
-        list.push((context.say("distance-quiet", &[]), context.demand(quiet)));
+    let noise = &context.report.figures.noise;
+    if let (Some(quiet), Some(full)) = (&noise.quiet_from, &noise.quiet_from_full) {
+        let (from, full) = (context.demand(quiet), context.demand(full));
+        let value = if from == full {
+            from
+        } else {
+            context.say("distance-quiet-value", &[("from", &from), ("full", &full)])
+        };
+        list.push((context.say("distance-quiet", &[]), value));
     }
     list
 }

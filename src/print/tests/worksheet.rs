@@ -71,3 +71,85 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
         }
     }
 }
+
+/// By hand, for 56 dB(A) at 23 ft and a quarter load (36 CFR 2.12: 60 dB(A) at 50 ft): 10 dB(A) more
+/// at full load is common practice, no source; 56 + 10 − 20 log10(50 / 23) = 59.26 dB(A); and from
+/// 23 ft × 10^(6 / 20) = 45.9 ft on it is 60.
+#[test]
+fn noise_at_full_load_can_be_worked_out_again() {
+    let cells = |plan: &Plan| -> Vec<[String; 4]> {
+        let report = crate::report::build(plan);
+        let data = template_data(plan, &report, &Words::english(), &Options::default());
+        let (_, sheet) = data.expect("data").swap_remove(3);
+        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let sections = sheet["sections"].as_array().expect("sections");
+        let section = sections.iter().find(|it| it["key"] == "noise");
+        let rows = section.expect("noise")["rows"].as_array().expect("rows");
+        let text = |cell: &serde_json::Value, name: &str| {
+            let text = cell[name].as_str().expect("text");
+            text.replace('\u{a0}', " ")
+        };
+        rows.iter()
+            .map(|row| {
+                let (distance, level) = (&row[1], &row[2]);
+                [
+                    text(&row[0], "text"),
+                    text(distance, "text"),
+                    text(level, "text"),
+                    text(level, "mark"),
+                ]
+            })
+            .collect()
+    };
+    let (mut plan, _) = demo(crate::plan::demo::MENDED);
+    let mut noise = Noise {
+        level: SoundLevel::from_millidecibels(56_000),
+        at: Length::from_millimetres(7010),
+        load: Answer::Known(Percent::from_millipercent(25_000)),
+    };
+    plan.generator.noise = Answer::Known(noise);
+    let rows = cells(&plan);
+    let row = |what: &str| {
+        let found = rows.iter().find(|row| row[0] == what);
+        found
+            .unwrap_or_else(|| panic!("{what} in {rows:?}"))
+            .clone()
+    };
+    let [.., load, mark] = row("Load that was measured at");
+    assert_eq!((load.as_str(), mark.as_str()), ("25 %", "P"));
+    let [.., more, mark] = row("What full load adds");
+    assert_eq!(more, "10 dBA");
+    assert!(mark.starts_with('A') && mark.ends_with('◇'), "{mark}");
+    let [_, distance, level, _] = row("Where national parks measure, at full load");
+    assert_eq!(
+        (distance.as_str(), level.as_str()),
+        ("50 ft", "59.3 dBA")
+    );
+    let [_, distance, level, _] = row("No more than national parks allow at full load, from");
+    assert!(distance.starts_with("45.9"), "{distance}");
+    assert_eq!(level, "60 dBA");
+    // Measured at full load, nothing is added and nothing is said twice.
+    noise.load = Answer::Known(Percent::from_millipercent(100_000));
+    plan.generator.noise = Answer::Known(noise);
+    assert!(cells(&plan).iter().all(|row| !row[0].contains("full load")));
+    // Nobody knows the load: a quarter was taken, and is marked so.
+    noise.load = Answer::Unknown;
+    plan.generator.noise = Answer::Known(noise);
+    let rows = cells(&plan);
+    let load = rows
+        .iter()
+        .find(|row| row[0] == "Load that was measured at");
+    let [.., load, mark] = load.expect("a load");
+    assert!(load == "25 %" && mark.starts_with('A'), "{load} {mark}");
+    // Two sets: 10 log10(2) = 3.0103 dB more.
+    plan.generator.parallel = Some(Parallel {
+        sets: 2,
+        limit: Answer::Unknown,
+        kit: Answer::Unknown,
+    });
+    let rows = cells(&plan);
+    let sets = rows
+        .iter()
+        .find(|row| row[0] == "2 such sets side by side add");
+    assert_eq!(sets.expect("two sets")[2], "3 dBA");
+}

@@ -6,6 +6,7 @@
 //! formulas of its section, from figures that have one.
 
 mod gear;
+mod noise;
 mod uses;
 
 pub(super) use gear::{ohms_column, ohms_per_thousand};
@@ -104,7 +105,7 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         volts::steps(sheet),
         uses::mend(sheet),
         uses::energy(sheet),
-        uses::noise(sheet),
+        noise::section(sheet),
         proofs::worksheet(sheet),
         uses::findings(sheet),
         uses::assumed(sheet),

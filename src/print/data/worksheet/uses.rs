@@ -1,4 +1,4 @@
-//! What the loads ask: each of them, the volts they lose, who runs together, energy and noise; and
+//! What the loads ask: each of them, the volts they lose, who runs together, and energy; and
 //! what was found and assumed.
 
 use rust_decimal::Decimal;
@@ -7,11 +7,9 @@ use super::super::Context;
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Draw, Id, Load};
 use crate::quantity::Ratio;
-use crate::report::noise::{BOUND, MEASURED_AT};
 use crate::report::{Amount, Drop, LoadFacts};
 use crate::tables::kinds;
 use crate::tables::motors::MOTORS;
-use crate::tables::source::Source;
 
 /// What one load asks, with where each figure is from.
 fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
@@ -380,61 +378,6 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
         ],
         &[],
         &[("what", 4), ("#watts-hours", 3), ("#figure", 2)],
-        rows,
-    )
-}
-
-pub(super) fn noise(sheet: &Sheet<'_>) -> Section {
-    let context = sheet.context;
-    let noise = &context.report.figures.noise;
-    let mut rows: Vec<Vec<Cell>> = Vec::new();
-    // The level at a distance, each with where it is from.
-    let mut line = |key: &str, distance: Cell, level: Cell| {
-        rows.push(vec![context.say(key, &[]).into(), distance, level]);
-    };
-    if let Answer::Known(published) = context.plan.generator.noise {
-        line(
-            "ws-noise-published",
-            sheet.planned(context.exactly(published.at)),
-            sheet.planned(context.exactly(published.level)),
-        );
-    }
-    let parks = crate::rules::find("NOISE001").and_then(|rule| rule.sources.first());
-    let of_parks = |text: String| match parks {
-        Some(source) => sheet.sourced(text, source),
-        None => text.into(),
-    };
-    if let (Some(level), Answer::Known(distance)) =
-        (&noise.at_sleepers_dba, context.plan.site.sleepers_at)
-    {
-        line(
-            "ws-noise-sleepers",
-            sheet.planned(context.exactly(distance)),
-            context.exact(level).into(),
-        );
-    }
-    if let Some(level) = &noise.at_50ft_dba {
-        line(
-            "ws-noise-50ft",
-            of_parks(context.exactly(MEASURED_AT)),
-            context.exact(level).into(),
-        );
-    }
-    if let Some(distance) = &noise.quiet_from {
-        line(
-            "ws-noise-quiet",
-            context.exact(distance).into(),
-            of_parks(context.exactly(BOUND)),
-        );
-    }
-    sheet.section(
-        "noise",
-        vec![
-            context.say("ws-noise-formula", &[]),
-            context.say("ws-noise-free-field", &[]),
-        ],
-        &[Source::common_practice()],
-        &[("what", 4), ("#distance", 3), ("#level", 2)],
         rows,
     )
 }

@@ -21,4 +21,5 @@ assume-backup = Niemand hat gesagt, ob „{ $part }“ eine Batterie für die ga
 assume-parallel-kit = Niemand weiß, ob der Verbindungssatz zwischen den Generatoren vom Hersteller und für genau diese ist, also wurde „{ $value }“ angenommen. Seine Anleitung nennt die Generatoren, für die er ist.
 assume-noise-full-load = Niemand weiß, wie viel lauter der Generator bei voller Last ist, also wurden { $value } mehr angenommen. Hersteller messen bei Teillast, da ist er leiser.
 assume-noise = Niemand weiß, wie laut der Generator ist, also wurde angenommen: { $value }. Suchen Sie „dB“ in der Anleitung, mit einer Entfernung.
+assume-noise-not-told = Niemand hat gesagt, wie laut der Generator ist, also wurde angenommen: { $value }. Fragen Sie den Platzwart, bevor Sie ihn starten. In der Anleitung steht „dB“ mit einer Entfernung.
 assume-runtime = Niemand weiß, wie lange eine Tankfüllung reicht, also wurden { $value } angenommen, wie bei einem kleinen Generator mit voller Last. Suchen Sie die Laufzeit in der Anleitung.

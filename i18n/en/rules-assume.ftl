@@ -21,4 +21,5 @@ assume-backup = Nobody said if “{ $part }” has a battery for the whole night
 assume-parallel-kit = Nobody knows if the kit between the sets is the maker's for exactly these sets, so { $value } was taken. Its manual names the sets it is for.
 assume-noise-full-load = Nobody knows how much louder the generator is at full load, so { $value } more were taken. Makers measure at part load, where it is quieter.
 assume-noise = Nobody knows how loud the generator is, so it was taken to be { $value }. Look for “dB” in its manual, with a distance.
+assume-noise-not-told = Nobody said how loud the generator is, so it was taken to be { $value }. Ask your host before you run it. Its manual says “dB”, with a distance.
 assume-runtime = Nobody knows how long one tank lasts, so { $value } were taken, as with a small set at full load. Look for the running time in the manual.

@@ -21,4 +21,5 @@ assume-backup = Nadie dijo si “{ $part }” tiene una batería para toda la no
 assume-parallel-kit = No se sabe si el kit entre los generadores es del fabricante y para justo estos; se supuso que { $value }. Su manual nombra los generadores para los que sirve.
 assume-noise-full-load = No se sabe cuánto más ruido hace el generador a plena carga; se tomaron { $value } más. Los fabricantes miden a carga parcial, donde hace menos.
 assume-noise = No se sabe cuánto ruido hace el generador; se supuso { $value }. Busque “dB” en el manual, con una distancia.
+assume-noise-not-told = Nadie dijo cuánto ruido hace el generador; se tomó: { $value }. Pregunte al encargado del lugar antes de usarlo. El manual lo dice en “dB”, con una distancia.
 assume-runtime = No se sabe cuánto dura un { -tank }; se tomaron { $value }, como en un generador pequeño a plena carga. Busque la duración en el manual.

@@ -21,4 +21,5 @@ assume-backup = Personne n’a dit si « { $part } » a une batterie pour tout
 assume-parallel-kit = On ignore si le kit entre les deux est celui du fabricant, prévu exactement pour eux ; on a donc retenu : { $value }. Son manuel nomme les modèles auxquels il convient.
 assume-noise-full-load = On ignore combien le bruit augmente à pleine charge ; on a donc retenu { $value } de plus. Les fabricants mesurent à charge partielle, où il est plus faible.
 assume-noise = On ignore quel bruit fait { -generator(form: "the") } ; on a donc retenu : { $value }. Cherchez « dB » dans le manuel, avec une distance.
+assume-noise-not-told = Personne n’a dit quel bruit il fait ; on a donc retenu : { $value }. Demandez au responsable du camping avant de démarrer. Le manuel le donne en « dB », avec une distance.
 assume-runtime = On ignore combien dure un réservoir ; on a donc retenu { $value }, comme pour un petit modèle à pleine charge. Cherchez la durée dans le manuel.

@@ -94,8 +94,9 @@ impl List {
                 }
             }
             Answer::Unknown => self.word("generator.noise", "assumed-loud", "noise"),
-            // Nobody was asked, and nobody is hurt by it.
-            Answer::Missing => {}
+            // Nobody is hurt by it, so that rule NOISE001 is silent, and no question is asked for it
+            // unasked. But a host may want it off.
+            Answer::Missing => self.word("generator.noise", "assumed-loud", "noise-not-told"),
         }
     }
 
@@ -125,6 +126,8 @@ mod tests {
     use crate::rules::testing::report;
 
     const RUNTIME: &str = "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
+
+    const NOISE: &str = "noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }";
 
     #[test]
     fn what_nobody_knows_is_said() {
@@ -156,13 +159,8 @@ mod tests {
                 (", load = \"25 %\" }", " }"),
                 ("generator.noise.load", "noise-load"),
             ),
-            (
-                (
-                    "noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }",
-                    "noise = \"unknown\"",
-                ),
-                ("generator.noise", "noise"),
-            ),
+            ((NOISE, "noise = \"unknown\""), ("generator.noise", "noise")),
+            ((NOISE, ""), ("generator.noise", "noise-not-told")),
             ((RUNTIME, ""), ("generator.runtime", "runtime")),
             (
                 (

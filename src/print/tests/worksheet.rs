@@ -121,10 +121,7 @@ fn noise_at_full_load_can_be_worked_out_again() {
     assert_eq!(more, "10 dBA");
     assert!(mark.starts_with('A') && mark.ends_with('◇'), "{mark}");
     let [_, distance, level, _] = row("Where national parks measure, at full load");
-    assert_eq!(
-        (distance.as_str(), level.as_str()),
-        ("50 ft", "59.3 dBA")
-    );
+    assert_eq!((distance.as_str(), level.as_str()), ("50 ft", "59.3 dBA"));
     let [_, distance, level, _] = row("No more than national parks allow at full load, from");
     assert!(distance.starts_with("45.9"), "{distance}");
     assert_eq!(level, "60 dBA");

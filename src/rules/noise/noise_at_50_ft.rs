@@ -15,7 +15,7 @@
 //! quarter. At full load a set is louder, by how much no plate says: 10 dB(A) are taken over what it
 //! makes at a quarter load or less, in proportion less over what it makes at more. Where only that
 //! brings it above the limit, the finding says so. "I don't know" counts as louder; where nobody was
-//! asked, nothing is said. Sets in parallel add up: two are 3 dB louder.
+//! asked, only the list of what was taken says so. Sets in parallel add up: two are 3 dB louder.
 //!
 //! ## What to do
 //! Run fewer things at once, set economy idle if it has one, stand it on soft ground away from

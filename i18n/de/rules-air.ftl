@@ -35,7 +35,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nichts hält den Regen vom Generator ab
     .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder einen Vorbau, und die Abgase töten.
-    .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Hände trocknen, bevor Sie ihn anfassen.
+    .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Auch Kästen, Kabelenden und Stecker nicht auf nassen Boden, und unter ein Dach. Hände trocknen, bevor Sie etwas davon anfassen.
 
 AIR005 = { $fix ->
     [bedside] Das Kabel zu { $about } ist zu kurz

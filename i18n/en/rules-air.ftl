@@ -35,7 +35,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nothing keeps the rain off the generator
     .why = Water in its outlets can shock whoever touches it. People then carry it into a tent or porch, and the exhaust kills them.
-    .fix-roof = If it rains: stop it, or stand it on a dry, level place under a canopy or a tarp on high poles, open on all sides. Never a tarp on the set. Dry your hands before you touch it.
+    .fix-roof = If it rains: stop it, or stand it on a dry, level place under a canopy or a tarp on high poles, open on all sides. Never a tarp on the set. Keep boxes, cord ends and plugs off wet ground and under cover too. Dry your hands before you touch any of it.
 
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short

@@ -35,7 +35,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nada protege al generador de la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien lo toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
-    .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. Séquese las manos antes de tocarlo.
+    .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. También las cajas, las puntas de los cables y las clavijas van a cubierto y sin tocar el suelo mojado. Séquese las manos antes de tocar nada de eso.
 
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto

@@ -35,7 +35,7 @@ AIR003 = { $fix ->
 
 AIR004 = Rien n’abrite { -generator(form: "the") } de la pluie
     .why = De l’eau dans les prises peut donner un choc à qui y touche. Les gens l’abritent alors dans une tente ou un porche, et l’échappement les tue.
-    .fix-roof = S’il pleut : arrêtez le moteur, ou placez { -generator(form: "the") } sur un sol sec et plat, sous un abri ou une bâche sur de hauts poteaux, ouvert de tous côtés. Jamais de bâche sur le moteur. Séchez vos mains avant d’y toucher.
+    .fix-roof = S’il pleut : arrêtez le moteur, ou placez { -generator(form: "the") } sur un sol sec et plat, sous un abri ou une bâche sur de hauts poteaux, ouvert de tous côtés. Jamais de bâche sur le moteur. Gardez aussi les coffrets, les bouts de rallonge et les fiches à l’abri et loin du sol mouillé. Séchez vos mains avant d’y toucher.
 
 AIR005 = { $fix ->
     [bedside] La rallonge vers { $about } est trop courte

@@ -15,13 +15,15 @@
 //! ## What to do
 //! Decide before the rain what you do in it. Either stop the set, or stand it on a dry, level place
 //! under a roof or canopy that is open on all sides and well above it. A tarp on poles, high and tied
-//! down, is such a roof; a tarp on the set is not. Dry your hands before you touch it.
+//! down, is such a roof; a tarp on the set is not. Boxes, cord ends and plugs want the same: off the
+//! ground and under cover. Dry your hands before you touch any of it.
 //!
 //! ## Sources
 //! - American Red Cross, generator advice: dry surface, under an open structure like a canopy, not with
 //!   wet hands (from a secondary copy).
 //! - OSHA, portable generator advice: not in rain or wet, under a canopy if needed (from a secondary
 //!   copy).
+//! - Cord ends and boxes off wet ground are common practice, no source.
 
 use crate::plan::{Answer, Ground, Stands};
 use crate::rules::prelude::*;
@@ -31,7 +33,7 @@ pub(super) const RULE: Rule = Rule {
     name: "rain-on-set",
     area: "air",
     text: include_str!("rain_on_set.rs"),
-    sources: &[cite::RED_CROSS, cite::OSHA_RAIN],
+    sources: &[cite::RED_CROSS, cite::OSHA_RAIN, cite::PRACTICE],
     fixes: &["roof"],
     check,
     #[cfg(test)]

@@ -68,6 +68,7 @@ print-ws-column-reads-volts = Then
 print-ws-column-boxes = Boxes then
 print-ws-worst = The most volts lost
 print-ws-worst-how = Of all sets that may run together, with one thing starting at a time.
+print-ws-worst-amps = Volts lost = amps × ohms, added up over every cord on the way. Running: amps as in “Voltage drop”. At the start: the amps of each load as they stand under “Loads”, and of the one that starts its starting amps.
 print-ws-worst-range = A service of 120 V is held to { $least } to { $most } (range A). That is for utilities. Here it is advice.
 print-ws-worst-running = Running
 print-ws-worst-start = While { $starts } starts

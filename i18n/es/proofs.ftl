@@ -68,6 +68,7 @@ print-ws-column-reads-volts = Después
 print-ws-column-boxes = Cajas después
 print-ws-worst = La mayor pérdida de voltios
 print-ws-worst-how = De todos los grupos que pueden funcionar a la vez, con una sola cosa que arranca cada vez.
+print-ws-worst-amps = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. En marcha: los amperios de “Caída de tensión”. Al arrancar: los amperios de cada aparato como están en “Aparatos”, y del que arranca, sus amperios de arranque.
 print-ws-worst-range = Un suministro de 120 V se mantiene entre { $least } y { $most } (rango A). Eso es para las compañías eléctricas. Aquí es un consejo.
 print-ws-worst-running = En marcha
 print-ws-worst-start = Mientras arranca { $starts }

@@ -68,6 +68,7 @@ print-ws-column-reads-volts = Puis
 print-ws-column-boxes = Coffrets alors
 print-ws-worst = Le plus de volts perdus
 print-ws-worst-how = De toutes les combinaisons permises, avec un seul appareil qui démarre à la fois.
+print-ws-worst-amps = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. En marche : les ampères de « Chute de tension ». Au démarrage : les ampères de chaque appareil comme ils sont sous « Appareils », et, pour celui qui démarre, ses ampères de démarrage.
 print-ws-worst-range = Un réseau de 120 V est tenu entre { $least } et { $most } (plage A). C’est pour les distributeurs. Ici, c’est un conseil.
 print-ws-worst-running = En marche
 print-ws-worst-start = Pendant que { $starts } démarre

@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use super::loads::LoadUnit;
 use super::{Drop, Sharing, Through};
 use crate::plan::{Id, LoadKind};
-use crate::quantity::{Percent, Voltage, narrow};
+use crate::quantity::{Current, Percent, Voltage, narrow};
 use crate::supply::drop::{Draws, Microvolts, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
@@ -171,21 +171,25 @@ impl<'a> Scene<'a> {
                 .iter()
                 .map(|at| self.placed[*at].unit.id.clone())
                 .collect(),
-            cords: cords
-                .into_iter()
-                .filter_map(|(at, amps)| {
-                    let NodeKind::Cord { resistance, .. } = supply.node(at).kind else {
-                        return None;
-                    };
-                    Some(Through {
-                        cord: supply.node(at).id.clone(),
-                        amps: amps.into(),
-                        ohms: resistance.into(),
-                    })
-                })
-                .collect(),
+            cords: through(supply, cords),
         }
     }
+}
+
+/// What passes each cord, with its resistance.
+pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Through> {
+    let told = cords.into_iter().filter_map(|(at, amps)| {
+        let node = supply.node(at);
+        let NodeKind::Cord { resistance, .. } = node.kind else {
+            return None;
+        };
+        Some(Through {
+            cord: node.id.clone(),
+            amps: amps.into(),
+            ohms: resistance.into(),
+        })
+    });
+    told.collect()
 }
 
 /// One entry for each placed load, in the order of the loads.
@@ -226,6 +230,7 @@ pub(super) fn percent(part: Voltage, whole: Voltage) -> Percent {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::report::Amount;
 
     /// Worked out again as the worksheet tells it: amps times ohms, added up over the cords. The amps
     /// are rounded up to a milliampere, so no less comes out, and at most that much more.
@@ -235,16 +240,25 @@ mod tests {
             let plan = crate::plan::read(text).expect("a demo");
             let report = crate::report::build(&plan);
             assert!(!report.figures.drops.is_empty());
-            for drop in &report.figures.drops {
-                assert!(drop.beside.contains(&drop.at) && !drop.cords.is_empty());
-                let terms = drop.cords.iter().map(|it| it.amps.amount * it.ohms.amount);
+            let agrees = |at: &Id, cords: &[Through], lost: &Amount| {
+                assert!(!cords.is_empty(), "{at}");
+                let terms = cords.iter().map(|it| it.amps.amount * it.ohms.amount);
                 let told: rust_decimal::Decimal = terms.sum();
-                let more = told - drop.volts_running.amount;
-                let ohms = drop.cords.iter().map(|it| it.ohms.amount);
+                let more = told - lost.amount;
+                let ohms = cords.iter().map(|it| it.ohms.amount);
                 let milli = rust_decimal::Decimal::new(1, 3);
                 // What is lost is rounded up to a millivolt, too.
                 let most = ohms.sum::<rust_decimal::Decimal>() * milli;
-                assert!(more >= -milli && more <= most, "{}: {more}", drop.at);
+                assert!(more >= -milli && more <= most, "{at}: {more}");
+            };
+            for drop in &report.figures.drops {
+                assert!(drop.beside.contains(&drop.at));
+                agrees(&drop.at, &drop.cords, &drop.volts_running);
+            }
+            let volts = &report.figures.volts;
+            for worst in [&volts.worst_running, &volts.worst_start] {
+                let worst = worst.as_ref().expect("both are in the demos");
+                agrees(&worst.at, &worst.cords, &worst.lost);
             }
         }
     }

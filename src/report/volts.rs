@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use super::drops::Scene;
-use super::{Amount, Sharing};
+use super::{Amount, Sharing, Through};
 use crate::plan::{Cord, Id, Plan};
 use crate::quantity::{Current, Percent, Voltage, Wire};
 use crate::supply::drop::{Microvolts, Running, lost};
@@ -84,6 +84,9 @@ pub struct Worst {
     pub percent: Amount,
     /// Volts left there.
     pub left: Amount,
+    /// The cords on the way to it, from the generator on. Volts lost are their amps times their
+    /// ohms, added up. Empty where the line cannot carry all that.
+    pub cords: Vec<Through>,
 }
 
 /// How long a cord might be.
@@ -227,6 +230,7 @@ fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         own,
         None,
         left(supply, at, &running),
+        supply.settled_through(at, &running).unwrap_or_default(),
     ))
 }
 
@@ -259,7 +263,8 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         .collect();
     let at = scene.placed[own].load.at;
     let left = left_starting(supply, at, &running);
-    Some(told(supply, scene, set, own, Some(starts), left))
+    let cords = supply.nominal_through(at, &running);
+    Some(told(supply, scene, set, own, Some(starts), left, cords))
 }
 
 fn told(
@@ -269,6 +274,7 @@ fn told(
     own: usize,
     starts: Option<usize>,
     left: Voltage,
+    cords: Vec<(NodeIx, Current)>,
 ) -> Worst {
     let id = |at: usize| scene.placed[at].unit.id.clone();
     let at = scene.placed[own].load.at;
@@ -281,6 +287,7 @@ fn told(
         lost: (volts - left).into(),
         percent: super::drops::percent(volts - left, volts).into(),
         left: left.into(),
+        cords: super::drops::through(supply, cords),
     }
 }
 

@@ -157,7 +157,21 @@ impl Supply {
     /// each. Rounded up; for a node on both legs half of what both legs carry.
     #[must_use]
     pub fn settled_through(&self, at: NodeIx, loads: &[Running]) -> Option<Vec<(NodeIx, Current)>> {
-        let currents = self.settled(loads)?;
+        Some(self.through_cords(at, loads, &self.settled(loads)?))
+    }
+
+    /// The same with each load drawing its nominal current, as [`Self::nominal_drop`] has it.
+    #[must_use]
+    pub fn nominal_through(&self, at: NodeIx, loads: &[Running]) -> Vec<(NodeIx, Current)> {
+        self.through_cords(at, loads, &nominal_currents(loads))
+    }
+
+    fn through_cords(
+        &self,
+        at: NodeIx,
+        loads: &[Running],
+        currents: &[i128],
+    ) -> Vec<(NodeIx, Current)> {
         let (legs, share) = match self.node(at).legs {
             Legs::One(leg) => (vec![leg], 1),
             Legs::Between | Legs::Both => (vec![Leg::A, Leg::B], 2),
@@ -166,14 +180,14 @@ impl Supply {
             .up(at)
             .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
             .map(|(cord, _)| {
-                let on = |leg: &Leg| self.through_with(cord, *leg, loads, &currents);
+                let on = |leg: &Leg| self.through_with(cord, *leg, loads, currents);
                 let all: i128 = legs.iter().map(on).sum();
                 let milliamps = narrow(div_up(all, 1000 * share));
                 (cord, Current::from_milliamps(milliamps))
             })
             .collect();
         through.reverse();
-        Some(through)
+        through
     }
 
     /// Microamperes of one leg through a cord.

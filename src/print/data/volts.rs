@@ -5,7 +5,7 @@ use super::Context;
 use super::worksheet::{Cell, Section, Sheet, ohms_column, ohms_per_thousand};
 use crate::plan::Id;
 use crate::quantity::Wire;
-use crate::report::{Amount, Longest, StepVolts, Worst};
+use crate::report::{Amount, Longest, StepVolts, Through, Worst};
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
 use crate::words::Show;
@@ -13,6 +13,22 @@ use crate::words::Show;
 /// What a meter reads at least.
 fn least(context: &Context<'_>, volts: &Amount) -> String {
     context.words.amount(volts, Show::Capacity)
+}
+
+/// What passes each cord times its resistance, cord by cord.
+pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> String {
+    let terms: Vec<String> = cords
+        .iter()
+        .map(|through| {
+            let (amps, ohms) = (context.exact(&through.amps), context.exact(&through.ohms));
+            format!("{amps}\u{a0}×\u{a0}{ohms}")
+        })
+        .collect();
+    if terms.is_empty() {
+        "–".to_owned()
+    } else {
+        terms.join(" + ")
+    }
 }
 
 /// The worksheet's section on each step of switching on.
@@ -68,9 +84,10 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
             context.say(key, &[("starts", &starts)]),
             context.load_names(running).join(", "),
             worst.receptacle.to_string(),
-            context.words.amount(&worst.lost, Show::Demand),
-            context.words.amount(&worst.percent, Show::Demand),
-            least(context, &worst.left),
+            amps_times_ohms(context, &worst.cords),
+            context.exact(&worst.lost),
+            context.exact(&worst.percent),
+            context.exact(&worst.left),
         ]
     };
     let rows = [
@@ -90,6 +107,7 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
         "worst",
         vec![
             context.say("ws-worst-how", &[]),
+            context.say("ws-worst-amps", &[]),
             context.say(
                 "ws-worst-range",
                 &[
@@ -103,6 +121,7 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
             ("what", 3),
             ("beside", 5),
             ("at", 3),
+            ("amps-ohms", 5),
             ("#lost", 2),
             ("#lost-percent", 2),
             ("#left", 2),

@@ -4,6 +4,7 @@
 use rust_decimal::Decimal;
 
 use super::super::Context;
+use super::super::volts::amps_times_ohms;
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Draw, Id, Load};
 use crate::quantity::Ratio;
@@ -143,26 +144,11 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
         .drops
         .iter()
         .map(|drop| {
-            let terms: Vec<String> = drop
-                .cords
-                .iter()
-                .map(|through| {
-                    format!(
-                        "{}\u{a0}×\u{a0}{}",
-                        context.exact(&through.amps),
-                        context.exact(&through.ohms)
-                    )
-                })
-                .collect();
             vec![
                 context.load_name(&drop.at),
                 drop.receptacle.to_string(),
                 beside(context, drop),
-                if terms.is_empty() {
-                    "–".to_owned()
-                } else {
-                    terms.join(" + ")
-                },
+                amps_times_ohms(context, &drop.cords),
                 context.exact(&drop.volts_running),
                 context.exact(&drop.percent_running),
                 context.exact(&drop.volts_left),
@@ -409,18 +395,8 @@ pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
 
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let rows = context
-        .report
-        .figures
-        .assumed
-        .iter()
-        .map(|assumption| {
-            vec![
-                context.words.value(&assumption.value),
-                context.words.assumption(assumption),
-            ]
-        })
-        .collect::<Vec<Vec<String>>>();
+    let all = context.words.assumptions(context.report).into_iter();
+    let rows: Vec<Vec<String>> = all.map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",
         std::iter::once(context.say("ws-assumed-how", &[]))

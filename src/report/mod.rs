@@ -13,6 +13,7 @@ pub mod noise;
 mod proofs;
 #[cfg(test)]
 mod properties;
+pub mod sums;
 #[cfg(test)]
 mod tests;
 mod volts;

@@ -1,5 +1,9 @@
 //! The worksheet: where each figure is from.
 
+use std::str::FromStr as _;
+
+use rust_decimal::Decimal;
+
 use super::*;
 
 /// Every figure that a load is given has a mark for where it is from: the plan, or an assumption
@@ -149,4 +153,101 @@ fn noise_at_full_load_can_be_worked_out_again() {
         .iter()
         .find(|row| row[0] == "2 such sets side by side add");
     assert_eq!(sets.expect("two sets")[2], "3 dBA");
+}
+
+/// The amps that are written in a sum, added up as a reader would: "3 × 0.1 A", "4 A ÷ 80 %",
+/// "(3.4 A − 0.6 A)".
+fn added_up(text: &str) -> Decimal {
+    let words: Vec<String> = text
+        .split_whitespace()
+        .map(|word| word.trim_matches(['(', ')']).replace(',', ""))
+        .collect();
+    let number = |at: usize| words.get(at).and_then(|word| Decimal::from_str(word).ok());
+    let is = |at: Option<usize>, sign: &str| {
+        at.and_then(|at| words.get(at)).is_some_and(|it| it == sign)
+    };
+    let mut sum = Decimal::ZERO;
+    for at in 0..words.len() {
+        let Some(mut amps) = number(at).filter(|_| is(Some(at + 1), "A")) else {
+            continue;
+        };
+        if is(at.checked_sub(1), "×") {
+            amps *= number(at - 2).expect("a count");
+        }
+        if is(Some(at + 2), "÷") {
+            amps = amps * Decimal::ONE_HUNDRED / number(at + 3).expect("per cent");
+        }
+        sum += if is(at.checked_sub(1), "−") {
+            -amps
+        } else {
+            amps
+        };
+    }
+    sum
+}
+
+/// Every sum is what its terms come to, every peak what ran before and the start; watts are amps
+/// times volts, and each step begins with what ran at the end of the one before.
+#[test]
+fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
+    let twelve = include_str!("../../../tests/plans/large/twelve.toml");
+    for text in [
+        crate::plan::demo::WEEKEND,
+        crate::plan::demo::MENDED,
+        twelve,
+    ] {
+        let (plan, report) = demo(text);
+        let data = template_data(&plan, &report, &Words::english(), &Options::default());
+        let (_, sheet) = data.expect("data").swap_remove(3);
+        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let rows = |key: &str| -> Vec<Vec<String>> {
+            let sections = sheet["sections"].as_array().expect("sections");
+            let section = sections.iter().find(|it| it["key"] == key).expect("one");
+            let rows = section["rows"].as_array().expect("rows").iter();
+            let cells = |row: &serde_json::Value| -> Vec<String> {
+                let cells = row.as_array().expect("cells").iter();
+                cells
+                    .map(|cell| cell["text"].as_str().expect("text").to_owned())
+                    .collect()
+            };
+            rows.map(cells).collect()
+        };
+        let figure = |text: &str| {
+            let (number, _) = text.split_once('\u{a0}').expect("a unit");
+            Decimal::from_str(&number.replace(',', "")).expect("a number")
+        };
+        let volts = Decimal::from(120);
+        let sums = rows("sums");
+        assert!(sums.len() > 3);
+        for row in &sums {
+            // Rounded up once, to a milliampere.
+            let more = figure(&row[3]) - added_up(&row[2]);
+            assert!(
+                more >= Decimal::ZERO && more < Decimal::new(1, 3),
+                "{row:?}"
+            );
+            let holds = figure(&row[3]) <= figure(&row[4]);
+            assert_eq!(holds, row[0].starts_with("Together"), "{row:?}");
+            if row[5] != "–" {
+                assert_eq!(figure(&row[5]), figure(&row[3]) * volts, "{row:?}");
+            }
+        }
+        let (mut amps, mut on) = (Decimal::ZERO, Vec::<Decimal>::new());
+        let starts = rows("starts");
+        let legs = 1 + starts.iter().filter(|row| row[4].is_empty()).count()
+            / starts.iter().filter(|row| !row[4].is_empty()).count();
+        for (at, row) in starts.iter().enumerate() {
+            assert_eq!(figure(&row[2]), added_up(&row[1]), "{row:?}");
+            assert!(figure(&row[2]) <= figure(&row[3]), "{row:?}");
+            let before = on.get(at.wrapping_sub(legs)).copied().unwrap_or_default();
+            let first = row[1].split(" + ").next().expect("a term");
+            assert_eq!(figure(first), before, "{row:?}");
+            on.push(figure(&row[5]));
+            amps += figure(&row[2]);
+            if !row[4].is_empty() {
+                assert_eq!(figure(&row[4]), amps * volts, "{row:?}");
+                amps = Decimal::ZERO;
+            }
+        }
+    }
 }

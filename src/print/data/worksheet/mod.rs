@@ -7,6 +7,7 @@
 
 mod gear;
 mod noise;
+mod sums;
 mod uses;
 
 pub(super) use gear::{ohms_column, ohms_per_thousand};
@@ -74,8 +75,9 @@ impl From<String> for Cell {
 }
 
 /// The sections that have formulas in letters.
-const LETTERED: [&str; 9] = [
-    "power", "limits", "cords", "loads", "drops", "longest", "sharing", "energy", "noise",
+const LETTERED: [&str; 11] = [
+    "power", "limits", "cords", "loads", "drops", "longest", "sharing", "sums", "starts", "energy",
+    "noise",
 ];
 
 const KEYS: &[&str] = &[
@@ -102,6 +104,8 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         volts::worst(sheet),
         volts::longest(sheet),
         uses::sharing(sheet),
+        sums::sets(sheet),
+        sums::starts(sheet),
         volts::steps(sheet),
         uses::mend(sheet),
         uses::energy(sheet),

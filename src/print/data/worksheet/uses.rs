@@ -189,16 +189,10 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
             names(set),
         ]);
     }
-    for set in &sharing.never {
-        rows.push(vec![context.say("ws-never-row", &[]), names(set)]);
-    }
-    for (name, last) in context.words.start_steps(context.report) {
+    for (index, set) in sharing.never.iter().enumerate() {
         rows.push(vec![
-            context.say("ws-start-row", &[("load", &name)]),
-            context.say(
-                "ws-start-peak",
-                &[("peak", &context.exact(&last.peak_watts))],
-            ),
+            context.say("ws-never-row", &[("number", &(index + 1).to_string())]),
+            names(set),
         ]);
     }
     if !sharing.start_order.is_empty() {
@@ -225,10 +219,7 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
             context.say(&format!("ws-{}", unplaced.reason), &[]),
         ]);
     }
-    let mut formulas = vec![
-        context.say("ws-sharing-formula", &[]),
-        context.say("ws-sharing-peak", &[]),
-    ];
+    let mut formulas = vec![context.say("ws-sharing-formula", &[])];
     if !sharing.families_complete && !sharing.together.is_empty() {
         formulas.push(context.say("ws-sharing-incomplete", &[]));
     }

@@ -1,0 +1,459 @@
+//! What a set of loads comes to at the points of the supply, with every term of the sum, so that
+//! somebody else can add it up again. The limits are those that decide what may run together.
+//!
+//! Amps add as plain numbers, which is no less than what really flows.
+
+use rust_decimal::Decimal;
+
+use super::{Amount, LoadFacts, Report};
+use crate::plan::{Id, Leg};
+use crate::quantity::{Current, Power, Quantity, Ratio, narrow};
+use crate::supply::{NodeIx, Supply};
+
+/// All of it.
+const WHOLE: Ratio = Ratio::from_permille(1000);
+
+/// Loads of one entry that count alike.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Term {
+    /// The first of them.
+    pub load: Id,
+    /// How many.
+    pub count: usize,
+    /// Amps of each of them, running.
+    pub amps: Current,
+    /// Its amps are divided by this: the share of the limit that is allowed for three hours or more,
+    /// where it runs so long.
+    pub over: Ratio,
+}
+
+/// The one that starts, with starting amps.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Starts {
+    /// Which.
+    pub load: Id,
+    /// Its amps while it starts.
+    pub starting: Current,
+    /// Its amps while it runs, which are in the sum already.
+    pub running: Current,
+}
+
+/// A sum at one point, on one leg.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sum {
+    /// The point of the tree.
+    pub at: NodeIx,
+    /// Which leg, where the point has two.
+    pub leg: Option<Leg>,
+    /// What is added up.
+    pub terms: Vec<Term>,
+    /// Of a moment of starting: the one that asks for most more than running. What is over is added.
+    pub starts: Option<Starts>,
+    /// What it comes to, rounded up.
+    pub amps: Current,
+    /// What it may come to.
+    pub limit: Current,
+}
+
+impl Sum {
+    /// Whether it is within its limit.
+    #[must_use]
+    pub fn holds(&self) -> bool {
+        self.amps <= self.limit
+    }
+
+    /// In millionths of the limit.
+    fn fullness(&self) -> i128 {
+        i128::from(self.amps.milliamps()) * 1_000_000 / i128::from(self.limit.milliamps().max(1))
+    }
+}
+
+/// One leg in one step of switching on.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StepLeg {
+    /// Which, where there are two.
+    pub leg: Option<Leg>,
+    /// What runs already.
+    pub on: Current,
+    /// Loads of the same step that are switched on just before.
+    pub just_before: Vec<Term>,
+    /// Starting amps of the one that starts; none where it is not on this leg.
+    pub starting: Option<Current>,
+    /// All together.
+    pub amps: Current,
+    /// What it may come to: the peak.
+    pub limit: Current,
+    /// What runs when the step is over.
+    pub then: Current,
+}
+
+/// One step of switching on: loads of one entry that come one after the other, told in the moment
+/// the last of them starts.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StartSum {
+    /// The loads.
+    pub loads: Vec<Id>,
+    /// Each leg.
+    pub legs: Vec<StepLeg>,
+    /// Volt-amperes of all legs, counted as watts.
+    pub watts: Power,
+}
+
+/// Adds up.
+#[derive(Clone, Copy, Debug)]
+pub struct Adder<'a> {
+    report: &'a Report,
+    supply: &'a Supply,
+}
+
+/// A load with where it is.
+struct Member<'a> {
+    facts: &'a LoadFacts,
+    at: NodeIx,
+}
+
+impl Member<'_> {
+    fn running(&self) -> Current {
+        current(&self.facts.running_amps)
+    }
+
+    fn starting(&self) -> Current {
+        current(&self.facts.starting_amps).max(self.running())
+    }
+}
+
+/// An amount in amperes, in the small unit that it was made from.
+fn current(amount: &Amount) -> Current {
+    let milliamps = amount.amount * Decimal::from(1000);
+    Current::from_milliamps(i64::try_from(milliamps).unwrap_or(i64::MAX))
+}
+
+impl<'a> Adder<'a> {
+    /// Of a report and the tree of the same plan.
+    #[must_use]
+    pub const fn new(report: &'a Report, supply: &'a Supply) -> Self {
+        Self { report, supply }
+    }
+
+    /// For a set that may run together: each leg of the generator, running and with the one starting
+    /// that asks for most; and the point besides that is fullest.
+    #[must_use]
+    pub fn of_together(&self, set: &[Id]) -> Vec<Sum> {
+        let members = self.members(set);
+        let mut sums = self.of_source(&members);
+        sums.extend(self.fullest_part(&members));
+        sums
+    }
+
+    /// For a set that may not: the sum that is furthest past its limit.
+    #[must_use]
+    pub fn of_never(&self, set: &[Id]) -> Option<Sum> {
+        let members = self.members(set);
+        let mut sums = self.of_source(&members);
+        sums.extend(self.fullest_part(&members));
+        first_fullest(sums)
+    }
+
+    fn members(&self, set: &[Id]) -> Vec<Member<'a>> {
+        let figures = &self.report.figures;
+        set.iter()
+            .filter_map(|id| {
+                let facts = figures.loads.iter().find(|facts| facts.id == *id)?;
+                let placed = figures.sharing.placed.iter().find(|it| it.load == *id)?;
+                let at = self.supply.receptacle(&placed.at)?;
+                Some(Member { facts, at })
+            })
+            .collect()
+    }
+
+    fn carries(&self, at: NodeIx, leg: Leg, member: &Member<'_>) -> bool {
+        let legs = self.supply.node(member.at).legs.all();
+        legs.contains(&leg) && self.supply.up(member.at).any(|(ix, _)| ix == at)
+    }
+
+    fn leg_of(&self, at: NodeIx, leg: Leg) -> Option<Leg> {
+        (self.supply.node(at).legs.all().len() > 1).then_some(leg)
+    }
+
+    /// What passes a point on one leg, all running.
+    fn running(&self, at: NodeIx, leg: Leg, members: &[Member<'_>]) -> Sum {
+        let node = self.supply.node(at);
+        let passing = members.iter().filter(|it| self.carries(at, leg, it));
+        let terms = terms(passing, node.continuous);
+        // Rounded up once, not term by term.
+        let (whole, cut): (i128, i128) = terms.iter().fold((0, 0), |(whole, cut), term| {
+            let part = term.count as i128 * i128::from(term.amps.milliamps());
+            if term.over == WHOLE {
+                (whole + part, cut)
+            } else {
+                (whole, cut + part)
+            }
+        });
+        let share = i128::from(node.continuous.permille().max(1));
+        let amps = whole + (cut * 1000 + share - 1) / share;
+        Sum {
+            at,
+            leg: self.leg_of(at, leg),
+            terms,
+            starts: None,
+            amps: Current::from_milliamps(narrow(amps)),
+            limit: node.rating,
+        }
+    }
+
+    /// The generator: each leg running, and in the moment that asks for most.
+    fn of_source(&self, members: &[Member<'_>]) -> Vec<Sum> {
+        let root = NodeIx(0);
+        let mut sums = Vec::new();
+        for leg in self.supply.node(root).legs.all() {
+            let sum = self.running(root, *leg, members);
+            let over = |it: &&Member<'_>| it.starting() - it.running();
+            let starts = members
+                .iter()
+                .filter(|it| self.carries(root, *leg, it) && it.starting() > it.running())
+                .rev()
+                .max_by_key(over);
+            let peak = starts.map(|it| {
+                let plain = terms(
+                    members.iter().filter(|it| self.carries(root, *leg, it)),
+                    WHOLE,
+                );
+                let running: Current = plain
+                    .iter()
+                    .flat_map(|term| std::iter::repeat_n(term.amps, term.count))
+                    .sum();
+                Sum {
+                    starts: Some(Starts {
+                        load: it.facts.id.clone(),
+                        starting: it.starting(),
+                        running: it.running(),
+                    }),
+                    amps: running + (it.starting() - it.running()),
+                    limit: self.supply.leg_peak,
+                    terms: plain,
+                    ..sum.clone()
+                }
+            });
+            sums.push(sum);
+            sums.extend(peak);
+        }
+        sums
+    }
+
+    /// The point behind the generator that is fullest; of equals the first.
+    fn fullest_part(&self, members: &[Member<'_>]) -> Option<Sum> {
+        let parts = (1..self.supply.nodes.len()).map(NodeIx);
+        let all = parts.flat_map(|at| {
+            let legs = self.supply.node(at).legs.all().iter();
+            legs.map(move |leg| self.running(at, *leg, members))
+        });
+        first_fullest(all.filter(|sum| !sum.terms.is_empty()))
+    }
+
+    /// The steps of switching on, in the order of the report.
+    #[must_use]
+    pub fn of_start(&self) -> Vec<StartSum> {
+        let order: Vec<Id> = self
+            .report
+            .figures
+            .sharing
+            .start_order
+            .iter()
+            .map(|step| step.load.clone())
+            .collect();
+        let members = self.members(&order);
+        let root = self.supply.node(NodeIx(0)).legs.all();
+        let mut on = vec![Current::ZERO; root.len()];
+        let mut steps = Vec::new();
+        for run in members.chunk_by(|one, next| one.facts.of == next.facts.of) {
+            let Some((last, before)) = run.split_last() else {
+                continue;
+            };
+            let legs: Vec<StepLeg> = root
+                .iter()
+                .zip(&mut on)
+                .map(|(leg, on)| {
+                    let here = |it: &&Member<'_>| self.carries(NodeIx(0), *leg, it);
+                    let just_before = terms(before.iter().filter(here), WHOLE);
+                    let starting = here(&last).then(|| last.starting());
+                    let so_far = *on;
+                    let others: Current = before.iter().filter(here).map(Member::running).sum();
+                    let runs: Current = run.iter().filter(here).map(Member::running).sum();
+                    *on = so_far + runs;
+                    StepLeg {
+                        leg: self.leg_of(NodeIx(0), *leg),
+                        on: so_far,
+                        just_before,
+                        starting,
+                        amps: so_far + others + starting.unwrap_or(Current::ZERO),
+                        limit: self.supply.leg_peak,
+                        then: *on,
+                    }
+                })
+                .collect();
+            let milliwatts: i128 = legs.iter().map(|leg| self.volt_amps(leg.amps)).sum();
+            steps.push(StartSum {
+                loads: run.iter().map(|it| it.facts.id.clone()).collect(),
+                legs,
+                watts: Power::from_milliwatts(narrow(milliwatts)),
+            });
+        }
+        steps
+    }
+
+    /// Amps of one leg times its volts, rounded up: volt-amperes, counted as watts.
+    fn volt_amps(&self, amps: Current) -> i128 {
+        let product = i128::from(amps.milliamps()) * i128::from(self.supply.volts.millivolts());
+        (product + 999) / 1000
+    }
+
+    /// The same as power.
+    #[must_use]
+    pub fn watts(&self, amps: Current) -> Power {
+        Power::from_count(narrow(self.volt_amps(amps)))
+    }
+}
+
+/// Of equals the first.
+fn first_fullest(sums: impl IntoIterator<Item = Sum>) -> Option<Sum> {
+    sums.into_iter().reduce(|most, next| {
+        if next.fullness() > most.fullness() {
+            next
+        } else {
+            most
+        }
+    })
+}
+
+/// Loads of one entry and of the same amps together, in the order they come.
+fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -> Vec<Term> {
+    let mut terms: Vec<(&Id, Term)> = Vec::new();
+    for member in members {
+        let (facts, amps) = (member.facts, member.running());
+        let over = if facts.continuous { continuous } else { WHOLE };
+        let same = |(of, term): &&mut (&Id, Term)| **of == facts.of && term.amps == amps;
+        match terms.iter_mut().find(same) {
+            Some((_, term)) => term.count += 1,
+            None => terms.push((
+                &facts.of,
+                Term {
+                    load: facts.id.clone(),
+                    count: 1,
+                    amps,
+                    over,
+                },
+            )),
+        }
+    }
+    terms.into_iter().map(|(_, term)| term).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const PLANS: [&str; 3] = [
+        crate::plan::demo::WEEKEND,
+        crate::plan::demo::MENDED,
+        include_str!("../../tests/plans/large/twelve.toml"),
+    ];
+
+    fn each(check: impl Fn(&Report, &Supply, &Adder<'_>)) {
+        for text in PLANS {
+            let plan = crate::plan::read(text).expect("a plan");
+            let report = crate::report::build(&plan);
+            let supply = Supply::build(&plan);
+            check(&report, &supply, &Adder::new(&report, &supply));
+        }
+    }
+
+    /// The families are those of the solver, which adds in a way of its own: whatever it lets run
+    /// together is within every limit told here, and whatever it does not is past the one told.
+    #[test]
+    fn what_runs_together_is_within_every_sum_and_what_never_does_past_one() {
+        each(|report, _, adder| {
+            let sharing = &report.figures.sharing;
+            assert!(!sharing.together.is_empty());
+            for set in &sharing.together {
+                let sums = adder.of_together(set);
+                assert!(sums.len() > 1 && sums.iter().all(Sum::holds), "{sums:?}");
+            }
+            for set in &sharing.never {
+                let sum = adder.of_never(set).expect("a sum");
+                assert!(!sum.holds(), "{set:?}: {sum:?}");
+            }
+        });
+    }
+
+    /// Each step comes to the peak of the report, which is worked out from watts so far.
+    #[test]
+    fn each_step_comes_to_the_peak_that_is_reported() {
+        each(|report, supply, adder| {
+            let order = &report.figures.sharing.start_order;
+            let steps = adder.of_start();
+            assert!(!steps.is_empty());
+            let told: usize = steps.iter().map(|step| step.loads.len()).sum();
+            assert_eq!(told, order.len());
+            for step in &steps {
+                let last = step.loads.last().expect("a load");
+                let peak = order.iter().find(|it| it.load == *last).expect("a step");
+                assert_eq!(Amount::of(step.watts), peak.peak_watts, "{last}");
+                for leg in &step.legs {
+                    assert!(leg.amps <= supply.leg_peak, "{last}");
+                }
+            }
+        });
+    }
+
+    /// NEC 210.19(A)(1) and 215.2(A)(1): what is not continuous plus 125 % of what is. Worked by hand:
+    /// 10 A + 8 A ÷ 0.8 = 20 A, just what a circuit of 20 A carries; the clause is from memory.
+    #[test]
+    fn what_runs_for_hours_counts_for_a_quarter_more() {
+        let text = r#"
+            format = 1
+            region = "north-america"
+            [site]
+            name = "Two things"
+            [generator]
+            name = "set"
+            rated = "3600 W"
+            peak = "4500 W"
+            voltage = "120 V"
+            [[generator.outlet]]
+            id = "front"
+            shape = "5-20R"
+            sockets = 2
+            breaker = "20 A"
+            [[load]]
+            id = "pump"
+            name = "Pump"
+            kind = "heater"
+            running = "1200 W"
+            power_factor = 1
+            plug = "5-15P"
+            continuous = false
+            on = "front"
+            [[load]]
+            id = "warmer"
+            name = "Warmer"
+            kind = "heater"
+            running = "960 W"
+            power_factor = 1
+            plug = "5-15P"
+            continuous = true
+            on = "front"
+        "#;
+        let plan = crate::plan::read(text).expect("a plan");
+        let report = crate::report::build(&plan);
+        let supply = Supply::build(&plan);
+        let both = &report.figures.sharing.together[0];
+        let sums = Adder::new(&report, &supply).of_together(both);
+        let part = sums.last().expect("the part");
+        assert_eq!(
+            (part.amps.milliamps(), part.limit.milliamps()),
+            (20_000, 20_000)
+        );
+        let source = sums.first().expect("the generator");
+        assert_eq!(source.amps.milliamps(), 18_000);
+    }
+}

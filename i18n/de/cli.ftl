@@ -174,6 +174,9 @@ summary-never-more = { $sets }; und { $more } mehr auf der Karte
 summary-together = Alles auf der Liste darf zur selben Zeit laufen.
 
 print-wrote = Geschrieben nach { $dir }:
+print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein für diesen Plan. Auf jedem steht, welches es ist. Halten Sie sie zusammen.
+print-card-sheets-half = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card sheet".
+print-card-sheets-pocket = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card half" oder "--card sheet".
 templates-exist = { $path } gibt es schon. Es wurde nichts geschrieben.
 templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt print PLAN --into ORDNER --templates { $dir }". Eine Vorlage, die nicht im Ordner ist, ist die des Programms.
 templates-none = in { $path } gibt es keine Vorlagen

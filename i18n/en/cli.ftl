@@ -186,6 +186,9 @@ summary-never-more = { $sets }; and { $more } more on the card
 summary-together = Everything on the list may run at the same time.
 
 print-wrote = Written to { $dir }:
+print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each says which it is. Keep them together.
+print-card-sheets-half = { print-card-sheets } A larger card may need fewer: "--card sheet".
+print-card-sheets-pocket = { print-card-sheets } A larger card may need fewer: "--card half" or "--card sheet".
 
 templates-exist = { $path } is there already. Nothing was written.
 templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". A template that is not in the folder is the one of the program.

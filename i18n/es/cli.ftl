@@ -179,6 +179,9 @@ summary-never-more = { $sets }; y { $more } más en la tarjeta
 summary-together = Todo lo de la lista puede funcionar a la vez.
 
 print-wrote = Escrito en { $dir }:
+print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña para este plan. Cada una dice cuál es. Manténgalas juntas.
+print-card-sheets-half = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card sheet".
+print-card-sheets-pocket = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card half" o "--card sheet".
 
 templates-exist = { $path } ya existe. No se escribió nada.
 templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN --into CARPETA --templates { $dir }". Una plantilla que no está en la carpeta es la del programa.

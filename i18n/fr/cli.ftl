@@ -187,3 +187,6 @@ summary-never-more = { $sets } ; et { $more } de plus sur la carte
 summary-together = Tout ce qui est sur la liste peut fonctionner en même temps.
 
 print-wrote = Écrit dans { $dir } :
+print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
+print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
+print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".

@@ -8,7 +8,7 @@ use indicatif::{ProgressBar, ProgressStyle};
 use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
-use tallywatt::print::{self, Document, Options, PrintError, Stock};
+use tallywatt::print::{self, Document, Options, PrintError, Prints, Stock};
 use tallywatt::report::{self, Report};
 use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
@@ -22,7 +22,8 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
     let report = advised(&plan);
-    let files = render(&plan, &report, reader, &options(&arguments.paper, words)?)?;
+    let options = options(&arguments.paper, words)?;
+    let Prints { files, card_sheets } = render(&plan, &report, reader, &options)?;
     store::write_set(
         &arguments.into,
         files.iter().map(|(name, bytes)| (name, bytes)),
@@ -38,12 +39,25 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     for (name, _) in &files {
         let _ = writeln!(output, "  {name}");
     }
+    if let Some(text) = many_sheets(card_sheets, options.card, words) {
+        let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
+    }
     let _ = writeln!(
         output,
         "\n{}",
         textwrap::fill(&words.count(&report), wrapping(width()))
     );
     Ok(Done::saying(output))
+}
+
+/// That the card takes more than one sheet, and what to do about it, where it does.
+pub(super) fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -> Option<String> {
+    let key = match size {
+        print::CardSize::Sheet => "print-card-sheets",
+        print::CardSize::Half => "print-card-sheets-half",
+        print::CardSize::Pocket => "print-card-sheets-pocket",
+    };
+    (sheets > 1).then(|| words.with(key, [("count", sheets.into())]))
 }
 
 /// The report with the changes that would clear it, for the worksheet. A plan that needs none
@@ -61,18 +75,20 @@ pub(super) fn render(
     report: &Report,
     reader: &Reader,
     options: &Options,
-) -> Result<Vec<(String, Vec<u8>)>, Failure> {
+) -> Result<Prints, Failure> {
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
     let bar = bar(sets.len());
-    let mut files = Vec::new();
+    let mut all = Prints::default();
     for (mark, words) in sets {
-        let set = print::render(plan, report, &words, options).map_err(|error| {
+        let set = print::prints(plan, report, &words, options).map_err(|error| {
             bar.finish_and_clear();
             refused(&error, &screen)
         })?;
         bar.inc(1);
-        files.extend(set.into_iter().map(|(name, bytes)| {
+        // Of several languages the one that takes most.
+        all.card_sheets = all.card_sheets.max(set.card_sheets);
+        all.files.extend(set.files.into_iter().map(|(name, bytes)| {
             let marked = mark.and_then(|tag| {
                 let (stem, ending) = name.rsplit_once('.')?;
                 Some(format!("{stem}-{tag}.{ending}"))
@@ -81,7 +97,7 @@ pub(super) fn render(
         }));
     }
     bar.finish_and_clear();
-    Ok(files)
+    Ok(all)
 }
 
 /// How far the prints are. One set is done before anyone would look, and has no

@@ -206,6 +206,16 @@ pub fn templates() -> Vec<(&'static str, &'static str)> {
     world::embedded()
 }
 
+/// The finished prints.
+#[derive(Clone, Debug, Default)]
+pub struct Prints {
+    /// File names and contents.
+    pub files: Vec<(String, Vec<u8>)>,
+    /// How many sheets of paper, printed on both sides where it is not folded, the card takes; 0
+    /// where there is none.
+    pub card_sheets: usize,
+}
+
 /// Typesets all the documents in memory. Gives file names and contents: the four PDFs and, if
 /// asked for, their pages as `labels-1.png` and so on, and `contact.png` with all of them.
 ///
@@ -217,10 +227,32 @@ pub fn render(
     words: &Words,
     options: &Options,
 ) -> Result<Vec<(String, Vec<u8>)>, PrintError> {
+    prints(plan, report, words, options).map(|prints| prints.files)
+}
+
+/// The same with what there is to tell of them.
+///
+/// # Errors
+/// As [`render`].
+pub fn prints(
+    plan: &Plan,
+    report: &Report,
+    words: &Words,
+    options: &Options,
+) -> Result<Prints, PrintError> {
     let mut files = Vec::new();
+    let mut card_sheets = 0;
     let mut seen = Vec::new();
     for (document, data) in data::all(plan, report, words, options)? {
         let paged = typeset(document, data, options).map_err(|error| error.of_whole(plan))?;
+        if document == Document::Card {
+            let sides = if options.card == CardSize::Sheet {
+                2
+            } else {
+                1
+            };
+            card_sheets = paged.pages().len().div_ceil(sides);
+        }
         files.push((
             document.file_name().to_owned(),
             export(document, &paged, options)?,
@@ -240,7 +272,7 @@ pub fn render(
     if options.png {
         files.push(picture("contact.png".to_owned(), &contact::sheet(&seen))?);
     }
-    Ok(files)
+    Ok(Prints { files, card_sheets })
 }
 
 /// What the templates read as `data.json`: for whoever writes templates, and for comparing with

@@ -61,3 +61,47 @@ fn every_receptacle_of_the_report_has_a_label_and_a_place_on_the_card() {
         }
     }
 }
+
+/// A card that takes more than one sheet is said to, once, with as many as its file has; one that
+/// does not, is not.
+#[test]
+fn a_card_of_several_sheets_is_said_to_be() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let plan = dir.path().join("plan.toml");
+    std::fs::write(&plan, tallywatt::plan::demo::WEEKEND).expect("a plan");
+    let printed = |size: &str, languages: &str| {
+        let into = dir.path().join(size);
+        let mut command = Command::new(env!("CARGO_BIN_EXE_tallywatt"));
+        command.arg("print").arg(&plan).arg("--into").arg(&into);
+        command.args(["--only", "card", "--card", size]);
+        command.args(["--print-language", languages]);
+        command.env("LC_ALL", "C").env_remove("LANGUAGE");
+        let output = command.assert().success().get_output().stdout.clone();
+        let sheets = std::fs::read_dir(&into).expect("a folder").map(|entry| {
+            let pdf = std::fs::read(entry.expect("an entry").path()).expect("a file");
+            let pdf = pdf_extract::Document::load_mem(&pdf).expect("a PDF");
+            pdf.get_pages().len()
+        });
+        let sheets = sheets.max().expect("a card");
+        (String::from_utf8(output).expect("text"), sheets)
+    };
+    let (said, sheets) = printed("pocket", "en,de");
+    assert!(
+        sheets > 1,
+        "the demo fits on a pocket card now: take a longer plan"
+    );
+    let said = said.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert_eq!(
+        said.matches(&format!("The card takes {sheets} sheets"))
+            .count(),
+        1,
+        "{said}"
+    );
+    assert!(said.contains("--card half"), "{said}");
+    let (said, pages) = printed("sheet", "en");
+    assert_eq!(
+        (pages, said.contains("The card takes")),
+        (2, false),
+        "{said}"
+    );
+}

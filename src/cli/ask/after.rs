@@ -5,6 +5,7 @@ use std::path::{Path, PathBuf};
 use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View};
 use tallywatt::mend;
 use tallywatt::plan::{Plan, store};
+use tallywatt::print::Prints;
 use tallywatt::report::{Report, Signal};
 use tallywatt::words::{Words, wrapping};
 
@@ -142,7 +143,11 @@ pub(super) fn print(
     words: &Words,
     reader: &Reader,
 ) -> Result<Done, Failure> {
-    let mut files = prints::render(plan, report, reader, &prints::defaults())?;
+    let options = prints::defaults();
+    let Prints {
+        mut files,
+        card_sheets,
+    } = prints::render(plan, report, reader, &options)?;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
@@ -157,5 +162,10 @@ pub(super) fn print(
         output.push_str(name);
     }
     output.push('\n');
+    if let Some(text) = prints::many_sheets(card_sheets, options.card, words) {
+        output.push('\n');
+        output.push_str(&textwrap::fill(&text, wrapping(width())));
+        output.push('\n');
+    }
     Ok(Done::saying(output))
 }

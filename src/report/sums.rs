@@ -3,11 +3,10 @@
 //!
 //! Amps add as plain numbers, which is no less than what really flows.
 
-use rust_decimal::Decimal;
-
-use super::{Amount, LoadFacts, Report};
+use super::{LoadFacts, Report};
 use crate::plan::{Id, Leg};
-use crate::quantity::{Current, Power, Quantity, Ratio, narrow};
+use crate::quantity::{Current, Power, Ratio, narrow};
+use crate::rules::quantity;
 use crate::supply::{NodeIx, Supply};
 
 /// All of it.
@@ -114,18 +113,12 @@ struct Member<'a> {
 
 impl Member<'_> {
     fn running(&self) -> Current {
-        current(&self.facts.running_amps)
+        quantity(&self.facts.running_amps)
     }
 
     fn starting(&self) -> Current {
-        current(&self.facts.starting_amps).max(self.running())
+        quantity::<Current>(&self.facts.starting_amps).max(self.running())
     }
-}
-
-/// An amount in amperes, in the small unit that it was made from.
-fn current(amount: &Amount) -> Current {
-    let milliamps = amount.amount * Decimal::from(1000);
-    Current::from_milliamps(i64::try_from(milliamps).unwrap_or(i64::MAX))
 }
 
 impl<'a> Adder<'a> {
@@ -135,10 +128,10 @@ impl<'a> Adder<'a> {
         Self { report, supply }
     }
 
-    /// For a set that may run together: each leg of the generator, running and with the one starting
+    /// For a set of loads: each leg of the generator, running and with the one starting
     /// that asks for most; and the point besides that is fullest.
     #[must_use]
-    pub fn of_together(&self, set: &[Id]) -> Vec<Sum> {
+    pub fn of_set(&self, set: &[Id]) -> Vec<Sum> {
         let members = self.members(set);
         let mut sums = self.of_source(&members);
         sums.extend(self.fullest_part(&members));
@@ -148,10 +141,7 @@ impl<'a> Adder<'a> {
     /// For a set that may not: the sum that is furthest past its limit.
     #[must_use]
     pub fn of_never(&self, set: &[Id]) -> Option<Sum> {
-        let members = self.members(set);
-        let mut sums = self.of_source(&members);
-        sums.extend(self.fullest_part(&members));
-        first_fullest(sums)
+        first_fullest(self.of_set(set))
     }
 
     fn members(&self, set: &[Id]) -> Vec<Member<'a>> {
@@ -214,14 +204,8 @@ impl<'a> Adder<'a> {
                 .rev()
                 .max_by_key(over);
             let peak = starts.map(|it| {
-                let plain = terms(
-                    members.iter().filter(|it| self.carries(root, *leg, it)),
-                    WHOLE,
-                );
-                let running: Current = plain
-                    .iter()
-                    .flat_map(|term| std::iter::repeat_n(term.amps, term.count))
-                    .sum();
+                let here = || members.iter().filter(|it| self.carries(root, *leg, it));
+                let running: Current = here().map(Member::running).sum();
                 Sum {
                     starts: Some(Starts {
                         load: it.facts.id.clone(),
@@ -230,7 +214,7 @@ impl<'a> Adder<'a> {
                     }),
                     amps: running + (it.starting() - it.running()),
                     limit: self.supply.leg_peak,
-                    terms: plain,
+                    terms: terms(here(), WHOLE),
                     ..sum.clone()
                 }
             });
@@ -310,7 +294,7 @@ impl<'a> Adder<'a> {
     /// The same as power.
     #[must_use]
     pub fn watts(&self, amps: Current) -> Power {
-        Power::from_count(narrow(self.volt_amps(amps)))
+        Power::from_milliwatts(narrow(self.volt_amps(amps)))
     }
 }
 
@@ -351,6 +335,7 @@ fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::report::Amount;
 
     const PLANS: [&str; 3] = [
         crate::plan::demo::WEEKEND,
@@ -375,7 +360,7 @@ mod tests {
             let sharing = &report.figures.sharing;
             assert!(!sharing.together.is_empty());
             for set in &sharing.together {
-                let sums = adder.of_together(set);
+                let sums = adder.of_set(set);
                 assert!(sums.len() > 1 && sums.iter().all(Sum::holds), "{sums:?}");
             }
             for set in &sharing.never {
@@ -447,7 +432,7 @@ mod tests {
         let report = crate::report::build(&plan);
         let supply = Supply::build(&plan);
         let both = &report.figures.sharing.together[0];
-        let sums = Adder::new(&report, &supply).of_together(both);
+        let sums = Adder::new(&report, &supply).of_set(both);
         let part = sums.last().expect("the part");
         assert_eq!(
             (part.amps.milliamps(), part.limit.milliamps()),

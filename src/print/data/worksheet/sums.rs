@@ -125,7 +125,7 @@ pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
     for (index, set) in sharing.together.iter().take(MOST).enumerate() {
         let number = (index + 1).to_string();
         let name = context.say("ws-together-row", &[("number", &number)]);
-        let sums = adder.of_together(set);
+        let sums = adder.of_set(set);
         let mut above = None;
         for sum in &sums {
             rows.push(row(context, adder, name.clone(), sum, above));

@@ -4,7 +4,7 @@
 use proptest::prelude::*;
 use tallywatt::sharing::budget::Budget;
 use tallywatt::sharing::model::{Fixed, Load, Model, plugged};
-use tallywatt::sharing::place::{place, place_within};
+use tallywatt::sharing::place::{Placing, place, place_within};
 use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, conflicts, largest};
 use tallywatt::sharing::{start, turns};
@@ -272,6 +272,31 @@ pub(super) fn best_by_rule(model: &Model) -> Vec<Option<usize>> {
     .clone()
 }
 
+/// The plain search and the one with prices both prove the placing that the rule picks.
+pub(super) fn both_searches_find_it(model: &Model) -> Result<(), TestCaseError> {
+    let plain = place(model, &mut budget());
+    let priced = place_within(model, &mut Budget::steps(0), &mut budget());
+    prop_assert!(plain.proven && priced.proven && plain.first && priced.first);
+    let best = best_by_rule(model);
+    prop_assert_eq!(&plain.at, &best);
+    prop_assert_eq!(&priced.at, &best);
+    Ok(())
+}
+
+/// What a placing says of itself is true, however soon the budget ended.
+fn claims_no_more_than_it_knows(model: &Model, placing: &Placing) -> Result<(), TestCaseError> {
+    let best = best(model);
+    let got = worth(model, &placing.at);
+    prop_assert!(model.holds_all_day(&placing.at));
+    prop_assert!(got <= best);
+    prop_assert!(!placing.proven || got == best);
+    prop_assert!((best.0, best.1) <= placing.weights_at_most);
+    if placing.weights == (best.0, best.1) {
+        prop_assert!(placing.use_at_least <= best.2.0);
+    }
+    Ok(())
+}
+
 proptest! {
     #![proptest_config(cases(200))]
 
@@ -284,12 +309,7 @@ proptest! {
 
     #[test]
     fn no_placing_of_strings_is_better_or_comes_before(model in strings()) {
-        let plain = place(&model, &mut budget());
-        let priced = place_within(&model, &mut Budget::steps(0), &mut budget());
-        prop_assert!(plain.proven && priced.proven && plain.first && priced.first);
-        let best = best_by_rule(&model);
-        prop_assert_eq!(&plain.at, &best);
-        prop_assert_eq!(&priced.at, &best);
+        both_searches_find_it(&model)?;
     }
 
     #[test]
@@ -333,29 +353,13 @@ proptest! {
         model in model(), steps in 0_u64..80,
     ) {
         let placing = place_within(&model, &mut Budget::steps(0), &mut Budget::steps(steps));
-        let best = best(&model);
-        let got = worth(&model, &placing.at);
-        prop_assert!(model.holds_all_day(&placing.at));
-        prop_assert!(got <= best);
-        prop_assert!(!placing.proven || got == best);
-        prop_assert!((best.0, best.1) <= placing.weights_at_most);
-        if placing.weights == (best.0, best.1) {
-            prop_assert!(placing.use_at_least <= best.2.0);
-        }
+        claims_no_more_than_it_knows(&model, &placing)?;
     }
 
     #[test]
     fn a_small_budget_never_claims_more_than_it_knows(model in model(), steps in 0_u64..12) {
         let placing = place(&model, &mut Budget::steps(steps));
-        let best = best(&model);
-        let got = worth(&model, &placing.at);
-        prop_assert!(model.holds_all_day(&placing.at));
-        prop_assert!(got <= best);
-        prop_assert!(!placing.proven || got == best);
-        prop_assert!((best.0, best.1) <= placing.weights_at_most);
-        if placing.weights == (best.0, best.1) {
-            prop_assert!(placing.use_at_least <= best.2.0);
-        }
+        claims_no_more_than_it_knows(&model, &placing)?;
     }
 
     #[test]

@@ -2,11 +2,9 @@
 //! receptacles behind breakers of the same size, behind none of their own, and loads of few sorts.
 
 use proptest::prelude::*;
-use tallywatt::sharing::budget::Budget;
 use tallywatt::sharing::model::{Load, Model};
-use tallywatt::sharing::place::{place, place_within};
 
-use super::brute::{best_by_rule, budget, cases, placings, worth};
+use super::brute::{both_searches_find_it, cases, placings, worth};
 
 const PLACES: usize = 5;
 const LOADS: usize = 5;
@@ -96,12 +94,7 @@ proptest! {
     /// Places taken for one, twins and what is remembered change neither the worth nor the choice.
     #[test]
     fn no_placing_on_racks_is_better_or_comes_before(model in racks()) {
-        let plain = place(&model, &mut budget());
-        let priced = place_within(&model, &mut Budget::steps(0), &mut budget());
-        prop_assert!(plain.proven && priced.proven && plain.first && priced.first);
-        let best = best_by_rule(&model);
-        prop_assert_eq!(&plain.at, &best);
-        prop_assert_eq!(&priced.at, &best);
+        both_searches_find_it(&model)?;
     }
 }
 

@@ -403,6 +403,15 @@ impl Cord {
         }
     }
 
+    /// The conductors that circuit needs, ground included.
+    #[must_use]
+    pub fn conductors_needed(&self) -> u8 {
+        match self.circuit() {
+            Circuit::OneLeg | Circuit::TwoLegs => 3,
+            Circuit::TwoLegsNeutral => 4,
+        }
+    }
+
     /// Whether people call it an adapter: one receptacle, of another shape than its plug, on no more
     /// than a metre. Where the length is unknown it is a cord, which is the longer of the two; one
     /// with several receptacles is a splitter, however short. A word for labels, and no more than
@@ -440,6 +449,18 @@ pub struct DistributionBox {
     pub bond: Answer<bool>,
     /// Its receptacles.
     pub outlets: Vec<Outlet>,
+}
+
+impl DistributionBox {
+    /// Whether it joins neutral and ground. Factory-made, listed boxes do not, unless somebody says
+    /// so.
+    #[must_use]
+    pub fn joins(&self) -> Answer<bool> {
+        match self.bond {
+            Answer::Missing if self.listed == Answer::Known(true) => Answer::Known(false),
+            answer => answer,
+        }
+    }
 }
 
 /// Something that uses power.

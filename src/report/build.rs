@@ -64,12 +64,9 @@ fn judged(plan: &Plan, supply: &Supply) -> Report {
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan));
-    let plugged_in = units.iter().filter_map(|unit| {
-        let mut placed = sharing.placed.iter();
-        let at = &placed.find(|placed| placed.load == unit.id)?.at;
-        Some((&unit.id, unit.plug, supply.receptacle(at)?))
-    });
     let scene = drops::Scene::new(supply, &units, &sharing);
+    let plugged_in = scene.placed.iter();
+    let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
     let figures = Figures {
         limits: limits(supply),
         protection: rules::proofs(plan, supply, plugged_in),

@@ -140,7 +140,8 @@ impl<'a> Scene<'a> {
             .unwrap_or_else(|| vec![own])
     }
 
-    fn drop_at(&self, own: usize) -> Drop {
+    /// The drop at one of the placed loads.
+    pub fn drop_at(&self, own: usize) -> Drop {
         let Placed { unit, load } = &self.placed[own];
         let supply = self.supply;
         let worst = self.worst_set(own);
@@ -196,12 +197,6 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
 ///
 /// What runs beside a load is the set, of all that may run together, that costs it the most
 /// volts; where those sets are not all known, everything that is placed.
-#[must_use]
-pub(super) fn of_placed(supply: &Supply, units: &[LoadUnit], sharing: &Sharing) -> Vec<Drop> {
-    of_scene(&Scene::new(supply, units, sharing))
-}
-
-/// The same of a scene.
 #[must_use]
 pub(super) fn of_scene(scene: &Scene<'_>) -> Vec<Drop> {
     (0..scene.placed.len())

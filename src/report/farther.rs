@@ -74,8 +74,12 @@ impl<'a> Farther<'a> {
         cord.length = Answer::Known(length);
         let supply = Supply::build(&plan);
         let (units, _) = loads::units(&plan);
-        let drops = drops::of_placed(&supply, &units, &self.report.figures.sharing);
-        let drop = drops.iter().find(|drop| drop.at == *self.load)?;
+        let scene = drops::Scene::new(&supply, &units, &self.report.figures.sharing);
+        let own = scene
+            .placed
+            .iter()
+            .position(|it| it.unit.id == *self.load)?;
+        let drop = scene.drop_at(own);
         Some(Place {
             length,
             volts: quantity(&drop.volts_left),

@@ -11,7 +11,7 @@
 use serde::Serialize;
 
 use super::Amount;
-use crate::plan::{Answer, Cord, DistributionBox, Generator, Id, Neutral, Plan};
+use crate::plan::{Answer, Cord, Generator, Id, Neutral, Plan};
 use crate::quantity::Resistance;
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Configuration, Plug};
@@ -209,13 +209,9 @@ fn grounds(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
 }
 
 fn ground_through(cord: &Cord) -> Sure {
-    let needed = match cord.circuit() {
-        Circuit::OneLeg | Circuit::TwoLegs => 3,
-        Circuit::TwoLegsNeutral => 4,
-    };
     match cord.conductors {
         _ if !cord.plug.0.grounded() => Sure::No,
-        Answer::Known(count) if count < needed => Sure::No,
+        Answer::Known(count) if count < cord.conductors_needed() => Sure::No,
         Answer::Known(_) => Sure::Yes,
         Answer::Missing | Answer::Unknown => Sure::Unknown,
     }
@@ -226,7 +222,7 @@ fn joints(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
     let box_of = |id: &Id| plan.boxes.iter().find(|part| part.id == *id);
     let boxes = nodes(supply)
         .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
-        .filter_map(|(ix, node)| Some((ix, joint_in(box_of(&node.id)?))));
+        .filter_map(|(ix, node)| Some((ix, Sure::of(box_of(&node.id)?.joins()))));
     std::iter::once((NodeIx(0), joint_at_set(&plan.generator)))
         .chain(boxes)
         .filter(|(_, joint)| *joint != Sure::No)
@@ -245,14 +241,6 @@ fn joint_at_set(set: &Generator) -> Sure {
         answer => Sure::of(answer),
     };
     by_maker.or(by_plug)
-}
-
-fn joint_in(part: &DistributionBox) -> Sure {
-    match part.bond {
-        // Factory-made, listed boxes have none unless somebody says so.
-        Answer::Missing if part.listed == Answer::Known(true) => Sure::No,
-        answer => Sure::of(answer),
-    }
 }
 
 fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {

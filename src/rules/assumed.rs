@@ -112,8 +112,7 @@ impl List {
                 let field = format!("box.{}.listed", holder.id);
                 self.word(field, "assumed-no", "box-listed");
             }
-            let silent = holder.bond == Answer::Missing && holder.listed == Answer::Known(true);
-            if !holder.bond.is_known() && !silent {
+            if !holder.joins().is_known() {
                 let field = format!("box.{}.bond", holder.id);
                 self.word(field, "assumed-yes", "box-bond");
             }

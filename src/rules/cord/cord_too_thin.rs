@@ -29,7 +29,6 @@
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, clock};
-use crate::rules::overcurrent::protection;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
 
@@ -95,7 +94,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             node.rating
         };
         // What trips first is not this rule's.
-        if protection(facts, ix).is_some_and(|breaker| breaker <= limit) {
+        if node.protected_at.is_some_and(|(_, breaker)| breaker <= limit) {
             continue;
         }
         let through = facts.through(&needs, ix);

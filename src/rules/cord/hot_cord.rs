@@ -27,7 +27,6 @@
 
 use super::cord_too_thin::kept_out;
 use crate::rules::demand::{busiest, clock};
-use crate::rules::overcurrent::protection;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx};
 
@@ -67,7 +66,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         // What trips first is not this rule's.
-        if protection(facts, ix).is_some_and(|breaker| breaker <= node.rating) {
+        if node.protected_at.is_some_and(|(_, breaker)| breaker <= node.rating) {
             continue;
         }
         let (hot, cool) = (node.rating, node.laid_out);

@@ -23,7 +23,6 @@
 
 use crate::plan::{Answer, Cord, Ground};
 use crate::rules::prelude::*;
-use crate::tables::shape::Circuit;
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD004",
@@ -57,14 +56,6 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Conductors the cord needs, ground included.
-fn needed(cord: &Cord) -> u8 {
-    match cord.circuit() {
-        Circuit::OneLeg | Circuit::TwoLegs => 3,
-        Circuit::TwoLegsNeutral => 4,
-    }
-}
-
 fn lifts_ground(cord: &Cord) -> bool {
     let grounded_ends = cord.ends.iter().any(|end| end.0.grounded());
     grounded_ends
@@ -72,7 +63,7 @@ fn lifts_ground(cord: &Cord) -> bool {
             || cord
                 .conductors
                 .known()
-                .is_some_and(|count| *count < needed(cord)))
+                .is_some_and(|count| *count < cord.conductors_needed()))
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

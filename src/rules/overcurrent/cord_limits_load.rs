@@ -23,9 +23,9 @@
 //! - NFPA 70 (NEC), 240.5(B)(4): cord sets of 16 AWG or larger on 20 A circuits (confirmed).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 
-use super::unprotected_rating::{CORD_SET_CIRCUIT, allowed_cord_set, protection};
+use super::unprotected_rating::{CORD_SET_CIRCUIT, allowed_cord_set};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::supply::{LimitReason, NodeKind};
 use crate::tables::conductor::{flexible_ampacity, in_air};
 
 pub(super) const RULE: Rule = Rule {
@@ -59,7 +59,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for (at, node) in facts.supply.nodes.iter().enumerate() {
+    for node in &facts.supply.nodes {
         // A coil is another rule's, with another remedy.
         if !matches!(node.kind, NodeKind::Cord { .. })
             || matches!(
@@ -69,7 +69,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         {
             continue;
         }
-        let Some(breaker) = protection(facts, NodeIx(at)) else {
+        let Some((_, breaker)) = node.protected_at else {
             continue;
         };
         if breaker > node.rating

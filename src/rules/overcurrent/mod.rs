@@ -11,4 +11,3 @@ crate::rules::area! {
 mod proof;
 
 pub(crate) use proof::proofs;
-pub(super) use unprotected_rating::protection;

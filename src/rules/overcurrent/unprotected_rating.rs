@@ -114,20 +114,6 @@ pub(super) const RULE: Rule = Rule {
 /// The largest breaker under which 240.5(B)(4) lets a cord set do with a smaller ampacity.
 pub(super) const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 
-/// The smallest breaker that protects a point, itself included: the current it may hold.
-///
-/// A breaker of unknown rating protects nothing; one above it still may.
-pub(in crate::rules) fn protection(facts: &Facts<'_>, at: NodeIx) -> Option<Current> {
-    breaker_above(facts.supply, at)
-}
-
-fn breaker_above(supply: &Supply, at: NodeIx) -> Option<Current> {
-    supply
-        .up(at)
-        .filter_map(|(_, node)| node.protected_at.map(|(_, amps)| amps))
-        .min()
-}
-
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
 pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
     plan.cords
@@ -192,7 +178,7 @@ pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
     {
         return Proof::NotNeeded;
     }
-    let Some(breaker) = breaker_above(supply, ix) else {
+    let Some((_, breaker)) = node.protected_at else {
         return Proof::Unknown;
     };
     if breaker <= node.laid_out {

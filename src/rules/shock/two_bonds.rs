@@ -87,14 +87,7 @@ pub(super) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
 pub(super) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
     plan.boxes
         .iter()
-        .filter(|it| {
-            it.from.is_some()
-                && match it.bond {
-                    Answer::Known(_) => false,
-                    Answer::Unknown => true,
-                    Answer::Missing => it.listed != Answer::Known(true),
-                }
-        })
+        .filter(|it| it.from.is_some() && !it.joins().is_known())
         .map(|it| it.id.clone())
         .collect()
 }

@@ -169,6 +169,18 @@ fn every_rule_is_set_off_and_spared() {
     }
 }
 
+/// No rule is called graver than it is; that none finds worse is asserted where findings are added.
+#[test]
+fn every_rule_reaches_its_worst() {
+    for rule in all() {
+        let plans = rule.fires.iter();
+        let worst = plans
+            .flat_map(|edits| super::testing::signals(rule.code, edits))
+            .min();
+        assert_eq!(worst, Some(rule.worst), "{}", rule.code);
+    }
+}
+
 /// Rules that have no amount to tell: what they find is there or it is not, as a box is home made.
 const WITHOUT_AMOUNT: &[&str] = &[
     "CORD002",

@@ -53,6 +53,8 @@ pub struct Rule {
     pub name: &'static str,
     /// The area's name.
     pub area: &'static str,
+    /// The gravest signal that it may give.
+    pub worst: Signal,
     /// The text of the rule's own file, whose opening comment is its page.
     pub text: &'static str,
     /// By what authority.
@@ -87,6 +89,7 @@ impl Findings<'_> {
         fix_values: Values,
     ) {
         debug_assert!(self.rule.fixes.contains(&fix), "{} {fix}", self.rule.code);
+        debug_assert!(signal >= self.rule.worst, "{} {signal:?}", self.rule.code);
         self.list.push(Finding {
             code: self.rule.code,
             name: self.rule.name,

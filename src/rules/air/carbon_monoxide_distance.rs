@@ -37,6 +37,7 @@ pub(super) const RULE: Rule = Rule {
     code: "AIR001",
     name: "carbon-monoxide-distance",
     area: "air",
+    worst: Signal::Danger,
     text: include_str!("carbon_monoxide_distance.rs"),
     sources: &[
         cite::CPSC_DISTANCE,

@@ -39,6 +39,7 @@ pub(super) const RULE: Rule = Rule {
     code: "AIR005",
     name: "cord-too-short",
     area: "air",
+    worst: Signal::Warning,
     text: include_str!("cord_too_short.rs"),
     sources: &[cite::NIST_2009, cite::CPSC_DISTANCE, cite::PRACTICE],
     fixes: &[

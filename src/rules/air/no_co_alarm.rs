@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "AIR002",
     name: "no-co-alarm",
     area: "air",
+    worst: Signal::Warning,
     text: include_str!("no_co_alarm.rs"),
     sources: &[cite::CPSC_LEVELS, cite::UL_2034, cite::PRACTICE],
     fixes: &["alarm", "look"],

@@ -35,6 +35,7 @@ pub(super) const RULE: Rule = Rule {
     code: "AIR003",
     name: "no-free-air",
     area: "air",
+    worst: Signal::Danger,
     text: include_str!("no_free_air.rs"),
     sources: &[
         cite::FEMA_2011,

@@ -32,6 +32,7 @@ pub(super) const RULE: Rule = Rule {
     code: "AIR004",
     name: "rain-on-set",
     area: "air",
+    worst: Signal::Caution,
     text: include_str!("rain_on_set.rs"),
     sources: &[cite::RED_CROSS, cite::OSHA_RAIN, cite::PRACTICE],
     fixes: &["roof"],

@@ -33,6 +33,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD005",
     name: "chained-cords",
     area: "cord",
+    worst: Signal::Caution,
     text: include_str!("chained_cords.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["one-cord"],

@@ -29,6 +29,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD003",
     name: "coiled-cord",
     area: "cord",
+    worst: Signal::Warning,
     text: include_str!("coiled_cord.rs"),
     sources: &[cite::ROSPA, cite::PRACTICE],
     fixes: &["unwind", "look"],

@@ -36,6 +36,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD001",
     name: "cord-too-thin",
     area: "cord",
+    worst: Signal::Danger,
     text: include_str!("cord_too_thin.rs"),
     sources: &[cite::NEC_400_5, cite::PRACTICE],
     fixes: &["thicker", "unwind"],

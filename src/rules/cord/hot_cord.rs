@@ -34,6 +34,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD006",
     name: "hot-cord",
     area: "cord",
+    worst: Signal::Warning,
     text: include_str!("hot_cord.rs"),
     sources: &[cite::NEC_310_15, cite::NEC_400_5],
     fixes: &["less"],

@@ -25,6 +25,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD002",
     name: "indoor-cord-outdoors",
     area: "cord",
+    worst: Signal::Warning,
     text: include_str!("indoor_cord_outdoors.rs"),
     sources: &[cite::NEC_400_4],
     fixes: &["replace", "look"],

@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD004",
     name: "missing-ground",
     area: "cord",
+    worst: Signal::Danger,
     text: include_str!("missing_ground.rs"),
     sources: &[cite::OSHA_334],
     fixes: &["replace", "count"],

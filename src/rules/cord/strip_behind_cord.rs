@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "CORD007",
     name: "strip-behind-cord",
     area: "cord",
+    worst: Signal::Caution,
     text: include_str!("strip_behind_cord.rs"),
     sources: &[cite::UL_XBYS],
     fixes: &["straight"],

@@ -25,6 +25,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT002",
     name: "adapter-raises-rating",
     area: "fit",
+    worst: Signal::Notice,
     text: include_str!("adapter_raises_rating.rs"),
     sources: &[cite::WD_6],
     fixes: &["plan"],

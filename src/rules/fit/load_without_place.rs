@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT004",
     name: "load-without-place",
     area: "fit",
+    worst: Signal::Caution,
     text: include_str!("load_without_place.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
     fixes: &["too-large", "no-room"],

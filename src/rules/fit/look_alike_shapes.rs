@@ -29,6 +29,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT005",
     name: "look-alike-shapes",
     area: "fit",
+    worst: Signal::Caution,
     text: include_str!("look_alike_shapes.rs"),
     sources: &[cite::WD_6, cite::PRACTICE],
     fixes: &["look"],

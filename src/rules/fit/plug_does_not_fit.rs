@@ -29,6 +29,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT001",
     name: "plug-does-not-fit",
     area: "fit",
+    worst: Signal::Caution,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
     fixes: &["load", "part", "lost"],

@@ -25,6 +25,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT003",
     name: "receptacle-not-fed",
     area: "fit",
+    worst: Signal::Notice,
     text: include_str!("receptacle_not_fed.rs"),
     sources: &[cite::WD_6],
     fixes: &["leave"],

@@ -35,6 +35,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT007",
     name: "where-240-volts",
     area: "fit",
+    worst: Signal::Caution,
     text: include_str!("where_240_volts.rs"),
     sources: &[cite::WD_6],
     fixes: &["nothing", "these", "maybe", "plate"],

@@ -36,6 +36,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT006",
     name: "wrong-voltage",
     area: "fit",
+    worst: Signal::Danger,
     text: include_str!("wrong_voltage.rs"),
     sources: &[cite::WD_6, cite::PRACTICE],
     fixes: &["adapter", "leave", "look", "part"],

@@ -33,6 +33,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FUEL001",
     name: "refuelling",
     area: "fuel",
+    worst: Signal::Caution,
     text: include_str!("refuelling.rs"),
     sources: &[cite::FEMA_2020, cite::PRACTICE],
     fixes: &["pause", "find-out"],

@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FUEL003",
     name: "spare-fuel",
     area: "fuel",
+    worst: Signal::Caution,
     text: include_str!("spare_fuel.rs"),
     sources: &[cite::FEMA_2020, cite::PRACTICE],
     fixes: &["store"],

@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FUEL002",
     name: "sparks",
     area: "fuel",
+    worst: Signal::Notice,
     text: include_str!("sparks.rs"),
     sources: &[cite::USFS_ARRESTER, cite::FEMA_2011],
     fixes: &["arrester"],

@@ -27,6 +27,7 @@ pub(super) const RULE: Rule = Rule {
     code: "HEALTH001",
     name: "medical-load",
     area: "health",
+    worst: Signal::Warning,
     text: include_str!("medical_load.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["battery", "charged"],

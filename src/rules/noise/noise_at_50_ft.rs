@@ -40,6 +40,7 @@ pub(super) const RULE: Rule = Rule {
     code: "NOISE001",
     name: "noise-at-50-ft",
     area: "noise",
+    worst: Signal::Notice,
     text: include_str!("noise_at_50_ft.rs"),
     sources: &[cite::CFR_36_2_12, cite::PRACTICE],
     fixes: &["quieter", "full-load", "look"],

@@ -26,6 +26,7 @@ pub(super) const RULE: Rule = Rule {
     code: "NOISE002",
     name: "quiet-hours",
     area: "noise",
+    worst: Signal::Notice,
     text: include_str!("quiet_hours.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["move"],

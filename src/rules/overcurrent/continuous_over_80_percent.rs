@@ -36,6 +36,7 @@ pub(super) const RULE: Rule = Rule {
     code: "OVER002",
     name: "continuous-over-80-percent",
     area: "overcurrent",
+    worst: Signal::Caution,
     text: include_str!("continuous_over_80_percent.rs"),
     sources: &[cite::NEC_210_20, cite::NEC_210_21_B2],
     fixes: &["move"],

@@ -32,6 +32,7 @@ pub(super) const RULE: Rule = Rule {
     code: "OVER003",
     name: "cord-limits-load",
     area: "overcurrent",
+    worst: Signal::Caution,
     text: include_str!("cord_limits_load.rs"),
     sources: &[cite::NEC_240_5_B4, cite::NEC_400_5],
     fixes: &["add-up"],

@@ -42,6 +42,7 @@ pub(super) const RULE: Rule = Rule {
     code: "OVER005",
     name: "current-limited-fault",
     area: "overcurrent",
+    worst: Signal::Caution,
     text: include_str!("current_limited_fault.rs"),
     sources: &[cite::UL_489, cite::NEC_TABLE_8, cite::PRACTICE],
     fixes: &["set", "wire"],
@@ -51,6 +52,12 @@ pub(super) const RULE: Rule = Rule {
         // 37.5 A from the set; the breaker of the outlet in use is 20 A, the one of the cord 30 A.
         &[("inverter = false", "inverter = true")],
         &[("inverter = false", "")],
+        // Nothing cuts off a fault to ground instead.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("gfci = true # left", "gfci = false"),
+            ("gfci = true # right", "gfci = false"),
+        ],
         // 400 ft of 18 AWG: 6.36 ohm, 18.9 A.
         &[("length = \"50 ft\"", "length = \"400 ft\""), ("wire = \"10 AWG\"", "wire = \"18 AWG\"")],
     ],

@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "OVER004",
     name: "feed-limits-branches",
     area: "overcurrent",
+    worst: Signal::Notice,
     text: include_str!("feed_limits_branches.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["sum"],

@@ -61,6 +61,7 @@ pub(super) const RULE: Rule = Rule {
     code: "OVER001",
     name: "unprotected-rating",
     area: "overcurrent",
+    worst: Signal::Danger,
     text: include_str!("unprotected_rating.rs"),
     sources: &[
         cite::NEC_240_4,

@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER004",
     name: "breaker-trips-early",
     area: "power",
+    worst: Signal::Caution,
     text: include_str!("breaker_trips_early.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["service"],

@@ -26,6 +26,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER007",
     name: "economy-idle",
     area: "power",
+    worst: Signal::Notice,
     text: include_str!("economy_idle.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["off"],

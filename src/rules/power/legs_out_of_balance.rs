@@ -32,6 +32,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER006",
     name: "legs-out-of-balance",
     area: "power",
+    worst: Signal::Notice,
     text: include_str!("legs_out_of_balance.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["move"],

@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER008",
     name: "parallel-sets",
     area: "power",
+    worst: Signal::Danger,
     text: include_str!("parallel_sets.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["apart", "look", "sum"],

@@ -39,6 +39,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER002",
     name: "peak-exceeded",
     area: "power",
+    worst: Signal::Caution,
     text: include_str!("peak_exceeded.rs"),
     sources: &[cite::NEC_430_251, cite::PRACTICE],
     fixes: &[

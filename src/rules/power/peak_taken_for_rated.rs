@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER005",
     name: "peak-taken-for-rated",
     area: "power",
+    worst: Signal::Notice,
     text: include_str!("peak_taken_for_rated.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["plate"],

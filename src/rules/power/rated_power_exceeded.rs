@@ -36,6 +36,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER001",
     name: "rated-power-exceeded",
     area: "power",
+    worst: Signal::Warning,
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
     fixes: &["turns", "hours", "leg", "leg-alone", "amps"],

@@ -36,6 +36,7 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER003",
     name: "stranded-power",
     area: "power",
+    worst: Signal::Notice,
     text: include_str!("stranded_power.rs"),
     sources: &[cite::PRACTICE, cite::WD_6],
     fixes: &["outlet", "accept"],

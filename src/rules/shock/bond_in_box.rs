@@ -26,6 +26,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK005",
     name: "bond-in-box",
     area: "shock",
+    worst: Signal::Warning,
     text: include_str!("bond_in_box.rs"),
     sources: &[cite::NEC_250_142],
     fixes: &["known", "unknown"],

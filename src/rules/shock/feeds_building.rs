@@ -29,6 +29,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK003",
     name: "feeds-building",
     area: "shock",
+    worst: Signal::Danger,
     text: include_str!("feeds_building.rs"),
     sources: &[cite::NEC_702_5],
     fixes: &["stop", "ask"],

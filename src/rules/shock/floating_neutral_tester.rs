@@ -36,6 +36,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK002",
     name: "floating-neutral-tester",
     area: "shock",
+    worst: Signal::Notice,
     text: include_str!("floating_neutral_tester.rs"),
     sources: &[cite::OSHA_LETTER, cite::NEC_250_34, cite::PRACTICE],
     fixes: &["own-button", "find-out"],

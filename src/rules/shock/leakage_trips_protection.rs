@@ -34,6 +34,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK007",
     name: "leakage-trips-protection",
     area: "shock",
+    worst: Signal::Notice,
     text: include_str!("leakage_trips_protection.rs"),
     sources: &[cite::NEC_CLASS_A, cite::UL_101, cite::PRACTICE],
     fixes: &["nearer"],

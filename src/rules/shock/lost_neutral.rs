@@ -30,6 +30,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK011",
     name: "lost-neutral",
     area: "shock",
+    worst: Signal::Danger,
     text: include_str!("lost_neutral.rs"),
     sources: &[cite::WD_6, cite::PRACTICE],
     fixes: &["leave", "count"],

@@ -46,6 +46,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
     name: "no-ground-fault-protection",
     area: "shock",
+    worst: Signal::Danger,
     text: include_str!("no_ground_fault_protection.rs"),
     sources: &[
         cite::NEC_590_6,

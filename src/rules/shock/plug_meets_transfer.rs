@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK010",
     name: "plug-meets-transfer",
     area: "shock",
+    worst: Signal::Warning,
     text: include_str!("plug_meets_transfer.rs"),
     sources: &[cite::NEC_250_142, cite::PRACTICE],
     fixes: &["building", "camper"],

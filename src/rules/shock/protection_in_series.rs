@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK008",
     name: "protection-in-series",
     area: "shock",
+    worst: Signal::Notice,
     text: include_str!("protection_in_series.rs"),
     sources: &[crate::tables::gfci::CURVE, cite::NEC_CLASS_A],
     fixes: &["reset"],

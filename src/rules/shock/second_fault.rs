@@ -32,6 +32,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK009",
     name: "second-fault",
     area: "shock",
+    worst: Signal::Caution,
     text: include_str!("second_fault.rs"),
     sources: &[cite::IET_OSG, cite::OSHA_LETTER],
     fixes: &["protect"],

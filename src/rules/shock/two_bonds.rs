@@ -31,6 +31,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK004",
     name: "two-bonds",
     area: "shock",
+    worst: Signal::Warning,
     text: include_str!("two_bonds.rs"),
     sources: &[cite::NEC_250_142],
     fixes: &["plug", "sets", "box", "find-out"],

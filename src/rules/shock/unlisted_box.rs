@@ -28,6 +28,7 @@ pub(super) const RULE: Rule = Rule {
     code: "SHOCK006",
     name: "unlisted-box",
     area: "shock",
+    worst: Signal::Warning,
     text: include_str!("unlisted_box.rs"),
     sources: &[cite::NEC_110_3],
     fixes: &["home-made", "look"],

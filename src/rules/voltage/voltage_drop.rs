@@ -46,6 +46,7 @@ pub(super) const RULE: Rule = Rule {
     code: "VOLT001",
     name: "voltage-drop",
     area: "voltage",
+    worst: Signal::Caution,
     text: include_str!("voltage_drop.rs"),
     sources: &[
         cite::NEC_DROP,

@@ -1,7 +1,7 @@
 //! Kinds of answers that are typed: what is taken, and why a text is refused.
 
 use crate::plan::Answer;
-use crate::plan::{Draw, Id, Noise, Runtime, Span};
+use crate::plan::{Draw, Id, LONGEST_NAME, Noise, Runtime, Span};
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round, SoundLevel,
     Temperature, Unit, Volume, Wire, allowed_units,
@@ -73,9 +73,6 @@ pub enum Form {
     /// Watts, amperes, or horsepower.
     Draw,
 }
-
-/// The longest text that is taken for a name, in characters: what a label has room for.
-pub const LONGEST_NAME: usize = 60;
 
 impl Form {
     /// Whether the reader's way of writing numbers matters.

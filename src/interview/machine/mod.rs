@@ -57,8 +57,6 @@ pub struct Question {
     pub kind: Kind,
     /// What Enter takes: the earlier answer, else what is suggested.
     pub default: Suggestion,
-    /// Whether the default is what the user answered earlier.
-    pub answered: bool,
     /// Whether "I don't know" is an answer.
     pub unknown: bool,
     /// Whether "none" is an answer.
@@ -290,7 +288,7 @@ impl Machine {
                 };
                 self.ask(&place, number.map_or(0, |at| at + 1), total)
             }
-            None => self.page(flow.len()),
+            None => self.marked(self.page(flow.len())),
         }
     }
 
@@ -334,7 +332,6 @@ impl Machine {
                     Suggestion::Said(whole.unwrap_or_else(|| said.clone()))
                 },
             ),
-            answered: earlier.is_some(),
             unknown: place.step.unknown,
             none: place.step.none,
             key,

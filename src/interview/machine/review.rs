@@ -61,14 +61,7 @@ impl Machine {
             (part.clone(), "review-part", Some(self.title(part)), rows)
         } else {
             let mut rows = vec![plain_item("check", "pick-review-check")];
-            let assumed = self.assumed();
-            for part in self.parts() {
-                let mut line = self.line(&part);
-                if assumed.contains(&part) {
-                    line.label = Label::Marked(Box::new(line.label));
-                }
-                rows.push(line);
-            }
+            rows.extend(self.parts().iter().map(|part| self.line(part)));
             rows.push(plain_item("add", "pick-review-add"));
             ("review".into(), "review", None, rows)
         };
@@ -79,12 +72,22 @@ impl Machine {
             about,
             kind: Kind::Page(rows),
             default: Suggestion::Said(Said::is(if id == "review" { "check" } else { "back" })),
-            answered: false,
             unknown: false,
             none: false,
             number: total,
             total,
         }
+    }
+
+    /// The review page with a mark at what was taken for the unsafe case; any other as it is.
+    pub(super) fn marked(&self, mut page: Question) -> Question {
+        if let ("review", Kind::Page(rows)) = (page.id, &mut page.kind) {
+            let assumed = self.assumed();
+            for row in rows.iter_mut().filter(|row| assumed.contains(&row.value)) {
+                row.label = Label::Marked(Box::new(row.label.clone()));
+            }
+        }
+        page
     }
 
     /// The lines of the review page that hold something taken for the unsafe case.
@@ -241,7 +244,7 @@ impl Machine {
     }
 
     pub(super) fn pick_line(&mut self, input: Input) -> Result<(), Reject> {
-        let page = self.question();
+        let page = self.page(0);
         let value = match input {
             Input::Answer(text) if !text.trim().is_empty() => text.trim().to_owned(),
             Input::Answer(_) | Input::Skip => match page.default {

@@ -205,12 +205,7 @@ fn pick(
     if let Some(at) = by_value.or_else(by_number) {
         return Ok(rows[at].input.clone());
     }
-    let hold = those(&|row| {
-        let (shown, also) = (row.text.to_lowercase(), row.also.to_lowercase());
-        lower
-            .split_whitespace()
-            .all(|word| shown.contains(word) || also.contains(word))
-    });
+    let hold = those(&|row| row.holds(&lower));
     match hold.as_slice() {
         [only] => Ok(rows[*only].input.clone()),
         _ => Err(hold),

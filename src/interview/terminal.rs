@@ -257,18 +257,11 @@ impl Terminal {
         let shown: Vec<String> = rows.iter().map(|row| cut(&row.text, width)).collect();
         // Each typed word must be found, in the row or in its further words; where it begins
         // the row, the row comes first. Where nothing is found, help stays.
-        let found = |typed: &str, row: &Row| {
-            let (text, also) = (row.text.to_lowercase(), row.also.to_lowercase());
-            typed
-                .split_whitespace()
-                .all(|word| text.contains(word) || also.contains(word))
-        };
         let score = |typed: &str, _: &String, _: &str, at: usize| -> Option<i64> {
             let typed = typed.to_lowercase();
             let row = &rows[at];
-            if !found(&typed, row) {
-                let lost =
-                    row.input == Input::Explain && !rows.iter().any(|row| found(&typed, row));
+            if !row.holds(&typed) {
+                let lost = row.input == Input::Explain && !rows.iter().any(|row| row.holds(&typed));
                 return lost.then_some(0);
             }
             let text = row.text.to_lowercase();

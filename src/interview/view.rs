@@ -55,6 +55,16 @@ pub struct Row {
     pub input: Input,
 }
 
+impl Row {
+    /// Whether each word that was typed, in small letters, is in the row or in its further words.
+    pub(super) fn holds(&self, typed: &str) -> bool {
+        let (text, also) = (self.text.to_lowercase(), self.also.to_lowercase());
+        typed
+            .split_whitespace()
+            .all(|word| text.contains(word) || also.contains(word))
+    }
+}
+
 /// A danger in words: what, why and what to do; short when it was told before.
 pub(super) fn news_text(words: &Words, news: &live::News) -> String {
     let (key, finding) = match news {

@@ -3,7 +3,7 @@
 
 use std::fmt::Write as _;
 
-use super::catalog::{Catalog, Item};
+use super::catalog::{ByKey, Catalog, Item};
 use crate::words::{FIRST_LANGUAGE, Library, Words};
 
 const STYLE: &str = "
@@ -23,6 +23,10 @@ pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
         .iter()
         .filter_map(|tag| Some((*tag, Catalog::of(library.folder(tag)?))))
         .collect();
+    let catalogs: Vec<(&str, ByKey<'_>)> = catalogs
+        .iter()
+        .map(|(tag, catalog)| (*tag, Catalog::by_key([catalog])))
+        .collect();
     let first = library.folder(FIRST_LANGUAGE).map(Catalog::of);
     let models = first.as_ref().map_or(&[][..], |first| &first.items);
 
@@ -35,9 +39,9 @@ pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
     for line in words.text("words-sheet-how").lines() {
         let _ = writeln!(out, "<p>{}</p>", escaped(line));
     }
-    for (tag, catalog) in &catalogs {
+    for (tag, own) in &catalogs {
         let folder = library.folder(tag);
-        let (safety, reviewed) = counts(models, catalog);
+        let (safety, reviewed) = counts(models, own);
         let line = words.with(
             "words-sheet-state",
             [
@@ -74,8 +78,7 @@ pub fn sheet(library: &Library, tags: &[&str], words: &Words) -> String {
 }
 
 /// How many safety messages there are, and how many of them somebody has reviewed.
-fn counts(models: &[Item], catalog: &Catalog) -> (usize, usize) {
-    let own = Catalog::by_key([catalog]);
+fn counts(models: &[Item], own: &ByKey<'_>) -> (usize, usize) {
     let safety: Vec<_> = models
         .iter()
         .filter(|model| model.safety)
@@ -85,7 +88,7 @@ fn counts(models: &[Item], catalog: &Catalog) -> (usize, usize) {
     (safety.len(), reviewed)
 }
 
-fn row(out: &mut String, model: &Item, catalogs: &[(&str, Catalog)], words: &Words) {
+fn row(out: &mut String, model: &Item, catalogs: &[(&str, ByKey<'_>)], words: &Words) {
     let class = if model.safety {
         " class=\"safety\""
     } else {
@@ -107,8 +110,7 @@ fn row(out: &mut String, model: &Item, catalogs: &[(&str, Catalog)], words: &Wor
         "<td lang=\"{FIRST_LANGUAGE}\">{}",
         escaped(&model.written)
     );
-    for (tag, catalog) in catalogs {
-        let own = Catalog::by_key([catalog]);
+    for (tag, own) in catalogs {
         let _ = write!(out, "<td lang=\"{tag}\">");
         let Some(item) = own.get(model.key.as_str()) else {
             // A variant says nothing where it does not differ.

@@ -104,7 +104,6 @@ cli-words-from = Die Ordner der Sprachen aus diesem Ordner lesen statt aus dem P
 failure-lead = tallywatt:
 failure-hint = Hinweis:
 failure-read = { $path } kann nicht gelesen werden
-failure-write = { $path } kann nicht geschrieben werden
 failure-no-rule = es gibt keine Regel { $code }
 failure-no-rule-hint = "tallywatt explain" zeigt sie alle.
 failure-json = der Bericht kann nicht als JSON geschrieben werden

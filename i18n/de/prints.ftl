@@ -24,8 +24,6 @@ print-for-short = für kurze Zeit
 print-for-seconds = für Sekunden
 print-all-for-hours = gesamt, für Stunden
 print-outlet-limit = { $amps } für Stunden
-print-up-to = Bis zu
-print-limit = Grenze
 
 ## Was eine Grenze setzt. $id ist der Teil.
 
@@ -48,9 +46,7 @@ print-set-by-not-fed = Das wird von nichts gespeist.
 
 print-labels-title = Etiketten: { $site }
 print-face-alt = Vorderseite einer Steckdose { $shape }
-print-trips = Er löst aus.
 print-nothing-trips = HIER LÖST NICHTS AUS. Ampere selbst zusammenzählen.
-print-shock = Schutz gegen Stromschlag
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
 print-short-trips = Darüber geht der Strom aus.
@@ -63,7 +59,6 @@ print-do-not-use = GESPERRT
 print-behind = { $id }: GESPERRT
 print-refused-alt = { $id } durchgestrichen: nicht benutzen
 print-not-here = Nicht hier:
-print-why = Warum
 print-do = Das tun
 print-fold = Hier um das Kabel falten
 print-flag-alt = Dasselbe noch einmal, für die andere Seite des Kabels
@@ -190,7 +185,6 @@ print-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.
 ## Vorsichtsliste
 
 print-cautions-title = Vorsichtsliste: { $site }
-print-cautions-head = Vorsichtsliste
 print-cautions-summary = { $danger ->
     [0] Keine Gefahren gefunden
     [one] 1 Gefahr

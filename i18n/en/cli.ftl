@@ -110,7 +110,6 @@ cli-words-from = Read the language folders in this folder instead of those in th
 failure-lead = tallywatt:
 failure-hint = Hint:
 failure-read = cannot read { $path }
-failure-write = cannot write { $path }
 failure-no-rule = there is no rule { $code }
 failure-no-rule-hint = "tallywatt explain" lists them all.
 explain-language = The pages of the rules are in English only. The check and the prints speak your language.

@@ -24,8 +24,6 @@ print-for-short = for a short time
 print-for-seconds = for seconds
 print-all-for-hours = all together, for hours
 print-outlet-limit = { $amps } for hours
-print-up-to = Up to
-print-limit = Limit
 
 ## Safety. What sets a limit. $id is the part.
 
@@ -48,9 +46,7 @@ print-set-by-not-fed = Nothing feeds this.
 
 print-labels-title = Labels: { $site }
 print-face-alt = Front of a { $shape } receptacle
-print-trips = It trips.
 print-nothing-trips = NOTHING TRIPS FOR YOU. Add up the amps yourself.
-print-shock = Shock protection
 print-shock-yes = Shock protection (GFCI): YES. Press its TEST button before use.
 print-shock-no = Shock protection (GFCI): NO.
 print-short-trips = The power cuts out past that.
@@ -63,7 +59,6 @@ print-do-not-use = DO NOT USE
 print-behind = { $id }: DO NOT USE
 print-refused-alt = { $id } crossed out: do not use
 print-not-here = Not here:
-print-why = Why
 print-do = Do this
 print-fold = Fold here round the cord
 print-flag-alt = The same again, for the other side of the cord
@@ -190,7 +185,6 @@ print-defer = Local codes and a licensed electrician decide. Never open, rewire 
 ## Safety. Cautions
 
 print-cautions-title = Cautions: { $site }
-print-cautions-head = Cautions
 print-cautions-summary = { $danger ->
     [0] No dangers found
     [one] 1 danger

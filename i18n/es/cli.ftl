@@ -109,7 +109,6 @@ cli-words-from = Leer las carpetas de idiomas de esta carpeta en lugar de las de
 failure-lead = tallywatt:
 failure-hint = Consejo:
 failure-read = no se puede leer { $path }
-failure-write = no se puede escribir { $path }
 failure-no-rule = no hay ninguna regla { $code }
 failure-no-rule-hint = "tallywatt explain" las lista todas.
 failure-json = no se puede escribir el informe como JSON

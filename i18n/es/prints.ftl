@@ -24,8 +24,6 @@ print-for-short = por poco tiempo
 print-for-seconds = unos segundos
 print-all-for-hours = total, durante horas
 print-outlet-limit = { $amps } durante horas
-print-up-to = Hasta
-print-limit = Límite
 
 ## What sets a limit. $id is the part.
 
@@ -48,9 +46,7 @@ print-set-by-not-fed = Nada alimenta esto.
 
 print-labels-title = Etiquetas: { $site }
 print-face-alt = Frente de un { -receptacle } { $shape }
-print-trips = Se dispara.
 print-nothing-trips = AQUÍ NADA SE DISPARA. Sume usted los amperios.
-print-shock = Protección contra descargas
 print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
 print-shock-no = Protección contra descargas (GFCI): NO.
 print-short-trips = Si se supera, la corriente se corta.
@@ -65,7 +61,6 @@ print-do-not-use = NO USAR
 print-behind = { $id }: NO USAR
 print-refused-alt = { $id } con una barra encima: no usar
 print-not-here = Aquí no:
-print-why = Por qué
 print-do = Haga esto
 print-fold = Doble aquí sobre el cable
 print-flag-alt = Lo mismo otra vez, para el otro lado del cable
@@ -192,7 +187,6 @@ print-defer = Deciden { -local-codes } y un { -electrician }. Nunca abra nada, c
 ## Cautions
 
 print-cautions-title = Precauciones: { $site }
-print-cautions-head = Precauciones
 print-cautions-summary = { $danger ->
     [0] Ningún peligro encontrado
     [one] 1 peligro

@@ -113,7 +113,6 @@ cli-words-from = Lire les dossiers de langue dans ce dossier au lieu de ceux du 
 failure-lead = tallywatt :
 failure-hint = Conseil :
 failure-read = impossible de lire { $path }
-failure-write = impossible d’écrire { $path }
 failure-no-rule = il n’y a pas de règle { $code }
 failure-no-rule-hint = "tallywatt explain" les énumère toutes.
 failure-json = impossible d’écrire le rapport en JSON

@@ -24,8 +24,6 @@ print-for-short = un court moment
 print-for-seconds = au démarrage
 print-all-for-hours = en tout, en continu
 print-outlet-limit = { $amps } en continu
-print-up-to = Jusqu’à
-print-limit = Limite
 
 ## What sets a limit. $id is the part.
 
@@ -48,9 +46,7 @@ print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas 
 
 print-labels-title = Étiquettes : { $site }
 print-face-alt = Face d’une prise { $shape }
-print-trips = Il se déclenche.
 print-nothing-trips = RIEN NE COUPE POUR VOUS. Additionnez les ampères vous-même.
-print-shock = Protection contre les chocs
 print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST avant l’usage.
 print-shock-no = Protection contre les chocs (GFCI) : NON.
 print-short-trips = Au-delà, le courant se coupe.
@@ -63,7 +59,6 @@ print-do-not-use = NE PAS UTILISER
 print-behind = { $id } : NE PAS UTILISER
 print-refused-alt = { $id } barré : ne pas utiliser
 print-not-here = Pas ici :
-print-why = Pourquoi
 print-do = À faire
 print-fold = Pliez ici autour de la rallonge
 print-flag-alt = La même chose, pour l’autre côté de la rallonge
@@ -195,7 +190,6 @@ print-defer = { -local-codes(form: "One") } et un { -electrician } décident. N�
 ## Cautions
 
 print-cautions-title = Précautions : { $site }
-print-cautions-head = Précautions
 print-cautions-summary = { $danger ->
     [0] Aucun danger trouvé
     [one] 1 danger

@@ -9,7 +9,7 @@ use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Outlet};
 use crate::report::{Amount, Limit, Signal};
 use crate::tables::exhaust::CLEAR;
-use crate::words::{Show, told_apart};
+use crate::words::told_apart;
 
 /// Sets and conflicts shown at most; the worksheet has them all.
 const COLUMNS: usize = 8;
@@ -97,7 +97,6 @@ const KEYS: &[&str] = &[
     "weakest",
     "for-hours",
     "for-short",
-    "nothing-trips",
     "do-not-use",
     "not-here",
     "together-title",
@@ -351,17 +350,7 @@ impl<'a> Tree<'a> {
     }
 
     fn loads(&self, id: &Id) -> Vec<String> {
-        let placed: Vec<&Id> = self
-            .context
-            .report
-            .figures
-            .sharing
-            .placed
-            .iter()
-            .filter(|placed| placed.at == *id)
-            .map(|placed| &placed.load)
-            .collect();
-        self.context.load_names(placed)
+        self.context.load_names(self.context.placed_at(id))
     }
 
     fn outlet(&self, outlet: &Outlet, owner: Option<&Id>, rails: &[bool], rows: &mut Vec<Row>) {
@@ -465,7 +454,7 @@ impl<'a> Tree<'a> {
 }
 
 fn setup(context: &Context<'_>) -> Vec<String> {
-    let long = |length| context.words.amount(&Amount::of(length), Show::Demand);
+    let long = |length| context.demand(&Amount::of(length));
     let mut steps = vec![
         context.say("setup-place", &context.people_distances().each()),
         context.say("setup-clear", &[("clear", &long(CLEAR))]),
@@ -483,7 +472,7 @@ fn setup(context: &Context<'_>) -> Vec<String> {
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {
-    let long = |length| context.words.amount(&Amount::of(length), Show::Demand);
+    let long = |length| context.demand(&Amount::of(length));
     let mut list = vec![
         (
             context.say("distance-people", &[]),

@@ -29,9 +29,7 @@ struct Caution {
 }
 
 const KEYS: &[&str] = &[
-    "cautions-head",
     "cautions-tick",
-    "why",
     "do",
     "authority",
     "always-title",

@@ -92,7 +92,6 @@ struct Part {
     outlets: Vec<Own>,
     /// Name and value.
     facts: Vec<(String, String)>,
-    path: Vec<String>,
     /// What between the generator and it must not be used.
     behind: Option<String>,
 }
@@ -110,20 +109,15 @@ struct Own {
 }
 
 const KEYS: &[&str] = &[
-    "up-to",
     "for-hours",
     "for-short",
-    "limit",
-    "trips",
     "nothing-trips",
-    "shock",
     "shock-yes",
     "shock-no",
     "plug-in",
     "plug-in-nothing",
     "comes-from",
     "do-not-use",
-    "why",
     "do",
     "scale-bar",
     "fold",
@@ -243,7 +237,7 @@ fn socket(
         gfci: limit.gfci,
         shared: shared(context, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
-        path: path(context, limit, false),
+        path: path(context, limit),
         behind: context.behind(id),
     }))
 }
@@ -329,13 +323,13 @@ fn shared(context: &Context<'_>, outlet: Option<&Outlet>) -> Vec<String> {
 }
 
 /// The generator's name, then the parts in between.
-fn path(context: &Context<'_>, limit: &Limit, with_self: bool) -> Vec<String> {
+fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
     let mut names = vec![context.plan.generator.name.clone()];
     names.extend(
         limit
             .path
             .iter()
-            .filter(|id| with_self || **id != limit.id)
+            .filter(|id| **id != limit.id)
             .map(Id::to_string),
     );
     names
@@ -482,9 +476,7 @@ pub(super) fn cord_facts(
         _ => context.say("wire-unknown", &[]),
     };
     let length = match cord.length {
-        Answer::Known(length) => context
-            .words
-            .amount(&Amount::of(length), crate::words::Show::Exact),
+        Answer::Known(length) => context.exactly(length),
         _ => context.say("length-unknown", &[]),
     };
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])

@@ -18,6 +18,7 @@ use serde::Serialize;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
+use crate::quantity::Quantity;
 use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
 use crate::supply::Governing;
 use crate::supply::{NodeIx, NodeKind, Supply};
@@ -227,6 +228,16 @@ impl<'a> Context<'a> {
         self.words.amount(amount, Show::Capacity)
     }
 
+    /// A figure to its last digit.
+    fn exact(&self, amount: &Amount) -> String {
+        self.words.amount(amount, Show::Exact)
+    }
+
+    /// The same of a quantity.
+    fn exactly(&self, quantity: impl Quantity) -> String {
+        self.exact(&Amount::of(quantity))
+    }
+
     /// What a thing asks.
     fn demand(&self, amount: &Amount) -> String {
         self.words.amount(amount, Show::Demand)
@@ -270,7 +281,7 @@ impl<'a> Context<'a> {
     }
 
     /// The loads the report placed at this receptacle.
-    fn placed_at(&self, id: &'a Id) -> impl Iterator<Item = &'a Id> {
+    fn placed_at<'i>(&self, id: &'i Id) -> impl Iterator<Item = &'a Id> + use<'a, 'i> {
         self.report
             .figures
             .sharing

@@ -9,7 +9,7 @@ use crate::quantity::{Length, Quantity, SoundLevel, Voltage};
 use crate::report::noise::BOUND;
 use crate::report::{Amount, Farther, Place};
 use crate::tables::volts::{MUCH, NOTED};
-use crate::words::{Show, Units};
+use crate::words::Units;
 
 /// Points of a curve to each step of its scale.
 const TO_A_STEP: i64 = 8;
@@ -127,7 +127,7 @@ fn volts(
         Voltage::from_millivolts(i64::try_from(left).unwrap_or_default())
     };
     let bounds = [NOTED, MUCH].map(|lost| {
-        let percent = context.words.amount(&Amount::of(lost), Show::Exact);
+        let percent = context.exactly(lost);
         Bound {
             at: place(share(lost)),
             text: context.capacity(&Amount::of(share(lost))),
@@ -140,7 +140,7 @@ fn volts(
     let low = lowest.unwrap_or(bottom).max(bottom).min(share(MUCH));
     // The whole volt below the lowest.
     let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
-    let end = |volts: Voltage| Mark {
+    let mark = |volts: Voltage| Mark {
         at: place(volts),
         text: context.capacity(&Amount::of(volts)),
     };
@@ -148,17 +148,14 @@ fn volts(
         title: context.say("plot-volts", &[("load", load)]),
         low: place(low),
         high: place(farther.nominal),
-        ends: vec![end(low), end(farther.nominal)],
+        ends: vec![mark(low), mark(farther.nominal)],
         points: places
             .iter()
             .filter(|place| place.volts >= bottom)
             .map(|there| (place(there.length), place(there.volts)))
             .collect(),
         bounds: bounds.into(),
-        here: Mark {
-            at: place(here.volts),
-            text: context.capacity(&Amount::of(here.volts)),
-        },
+        here: mark(here.volts),
     }
 }
 
@@ -174,7 +171,7 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
         SoundLevel::from_millidecibels((level.millidecibels().div_euclid(1000) + more) * 1000)
     };
     let ends = [whole(levels().min()?, -6), whole(levels().max()?, 3)];
-    let end = |level: SoundLevel| Mark {
+    let mark = |level: SoundLevel| Mark {
         at: place(level),
         text: context.demand(&Amount::of(level)),
     };
@@ -182,17 +179,14 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
         title: context.say("plot-noise", &[]),
         low: place(ends[0]),
         high: place(ends[1]),
-        ends: ends.map(end).into(),
+        ends: ends.map(mark).into(),
         points,
         bounds: vec![Bound {
             at: place(BOUND),
             text: context.demand(&Amount::of(BOUND)),
             name: context.say("plot-limit", &[]),
         }],
-        here: Mark {
-            at: place(level),
-            text: context.demand(&Amount::of(level)),
-        },
+        here: mark(level),
     })
 }
 

@@ -8,7 +8,6 @@ use crate::quantity::Current;
 use crate::report::{Button, Continuity, Lamp, Proof, Reads, Sure};
 use crate::tables::gfci;
 use crate::tables::source::{Mark, Source};
-use crate::words::Show;
 
 /// What a tester shows depends on how the set is arranged.
 const TESTER: Source = Source::new(
@@ -73,7 +72,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
         } else {
             sure_key(*whole)
         };
-        let ohms = context.words.amount(ohms, Show::Exact);
+        let ohms = context.exact(ohms);
         context.say(&format!("meter-ground-{key}"), &[("ohms", &ohms)])
     };
     let facts: Vec<Vec<String>> = proofs
@@ -162,12 +161,12 @@ fn times(context: &Context<'_>) -> String {
             let micros = gfci::longest_trip_micros(Current::from_milliamps(leak))?;
             // To the millisecond, up.
             let seconds = rust_decimal::Decimal::from(micros.div_ceil(1_000));
-            let seconds = (seconds / rust_decimal::Decimal::ONE_THOUSAND).normalize();
+            let seconds = seconds / rust_decimal::Decimal::ONE_THOUSAND;
             Some(context.say(
                 "trip-time",
                 &[
                     ("leak", &leak.to_string()),
-                    ("seconds", &seconds.to_string()),
+                    ("seconds", &context.words.number(seconds)),
                 ],
             ))
         })

@@ -8,12 +8,6 @@ use crate::quantity::Wire;
 use crate::report::{Amount, Longest, StepVolts, Through, Worst};
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
-use crate::words::Show;
-
-/// What a meter reads at least.
-fn least(context: &Context<'_>, volts: &Amount) -> String {
-    context.words.amount(volts, Show::Capacity)
-}
 
 /// What passes each cord times its resistance, cord by cord.
 pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> String {
@@ -38,13 +32,13 @@ pub(super) fn steps(sheet: &Sheet<'_>) -> Section {
         let boxes: Vec<String> = step
             .boxes
             .iter()
-            .map(|reading| format!("{} {}", reading.at, least(context, &reading.volts)))
+            .map(|reading| format!("{} {}", reading.at, context.capacity(&reading.volts)))
             .collect();
         vec![
             context.load_name(&step.load),
             step.receptacle.to_string(),
-            least(context, &step.dips_to),
-            least(context, &step.volts),
+            context.capacity(&step.dips_to),
+            context.capacity(&step.volts),
             boxes.join(", "),
         ]
     });
@@ -101,7 +95,7 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
     let range = |amount: &Option<Amount>| {
         amount
             .as_ref()
-            .map_or_else(String::new, |it| context.words.amount(it, Show::Exact))
+            .map_or_else(String::new, |it| context.exact(it))
     };
     sheet.section(
         "worst",
@@ -143,12 +137,12 @@ const SOLD: [Wire; 5] = [
 /// passes the cord.
 pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let long = |amount: &Amount| Cell::from(context.words.amount(amount, Show::Capacity));
+    let long = |amount: &Amount| Cell::from(context.capacity(amount));
     let row = |of: &Longest| -> Option<Vec<Cell>> {
         let wire = SOLD.iter().find(|wire| wire.to_string() == of.wire)?;
         Some(vec![
             of.cord.to_string().into(),
-            context.words.amount(&of.amps, Show::Exact).into(),
+            context.exact(&of.amps).into(),
             of.wire.clone().into(),
             ohms_per_thousand(sheet, *wire),
             long(&of.for_3_percent),
@@ -192,6 +186,6 @@ pub(super) fn reading(context: &Context<'_>, load: &Id) -> Option<String> {
     };
     Some(context.say(
         "start-meter",
-        &[("at", at.as_str()), ("volts", &least(context, volts))],
+        &[("at", at.as_str()), ("volts", &context.capacity(volts))],
     ))
 }

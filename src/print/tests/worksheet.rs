@@ -5,6 +5,7 @@ use std::str::FromStr as _;
 use rust_decimal::Decimal;
 
 use super::*;
+use crate::words::Units;
 
 /// Every figure that a load is given has a mark for where it is from: the plan, or an assumption
 /// and its source, each named with how it was checked.
@@ -249,5 +250,17 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
                 amps = Decimal::ZERO;
             }
         }
+    }
+}
+
+/// UL 943 gives 5.594 s at 6 mA (from a secondary copy), which a German reads with a comma.
+#[test]
+fn times_to_trip_are_written_as_the_reader_writes_numbers() {
+    let (plan, report) = demo(crate::plan::demo::MENDED);
+    for (tag, right, wrong) in [("en", "5.594", "5,594"), ("de", "5,594", "5.594")] {
+        let words = Words::new(tag, Units::Metric).expect("an offered language");
+        let data = template_data(&plan, &report, &words, &Options::default());
+        let (_, sheet) = data.expect("data").swap_remove(3);
+        assert!(sheet.contains(right) && !sheet.contains(wrong), "{tag}");
     }
 }

@@ -19,10 +19,9 @@ use serde::Serialize;
 
 use super::{Common, Context, proofs, volts};
 use crate::plan::Answer;
-use crate::quantity::{Quantity, Ratio, Unit};
+use crate::quantity::{Ratio, Unit};
 use crate::report::Amount;
 use crate::tables::source::{Mark, Source};
-use crate::words::Show;
 
 /// The data of `worksheet.typ`.
 #[derive(Debug, Serialize)]
@@ -278,14 +277,6 @@ impl Sheet<'_> {
 }
 
 impl Context<'_> {
-    pub(super) fn exact(&self, amount: &Amount) -> String {
-        self.words.amount(amount, Show::Exact)
-    }
-
-    fn exactly<Q: Quantity>(&self, quantity: Q) -> String {
-        self.exact(&Amount::of(quantity))
-    }
-
     fn percent(&self, ratio: Ratio) -> String {
         self.exact(&Amount {
             amount: Decimal::new(ratio.permille(), 1),

@@ -293,13 +293,11 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
         ]);
     }
     let nothing = || Cell::from(String::new());
-    let mut line = |key: &str, figure: &Option<Amount>| {
-        if let Some(figure) = figure {
-            let figure = context.exact(figure).into();
-            rows.push(vec![context.say(key, &[]).into(), nothing(), figure]);
-        }
+    let line = |key: &str, figure: &Option<Amount>| -> Option<Vec<Cell>> {
+        let figure = context.exact(figure.as_ref()?).into();
+        Some(vec![context.say(key, &[]).into(), nothing(), figure])
     };
-    line("ws-energy-day", &energy.watt_hours_per_day);
+    rows.extend(line("ws-energy-day", &energy.watt_hours_per_day));
     if let Some(hours) = &energy.hours_per_day {
         rows.push(vec![
             context.say("ws-energy-hours", &[]).into(),
@@ -307,13 +305,7 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             clock(hours).into(),
         ]);
     }
-    let mut line = |key: &str, figure: &Option<Amount>| {
-        if let Some(figure) = figure {
-            let figure = context.exact(figure).into();
-            rows.push(vec![context.say(key, &[]).into(), nothing(), figure]);
-        }
-    };
-    line("ws-energy-mean", &energy.mean_watts);
+    rows.extend(line("ws-energy-mean", &energy.mean_watts));
     for runtime in &set.runtime {
         let load = context.exactly(runtime.load);
         rows.push(vec![
@@ -331,14 +323,8 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             sheet.planned(context.exactly(tank)),
         ]);
     }
-    let mut line = |key: &str, figure: &Option<Amount>| {
-        if let Some(figure) = figure {
-            let figure = context.exact(figure).into();
-            rows.push(vec![context.say(key, &[]).into(), nothing(), figure]);
-        }
-    };
-    line("ws-energy-tank", &energy.hours_per_tank);
-    line("ws-energy-fuel", &energy.fuel_per_day);
+    rows.extend(line("ws-energy-tank", &energy.hours_per_tank));
+    rows.extend(line("ws-energy-fuel", &energy.fuel_per_day));
     if let Some(peak) = &energy.peak_hour {
         let hour = format!("{:02}:00", peak.hour);
         rows.push(vec![

@@ -22,9 +22,11 @@ static TEMPLATES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/label-templates");
 static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Library::default()));
 
 static SOURCES: LazyLock<BTreeMap<&'static str, Source>> = LazyLock::new(|| {
-    let mut sources = BTreeMap::new();
-    gather(&TEMPLATES, &mut sources);
-    sources
+    embedded()
+        .into_iter()
+        .filter(|(path, _)| path.ends_with(".typ"))
+        .map(|(path, text)| (path, Source::new(id(path), text.to_owned())))
+        .collect()
 });
 
 static FONTS: LazyLock<Fonts> = LazyLock::new(|| {
@@ -53,21 +55,6 @@ const TEXT_FACES: usize = 5;
 struct Fonts {
     book: LazyHash<FontBook>,
     fonts: Vec<Font>,
-}
-
-fn gather(folder: &'static Dir<'_>, into: &mut BTreeMap<&'static str, Source>) {
-    for file in folder.files() {
-        let path = file.path().to_str().unwrap_or_default();
-        if let (true, Some(text)) = (
-            file.path().extension().is_some_and(|end| end == "typ"),
-            file.contents_utf8(),
-        ) {
-            into.insert(path, Source::new(id(path), text.to_owned()));
-        }
-    }
-    for inner in folder.dirs() {
-        gather(inner, into);
-    }
 }
 
 /// Every embedded file, by its path below `label-templates/`.

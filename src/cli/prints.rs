@@ -21,33 +21,38 @@ use super::{Done, width};
 pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
-    let report = advised(&plan);
     let options = options(&arguments.paper, words)?;
-    let Prints { files, card_sheets } = render(&plan, &report, reader, &options)?;
+    let Prints { files, card_sheets } = render(&plan, reader, &options)?;
     store::write_set(
         &arguments.into,
         files.iter().map(|(name, bytes)| (name, bytes)),
     )
     .map_err(|error| stored(&error, Kind::CannotWrite, words))?;
-    let mut output = String::new();
-    let shown = std::path::absolute(&arguments.into).unwrap_or_else(|_| arguments.into.clone());
-    let _ = writeln!(
-        output,
-        "{}",
-        words.with("print-wrote", [("dir", shown.display().to_string().into())])
-    );
-    for (name, _) in &files {
-        let _ = writeln!(output, "  {name}");
-    }
+    let mut output = wrote(&arguments.into, files.iter().map(|(name, _)| name), words);
     if let Some(text) = many_sheets(card_sheets, options.card, words) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
     let _ = writeln!(
         output,
         "\n{}",
-        textwrap::fill(&words.count(&report), wrapping(width()))
+        textwrap::fill(&words.count(&report::build(&plan)), wrapping(width()))
     );
     Ok(Done::saying(output))
+}
+
+/// Says which files were written where, one a line.
+pub(super) fn wrote<N: std::fmt::Display>(
+    into: &Path,
+    names: impl IntoIterator<Item = N>,
+    words: &Words,
+) -> String {
+    let shown = std::path::absolute(into).unwrap_or_else(|_| into.to_owned());
+    let mut output = words.with("print-wrote", [("dir", shown.display().to_string().into())]);
+    output.push('\n');
+    for name in names {
+        let _ = writeln!(output, "  {name}");
+    }
+    output
 }
 
 /// That the card takes more than one sheet, and what to do about it, where it does.
@@ -62,7 +67,7 @@ pub(super) fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -
 
 /// The report with the changes that would clear it, for the worksheet. A plan that needs none
 /// costs one check more; the search for one that does is kept short.
-pub(super) fn advised(plan: &Plan) -> Report {
+fn advised(plan: &Plan) -> Report {
     const PLANS: usize = 150;
     let mut report = report::build(plan);
     mend::mend_within(plan, false, PLANS).tell(plan, &mut report);
@@ -70,18 +75,14 @@ pub(super) fn advised(plan: &Plan) -> Report {
 }
 
 /// Renders the prints in each of their languages, or says which text does not fit.
-pub(super) fn render(
-    plan: &Plan,
-    report: &Report,
-    reader: &Reader,
-    options: &Options,
-) -> Result<Prints, Failure> {
+pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<Prints, Failure> {
+    let report = advised(plan);
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
     let bar = bar(sets.len());
     let mut all = Prints::default();
     for (mark, words) in sets {
-        let set = print::prints(plan, report, &words, options).map_err(|error| {
+        let set = print::prints(plan, &report, &words, options).map_err(|error| {
             bar.finish_and_clear();
             refused(&error, &screen)
         })?;

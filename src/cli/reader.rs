@@ -18,7 +18,8 @@ pub(super) struct Reader {
     /// Whether the language was asked for, so that no plan changes it.
     asked: bool,
     units: Option<Units>,
-    prints: Vec<String>,
+    /// The languages of the prints, each with its tag.
+    prints: Vec<(String, Rc<Words>)>,
 }
 
 /// A language that was asked for and is not there.
@@ -57,11 +58,11 @@ impl Reader {
     /// When one of them is not there.
     pub(super) fn printing(mut self, tags: &[String]) -> Result<Self, NoLanguage> {
         for tag in tags {
-            if speak(tag, self.units).is_none() {
+            let Some(words) = speak(tag, self.units) else {
                 return Err(NoLanguage(tag.clone()));
-            }
-            if !self.prints.contains(tag) {
-                self.prints.push(tag.clone());
+            };
+            if self.prints.iter().all(|(known, _)| known != tag) {
+                self.prints.push((tag.clone(), words));
             }
         }
         Ok(self)
@@ -79,13 +80,10 @@ impl Reader {
     pub(super) fn sets(&self, plan: &Plan) -> Vec<(Option<&str>, Rc<Words>)> {
         match self.prints.as_slice() {
             [] => vec![(None, self.of_plan(plan))],
-            [one] => speak(one, self.units)
-                .map(|words| (None, words))
-                .into_iter()
-                .collect(),
+            [(_, words)] => vec![(None, Rc::clone(words))],
             several => several
                 .iter()
-                .filter_map(|tag| Some((Some(tag.as_str()), speak(tag, self.units)?)))
+                .map(|(tag, words)| (Some(tag.as_str()), Rc::clone(words)))
                 .collect(),
         }
     }

@@ -37,13 +37,13 @@ pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure>
         store::write_set(&arguments.into.join(folder), files)
             .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     }
+    let paths = print::templates().into_iter().map(|(path, _)| path);
+    let mut output = prints::wrote(&arguments.into, paths, words);
     let shown = std::path::absolute(&arguments.into).unwrap_or_else(|_| arguments.into.clone());
-    let shown = shown.display().to_string();
-    let mut output = words.with("print-wrote", [("dir", shown.clone().into())]);
-    for (path, _) in print::templates() {
-        let _ = write!(output, "\n  {path}");
-    }
-    let how = words.with("templates-how", [("dir", shown.into())]);
-    let _ = writeln!(output, "\n\n{}", textwrap::fill(&how, wrapping(width())));
+    let how = words.with(
+        "templates-how",
+        [("dir", shown.display().to_string().into())],
+    );
+    let _ = writeln!(output, "\n{}", textwrap::fill(&how, wrapping(width())));
     Ok(Done::saying(output))
 }

@@ -147,7 +147,7 @@ pub(super) fn print(
     let Prints {
         mut files,
         card_sheets,
-    } = prints::render(plan, report, reader, &options)?;
+    } = prints::render(plan, reader, &options)?;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
@@ -155,13 +155,7 @@ pub(super) fn print(
     files.push(("plan.toml".to_owned(), text.as_bytes().to_vec()));
     store::write_set(into, files.iter().map(|(name, bytes)| (name, bytes)))
         .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
-    let shown = std::path::absolute(into).unwrap_or_else(|_| into.to_owned());
-    let mut output = words.with("print-wrote", [("dir", shown.display().to_string().into())]);
-    for (name, _) in &files {
-        output.push_str("\n  ");
-        output.push_str(name);
-    }
-    output.push('\n');
+    let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
     if let Some(text) = prints::many_sheets(card_sheets, options.card, words) {
         output.push('\n');
         output.push_str(&textwrap::fill(&text, wrapping(width())));

@@ -2,7 +2,7 @@
 //! they are. Tested with [`super::reopen`].
 
 use toml::{Table, Value};
-use toml_edit::{ArrayOfTables, DocumentMut, Item};
+use toml_edit::{Array, ArrayOfTables, DocumentMut, Item, TableLike};
 
 use crate::plan::{self, Plan};
 
@@ -17,7 +17,62 @@ pub fn merge(original: &str, before: &Plan, after: &Plan) -> Option<String> {
     Some(document.to_string())
 }
 
-fn merge_table(target: &mut toml_edit::Table, before: &Table, after: &Table) {
+/// Parts that have ids, one after the other, as a file has them: each under a heading of its own, or all
+/// of them between brackets.
+trait Parts {
+    fn count(&self) -> usize;
+    fn part(&mut self, at: usize) -> Option<&mut dyn TableLike>;
+    fn leave_out(&mut self, at: usize);
+    fn add(&mut self, part: &Table);
+}
+
+impl Parts for ArrayOfTables {
+    fn count(&self) -> usize {
+        self.len()
+    }
+
+    fn part(&mut self, at: usize) -> Option<&mut dyn TableLike> {
+        self.get_mut(at).map(|table| table as &mut dyn TableLike)
+    }
+
+    fn leave_out(&mut self, at: usize) {
+        self.remove(at);
+    }
+
+    fn add(&mut self, part: &Table) {
+        self.push(table_of(part));
+    }
+}
+
+impl Parts for Array {
+    fn count(&self) -> usize {
+        self.len()
+    }
+
+    fn part(&mut self, at: usize) -> Option<&mut dyn TableLike> {
+        let table = self.get_mut(at)?.as_inline_table_mut()?;
+        Some(table)
+    }
+
+    fn leave_out(&mut self, at: usize) {
+        self.remove(at);
+    }
+
+    fn add(&mut self, part: &Table) {
+        self.push(table_of(part).into_inline_table());
+    }
+}
+
+/// The part of that id, and where it is.
+fn part_of<'a>(target: &'a mut dyn Parts, id: &str) -> Option<(usize, &'a mut dyn TableLike)> {
+    let at = (0..target.count()).find(|at| {
+        let part = target.part(*at);
+        part.and_then(|part| part.get("id")?.as_str()) == Some(id)
+    })?;
+    target.part(at).map(|part| (at, part))
+}
+
+fn merge_table(target: &mut dyn TableLike, before: &Table, after: &Table) {
     for key in before.keys().filter(|key| !after.contains_key(*key)) {
         target.remove(key);
     }
@@ -27,14 +82,23 @@ fn merge_table(target: &mut toml_edit::Table, before: &Table, after: &Table) {
             continue;
         }
         let empty = Table::new();
+        let list = || old.and_then(Value::as_array).map_or(&[][..], Vec::as_slice);
         match (new, target.get_mut(key)) {
-            (Value::Table(new), Some(Item::Table(inner))) => {
+            (Value::Table(new), Some(item)) if item.is_table_like() => {
                 let old = old.and_then(Value::as_table).unwrap_or(&empty);
-                merge_table(inner, old, new);
+                if let Some(inner) = item.as_table_like_mut() {
+                    merge_table(inner, old, new);
+                }
             }
             (Value::Array(new), Some(Item::ArrayOfTables(inner))) => {
-                let old = old.and_then(Value::as_array).map_or(&[][..], Vec::as_slice);
-                merge_list(inner, old, new);
+                merge_list(inner, list(), new);
+            }
+            // Without ids there is nothing to tell one from another by, and nothing in them that a
+            // question does not ask for.
+            (Value::Array(new), Some(Item::Value(toml_edit::Value::Array(inner))))
+                if new.iter().chain(list()).all(|part| id_of(part).is_some()) =>
+            {
+                merge_list(inner, list(), new);
             }
             (_, Some(Item::Value(there))) => {
                 let mut value = value_of(new);
@@ -52,7 +116,7 @@ fn id_of(value: &Value) -> Option<&str> {
     value.get("id").and_then(Value::as_str)
 }
 
-fn merge_list(target: &mut ArrayOfTables, before: &[Value], after: &[Value]) {
+fn merge_list(target: &mut dyn Parts, before: &[Value], after: &[Value]) {
     let has = |all: &[Value], id: Option<&str>| all.iter().any(|other| id_of(other) == id);
     // Of as many parts as before, one that is in the place of another has been renamed.
     let same_count = before.len() == after.len();
@@ -61,11 +125,6 @@ fn merge_list(target: &mut ArrayOfTables, before: &[Value], after: &[Value]) {
         .zip(after)
         .filter(|(old, new)| same_count && !has(after, id_of(old)) && !has(before, id_of(new)))
         .collect();
-    let at = |target: &ArrayOfTables, id: &str| {
-        target
-            .iter()
-            .position(|table| table.get("id").and_then(Item::as_str) == Some(id))
-    };
     let empty = Table::new();
     for old in before {
         let Some(id) = id_of(old) else { continue };
@@ -73,23 +132,20 @@ fn merge_list(target: &mut ArrayOfTables, before: &[Value], after: &[Value]) {
         let new = new_name
             .map(|(_, new)| *new)
             .or_else(|| after.iter().find(|new| id_of(new) == Some(id)));
-        let Some(place) = at(target, id) else {
+        let Some((place, part)) = part_of(target, id) else {
             continue;
         };
-        match (new, target.get_mut(place)) {
-            (None, _) => drop(target.remove(place)),
-            (Some(new), Some(table)) => merge_table(
-                table,
-                old.as_table().unwrap_or(&empty),
-                new.as_table().unwrap_or(&empty),
-            ),
-            (Some(_), None) => {}
+        if let Some(new) = new {
+            let tables = (old.as_table(), new.as_table());
+            merge_table(part, tables.0.unwrap_or(&empty), tables.1.unwrap_or(&empty));
+        } else {
+            target.leave_out(place);
         }
     }
     for new in after {
         let known = has(before, id_of(new)) || renamed.iter().any(|(_, one)| one == &new);
         if let (false, Some(table)) = (known, new.as_table()) {
-            target.push(table_of(table));
+            target.add(table);
         }
     }
 }

@@ -381,7 +381,7 @@ fn jacket(cord: &Table) -> Said {
 mod tests {
     use super::*;
     use crate::interview::{Input, Machine, merge, plan_of};
-    use crate::plan::{arbitrary, demo, read};
+    use crate::plan::{Answer, arbitrary, demo, read};
     use proptest::prelude::*;
 
     fn plain(draft: &Draft) -> Plan {
@@ -438,6 +438,45 @@ mod tests {
                 let merged = merge(&text, &before, &plain(&draft)).unwrap();
                 let mut wanted = plan;
                 wanted.site.name = "Elsewhere".into();
+                prop_assert_eq!(read(&merged), Ok(wanted), "{}", merged);
+            }
+        }
+    }
+
+    /// The same plan with every table between braces and every list of parts between brackets.
+    fn inline(text: &str) -> String {
+        let mut document: toml_edit::DocumentMut = text.parse().unwrap();
+        for (_, item) in document.iter_mut() {
+            let value = std::mem::take(item).into_value().unwrap();
+            *item = toml_edit::Item::Value(value);
+        }
+        document.to_string()
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(100))]
+
+        /// However a file is laid out, what no question asks for stays in it.
+        #[test]
+        fn what_nobody_is_asked_stays_in_any_layout(plan in arbitrary::plan()) {
+            let text = inline(&plan::write(&plan));
+            prop_assert!(!text.contains("[["), "{}", text);
+            if let Some(draft) = draft_of(&plan, "t") {
+                let before = plain(&draft);
+                let mut after = before.clone();
+                let mut wanted = plan.clone();
+                after.site.name = "Elsewhere".into();
+                wanted.site.name = "Elsewhere".into();
+                for (after, wanted) in after.loads.iter_mut().zip(&mut wanted.loads) {
+                    after.name.push('!');
+                    wanted.name.push('!');
+                }
+                let boxes = after.boxes.iter_mut().zip(&mut wanted.boxes);
+                for (after, wanted) in boxes.flat_map(|(a, w)| a.outlets.iter_mut().zip(&mut w.outlets)) {
+                    after.gfci = Answer::Known(after.gfci != Answer::Known(true));
+                    wanted.gfci = after.gfci;
+                }
+                let merged = merge(&text, &before, &after).unwrap();
                 prop_assert_eq!(read(&merged), Ok(wanted), "{}", merged);
             }
         }

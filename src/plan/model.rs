@@ -196,9 +196,22 @@ pub struct Span {
     pub to: u16,
 }
 
+/// As plan files have it, and every language: `22:00-06:00`.
+impl std::fmt::Display for Span {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{}-{}", Self::clock(self.from), Self::clock(self.to))
+    }
+}
+
 impl Span {
     /// Minutes in a day.
     pub const DAY: u16 = 1440;
+
+    /// A minute of the day as a clock shows it; the end of the day is 24:00.
+    #[must_use]
+    pub fn clock(minute: u16) -> String {
+        format!("{:02}:{:02}", minute / 60, minute % 60)
+    }
 
     /// Whether the minute of the day falls in it.
     #[must_use]
@@ -220,6 +233,23 @@ impl Span {
         } else {
             Self::DAY - self.from + to
         }
+    }
+
+    /// How many minutes of the day lie in both.
+    #[must_use]
+    pub fn minutes_in_both(self, other: Self) -> u16 {
+        let (from, minutes) = (i32::from(self.from), i32::from(self.minutes()));
+        let day = i32::from(Self::DAY);
+        // Either may pass midnight, so the other is laid beside it a day earlier and later as well.
+        let both: i32 = [-day, 0, day]
+            .into_iter()
+            .map(|shift| {
+                let start = i32::from(other.from) + shift;
+                let end = start + i32::from(other.minutes());
+                ((from + minutes).min(end) - from.max(start)).max(0)
+            })
+            .sum();
+        u16::try_from(both).unwrap_or(Self::DAY)
     }
 }
 
@@ -562,6 +592,28 @@ mod tests {
         let day = Span { from: 0, to: 1440 };
         assert!(day.contains(720));
         assert_eq!(day.minutes(), 1440);
+    }
+
+    #[test]
+    fn spans_share_what_a_count_of_their_minutes_says() {
+        let times = [0, 1, 359, 360, 361, 719, 1320, 1439, 1440];
+        let spans = times
+            .iter()
+            .flat_map(|from| times.iter().map(move |to| (*from, *to)))
+            .filter(|(from, _)| *from < Span::DAY)
+            .map(|(from, to)| Span { from, to });
+        for one in spans.clone() {
+            for other in spans.clone() {
+                let counted = (0..Span::DAY)
+                    .filter(|minute| one.contains(*minute) && other.contains(*minute))
+                    .count();
+                assert_eq!(
+                    usize::from(one.minutes_in_both(other)),
+                    counted,
+                    "{one:?} {other:?}"
+                );
+            }
+        }
     }
 
     #[test]

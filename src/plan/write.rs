@@ -10,7 +10,7 @@ use rust_decimal::Decimal;
 
 use super::{
     Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
-    Neutral, Outlet, Parallel, Plan, Region, Site, Span, Stands, System, Wanted,
+    Neutral, Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
 };
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
@@ -99,7 +99,7 @@ fn site(out: &mut Out, site: &Site) {
     out.quantity("altitude", &site.altitude, Round::Up);
     out.quantity("air", &site.air, Round::Up);
     out.answer("quiet_hours", &site.quiet_hours, |span| {
-        quoted(&hours(*span))
+        quoted(&span.to_string())
     });
     out.yes_no("co_alarm", site.co_alarm);
     out.yes_no("feeds_building", site.feeds_building);
@@ -305,7 +305,7 @@ fn load(out: &mut Out, load: &Load) {
         let spans: Vec<String> = load
             .hours
             .iter()
-            .map(|span| quoted(&hours(*span)))
+            .map(|span| quoted(&span.to_string()))
             .collect();
         out.raw("hours", format!("[{}]", spans.join(", ")));
     }
@@ -333,11 +333,6 @@ fn quoted(text: &str) -> String {
     }
     quoted.push('"');
     quoted
-}
-
-fn hours(span: Span) -> String {
-    let clock = |minute: u16| format!("{:02}:{:02}", minute / 60, minute % 60);
-    format!("{}-{}", clock(span.from), clock(span.to))
 }
 
 /// The first of the spellings people use that reads back to this very count.

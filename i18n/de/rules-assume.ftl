@@ -23,3 +23,4 @@ assume-noise-full-load = Niemand weiß, wie viel lauter der Generator bei voller
 assume-noise = Niemand weiß, wie laut der Generator ist, also wurde angenommen: { $value }. Suchen Sie „dB“ in der Anleitung, mit einer Entfernung.
 assume-noise-not-told = Niemand hat gesagt, wie laut der Generator ist, also wurde angenommen: { $value }. Fragen Sie den Platzwart, bevor Sie ihn starten. In der Anleitung steht „dB“ mit einer Entfernung.
 assume-runtime = Niemand weiß, wie lange eine Tankfüllung reicht, also wurden { $value } angenommen, wie bei einem kleinen Generator mit voller Last. Suchen Sie die Laufzeit in der Anleitung.
+assume-quiet-hours = Niemand hat gesagt, wann im Lager Ruhe sein muss, also wurde { $value } als Nacht angenommen. Fragen Sie Ihren Gastgeber.

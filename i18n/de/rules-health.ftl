@@ -7,3 +7,11 @@ HEALTH001 = { $fix ->
     .why = Ein Generator kann jederzeit stehen bleiben: Der Tank ist leer, der Schutz löst aus, oder jemand stellt ihn ab. Wer schläft, merkt es vielleicht nicht rechtzeitig.
     .fix-battery = Nehmen Sie eine für das Gerät gemachte Batterie mit, die die ganze Nacht reicht. Fragen Sie die Ärztin, den Arzt oder den Lieferanten, wie lange das Gerät aus sein darf und ob es überhaupt an einem Generator laufen darf.
     .fix-charged = Laden Sie seine Batterie vor der Nacht. Probieren Sie einmal am Tag, ob sie übernimmt, wenn Sie den Stecker ziehen. Halten Sie die Nummer von Arzt oder Lieferant bereit.
+
+HEALTH002 = { $fix ->
+    [when] Das macht Wärme und läuft vielleicht, während Menschen schlafen: { $about }
+   *[other] Das macht Wärme und läuft, während Menschen schlafen: { $about }
+  }
+    .why = Von { $from } bis { $to } sieht niemand danach. Bettzeug rutscht darauf, oder ein Topf kocht leer, und Stoff brennt schnell. Die Feuerwehr sagt: Heizgeräte vor dem Schlafen aus.
+    .fix-off = Wärmen Sie erst das Zelt oder das Bett; dann ausschalten und den Stecker ziehen. Nur eine Decke, die laut Hersteller die ganze Nacht an sein darf, kann an bleiben, wie es in ihrer Anleitung steht.
+    .fix-when = Legen Sie fest, wann es läuft, nicht nachts, und tragen Sie es in den Plan ein. Vor dem Schlafen ausschalten und den Stecker ziehen.

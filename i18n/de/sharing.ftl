@@ -12,6 +12,7 @@ change-replug = Stecken Sie { $first } in „{ $to }“.
 change-move = Schließen Sie { $first } an { $to } an.
 change-by-the-card = der Stelle, die die Karte zeigt,
 change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
+change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten Sie es aus, bevor Menschen schlafen.
 change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt { $first }.
 change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt { $first }.
 change-grounded-cord = Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.

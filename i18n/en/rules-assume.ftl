@@ -23,3 +23,4 @@ assume-noise-full-load = Nobody knows how much louder the generator is at full l
 assume-noise = Nobody knows how loud the generator is, so it was taken to be { $value }. Look for “dB” in its manual, with a distance.
 assume-noise-not-told = Nobody said how loud the generator is, so it was taken to be { $value }. Ask your host before you run it. Its manual says “dB”, with a distance.
 assume-runtime = Nobody knows how long one tank lasts, so { $value } were taken, as with a small set at full load. Look for the running time in the manual.
+assume-quiet-hours = Nobody said when the camp must be quiet, so { $value } was taken for the night. Ask your host.

@@ -43,3 +43,7 @@ CORD006 = { $first } is asked for too much in air this hot
 CORD007 = The power strip { $first } is plugged into another cord
     .why = Strips are made for indoors and for an outlet, not for the end of a cord. Its { $places } places all hang on one thin cord. Involved: { $about }.
     .fix-straight = Use an outdoor cord with several ends, or a listed box with breakers. Plug a strip straight into an outlet of the generator or of a box, and keep it dry.
+
+CORD008 = { $first } heats for hours at the end of a cord
+    .why = It draws { $watts } for hours. That warms every worn contact on the way, and no breaker notices. Fire services say: plug a room heater straight into an outlet, never into a cord or strip. Involved: { $about }.
+    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. Look at each plug after 15 minutes: if one is hot, stop.

@@ -7,3 +7,11 @@ HEALTH001 = { $fix ->
     .why = A generator can stop at any time: it runs dry, it trips, or someone turns it off. A person asleep may not notice in time.
     .fix-battery = Bring a battery made for the device that lasts all night. Ask the doctor or supplier how long it may be off, and if it may run from a generator at all.
     .fix-charged = Charge its battery before night. Try once, by day, that it takes over when you pull the plug. Keep the doctor's or supplier's number at hand.
+
+HEALTH002 = { $fix ->
+    [when] This makes heat, and may run while people sleep: { $about }
+   *[other] This makes heat, and runs while people sleep: { $about }
+  }
+    .why = From { $from } to { $to } nobody watches it. Bedding slides onto it, or a pot boils dry, and cloth burns fast. Fire services say: heaters off before you sleep.
+    .fix-off = Warm the tent or the bed first, then switch off and unplug. Only a blanket whose maker allows it all night may stay on, as its instructions say.
+    .fix-when = Decide when it runs, not at night, and say so in the plan. Switch it off and unplug it before you sleep.

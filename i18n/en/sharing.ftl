@@ -12,6 +12,7 @@ change-replug = Plug { $first } into “{ $to }”.
 change-move = Plug { $first } into { $to }.
 change-by-the-card = where the card shows
 change-another-hour = Run { $first } at { $to } and no longer at { $from }.
+change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
 change-shorter-cord = Use a cord of { $length } in place of { $first }.
 change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
 change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.

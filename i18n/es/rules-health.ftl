@@ -7,3 +7,11 @@ HEALTH001 = { $fix ->
     .why = Un generador puede pararse en cualquier momento: se queda sin combustible, se dispara o alguien lo apaga. Una persona dormida puede no notarlo a tiempo.
     .fix-battery = Lleve una batería hecha para el aparato que dure toda la noche. Pregunte al médico o al proveedor cuánto tiempo puede estar apagado, y si acaso puede funcionar con un generador.
     .fix-charged = Cargue su batería antes de la noche. Compruebe una vez, de día, que toma el relevo cuando se saca la clavija. Tenga a mano el número del médico o del proveedor.
+
+HEALTH002 = { $fix ->
+    [when] Esto da calor y quizá funcione mientras la gente duerme: { $about }
+   *[other] Esto da calor y funciona mientras la gente duerme: { $about }
+  }
+    .why = De { $from } a { $to } nadie lo vigila. La ropa de cama le cae encima, o una olla se queda sin agua, y la tela arde rápido. Los bomberos dicen: calefactores apagados antes de dormir.
+    .fix-off = Caliente primero la carpa o la cama; luego apague y desenchufe. Solo puede seguir encendida una manta cuyo fabricante lo permita toda la noche, como digan sus instrucciones.
+    .fix-when = Decida cuándo funciona, no de noche, y anótelo en el plan. Apáguelo y desenchúfelo antes de dormir.

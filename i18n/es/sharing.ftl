@@ -12,6 +12,7 @@ change-replug = Enchufe { $first } en “{ $to }”.
 change-move = Enchufe { $first } en { $to }.
 change-by-the-card = el lugar que muestra la tarjeta
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
+change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
 change-shorter-cord = Use un cable de { $length } en lugar de { $first }.
 change-outdoor-cord = Use un cable marcado para exteriores en lugar de { $first }.
 change-grounded-cord = Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.

@@ -23,3 +23,4 @@ assume-noise-full-load = On ignore combien le bruit augmente à pleine charge ;
 assume-noise = On ignore quel bruit fait { -generator(form: "the") } ; on a donc retenu : { $value }. Cherchez « dB » dans le manuel, avec une distance.
 assume-noise-not-told = Personne n’a dit quel bruit il fait ; on a donc retenu : { $value }. Demandez au responsable du camping avant de démarrer. Le manuel le donne en « dB », avec une distance.
 assume-runtime = On ignore combien dure un réservoir ; on a donc retenu { $value }, comme pour un petit modèle à pleine charge. Cherchez la durée dans le manuel.
+assume-quiet-hours = Personne n’a dit quand le camp doit être calme ; on a donc pris { $value } pour la nuit. Demandez à votre hôte.

@@ -12,6 +12,7 @@ change-replug = Branchez { $first } à « { $to } ».
 change-move = Branchez { $first } à { $to }.
 change-by-the-card = l’endroit indiqué sur la carte
 change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
+change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
 change-shorter-cord = Prenez une rallonge de { $length } à la place de { $first }.
 change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de { $first }.
 change-grounded-cord = Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.

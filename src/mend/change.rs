@@ -8,6 +8,7 @@ use serde::Deserialize;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
 use crate::quantity::{Length, Power, Wire};
 use crate::report::{Repair, Value, Values};
+use crate::rules::NIGHT;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
 /// Where exhaust is far enough from people: the rule on carbon monoxide asks no more.
@@ -65,6 +66,8 @@ pub enum Change {
         /// The minute of the day at which it begins now.
         to: u16,
     },
+    /// A load runs only while people are awake.
+    OffAtNight(Id),
     /// A cord is laid out.
     Uncoil(Id),
     /// A cord marked for outdoor use in place of this one.
@@ -126,6 +129,7 @@ impl Change {
             Self::Replug { .. } => "replug",
             Self::Move(_) => "move",
             Self::Shift { .. } => "another-hour",
+            Self::OffAtNight(_) => "off-at-night",
             Self::Uncoil(_) => "uncoil",
             Self::OutdoorCord(_) => "outdoor-cord",
             Self::GroundedCord(_) => "grounded-cord",
@@ -163,6 +167,7 @@ impl Change {
             | Self::Replug { part: id, .. }
             | Self::Move(id)
             | Self::Shift { load: id, .. }
+            | Self::OffAtNight(id)
             | Self::Uncoil(id)
             | Self::OutdoorCord(id)
             | Self::GroundedCord(id)
@@ -188,6 +193,8 @@ impl Change {
                     load: l, span: s, ..
                 },
             ) => load == l && span == s,
+            (Self::Shift { load, .. }, Self::OffAtNight(l))
+            | (Self::OffAtNight(l), Self::Shift { load, .. }) => load == l,
             // What is set aside needs nothing more, and a box replaces the cord.
             (Self::SetAside(id) | Self::BoxForSplitter(id), it)
             | (it, Self::SetAside(id) | Self::BoxForSplitter(id)) => it.about() == Some(id),
@@ -226,10 +233,15 @@ impl Change {
                         .iter()
                         .find(|it| it.id == *load)
                         .and_then(|it| it.hours.get(*span));
-                    let text =
-                        hours.map(|hours| format!("{}-{}", clock(hours.from), clock(hours.to)));
+                    let text = hours.map(Span::to_string);
                     values.insert(name, Value::Name(text.unwrap_or_default()));
                 }
+            }
+            Self::OffAtNight(id) => {
+                let load = after.loads.iter().find(|it| it.id == *id);
+                let hours = load.map_or(&[][..], |load| &load.hours);
+                let text: Vec<String> = hours.iter().map(Span::to_string).collect();
+                values.insert("to", Value::Name(text.join(", ")));
             }
             Self::Shorter { length, .. } => {
                 values.insert("length", (*length).into());
@@ -292,6 +304,7 @@ impl Change {
                     None => return false,
                 }
             }
+            Self::OffAtNight(id) => return off_at_night(plan, id),
             Self::Uncoil(id) => return edit(plan, id, |it| it.coiled = Answer::Known(false)),
             Self::OutdoorCord(id) => return edit(plan, id, |it| it.outdoor = Answer::Known(true)),
             Self::ProtectedCord(id) => return edit(plan, id, |it| it.gfci = Answer::Known(true)),
@@ -316,8 +329,44 @@ impl Change {
     }
 }
 
-fn clock(minute: u16) -> String {
-    format!("{:02}:{:02}", minute / 60, minute % 60)
+/// What a load's hours leave of the day; where that is nothing, or nobody said when it runs, so
+/// long before the night.
+fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
+    const BEFORE: u16 = 120;
+    let night = plan.site.quiet_hours.or(NIGHT);
+    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
+        return false;
+    };
+    let runs = |minute: u16| {
+        !night.contains(minute) && load.hours.iter().any(|span| span.contains(minute))
+    };
+    // From the end of the night on, so that no stretch is cut in two by midnight.
+    let day = (0..Span::DAY).map(|minute| (night.to + minute) % Span::DAY);
+    let mut hours: Vec<Span> = Vec::new();
+    let mut before = false;
+    for minute in day {
+        let now = runs(minute);
+        let to = if minute + 1 == Span::DAY {
+            Span::DAY
+        } else {
+            minute + 1
+        };
+        match hours.last_mut() {
+            Some(last) if now && before => last.to = to,
+            _ if now => hours.push(Span { from: minute, to }),
+            _ => {}
+        }
+        before = now;
+    }
+    if hours.is_empty() {
+        let from = (night.from + Span::DAY - BEFORE) % Span::DAY;
+        hours.push(Span {
+            from,
+            to: night.from,
+        });
+    }
+    load.hours = hours;
+    true
 }
 
 /// The same stretch, begun at another minute.
@@ -640,6 +689,7 @@ mod tests {
                 span: 0,
                 to: 0,
             },
+            Change::OffAtNight(at()),
             Change::Uncoil(at()),
             Change::OutdoorCord(at()),
             Change::GroundedCord(at()),

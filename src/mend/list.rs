@@ -65,7 +65,7 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
 /// itself; so are the cords of a cord rule. Other rules name what has a part in one hazard.
 fn split(finding: &Finding) -> Vec<Vec<Id>> {
     match finding.code {
-        "SHOCK001" | "CORD002" | "CORD004" | "SHOCK006" => {
+        "SHOCK001" | "CORD002" | "CORD004" | "SHOCK006" | "HEALTH002" => {
             finding.about.iter().map(|id| vec![id.clone()]).collect()
         }
         _ => vec![finding.about.clone()],
@@ -168,6 +168,7 @@ impl List<'_> {
                     changes.push(Change::SetAside(id.clone()));
                 }
             }
+            "HEALTH002" => changes.extend(about.iter().cloned().map(Change::OffAtNight)),
             // No other cord or box makes the neutral that is not there.
             "FIT006" => {
                 for id in about {

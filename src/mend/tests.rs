@@ -88,6 +88,37 @@ fn one_danger_has_its_cheapest_remedy() {
 }
 
 #[test]
+fn what_makes_heat_is_off_while_people_sleep() {
+    // The night of this plan is 22:00-06:00.
+    for (hours, expected) in [
+        (r#"["21:00-06:00"]"#, "21:00-22:00"),
+        (r#"["21:00-07:30"]"#, "06:00-07:30, 21:00-22:00"),
+        (r#"["23:00-02:00", "12:00-13:00"]"#, "12:00-13:00"),
+        (r#"["23:00-02:00"]"#, "20:00-22:00"),
+        (r#"["00:00-24:00"]"#, "06:00-22:00"),
+        ("[]", "20:00-22:00"),
+    ] {
+        let mut changed = plan(WEEKEND);
+        let before = changed.clone();
+        let blanket = Id::new("blanket").expect("an id");
+        let load = changed.loads.iter_mut().find(|it| it.id == blanket);
+        let other = WEEKEND.replacen(r#"["21:00-06:00"]"#, hours, 1);
+        assert!(other != WEEKEND || hours == r#"["21:00-06:00"]"#, "{hours}");
+        let hours = plan(&other).loads.into_iter().find(|it| it.id == blanket);
+        load.expect("a blanket").hours = hours.expect("a blanket").hours;
+        let change = Change::OffAtNight(blanket);
+        assert!(change.apply(&mut changed));
+        let repair = change.repair(&before, &changed);
+        assert_eq!(
+            repair.values["to"],
+            crate::report::Value::Name(expected.to_owned())
+        );
+        let found = report::build(&changed).findings;
+        assert!(found.iter().all(|it| it.code != "HEALTH002"));
+    }
+}
+
+#[test]
 fn a_budget_that_ends_the_search_is_said() {
     let mended = mend_within(&plan(WEEKEND), false, 1);
     assert!(!mended.effect.proven);

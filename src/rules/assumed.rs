@@ -3,12 +3,13 @@
 //! What the supply tree, the loads and the fuel assume is said where they are reckoned; this is
 //! the rest, so that every unknown has its line.
 
-use crate::plan::{Answer, Generator, LoadKind, Plan, Site};
+use crate::plan::{Answer, Generator, Load, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
 use crate::report::{Assumption, Value};
 use crate::tables::sound::more_at_full_load;
 
 use super::fuel::{UNKNOWN_TANK, stretch};
+use super::health::NIGHT;
 
 /// The assumptions, in the order of the plan file.
 #[must_use]
@@ -23,6 +24,7 @@ pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
         }
     }
     list.gear(plan);
+    list.night(plan);
     list.0
 }
 
@@ -100,6 +102,15 @@ impl List {
         }
     }
 
+    /// When people sleep matters to what makes heat at known hours.
+    fn night(&mut self, plan: &Plan) {
+        let heats = |load: &Load| load.kind == LoadKind::Heater && !load.hours.is_empty();
+        if !plan.site.quiet_hours.is_known() && plan.loads.iter().any(heats) {
+            let night = Value::Name(NIGHT.to_string());
+            self.add("site.quiet_hours", night, "quiet-hours");
+        }
+    }
+
     fn gear(&mut self, plan: &Plan) {
         for cord in plan.cords.iter().filter(|cord| cord.from.is_some()) {
             if !cord.outdoor.is_known() {
@@ -162,6 +173,10 @@ mod tests {
             ((NOISE, ""), ("generator.noise", "noise-not-told")),
             ((RUNTIME, ""), ("generator.runtime", "runtime")),
             (
+                ("quiet_hours = \"23:00-07:00\"", ""),
+                ("site.quiet_hours", "quiet-hours"),
+            ),
+            (
                 (
                     "inverter = false",
                     "inverter = true\nparallel = { sets = 2 }",
@@ -191,6 +206,7 @@ mod tests {
             ("sleepers_at = \"60 ft\"", ""),
             ("co_alarm = true", ""),
             ("feeds_building = false", "feeds_building = \"unknown\""),
+            ("quiet_hours = \"23:00-07:00\"", ""),
             ("stands = \"roof\"", ""),
             ("neutral = \"bonded\"", ""),
             ("outdoor = true # long", ""),

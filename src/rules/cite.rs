@@ -150,6 +150,16 @@ pub(super) const RED_CROSS: Source = Source::new(
     "",
     Mark::Secondary,
 );
+/// Heaters while people sleep, and on cords.
+pub(super) const CPSC_HEATERS: Source =
+    Source::new("US CPSC", "electric space heater tips", "", Mark::Secondary);
+/// The same, for portable heaters of every kind.
+pub(super) const NFPA_USFA_HEATERS: Source = Source::new(
+    "NFPA and US Fire Administration",
+    "heating safety advice",
+    "",
+    Mark::Secondary,
+);
 /// Not in rain.
 pub(super) const OSHA_RAIN: Source =
     Source::new("OSHA", "portable generator advice", "", Mark::Secondary);

@@ -33,7 +33,7 @@ pub(crate) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
 
 /// A time of day, written the same in every language.
 pub(super) fn clock(minute: u16) -> Value {
-    Value::Name(format!("{:02}:{:02}", minute / 60 % 24, minute % 60))
+    Value::Name(Span::clock(minute % Span::DAY))
 }
 
 impl Need<'_> {

@@ -115,6 +115,7 @@ pub fn values<const N: usize>(pairs: [(&'static str, Value); N]) -> Values {
 pub(crate) use assumed::assumed;
 pub(crate) use cite::NEC_DROP as DROP_ADVICE;
 pub(crate) use demand::quantity;
+pub(crate) use health::NIGHT;
 pub(crate) use overcurrent::proofs;
 
 /// Every rule, in the fixed order of the areas and their codes.

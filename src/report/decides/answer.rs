@@ -47,6 +47,7 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                 "running" => {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
+                "continuous" => load.continuous = Answer::Known(false),
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 _ => return None,
             }

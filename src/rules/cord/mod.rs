@@ -8,4 +8,5 @@ crate::rules::area! {
     chained_cords,
     hot_cord,
     strip_behind_cord,
+    heater_on_cord,
 }

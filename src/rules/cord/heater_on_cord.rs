@@ -1,0 +1,115 @@
+//! # CORD008 heater-on-cord
+//!
+//! ## What it checks
+//! Whether a room heater, or whatever else makes as much heat for hours, runs at the end of a cord.
+//!
+//! ## Why it hurts
+//! A kettle is done before a worn contact is hot. A heater draws as much for hours, and every plug on
+//! the way gets its share of the heat: half out of its socket, bent, wet or dusty it chars, and no
+//! breaker sees more current than it should. That is why heaters on cords start fires that thick
+//! enough copper does not prevent.
+//!
+//! ## The arithmetic
+//! 500 W or more, for three hours or more at a stretch, or when nobody knows how long, of the kind
+//! "heater", with a cord or adapter anywhere between it and the generator. The figure is ours: it lies
+//! between the 100 W of a heated blanket and the 750 W of the smallest room heater on the US Department
+//! of Energy's list. It is a caution, for at a camp there may be no other way; whether the cord is thick
+//! enough is other rules' business.
+//!
+//! ## What to do
+//! Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy
+//! cord, unwound, with nothing else on it, and a look at every plug after a quarter of an hour.
+//!
+//! ## Sources
+//! - US CPSC, electric space heater tips: no extension cords or power strips, and look often whether
+//!   plug or cord gets hot (from a secondary copy).
+//! - NFPA and US Fire Administration, heating safety advice: straight into an outlet, never into an extension
+//!   cord (from a secondary copy).
+
+use crate::plan::{Id, LoadKind};
+use crate::quantity::Power;
+use crate::rules::prelude::*;
+use crate::supply::NodeKind;
+
+pub(super) const RULE: Rule = Rule {
+    code: "CORD008",
+    name: "heater-on-cord",
+    area: "cord",
+    worst: Signal::Caution,
+    text: include_str!("heater_on_cord.rs"),
+    sources: &[cite::CPSC_HEATERS, cite::NFPA_USFA_HEATERS],
+    fixes: &["warm"],
+    check,
+    #[cfg(test)]
+    fires: &[&[
+        ("running = \"1500 W\"", "running = \"500 W\""),
+        ("continuous = false # kettle", "continuous = true"),
+    ]],
+    #[cfg(test)]
+    spares: &[
+        // Not for long.
+        &[],
+        // A watt less.
+        &[
+            ("running = \"1500 W\"", "running = \"499 W\""),
+            ("continuous = false # kettle", "continuous = true"),
+        ],
+        // Straight at the set.
+        &[
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("continuous = false # kettle", "continuous = true"),
+        ],
+        // No heater.
+        &[("running = \"50 W\"", "running = \"800 W\"")],
+    ],
+};
+
+/// As much as a small room heater, and more than a blanket.
+const MUCH: Power = Power::from_milliwatts(500_000);
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let mut named: Vec<Id> = Vec::new();
+    for need in facts.needs() {
+        let heats = need.load.kind == LoadKind::Heater && need.continuous();
+        let Some(at) = need.at.filter(|_| heats && need.running() >= MUCH) else {
+            continue;
+        };
+        let cords: Vec<Id> = facts
+            .supply
+            .up(at)
+            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+            .map(|(_, node)| node.id.clone())
+            .collect();
+        // Of several alike, which may hang on different cords, the first on any is enough.
+        if cords.is_empty() || named.contains(&need.load.id) {
+            continue;
+        }
+        named.push(need.load.id.clone());
+        let mut about = vec![need.load.id.clone()];
+        about.extend(cords);
+        found.add(
+            Signal::Caution,
+            about,
+            values([("watts", need.running().into())]),
+            "warm",
+            values([]),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::testing::findings;
+
+    #[test]
+    fn every_cord_on_the_way_is_named() {
+        let found = findings(&[
+            ("continuous = false # kettle", "continuous = \"unknown\""),
+            ("hours = [\"18:30-19:00\"]", ""),
+        ]);
+        let found = found.iter().find(|it| it.code == "CORD008").expect("found");
+        let about: Vec<_> = found.about.iter().map(Id::as_str).collect();
+        assert_eq!(about, ["kettle", "long"]);
+    }
+}

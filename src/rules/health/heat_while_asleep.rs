@@ -1,0 +1,148 @@
+//! # HEALTH002 heat-while-asleep
+//!
+//! ## What it checks
+//! Whether anything that makes heat is meant to run while people sleep, or may be, because nobody
+//! said when it runs.
+//!
+//! ## Why it hurts
+//! A tent is small and made of cloth. A sleeper kicks a bag against a heater, a blanket is folded on
+//! itself, a pot boils dry, and nobody is awake to see it. The thing is then the only source of fire
+//! in the place with the worst way out.
+//!
+//! ## The arithmetic
+//! The hours of each thing of the kind "heater" against the night, which is the camp's quiet hours;
+//! where the plan has none, 22:00 to 06:00 (common practice, no source). An hour of the night or more,
+//! all its spans together, counts; less is somebody who is up early and makes coffee. Where the plan
+//! says no hours, whatever runs for three hours or more at a stretch counts, and whatever nobody said
+//! that of: it may be at night. Room heaters, heated blankets and pots are one kind in a plan, and are
+//! not told apart.
+//!
+//! ## What to do
+//! Warm the tent or the bed first, then switch off and unplug. A heated blanket whose maker allows it
+//! for the whole night may stay on as its instructions say.
+//!
+//! ## Sources
+//! - US CPSC, electric space heater tips: never on while people sleep (from a secondary copy).
+//! - NFPA and US Fire Administration, heating safety advice: off when you go to bed (from a secondary
+//!   copy).
+//! - The hour that is let pass is ours.
+
+use crate::plan::{Id, Load, LoadKind, Span};
+use crate::rules::demand::clock;
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "HEALTH002",
+    name: "heat-while-asleep",
+    area: "health",
+    worst: Signal::Warning,
+    text: include_str!("heat_while_asleep.rs"),
+    sources: &[cite::CPSC_HEATERS, cite::NFPA_USFA_HEATERS],
+    fixes: &["off", "when"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        &[("hours = [\"18:30-19:00\"]", "hours = [\"22:00-24:00\"]")],
+        &[
+            ("hours = [\"18:30-19:00\"]", ""),
+            ("continuous = false # kettle", "continuous = true"),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // A minute less than an hour of the night, which begins at 23:00.
+        &[("hours = [\"18:30-19:00\"]", "hours = [\"22:00-23:59\"]")],
+        // At any time, and for less than three hours.
+        &[("hours = [\"18:30-19:00\"]", "")],
+        // No heater.
+        &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]")],
+    ],
+};
+
+/// When people are taken to sleep where the plan has no quiet hours: 22:00 to 06:00.
+pub(crate) const NIGHT: Span = Span {
+    from: 22 * 60,
+    to: 6 * 60,
+};
+
+/// So much of the night is more than somebody who is up early.
+const LONG: u16 = 60;
+
+/// How a load comes to make heat at night: the key of what to do about it.
+fn at_night(load: &Load, continuous: bool, night: Span) -> Option<&'static str> {
+    if load.kind != LoadKind::Heater {
+        return None;
+    }
+    if load.hours.is_empty() {
+        return continuous.then_some("when");
+    }
+    let minutes: u32 = load
+        .hours
+        .iter()
+        .map(|span| u32::from(span.minutes_in_both(night)))
+        .sum();
+    (minutes >= u32::from(LONG)).then_some("off")
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let night = facts.plan.site.quiet_hours.or(NIGHT);
+    for fix in ["off", "when"] {
+        let mut about: Vec<Id> = facts
+            .needs()
+            .iter()
+            .filter(|need| at_night(need.load, need.continuous(), night) == Some(fix))
+            .map(|need| need.load.id.clone())
+            .collect();
+        // Of several alike one after the other.
+        about.dedup();
+        if !about.is_empty() {
+            found.add(
+                Signal::Warning,
+                about,
+                values([("from", clock(night.from)), ("to", clock(night.to))]),
+                fix,
+                values([]),
+            );
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    const HOURS: &str = "hours = [\"18:30-19:00\"]";
+    const QUIET: &str = "quiet_hours = \"23:00-07:00\"";
+
+    #[test]
+    fn what_nobody_knows_is_the_night() {
+        // Whether it runs for long.
+        for unknown in ["", "continuous = \"unknown\""] {
+            let edits = [(HOURS, ""), ("continuous = false # kettle", unknown)];
+            assert_eq!(signals("HEALTH002", &edits), [Signal::Warning], "{unknown}");
+        }
+        // When the camp sleeps: from 22:00 to 06:00.
+        for quiet in ["", "quiet_hours = \"unknown\""] {
+            for (hours, found) in [
+                ("hours = [\"22:00-23:00\"]", 1),
+                ("hours = [\"21:00-22:59\"]", 0),
+                ("hours = [\"05:00-09:00\"]", 1),
+                ("hours = [\"06:00-09:00\"]", 0),
+            ] {
+                let edits = [(QUIET, quiet), (HOURS, hours)];
+                assert_eq!(signals("HEALTH002", &edits).len(), found, "{hours} {quiet}");
+            }
+        }
+    }
+
+    #[test]
+    fn several_alike_are_named_once_and_their_hours_add_up() {
+        let edits = [(HOURS, "count = 3\nhours = [\"01:00-01:30\", \"03:00-03:30\"]")];
+        let found = crate::rules::testing::findings(&edits);
+        let found: Vec<_> = found.iter().filter(|it| it.code == "HEALTH002").collect();
+        assert_eq!(found.len(), 1);
+        assert_eq!(found[0].about.len(), 1);
+    }
+}

@@ -145,7 +145,12 @@ pub fn find(code_or_name: &str) -> Option<&'static Rule> {
     })
 }
 
-/// Everything that every rule finds: worst first, then by code, then by what it is about.
+/// Of what is as grave, what kills sooner and more surely comes first: exhaust before shock, shock
+/// before fire. Areas that are not here come after these.
+const SOONEST: [&str; 5] = ["air", "shock", "overcurrent", "cord", "fit"];
+
+/// Everything that every rule finds: worst first, then what kills sooner, then by code, then by
+/// what it is about.
 #[must_use]
 pub fn check(facts: &Facts<'_>) -> Vec<Finding> {
     check_some(facts, |_| true)
@@ -158,7 +163,11 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
     for rule in all().filter(|rule| wanted(rule)) {
         rule.run(facts, &mut list);
     }
-    list.sort_by(|a, b| (a.signal, a.code, &a.about).cmp(&(b.signal, b.code, &b.about)));
+    let rank = |finding: &Finding| {
+        let place = SOONEST.iter().position(|area| *area == finding.area);
+        (finding.signal, place.unwrap_or(SOONEST.len()), finding.code)
+    };
+    list.sort_by(|a, b| (rank(a), &a.about).cmp(&(rank(b), &b.about)));
     list
 }
 

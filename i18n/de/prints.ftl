@@ -22,6 +22,7 @@ print-box = Kasten
 print-for-hours = für Stunden
 print-for-short = für kurze Zeit
 print-for-seconds = für Sekunden
+print-under = unter { $amount }
 print-all-for-hours = gesamt, für Stunden
 print-outlet-limit = { $amps } für Stunden
 
@@ -48,6 +49,7 @@ print-labels-title = Etiketten: { $site }
 print-face-alt = Vorderseite einer Steckdose { $shape }
 print-nothing-trips = HIER LÖST NICHTS AUS. Ampere selbst zusammenzählen.
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
+print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an { $at } drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
 print-short-trips = Darüber geht der Strom aus.
 print-short-gfci = GFCI: zuerst TEST drücken.
@@ -69,7 +71,11 @@ print-shared-sockets = { $count ->
    *[other] Alle { $count } Dosen teilen sich diese Grenze.
   }
 print-shared-outlets = Geteilt mit { $others }.
+print-shared-ends = Alle { $count } Enden von { $owner } zusammen: { $amps } für Stunden. Nicht jedes.
+print-shared-box = Alles an { $owner } zusammen: { $amps } für Stunden.
+print-short-shared = { $amps } insgesamt an { $at }
 print-plug-into = Stecken in
+print-plug-into-shared = { $at }, { $amps } insgesamt mit { $others }
 print-feeds = Speist
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = Querschnitt unbekannt
@@ -113,8 +119,10 @@ print-card-danger = { $count ->
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
   }
 print-weakest = SCHWÄCHSTES GLIED
+print-hours-mean = „Für Stunden“: drei Stunden oder mehr am Stück.
 print-no-breaker = nichts löst aus
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }
+print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei { $seen } aus
 print-tree-alt = Wer wen speist, vom Generator aus: { $parts }
 print-tree-alt-part = { $id } bis zu { $amps } für Stunden
 print-loose = Nicht angeschlossen:
@@ -123,11 +131,12 @@ print-together-title = Zusammen
 print-together-how = Eine Spalte wählen. Was darin einen Punkt hat, darf zugleich laufen; eine Zahl heißt so viele davon, gleich welche. Sonst nichts.
 print-more = … und { $count } mehr, auf dem Rechenblatt.
 print-never-title = Nie zusammen
-print-start-title = In dieser Reihenfolge einschalten
-print-start-peak = bis zu
+print-start-title = Spalte A in dieser Reihenfolge einschalten
+print-start-peak = dann insgesamt bis zu
 print-start-meter = Steckermessgerät an { $at }: { $volts } oder mehr
 print-setup-title = Aufbauen
 print-setup-alarm = Einen funktionierenden Kohlenmonoxid-Melder dorthin legen, wo geschlafen wird.
+print-setup-alarm-test = Die Prüftaste des Kohlenmonoxid-Melders drücken, wo geschlafen wird.
 print-setup-place = Generator im Freien aufstellen, { $ample } oder mehr von jedem Zelt, Fahrzeug und jeder Tür. Nie unter { $least }. Auspuff von Menschen weg.
 print-setup-clear = Ringsum { $clear } frei halten. Trockener, ebener Boden, nichts darüber.
 print-setup-look = Jedes Kabel und jeden Stecker ansehen. Beschädigt, verschmort, lose oder ohne Schutzkontakt: weglassen.
@@ -148,13 +157,13 @@ print-distance-title = Abstände
 print-distance-people = Auspuff zu Menschen
 print-distance-people-value = { $ample }, nie unter { $least }
 print-distance-clear = Ringsum frei
-print-distance-quiet = Unter 60 dB(A) ab
+print-distance-quiet = Leise genug für Parks ab
 print-distance-quiet-value = { $from }, bei voller Last { $full }
 print-plot-title = Weiter weg
 print-plot-how = Wenn Kabel { $cord } länger als { $length } wäre und der Generator um ebenso viel weiter weg stünde. Der Punkt ist dieser Plan.
 print-plot-how-volts = Wenn Kabel { $cord } länger als { $length } wäre. Der Punkt ist dieser Plan.
 print-plot-volts = Volt, die für { $load } bleiben
-print-plot-noise = Lärm, wo geschlafen wird
+print-plot-noise = Lärm, wo geschlafen wird, bei der gemessenen Last
 print-plot-lost = { $percent } verloren
 print-plot-limit = Grenze der Nationalparks
 print-plot-along = Länge von Kabel { $cord }
@@ -197,7 +206,7 @@ print-cautions-summary = { $danger ->
     [0] sonst nichts
    *[other] { $rest } weitere Punkte
   }.
-print-cautions-tick = Das Schlimmste zuerst. Bei jedem Aufbau jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
+print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
 print-authority = Grundlage
 print-symbol-general = Warnzeichen
 print-symbol-electric = Warnzeichen: Elektrizität
@@ -205,7 +214,7 @@ print-symbol-hot = Warnzeichen: Hitze
 print-symbol-toxic = Warnzeichen: Gift
 print-symbol-fire = Warnzeichen: Feuer
 print-always-title = Bei jedem Aufbau, was auch immer der Plan sagt
-print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte unten gelten trotzdem.
+print-none-found = In diesem Plan wurde nichts gefunden. Das ist kein Versprechen: Die Punkte oben gelten trotzdem.
 print-always-1 = Abgase töten ohne Geruch. Nur im Freien, weit weg von Menschen, von ihnen weg gerichtet. Melder, wo geschlafen wird.
 print-always-2 = Jedes Kabel abgerollt, heil, mit Schutzkontakt, nicht auf nassem Boden.
 print-always-3 = TEST an jedem GFCI gedrückt.

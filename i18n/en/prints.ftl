@@ -22,6 +22,7 @@ print-box = Box
 print-for-hours = for hours
 print-for-short = for a short time
 print-for-seconds = for seconds
+print-under = under { $amount }
 print-all-for-hours = all together, for hours
 print-outlet-limit = { $amps } for hours
 
@@ -48,6 +49,7 @@ print-labels-title = Labels: { $site }
 print-face-alt = Front of a { $shape } receptacle
 print-nothing-trips = NOTHING TRIPS FOR YOU. Add up the amps yourself.
 print-shock-yes = Shock protection (GFCI): YES. Press its TEST button before use.
+print-shock-yes-at = Shock protection (GFCI): YES. Press TEST on { $at } before use.
 print-shock-no = Shock protection (GFCI): NO.
 print-short-trips = The power cuts out past that.
 print-short-gfci = GFCI: press TEST first.
@@ -68,7 +70,11 @@ print-shared-sockets = { $count ->
    *[other] All { $count } sockets share this limit.
   }
 print-shared-outlets = It is shared with { $others }.
+print-shared-ends = All { $count } ends of { $owner } together: { $amps } for hours. Not each.
+print-shared-box = All of { $owner } together: { $amps } for hours.
+print-short-shared = { $amps } in all at { $at }
 print-plug-into = Plug into
+print-plug-into-shared = { $at }, { $amps } in all with { $others }
 print-feeds = Feeds
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = wire size unknown
@@ -112,8 +118,10 @@ print-card-danger = { $count ->
    *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.
   }
 print-weakest = WEAKEST LINK
+print-hours-mean = “For hours”: three hours or more at a stretch.
 print-no-breaker = nothing trips
 print-outlet-facts = { $shape } · breaker { $breaker }
+print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-tree-alt = Who feeds whom, from the generator outwards: { $parts }
 print-tree-alt-part = { $id } up to { $amps } for hours
 print-loose = Not plugged in:
@@ -122,12 +130,13 @@ print-together-title = Together
 print-together-how = Pick one column. Whatever has a dot in it may run at once; a number means so many of them, whichever. Nothing else.
 print-more = … and { $count } more, on the worksheet.
 print-never-title = Never together
-print-start-title = Switch on in this order
-print-start-peak = up to
+print-start-title = Switch on column A in this order
+print-start-peak = in all then up to
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = plug-in meter at { $at }: { $volts } or more
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
+print-setup-alarm-test = Press the test button of the carbon monoxide alarm where people sleep.
 print-setup-place = Stand the generator outdoors, { $ample } or more from every tent, vehicle and door. Never under { $least }. Exhaust points away from people.
 print-setup-clear = Keep { $clear } clear all round it. Dry ground, level, nothing over it.
 print-setup-look = Look at every cord and plug. Cut, scorched, loose or missing a ground pin: leave it out.
@@ -148,13 +157,13 @@ print-distance-title = Distances
 print-distance-people = Exhaust to people
 print-distance-people-value = { $ample }, never under { $least }
 print-distance-clear = Clear all round
-print-distance-quiet = Below 60 dB(A) from
+print-distance-quiet = Quiet enough for parks from
 print-distance-quiet-value = { $from }, at full load { $full }
 print-plot-title = Farther away
 print-plot-how = If cord { $cord } were longer than { $length }, and the generator stood farther away by as much. The dot is this plan.
 print-plot-how-volts = If cord { $cord } were longer than { $length }. The dot is this plan.
 print-plot-volts = Volts left for { $load }
-print-plot-noise = Noise where people sleep
+print-plot-noise = Noise where people sleep, at the load it was measured at
 print-plot-lost = { $percent } lost
 print-plot-limit = limit of national parks
 print-plot-along = Length of cord { $cord }
@@ -197,7 +206,7 @@ print-cautions-summary = { $danger ->
     [0] nothing more
    *[other] { $rest } more to know
   }.
-print-cautions-tick = Worst first. Tick each one at every set-up. A danger that is not mended means: do not start the generator.
+print-cautions-tick = First what holds at every set-up, then what was found in this plan, worst first. Tick each point. A danger that is not mended means: do not start the generator.
 print-authority = Authority
 print-symbol-general = Warning sign
 print-symbol-electric = Warning sign: electricity
@@ -205,7 +214,7 @@ print-symbol-hot = Warning sign: heat
 print-symbol-toxic = Warning sign: poison
 print-symbol-fire = Warning sign: fire
 print-always-title = At every set-up, whatever the plan says
-print-none-found = Nothing was found in this plan. That is no promise: the points below hold all the same.
+print-none-found = Nothing was found in this plan. That is no promise: the points above hold all the same.
 print-always-1 = Exhaust kills without a smell. Outdoors only, far from people, pointing away. Alarm where people sleep.
 print-always-2 = Every cord uncoiled, whole, with its ground pin, off wet ground.
 print-always-3 = TEST button pressed on every GFCI.

@@ -22,6 +22,7 @@ print-box = Caja
 print-for-hours = durante horas
 print-for-short = por poco tiempo
 print-for-seconds = unos segundos
+print-under = menos de { $amount }
 print-all-for-hours = total, durante horas
 print-outlet-limit = { $amps } durante horas
 
@@ -48,6 +49,7 @@ print-labels-title = Etiquetas: { $site }
 print-face-alt = Frente de un { -receptacle } { $shape }
 print-nothing-trips = AQUÍ NADA SE DISPARA. Sume usted los amperios.
 print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
+print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en { $at }.
 print-shock-no = Protección contra descargas (GFCI): NO.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-gfci = Antes, presione TEST.
@@ -70,7 +72,11 @@ print-shared-sockets = { $count ->
    *[other] Las { $count } tomas comparten este límite.
   }
 print-shared-outlets = Se comparte con { $others }.
+print-shared-ends = Los { $count } extremos de { $owner } juntos: { $amps } durante horas. No cada uno.
+print-shared-box = Todo lo de { $owner } junto: { $amps } durante horas.
+print-short-shared = { $amps } en total en { $at }
 print-plug-into = Conecte en
+print-plug-into-shared = { $at }, { $amps } en total con { $others }
 print-feeds = Alimenta
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = calibre desconocido
@@ -114,8 +120,10 @@ print-card-danger = { $count ->
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea las precauciones.
   }
 print-weakest = PUNTO MÁS DÉBIL
+print-hours-mean = “Durante horas”: tres horas o más seguidas.
 print-no-breaker = nada se dispara
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
+print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-tree-alt = Qué alimenta a qué, desde el generador hacia fuera: { $parts }
 print-tree-alt-part = { $id } hasta { $amps } durante horas
 print-loose = Sin enchufar:
@@ -124,12 +132,13 @@ print-together-title = A la vez
 print-together-how = Elija una columna. Lo que tiene un punto en ella puede funcionar a la vez; un número significa esa cantidad, da igual cuáles. Nada más.
 print-more = … y { $count } más, en la hoja de cálculo.
 print-never-title = Nunca a la vez
-print-start-title = Encienda en este orden
-print-start-peak = hasta
+print-start-title = Encienda la columna A en este orden
+print-start-peak = en total, hasta
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = medidor enchufable en { $at }: { $volts } o más
 print-setup-title = Montaje
 print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
+print-setup-alarm-test = Presione el botón de prueba de la alarma de monóxido de carbono donde se duerme.
 print-setup-place = Ponga el generador al aire libre, a { $ample } o más de cada { -tent }, vehículo y puerta. Nunca a menos de { $least }. El escape apunta lejos de la gente.
 print-setup-clear = Deje { $clear } libres a su alrededor. Suelo seco, plano, nada encima.
 print-setup-look = Mire cada cable y clavija. Cortado, quemado, flojo o sin contacto de tierra: no lo use.
@@ -150,13 +159,13 @@ print-distance-title = Distancias
 print-distance-people = Del escape a las personas
 print-distance-people-value = { $ample }, nunca menos de { $least }
 print-distance-clear = Libre alrededor
-print-distance-quiet = Menos de 60 dB(A) desde
+print-distance-quiet = Silencio suficiente para parques desde
 print-distance-quiet-value = { $from }, a plena carga { $full }
 print-plot-title = Más lejos
 print-plot-how = Si el cable { $cord } fuera más largo que { $length } y el generador estuviera más lejos en la misma medida. El punto es este plan.
 print-plot-how-volts = Si el cable { $cord } fuera más largo que { $length }. El punto es este plan.
 print-plot-volts = Voltios que quedan para { $load }
-print-plot-noise = Ruido donde se duerme
+print-plot-noise = Ruido donde se duerme, con la carga a la que se midió
 print-plot-lost = { $percent } perdidos
 print-plot-limit = límite de los parques nacionales
 print-plot-along = Largo del cable { $cord }
@@ -200,7 +209,7 @@ print-cautions-summary = { $danger ->
     [one] 1 punto más
    *[other] { $rest } puntos más
   }.
-print-cautions-tick = Lo peor primero. Marque cada punto en cada montaje. Un peligro sin remediar significa: no arranque el generador.
+print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
 print-authority = Según
 print-symbol-general = Señal de advertencia
 print-symbol-electric = Señal de advertencia: electricidad
@@ -208,7 +217,7 @@ print-symbol-hot = Señal de advertencia: calor
 print-symbol-toxic = Señal de advertencia: veneno
 print-symbol-fire = Señal de advertencia: fuego
 print-always-title = En cada montaje, diga lo que diga el plan
-print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de abajo valen igual.
+print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
 print-always-1 = El escape mata sin olor. Solo al aire libre, lejos de la gente, apuntando a otro lado. Alarma donde se duerme.
 print-always-2 = Cada cable desenrollado, entero, con su contacto de tierra, sin tocar suelo mojado.
 print-always-3 = Botón TEST presionado en cada { -gfci }.

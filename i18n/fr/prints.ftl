@@ -22,6 +22,7 @@ print-box = Coffret
 print-for-hours = en continu
 print-for-short = un court moment
 print-for-seconds = au démarrage
+print-under = moins de { $amount }
 print-all-for-hours = en tout, en continu
 print-outlet-limit = { $amps } en continu
 
@@ -48,6 +49,7 @@ print-labels-title = Étiquettes : { $site }
 print-face-alt = Face d’une prise { $shape }
 print-nothing-trips = RIEN NE COUPE POUR VOUS. Additionnez les ampères vous-même.
 print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST avant l’usage.
+print-shock-yes-at = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = Protection contre les chocs (GFCI) : NON.
 print-short-trips = Au-delà, le courant se coupe.
 print-short-gfci = GFCI : TEST d’abord.
@@ -68,7 +70,11 @@ print-shared-sockets = { $count ->
    *[other] Les { $count } prises se partagent cette limite.
   }
 print-shared-outlets = Limite partagée avec { $others }.
+print-shared-ends = Les { $count } bouts de « { $owner } » ensemble : { $amps } en continu. Pas chacun.
+print-shared-box = Tout « { $owner } » ensemble : { $amps } en continu.
+print-short-shared = { $amps } en tout à « { $at } »
 print-plug-into = Branchez à
+print-plug-into-shared = { $at }, { $amps } en tout avec { $others }
 print-feeds = Alimente
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = calibre inconnu
@@ -117,8 +123,10 @@ print-card-danger = { $count ->
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
   }
 print-weakest = MAILLON FAIBLE
+print-hours-mean = « En continu » : trois heures ou plus d’affilée.
 print-no-breaker = rien ne coupe
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
+print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-tree-alt = Ce qui alimente quoi, à partir { -generator(form: "of") } : { $parts }
 print-tree-alt-part = { $id } jusqu’à { $amps } en continu
 print-loose = Non branché :
@@ -127,12 +135,13 @@ print-together-title = Ensemble
 print-together-how = Choisissez une colonne. Ce qui y a un point peut fonctionner en même temps ; un nombre veut dire autant de ceux-là, n’importe lesquels. Rien d’autre.
 print-more = … et { $count } de plus, sur la feuille de calcul.
 print-never-title = Jamais ensemble
-print-start-title = Ordre de mise en marche
-print-start-peak = jusqu’à
+print-start-title = Colonne A : ordre de mise en marche
+print-start-peak = en tout, jusqu’à
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = appareil de mesure enfiché à { $at } : { $volts } ou plus
 print-setup-title = Mise en place
 print-setup-alarm = Un { -alarm } de monoxyde de carbone qui marche là où l’on dort.
+print-setup-alarm-test = Appuyez sur le bouton d’essai de chaque { -alarm } de monoxyde de carbone, là où l’on dort.
 print-setup-place = { -generator(form: "The") } dehors, à { $ample } ou plus de toute tente, tout véhicule, toute porte. Jamais à moins de { $least }. Échappement à l’opposé des gens.
 print-setup-clear = { $clear } libres tout autour. Sol sec et plat, rien au-dessus.
 print-setup-look = Regardez chaque rallonge et fiche. Coupée, roussie, lâche ou sans broche de terre : ne l’utilisez pas.
@@ -153,13 +162,13 @@ print-distance-title = Distances
 print-distance-people = De l’échappement aux gens
 print-distance-people-value = { $ample }, jamais moins de { $least }
 print-distance-clear = Libre tout autour
-print-distance-quiet = Sous 60 dB(A) à partir de
+print-distance-quiet = Assez calme pour un parc à partir de
 print-distance-quiet-value = { $from }, à pleine charge { $full }
 print-plot-title = Plus loin
 print-plot-how = Si la rallonge « { $cord } » était plus longue que { $length }, et { -generator(form: "the") } plus loin d’autant. Le point, c’est ce plan.
 print-plot-how-volts = Si la rallonge « { $cord } » était plus longue que { $length }. Le point, c’est ce plan.
 print-plot-volts = Volts restants : { $load }
-print-plot-noise = Bruit là où l’on dort
+print-plot-noise = Bruit là où l’on dort, à la charge de la mesure
 print-plot-lost = { $percent } perdus
 print-plot-limit = limite des parcs nationaux
 print-plot-along = Longueur de la rallonge « { $cord } »
@@ -203,10 +212,10 @@ print-cautions-summary = { $danger ->
     [one] { $rest } autre point
    *[other] { $rest } autres points
   }.
-print-cautions-tick = Le pire d’abord. Cochez chaque point à chaque mise en place. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
+print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
 print-authority = Source
 print-always-title = À chaque mise en place, quoi que dise le plan
-print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessous valent quand même.
+print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
 print-always-1 = L’échappement tue sans odeur. Dehors seulement, loin des gens et dirigé à l’opposé. { -alarm(form: "One") } là où l’on dort.
 print-always-2 = Chaque rallonge déroulée, intacte, avec sa broche de terre, hors du sol mouillé.
 print-always-3 = Bouton TEST pressé sur chaque GFCI.

@@ -61,14 +61,12 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
     list
 }
 
-/// The rule on ground-fault protection names every receptacle without it, and each is cured by
-/// itself; so are the cords of a cord rule. Other rules name what has a part in one hazard.
+/// Most rules name what has a part in one hazard; some, parts that are each cured by themselves.
 fn split(finding: &Finding) -> Vec<Vec<Id>> {
-    match finding.code {
-        "SHOCK001" | "CORD002" | "CORD004" | "SHOCK006" | "HEALTH002" => {
-            finding.about.iter().map(|id| vec![id.clone()]).collect()
-        }
-        _ => vec![finding.about.clone()],
+    if Report::ONE_BY_ONE.contains(&finding.code) {
+        finding.about.iter().map(|id| vec![id.clone()]).collect()
+    } else {
+        vec![finding.about.clone()]
     }
 }
 

@@ -563,6 +563,11 @@ impl Report {
     /// with its use. The dangers of other areas name a part only to say where people or loads are.
     pub(crate) const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
 
+    /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
+    /// each of them is wrong with it alone, and is mended there.
+    pub(crate) const ONE_BY_ONE: [&str; 5] =
+        ["SHOCK001", "CORD002", "CORD004", "SHOCK006", "HEALTH002"];
+
     /// The finding that says this part must not be used: one of danger that lies in the gear
     /// and names it, or the part it belongs to. Paper and screen both go by it.
     #[must_use]

@@ -7,7 +7,8 @@ use super::labels::cord_facts;
 use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Outlet};
-use crate::report::{Amount, Limit, Signal};
+use crate::quantity::Current;
+use crate::report::{Amount, Limit, Report, Signal};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -95,6 +96,7 @@ const KEYS: &[&str] = &[
     "card-one",
     "card-two",
     "weakest",
+    "hours-mean",
     "for-hours",
     "for-short",
     "do-not-use",
@@ -119,9 +121,61 @@ const KEYS: &[&str] = &[
     "ws-column-load",
 ];
 
-pub(super) fn data(context: &Context<'_>) -> Card {
-    let sharing = &context.report.figures.sharing;
-    let rows = Tree::new(*context).rows();
+/// The report without what is planned at a place that must not be used, and what that is: nobody
+/// switches it on from a card, so it stands in none of its lists.
+fn within_reach(context: &Context<'_>) -> (Report, Vec<Id>) {
+    let mut report = context.report.clone();
+    let usable = |at: &Id| {
+        context.limit(at).is_none_or(|limit| {
+            let mut path = limit.path.iter();
+            path.all(|id| context.report.refusal(id, None).is_none())
+        })
+    };
+    let sharing = &mut report.figures.sharing;
+    let (placed, lost): (Vec<_>, Vec<_>) = std::mem::take(&mut sharing.placed)
+        .into_iter()
+        .partition(|placed| usable(&placed.at));
+    sharing.placed = placed;
+    let lost: Vec<Id> = lost.into_iter().map(|placed| placed.load).collect();
+    // What is left of a set that may run together may run together, too.
+    for sets in [&mut sharing.together, &mut sharing.turns] {
+        for set in sets.iter_mut() {
+            set.retain(|load| !lost.contains(load));
+        }
+        let all = sets.clone();
+        let within = |set: &[Id], other: &[Id]| set.iter().all(|load| other.contains(load));
+        let mut at = 0;
+        sets.retain(|set| {
+            at += 1;
+            let before = all[..at - 1].iter().any(|other| within(set, other));
+            let after = all[at..]
+                .iter()
+                .any(|other| within(set, other) && set.len() < other.len());
+            !(set.is_empty() || before || after)
+        });
+    }
+    // Of one alone nothing waits.
+    if sharing.turns.len() == 1 {
+        sharing.turns.clear();
+    }
+    sharing
+        .never
+        .retain(|set| set.iter().all(|load| !lost.contains(load)));
+    sharing
+        .start_order
+        .retain(|step| !lost.contains(&step.load));
+    sharing.stop_order.retain(|load| !lost.contains(load));
+    (report, lost)
+}
+
+pub(super) fn data(whole: &Context<'_>) -> Card {
+    let (report, lost) = within_reach(whole);
+    let context = &Context {
+        report: &report,
+        ..*whole
+    };
+    let sharing = &report.figures.sharing;
+    let rows = Tree::new(*whole).rows();
     let never: Vec<String> = sharing
         .never
         .iter()
@@ -150,7 +204,10 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         common: context.common("card-title", KEYS),
         tree_alt: alt(context, &rows),
         loose: loose(context, &rows),
-        unplaced: context.load_names(sharing.unplaced.iter().map(|unplaced| &unplaced.load)),
+        unplaced: {
+            let unplaced = sharing.unplaced.iter().map(|unplaced| &unplaced.load);
+            context.load_names(unplaced.chain(&lost))
+        },
         decides: context.words.decides(context.report),
         rows,
         together: together(context, more(sharing.together.len())),
@@ -178,7 +235,8 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         test: proofs::card(context),
         stop: sentences(context, &["stop-1", "stop-2", "stop-3"]),
         distances: distances(context),
-        plot: plot::data(context),
+        // Where the set may stand does not hang on what is wrong with a part of the gear.
+        plot: plot::data(whole),
         trouble: [("breaker", 4), ("tester", 4), ("alarm", 4), ("shocked", 4)]
             .into_iter()
             .map(|(name, count)| Trouble {
@@ -265,8 +323,11 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
 /// Walks the plan from the generator outwards.
 struct Tree<'a> {
     context: Context<'a>,
-    weakest: Option<&'a Id>,
+    weakest: Vec<&'a Id>,
 }
+
+/// More links than these that are equally weak are no weakest link.
+const WEAKEST: usize = 2;
 
 /// What can hang below a receptacle.
 enum Fed<'a> {
@@ -276,8 +337,7 @@ enum Fed<'a> {
 
 impl<'a> Tree<'a> {
     fn new(context: Context<'a>) -> Self {
-        // The tightest receptacle that something is to run from and that may be used at all; of
-        // equals the first.
+        // What sets the tightest limit at which something is to run and that may be used at all.
         let limits = &context.report.figures.limits;
         let usable = |limit: &&Limit| {
             limit
@@ -287,12 +347,20 @@ impl<'a> Tree<'a> {
         };
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
         let tightest = |limit: &&Limit| limit.continuous_amps.amount;
-        let weakest = limits
-            .iter()
-            .filter(|limit| usable(limit) && used(limit))
-            .min_by_key(tightest)
-            .or_else(|| limits.iter().filter(usable).min_by_key(tightest))
-            .map(|limit| &limit.set_by.id);
+        let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();
+        if in_use.iter().any(used) {
+            in_use.retain(used);
+        }
+        let least = in_use.iter().map(tightest).min();
+        let mut weakest: Vec<&Id> = Vec::new();
+        for limit in in_use {
+            if Some(tightest(&limit)) == least && !weakest.contains(&&limit.set_by.id) {
+                weakest.push(&limit.set_by.id);
+            }
+        }
+        if weakest.len() > WEAKEST {
+            weakest.clear();
+        }
         Self { context, weakest }
     }
 
@@ -317,11 +385,11 @@ impl<'a> Tree<'a> {
             self.outlet(outlet, None, &[index + 1 < last], &mut rows);
         }
         // A limit set by the set itself is marked there.
-        if let Some(weakest) = self.weakest
+        if !self.weakest.is_empty()
             && rows.iter().all(|row| !row.weakest)
             && let Some(first) = rows.first_mut()
         {
-            first.weakest = weakest.as_str() == first.id || first.kind == "generator";
+            first.weakest = true;
         }
         rows
     }
@@ -332,7 +400,7 @@ impl<'a> Tree<'a> {
             id: id.to_string(),
             rails: rails.to_vec(),
             enforced: true,
-            weakest: self.weakest == Some(id),
+            weakest: self.weakest.contains(&id),
             refused: self.context.report.refusal(id, owner).is_some(),
             behind: self.context.behind(id),
             ..Row::default()
@@ -361,15 +429,22 @@ impl<'a> Tree<'a> {
         };
         let mut row = self.row(kind, &outlet.id, owner, rails);
         row.face = Some(outlet.shape.to_string());
-        row.detail = match outlet.breaker {
-            Answer::Known(amps) => self.context.say(
-                "outlet-facts",
+        let shape = outlet.shape.to_string();
+        let amps = |amps: Current| self.context.capacity(&Amount::of(amps));
+        row.detail = match (outlet.breaker, outlet.trips_at) {
+            (Answer::Known(marked), Some(seen)) if seen < marked => self.context.say(
+                "outlet-facts-early",
                 &[
-                    ("shape", &outlet.shape.to_string()),
-                    ("breaker", &self.context.capacity(&Amount::of(amps))),
+                    ("shape", &shape),
+                    ("breaker", &amps(marked)),
+                    ("seen", &amps(seen)),
                 ],
             ),
-            _ => outlet.shape.to_string(),
+            (Answer::Known(marked), _) => self.context.say(
+                "outlet-facts",
+                &[("shape", &shape), ("breaker", &amps(marked))],
+            ),
+            _ => shape,
         };
         row.loads = self.loads(&outlet.id);
         rows.push(self.with_limit(row, self.context.limit(&outlet.id)));
@@ -455,7 +530,13 @@ impl<'a> Tree<'a> {
 
 fn setup(context: &Context<'_>) -> Vec<String> {
     let long = |length| context.demand(&Amount::of(length));
-    let mut steps = vec![
+    let alarm = if context.plan.site.co_alarm == Answer::Known(true) {
+        "setup-alarm-test"
+    } else {
+        "setup-alarm"
+    };
+    vec![
+        context.say(alarm, &[]),
         context.say("setup-place", &context.people_distances().each()),
         context.say("setup-clear", &[("clear", &long(CLEAR))]),
         context.say("setup-look", &[]),
@@ -464,11 +545,7 @@ fn setup(context: &Context<'_>) -> Vec<String> {
         context.say("setup-plug", &[]),
         context.say("setup-test", &[]),
         context.say("setup-load", &[]),
-    ];
-    if context.plan.site.co_alarm != Answer::Known(true) {
-        steps.insert(0, context.say("setup-alarm", &[]));
-    }
-    steps
+    ]
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {

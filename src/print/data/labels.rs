@@ -6,7 +6,8 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
 use crate::quantity::{Current, Wire};
-use crate::report::{Amount, Finding, Limit};
+use crate::report::{Amount, Finding, Limit, Report};
+use crate::supply::{Governing, LimitReason, NodeKind};
 
 /// The data of `labels.typ`.
 #[derive(Debug, Serialize)]
@@ -55,14 +56,26 @@ struct Socket {
     set_by: String,
     enforced: bool,
     gfci: bool,
-    /// Sentences about what shares the limit.
-    shared: Vec<String>,
+    /// Whether there is shock protection, and where its button is.
+    shock: String,
+    /// With what it shares an amount.
+    shared: Vec<Share>,
     /// What plugs in here.
     plugs: Vec<String>,
     /// From the generator to here, here not counted.
     path: Vec<String>,
     /// What on that way must not be used.
     behind: Option<String>,
+}
+
+/// An amount that several receptacles have between them.
+#[derive(Clone, Debug, Serialize)]
+struct Share {
+    sentence: String,
+    /// The same for a label with little room.
+    brief: String,
+    /// Whether something trips past it. What nothing watches stands on every label, however small.
+    enforced: bool,
 }
 
 /// An amount of current and the power it carries, or a power alone.
@@ -112,8 +125,6 @@ const KEYS: &[&str] = &[
     "for-hours",
     "for-short",
     "nothing-trips",
-    "shock-yes",
-    "shock-no",
     "plug-in",
     "plug-in-nothing",
     "comes-from",
@@ -192,7 +203,15 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
 }
 
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Finding) -> Label {
-    let text = context.words.finding(finding);
+    let mut finding = finding.clone();
+    // A label speaks of what it is on.
+    if Report::ONE_BY_ONE.contains(&finding.code) {
+        finding.about.retain(|about| about == id);
+        if finding.about.is_empty() {
+            finding.about.push(id.clone());
+        }
+    }
+    let text = context.words.finding(&finding);
     Label::Refuse(Refusal {
         id: id.to_string(),
         alt: context.say("refused-alt", &[("id", id.as_str())]),
@@ -235,7 +254,8 @@ fn socket(
         set_by: context.set_by(limit),
         enforced: limit.set_by.enforced,
         gfci: limit.gfci,
-        shared: shared(context, outlet),
+        shock: shock(context, limit),
+        shared: shared(context, limit, owner, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
         path: path(context, limit),
         behind: context.behind(id),
@@ -252,12 +272,36 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
 }
 
 fn short(context: &Context<'_>, limit: &Limit) -> Flow {
-    flow(
+    let flow = flow(
         context,
         &limit.short_amps,
         Some(&limit.short_watts),
         "for-short",
-    )
+    );
+    // What a breaker was seen to trip at is not what it holds.
+    if limit.set_by.reason != LimitReason::TripsEarly {
+        return flow;
+    }
+    let under = |amount: &str| context.say("under", &[("amount", amount)]);
+    Flow {
+        amps: under(&flow.amps),
+        watts: flow.watts.as_deref().map(under),
+        ..flow
+    }
+}
+
+/// Whether a receptacle has shock protection, and where the button to try it is.
+fn shock(context: &Context<'_>, limit: &Limit) -> String {
+    let supply = context.supply;
+    let by = supply
+        .receptacle(&limit.id)
+        .and_then(|at| supply.up(at).find(|(_, node)| node.gfci))
+        .map(|(_, node)| &node.id);
+    match by {
+        Some(id) if *id == limit.id => context.say("shock-yes", &[]),
+        Some(id) => context.say("shock-yes-at", &[("at", id.as_str())]),
+        None => context.say("shock-no", &[]),
+    }
 }
 
 fn flow(context: &Context<'_>, first: &Amount, second: Option<&Amount>, how_long: &str) -> Flow {
@@ -288,38 +332,99 @@ fn own(context: &Context<'_>, outlets: &[Outlet], owner: Option<&Id>) -> Vec<Own
         .collect()
 }
 
-/// Several sockets behind one breaker are a trap for beginners: each looks as if it had the
-/// whole.
-fn shared(context: &Context<'_>, outlet: Option<&Outlet>) -> Vec<String> {
-    let Some(outlet) = outlet else {
-        return Vec::new();
-    };
-    let mut sentences = Vec::new();
-    let sockets = outlet.socket_count();
-    if sockets > 1 {
-        sentences.push(context.words.with(
-            "print-shared-sockets",
-            [("count", usize::from(sockets).into())],
-        ));
+/// Several sockets behind one breaker, ends of one cord and receptacles of one box are a trap for
+/// beginners: each looks as if it had the whole.
+fn shared(
+    context: &Context<'_>,
+    limit: &Limit,
+    owner: Option<&Id>,
+    outlet: Option<&Outlet>,
+) -> Vec<Share> {
+    let brief = |amps: &str, at: &str| context.say("short-shared", &[("amps", amps), ("at", at)]);
+    let mut shares = Vec::new();
+    if let Some(outlet) = outlet {
+        let mut sentences = Vec::new();
+        let sockets = outlet.socket_count();
+        if sockets > 1 {
+            sentences.push(context.words.with(
+                "print-shared-sockets",
+                [("count", usize::from(sockets).into())],
+            ));
+        }
+        let siblings = context
+            .plan
+            .generator
+            .outlets
+            .iter()
+            .chain(context.plan.boxes.iter().flat_map(|part| &part.outlets));
+        let breaker = |other: &Outlet| other.shares.clone().unwrap_or_else(|| other.id.clone());
+        let others: Vec<&str> = siblings
+            .filter(|other| other.id != outlet.id && breaker(other) == breaker(outlet))
+            .map(|other| other.id.as_str())
+            .collect();
+        if !others.is_empty() {
+            sentences.push(context.say(
+                "shared-outlets",
+                &[("others", &context.words.list(&others))],
+            ));
+        }
+        if !sentences.is_empty() {
+            let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
+            shares.push(Share {
+                sentence: sentences.join(" "),
+                brief: brief(
+                    &context.capacity(&limit.continuous_amps),
+                    &context.words.list(&all),
+                ),
+                enforced: limit.set_by.enforced,
+            });
+        }
     }
-    let siblings = context
-        .plan
-        .generator
-        .outlets
-        .iter()
-        .chain(context.plan.boxes.iter().flat_map(|part| &part.outlets));
-    let breaker = |other: &Outlet| other.shares.clone().unwrap_or_else(|| other.id.clone());
-    let others: Vec<&str> = siblings
-        .filter(|other| other.id != outlet.id && breaker(other) == breaker(outlet))
-        .map(|other| other.id.as_str())
+    shares.extend(owner.and_then(|owner| {
+        let (count, feed) = short_of(context, &limit.id, owner)?;
+        let amps = context.capacity(&Amount::of(feed.continuous));
+        let key = if outlet.is_some() {
+            "shared-box"
+        } else {
+            "shared-ends"
+        };
+        Some(Share {
+            sentence: context.words.with(
+                &format!("print-{key}"),
+                [
+                    ("owner", owner.as_str().into()),
+                    ("count", count.into()),
+                    ("amps", amps.as_str().into()),
+                ],
+            ),
+            brief: brief(&amps, owner.as_str()),
+            enforced: feed.reason.enforced(),
+        })
+    }));
+    shares
+}
+
+/// What feeds a receptacle together with others of the same cord or box, and how many they are, where
+/// it cannot feed each of them with all that its own limit lets through.
+fn short_of(context: &Context<'_>, id: &Id, owner: &Id) -> Option<(usize, Governing)> {
+    let supply = context.supply;
+    let feed = context.feed_limit(owner)?;
+    let own = supply.receptacle(id)?;
+    let legs = supply.node(own).legs.all();
+    let all: Vec<Current> = supply
+        .receptacles()
+        // The nearest cord or inlet is the one that a receptacle is of.
+        .filter(|(at, ..)| {
+            let mut above = supply.up(*at);
+            let part = above.find(|(_, node)| {
+                matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+            });
+            part.is_some_and(|(_, node)| node.id == *owner)
+        })
+        .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
+        .map(|(at, ..)| supply.limit(at).continuous)
         .collect();
-    if !others.is_empty() {
-        sentences.push(context.say(
-            "shared-outlets",
-            &[("others", &context.words.list(&others))],
-        ));
-    }
-    sentences
+    (all.iter().copied().sum::<Current>() > feed.continuous).then_some((all.len(), feed))
 }
 
 /// The generator's name, then the parts in between.
@@ -379,7 +484,7 @@ fn generator(context: &Context<'_>) -> Part {
     Part {
         id: set.name.clone(),
         brief: Some(context.say("air-brief", &context.people_distances().each())),
-        long: Some(flow(context, &usable.rated_watts, None, "for-hours")),
+        long: Some(flow(context, &usable.rated_watts, None, "all-for-hours")),
         short: Some(flow(context, &usable.peak_watts, None, "for-seconds")),
         enforced: true,
         outlets: own(context, &set.outlets, None),
@@ -391,9 +496,7 @@ fn generator(context: &Context<'_>) -> Part {
 fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
     let mut facts = Vec::new();
-    if let Some(from) = &cord.from {
-        facts.push((context.say("plug-into", &[]), from.to_string()));
-    }
+    facts.extend(fed_by(context, &cord.id, cord.from.as_ref()));
     let feeds = plugged_into(context, &ends);
     // Several ends have labels of their own, which say it.
     if ends.len() == 1 && !feeds.is_empty() {
@@ -437,6 +540,32 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     } else {
         part
     }
+}
+
+/// Where a cord or box plugs in, and with what it shares the amps there.
+fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> Option<(String, String)> {
+    let from = from?;
+    let others: Vec<String> = plugged_into(context, std::slice::from_ref(from))
+        .into_iter()
+        .filter(|other| other != id.as_str())
+        .collect();
+    let value = match context.limit(from) {
+        Some(limit) if !others.is_empty() => context.say(
+            "plug-into-shared",
+            &[
+                ("at", from.as_str()),
+                ("amps", &context.capacity(&limit.continuous_amps)),
+                (
+                    "others",
+                    &context
+                        .words
+                        .list(&others.iter().map(String::as_str).collect::<Vec<_>>()),
+                ),
+            ],
+        ),
+        _ => from.to_string(),
+    };
+    Some((context.say("plug-into", &[]), value))
 }
 
 /// What hangs on any of these receptacles: parts, then loads.
@@ -484,9 +613,7 @@ pub(super) fn cord_facts(
 
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let mut facts = Vec::new();
-    if let Some(from) = &part.from {
-        facts.push((context.say("plug-into", &[]), from.to_string()));
-    }
+    facts.extend(fed_by(context, &part.id, part.from.as_ref()));
     let limit = context.feed_limit(&part.id);
     let flow = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
     Part {

@@ -111,6 +111,7 @@ failure-worse-than-nothing = der Plan kann nicht geprüft werden, bevor dies beh
 
 check-plan = { $name }
 check-none = Keine Regel hat zu diesem Plan etwas zu sagen. Das beweist nicht, dass alles stimmt: Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden.
+check-dangers = Das beheben, bevor der Motor startet:
 check-count = { $dangers ->
         [one] 1 Gefahr
        *[other] { $dangers } Gefahren

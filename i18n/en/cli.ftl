@@ -119,6 +119,7 @@ failure-worse-than-nothing = the plan cannot be checked before these are mended
 check-plan = { $name }
 # Safety.
 check-none = No rule has anything to say about this plan. That is not proof that nothing is wrong: local codes and a licensed electrician decide.
+check-dangers = Clear these before the engine starts:
 check-count = { $dangers ->
         [one] 1 danger
        *[other] { $dangers } dangers

@@ -116,6 +116,7 @@ failure-worse-than-nothing = el plan no se puede comprobar antes de arreglar est
 
 check-plan = { $name }
 check-none = Ninguna regla tiene nada que decir de este plan. Eso no prueba que no haya nada mal: deciden { -local-codes } y un { -electrician }.
+check-dangers = Elimine esto antes de arrancar el motor:
 check-count = { $dangers ->
         [one] 1 peligro
        *[other] { $dangers } peligros

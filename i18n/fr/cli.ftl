@@ -120,6 +120,7 @@ failure-worse-than-nothing = le plan ne peut pas être vérifié avant que ceci 
 
 check-plan = { $name }
 check-none = Aucune règle n’a rien à dire sur ce plan. Cela ne prouve pas que tout va bien : { -local-codes } et un { -electrician } décident.
+check-dangers = À éliminer avant de démarrer le moteur :
 check-count = { $dangers ->
         [0] aucun danger
         [one] 1 danger

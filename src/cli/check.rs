@@ -38,11 +38,12 @@ pub(super) fn run(arguments: &Check, reader: &Reader) -> Result<Done, Failure> {
 pub(super) fn text(report: &Report, words: &Words) -> String {
     let width = width();
     format!(
-        "{}{}\n{}{}\n{}\n{}\n",
+        "{}{}\n{}{}\n{}{}\n{}\n",
         words.findings(report, width),
         words.limits(report, width),
         words.sharing(report, width),
         textwrap::fill(&words.count(report), wrapping(width)),
+        words.dangers(report, width),
         textwrap::fill(&words.text("check-more"), wrapping(width)),
         textwrap::fill(&words.text("check-defer"), wrapping(width)),
     )

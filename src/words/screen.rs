@@ -151,6 +151,25 @@ impl Words {
         )
     }
 
+    /// What must be cleared first, a line each, for the end of a long list, where a screen stands
+    /// still. Nothing without a danger.
+    pub fn dangers(&self, report: &Report, width: usize) -> String {
+        let mut out = String::new();
+        let mut titles = report
+            .findings
+            .iter()
+            .filter(|finding| finding.signal == Signal::Danger)
+            .map(|finding| self.finding(finding).title)
+            .peekable();
+        if titles.peek().is_some() {
+            paragraph(&mut out, "", &self.text("check-dangers"), width);
+        }
+        for title in titles {
+            paragraph(&mut out, "  ! ", &title, width);
+        }
+        out
+    }
+
     /// The three lines that matter most: the worst finding and its remedy, the power that can
     /// really be reached, and what must never run together.
     pub fn summary(&self, report: &Report) -> [String; 3] {

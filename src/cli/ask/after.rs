@@ -6,7 +6,7 @@ use tallywatt::interview::{self, Input, PromptError, Prompter, Row, Shape, View}
 use tallywatt::mend;
 use tallywatt::plan::{Plan, store};
 use tallywatt::print::Prints;
-use tallywatt::report::{Report, Signal};
+use tallywatt::report::Report;
 use tallywatt::words::{Words, wrapping};
 
 use super::edited::Edited;
@@ -42,19 +42,25 @@ pub(super) fn after(
         row("interview-after-change", "change"),
         row("interview-after-leave", "leave"),
     ];
-    if report.worst() <= Some(Signal::Warning) && report.worst().is_some() {
+    let tally = mend::tally(plan, report);
+    if !tally.clear() {
         rows.insert(1, row("interview-after-mend", "mend"));
     }
     if edited.is_some() {
         rows.insert(0, row("interview-after-save", "save"));
     }
+    // Enter alone does not print what must not be started.
+    let start = rows
+        .iter()
+        .position(|row| tally.dangers > 0 && row.input == Input::Answer("mend".to_owned()))
+        .unwrap_or(0);
     let what = View {
         progress: String::new(),
         question: words.text("interview-after"),
         why: words.text("interview-after.why"),
         shape: Shape::List {
             rows,
-            start: Some(0),
+            start: Some(start),
         },
         spoken: Vec::new(),
     };

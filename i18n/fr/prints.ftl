@@ -127,6 +127,7 @@ print-hours-mean = « En continu » : trois heures ou plus d’affilée.
 print-no-breaker = rien ne coupe
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
+print-with-gfci = { $facts } · GFCI
 print-tree-alt = Ce qui alimente quoi, à partir { -generator(form: "of") } : { $parts }
 print-tree-alt-part = { $id } jusqu’à { $amps } en continu
 print-loose = Non branché :

@@ -413,6 +413,9 @@ impl<'a> Tree<'a> {
             row.long = Some(context.capacity(&limit.continuous_amps));
             row.short = Some(context.capacity(&limit.short_amps));
             row.enforced = limit.set_by.enforced;
+            if limit.gfci {
+                row.detail = context.say("with-gfci", &[("facts", &row.detail)]);
+            }
         }
         row
     }

@@ -251,7 +251,7 @@ fn socket(
         volts: context.capacity(&limit.volts),
         long: long(context, limit),
         short: short(context, limit),
-        set_by: context.set_by(limit),
+        set_by: context.set_by(&limit.set_by.id, limit.set_by.reason),
         enforced: limit.set_by.enforced,
         gfci: limit.gfci,
         shock: shock(context, limit),
@@ -463,6 +463,11 @@ fn generator(context: &Context<'_>) -> Part {
         ),
         (context.say("refuel", &[]), context.say("refuel-value", &[])),
     ];
+    if !set.rated.is_known() {
+        let taken = context.exactly(crate::supply::UNKNOWN_RATED);
+        let value = context.say("rated-guessed-value", &[("taken", &taken)]);
+        facts.insert(1, (context.say("rated-guessed", &[]), value));
+    }
     if usable.stranded_watts.amount > rust_decimal::Decimal::ZERO {
         facts.push((
             context.say("reachable", &[]),
@@ -521,7 +526,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         Part {
             long: Some(long(context, limit)),
             short: Some(short(context, limit)),
-            set_by: Some(context.set_by(limit)),
+            set_by: Some(context.set_by(&limit.set_by.id, limit.set_by.reason)),
             enforced: limit.set_by.enforced,
             ..part
         }
@@ -530,10 +535,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         Part {
             long: Some(all(limit.continuous, "all-for-hours")),
             short: Some(all(limit.short, "for-short")),
-            set_by: Some(context.say(
-                &format!("set-by-{}", limit.reason.code()),
-                &[("id", context.supply.node(limit.set_by).id.as_str())],
-            )),
+            set_by: Some(context.set_by(&context.supply.node(limit.set_by).id, limit.reason)),
             enforced: limit.reason.enforced(),
             ..part
         }

@@ -20,7 +20,7 @@ use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::Quantity;
 use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
-use crate::supply::Governing;
+use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::{AMPLE, LEAST};
 use crate::words::{Show, Words};
@@ -291,11 +291,21 @@ impl<'a> Context<'a> {
             .map(|placed| &placed.load)
     }
 
-    /// What sets a limit, as a sentence.
-    fn set_by(&self, limit: &Limit) -> String {
+    /// What sets a limit, as a sentence; of what was only taken for the worst, that.
+    fn set_by(&self, id: &Id, reason: LimitReason) -> String {
+        let cord = self.plan.cords.iter().find(|cord| cord.id == *id);
+        let guessed = match reason {
+            LimitReason::CoiledCord => cord.is_some_and(|cord| !cord.coiled.is_known()),
+            LimitReason::HotCord => !self.plan.site.air.is_known(),
+            _ => false,
+        };
         self.say(
-            &format!("set-by-{}", limit.set_by.reason.code()),
-            &[("id", limit.set_by.id.as_str())],
+            &format!(
+                "set-by-{}{}",
+                reason.code(),
+                if guessed { "-guessed" } else { "" }
+            ),
+            &[("id", id.as_str()), ("air", &self.exactly(self.supply.air))],
         )
     }
 

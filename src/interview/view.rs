@@ -72,7 +72,7 @@ pub(super) fn news_text(words: &Words, news: &live::News) -> String {
         live::News::Also(finding) => ("note-danger-also", finding),
         live::News::Gone(finding) => ("note-danger-gone", finding),
     };
-    let text = words.finding(finding);
+    let text = words.finding(finding, &[]);
     words.with(
         key,
         [
@@ -317,7 +317,7 @@ pub(super) fn not_known(
     explained: bool,
 ) -> String {
     match machine.taken(&question.key) {
-        Some(taken) => words.assumption(&taken),
+        Some(taken) => words.assumption(&taken, &[]),
         None if explained => words.text("note-unknown"),
         None => words.text("note-unknown") + "\n" + &explanation(words, question),
     }

@@ -45,7 +45,7 @@ proptest! {
     fn everything_assumed_has_words(plan in arbitrary::plan()) {
         let words = Words::english();
         for assumption in &build(&plan).figures.assumed {
-            words.assumption(assumption);
+            words.assumption(assumption, &[]);
         }
         prop_assert_eq!(words.faults(), Vec::<String>::new());
     }

@@ -222,7 +222,7 @@ mod tests {
         ]);
         assert!(report.figures.assumed.len() >= 7);
         for assumption in &report.figures.assumed {
-            words.assumption(assumption);
+            words.assumption(assumption, &[]);
         }
         assert_eq!(words.faults(), Vec::<String>::new());
     }

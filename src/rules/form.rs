@@ -205,7 +205,7 @@ fn every_finding_says_how_much() {
             super::testing::findings(edits)
                 .iter()
                 .filter(|found| found.code == rule.code)
-                .map(|found| words.finding(found))
+                .map(|found| words.finding(found, &[]))
                 .any(|text| {
                     let all = format!("{} {} {}", text.title, text.why, text.fix);
                     all.contains(|c: char| c.is_ascii_digit())
@@ -227,7 +227,7 @@ fn every_remedy_is_used_and_every_sentence_is_whole() {
                 if finding.code == rule.code {
                     used.insert(finding.fix.key);
                 }
-                let text = words.finding(&finding);
+                let text = words.finding(&finding, &[]);
                 assert!(!text.sources.is_empty(), "{}", rule.code);
                 for sentence in [&text.title, &text.why, &text.fix] {
                     assert!(sentence.chars().count() > 10, "{}: {sentence}", rule.code);

@@ -4,25 +4,25 @@ use std::fmt::Write as _;
 
 use fluent_bundle::{FluentArgs, FluentValue};
 
-use super::{Words, wrapping};
-use crate::report::{Effect, Repair, Report, Tally};
+use super::{Words, name_of, wrapping};
+use crate::report::{Effect, LoadFacts, Repair, Report, Tally};
 
 impl Words {
     /// One repair as a sentence: message `change-KEY`, given `first` and its values.
-    pub fn repair(&self, repair: &Repair) -> String {
-        let mut args: FluentArgs<'_> = self.values(&repair.values);
+    pub fn repair(&self, repair: &Repair, loads: &[LoadFacts]) -> String {
+        let mut args: FluentArgs<'_> = self.values(&repair.values, loads);
         let first = repair
             .about
             .first()
-            .map(|id| self.with("id-quoted", [("id", id.as_str().into())]))
+            .map(|id| self.with("id-quoted", [("id", name_of(id.as_str(), loads).into())]))
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
         self.format(&format!("change-{}", repair.key), &args)
     }
 
     /// The same with what it costs; what comes with another change costs nothing more.
-    fn repair_and_cost(&self, repair: &Repair) -> String {
-        let change = self.repair(repair);
+    fn repair_and_cost(&self, repair: &Repair, loads: &[LoadFacts]) -> String {
+        let change = self.repair(repair, loads);
         if repair.cost == 0 {
             return change;
         }
@@ -84,7 +84,7 @@ impl Words {
         }
         fill(&mut out, "", "", &self.text("mend-title"));
         for (number, repair) in sharing.repairs.iter().enumerate() {
-            let text = self.repair_and_cost(repair);
+            let text = self.repair_and_cost(repair, &report.figures.loads);
             fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);
         }
         out.push('\n');

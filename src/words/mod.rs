@@ -21,7 +21,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 use crate::plan::Id;
-use crate::report::{Amount, Assumption, Finding, Report, Signal, Value, Values};
+use crate::report::{Amount, Assumption, Finding, LoadFacts, Report, Signal, Value, Values};
 use crate::tables::source::{Mark, Source};
 
 pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
@@ -223,13 +223,6 @@ impl Words {
         }
     }
 
-    fn values<'a>(&self, values: &'a Values) -> FluentArgs<'a> {
-        values
-            .iter()
-            .map(|(name, value)| (*name, FluentValue::from(self.value(value))))
-            .collect()
-    }
-
     /// The signal word.
     pub fn signal(&self, signal: Signal) -> String {
         self.text(match signal {
@@ -240,16 +233,33 @@ impl Words {
         })
     }
 
-    /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. The ids it is
-    /// about are given as `about` (all, in a list) and `first`.
-    pub fn finding(&self, finding: &Finding) -> FindingText {
-        let ids = finding.about.iter().map(Id::as_str);
-        let mut args = self.values(&finding.values);
-        for (name, value) in &finding.fix.values {
-            args.set(*name, FluentValue::from(self.value(value)));
+    /// The same, but what is the id of a load is its name.
+    fn named(&self, value: &Value, loads: &[LoadFacts]) -> String {
+        match value {
+            Value::Name(id) => name_of(id, loads).to_owned(),
+            value => self.value(value),
         }
-        args.set("about", FluentValue::from(self.quoted(ids.clone())));
-        args.set("first", FluentValue::from(self.quoted(ids.take(1))));
+    }
+
+    fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
+        values
+            .iter()
+            .map(|(name, value)| (*name, FluentValue::from(self.named(value, loads))))
+            .collect()
+    }
+
+    /// A finding in words: message `CODE` with the attributes `why` and `fix-KEY`. What it is
+    /// about is given as `about` (all, in a list) and `first`: parts by their ids, which stand on
+    /// their labels, and `loads` by their names.
+    pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
+        let mut args = self.values(&finding.values, loads);
+        for (name, value) in &finding.fix.values {
+            args.set(*name, FluentValue::from(self.named(value, loads)));
+        }
+        let names = names_of(&finding.about, loads);
+        let first = self.quoted(names.iter().copied().take(1));
+        args.set("first", FluentValue::from(first));
+        args.set("about", FluentValue::from(self.quoted(names.into_iter())));
         // The remedy's key, so that a sentence can choose between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
         FindingText {
@@ -325,7 +335,10 @@ impl Words {
         Some(self.with(
             key,
             [
-                ("assumption", self.assumption(assumption).into()),
+                (
+                    "assumption",
+                    self.assumption(assumption, &report.figures.loads).into(),
+                ),
                 ("dangers", decides.dangers.into()),
                 ("warnings", decides.warnings.into()),
             ],
@@ -348,11 +361,12 @@ impl Words {
         alike
             .into_iter()
             .map(|(first, mut others)| {
-                let mut text = self.assumption(first);
+                let loads = &report.figures.loads;
+                let mut text = self.assumption(first, loads);
                 let named = part_of(&first.field);
                 others.retain(|part| *part != named);
                 if !others.is_empty() {
-                    let parts = self.quoted(others.into_iter());
+                    let parts = self.quoted(others.into_iter().map(|part| name_of(part, loads)));
                     text = self.with(
                         "assume-also",
                         [("text", text.into()), ("parts", parts.into())],
@@ -365,16 +379,38 @@ impl Words {
 
     /// An assumption in words: message `assume-WHY`, given `field`, the `part` of the plan that
     /// the field is of, and `value`.
-    pub fn assumption(&self, assumption: &Assumption) -> String {
+    pub fn assumption(&self, assumption: &Assumption, loads: &[LoadFacts]) -> String {
         self.with(
             &format!("assume-{}", assumption.why),
             [
                 ("field", assumption.field.clone().into()),
-                ("part", part_of(&assumption.field).to_owned().into()),
+                (
+                    "part",
+                    name_of(part_of(&assumption.field), loads).to_owned().into(),
+                ),
                 ("value", self.value(&assumption.value).into()),
             ],
         )
     }
+}
+
+/// What people call what has this id: a load by its name, which its owner gave it. A part goes by its
+/// id, which stands on its label.
+fn name_of<'a>(id: &'a str, loads: &'a [LoadFacts]) -> &'a str {
+    let is = |load: &&LoadFacts| load.id.as_str() == id || load.of.as_str() == id;
+    loads.iter().find(is).map_or(id, |load| load.name.as_str())
+}
+
+/// The same of several, each name once.
+fn names_of<'a>(ids: &'a [Id], loads: &'a [LoadFacts]) -> Vec<&'a str> {
+    let mut names: Vec<&str> = Vec::new();
+    for id in ids {
+        let name = name_of(id.as_str(), loads);
+        if !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names
 }
 
 /// The id in the path of a field: `front` of `generator.outlet.front.gfci`, `long.2` of

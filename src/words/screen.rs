@@ -7,7 +7,7 @@ use fluent_bundle::FluentValue;
 
 use super::{Show, Words};
 use crate::plan::Id;
-use crate::report::{Finding, Limit, Report, Signal};
+use crate::report::{Finding, Limit, LoadFacts, Report, Signal};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -35,7 +35,7 @@ impl Words {
             paragraph(&mut out, "", &self.text("check-none"), width);
         }
         for finding in &report.findings {
-            self.one_finding(&mut out, finding, width);
+            self.one_finding(&mut out, finding, &report.figures.loads, width);
         }
         if !report.figures.assumed.is_empty() {
             paragraph(&mut out, "", &self.text("check-assumed"), width);
@@ -50,15 +50,10 @@ impl Words {
         out
     }
 
-    fn one_finding(&self, out: &mut String, finding: &Finding, width: usize) {
-        let text = self.finding(finding);
+    fn one_finding(&self, out: &mut String, finding: &Finding, loads: &[LoadFacts], width: usize) {
+        let text = self.finding(finding, loads);
         let style = style(finding.signal);
-        let about = finding
-            .about
-            .iter()
-            .map(Id::as_str)
-            .collect::<Vec<_>>()
-            .join(", ");
+        let about = super::names_of(&finding.about, loads).join(", ");
         let head = format!("{style} {} {style:#} {}  ", text.signal, finding.code);
         let hanging = wrapping(width)
             .initial_indent(&head)
@@ -159,7 +154,7 @@ impl Words {
             .findings
             .iter()
             .filter(|finding| finding.signal == Signal::Danger)
-            .map(|finding| self.finding(finding).title)
+            .map(|finding| self.finding(finding, &report.figures.loads).title)
             .peekable();
         if titles.peek().is_some() {
             paragraph(&mut out, "", &self.text("check-dangers"), width);
@@ -180,7 +175,7 @@ impl Words {
             .count();
         let worst = match report.findings.first() {
             Some(finding) if finding.signal <= Signal::Warning => {
-                let text = self.finding(finding);
+                let text = self.finding(finding, &report.figures.loads);
                 self.with(
                     "summary-worst",
                     [

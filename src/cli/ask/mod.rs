@@ -198,7 +198,7 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
                 others.findings.iter().find(same).is_none()
             })
             .map(|finding| {
-                let text = words.finding(finding);
+                let text = words.finding(finding, &all.figures.loads);
                 let values = [("signal", text.signal.into()), ("title", text.title.into())];
                 words.with(key, values)
             })

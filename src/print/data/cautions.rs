@@ -43,7 +43,9 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         .findings
         .iter()
         .map(|finding| {
-            let text = context.words.finding(finding);
+            let text = context
+                .words
+                .finding(finding, &context.report.figures.loads);
             Caution {
                 signal: Context::signal(finding.signal),
                 word: text.signal,

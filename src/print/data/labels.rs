@@ -211,7 +211,9 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Find
             finding.about.push(id.clone());
         }
     }
-    let text = context.words.finding(&finding);
+    let text = context
+        .words
+        .finding(&finding, &context.report.figures.loads);
     Label::Refuse(Refusal {
         id: id.to_string(),
         alt: context.say("refused-alt", &[("id", id.as_str())]),

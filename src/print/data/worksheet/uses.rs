@@ -236,12 +236,12 @@ pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
     if let Some(effect) = &sharing.mended
         && !sharing.repairs.is_empty()
     {
-        rows.extend(
-            sharing
-                .repairs
-                .iter()
-                .map(|repair| vec![words.repair(repair), repair.cost.to_string()]),
-        );
+        rows.extend(sharing.repairs.iter().map(|repair| {
+            vec![
+                words.repair(repair, &context.report.figures.loads),
+                repair.cost.to_string(),
+            ]
+        }));
         rows.push(vec![
             context.say("ws-mend-all", &[]),
             effect.cost.to_string(),
@@ -352,7 +352,9 @@ pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
         .findings
         .iter()
         .map(|finding| {
-            let text = context.words.finding(finding);
+            let text = context
+                .words
+                .finding(finding, &context.report.figures.loads);
             vec![
                 finding.code.to_owned(),
                 text.signal,

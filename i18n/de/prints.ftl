@@ -308,7 +308,7 @@ print-ws-sharing = Was zusammen läuft
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 print-ws-sums = Die Summen dieser Gruppen
-print-ws-symbols-sums = I Ampere: st von dem, das startet, h von dem, was drei Stunden oder länger läuft; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators
+print-ws-symbols-sums = I Ampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators
 print-ws-sums-how = An jedem Teil: die Ampere von allem, was durch das Teil geht, zusammengezählt; die Ampere von dem, was drei Stunden oder länger läuft, ÷ den Anteil des Teils für Stunden. Die Summe ist nicht mehr, als das Teil trägt.
 print-ws-sums-start = Beim Einschalten: die Ampere von allem, was läuft, und von dem Gerät, das am meisten mehr verlangt, die Startampere weniger seine laufenden Ampere. Watt = Ampere × Volt. Voltampere zählen darin als Watt.
 print-ws-sums-which = Von einer Gruppe, die zusammen laufen darf: der Generator und das vollste Teil dahinter. Von einer, die es nicht darf: das Teil, das am weitesten über seiner Grenze liegt. Die Ampere stehen unter „Geräte“, Grenzen und Anteile in Abschnitt 2. Hier stehen die Ampere mit allen Stellen, mit denen gerechnet wurde.
@@ -362,7 +362,7 @@ print-ws-noise-quiet-full = Bei voller Last nicht mehr, als Nationalparks erlaub
 print-ws-noise-sets-formula = Generatoren nebeneinander: 10 × log₁₀(ihre Zahl) mehr.
 print-ws-noise-full-formula = Bei voller Last: Pegel + was volle Last dazugibt. Kein Typenschild sagt, wie viel: Über einen Pegel, der bei einem Viertel der vollen Last oder weniger gemessen wurde, wurden 10 dB(A) angenommen, über einen bei voller Last nichts. Dazwischen: 10 dB(A) × (100 % − Last) ÷ 75 %.
 print-ws-findings = Was gefunden wurde
-print-ws-assumed = Was angenommen wurde
+print-ws-assumed = Für den ungünstigsten Fall gehalten
 print-ws-assumed-how = Was niemand wusste, wurde für den gefährlicheren Fall genommen.
 print-ws-column-what = Was
 print-ws-column-figure = Wert

@@ -308,7 +308,7 @@ print-ws-sharing = Who runs together
 print-ws-sharing-formula = A set may run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-sums = The sums of these sets
-print-ws-symbols-sums = I amps: st of the one that starts, h of what runs for three hours or more; s share for hours of the part; c what the part carries, pk the peak of the generator
+print-ws-symbols-sums = I amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator
 print-ws-sums-how = At each part: the amps of what passes it, added up, with the amps of what runs for three hours or more ÷ the part’s share for hours. The sum is no more than what the part carries.
 print-ws-sums-start = At switching on: the amps of all that runs, and of the one that asks for most more its starting amps less its running amps. Watts = amps × volts. They count volt-amps as watts.
 print-ws-sums-which = Of a set that may run together: the generator, and the part behind it that is fullest. Of a set that may not: the part that is furthest past its limit. The amps stand under “Loads”, the limits and shares in section 2. Here amps stand to the last digit counted with.
@@ -363,7 +363,7 @@ print-ws-noise-quiet-full = No more than national parks allow at full load, from
 print-ws-noise-sets-formula = Sets side by side: 10 × log₁₀(their number) more.
 print-ws-noise-full-formula = At full load: level + what full load adds. No plate says how much: 10 dB(A) were taken over a level measured at a quarter of full load or less, and nothing over one measured at full load. In between: 10 dB(A) × (100 % − load) ÷ 75 %.
 print-ws-findings = What was found
-print-ws-assumed = Taken for granted
+print-ws-assumed = Taken for the unsafe case
 print-ws-assumed-how = What nobody knew was taken for the unsafe case.
 print-ws-column-what = What
 print-ws-column-figure = Figure

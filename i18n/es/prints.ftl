@@ -311,7 +311,7 @@ print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 print-ws-sums = Las sumas de estos grupos
-print-ws-symbols-sums = I amperios: st del que arranca, h de lo que funciona tres horas o más; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador
+print-ws-symbols-sums = I amperios: k de lo que funciona menos de tres horas, h de lo que funciona más, st del que arranca; s parte del límite para horas; c lo que soporta la parte, pk el pico del generador
 print-ws-sums-how = En cada parte: los amperios de lo que pasa por ella, sumados; los de lo que funciona tres horas o más, ÷ la parte del límite para horas. La suma no es más de lo que la parte soporta.
 print-ws-sums-start = Al encender: los amperios de todo lo que funciona y, del aparato que más pide de más, sus amperios de arranque menos los de marcha. Vatios = amperios × voltios. Cuentan los voltamperios como vatios.
 print-ws-sums-which = De un grupo que puede funcionar a la vez: el generador y la parte más llena detrás de él. De uno que no puede: la parte que más pasa de su límite. Los amperios están en “Aparatos”; los límites, en la sección 2. Aquí los amperios tienen todas las cifras con que se calculó.
@@ -365,7 +365,7 @@ print-ws-noise-quiet-full = A plena carga, no más de lo que permiten los parque
 print-ws-noise-sets-formula = Generadores uno junto a otro: 10 × log₁₀(cuántos son) más.
 print-ws-noise-full-formula = A plena carga: nivel + lo que añade la plena carga. Ninguna placa dice cuánto: se tomaron 10 dB(A) sobre un nivel medido a un cuarto de la plena carga o menos, y nada sobre uno medido a plena carga. Entre ambos: 10 dB(A) × (100 % − carga) ÷ 75 %.
 print-ws-findings = Lo que se encontró
-print-ws-assumed = Lo que se supuso
+print-ws-assumed = Tomado por el peor caso
 print-ws-assumed-how = Lo que nadie sabía se tomó por el peor caso.
 print-ws-column-what = Qué
 print-ws-column-figure = Valor

@@ -309,7 +309,7 @@ print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
 print-ws-sharing-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
 print-ws-sums = Les sommes de ces combinaisons
-print-ws-symbols-sums = I ampères : st de celui qui démarre, h de ce qui fonctionne trois heures ou plus ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }
+print-ws-symbols-sums = I ampères : k de ce qui fonctionne moins de trois heures, h de ce qui fonctionne plus longtemps, st de celui qui démarre ; s part de la limite pour des heures ; c ce que porte la partie, pk la pointe { -generator(form: "of") }
 print-ws-sums-how = À chaque partie : les ampères de ce qui y passe, additionnés ; ceux de ce qui fonctionne trois heures ou plus, ÷ la part de la limite pour des heures. La somme ne dépasse pas ce que porte la partie.
 print-ws-sums-start = À la mise en marche : les ampères de tout ce qui fonctionne et, pour l’appareil qui demande le plus en plus, ses ampères de démarrage moins ceux en marche. Watts = ampères × volts. Les voltampères y comptent pour des watts.
 print-ws-sums-which = D’une combinaison permise : { -generator(form: "the") } et la partie la plus chargée derrière. D’une combinaison interdite : la partie qui dépasse le plus sa limite. Les ampères sont sous « Appareils », les limites et parts dans la section 2. Ici, les ampères ont tous les chiffres du calcul.
@@ -367,7 +367,7 @@ print-ws-noise-quiet-full = À pleine charge, pas plus que n’admettent les par
 print-ws-noise-sets-formula = Plusieurs { -generator(form: "many") } côte à côte : 10 × log₁₀(leur nombre) de plus.
 print-ws-noise-full-formula = À pleine charge : niveau + ce qu’ajoute la pleine charge. Aucune plaque ne dit combien : on a retenu 10 dB(A) pour un niveau mesuré au quart de la pleine charge ou moins, et rien pour un niveau mesuré à pleine charge. Entre les deux : 10 dB(A) × (100 % − charge) ÷ 75 %.
 print-ws-findings = Ce qui a été trouvé
-print-ws-assumed = Hypothèses
+print-ws-assumed = Pris pour le cas le plus défavorable
 print-ws-assumed-how = Pour ce que personne ne savait, on a retenu le cas dangereux.
 print-ws-column-what = Quoi
 print-ws-column-figure = Valeur

@@ -57,7 +57,7 @@ usage-help = „tallywatt --help“ sagt, was es gibt.
 usage-no-language = die Sprache „{ $tag }“ gibt es hier nicht
 cli-demo = Alle Drucke für ein erfundenes Wochenende machen, ohne eine Frage
 cli-demo-fixed = Dasselbe Wochenende, die Gefahren behoben
-cli-demo-into = Der Ordner, in den geschrieben wird
+cli-demo-into = Der Ordner, in den geschrieben wird, wenn nicht tallywatt-demo
 
 cli-check = Pläne prüfen und sagen, was nicht stimmt, das Schlimmste zuerst
 cli-check-plans = Plandateien; "-" liest eine von der Standardeingabe
@@ -67,7 +67,7 @@ cli-print = Etiketten, Karte, Vorsichtsliste und Rechenblatt eines Plans drucken
 cli-print-plan = Die Plandatei; "-" liest sie von der Standardeingabe
 cli-print-into = Der Ordner, in den geschrieben wird
 cli-print-paper = Das Papier im Drucker
-cli-print-stock = Der Etikettenbogen: ein Name aus label-templates/stock oder eine eigene Datei, die auf .toml endet
+cli-print-stock = Der Etikettenbogen mit seinem Namen, wie letter-30 oder roll-24 (ein falscher Name zeigt alle), oder eine eigene Datei, die auf .toml endet
 cli-print-start-at = Das erste freie Etikett auf einem angebrochenen Bogen
 cli-print-copies = Wie oft jedes Etikett
 cli-print-offset = Die Etiketten auf dem Bogen nach rechts und unten rücken, höchstens 10 mm, für einen Drucker, der schief einzieht: "1 mm, -0.5 mm"

@@ -62,7 +62,7 @@ usage-no-language = there is no language “{ $tag }” here
 
 cli-demo = Make every print for a made-up weekend, with no question asked
 cli-demo-fixed = The same weekend with its dangers cleared
-cli-demo-into = The folder to write into
+cli-demo-into = The folder to write into, if not tallywatt-demo
 
 cli-check = Check plans and say what is wrong, worst first
 cli-check-plans = Plan files; "-" reads one from standard input
@@ -72,7 +72,7 @@ cli-print = Print the labels, the card, the cautions and the worksheet of a plan
 cli-print-plan = The plan file; "-" reads it from standard input
 cli-print-into = The folder to write into
 cli-print-paper = The paper in the printer
-cli-print-stock = The label sheet: a name from label-templates/stock, or a file of your own that ends in .toml
+cli-print-stock = The label sheet by name, such as letter-30 or roll-24 (a wrong name lists them all), or a file of your own that ends in .toml
 cli-print-start-at = The first label position to use on a part-used sheet
 cli-print-copies = How many of each label
 cli-print-offset = Move the labels right and down on their sheet, at most 10 mm, for a printer that feeds askew: "1 mm, -0.5 mm"
@@ -86,7 +86,7 @@ cli-print-templates = A folder with templates of your own; "tallywatt templates"
 
 cli-may = Ask before plugging in: may these be switched on, in what order, and what does a meter show
 cli-may-plan = The plan file; "-" reads it from standard input
-cli-may-loads = What is to be switched on: ids or names, in quotation marks if they have blanks
+cli-may-loads = What is to be switched on: ids or names, in quotation marks if they have spaces
 cli-may-while = What runs already
 cli-may-format = "text" for people; "json" for programs
 

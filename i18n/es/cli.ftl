@@ -61,7 +61,7 @@ cli-ask-answers = { cli-arg-answers }
 cli-ask-plain = { cli-arg-plain }
 cli-demo = Hacer todos los impresos de un fin de semana inventado, sin preguntar nada
 cli-demo-fixed = El mismo fin de semana sin sus peligros
-cli-demo-into = La carpeta en la que escribir
+cli-demo-into = La carpeta en la que escribir, si no es tallywatt-demo
 
 cli-check = Comprobar planes y decir qué está mal, lo peor primero
 cli-check-plans = Archivos de plan; "-" lee uno de la entrada estándar
@@ -71,7 +71,7 @@ cli-print = Imprimir las etiquetas, la tarjeta, las precauciones y la hoja de c�
 cli-print-plan = El archivo del plan; "-" lo lee de la entrada estándar
 cli-print-into = La carpeta en la que escribir
 cli-print-paper = El papel de la impresora
-cli-print-stock = La hoja de etiquetas: un nombre de label-templates/stock, o un archivo propio que termine en .toml
+cli-print-stock = La hoja de etiquetas por su nombre, como letter-30 o roll-24 (un nombre equivocado los muestra todos), o un archivo propio que termine en .toml
 cli-print-start-at = La primera posición de etiqueta que se usa en una hoja ya empezada
 cli-print-copies = Cuántas de cada etiqueta
 cli-print-offset = Mover las etiquetas en su hoja hacia la derecha y hacia abajo, como máximo 10 mm, si la impresora toma el papel torcido: "1 mm, -0.5 mm"

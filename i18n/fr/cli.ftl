@@ -60,7 +60,7 @@ usage-help = « tallywatt --help » dit ce qu’il y a.
 usage-no-language = il n’y a pas de langue « { $tag } » ici
 cli-demo = Faire toutes les impressions d’un exemple inventé, sans aucune question
 cli-demo-fixed = Le même exemple, ses dangers éliminés
-cli-demo-into = Le dossier où écrire
+cli-demo-into = Le dossier où écrire, si ce n’est pas tallywatt-demo
 
 cli-check = Vérifier des plans et dire ce qui ne va pas, le pire d’abord
 cli-check-plans = Fichiers de plan ; "-" en lit un sur l’entrée standard
@@ -70,7 +70,7 @@ cli-print = Imprimer les étiquettes, la carte, les précautions et la feuille d
 cli-print-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
 cli-print-into = Le dossier où écrire
 cli-print-paper = Le papier dans l’imprimante
-cli-print-stock = La planche d’étiquettes : un nom de label-templates/stock, ou votre propre fichier qui finit en .toml
+cli-print-stock = La planche d’étiquettes par son nom, comme letter-30 ou roll-24 (un nom faux les montre tous), ou votre propre fichier qui finit en .toml
 cli-print-start-at = La première position à utiliser sur une planche entamée
 cli-print-copies = Combien de chaque étiquette
 cli-print-offset = Déplacer les étiquettes à droite et vers le bas sur leur planche, de 10 mm au plus, pour une imprimante qui décale : "1 mm, -0.5 mm"

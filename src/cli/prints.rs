@@ -206,7 +206,11 @@ fn stock(name: &str, words: &Words) -> Result<Stock, Failure> {
 }
 
 fn refused(error: &PrintError, words: &Words) -> Failure {
-    Failure::text(Kind::CannotWrite, error.in_words(words))
+    let kind = match error {
+        PrintError::BadStart { .. } => Kind::Usage,
+        _ => Kind::CannotWrite,
+    };
+    Failure::text(kind, error.in_words(words))
 }
 
 /// A plan file; `-` is standard input.

@@ -204,6 +204,10 @@ fn a_print_that_cannot_be_written_leaves_the_old_set_alone() {
             .success()
     );
     let before = std::fs::read(dir.path().join("paper/card.pdf")).expect("written");
+    // A label that the sheet does not have is a slip in the call, not of the paper.
+    let past = ["print", "mended.toml", "--into", "paper", "--start-at", "9"];
+    let output = tallywatt(&past, dir.path());
+    assert_eq!(output.status.code(), Some(64));
     // A name that no font here can show.
     let bad = weekend_with("name = \"Kettle\"", "name = \"水壶\"");
     plan(dir.path(), "bad-name.toml", &bad);

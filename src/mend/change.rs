@@ -217,8 +217,7 @@ impl Change {
             Self::Move(id) => {
                 let on = |plan: &Plan| {
                     let load = plan.loads.iter().find(|load| load.id == *id)?;
-                    let on = load.on.as_ref()?;
-                    Some(Value::Name(format!("“{on}”")))
+                    load.on.as_ref().map(Value::from)
                 };
                 let none = || Value::Word {
                     word: "change-by-the-card",
@@ -725,6 +724,22 @@ mod tests {
         for key in keys {
             assert!(words.has(&format!("change-{key}")), "{key}");
         }
+    }
+
+    /// Quotation marks are a language's: another program reads the id itself.
+    #[test]
+    fn where_a_load_goes_is_an_id_and_no_text() {
+        let before = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");
+        let load = before.loads.iter().find(|load| load.on.is_some());
+        let load = load.expect("something is plugged in somewhere");
+        let change = Change::Move(load.id.clone());
+        let mut after = before.clone();
+        assert!(change.apply(&mut after));
+        let repair = change.repair(&before, &after);
+        let on = load.on.as_ref().expect("as asked for");
+        assert_eq!(repair.values["from"], Value::Name(on.to_string()));
+        let card = "change-by-the-card";
+        assert_eq!(repair.values["to"], Value::Word { word: card });
     }
 
     #[test]

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use fluent_bundle::{FluentArgs, FluentValue};
 
 use super::{Words, name_of, wrapping};
-use crate::report::{Effect, LoadFacts, Repair, Report, Tally};
+use crate::report::{Effect, LoadFacts, Repair, Report, Tally, Value};
 
 impl Words {
     /// One repair as a sentence: message `change-KEY`, given `first` and its values.
@@ -17,6 +17,11 @@ impl Words {
             .map(|id| self.with("id-quoted", [("id", name_of(id.as_str(), loads).into())]))
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
+        // Where a thing goes is an id, or "where the card shows": only the id is quoted.
+        if let ("move", Some(Value::Name(id))) = (repair.key, repair.values.get("to")) {
+            let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
+            args.set("to", FluentValue::from(quoted));
+        }
         self.format(&format!("change-{}", repair.key), &args)
     }
 
@@ -107,5 +112,40 @@ impl Words {
         out.push('\n');
         fill(&mut out, "", "", &self.effect(effect));
         out
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::plan::Id;
+    use crate::words::Units;
+
+    #[test]
+    fn each_language_quotes_where_a_thing_goes_in_its_own_way() {
+        let repair = |to: Value| Repair {
+            key: "move",
+            about: vec![Id::new("kettle").expect("an id")],
+            values: [("to", to)].into(),
+            cost: 1,
+        };
+        for (tag, first, to) in [
+            ("en", "“kettle”", "“left”"),
+            ("es", "“kettle”", "“left”"),
+            ("de", "„kettle“", "„left“"),
+            ("fr", "« kettle »", "« left »"),
+        ] {
+            let words = Words::new(tag, Units::Customary).expect("a language");
+            let text = words.repair(&repair(Value::Name("left".to_owned())), &[]);
+            let plain = text.replace('\u{a0}', " ").replace('\u{202f}', " ");
+            assert!(plain.contains(first) && plain.contains(to), "{tag}: {text}");
+            let phrase = words.text("change-by-the-card");
+            let word = "change-by-the-card";
+            let text = words.repair(&repair(Value::Word { word }), &[]);
+            assert!(
+                text.contains(&phrase) && !text.contains(&format!("“{phrase}")),
+                "{text}"
+            );
+        }
     }
 }

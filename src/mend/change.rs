@@ -445,7 +445,9 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     let Answer::Known(Draw::Power(running)) = load.running else {
         return false;
     };
-    let less = |power: Power| Power::from_milliwatts(power.milliwatts() / i64::from(part));
+    // Up: a demand.
+    let part = i64::from(part);
+    let less = |power: Power| Power::from_milliwatts((power.milliwatts() + part - 1) / part);
     load.running = Answer::Known(Draw::Power(less(running)));
     if let Answer::Known(starting) = load.starting {
         load.starting = Answer::Known(less(starting));
@@ -740,6 +742,22 @@ mod tests {
         assert_eq!(repair.values["from"], Value::Name(on.to_string()));
         let card = "change-by-the-card";
         assert_eq!(repair.values["to"], Value::Word { word: card });
+    }
+
+    /// What a part of 1,001 W or of 0.001 W asks for is a demand.
+    #[test]
+    fn a_part_of_a_power_rounds_up() {
+        for (whole, part, less) in [(1_001_000, 3, 333_667), (1, 2, 1), (900, 3, 300)] {
+            let mut plan = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");
+            let load = &mut plan.loads[0];
+            load.running = Answer::Known(Draw::Power(Power::from_milliwatts(whole)));
+            load.starting = Answer::Known(Power::from_milliwatts(whole));
+            let id = load.id.clone();
+            assert!(Change::Smaller { load: id, part }.apply(&mut plan));
+            let less = Power::from_milliwatts(less);
+            assert_eq!(plan.loads[0].running, Answer::Known(Draw::Power(less)));
+            assert_eq!(plan.loads[0].starting, Answer::Known(less));
+        }
     }
 
     #[test]

@@ -39,7 +39,7 @@ use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
+use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Plug};
 
 /// Steps for each of the other searches, which are a microsecond each.
@@ -522,11 +522,7 @@ fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
             NodeKind::Source | NodeKind::Breaker { .. } => true,
             _ => {
                 // Heat is no want of protection, and is counted in what may be asked of the cord.
-                let rated = if node.reason == LimitReason::HotCord {
-                    node.laid_out
-                } else {
-                    node.rating
-                };
+                let rated = node.when_cool;
                 node.protected_at
                     .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
             }

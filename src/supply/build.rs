@@ -109,6 +109,7 @@ impl<'a> Builder<'a> {
 
     fn push(&mut self, mut node: Node) -> NodeIx {
         node.laid_out = node.laid_out.max(node.rating);
+        node.when_cool = node.when_cool.max(node.rating);
         self.supply.nodes.push(node);
         NodeIx(self.supply.nodes.len() - 1)
     }
@@ -123,6 +124,7 @@ impl<'a> Builder<'a> {
             rating: Current::ZERO,
             reason: LimitReason::NotFed,
             laid_out: Current::ZERO,
+            when_cool: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: self.supply.node(parent).protected_at,
@@ -186,6 +188,7 @@ impl<'a> Builder<'a> {
             rating,
             reason,
             laid_out: Current::ZERO,
+            when_cool: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: None,
@@ -507,10 +510,13 @@ impl<'a> Builder<'a> {
             self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
         }
         let cool = conductor::flexible_ampacity(wire, cord.circuit().into());
-        let mut ampacity = conductor::in_air(cool, self.supply.air);
-        if coiled {
-            ampacity = ampacity.min(Current::from_milliamps(cool.milliamps() / COILED_DIVISOR));
-        }
+        let hot = conductor::in_air(cool, self.supply.air);
+        let lying = if coiled {
+            Current::from_milliamps(cool.milliamps() / COILED_DIVISOR)
+        } else {
+            cool
+        };
+        let ampacity = hot.min(lying);
         let plug = cord.plug.0.rating();
         let resistance = copper::out_and_back(wire, length);
         let legs = self.plug_legs(cord.plug, parent);
@@ -526,12 +532,14 @@ impl<'a> Builder<'a> {
         node.gfci = cord.gfci == Answer::Known(true);
         if legs.is_some() {
             node.laid_out = plug.min(cool);
+            node.when_cool = plug.min(lying);
+            // Whichever leaves the least is the reason, since the other's remedy would not help.
             (node.rating, node.reason) = if plug <= ampacity {
                 (plug, LimitReason::Plug)
+            } else if hot < lying {
+                (ampacity, LimitReason::HotCord)
             } else if coiled {
                 (ampacity, LimitReason::CoiledCord)
-            } else if ampacity < cool {
-                (ampacity, LimitReason::HotCord)
             } else {
                 (ampacity, LimitReason::CordAmpacity)
             };

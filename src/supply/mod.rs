@@ -165,6 +165,8 @@ pub struct Node {
     /// What it is rated for when it is laid out straight in air of 30 °C, which is what a breaker has
     /// to protect (NEC 240.5(A)): `rating`, but of a coiled or hot cord.
     pub laid_out: Current,
+    /// What it may carry in air of 30 °C, lying as it does: `rating`, but of a hot cord.
+    pub when_cool: Current,
     /// The share of `rating` for three hours or more.
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.

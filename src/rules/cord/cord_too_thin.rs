@@ -13,7 +13,7 @@
 //! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
 //! busier leg, against the smaller of its plug's rating and its ampacity (two current-carrying
 //! conductors: 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; three: 7, 10, 15,
-//! 20, 25 A; less where it stays coiled). Where only the heat of the air makes it too much, rule CORD006
+//! 20, 25 A; a third where it stays coiled). Where only the heat of the air makes it too much, rule CORD006
 //! speaks. A load that found no place because of a cord counts
 //! against that cord. Where a breaker upstream is no larger than the cord's limit, the breaker
 //! trips first and this rule is silent.
@@ -89,11 +89,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         // Where only the heat makes it too much, it is rule CORD006's.
-        let limit = if node.reason == LimitReason::HotCord {
-            node.laid_out
-        } else {
-            node.rating
-        };
+        let limit = node.when_cool;
         // What trips first is not this rule's.
         if node.protected_at.is_some_and(|(_, breaker)| breaker <= limit) {
             continue;
@@ -121,7 +117,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("wire", wire(plan)),
                 ("time", clock(busiest.minute)),
             ]),
-            if node.reason == LimitReason::CoiledCord {
+            // What is too much for it laid out as well needs another cord.
+            if demand <= node.laid_out {
                 "unwind"
             } else {
                 "thicker"
@@ -155,4 +152,23 @@ pub(super) fn kept_out(
         fits.all(|limit| limit.path.contains(cord))
             .then(|| (need.load.id.clone(), need.amps()))
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::findings;
+
+    /// 12.9 A through a coil of 18 AWG: 10 A in air of 30 °C when it is laid out, a third of it coiled.
+    #[test]
+    fn unwinding_is_no_remedy_for_what_is_too_much_unwound() {
+        for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "thicker")] {
+            let wire = format!("wire = \"{wire}\"");
+            let found = findings(&[
+                ("coiled = false # long", "coiled = true"),
+                ("wire = \"10 AWG\"", wire.as_str()),
+            ]);
+            let found = found.iter().find(|found| found.code == "CORD001");
+            assert_eq!(found.map(|found| found.fix.key), Some(fix), "{wire}");
+        }
+    }
 }

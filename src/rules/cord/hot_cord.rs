@@ -110,6 +110,34 @@ mod tests {
     use crate::rules::demand::quantity;
     use crate::rules::testing::report;
 
+    /// What is found of the cord, in air of 60 °C (140 °F), where a cord carries nothing at all (NEC Table
+    /// 310.15(B)(1), column of 60 °C). Coiled, 10 AWG carries 10 A of its 30 A in cool air.
+    fn coiled_in_60_degrees(kettle_on: &str) -> (Vec<(&'static str, &'static str)>, &'static str) {
+        let on = format!("on = \"{kettle_on}\"");
+        let report = report(&[
+            ("air = \"59 °F\"", "air = \"60 °C\""),
+            ("coiled = false # long", "coiled = true"),
+            ("on = \"left\" # kettle", on.as_str()),
+        ]);
+        let of_cord = report.findings.iter().filter(|found| found.area == "cord");
+        let limits = &report.figures.limits;
+        let end = limits.iter().find(|limit| limit.id.as_str() == "long").expect("its end");
+        (of_cord.map(|found| (found.code, found.fix.key)).collect(), end.set_by.reason.code())
+    }
+
+    /// Unwinding helps nothing against the air: where the coil by itself is no fault, heat is the reason.
+    #[test]
+    fn what_the_heat_takes_no_unwinding_brings_back() {
+        // The fan's 0.42 A alone.
+        let (found, reason) = coiled_in_60_degrees("front");
+        assert_eq!(reason, "hot-cord");
+        assert_eq!(found, [("CORD003", "unwind"), ("CORD006", "less")]);
+        // 12.9 A are too much for the coil in cool air too, and then too much for the heat.
+        let (found, _) = coiled_in_60_degrees("left");
+        let both = [("CORD001", "unwind"), ("CORD003", "unwind"), ("CORD006", "less")];
+        assert_eq!(found, both);
+    }
+
     /// NEC Table 310.15(B)(1), column of 60 °C, on Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and
     /// 0.71 of that at 45 °C (113 °F), 12.78 A. The label beyond the cord says that, and why.
     #[test]

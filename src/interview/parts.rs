@@ -382,12 +382,12 @@ pub(super) fn load_ids(draft: &Draft) -> Vec<(u8, String)> {
         .collect()
 }
 
-/// The ids of outlets, cords, boxes and the outlets of boxes, with the key of the answer that
-/// names each.
+/// The ids of the set, outlets, cords, boxes and the outlets of boxes, with the key of the answer
+/// that names each; no answer names the set's.
 pub(super) fn part_ids(draft: &Draft) -> Vec<(String, String)> {
-    let mut ids: Vec<(String, String)> = outlets(draft)
-        .map(|n| (format!("outlet.{n}.name"), outlet_id(draft, n)))
-        .collect();
+    let set = (String::new(), Id::SET.to_owned());
+    let outlets = outlets(draft).map(|n| (format!("outlet.{n}.name"), outlet_id(draft, n)));
+    let mut ids: Vec<(String, String)> = std::iter::once(set).chain(outlets).collect();
     for n in gear(draft) {
         ids.push((format!("gear.{n}.name"), gear_id(draft, n)));
     }
@@ -422,6 +422,28 @@ pub(super) fn slug(name: &str, otherwise: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::interview::draft::Said;
+
+    #[test]
+    fn nothing_gets_the_id_of_the_set() {
+        let mut draft = Draft::new("any");
+        for (key, text) in [
+            ("outlet.1.face", "5-20R"),
+            ("load.1.what", "own"),
+            ("load.1.name", "Generator"),
+        ] {
+            draft.answers.insert(key.to_owned(), Said::is(text));
+        }
+        assert_eq!(load_ids(&draft), [(1, "generator-2".to_owned())]);
+        // What nobody may name their outlet or cord.
+        let taken = part_ids(&draft);
+        assert!(
+            taken
+                .iter()
+                .any(|(key, id)| id == Id::SET && key.is_empty()),
+            "{taken:?}"
+        );
+    }
 
     #[test]
     fn names_become_ids() {

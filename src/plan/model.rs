@@ -56,6 +56,9 @@ impl Id {
     /// The longest id that is taken, in characters.
     pub const LONGEST: usize = 40;
 
+    /// The id under which reports speak of the set itself. Nothing else may have it.
+    pub const SET: &str = "generator";
+
     /// An id from text, if it is one: 1 to [`Self::LONGEST`] letters or digits of any script, `-`
     /// or `_`, beginning with a letter or digit.
     #[must_use]

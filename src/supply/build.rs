@@ -34,9 +34,6 @@ const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
 /// 100 °F, rounded up.
 const UNKNOWN_AIR: Temperature = Temperature::from_millicelsius(37_778);
 
-/// The root's id, where one has to be shown.
-const ROOT: &str = "generator";
-
 impl Supply {
     /// The tree of a plan. Takes any plan; what cannot be connected is in
     /// [`Supply::detached`], and every unknown that was taken for the unsafe case in
@@ -181,7 +178,7 @@ impl<'a> Builder<'a> {
             LimitReason::RatedPowerUnguarded
         };
         self.push(Node {
-            id: Id::new(ROOT).expect("the root's name is an id"),
+            id: Id::new(Id::SET).expect("the root's name is an id"),
             kind: NodeKind::Source,
             parent: None,
             legs,

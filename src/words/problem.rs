@@ -370,6 +370,7 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
             set("id", id);
             set("line", &line.to_string());
         }
+        ProblemKind::SetsId { id } => set("id", id),
         ProblemKind::UnknownReference {
             key: of,
             found,
@@ -648,6 +649,7 @@ mod tests {
                 line: 1,
                 first: 0..1,
             },
+            ProblemKind::SetsId { id: found() },
             ProblemKind::ShareDiffers { with: found() },
             ProblemKind::LessThan {
                 key,

@@ -213,6 +213,11 @@ pub enum ProblemKind {
         /// Where it was first given.
         first: Range<usize>,
     },
+    /// The id that is the set's own.
+    SetsId {
+        /// The id.
+        id: String,
+    },
     /// The name of something that is not in the plan.
     UnknownReference {
         /// Its key.
@@ -416,6 +421,7 @@ impl ProblemKind {
             Self::WrongHalf { .. } => "plan-wrong-half",
             Self::BadId { .. } => "plan-bad-id",
             Self::DuplicateId { .. } => "plan-duplicate-id",
+            Self::SetsId { .. } => "plan-sets-id",
             Self::UnknownReference { .. } => "plan-unknown-reference",
             Self::NotAReceptacle { .. } => "plan-not-a-receptacle",
             Self::Loop { .. } => "plan-loop",

@@ -113,6 +113,9 @@ impl Names {
             );
             return;
         }
+        if id.as_str() == Id::SET {
+            sink.put(span.clone(), ProblemKind::SetsId { id: id.to_string() });
+        }
         self.order.push(id.clone());
         self.defined.insert(id, (span, owner));
     }

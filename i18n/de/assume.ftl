@@ -5,6 +5,7 @@ assumed-yes = ja
 assumed-no = nein
 assumed-none = keiner
 assumed-leg-a = Seite A
+assumed-worst-kind = das Schlimmste jeder Art
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } Ebenso für { $parts }.
@@ -24,6 +25,7 @@ assume-cord-wire = Niemand kennt den Leiterquerschnitt von „{ $part }“, also
 assume-cord-conductors = Niemand weiß, wie viele Leiter „{ $part }“ hat, also wurden { $value } gerechnet: kein Schutzleiter. Es steht auf dem Kabel: „12/3“ hat drei.
 assume-cord-length = Niemand weiß, wie lang „{ $part }“ ist, also wurden für die Spannung { $value } angenommen, und nichts dafür, wie weit es reicht. Schreiten Sie es ab: Ein Schritt ist etwa 2,5 ft.
 assume-cord-coiled = Niemand weiß, ob „{ $part }“ im Betrieb ausgelegt ist, also wurde es als aufgerollt gerechnet. Aufgerollt verträgt es nur ein Drittel. Rollen Sie es ganz ab, und schreiben Sie es in den Plan.
+assume-load-kind = Niemand weiß, was „{ $part }“ vor allem tut, also wurde { $value } angenommen: Es kann so viel verbrauchen wie ein Heizgerät und so schwer starten wie ein Motor, und die Gesundheit eines Menschen kann davon abhängen. Fragen Sie, wem es gehört.
 assume-load-plug = Niemand kennt den Stecker von „{ $part }“, also wurde { $value } angenommen, der übliche.
 assume-power-factor = Niemand kennt den Leistungsfaktor von „{ $part }“, also wurde { $value } für diese Art angenommen. Es zieht mehr Strom, als seine Watt zeigen.
 assume-running = Niemand weiß, was „{ $part }“ verbraucht, also wurden { $value } für diese Art angenommen. Suchen Sie auf seinem Schild W oder A.

@@ -266,7 +266,7 @@ ask-load-name = Wie heißt es?
 
 ask-load-kind = Was tut es vor allem?
     .why = { $about }. Motoren brauchen zum Starten mehr.
-    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Hängt die Gesundheit eines Menschen davon ab, wählen Sie immer das. Wenn Sie es nicht wissen, zählt es als Motor: Motoren brauchen zum Starten am meisten.
+    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Hängt die Gesundheit eines Menschen davon ab, wählen Sie immer das. Wenn Sie es nicht wissen, zählt das Schlimmste jeder Art, und dass die Gesundheit eines Menschen davon abhängen kann.
     .row = Art
 pick-load-kind-heater = Macht Wärme
 pick-load-kind-motor = Dreht einen Motor, pumpt oder kühlt

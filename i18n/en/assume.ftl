@@ -6,6 +6,7 @@ assumed-yes = yes
 assumed-no = no
 assumed-none = none
 assumed-leg-a = leg A
+assumed-worst-kind = the worst of every kind
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } The same for { $parts }.
@@ -25,6 +26,7 @@ assume-cord-wire = Nobody knows the wire size of “{ $part }”, so { $value } 
 assume-cord-conductors = Nobody knows how many wires “{ $part }” has, so { $value } were counted: no ground wire. It is printed along the cord: “12/3” has three.
 assume-cord-length = Nobody knows how long “{ $part }” is, so { $value } was taken for the volts, and nothing for how far it reaches. Pace it out: one step is about 2.5 ft.
 assume-cord-coiled = Nobody knows if “{ $part }” lies flat in use, so it was taken for coiled. Coiled, it carries only a third. Unroll it fully, and say so in the plan.
+assume-load-kind = Nobody knows what “{ $part }” mostly does, so { $value } was taken: it may use as much as a heater and start as hard as a motor, and someone's health may depend on it. Ask its owner.
 assume-load-plug = Nobody knows the plug of “{ $part }”, so { $value } was taken, the usual one.
 assume-power-factor = Nobody knows the power factor of “{ $part }”, so { $value } was taken for its kind. It draws more current than its watts show.
 assume-running = Nobody knows what “{ $part }” uses, so { $value } was taken for its kind. Look on its label for W, or for A.

@@ -291,7 +291,7 @@ ask-load-name = What is it called?
 
 ask-load-kind = What does it mostly do?
     .why = { $about }. Motors need more power to start.
-    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that. If you do not know, it counts as a motor: motors need the most to start.
+    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
     .row = Kind
 pick-load-kind-heater = Makes heat
 pick-load-kind-motor = Turns a motor, pumps or cools

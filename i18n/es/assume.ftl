@@ -6,6 +6,7 @@ assumed-yes = sí
 assumed-no = no
 assumed-none = ninguno
 assumed-leg-a = fase A
+assumed-worst-kind = lo peor de cada tipo
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } Lo mismo para { $parts }.
@@ -25,6 +26,7 @@ assume-cord-wire = No se sabe el calibre de “{ $part }”; se tomó { $value }
 assume-cord-conductors = No se sabe cuántos conductores tiene “{ $part }”; se contaron { $value }: sin { -ground-wire }. Está impreso a lo largo del cable: “12/3” tiene tres.
 assume-cord-length = No se sabe cuánto mide “{ $part }”; se tomó { $value } para la tensión, y nada para hasta dónde llega. Mídalo a pasos: un paso son unos 2.5 ft.
 assume-cord-coiled = No se sabe si “{ $part }” está extendido cuando se usa; se dio por enrollado. Enrollado soporta solo un tercio. Desenróllelo por completo, e indíquelo en el plan.
+assume-load-kind = No se sabe qué hace sobre todo “{ $part }”; se tomó { $value }: puede consumir tanto como un calefactor y arrancar con tanta fuerza como un motor, y la salud de alguien puede depender de ello. Pregunte a su dueño.
 assume-load-plug = No se sabe qué clavija tiene “{ $part }”; se tomó { $value }, la habitual.
 assume-power-factor = No se sabe el factor de potencia de “{ $part }”; se tomó { $value } según su tipo. Consume más corriente de lo que muestran sus vatios.
 assume-running = No se sabe cuánto consume “{ $part }”; se tomó { $value } según su tipo. Busque W o A en su placa.

@@ -277,7 +277,7 @@ ask-load-name = ¿Cómo se llama?
 
 ask-load-kind = ¿Qué hace sobre todo?
     .why = { $about }. Los motores piden más para arrancar.
-    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. Si la salud de alguien depende de ello, elija siempre eso. Si no lo sabe, cuenta como motor: los motores son los que más necesitan para arrancar.
+    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. Si la salud de alguien depende de ello, elija siempre eso. Si no lo sabe, cuenta lo peor de cada tipo, y que la salud de alguien puede depender de ello.
     .row = Tipo
 pick-load-kind-heater = Da calor
 pick-load-kind-motor = Mueve un motor, bombea o enfría

@@ -6,6 +6,7 @@ assumed-yes = oui
 assumed-no = non
 assumed-none = aucun
 assumed-leg-a = phase A
+assumed-worst-kind = le pire de chaque genre
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } De même pour { $parts }.
@@ -25,6 +26,7 @@ assume-cord-wire = On ignore le calibre de « { $part } » ; on a donc retenu
 assume-cord-conductors = On ignore combien de fils a « { $part } » ; on en a donc compté { $value } : pas de { -ground-wire }. C’est imprimé le long de la rallonge : « 12/3 » en a trois.
 assume-cord-length = On ignore la longueur de « { $part } » ; on a donc retenu { $value } pour la tension, et rien pour la portée. Mesurez-la au pas : un pas fait environ 2,5 ft.
 assume-cord-coiled = On ignore si « { $part } » est à plat pendant l’usage ; on l’a donc supposé enroulé. Enroulé, cela ne supporte que le tiers. Déroulez tout, et dites-le dans le plan.
+assume-load-kind = On ignore ce que « { $part } » fait surtout ; on a donc retenu { $value } : il peut consommer autant qu’un chauffage et démarrer aussi fort qu’un moteur, et la santé de quelqu’un peut en dépendre. Demandez à son propriétaire.
 assume-load-plug = On ignore la fiche de « { $part } » ; on a donc retenu { $value }, la plus courante.
 assume-power-factor = On ignore le facteur de puissance de « { $part } » ; on a donc retenu { $value } pour son genre. Il y passe plus de courant que ses watts ne le montrent.
 assume-running = On ignore ce que « { $part } » consomme ; on a donc retenu { $value } pour son genre. Cherchez W, ou A, sur son étiquette.

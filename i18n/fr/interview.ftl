@@ -287,7 +287,7 @@ ask-load-name = Comment s’appelle-t-il ?
 
 ask-load-kind = Que fait-il surtout ?
     .why = { $about }. Un moteur demande plus pour démarrer.
-    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. Si la santé de quelqu’un en dépend, choisissez toujours cela. Si vous ne savez pas, il compte comme un moteur : les moteurs demandent le plus pour démarrer.
+    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. Si la santé de quelqu’un en dépend, choisissez toujours cela. Si vous ne savez pas, on compte le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
     .row = Genre
 pick-load-kind-heater = Fait de la chaleur
 pick-load-kind-motor = Tourne, pompe ou refroidit (moteur)

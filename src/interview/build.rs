@@ -329,14 +329,16 @@ impl Build<'_> {
         let key = |field: &str| format!("load.{n}.{field}");
         let table = load_table(self.draft, n);
         let own_draw = self.draft.get(&key("draw")).is_some();
-        let kind = match self.draft.text(&key("kind")) {
-            Some("heater") => LoadKind::Heater,
-            Some("motor") => LoadKind::Motor,
-            Some("electronic") => LoadKind::Electronic,
-            Some("lamp") => LoadKind::Lamp,
-            Some("medical") => LoadKind::Medical,
-            // Not known what it is: what starts hardest.
-            _ => table.map_or(LoadKind::Motor, |table| table.kind),
+        let kind = match (self.draft.get(&key("kind")), table) {
+            (None, Some(table)) => Answer::Known(table.kind),
+            _ => self.read(&key("kind"), |text| match text {
+                "heater" => Some(LoadKind::Heater),
+                "motor" => Some(LoadKind::Motor),
+                "electronic" => Some(LoadKind::Electronic),
+                "lamp" => Some(LoadKind::Lamp),
+                "medical" => Some(LoadKind::Medical),
+                _ => None,
+            }),
         };
         Some(Load {
             id: Id::new(id)?,

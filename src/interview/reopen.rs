@@ -218,7 +218,7 @@ impl Open {
                 load.get("name").map_or_else(|| id.clone(), text_of),
             );
             self.is(key("id"), id);
-            self.is(key("kind"), text_of(load.get("kind")?));
+            self.put(key("kind"), said(Some(load.get("kind")?)));
             let draw = match (load.get("motor"), load.get("current")) {
                 (Some(Value::Table(motor)), _) => {
                     let code = motor.get("code").map(text_of);
@@ -548,5 +548,39 @@ plug = \"5-15P\"
         insta::assert_snapshot!(merged);
         let plan = read(&merged).unwrap();
         assert_eq!(plan.loads.len(), 2);
+    }
+
+    /// "I don't know" stays one: from the draft into the file, and back to the same question.
+    #[test]
+    fn what_nobody_knows_of_a_load_is_no_motor() {
+        let text = "\
+format = 1
+[site]
+ground = \"dry\"
+[generator]
+rated = \"2000 W\"
+voltage = \"120 V\"
+[[generator.outlet]]
+id = \"front\"
+shape = \"5-20R\"
+breaker = \"20 A\"
+[[load]]
+id = \"thing\"
+kind = \"unknown\"
+running = \"60 W\"
+plug = \"5-15P\"
+";
+        let machine = opened(text);
+        let draft = machine.draft();
+        assert_eq!(draft.get("load.1.kind"), Some(&Said::Unknown));
+        let plan = plain(draft);
+        assert_eq!(plan.loads[0].kind, Answer::Unknown);
+        assert_eq!(read(&crate::plan::write(&plan)).expect("it reads"), plan);
+        // What was taken instead is told where the question is answered so.
+        let taken = machine.taken("load.1.kind").expect("something is taken");
+        assert_eq!(
+            (taken.field.as_str(), taken.why),
+            ("load.thing.kind", "load-kind")
+        );
     }
 }

@@ -80,14 +80,14 @@ pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     };
     let must = |id: &Id| {
         load(id).is_some_and(|it| {
-            it.wanted == crate::plan::Wanted::Must || it.kind == LoadKind::Medical
+            it.wanted == crate::plan::Wanted::Must || it.may_be(LoadKind::Medical)
         })
     };
     let on = |id: &Id, minute: u16| {
         load(id).is_some_and(|it| {
             if it.hours.is_empty() {
                 let continuous = facts.iter().any(|fact| fact.id == *id && fact.continuous);
-                continuous || it.kind == LoadKind::Medical
+                continuous || it.may_be(LoadKind::Medical)
             } else {
                 it.hours.iter().any(|span| span.contains(minute))
             }
@@ -304,7 +304,7 @@ impl List<'_> {
                 changes.push(Change::Move(load.id.clone()));
             }
             // Nobody's health is put off or made smaller.
-            if load.kind == LoadKind::Medical {
+            if load.may_be(LoadKind::Medical) {
                 continue;
             }
             if matches!(load.running, Answer::Known(Draw::Power(_))) {

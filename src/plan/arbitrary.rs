@@ -258,7 +258,11 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
     (
         (
             name(),
-            select(kinds),
+            prop_oneof![
+                // It may be unknown, but not left out.
+                1 => Just(Answer::Unknown),
+                9 => select(kinds).prop_map(Answer::Known),
+            ],
             answer(draw),
             1..=5_u8,
             answer(any::<bool>()),

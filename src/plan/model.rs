@@ -504,7 +504,7 @@ pub struct Load {
     /// What it is called on prints.
     pub name: String,
     /// How it behaves electrically.
-    pub kind: LoadKind,
+    pub kind: Answer<LoadKind>,
     /// What it draws while it runs.
     pub running: Answer<Draw>,
     /// How many of them, each with its own plug. At least one.
@@ -527,6 +527,14 @@ pub struct Load {
     pub backup: Answer<bool>,
     /// Where it is plugged in now, if it may be moved: of places as good it keeps this one.
     pub now: Option<Id>,
+}
+
+impl Load {
+    /// Whether it is of this kind, or nobody knows of which.
+    #[must_use]
+    pub fn may_be(&self, kind: LoadKind) -> bool {
+        self.kind.known().is_none_or(|known| *known == kind)
+    }
 }
 
 /// Electrical behaviour of a load.

@@ -258,11 +258,13 @@ fn load(out: &mut Out, load: &Load) {
     out.text(
         "kind",
         match load.kind {
-            LoadKind::Heater => "heater",
-            LoadKind::Motor => "motor",
-            LoadKind::Electronic => "electronic",
-            LoadKind::Lamp => "lamp",
-            LoadKind::Medical => "medical",
+            Answer::Known(LoadKind::Heater) => "heater",
+            Answer::Known(LoadKind::Motor) => "motor",
+            Answer::Known(LoadKind::Electronic) => "electronic",
+            Answer::Known(LoadKind::Lamp) => "lamp",
+            Answer::Known(LoadKind::Medical) => "medical",
+            // It may not be left out.
+            Answer::Missing | Answer::Unknown => "unknown",
         },
     );
     match &load.running {

@@ -117,7 +117,7 @@ fn small() -> (Plan, Report) {
         id: id(name),
         of: id(name),
         name: label.into(),
-        kind: LoadKind::Heater,
+        kind: Answer::Known(LoadKind::Heater),
         volts: Amount::of(Voltage::from_millivolts(120_000)),
         running_watts: watts(power),
         running_amps: amps(power / 120),

@@ -359,6 +359,14 @@ mod tests {
         }
     }
 
+    /// It is taken for one that somebody's health depends on: a warning.
+    #[test]
+    fn what_a_thing_is_decides() {
+        let edit = ("kind = \"electronic\" # fan", "kind = \"unknown\"");
+        let found = decides(&[edit]);
+        assert_eq!(found, Some(("load.fan.kind".to_owned(), 0, 1)));
+    }
+
     #[test]
     fn without_a_danger_the_limits_decide() {
         let found = report(&[

@@ -21,7 +21,8 @@ pub struct LoadUnit {
     pub load: usize,
     /// Its name.
     pub name: String,
-    /// How it behaves.
+    /// How it behaves. One that nobody knows the kind of is taken for one that somebody's health
+    /// depends on: no kind has more weight, and like most it draws more as the volts fall.
     pub kind: LoadKind,
     /// Its plug, or what is taken for it.
     pub plug: Plug,
@@ -48,7 +49,7 @@ impl LoadUnit {
             id: self.id.clone(),
             of: plan.loads[self.load].id.clone(),
             name: self.name.clone(),
-            kind: self.kind,
+            kind: plan.loads[self.load].kind,
             volts: self.volts.into(),
             running_watts: self.running.into(),
             running_amps: self.running_current.into(),
@@ -100,6 +101,10 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         load: &load.id,
         list: assumed,
     };
+    if !load.kind.is_known() {
+        let word = "assumed-worst-kind";
+        assume.note("kind", Value::Word { word }, "load-kind");
+    }
     let plug = if let Answer::Known(plug) = load.plug {
         plug
     } else {
@@ -125,7 +130,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         id: load.id.clone(),
         load: at,
         name: load.name.clone(),
-        kind: load.kind,
+        kind: load.kind.or(LoadKind::Medical),
         plug,
         volts,
         running,
@@ -405,6 +410,40 @@ breaker = "20 A"
         assert_eq!(unit.running.milliwatts(), 1_800_000);
         assert_eq!(unit.running_current.milliamps(), 15_000);
         assert_eq!(assumed, ["load.x.running running"]);
+    }
+
+    /// 60 W at the lowest power factor of all kinds, 0.6, is 100 VA, 0.834 A; a motor starts at six
+    /// times that (NEC 430.251(A)).
+    #[test]
+    fn of_an_unknown_kind_the_worst_of_each_figure_is_taken_and_said() {
+        let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"60 W\"");
+        assert_eq!(unit.running_current.milliamps(), 834);
+        assert_eq!(unit.starting_current.milliamps(), 6 * 834);
+        assert_eq!(
+            assumed,
+            [
+                "load.x.kind load-kind",
+                "load.x.power_factor power-factor",
+                "load.x.starting starting"
+            ]
+        );
+        // As many watts as a heater, where those are not known either.
+        let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"unknown\"");
+        assert_eq!(unit.running.milliwatts(), 1_800_000);
+        assert_eq!(unit.running_current.milliamps(), 25_000);
+        assert_eq!(assumed.len(), 4, "{assumed:?}");
+        // No kind with the same answers asks for more of anything.
+        for draw in ["60 W", "unknown"] {
+            let of = |kind: &str| one(&format!("kind = \"{kind}\"\nrunning = \"{draw}\"")).0;
+            let worst = of("unknown");
+            for kind in ["heater", "motor", "electronic", "lamp", "medical"] {
+                let known = of(kind);
+                assert!(known.running <= worst.running, "{kind}");
+                assert!(known.running_current <= worst.running_current, "{kind}");
+                assert!(known.starting <= worst.starting, "{kind}");
+                assert!(known.starting_current <= worst.starting_current, "{kind}");
+            }
+        }
     }
 
     #[test]

@@ -29,7 +29,7 @@ use std::collections::BTreeMap;
 use rust_decimal::Decimal;
 use serde::{Serialize, Serializer};
 
-use crate::plan::{Id, LoadKind};
+use crate::plan::{Answer, Id, LoadKind};
 use crate::quantity::{Quantity, Unit};
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
@@ -488,9 +488,9 @@ pub struct LoadFacts {
     pub of: Id,
     /// Its name.
     pub name: String,
-    /// Its kind.
+    /// Its kind, or `unknown`.
     #[serde(serialize_with = "kind_code")]
-    pub kind: LoadKind,
+    pub kind: Answer<LoadKind>,
     /// Nominal volts at its plug.
     pub volts: Amount,
     /// Running power.
@@ -506,13 +506,14 @@ pub struct LoadFacts {
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)]
-fn kind_code<S: Serializer>(kind: &LoadKind, serializer: S) -> Result<S::Ok, S::Error> {
+fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(match kind {
-        LoadKind::Heater => "heater",
-        LoadKind::Motor => "motor",
-        LoadKind::Electronic => "electronic",
-        LoadKind::Lamp => "lamp",
-        LoadKind::Medical => "medical",
+        Answer::Known(LoadKind::Heater) => "heater",
+        Answer::Known(LoadKind::Motor) => "motor",
+        Answer::Known(LoadKind::Electronic) => "electronic",
+        Answer::Known(LoadKind::Lamp) => "lamp",
+        Answer::Known(LoadKind::Medical) => "medical",
+        Answer::Missing | Answer::Unknown => "unknown",
     })
 }
 

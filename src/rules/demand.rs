@@ -49,7 +49,7 @@ impl Need<'_> {
     /// Whether it counts all day because nobody said when it runs.
     pub fn any_time(&self) -> bool {
         self.load.hours.is_empty()
-            && (self.load.wanted == Wanted::Must || self.load.kind == LoadKind::Medical)
+            && (self.load.wanted == Wanted::Must || self.load.may_be(LoadKind::Medical))
     }
 
     /// Whether it runs for three hours or more at a stretch.

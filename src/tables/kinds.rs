@@ -6,7 +6,7 @@ use serde::Deserialize;
 
 use super::data::{self, Cited};
 use super::source::Source;
-use crate::plan::LoadKind;
+use crate::plan::{Answer, LoadKind};
 use crate::quantity::{Power, Ratio};
 
 #[derive(Deserialize)]
@@ -75,16 +75,35 @@ static KINDS: LazyLock<[KindFigures; 5]> = LazyLock::new(|| {
     ]
 });
 
-/// The figures of a kind.
+/// The worst figure of all kinds, each with the source of the kind it is from.
+static WORST: LazyLock<KindFigures> = LazyLock::new(|| {
+    KINDS.iter().fold(KINDS[0], |mut worst, kind| {
+        if kind.running > worst.running {
+            (worst.running, worst.running_source) = (kind.running, kind.running_source);
+        }
+        // A lower power factor is a larger current.
+        if kind.power_factor < worst.power_factor {
+            worst.power_factor = kind.power_factor;
+            worst.power_factor_source = kind.power_factor_source;
+        }
+        if kind.starting > worst.starting {
+            (worst.starting, worst.starting_source) = (kind.starting, kind.starting_source);
+        }
+        worst
+    })
+});
+
+/// The figures of a kind; of one that nobody knows the worst of all.
 #[must_use]
-pub fn of_kind(kind: LoadKind) -> &'static KindFigures {
-    &KINDS[match kind {
-        LoadKind::Heater => 0,
-        LoadKind::Motor => 1,
-        LoadKind::Electronic => 2,
-        LoadKind::Lamp => 3,
-        LoadKind::Medical => 4,
-    }]
+pub fn of_kind(kind: Answer<LoadKind>) -> &'static KindFigures {
+    match kind {
+        Answer::Known(LoadKind::Heater) => &KINDS[0],
+        Answer::Known(LoadKind::Motor) => &KINDS[1],
+        Answer::Known(LoadKind::Electronic) => &KINDS[2],
+        Answer::Known(LoadKind::Lamp) => &KINDS[3],
+        Answer::Known(LoadKind::Medical) => &KINDS[4],
+        Answer::Missing | Answer::Unknown => &WORST,
+    }
 }
 
 #[cfg(test)]
@@ -100,7 +119,7 @@ mod tests {
             LoadKind::Lamp,
             LoadKind::Medical,
         ] {
-            let figures = of_kind(kind);
+            let figures = of_kind(Answer::Known(kind));
             assert!(figures.starting.permille() >= 1000, "{kind:?}");
             assert!(
                 (1..=1000).contains(&figures.power_factor.permille()),
@@ -108,6 +127,20 @@ mod tests {
             );
         }
         // NEC 430.251(A): locked rotor is six times full load.
-        assert_eq!(of_kind(LoadKind::Motor).starting.permille(), 6000);
+        let motor = of_kind(Answer::Known(LoadKind::Motor));
+        assert_eq!(motor.starting.permille(), 6000);
+    }
+
+    /// Rows of the table: a heater's watts, an electronic supply's power factor, a motor's start.
+    #[test]
+    fn of_a_kind_nobody_knows_each_figure_is_the_worst() {
+        for kind in [Answer::Unknown, Answer::Missing] {
+            let figures = of_kind(kind);
+            assert_eq!(figures.running.milliwatts(), 1_800_000);
+            assert_eq!(figures.power_factor.permille(), 600);
+            assert_eq!(figures.starting.permille(), 6000);
+            let motor = of_kind(Answer::Known(LoadKind::Motor));
+            assert_eq!(figures.starting_source, motor.starting_source);
+        }
     }
 }

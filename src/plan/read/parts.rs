@@ -410,7 +410,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
     names.plug_in("on", None, on.clone(), on_span);
     let (now, now_span) = reference(fields, "now", names);
     names.plug_in("now", None, now.clone(), now_span);
-    let kind = fields.required("kind", r#"kind = "heater""#, |field| {
+    let kind = fields.required_answer("kind", r#"kind = "heater""#, |field| {
         field.choice(
             KINDS,
             &[
@@ -420,7 +420,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
                 LoadKind::Lamp,
                 LoadKind::Medical,
             ],
-            false,
+            true,
         )
     });
     let running = draw(fields);
@@ -457,7 +457,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
         backup: fields.answer("backup", Field::yes_no),
         name: name.or_else(|| id.as_ref().map(ToString::to_string))?,
         id: id?,
-        kind: kind?,
+        kind,
         running,
         on,
         now,

@@ -1,6 +1,8 @@
 //! The best answer to each unknown that somebody can find out.
 
-use crate::plan::{Answer, Draw, Fuel, Ground, Leg, Neutral, Outlet, Plan, Stands, System};
+use crate::plan::{
+    Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System,
+};
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::supply::UNKNOWN_RATED;
 use crate::tables::shape::{Circuit, Configuration};
@@ -48,6 +50,16 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
                 "continuous" => load.continuous = Answer::Known(false),
+                // At unity and without a start; where the draw is not known either, the least of it.
+                "kind" => {
+                    let heats = load.running.is_known();
+                    let kind = if heats {
+                        LoadKind::Heater
+                    } else {
+                        LoadKind::Lamp
+                    };
+                    load.kind = Answer::Known(kind);
+                }
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 _ => return None,
             }

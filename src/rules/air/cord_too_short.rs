@@ -126,7 +126,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     // Of what a battery carries through the night the generator's day is all that counts.
     let medical = reaches(|need| {
-        need.load.kind == LoadKind::Medical && need.load.backup != Answer::Known(true)
+        need.load.may_be(LoadKind::Medical) && need.load.backup != Answer::Known(true)
     });
     bedside(facts, found, &medical);
     // Told once, where it is worse.

@@ -95,7 +95,7 @@ pub(in crate::rules) fn stretch(plan: &Plan) -> Hours {
         .loads
         .iter()
         .flat_map(|load| {
-            if load.hours.is_empty() && load.kind == LoadKind::Medical {
+            if load.hours.is_empty() && load.may_be(LoadKind::Medical) {
                 &whole_day[..]
             } else {
                 &load.hours

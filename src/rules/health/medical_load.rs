@@ -10,7 +10,8 @@
 //!
 //! ## The arithmetic
 //! None: one source is one source, however large. A device whose plan says that a battery made for it
-//! takes over for the night is a notice. "I don't know" and silence count as none: a warning.
+//! takes over for the night is a notice. "I don't know" and silence count as none: a warning. So is a
+//! thing of which nobody knows what it does.
 //!
 //! ## What to do
 //! Bring a battery made for the device that lasts the whole night, or stay where there is utility
@@ -30,7 +31,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("medical_load.rs"),
     sources: &[cite::PRACTICE],
-    fixes: &["battery", "charged"],
+    fixes: &["battery", "charged", "find-out"],
     check,
     #[cfg(test)]
     fires: &[
@@ -39,25 +40,27 @@ pub(super) const RULE: Rule = Rule {
             "kind = \"electronic\" # fan",
             "kind = \"medical\"\nbackup = true",
         )],
+        &[("kind = \"electronic\" # fan", "kind = \"unknown\"")],
     ],
     #[cfg(test)]
     spares: &[&[]],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let medical = |backed: bool| -> Vec<Id> {
+    let medical = |backed: bool, known: bool| -> Vec<Id> {
         facts
             .plan
             .loads
             .iter()
-            .filter(|load| load.kind == LoadKind::Medical)
+            .filter(|load| load.may_be(LoadKind::Medical) && load.kind.is_known() == known)
             .filter(|load| (load.backup == Answer::Known(true)) == backed)
             .map(|load| load.id.clone())
             .collect()
     };
     for (about, signal, fix) in [
-        (medical(false), Signal::Warning, "battery"),
-        (medical(true), Signal::Notice, "charged"),
+        (medical(false, true), Signal::Warning, "battery"),
+        (medical(false, false), Signal::Warning, "find-out"),
+        (medical(true, true), Signal::Notice, "charged"),
     ] {
         if !about.is_empty() {
             found.add(signal, about, values([]), fix, values([]));

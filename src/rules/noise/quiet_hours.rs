@@ -50,7 +50,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .iter()
         .filter(|load| {
             if load.hours.is_empty() {
-                return load.kind == LoadKind::Medical;
+                return load.may_be(LoadKind::Medical);
             }
             // Two spans meet exactly when one begins inside the other.
             load.hours

@@ -54,7 +54,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let largest = needs
         .iter()
-        .filter(|need| need.load.kind == LoadKind::Motor)
+        .filter(|need| need.load.may_be(LoadKind::Motor))
         // The first of equal ones.
         .rev()
         .max_by_key(|need| need.starting());

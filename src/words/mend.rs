@@ -137,7 +137,7 @@ mod tests {
         ] {
             let words = Words::new(tag, Units::Customary).expect("a language");
             let text = words.repair(&repair(Value::Name("left".to_owned())), &[]);
-            let plain = text.replace('\u{a0}', " ").replace('\u{202f}', " ");
+            let plain = text.replace(['\u{a0}', '\u{202f}'], " ");
             assert!(plain.contains(first) && plain.contains(to), "{tag}: {text}");
             let phrase = words.text("change-by-the-card");
             let word = "change-by-the-card";

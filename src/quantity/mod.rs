@@ -243,6 +243,14 @@ mod tests {
         }
     }
 
+    /// In every profile: a wrong number on a label is worse than none. `cargo test --release` too.
+    #[test]
+    #[should_panic(expected = "overflow")]
+    fn a_sum_never_wraps_round() {
+        let most = std::hint::black_box(Current::from_milliamps(i64::MAX));
+        let _ = std::hint::black_box(most + Current::from_milliamps(1));
+    }
+
     #[test]
     fn amounts_are_exact_decimals() {
         assert_eq!(Length::from_millimetres(7620).amount().to_string(), "7.62");

@@ -15,4 +15,5 @@ pub mod rules;
 pub mod sharing;
 pub mod supply;
 pub mod tables;
+mod value;
 pub mod words;

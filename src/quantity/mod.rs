@@ -8,10 +8,12 @@
 //! Reading ("25 ft") is in [`parse`]; writing for a reader is in [`crate::words`], because the
 //! choice of unit and decimal mark is a matter of language and not of physics.
 
+mod amount;
 mod gauge;
 mod logarithm;
 mod parse;
 
+pub use amount::Amount;
 pub use gauge::Wire;
 pub(crate) use logarithm::{BITS, exp2, log2};
 pub use parse::{QuantityError, Round, allowed_units, two_readings};

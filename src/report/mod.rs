@@ -24,62 +24,20 @@ pub use farther::{Farther, Place};
 pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads, Sure};
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
+pub use crate::quantity::Amount;
+pub use crate::value::{Assumption, Value};
+
 use std::collections::BTreeMap;
 
-use rust_decimal::Decimal;
 use serde::{Serialize, Serializer};
 
 use crate::plan::{Answer, Id, LoadKind};
-use crate::quantity::{Quantity, Unit};
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
 use crate::tables::source::Source;
 
 /// The version of the report format.
 pub const FORMAT: u32 = 1;
-
-/// An exact amount with its unit.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub struct Amount {
-    /// How much. Never rounded for display. In JSON a number, digit for digit.
-    #[serde(with = "rust_decimal::serde::arbitrary_precision")]
-    pub amount: Decimal,
-    /// Of what.
-    #[serde(serialize_with = "unit_code")]
-    pub unit: Unit,
-}
-
-impl Amount {
-    /// The amount of a quantity in its report unit.
-    #[must_use]
-    pub fn of<Q: Quantity>(quantity: Q) -> Self {
-        Self {
-            amount: quantity.amount(),
-            unit: Q::UNIT,
-        }
-    }
-
-    /// A bare count.
-    #[must_use]
-    pub fn count(count: usize) -> Self {
-        Self {
-            amount: Decimal::from(count),
-            unit: Unit::One,
-        }
-    }
-}
-
-impl<Q: Quantity> From<Q> for Amount {
-    fn from(quantity: Q) -> Self {
-        Self::of(quantity)
-    }
-}
-
-// serde hands every field to its serializer by reference.
-#[allow(clippy::trivially_copy_pass_by_ref)]
-fn unit_code<S: Serializer>(unit: &Unit, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(unit.code())
-}
 
 /// How bad a finding is, by the published signal words. Worst first, so that sorting puts the
 /// worst on top.
@@ -94,33 +52,6 @@ pub enum Signal {
     Caution,
     /// Not about injury.
     Notice,
-}
-
-/// A value in a finding: an amount, or a word that is data (an id, a shape, a gauge).
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[serde(untagged)]
-pub enum Value {
-    /// An amount.
-    Amount(Amount),
-    /// A name that is the same in every language.
-    Name(String),
-    /// A word from the language files, by its key.
-    Word {
-        /// Its message key.
-        word: &'static str,
-    },
-}
-
-impl<T: Into<Amount>> From<T> for Value {
-    fn from(amount: T) -> Self {
-        Self::Amount(amount.into())
-    }
-}
-
-impl From<&Id> for Value {
-    fn from(id: &Id) -> Self {
-        Self::Name(id.to_string())
-    }
 }
 
 /// Named values, in the order of their names.
@@ -466,17 +397,6 @@ pub struct NoiseAt {
     pub at_50ft_full_dba: Option<Amount>,
     /// The distance beyond which it is below 60 dB(A).
     pub quiet_from_full: Option<Amount>,
-}
-
-/// An unknown that was taken for the unsafe case.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-pub struct Assumption {
-    /// The field, as in `generator.outlet.front.breaker`.
-    pub field: String,
-    /// The value used in its place.
-    pub value: Value,
-    /// The message key of the reason: `assume-KEY`.
-    pub why: &'static str,
 }
 
 /// A load as the core reckons it, so that prints need not look into the plan.

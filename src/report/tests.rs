@@ -5,6 +5,7 @@ use rust_decimal::Decimal;
 
 use super::*;
 use crate::plan::arbitrary;
+use crate::quantity::Quantity as _;
 use crate::words::Words;
 
 proptest! {

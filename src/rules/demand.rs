@@ -20,15 +20,9 @@ pub(super) struct Need<'a> {
     pub at: Option<NodeIx>,
 }
 
-/// A quantity back from its amount. Amounts come from quantities, so nothing is lost.
+/// The quantity that this is the amount of.
 pub(crate) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
-    let (digits, scale) = (amount.amount.mantissa(), amount.amount.scale());
-    let counts = if scale <= Q::SCALE {
-        digits.saturating_mul(10_i128.pow(Q::SCALE - scale))
-    } else {
-        digits / 10_i128.pow(scale - Q::SCALE)
-    };
-    Q::from_count(i64::try_from(counts).unwrap_or(i64::MAX))
+    amount.quantity()
 }
 
 /// A time of day, written the same in every language.

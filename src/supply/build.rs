@@ -4,11 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::{DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet, Plan, System};
-use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
-use crate::report::{Amount, Assumption, Value};
+use crate::quantity::{Amount, Current, Length, Power, Quantity, Ratio, Temperature, Wire};
 use crate::tables::conductor;
 use crate::tables::shape::{Circuit, Plug, Receptacle};
 use crate::tables::{copper, derating};
+use crate::value::{Assumption, Value};
 
 /// Breakers, receptacles and fixed wiring carry a load of three hours or more at 80 % (NEC
 /// 210.20(A), 210.19(A), and 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles).

@@ -15,8 +15,8 @@ pub use limit::Governing;
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};
-use crate::report::Assumption;
 use crate::tables::shape::{Plug, Receptacle};
+use crate::value::Assumption;
 
 /// The index of a node in [`Supply::nodes`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]

@@ -10,8 +10,9 @@ use toml::de::{DeTable, DeValue};
 use super::nearest;
 use super::problem::{Problem, ProblemKind, Type};
 use crate::plan::{Answer, Id, LONGEST_NAME, Span};
-use crate::quantity::{Quantity, QuantityError, Round, Unit, Wire, allowed_units, two_readings};
-use crate::report::Amount;
+use crate::quantity::{
+    Amount, Quantity, QuantityError, Round, Unit, Wire, allowed_units, two_readings,
+};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The word for "I don't know".

@@ -11,9 +11,9 @@ use crate::plan::{
     Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Wanted,
 };
 use crate::quantity::{
-    Current, Hours, Length, Percent, Power, Quantity, Ratio, Round, SoundLevel, Temperature, Volume,
+    Amount, Current, Hours, Length, Percent, Power, Quantity, Ratio, Round, SoundLevel,
+    Temperature, Volume,
 };
-use crate::report::Amount;
 
 /// The most power that anything in a plan may have or draw: far beyond what one carries.
 const MOST_POWER: Power = Power::from_milliwatts(100_000_000);

@@ -4,7 +4,7 @@
 use std::ops::Range;
 
 use crate::plan::Id;
-use crate::report::Amount;
+use crate::quantity::Amount;
 
 /// Everything that is wrong with a plan file, in the order of the file. Never empty.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -1,0 +1,45 @@
+//! Values as plain data, and the unknowns that one of them was taken for: what every stage from the
+//! supply to the report may say, and none of them words.
+
+use serde::Serialize;
+
+use crate::plan::Id;
+use crate::quantity::Amount;
+
+/// A value in a finding: an amount, or a word that is data (an id, a shape, a gauge).
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(untagged)]
+pub enum Value {
+    /// An amount.
+    Amount(Amount),
+    /// A name that is the same in every language.
+    Name(String),
+    /// A word from the language files, by its key.
+    Word {
+        /// Its message key.
+        word: &'static str,
+    },
+}
+
+impl<T: Into<Amount>> From<T> for Value {
+    fn from(amount: T) -> Self {
+        Self::Amount(amount.into())
+    }
+}
+
+impl From<&Id> for Value {
+    fn from(id: &Id) -> Self {
+        Self::Name(id.to_string())
+    }
+}
+
+/// An unknown that was taken for the unsafe case.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Assumption {
+    /// The field, as in `generator.outlet.front.breaker`.
+    pub field: String,
+    /// The value used in its place.
+    pub value: Value,
+    /// The message key of the reason: `assume-KEY`.
+    pub why: &'static str,
+}

@@ -43,6 +43,7 @@ impl Done {
 }
 
 /// Runs the program.
+#[allow(clippy::disallowed_methods)] // the shell's arguments
 pub(crate) fn run() -> ExitCode {
     let raw: Vec<OsString> = std::env::args_os().collect();
     let (reader, lost) = Reader::of(&raw);

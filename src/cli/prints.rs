@@ -103,6 +103,7 @@ pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<
 
 /// How far the prints are. One set is done before anyone would look, and has no
 /// bar; nor has a screen on which nothing can be drawn over.
+#[allow(clippy::disallowed_methods)] // the shell asks what kind of terminal this is
 fn bar(sets: usize) -> ProgressBar {
     let long = sets > 1;
     let dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");

@@ -11,6 +11,9 @@
 //! without the search for the best sharing, and whether a thousand plans take ten times as long as
 //! a hundred.
 
+// A benchmark prints, reads a clock and writes what it found.
+#![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
+
 use std::collections::BTreeSet;
 use std::fmt::Write as _;
 use std::time::{Duration, Instant};
@@ -227,7 +230,6 @@ impl Sketch {
 }
 
 // A benchmark is about time; nothing that is computed depends on it.
-#[allow(clippy::disallowed_methods)]
 fn time_of(text: &str) -> (Duration, String) {
     let start = Instant::now();
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
@@ -238,7 +240,6 @@ fn time_of(text: &str) -> (Duration, String) {
 
 /// How much of that is the search for who plugs in where and what may run together, which has a
 /// benchmark of its own (`--bench sharing`): the best of two.
-#[allow(clippy::disallowed_methods)]
 fn sharing_of(text: &str) -> Duration {
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
     let supply = tallywatt::supply::Supply::build(&plan);

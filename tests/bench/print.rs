@@ -5,7 +5,7 @@
 //! of several runs; memory is the greatest resident size the system saw.
 
 // A benchmark starts processes and reads a clock; nothing that is printed depends on it.
-#![allow(clippy::disallowed_methods)]
+#![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
 
 use std::path::Path;
 use std::process::Command;

@@ -6,6 +6,9 @@
 //! bar is missed. Time is the least of several runs, which on a busy machine is nearest to what
 //! the work costs.
 
+// A benchmark prints, reads a clock and writes what it found.
+#![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
+
 use std::fmt::Write as _;
 use std::path::Path;
 use std::time::{Duration, Instant};
@@ -44,7 +47,6 @@ const FASTER: f64 = 10.0;
 const MOST_SETS: usize = 50_000;
 
 // A benchmark is about time; nothing that is computed depends on it.
-#[allow(clippy::disallowed_methods)]
 fn timed<T>(run: impl FnOnce() -> T) -> (Duration, T) {
     let start = Instant::now();
     let result = run();
@@ -137,7 +139,6 @@ fn is_near(placing: &Placing) -> bool {
 }
 
 // The results of a benchmark are no one's work to lose.
-#[allow(clippy::disallowed_methods)]
 fn main() -> std::process::ExitCode {
     let mut missed: Vec<String> = Vec::new();
     let mut late: Vec<String> = Vec::new();

@@ -1,7 +1,5 @@
 //! Commands that ask nothing: what they say, what they write, and their exit status.
 
-#![allow(clippy::disallowed_methods)] // tests set the stage with plain files
-
 use std::path::{Path, PathBuf};
 use std::process::Output;
 

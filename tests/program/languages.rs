@@ -1,8 +1,6 @@
 //! Every language that is offered, as a person meets it: which one is spoken, and that nothing of
 //! English is left in what is said and printed.
 
-#![allow(clippy::disallowed_methods)] // tests set the stage with plain files
-
 use std::path::Path;
 use std::process::Output;
 

@@ -1,7 +1,5 @@
 //! The paper that `demo` writes, read back as text and held against the report beside it.
 
-#![allow(clippy::disallowed_methods)] // tests read plain files
-
 use std::path::Path;
 
 use assert_cmd::Command;

@@ -197,6 +197,7 @@ pub(super) fn open(
 }
 
 /// How long ago a draft was saved.
+#[allow(clippy::disallowed_methods)] // the shell tells how old a draft is
 fn age(saved: Option<SystemTime>, words: &Words) -> String {
     let minutes = saved
         .and_then(|saved| saved.elapsed().ok())

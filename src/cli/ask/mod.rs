@@ -35,6 +35,7 @@ const DATA: &str = "TALLYWATT_DATA";
 const STEM: &str = "plan";
 
 /// Interviews for a new plan, or about the one in a file.
+#[allow(clippy::disallowed_methods)] // the shell asks what kind of terminal this is
 pub(super) fn interview(how: &How, file: Option<&Path>, reader: &Reader) -> Result<Done, Failure> {
     let words = &*language(file, reader);
     let plain = how.plain || std::env::var_os("TERM").is_some_and(|term| term == "dumb");
@@ -87,6 +88,7 @@ fn language(file: Option<&Path>, reader: &Reader) -> Rc<Words> {
 }
 
 /// The whole of it. `resume`: whether to offer unfinished plans.
+#[allow(clippy::disallowed_methods)] // the shell asks where drafts are kept
 fn hold(
     prompter: &mut dyn Prompter,
     resume: bool,

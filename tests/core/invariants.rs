@@ -1,0 +1,259 @@
+//! What the developers' document promises of the code itself, held against its text.
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+/// Every file of `src` that is part of the program, without its tests: its path from there, its text.
+fn sources() -> Vec<(String, String)> {
+    fn walk(folder: &Path, files: &mut Vec<PathBuf>) {
+        for entry in fs::read_dir(folder).expect("a folder of the sources") {
+            let path = entry.expect("an entry").path();
+            if path.is_dir() {
+                walk(&path, files);
+            } else if path.extension().is_some_and(|end| end == "rs") {
+                files.push(path);
+            }
+        }
+    }
+    let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("src");
+    let mut files = Vec::new();
+    walk(&root, &mut files);
+    files.sort();
+    let name = |path: &Path| {
+        let within = path.strip_prefix(&root).expect("below the root");
+        within.to_string_lossy().replace('\\', "/")
+    };
+    let texts: Vec<(String, String)> = files
+        .iter()
+        .map(|path| {
+            (
+                name(path),
+                fs::read_to_string(path).expect("a file of the sources"),
+            )
+        })
+        .collect();
+    let of_tests: BTreeSet<String> = texts
+        .iter()
+        .flat_map(|(name, text)| modules_of_tests(name, text))
+        .collect();
+    texts
+        .into_iter()
+        .filter(|(name, _)| !of_tests.iter().any(|module| in_module(name, module)))
+        .map(|(name, text)| {
+            let end = text.find("#[cfg(test)]\nmod tests {").unwrap_or(text.len());
+            (name, code(&text[..end]))
+        })
+        .collect()
+}
+
+/// The modules that a file declares for tests alone, as paths without their ends.
+fn modules_of_tests(name: &str, text: &str) -> Vec<String> {
+    let folder = match name.strip_suffix("mod.rs") {
+        Some(folder) => folder.to_owned(),
+        None => format!("{}/", name.trim_end_matches(".rs")),
+    };
+    let mut found = Vec::new();
+    let mut lines = text.lines();
+    while let Some(line) = lines.next() {
+        if line.trim() != "#[cfg(test)]" {
+            continue;
+        }
+        let next = lines.next().unwrap_or_default();
+        let declared = next
+            .split_once("mod ")
+            .and_then(|(_, rest)| rest.strip_suffix(';'));
+        found.extend(declared.map(|module| format!("{folder}{module}")));
+    }
+    found
+}
+
+fn in_module(name: &str, module: &str) -> bool {
+    let rest = name.strip_prefix(module);
+    rest.is_some_and(|rest| rest == ".rs" || rest.starts_with('/'))
+}
+
+/// The text without its comments, which may speak of anything.
+fn code(text: &str) -> String {
+    let bare = |line: &str| line.trim_start().starts_with("//");
+    let lines: Vec<&str> = text.lines().filter(|line| !bare(line)).collect();
+    lines.join("\n")
+}
+
+/// The modules of the library that a text names. Of `use crate::{a, b}` each; and what it reaches
+/// through `super` stays within its folder.
+fn reached(text: &str) -> BTreeSet<String> {
+    let word = |text: &str| -> String {
+        text.chars()
+            .take_while(|c| c.is_ascii_alphanumeric() || *c == '_')
+            .collect()
+    };
+    let mut found = BTreeSet::new();
+    for (at, _) in text.match_indices("crate::") {
+        let rest = &text[at + "crate::".len()..];
+        match rest.strip_prefix('{') {
+            // No braces within these braces are looked into: only what stands first in each.
+            Some(list) => {
+                let list = list.split('}').next().unwrap_or_default();
+                found.extend(list.split(',').map(|one| word(one.trim())));
+            }
+            None => {
+                found.insert(word(rest));
+            }
+        }
+    }
+    found.remove("");
+    found
+}
+
+/// The folders of the core, each with those it may reach. What is worked out goes one way: below
+/// a report nothing knows of one. Reports, sharing and rules work out one result together.
+const CORE: &[(&str, &[&str])] = &[
+    ("quantity", &["quantity"]),
+    ("tables", &["quantity", "tables", "plan"]),
+    ("plan", &["quantity", "tables", "plan"]),
+    ("value", &["quantity", "plan", "value"]),
+    ("supply", &["quantity", "tables", "plan", "value", "supply"]),
+    (
+        "sharing",
+        &[
+            "quantity", "tables", "plan", "value", "supply", "sharing", "report",
+        ],
+    ),
+    (
+        "rules",
+        &[
+            "quantity", "tables", "plan", "value", "supply", "sharing", "report", "rules",
+        ],
+    ),
+    (
+        "report",
+        &[
+            "quantity", "tables", "plan", "value", "supply", "sharing", "report", "rules",
+        ],
+    ),
+    (
+        "mend",
+        &[
+            "quantity", "tables", "plan", "value", "supply", "sharing", "report", "rules", "mend",
+        ],
+    ),
+];
+
+/// The one file of the core's folders that is the shell's.
+const SHELL: &str = "plan/store.rs";
+
+fn of_core(name: &str) -> Option<&'static [&'static str]> {
+    let top = name
+        .split('/')
+        .next()
+        .unwrap_or_default()
+        .trim_end_matches(".rs");
+    let known = CORE.iter().find(|(folder, _)| *folder == top);
+    known.filter(|_| name != SHELL).map(|(_, may)| *may)
+}
+
+#[test]
+fn the_core_knows_nothing_of_what_comes_after_it() {
+    let mut seen = BTreeSet::new();
+    for (name, text) in sources() {
+        let Some(may) = of_core(&name) else { continue };
+        seen.insert(
+            name.split('/')
+                .next()
+                .unwrap_or_default()
+                .trim_end_matches(".rs")
+                .to_owned(),
+        );
+        for module in reached(&text) {
+            assert!(
+                may.contains(&module.as_str()),
+                "{name} reaches for {module}"
+            );
+        }
+    }
+    // A folder that has moved is not passed over.
+    let folders: BTreeSet<String> = CORE
+        .iter()
+        .map(|(folder, _)| (*folder).to_owned())
+        .collect();
+    assert_eq!(seen, folders);
+}
+
+/// Names of the standard library, and of others, by which a program touches the world.
+const WORLD: &[&str] = &[
+    "std::fs",
+    "std::env",
+    "std::io",
+    "std::net",
+    "std::process",
+    "std::thread",
+    "std::time",
+    "SystemTime",
+    "Instant",
+    "print!",
+    "println!",
+    "eprint!",
+    "eprintln!",
+    "dbg!",
+    "anstream",
+    "sys_locale",
+    "directories",
+    "tempfile",
+    "crossterm",
+];
+
+#[test]
+fn the_core_touches_nothing_of_the_world() {
+    for (name, text) in sources() {
+        if of_core(&name).is_none() {
+            continue;
+        }
+        for touch in WORLD {
+            assert!(!text.contains(touch), "{name} has {touch}");
+        }
+    }
+}
+
+/// A code that no rule has would never be found, and nobody would miss it.
+#[test]
+fn every_code_that_the_program_names_is_a_rules() {
+    let mut named = 0;
+    for (name, text) in sources() {
+        for word in text.split('"') {
+            let letters = word.trim_end_matches(|c: char| c.is_ascii_digit());
+            let code = (3..=8).contains(&letters.len())
+                && letters.chars().all(|c| c.is_ascii_uppercase())
+                && word.len() == letters.len() + 3;
+            if code {
+                named += 1;
+                assert!(tallywatt::rules::find(word).is_some(), "{name}: {word}");
+            }
+        }
+    }
+    assert!(named > tallywatt::rules::all().count(), "{named}");
+}
+
+/// That these tests see what they look for.
+#[test]
+fn the_reading_of_sources_is_not_blind() {
+    let text = "use crate::{words, plan::Id};\nlet a = crate::print::x();\n";
+    let found: Vec<String> = reached(text).into_iter().collect();
+    assert_eq!(found, ["plan", "print", "words"]);
+    assert_eq!(
+        code("//! crate::words\n  // print!\nlet a = 1;"),
+        "let a = 1;"
+    );
+    let text = "#[cfg(test)]\npub(crate) mod testing;\nmod used;\n";
+    assert_eq!(modules_of_tests("rules/mod.rs", text), ["rules/testing"]);
+    assert_eq!(
+        modules_of_tests("sharing/from_plan.rs", text),
+        ["sharing/from_plan/testing"]
+    );
+    let all = sources();
+    let has = |name: &str| all.iter().any(|(other, _)| other == name);
+    assert!(has("rules/mod.rs") && has("mend/list.rs") && has("cli/mod.rs"));
+    assert!(
+        !has("rules/testing.rs") && !has("plan/arbitrary.rs") && !has("sharing/from_plan/tests.rs")
+    );
+}

@@ -82,6 +82,7 @@ print-feeds = Speist
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = Querschnitt unbekannt
 print-length-unknown = Länge unbekannt
+print-cord-unknown = Querschnitt, Länge unbekannt
 print-box-headline = Einspeisung { $inlet }
 print-generator-headline = { $rated } für Stunden · { $peak } für Sekunden
 print-neutral = Neutralleiter

@@ -81,6 +81,7 @@ print-feeds = Feeds
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = wire size unknown
 print-length-unknown = length unknown
+print-cord-unknown = size, length unknown
 print-box-headline = Inlet { $inlet }
 print-generator-headline = { $rated } for hours · { $peak } for seconds
 print-neutral = Neutral

@@ -83,6 +83,7 @@ print-feeds = Alimenta
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = calibre desconocido
 print-length-unknown = largo desconocido
+print-cord-unknown = calibre y largo desconocidos
 print-box-headline = Entrada { $inlet }
 print-generator-headline = { $rated } durante horas · { $peak } unos segundos
 print-neutral = Neutro

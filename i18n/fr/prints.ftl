@@ -81,6 +81,7 @@ print-feeds = Alimente
 print-cord-facts = { $wire } · { $length }
 print-wire-unknown = calibre inconnu
 print-length-unknown = longueur inconnue
+print-cord-unknown = calibre, longueur inconnus
 print-box-headline = Entrée { $inlet }
 print-generator-headline = { $rated } en continu · { $peak } au démarrage
 print-neutral = Neutre

@@ -604,6 +604,10 @@ pub(super) fn cord_facts(
     cord: &Cord,
     sized: impl Fn(&Wire) -> String,
 ) -> String {
+    // A narrow flag has no room for "unknown" twice.
+    if !cord.wire.is_known() && !cord.length.is_known() {
+        return context.say("cord-unknown", &[]);
+    }
     let wire = match &cord.wire {
         Answer::Known(wire) => sized(wire),
         _ => context.say("wire-unknown", &[]),

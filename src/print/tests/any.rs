@@ -103,3 +103,33 @@ fn every_plan_prints_on_every_stock_or_an_id_is_named() {
         })
         .expect("printed, or an id is too long");
 }
+
+/// A cord in the bin of which nobody knows anything: its flag has the longest facts of all.
+#[test]
+fn a_cord_that_nobody_knows_prints_on_the_narrowest_stock() {
+    let (mut plan, _) = small();
+    plan.cords.push(Cord {
+        id: Id::new("cord-1").expect("an id"),
+        from: None,
+        wire: Answer::Unknown,
+        length: Answer::Unknown,
+        ..plan.cords[0].clone()
+    });
+    let report = crate::report::judge(&plan);
+    for stock in ["letter-30", "roll-12"] {
+        for words in languages() {
+            let options = Options {
+                stock: Some(Stock::named(stock).expect("a stock")),
+                only: vec![Document::Labels],
+                ..Options::default()
+            };
+            let printed = render(&plan, &report, &words, &options);
+            assert!(
+                printed.is_ok(),
+                "{stock}, {}: {:?}",
+                words.language(),
+                printed.err()
+            );
+        }
+    }
+}

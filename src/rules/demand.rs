@@ -86,19 +86,24 @@ impl Busiest<'_> {
     pub fn ids(&self) -> Vec<Id> {
         let mut on: Vec<_> = self.on.iter().collect();
         on.sort_by_key(|need| std::cmp::Reverse(need.running()));
-        let mut ids: Vec<Id> = Vec::new();
-        for need in on {
-            if !ids.contains(&need.load.id) {
-                ids.push(need.load.id.clone());
-            }
-        }
-        ids
+        once(on.into_iter().map(|need| &need.load.id))
     }
 
     /// Power of all that is on.
     pub fn running(&self) -> Power {
         self.on.iter().map(Need::running).sum()
     }
+}
+
+/// Each id once, in the order they come.
+pub(super) fn once<'a>(ids: impl IntoIterator<Item = &'a Id>) -> Vec<Id> {
+    let mut found: Vec<Id> = Vec::new();
+    for id in ids {
+        if !found.contains(id) {
+            found.push(id.clone());
+        }
+    }
+    found
 }
 
 /// The minute at which `measure` of what is on is greatest. What is on changes only where

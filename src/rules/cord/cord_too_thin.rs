@@ -94,19 +94,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if node.protected_at.is_some_and(|(_, breaker)| breaker <= limit) {
             continue;
         }
-        let through = facts.through(&needs, ix);
-        let busiest = busiest(&through, |on| facts.worst_leg(on));
-        let mut demand = facts.worst_leg(&busiest.on);
-        let mut loads = busiest.ids();
-        if demand <= limit {
-            let Some((id, amps)) = kept_out(facts, &needs, &node.id, limit) else {
-                continue;
-            };
-            demand = amps;
-            loads = vec![id];
-        }
-        let mut about = vec![node.id.clone()];
-        about.extend(loads);
+        let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, limit) else {
+            continue;
+        };
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
         found.add(
             Signal::Danger,
@@ -115,7 +105,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("demand", demand.into()),
                 ("limit", limit.into()),
                 ("wire", wire(plan)),
-                ("time", clock(busiest.minute)),
+                ("time", time),
             ]),
             // What is too much for it laid out as well needs another cord.
             if demand <= node.laid_out {
@@ -128,10 +118,44 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
+/// What is asked of a cord beyond a limit.
+pub(super) struct Asked {
+    /// The current on its busier leg.
+    pub demand: Current,
+    /// The cord, then the loads that ask for it.
+    pub about: Vec<Id>,
+    /// When.
+    pub time: Value,
+}
+
+/// The most that is asked of this cord, by what is on beyond it at one time or by a load that it
+/// keeps out, where that is more than the limit.
+pub(super) fn asked(
+    facts: &Facts<'_>,
+    needs: &[Need<'_>],
+    cord: NodeIx,
+    limit: Current,
+) -> Option<Asked> {
+    let id = &facts.supply.node(cord).id;
+    let through = facts.through(needs, cord);
+    let busiest = busiest(&through, |on| facts.worst_leg(on));
+    let together = facts.worst_leg(&busiest.on);
+    let (demand, loads) = if together > limit {
+        (together, busiest.ids())
+    } else {
+        let (load, amps) = kept_out(facts, needs, id, limit)?;
+        (amps, vec![load])
+    };
+    let mut about = vec![id.clone()];
+    about.extend(loads);
+    let time = clock(busiest.minute);
+    Some(Asked { demand, about, time })
+}
+
 /// A load without a place that this cord by itself keeps out: its plug fits only beyond the cord,
 /// and it asks more than this limit of the cord. What else keeps it out does not matter: a chain of
 /// two thin cords has two of them.
-pub(super) fn kept_out(
+fn kept_out(
     facts: &Facts<'_>,
     needs: &[Need<'_>],
     cord: &Id,

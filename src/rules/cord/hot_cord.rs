@@ -25,8 +25,7 @@
 //!   a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
 
-use super::cord_too_thin::kept_out;
-use crate::rules::demand::{busiest, clock};
+use super::cord_too_thin::{Asked, asked};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx};
 
@@ -71,23 +70,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let (hot, cool) = (node.rating, node.laid_out);
-        let through = facts.through(&needs, ix);
-        let busiest = busiest(&through, |on| facts.worst_leg(on));
-        let mut demand = facts.worst_leg(&busiest.on);
-        let mut loads = busiest.ids();
-        if demand <= hot {
-            let Some((id, amps)) = kept_out(facts, &needs, &node.id, hot) else {
-                continue;
-            };
-            demand = amps;
-            loads = vec![id];
-        }
+        let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, hot) else {
+            continue;
+        };
         // More than it carries in any air is rule CORD001's.
         if demand > cool {
             continue;
         }
-        let mut about = vec![node.id.clone()];
-        about.extend(loads);
         found.add(
             Signal::Warning,
             about,
@@ -96,7 +85,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("limit", hot.into()),
                 ("cool", cool.into()),
                 ("demand", demand.into()),
-                ("time", clock(busiest.minute)),
+                ("time", time),
             ]),
             "less",
             values([]),

@@ -23,7 +23,7 @@
 use crate::plan::{Id, Wanted};
 use crate::quantity::Current;
 use crate::report::Limit;
-use crate::rules::demand::{Need, quantity};
+use crate::rules::demand::{Need, once, quantity};
 use crate::rules::prelude::*;
 use crate::supply::LimitReason;
 
@@ -127,18 +127,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // What would fit a receptacle that a cord has taken is without room too. One that only cannot
     // be started is rule POWER002's.
     let starts = |need: &Need<'_>| need.starting_amps() <= facts.supply.leg_peak;
-    let mut crowded: Vec<Id> = Vec::new();
-    for need in must.iter().filter(|need| {
+    let without_room = must.iter().filter(|need| {
         unplaced(need, "no-room")
             || need.at.is_none()
                 && unplaced(need, "too-large")
                 && starts(need)
                 && !named.contains(&&need.load.id)
-    }) {
-        if !crowded.contains(&need.load.id) {
-            crowded.push(need.load.id.clone());
-        }
-    }
+    });
+    let crowded = once(without_room.map(|need| &need.load.id));
     if !crowded.is_empty() {
         found.add(Signal::Caution, crowded, values([]), "no-room", values([]));
     }

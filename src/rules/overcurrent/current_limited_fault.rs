@@ -33,8 +33,9 @@
 //! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
 //! - That an inverter set limits a short to about its peak is common practice, no source.
 
-use crate::plan::{Answer, Id};
+use crate::plan::Answer;
 use crate::quantity::{Current, Resistance};
+use crate::rules::demand::once;
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -124,13 +125,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         else {
             continue;
         };
-        let mut about: Vec<Id> = Vec::new();
-        for (_, _, _, at, _) in &these {
-            let id = &facts.supply.node(*at).id;
-            if !about.contains(id) {
-                about.push(id.clone());
-            }
-        }
+        let places = these.iter().map(|(_, _, _, at, _)| *at);
+        let about = once(places.map(|at| &facts.supply.node(at).id));
         let covered = these
             .iter()
             .all(|(_, _, _, at, _)| needs_are_covered(facts, &needs, *at));

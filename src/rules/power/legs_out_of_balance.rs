@@ -22,9 +22,9 @@
 //! ## Sources
 //! - Where a balance is called uneven, and that a tenth is worth a move, is common practice, no source.
 
-use crate::plan::{Id, Leg};
+use crate::plan::Leg;
 use crate::quantity::Current;
-use crate::rules::demand::{Need, busiest, clock};
+use crate::rules::demand::{Need, busiest, clock, once};
 use crate::rules::prelude::*;
 use crate::supply::{Legs, NodeIx};
 
@@ -104,12 +104,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if moves.is_empty() {
             return;
         }
-        let mut about: Vec<Id> = Vec::new();
-        for need in moves {
-            if !about.contains(&need.load.id) {
-                about.push(need.load.id.clone());
-            }
-        }
+        let about = once(moves.into_iter().map(|need| &need.load.id));
         found.add(
             Signal::Notice,
             about,

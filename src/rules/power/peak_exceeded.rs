@@ -31,7 +31,7 @@
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
-use crate::rules::demand::{Need, busiest, clock, quantity};
+use crate::rules::demand::{Need, busiest, clock, once, quantity};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -185,13 +185,7 @@ impl<'a> Judge<'_, 'a> {
 
 /// Each load once, in this order.
 fn ids(needs: &[Need<'_>]) -> Vec<Id> {
-    let mut ids: Vec<Id> = Vec::new();
-    for need in needs {
-        if !ids.contains(&need.load.id) {
-            ids.push(need.load.id.clone());
-        }
-    }
-    ids
+    once(needs.iter().map(|need| &need.load.id))
 }
 
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {

@@ -26,6 +26,7 @@
 //! - 250 ft of cord behind one GFCI is common practice, no source.
 
 use crate::quantity::{Current, Length};
+use crate::rules::demand::once;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::gfci;
@@ -90,12 +91,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if micro <= gfci::NEVER_BELOW.milliamps() * 1000 {
             continue;
         }
-        let mut about = vec![node.id.clone()];
-        for need in &through {
-            if !about.contains(&need.load.id) {
-                about.push(need.load.id.clone());
-            }
-        }
+        let loads = through.iter().map(|need| &need.load.id);
+        let about = once(std::iter::once(&node.id).chain(loads));
         found.add(
             Signal::Notice,
             about,

@@ -26,6 +26,7 @@
 //! - OSHA letter of interpretation, 1993-09-03: what a floating set is (confirmed).
 
 use crate::plan::{Answer, Id, Neutral};
+use crate::rules::demand::once;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -71,18 +72,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         return;
     }
     let needs = facts.needs();
-    let bare = needs
+    let bare: Vec<&Id> = needs
         .iter()
-        .filter(|need| need.at.is_some_and(|at| !facts.supply.gfci(at)));
-    let mut about: Vec<Id> = Vec::new();
-    let mut count = 0;
-    for need in bare {
-        count += 1;
-        if !about.contains(&need.load.id) {
-            about.push(need.load.id.clone());
-        }
-    }
-    if count > 1 {
+        .filter(|need| need.at.is_some_and(|at| !facts.supply.gfci(at)))
+        .map(|need| &need.load.id)
+        .collect();
+    if bare.len() > 1 {
+        let about = once(bare);
         found.add(Signal::Caution, about, values([]), "protect", values([]));
     }
 }

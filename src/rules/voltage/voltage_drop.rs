@@ -35,7 +35,7 @@
 use crate::plan::Id;
 use crate::quantity::{Percent, Voltage};
 use crate::report::Drop;
-use crate::rules::demand::quantity;
+use crate::rules::demand::{once, quantity};
 use crate::rules::prelude::*;
 use crate::tables::volts::{MUCH, NOTED, USE_LEAST, USE_LEAST_B, at_nominal};
 
@@ -88,13 +88,7 @@ fn share(facts: &Facts<'_>, drop: &Drop) -> Percent {
 /// The places, the worst first, each once.
 fn places(mut drops: Vec<(Percent, &Drop)>) -> Vec<Id> {
     drops.sort_by_key(|(percent, _)| std::cmp::Reverse(*percent));
-    let mut ids: Vec<Id> = Vec::new();
-    for (_, drop) in drops {
-        if !ids.contains(&drop.at) {
-            ids.push(drop.at.clone());
-        }
-    }
-    ids
+    once(drops.into_iter().map(|(_, drop)| &drop.at))
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

@@ -37,9 +37,7 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
         .unwrap_or(1);
     let one = match load_draw(draft, n).known()? {
         Draw::Power(power) => *power,
-        Draw::Current(current) => {
-            Power::of_capacity(*current, crate::quantity::Voltage::from_millivolts(120_000))
-        }
+        Draw::Current(current) => Power::of_capacity(*current, Region::default().line_to_neutral()),
         Draw::Motor { .. } => return None,
     };
     Some(Power::from_milliwatts(one.milliwatts() * i64::from(count)))

@@ -9,10 +9,9 @@ use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, S
 use crate::quantity::{Length, Power, Wire};
 use crate::report::{Repair, Value, Values};
 use crate::rules::NIGHT;
+use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
-/// Where exhaust is far enough from people: the rule on carbon monoxide asks no more.
-const AMPLE: Length = Length::from_millimetres(7_620);
 /// How long a new adapter and a new three-way cord are taken to be.
 const ADAPTER: Length = Length::from_millimetres(610);
 const THREE_WAY: Length = Length::from_millimetres(7_620);

@@ -123,6 +123,16 @@ pub enum Region {
     NorthAmerica,
 }
 
+impl Region {
+    /// The nominal voltage of a 120 V circuit in this region.
+    #[must_use]
+    pub const fn line_to_neutral(self) -> Voltage {
+        match self {
+            Self::NorthAmerica => Voltage::from_millivolts(120_000),
+        }
+    }
+}
+
 /// A whole plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Plan {
@@ -582,9 +592,7 @@ impl Plan {
     /// The nominal voltage of a 120 V circuit in this region.
     #[must_use]
     pub const fn line_to_neutral(&self) -> Voltage {
-        match self.region {
-            Region::NorthAmerica => Voltage::from_millivolts(120_000),
-        }
+        self.region.line_to_neutral()
     }
 }
 

@@ -15,7 +15,7 @@ pub(super) const NEC_210_20: Source =
 /// A single receptacle on a circuit of its own.
 pub(super) const NEC_210_21_B1: Source = Source::new(NEC, "210.21(B)(1)", "", Mark::Secondary);
 /// The largest load to plug in.
-pub(super) const NEC_210_21_B2: Source = Source::new(NEC, "210.21(B)(2)", "", Mark::Secondary);
+pub(crate) const NEC_210_21_B2: Source = Source::new(NEC, "210.21(B)(2)", "", Mark::Secondary);
 /// Which receptacle on which circuit.
 pub(super) const NEC_210_21_B3: Source = Source::new(NEC, "210.21(B)(3)", "", Mark::Secondary);
 /// Conductors, and flexible cords likewise, are protected at their ampacity.
@@ -58,7 +58,7 @@ pub(super) const NEC_702_5: Source = Source::new(NEC, "702.5", "", Mark::Seconda
 pub(super) const OSHA_404_B: Source =
     Source::new("29 CFR", "1926.404(b)(1)(ii)", "", Mark::Confirmed);
 /// What a receptacle tester shows on a generator.
-pub(super) const OSHA_LETTER: Source = Source::new(
+pub(crate) const OSHA_LETTER: Source = Source::new(
     "OSHA letter of interpretation",
     "",
     "1993-09-03",
@@ -72,7 +72,7 @@ pub(super) const ROSPA: Source =
 /// Marking of cords for outdoor use.
 pub(super) const NEC_400_4: Source = Source::new(NEC, "Table 400.4, note 9", "", Mark::Secondary);
 /// Plug and receptacle configurations.
-pub(super) const WD_6: Source = Source::new("NEMA WD 6", "", "", Mark::Memory);
+pub(super) const WD_6: Source = crate::tables::shape::SOURCE;
 /// Derating of sets by air and altitude.
 pub(super) const ARMY_TM: Source = Source::new(
     "US Army TM 9-6115-673-13&P",

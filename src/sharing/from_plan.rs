@@ -40,6 +40,7 @@ use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
+use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::{Circuit, Plug};
 
 /// Steps for each of the other searches, which are a microsecond each.
@@ -48,7 +49,7 @@ const STEPS: u64 = 200_000;
 const MOST_SETS: usize = 1000;
 /// On circuits up to this, cord sets and 15 A receptacles are allowed (NEC 240.5(B)(4) and
 /// 210.21(B)(3)).
-const SMALL_CIRCUIT: Current = Current::from_milliamps(20_000);
+const SMALL_CIRCUIT: Current = CORD_SET_CIRCUIT;
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 

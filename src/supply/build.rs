@@ -17,7 +17,7 @@ const CONTINUOUS: Ratio = Ratio::from_permille(800);
 /// keeps up, and a cord's ampacity is for ever.
 const WHOLE: Ratio = Ratio::from_permille(1000);
 /// A cord left on its reel or in a coil carries a third (common practice, no source).
-const COILED_DIVISOR: i64 = 3;
+pub(crate) const COILED_DIVISOR: i64 = 3;
 /// A cord of unknown gauge is taken for the thinnest that is made.
 pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
 /// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.

@@ -10,7 +10,7 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use build::{UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED};
+pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED};
 pub use limit::Governing;
 
 use crate::plan::{Id, Leg};

@@ -160,6 +160,10 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
     }
 });
 
+/// The largest breaker under which a cord set of 16 AWG or larger does with a smaller ampacity (NEC
+/// 240.5(B)(4), confirmed).
+pub const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
+
 /// The gauge whose ampacity holds for this wire: its own, or for an area the thickest gauge that
 /// is no thicker. `None`: thinner than every gauge of the table.
 #[must_use]

@@ -6,16 +6,10 @@ use super::worksheet::{Section, Sheet};
 use crate::plan::{Answer, Id};
 use crate::quantity::Current;
 use crate::report::{Button, Continuity, Lamp, Proof, Reads, Sure};
+use crate::rules;
 use crate::tables::gfci;
 use crate::tables::source::{Mark, Source};
 
-/// What a tester shows depends on how the set is arranged.
-const TESTER: Source = Source::new(
-    "OSHA letter of interpretation",
-    "",
-    "1993-09-03",
-    Mark::Confirmed,
-);
 /// Ground wires of cord sets are tested with a meter.
 const METER: Source = Source::new("29 CFR", "1926.404(b)(1)(iii)", "", Mark::Confirmed);
 /// Leakage for which the longest time to trip is told: where a GFCI must trip, a wet hand, a short
@@ -120,7 +114,7 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
     sheet.section(
         "tests",
         formulas,
-        &[TESTER, METER, gfci::CURVE, Source::common_practice()],
+        &[rules::TESTER, METER, gfci::CURVE, Source::common_practice()],
         &[
             ("at", 3),
             ("lamps", 3),

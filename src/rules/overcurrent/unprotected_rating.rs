@@ -51,10 +51,10 @@
 use std::collections::BTreeMap;
 
 use crate::plan::{Answer, Id, Plan};
-use crate::quantity::{Current, Wire};
+use crate::quantity::Current;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::{Carrying, flexible_ampacity};
+use crate::tables::conductor::{Carrying, flexible_ampacity, gauge_of};
 use crate::tables::shape::{Circuit, Configuration};
 
 pub(super) const RULE: Rule = Rule {
@@ -112,8 +112,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The largest breaker under which 240.5(B)(4) lets a cord set do with a smaller ampacity.
-pub(super) const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
+pub(super) use crate::tables::conductor::CORD_SET_CIRCUIT;
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
 pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
@@ -121,11 +120,7 @@ pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
         .iter()
         .find(|candidate| candidate.id == *cord)
         .and_then(|cord| cord.wire.known())
-        .is_some_and(|wire| match wire {
-            Wire::Awg(gauge) => *gauge <= 16,
-            // 16 AWG is 1.31 mm² (ASTM B258, from memory).
-            Wire::Area(area) => *area >= 1_310,
-        })
+        .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
 }
 
 /// What a cord with two hots and a neutral carries if the neutral is not counted; nothing for other

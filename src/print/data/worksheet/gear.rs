@@ -8,16 +8,13 @@ use crate::plan::{Answer, Cord, Id};
 use crate::quantity::{Length, Ratio, Temperature, Wire};
 use crate::report::Amount;
 use crate::rules;
-use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
+use crate::supply::{COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind};
 use crate::tables::conductor::{CONDUCTORS, flexible_ampacity, share_in_air};
 use crate::tables::copper::{COPPER, one_way};
 use crate::tables::derating::{METHODS, Method};
 use crate::tables::shape;
-use crate::tables::source::{Mark, Source};
+use crate::tables::source::Source;
 use crate::words::Units;
-
-/// The share of a circuit for three hours or more.
-const EIGHTY_PER_CENT: Source = Source::new("NFPA 70 (NEC)", "210.21(B)(2)", "", Mark::Secondary);
 
 pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
@@ -154,7 +151,7 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
         if node.continuous == Ratio::from_permille(1000) {
             text.into()
         } else {
-            sheet.sourced(text, &EIGHTY_PER_CENT)
+            sheet.sourced(text, &rules::EIGHTY_PER_CENT)
         }
     };
     let rows = supply
@@ -292,7 +289,7 @@ fn cord_row(
     let ampacity = flexible_ampacity(wire, cord.circuit().into());
     let coiled = matches!(cord.coiled, Answer::Known(true));
     let assumed = sheet.taken(&field("coiled")).is_some();
-    let third = || "÷\u{a0}3".to_owned();
+    let third = || format!("÷\u{a0}{COILED_DIVISOR}");
     vec![
         cord.id.to_string().into(),
         sheet.answered(&cord.wire, &field("wire"), None, |wire| {

@@ -7,7 +7,7 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 
 use super::{Finding, Report, Signal, build, judge};
-use crate::plan::{Answer, Id, Plan, arbitrary};
+use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Quantity, Voltage, Wire};
 use crate::rules::quantity;
 
@@ -258,6 +258,25 @@ proptest! {
         }
     }
 
+    /// Whoever must do without something is told so.
+    #[test]
+    fn what_must_run_and_cannot_is_in_some_finding(plan in any_plan()) {
+        let report = judge(&plan);
+        for lost in &report.figures.sharing.unplaced {
+            let of = &report.figures.loads.iter().find(|load| load.id == lost.load).expect("a load").of;
+            let load = plan.loads.iter().find(|load| load.id == *of).expect("of the plan");
+            if load.wanted == Wanted::Wish {
+                continue;
+            }
+            prop_assert!(
+                report.findings.iter().any(|finding| {
+                    finding.about.iter().any(|id| *id == lost.load || id == of)
+                }),
+                "{lost:?} is in none of {:#?}", report.findings
+            );
+        }
+    }
+
     /// Ids are names and nothing else: whatever they are, the report says the same of the same
     /// parts. Only the order of findings that are alike in everything else may differ.
     #[test]
@@ -317,15 +336,21 @@ proptest! {
 
 /// Answers taken back.
 mod forget {
-    use crate::plan::{Answer, Plan};
+    use crate::plan::{Answer, Draw, Plan};
+    use crate::tables::kinds::of_kind;
 
-    /// How many kinds of answer can be taken back.
-    pub(super) const KINDS: usize = 24;
+    /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
+    /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
+    pub(super) const KINDS: usize = 32;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
         let known = answer.is_known();
         *answer = Answer::Unknown;
         known
+    }
+
+    fn within<T>(answer: &mut Answer<T>, usual: impl Fn(&T) -> bool) -> bool {
+        answer.known().is_some_and(usual) && take(answer)
     }
 
     fn all<'a, T: 'a>(answers: impl Iterator<Item = &'a mut Answer<T>>) -> bool {
@@ -375,6 +400,24 @@ mod forget {
             21 => take(&mut generator.rated_on),
             22 => all(loads.iter_mut().map(|it| &mut it.backup)),
             23 => take(&mut generator.voltage),
+            24 => all(loads.iter_mut().map(|it| &mut it.kind)),
+            // What is taken for these is the worst that is usual, not the worst there is.
+            25 => within(&mut site.altitude, |it| it.millimetres() <= 1_524_000),
+            26 => within(&mut site.air, |it| it.millicelsius() <= 37_778),
+            27 => within(&mut generator.rated, |it| it.milliwatts() >= 1_000_000),
+            28 => take(&mut generator.peak),
+            29 => loads.iter_mut().fold(false, |any, load| {
+                let usual = of_kind(load.kind).running;
+                let usual = |draw: &Draw| matches!(draw, Draw::Power(power) if *power <= usual);
+                within(&mut load.running, usual) | any
+            }),
+            30 => all(outlets.map(|it| &mut it.leg)),
+            // The listing of a box answers for its wire.
+            31 => all(boxes
+                .iter_mut()
+                .filter(|it| it.listed != Answer::Known(true))
+                .flat_map(|it| &mut it.outlets)
+                .map(|it| &mut it.wire)),
             _ => false,
         }
     }

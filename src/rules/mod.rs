@@ -267,5 +267,3 @@ mod prelude {
 
 #[cfg(test)]
 mod form;
-#[cfg(test)]
-mod properties;

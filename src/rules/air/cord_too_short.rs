@@ -11,7 +11,8 @@
 //! ## The arithmetic
 //! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
 //! is not counted. A cord of unknown length counts as nothing here, though it counts as long for the
-//! voltage. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
+//! voltage. Lengths are kept in whole millimetres, rounded up for the voltage's sake, so each cord counts
+//! here up to a millimetre longer than it is. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
 //! people, see rule AIR001: shorter is a caution. For a medical device without a battery for the night
 //! its own cords count: shorter is a warning, and so is none at all. If they reach less far than the
 //! plan says people are from the generator, one of the two is not true: a caution. Where the farthest

@@ -1,3 +1,5 @@
+mod cheapest;
+
 use super::*;
 use crate::plan::demo::{MENDED, WEEKEND};
 use crate::plan::read;
@@ -181,7 +183,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
     pool.sort();
     pool.dedup();
     let costs: Vec<u64> = pool.iter().map(|change| u64::from(change.cost())).collect();
-    let found = crate::sharing::repair::cheapest(
+    let found = cheapest::cheapest(
         &costs,
         |set| {
             let cost: u64 = set.iter().map(|at| costs[*at]).sum();
@@ -196,7 +198,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
             }
             tally(&plan, &report::build(&plan)).clear()
         },
-        &mut crate::sharing::budget::Budget::steps(20_000),
+        20_000,
     );
     assert!(found.proven);
     assert_eq!(

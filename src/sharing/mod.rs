@@ -9,7 +9,6 @@
 //! | what may run at once, what may not | [`together`] | all largest sets, all smallest conflicts |
 //! | in what order to switch on | [`start`] | from the last place to the first, no search |
 //! | whose turn it is | [`turns`] | the fewest groups, by trying one more each time |
-//! | what change mends it | [`repair`] | sets of changes in the order of their cost |
 //!
 //! [`ask`](mod@ask) answers for a few loads at once, before somebody plugs them in.
 //!
@@ -23,7 +22,6 @@ pub mod budget;
 mod from_plan;
 pub mod model;
 pub mod place;
-pub mod repair;
 pub mod set;
 pub mod start;
 pub mod together;

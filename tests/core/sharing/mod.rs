@@ -5,15 +5,17 @@
 
 mod brute;
 mod case;
+#[path = "../../../src/mend/tests/cheapest.rs"]
+mod cheapest;
 mod twins;
 
 use std::path::{Path, PathBuf};
 
 use case::{Case, Expected, ListedFamily};
+use cheapest::cheapest;
 use sha2::{Digest, Sha256};
 use tallywatt::sharing::budget::Budget;
 use tallywatt::sharing::place::place;
-use tallywatt::sharing::repair::cheapest;
 use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, Family, conflicts, largest};
 use tallywatt::sharing::{start, turns};
@@ -272,12 +274,11 @@ fn turns_are_as_few_as_the_oracle_says() {
 fn repairs_cost_as_little_as_the_oracle_says() {
     for (case, expected) in cases() {
         let costs: Vec<u64> = case.changes.iter().map(|change| change.cost).collect();
-        let mut budget = Budget::steps(STEPS);
         let got = cheapest(
             &costs,
             |changes| case.may_combine(changes),
             |changes| case.after_changes(changes).holds(),
-            &mut budget,
+            STEPS,
         );
         assert!(got.proven, "{}", case.name);
         if let Some(changes) = &got.changes {

@@ -104,7 +104,7 @@ impl List {
 
     /// When people sleep matters to what makes heat at known hours.
     fn night(&mut self, plan: &Plan) {
-        let heats = |load: &Load| load.kind == LoadKind::Heater && !load.hours.is_empty();
+        let heats = |load: &Load| load.may_be(LoadKind::Heater) && !load.hours.is_empty();
         if !plan.site.quiet_hours.is_known() && plan.loads.iter().any(heats) {
             let night = Value::Name(NIGHT.to_string());
             self.add("site.quiet_hours", night, "quiet-hours");

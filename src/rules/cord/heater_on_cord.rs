@@ -11,7 +11,7 @@
 //!
 //! ## The arithmetic
 //! 500 W or more, for three hours or more at a stretch, or when nobody knows how long, of the kind
-//! "heater", with a cord or adapter anywhere between it and the generator. The figure is ours: it lies
+//! "heater" or of a kind that nobody knows, with a cord or adapter anywhere between it and the generator. The figure is ours: it lies
 //! between the 100 W of a heated blanket and the 750 W of the smallest room heater on the US Department
 //! of Energy's list. It is a caution, for at a camp there may be no other way; whether the cord is thick
 //! enough is other rules' business.
@@ -70,7 +70,7 @@ const MUCH: Power = Power::from_milliwatts(500_000);
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut named: Vec<Id> = Vec::new();
     for need in facts.needs() {
-        let heats = need.load.kind == LoadKind::Heater && need.continuous();
+        let heats = need.load.may_be(LoadKind::Heater) && need.continuous();
         let Some(at) = need.at.filter(|_| heats && need.running() >= MUCH) else {
             continue;
         };

@@ -15,7 +15,7 @@
 //! all its spans together, counts; less is somebody who is up early and makes coffee. Where the plan
 //! says no hours, whatever runs for three hours or more at a stretch counts, and whatever nobody said
 //! that of: it may be at night. Room heaters, heated blankets and pots are one kind in a plan, and are
-//! not told apart.
+//! not told apart; a thing of which nobody knows the kind counts as well.
 //!
 //! ## What to do
 //! Warm the tent or the bed first, then switch off and unplug. A heated blanket whose maker allows it
@@ -71,7 +71,7 @@ const LONG: u16 = 60;
 
 /// How a load comes to make heat at night: the key of what to do about it.
 fn at_night(load: &Load, continuous: bool, night: Span) -> Option<&'static str> {
-    if load.kind != LoadKind::Heater {
+    if !load.may_be(LoadKind::Heater) {
         return None;
     }
     if load.hours.is_empty() {

@@ -11,10 +11,10 @@
 //!
 //! ## The arithmetic
 //! 500 W or more, for three hours or more at a stretch, or when nobody knows how long, of the kind
-//! "heater" or of a kind that nobody knows, with a cord or adapter anywhere between it and the generator. The figure is ours: it lies
-//! between the 100 W of a heated blanket and the 750 W of the smallest room heater on the US Department
-//! of Energy's list. It is a caution, for at a camp there may be no other way; whether the cord is thick
-//! enough is other rules' business.
+//! "heater" or of a kind that nobody knows, with a cord or adapter anywhere between it and the
+//! generator. The figure is ours: it lies between the 100 W of a heated blanket and the 750 W of the
+//! smallest room heater on the US Department of Energy's list. It is a caution, for at a camp there
+//! may be no other way; whether the cord is thick enough is other rules' business.
 //!
 //! ## What to do
 //! Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy

@@ -4,6 +4,7 @@ use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
 use super::QuantityError;
+use super::parse::plain;
 
 /// The marked size of a copper conductor.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -31,18 +32,16 @@ impl Wire {
             .find(|c: char| !(c.is_ascii_digit() || matches!(c, '.' | ',')))
             .unwrap_or(text.len());
         let (number, unit) = text.split_at(end);
-        let number: Decimal = number
-            .replace(',', ".")
-            .parse()
-            .map_err(|_| QuantityError::NoNumber)?;
+        let number = plain(&number.replace(',', "."))?;
         let written = unit.trim();
         let unit = written.to_ascii_lowercase();
         match unit.as_str() {
             "awg" | "ga" | "gauge" | "gage" => Self::awg(number),
             "" if hashed => Self::awg(number),
             "" => Err(QuantityError::NoUnit),
-            "mm²" | "mm2" | "sq mm" | "mm^2" => (number * Decimal::from(1000))
-                .to_i32()
+            "mm²" | "mm2" | "sq mm" | "mm^2" => number
+                .checked_mul(Decimal::from(1000))
+                .and_then(|area| area.to_i32())
                 .filter(|area| (100..=400_000).contains(area))
                 .map(Self::Area)
                 .ok_or(QuantityError::OutOfRange),
@@ -88,5 +87,16 @@ mod tests {
         }
         assert_eq!(Wire::parse("12"), Err(QuantityError::NoUnit));
         assert_eq!(Wire::parse("12.5 AWG"), Err(QuantityError::OutOfRange));
+        for endless in [
+            "70000000000000000000000000000 mm2",
+            "99999999999999999999999999999999999999 mm2",
+            "99999999999999999999999999999999999999 AWG",
+        ] {
+            assert_eq!(
+                Wire::parse(endless),
+                Err(QuantityError::OutOfRange),
+                "{endless}"
+            );
+        }
     }
 }

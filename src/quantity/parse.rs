@@ -148,7 +148,7 @@ pub(super) fn parse(
     if text.is_empty() {
         return Err(QuantityError::Empty);
     }
-    let (number, rest) = split_number(text).ok_or(QuantityError::NoNumber)?;
+    let (number, rest) = split_number(text)?;
     let written = rest.trim();
     let form = if written.is_empty() {
         match unit {
@@ -207,7 +207,7 @@ fn find_form(unit: Unit, written: &str) -> Option<&'static UnitForm> {
 
 /// Splits a leading number off: digits with a decimal point or comma, thousands set apart by
 /// "," as in "1,440", and simple fractions ("1/2", "1 1/2").
-fn split_number(text: &str) -> Option<(Decimal, &str)> {
+fn split_number(text: &str) -> Result<(Decimal, &str), QuantityError> {
     let end = text
         .char_indices()
         .find(|&(at, c)| {
@@ -221,14 +221,23 @@ fn split_number(text: &str) -> Option<(Decimal, &str)> {
     // "1/2" and "1 1/2".
     if let Some(denominator) = rest.strip_prefix('/') {
         let (lower, rest) = whole(denominator)?;
-        return (!lower.is_zero()).then(|| (number / lower, rest));
+        let number = number.checked_div(lower).ok_or(QuantityError::NoNumber)?;
+        return Ok((number, rest));
     }
-    if let Some((upper, after)) = whole(rest.trim_start())
-        && let Some((lower, rest)) = after.strip_prefix('/').and_then(whole)
+    if let Ok((upper, after)) = whole(rest.trim_start())
+        && let Some(denominator) = after.strip_prefix('/')
     {
-        return (!lower.is_zero()).then(|| (number + upper / lower, rest));
+        let (lower, rest) = whole(denominator)?;
+        let part = upper.checked_div(lower).ok_or(QuantityError::NoNumber)?;
+        // Half a degree more of frost is further down.
+        let number = if head.starts_with(['-', '−']) {
+            number.checked_sub(part)
+        } else {
+            number.checked_add(part)
+        };
+        return Ok((number.ok_or(QuantityError::OutOfRange)?, rest));
     }
-    Some((number, rest))
+    Ok((number, rest))
 }
 
 /// Both readings of a quantity that is one number to half of the world and another to the rest:
@@ -263,29 +272,52 @@ pub fn two_readings(text: &str) -> Option<[String; 2]> {
     })
 }
 
-fn whole(text: &str) -> Option<(Decimal, &str)> {
+fn whole(text: &str) -> Result<(Decimal, &str), QuantityError> {
     let end = text
         .find(|c: char| !c.is_ascii_digit())
         .unwrap_or(text.len());
     let (head, rest) = text.split_at(end);
-    Some((head.parse().ok()?, rest))
+    Ok((plain(head)?, rest))
 }
 
-fn decimal(head: &str) -> Option<Decimal> {
+fn decimal(head: &str) -> Result<Decimal, QuantityError> {
     let head = head.replace('−', "-");
-    let grouped = head
-        .split(',')
-        .skip(1)
-        .all(|group| group.split('.').next().is_some_and(|g| g.len() == 3))
-        && head.contains(',');
-    let plain = match (head.matches(',').count(), head.contains('.')) {
-        (0, _) => head,
-        // "1,440" and "1,440.5" group thousands; "0,5" and "12,5" are decimal commas.
-        (_, _) if grouped && !head.starts_with("0,") => head.replace(',', ""),
-        (1, false) => head.replace(',', "."),
-        _ => return None,
-    };
-    plain.trim_start_matches('+').parse().ok()
+    let three = |group: &str| group.len() == 3;
+    let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
+    let (whole, decimals) = head
+        .split_once('.')
+        .map_or((head.as_str(), ""), |(w, d)| (w, d));
+    let mut groups = whole.trim_start_matches(['-', '+']).split(',');
+    let first = groups.next().unwrap_or_default();
+    // "1,440" and "1,440.5" group thousands; "0,5", "12,5" and "1500,000" are decimal commas.
+    let grouped = (1..=3).contains(&first.len())
+        && !first.starts_with('0')
+        && groups.all(three)
+        && digits(decimals);
+    match (head.matches(',').count(), head.contains('.')) {
+        (0, _) => plain(&head),
+        _ if grouped => plain(&head.replace(',', "")),
+        (1, false) => plain(&head.replace(',', ".")),
+        _ => Err(QuantityError::NoNumber),
+    }
+}
+
+/// A number that needs no more making out. One that is too long for the type is a number all the
+/// same.
+pub(super) fn plain(text: &str) -> Result<Decimal, QuantityError> {
+    text.trim_start_matches('+').parse().map_err(|_| {
+        let unsigned = text.trim_start_matches(['-', '+']);
+        let digits = |part: &str| !part.is_empty() && part.bytes().all(|b| b.is_ascii_digit());
+        let number = match unsigned.split_once('.') {
+            Some((whole, decimals)) => digits(whole) && digits(decimals),
+            None => digits(unsigned),
+        };
+        if number {
+            QuantityError::OutOfRange
+        } else {
+            QuantityError::NoNumber
+        }
+    })
 }
 
 #[cfg(test)]
@@ -386,6 +418,50 @@ mod tests {
             "",
         ] {
             assert_eq!(two_readings(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn numbers_of_any_size_are_refused_and_not_fallen_over() {
+        for text in [
+            "79228162514264337593543950335 1/1 W",
+            "79228162514264337593543950336 W",
+            "99999999999999999999999999999999999999 W",
+            "1/99999999999999999999999999999999999999 W",
+            "1 1/99999999999999999999999999999999999999 W",
+        ] {
+            assert_eq!(
+                Power::parse(text, Round::Up),
+                Err(QuantityError::OutOfRange),
+                "{text}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_fraction_goes_the_way_of_its_sign() {
+        for (text, millicelsius) in [
+            ("-1 1/2 °C", -1500),
+            ("−1/2 °C", -500),
+            ("-0 1/2 °C", -500),
+            ("1 1/2 °C", 1500),
+        ] {
+            let read = Temperature::parse(text, Round::Up).map(Temperature::millicelsius);
+            assert_eq!(read, Ok(millicelsius), "{text}");
+        }
+    }
+
+    #[test]
+    fn a_comma_groups_thousands_only_behind_one_to_three_digits() {
+        for (text, milliwatts) in [
+            ("1500,000 W", Ok(1_500_000)),
+            (",914 W", Ok(914)),
+            ("12,500 W", Ok(12_500_000)),
+            ("1.5,000 W", Err(QuantityError::NoNumber)),
+            ("1500,000,000 mW", Err(QuantityError::NoNumber)),
+        ] {
+            let read = Power::parse(text, Round::Up).map(Power::milliwatts);
+            assert_eq!(read, milliwatts, "{text}");
         }
     }
 

@@ -391,13 +391,16 @@ fn minute(text: &str) -> Option<u16> {
     };
     let (hour, minute) = clock.split_once(':').unwrap_or((clock, "0"));
     let (hour, minute): (u16, u16) = (hour.parse().ok()?, minute.parse().ok()?);
+    if hour > 24 || minute >= 60 {
+        return None;
+    }
     let hour = match half {
         Some(add) if (1..=12).contains(&hour) => hour % 12 + add,
         Some(_) => return None,
         None => hour,
     };
     let all = hour * 60 + minute;
-    (minute < 60 && hour <= 24 && all <= Span::DAY).then_some(all)
+    (all <= Span::DAY).then_some(all)
 }
 
 pub(super) fn spans(text: &str) -> Result<Vec<Span>, Reject> {
@@ -522,7 +525,15 @@ mod tests {
         ] {
             assert_eq!(jacket(text), Ok(expected), "{text}");
         }
-        for bad in ["", "thick", "12", "12/9", "SJTW", "99/3"] {
+        for bad in [
+            "",
+            "thick",
+            "12",
+            "12/9",
+            "SJTW",
+            "99/3",
+            "3G70000000000000000000000000000",
+        ] {
             assert!(jacket(bad).is_err(), "{bad}");
         }
     }
@@ -605,7 +616,17 @@ mod tests {
             );
         }
         assert_eq!(span("0-24"), Ok(Span { from: 0, to: 1440 }));
-        for bad in ["22", "25-6", "10:75-11", "13pm-2am", "night"] {
+        for bad in [
+            "22",
+            "25-6",
+            "10:75-11",
+            "13pm-2am",
+            "night",
+            "2200-0600",
+            "65535-1",
+            "65535pm-1",
+            "1-24:65535",
+        ] {
             assert!(span(bad).is_err(), "{bad}");
         }
     }

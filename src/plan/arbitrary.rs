@@ -7,13 +7,12 @@ use proptest::option;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 
+use super::bounds::{self, Bounds};
 use super::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
     Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Wanted,
 };
-use crate::quantity::{
-    Current, Hours, Length, Percent, Power, Quantity, Ratio, SoundLevel, Temperature, Volume, Wire,
-};
+use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 fn answer<T: Clone + std::fmt::Debug>(
@@ -28,6 +27,10 @@ fn answer<T: Clone + std::fmt::Debug>(
 
 fn quantity<Q: Quantity>(least: i64, most: i64) -> impl Strategy<Value = Q> {
     (least..=most).prop_map(Q::from_count)
+}
+
+fn within<Q: Quantity>(bounds: &Bounds<Q>) -> impl Strategy<Value = Q> + use<Q> {
+    quantity(bounds.least.count(), bounds.most.count())
 }
 
 fn shape() -> impl Strategy<Value = Configuration> {
@@ -54,9 +57,9 @@ fn site() -> impl Strategy<Value = Site> {
     (
         prop_oneof![Just(String::new()), name()],
         answer(select(vec![Ground::Dry, Ground::Damp, Ground::Wet])),
-        answer(quantity(0, 15_240_000)),
-        answer(quantity::<Length>(-457_200, 6_096_000)),
-        answer(quantity::<Temperature>(-60_000, 70_000)),
+        answer(within(&bounds::SLEEPERS_AT)),
+        answer(within(&bounds::ALTITUDE)),
+        answer(within(&bounds::AIR)),
         answer(span()),
         answer(any::<bool>()),
         (
@@ -98,9 +101,9 @@ fn site() -> impl Strategy<Value = Site> {
 fn outlet() -> impl Strategy<Value = Outlet> {
     (
         shape().prop_map(Receptacle),
-        option::of(1..=20_u8),
-        answer(quantity::<Current>(1000, 400_000)),
-        option::of(quantity::<Current>(100, 400_000)),
+        option::of(bounds::SOCKETS.least..=bounds::SOCKETS.most),
+        answer(within(&bounds::BREAKER)),
+        option::of(within(&bounds::TRIPS_AT)),
         answer(any::<bool>()),
         answer(wire()),
         answer(select(vec![Leg::A, Leg::B])),
@@ -127,22 +130,19 @@ fn fuel() -> impl Strategy<Value = Answer<Fuel>> {
 fn parallel() -> impl Strategy<Value = Parallel> {
     (
         2..=4_u8,
-        answer(quantity::<Current>(1000, 400_000)),
+        answer(within(&bounds::KIT_LIMIT)),
         answer(any::<bool>()),
     )
         .prop_map(|(sets, limit, kit)| Parallel { sets, limit, kit })
 }
 
 fn generator() -> impl Strategy<Value = Generator> {
-    let runtime = (
-        quantity::<Percent>(1, 100_000),
-        quantity::<Hours>(1, 1_000_000),
-    )
+    let runtime = (within(&bounds::SHARE), within(&bounds::LASTS))
         .prop_map(|(load, lasts)| Runtime { load, lasts });
     let noise = (
-        quantity::<SoundLevel>(20_000, 140_000),
-        quantity::<Length>(304, 152_400),
-        answer(quantity::<Percent>(1, 100_000)),
+        within(&bounds::NOISE_LEVEL),
+        within(&bounds::NOISE_AT),
+        answer(within(&bounds::SHARE)),
     )
         .prop_map(|(level, at, load)| Noise { level, at, load });
     (
@@ -164,7 +164,7 @@ fn generator() -> impl Strategy<Value = Generator> {
             answer(any::<bool>()),
         ),
         (fuel(), fuel(), option::of(parallel())),
-        answer(quantity::<Volume>(1, 1_000_000)),
+        answer(within(&bounds::TANK)),
         vec(runtime, 0..3),
         answer(noise),
         vec(outlet(), 1..5),
@@ -199,7 +199,7 @@ fn cord() -> impl Strategy<Value = Cord> {
         vec(shape().prop_map(Receptacle), 1..4),
         answer(wire()),
         answer(2..=5_u8),
-        answer(quantity::<Length>(0, 914_400)),
+        answer(within(&bounds::LENGTH)),
         answer(any::<bool>()),
         answer(any::<bool>()),
         answer(any::<bool>()),
@@ -240,7 +240,7 @@ fn distribution_box() -> impl Strategy<Value = DistributionBox> {
 pub(crate) fn load() -> impl Strategy<Value = Load> {
     let draw = prop_oneof![
         quantity::<Power>(1, 50_000_000).prop_map(Draw::Power),
-        quantity::<Current>(1, 400_000).prop_map(Draw::Current),
+        within(&bounds::CURRENT).prop_map(Draw::Current),
         (1..=10_000_u32, option::of(select(vec!['A', 'G', 'V']))).prop_map(
             |(millihorsepower, code)| Draw::Motor {
                 millihorsepower,
@@ -268,7 +268,7 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
             answer(any::<bool>()),
         ),
         answer(quantity::<Power>(50_000_000, 100_000_000)),
-        answer(quantity::<Ratio>(100, 1000)),
+        answer(within(&bounds::POWER_FACTOR)),
         answer(any::<bool>()),
         select(vec![Wanted::Must, Wanted::Wish]),
         vec(span(), 0..3),

@@ -16,7 +16,7 @@ mod parse;
 pub use amount::Amount;
 pub use gauge::Wire;
 pub(crate) use logarithm::{BITS, exp2, log2};
-pub use parse::{QuantityError, Round, allowed_units, two_readings};
+pub use parse::{QuantityError, Round, allowed_units, one_reading, two_readings};
 
 use std::iter::Sum;
 use std::ops::{Add, Sub};
@@ -96,6 +96,19 @@ impl Unit {
             Self::Litre => "L",
             Self::Percent => "%",
             Self::One => "1",
+        }
+    }
+
+    /// The unit of which a thousand make one, where people write one.
+    #[must_use]
+    pub const fn thousandth(self) -> Option<&'static str> {
+        match self {
+            Self::Ampere => Some("mA"),
+            Self::Volt => Some("mV"),
+            Self::Watt => Some("mW"),
+            Self::Metre => Some("mm"),
+            Self::Litre => Some("mL"),
+            _ => None,
         }
     }
 }

@@ -164,7 +164,8 @@ pub(super) fn parse(
         .numerator
         .parse()
         .map_err(|_| QuantityError::OutOfRange)?;
-    if number.abs() > Decimal::from(LARGEST) {
+    // As written it may be in thousandths of the unit.
+    if number.abs() > Decimal::from(LARGEST * 1000) {
         return Err(QuantityError::OutOfRange);
     }
     if number.is_sign_negative()
@@ -241,10 +242,10 @@ fn split_number(text: &str) -> Result<(Decimal, &str), QuantityError> {
 }
 
 /// Both readings of a quantity that is one number to half of the world and another to the rest:
-/// "1.500 W" is `["1.5 W", "1500 W"]`, and so is "1,500 W". `None` if there is only one.
+/// "1.500 W" is `["1.5 W", "1500 W"]`, and so is "1,500 W". `None` if there is only one. Each is
+/// written so that it has one reading itself: "1.875 W" is `["1.8750 W", "1875 W"]`.
 ///
-/// It takes one mark, then three digits of which the last is 0: nobody pads decimals so, and
-/// [`Decimal::normalize`] never does, while watts between thousands mostly end like that.
+/// It takes one mark, one to three digits before it and three after.
 #[must_use]
 pub fn two_readings(text: &str) -> Option<[String; 2]> {
     let text = text.trim();
@@ -260,16 +261,26 @@ pub fn two_readings(text: &str) -> Option<[String; 2]> {
         && whole.len() <= 3
         && !whole.starts_with('0')
         && digits(three)
-        && three.len() == 3
-        && three.ends_with('0');
+        && three.len() == 3;
     two.then(|| {
-        let decimals = format!("{whole}.{three}");
-        let decimals = decimals.trim_end_matches('0').trim_end_matches('.');
+        let decimals = one_reading(&format!("{whole}.{three}"));
         [
             format!("{sign}{decimals}{unit}"),
             format!("{sign}{whole}{three}{unit}"),
         ]
     })
+}
+
+/// A number with a point before three decimals, written with fewer or with one more: so that
+/// nobody takes the point for one between thousands.
+#[must_use]
+pub fn one_reading(decimals: &str) -> String {
+    if decimals.ends_with('0') {
+        let decimals = decimals.trim_end_matches('0');
+        decimals.trim_end_matches('.').to_owned()
+    } else {
+        format!("{decimals}0")
+    }
 }
 
 fn whole(text: &str) -> Result<(Decimal, &str), QuantityError> {
@@ -394,6 +405,9 @@ mod tests {
             ("100.000 m", "100 m", "100000 m"),
             ("-1.050 m", "-1.05 m", "-1050 m"),
             ("1.500", "1.5", "1500"),
+            ("1.234 kW", "1.2340 kW", "1234 kW"),
+            ("1,234 W", "1.2340 W", "1234 W"),
+            ("6,096 m", "6.0960 m", "6096 m"),
         ] {
             let readings = [decimals, thousands].map(str::to_owned);
             assert_eq!(two_readings(text), Some(readings), "{text}");
@@ -406,8 +420,7 @@ mod tests {
             "0,500 A",
             "1500 W",
             "1500.000 W",
-            "1.234 kW",
-            "1,234 W",
+            "1.2340 kW",
             "1,500.5 W",
             "1.500,5 W",
             "1,500,000 mW",

@@ -9,10 +9,9 @@ use toml::de::{DeTable, DeValue};
 
 use super::nearest;
 use super::problem::{Problem, ProblemKind, Type};
+use crate::plan::bounds::{Bounds, Refused, Whole};
 use crate::plan::{Answer, Id, LONGEST_NAME, Span};
-use crate::quantity::{
-    Amount, Quantity, QuantityError, Round, Unit, Wire, allowed_units, two_readings,
-};
+use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire, allowed_units};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The word for "I don't know".
@@ -299,28 +298,28 @@ impl<'t> Field<'t> {
         }
     }
 
-    /// A whole number within bounds, ends included.
-    pub(super) fn whole(&self, least: u8, most: u8) -> Option<u8> {
+    /// A whole number within bounds.
+    pub(super) fn whole(&self, bounds: Whole) -> Option<u8> {
         let DeValue::Integer(whole) = self.value else {
             return self.wrong(Type::Whole);
         };
         let number = i64::from_str_radix(whole.as_str(), whole.radix())
             .ok()
             .and_then(|number| u8::try_from(number).ok())
-            .filter(|number| (least..=most).contains(number));
+            .filter(|number| bounds.hold(*number));
         if number.is_none() {
             self.put(ProblemKind::OutOfRange {
                 key: self.key,
                 found: shorten(&whole.to_string()),
-                least: Amount::count(least.into()),
-                most: Amount::count(most.into()),
+                least: Amount::count(bounds.least.into()),
+                most: Amount::count(bounds.most.into()),
             });
         }
         number
     }
 
-    /// A quantity within bounds, ends included, rounded the cautious way.
-    pub(super) fn quantity<Q: Quantity>(&self, round: Round, least: Q, most: Q) -> Option<Q> {
+    /// A quantity within bounds.
+    pub(super) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let key = self.key;
         if let Some(found) = self.bare_number() {
             self.put(ProblemKind::NoUnit {
@@ -333,49 +332,40 @@ impl<'t> Field<'t> {
         let Some(text) = self.value.as_str() else {
             return self.wrong(Type::Quantity);
         };
-        self.quantity_of(text, round, least, most)
+        self.quantity_of(text, bounds)
     }
 
-    fn quantity_of<Q: Quantity>(&self, text: &str, round: Round, least: Q, most: Q) -> Option<Q> {
+    fn quantity_of<Q: Quantity>(&self, text: &str, bounds: &Bounds<Q>) -> Option<Q> {
         let key = self.key;
         let found = || shorten(text.trim());
-        let out = || ProblemKind::OutOfRange {
-            key,
-            found: found(),
-            least: Amount::of(least),
-            most: Amount::of(most),
-        };
-        let parsed = Q::parse(text, round);
-        // A plan file may come from anywhere, so no reader's own mark decides. Taken for one and
-        // a half, fifteen hundred watts are a load that is hardly there.
-        if let (
-            Ok(_) | Err(QuantityError::NoUnit | QuantityError::OutOfRange),
-            Some([decimals, thousands]),
-        ) = (&parsed, two_readings(text))
-        {
-            self.put(ProblemKind::TwoReadings {
+        let problem = match bounds.read(text) {
+            Ok(quantity) => return Some(quantity),
+            Err(Refused::TwoReadings([decimals, thousands])) => ProblemKind::TwoReadings {
                 key,
                 found: found(),
                 decimals: shorten(&decimals),
                 thousands: shorten(&thousands),
-            });
-            return None;
-        }
-        let problem = match parsed {
-            Ok(quantity) if (least..=most).contains(&quantity) => return Some(quantity),
-            Ok(_) | Err(QuantityError::OutOfRange) => out(),
-            Err(QuantityError::Empty) => ProblemKind::EmptyText { key },
-            Err(QuantityError::NoNumber) => ProblemKind::NoNumber {
+            },
+            Err(Refused::Outside | Refused::Not(QuantityError::OutOfRange)) => {
+                ProblemKind::OutOfRange {
+                    key,
+                    found: found(),
+                    least: Amount::of(bounds.least),
+                    most: Amount::of(bounds.most),
+                }
+            }
+            Err(Refused::Not(QuantityError::Empty)) => ProblemKind::EmptyText { key },
+            Err(Refused::Not(QuantityError::NoNumber)) => ProblemKind::NoNumber {
                 key,
                 found: found(),
                 example: example(Q::UNIT),
             },
-            Err(QuantityError::NoUnit) => ProblemKind::NoUnit {
+            Err(Refused::Not(QuantityError::NoUnit)) => ProblemKind::NoUnit {
                 key,
                 found: found(),
                 allowed: allowed_units(Q::UNIT).collect(),
             },
-            Err(QuantityError::UnknownUnit { found }) => ProblemKind::UnknownUnit {
+            Err(Refused::Not(QuantityError::UnknownUnit { found })) => ProblemKind::UnknownUnit {
                 key,
                 found: shorten(&found),
                 allowed: allowed_units(Q::UNIT).collect(),
@@ -386,7 +376,7 @@ impl<'t> Field<'t> {
     }
 
     /// A ratio: a number without a unit, and here without quotes.
-    pub(super) fn number<Q: Quantity>(&self, round: Round, least: Q, most: Q) -> Option<Q> {
+    pub(super) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let Some(found) = self.bare_number() else {
             return self.wrong(Type::Number);
         };
@@ -394,27 +384,27 @@ impl<'t> Field<'t> {
             .parse()
             .or_else(|_| Decimal::from_scientific(&found))
             .ok()
-            .and_then(|number: Decimal| Q::parse(&number.to_string(), round).ok())
-            .filter(|number| (least..=most).contains(number));
+            .and_then(|number: Decimal| Q::parse(&number.to_string(), bounds.round).ok())
+            .filter(|number| bounds.hold(*number));
         if number.is_none() {
             self.put(ProblemKind::OutOfRange {
                 key: self.key,
                 found: shorten(&found),
-                least: Amount::of(least),
-                most: Amount::of(most),
+                least: Amount::of(bounds.least),
+                most: Amount::of(bounds.most),
             });
         }
         number
     }
 
     /// A ratio that may be a fraction and so stands in quotes: "1/2". A bare number will do.
-    pub(super) fn ratio_in_text<Q: Quantity>(&self, round: Round, least: Q, most: Q) -> Option<Q> {
+    pub(super) fn ratio_in_text<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         if self.bare_number().is_some() {
-            return self.number(round, least, most);
+            return self.number(bounds);
         }
         let text = self.text()?;
         let text = text.strip_suffix("hp").map_or(text, str::trim_end);
-        self.quantity_of(text, round, least, most)
+        self.quantity_of(text, bounds)
     }
 
     /// The size of a wire.

@@ -189,7 +189,6 @@ shape = "5-20R"
             r#"running = "1.500 W""#,
             r#"running = "1,500 W""#,
             r#"running = "2.800""#,
-            r#"current = "12.350 A""#,
         ] {
             let problems = load(draw).expect_err(draw);
             let keys: Vec<_> = problems.0.iter().map(|p| p.kind.key()).collect();
@@ -209,12 +208,52 @@ shape = "5-20R"
                 Draw::Power(Power::from_milliwatts(1_234_000)),
             ),
             (
+                r#"current = "12.350 A""#,
+                Draw::Current(Current::from_milliamps(12_350)),
+            ),
+            (
                 r#"current = "0.500 A""#,
                 Draw::Current(Current::from_milliamps(500)),
             ),
         ] {
             let plan = load(draw).expect(draw);
             assert_eq!(plan.loads[0].running, Answer::Known(running), "{draw}");
+        }
+    }
+
+    /// 20 ft and 15 ft to the millimetre, written with a comma before the decimals: taken for
+    /// thousands, nobody would sleep near the set.
+    #[test]
+    fn a_number_with_two_readings_in_bounds_is_refused() {
+        let keys = |rest: &str| -> Vec<&'static str> {
+            match read(&format!("{SMALLEST}{rest}\n")) {
+                Ok(_) => Vec::new(),
+                Err(problems) => problems.0.iter().map(|p| p.kind.key()).collect(),
+            }
+        };
+        let load = "[[load]]\nid = \"l\"\nkind = \"heater\"\n";
+        for line in [
+            "[site]\nsleepers_at = \"6,096 m\"",
+            "[site]\nsleepers_at = \"4,572 m\"",
+            "[site]\nsleepers_at = \"6.096 m\"",
+            "[site]\naltitude = \"4,201 ft\"",
+            &format!("{load}running = \"1.875 W\""),
+            &format!("{load}running = \"1,875 kW\""),
+            &format!("{load}running = \"1.875\""),
+            "[site]\nair = \"31,125 °C\"",
+        ] {
+            assert_eq!(keys(line), ["plan-two-readings"], "{line}");
+        }
+        for line in [
+            // The other reading is out of bounds.
+            &format!("{load}current = \"12.125 A\""),
+            &format!("{load}running = \"1.234 kW\""),
+            // One reading only.
+            "[site]\nsleepers_at = \"6.0960 m\"",
+            "[site]\nsleepers_at = \"6096 mm\"",
+            "[site]\nsleepers_at = \"0,914 m\"",
+        ] {
+            assert_eq!(keys(line), [""; 0], "{line}");
         }
     }
 

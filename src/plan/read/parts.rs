@@ -1,5 +1,4 @@
-//! The parts of a plan, key by key. Which way a figure is rounded is decided here, by what it
-//! is: what is asked rounds up, what can be given rounds down, a distance to people rounds down.
+//! The parts of a plan, key by key. What each figure may be is in [`bounds`].
 
 use std::ops::Range;
 
@@ -8,23 +7,9 @@ use super::problem::{ProblemKind, Type};
 use super::refs::{Names, Owner};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Wanted,
+    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Wanted, bounds,
 };
-use crate::quantity::{
-    Amount, Current, Hours, Length, Percent, Power, Quantity, Ratio, Round, SoundLevel,
-    Temperature, Volume,
-};
-
-/// The most power that anything in a plan may have or draw: far beyond what one carries.
-const MOST_POWER: Power = Power::from_milliwatts(100_000_000);
-const MOST_CURRENT: Current = Current::from_milliamps(400_000);
-const LEAST_CURRENT: Current = Current::from_milliamps(1);
-const LEAST_POWER: Power = Power::from_milliwatts(1);
-
-/// Whole feet, for bounds that read well.
-const fn feet(feet: i64) -> Length {
-    Length::from_millimetres(feet * 3048 / 10)
-}
+use crate::quantity::{Amount, Percent, Quantity};
 
 pub(super) const ROOT: &[&str] = &[
     "format",
@@ -157,19 +142,9 @@ fn site(fields: &Fields<'_>) -> Site {
                 true,
             )
         }),
-        sleepers_at: fields.answer("sleepers_at", |field| {
-            field.quantity(Round::Down, Length::ZERO, feet(50_000))
-        }),
-        altitude: fields.answer("altitude", |field| {
-            field.quantity(Round::Up, feet(-1500), feet(20_000))
-        }),
-        air: fields.answer("air", |field| {
-            field.quantity(
-                Round::Up,
-                Temperature::from_millicelsius(-60_000),
-                Temperature::from_millicelsius(70_000),
-            )
-        }),
+        sleepers_at: fields.answer("sleepers_at", |field| field.quantity(&bounds::SLEEPERS_AT)),
+        altitude: fields.answer("altitude", |field| field.quantity(&bounds::ALTITUDE)),
+        air: fields.answer("air", |field| field.quantity(&bounds::AIR)),
         quiet_hours: fields.answer("quiet_hours", Field::hours),
         co_alarm: fields.answer("co_alarm", Field::yes_no),
         feeds_building: fields.answer("feeds_building", Field::yes_no),
@@ -190,11 +165,10 @@ fn site(fields: &Fields<'_>) -> Site {
 
 fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
     let rated = fields.required_answer("rated", r#"rated = "2800 W""#, |field| {
-        field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)
+        field.quantity(&bounds::RATED)
     });
     let peak = fields.answer("peak", |field| {
-        let peak: Power =
-            field.quantity(Round::Down, Power::from_milliwatts(50_000), MOST_POWER)?;
+        let peak = field.quantity(&bounds::PEAK)?;
         at_least(field, peak, "rated", rated.known().copied())
     });
     // A set of two legs that passed for one would seem to give twice what an outlet of it can.
@@ -221,13 +195,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
         fuel: fields.answer("fuel", fuel),
         rated_on: fields.answer("rated_on", fuel),
         parallel: fields.optional("parallel", parallel),
-        tank: fields.answer("tank", |field| {
-            field.quantity(
-                Round::Down,
-                Volume::from_millilitres(1),
-                Volume::from_millilitres(1_000_000),
-            )
-        }),
+        tank: fields.answer("tank", |field| field.quantity(&bounds::TANK)),
         runtime: fields
             .optional("runtime", |field| field.list(Type::List, runtime))
             .unwrap_or_default(),
@@ -248,33 +216,23 @@ fn fuel(field: &Field<'_>) -> Option<Fuel> {
 
 fn parallel(field: &Field<'_>) -> Option<Parallel> {
     let fields = field.table(&["sets", "limit", "kit"])?;
-    let sets = fields.required("sets", "sets = 2", |field| field.whole(2, 4));
+    let sets = fields.required("sets", "sets = 2", |field| field.whole(bounds::SETS));
     Some(Parallel {
-        limit: fields.answer("limit", |field| {
-            field.quantity(Round::Down, Current::from_milliamps(1000), MOST_CURRENT)
-        }),
+        limit: fields.answer("limit", |field| field.quantity(&bounds::KIT_LIMIT)),
         kit: fields.answer("kit", Field::yes_no),
         sets: sets?,
     })
 }
 
 fn percent(field: &Field<'_>) -> Option<Percent> {
-    field.quantity(
-        Round::Down,
-        Percent::from_millipercent(1),
-        Percent::from_millipercent(100_000),
-    )
+    field.quantity(&bounds::SHARE)
 }
 
 fn runtime(field: &Field<'_>) -> Option<Runtime> {
     let fields = field.table(&["load", "lasts"])?;
     let load = fields.required("load", r#"load = "25 %""#, percent);
     let lasts = fields.required("lasts", r#"lasts = "8.5 h""#, |field| {
-        field.quantity(
-            Round::Down,
-            Hours::from_millihours(1),
-            Hours::from_millihours(1_000_000),
-        )
+        field.quantity(&bounds::LASTS)
     });
     Some(Runtime {
         load: load?,
@@ -285,15 +243,10 @@ fn runtime(field: &Field<'_>) -> Option<Runtime> {
 fn noise(field: &Field<'_>) -> Option<Noise> {
     let fields = field.table(&["level", "at", "load"])?;
     let level = fields.required("level", r#"level = "58 dBA""#, |field| {
-        field.quantity(
-            Round::Up,
-            SoundLevel::from_millidecibels(20_000),
-            SoundLevel::from_millidecibels(140_000),
-        )
+        field.quantity(&bounds::NOISE_LEVEL)
     });
-    // The same level further off is a louder set.
     let at = fields.required("at", r#"at = "23 ft""#, |field| {
-        field.quantity(Round::Up, feet(1), feet(500))
+        field.quantity(&bounds::NOISE_AT)
     });
     let load = fields.answer("load", percent);
     Some(Noise {
@@ -320,9 +273,7 @@ fn outlets(
 }
 
 fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Option<Outlet> {
-    let breaker = fields.answer("breaker", |field| {
-        field.quantity(Round::Down, Current::from_milliamps(1000), MOST_CURRENT)
-    });
+    let breaker = fields.answer("breaker", |field| field.quantity(&bounds::BREAKER));
     let (shares, shares_span) = reference(fields, "shares", names);
     let id = new_id(
         fields,
@@ -338,11 +289,9 @@ fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Option<Outle
     }
     let shape = fields.required("shape", r#"shape = "5-20R""#, Field::receptacle);
     Some(Outlet {
-        sockets: fields.optional("sockets", |field| field.whole(1, 20)),
+        sockets: fields.optional("sockets", |field| field.whole(bounds::SOCKETS)),
         breaker,
-        trips_at: fields.optional("trips_at", |field| {
-            field.quantity(Round::Down, Current::from_milliamps(100), MOST_CURRENT)
-        }),
+        trips_at: fields.optional("trips_at", |field| field.quantity(&bounds::TRIPS_AT)),
         gfci: fields.answer("gfci", Field::yes_no),
         wire: fields.answer("wire", Field::wire),
         leg: fields.answer("leg", |field| {
@@ -370,10 +319,8 @@ fn cord(fields: &Fields<'_>, names: &mut Names) -> Option<Cord> {
     let plug = fields.required("plug", r#"plug = "5-15P""#, Field::plug);
     Some(Cord {
         wire: fields.answer("wire", Field::wire),
-        conductors: fields.answer("conductors", |field| field.whole(2, 5)),
-        length: fields.answer("length", |field| {
-            field.quantity(Round::Up, Length::ZERO, feet(3000))
-        }),
+        conductors: fields.answer("conductors", |field| field.whole(bounds::CONDUCTORS)),
+        length: fields.answer("length", |field| field.quantity(&bounds::LENGTH)),
         outdoor: fields.answer("outdoor", Field::yes_no),
         coiled: fields.answer("coiled", Field::yes_no),
         gfci: fields.answer("gfci", Field::yes_no),
@@ -428,26 +375,19 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
         field.choice(&["must", "wish"], &[Wanted::Must, Wanted::Wish], false)
     });
     let name = fields.optional("name", Field::name);
-    let count = fields.optional("count", |field| field.whole(1, 100));
+    let count = fields.optional("count", |field| field.whole(bounds::COUNT));
     names.loads += usize::from(count.unwrap_or(1));
     Some(Load {
         count: count.unwrap_or(1),
         starting: fields.answer("starting", |field| {
-            let starting: Power = field.quantity(Round::Up, LEAST_POWER, MOST_POWER)?;
+            let starting = field.quantity(&bounds::STARTING)?;
             let power = match running {
                 Answer::Known(Draw::Power(power)) => Some(power),
                 _ => None,
             };
             at_least(field, starting, "running", power)
         }),
-        // A lower power factor is a larger current.
-        power_factor: fields.answer("power_factor", |field| {
-            field.number(
-                Round::Down,
-                Ratio::from_permille(100),
-                Ratio::from_permille(1000),
-            )
-        }),
+        power_factor: fields.answer("power_factor", |field| field.number(&bounds::POWER_FACTOR)),
         continuous: fields.answer("continuous", Field::yes_no),
         wanted: wanted.unwrap_or_default(),
         hours: fields
@@ -480,12 +420,8 @@ fn draw(fields: &Fields<'_>) -> Answer<Draw> {
     }
     let read = |key| {
         fields.answer(key, |field| match key {
-            "running" => field
-                .quantity(Round::Up, LEAST_POWER, MOST_POWER)
-                .map(Draw::Power),
-            "current" => field
-                .quantity(Round::Up, LEAST_CURRENT, MOST_CURRENT)
-                .map(Draw::Current),
+            "running" => field.quantity(&bounds::RUNNING).map(Draw::Power),
+            "current" => field.quantity(&bounds::CURRENT).map(Draw::Current),
             _ => motor(field),
         })
     };
@@ -499,12 +435,8 @@ fn draw(fields: &Fields<'_>) -> Answer<Draw> {
 
 fn motor(field: &Field<'_>) -> Option<Draw> {
     let fields = field.table(&["hp", "code"])?;
-    let horsepower: Option<Ratio> = fields.required("hp", r#"hp = "1/2""#, |field| {
-        field.ratio_in_text(
-            Round::Up,
-            Ratio::from_permille(1),
-            Ratio::from_permille(10_000),
-        )
+    let horsepower = fields.required("hp", r#"hp = "1/2""#, |field| {
+        field.ratio_in_text(&bounds::HORSEPOWER)
     });
     let code = fields.answer("code", |field| {
         let text = field.text()?;

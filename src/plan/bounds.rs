@@ -1,0 +1,237 @@
+//! What each figure of a plan may be, and which way it is rounded: one table for whoever reads a
+//! plan file and for whoever asks. An answer that is taken here is one that reads back.
+//!
+//! What is asked rounds up, what can be given rounds down, a distance to people rounds down. The
+//! ends are far beyond what a camp has: they catch a slipped digit and a wrong unit, not a rare
+//! thing. None of them is a limit that anything is judged by.
+
+use crate::quantity::{
+    Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round, SoundLevel,
+    Temperature, Volume, two_readings,
+};
+
+/// What a quantity may be, ends included, and which way it is rounded.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Bounds<Q> {
+    /// Which way is cautious.
+    pub round: Round,
+    /// The least that is taken.
+    pub least: Q,
+    /// The most that is taken.
+    pub most: Q,
+}
+
+/// How many there may be of something, ends included.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Whole {
+    /// The least that is taken.
+    pub least: u8,
+    /// The most that is taken.
+    pub most: u8,
+}
+
+/// Why a text is not a quantity within its bounds.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Refused {
+    /// It is no quantity of this kind.
+    Not(QuantityError),
+    /// It is one number to half of the world and another to the rest, and not both are impossible
+    /// here: with the mark before decimals, and with the mark between thousands. Either reads.
+    TwoReadings([String; 2]),
+    /// It is beyond one of the ends.
+    Outside,
+}
+
+const fn up<Q>(least: Q, most: Q) -> Bounds<Q> {
+    Bounds {
+        round: Round::Up,
+        least,
+        most,
+    }
+}
+
+const fn down<Q>(least: Q, most: Q) -> Bounds<Q> {
+    Bounds {
+        round: Round::Down,
+        least,
+        most,
+    }
+}
+
+/// Whole feet, for bounds that read well.
+const fn feet(feet: i64) -> Length {
+    Length::from_millimetres(feet * 3048 / 10)
+}
+
+/// Far beyond what one carries.
+const MOST_POWER: Power = Power::from_milliwatts(100_000_000);
+const MOST_CURRENT: Current = Current::from_milliamps(400_000);
+/// The smallest set that is sold gives several times as much.
+const LEAST_SET: Power = Power::from_milliwatts(50_000);
+
+/// `rated`: what the set keeps up.
+pub const RATED: Bounds<Power> = down(LEAST_SET, MOST_POWER);
+/// `peak`: what it gives for a moment.
+pub const PEAK: Bounds<Power> = down(LEAST_SET, MOST_POWER);
+/// `limit`: what the kit between several sets passes.
+pub const KIT_LIMIT: Bounds<Current> = down(Current::from_milliamps(1000), MOST_CURRENT);
+/// `tank`.
+pub const TANK: Bounds<Volume> = down(
+    Volume::from_millilitres(1),
+    Volume::from_millilitres(1_000_000),
+);
+/// `load` of a running time or a level: a share of the rated power.
+pub const SHARE: Bounds<Percent> = down(
+    Percent::from_millipercent(1),
+    Percent::from_millipercent(100_000),
+);
+/// `lasts`: hours on one tank.
+pub const LASTS: Bounds<Hours> = down(Hours::from_millihours(1), Hours::from_millihours(1_000_000));
+/// `level`: how loud the set is.
+pub const NOISE_LEVEL: Bounds<SoundLevel> = up(
+    SoundLevel::from_millidecibels(20_000),
+    SoundLevel::from_millidecibels(140_000),
+);
+/// `at`: from how far off. The same level further off is a louder set.
+pub const NOISE_AT: Bounds<Length> = up(feet(1), feet(500));
+/// `breaker`: the number on it.
+pub const BREAKER: Bounds<Current> = down(Current::from_milliamps(1000), MOST_CURRENT);
+/// `trips_at`: where it was seen to trip.
+pub const TRIPS_AT: Bounds<Current> = down(Current::from_milliamps(100), MOST_CURRENT);
+/// `length` of a cord.
+pub const LENGTH: Bounds<Length> = up(Length::ZERO, feet(3000));
+/// `sleepers_at`: from the set to people.
+pub const SLEEPERS_AT: Bounds<Length> = down(Length::ZERO, feet(50_000));
+/// `altitude`: from the shore of the deepest lake without a way out to where no engine runs.
+pub const ALTITUDE: Bounds<Length> = up(feet(-1500), feet(20_000));
+/// `air`: the hottest that is expected.
+pub const AIR: Bounds<Temperature> = up(
+    Temperature::from_millicelsius(-60_000),
+    Temperature::from_millicelsius(70_000),
+);
+/// `running`: what a thing draws.
+pub const RUNNING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
+/// `current`: the same in amperes.
+pub const CURRENT: Bounds<Current> = up(Current::from_milliamps(1), MOST_CURRENT);
+/// `starting`: what it draws for a moment.
+pub const STARTING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
+/// `hp` of a motor, a bare number.
+pub const HORSEPOWER: Bounds<Ratio> = up(Ratio::from_permille(1), Ratio::from_permille(10_000));
+/// `power_factor`. A lower one is a larger current.
+pub const POWER_FACTOR: Bounds<Ratio> = down(Ratio::from_permille(100), Ratio::from_permille(1000));
+
+/// `sets` that run as one.
+pub const SETS: Whole = Whole { least: 2, most: 4 };
+/// `sockets` behind one face.
+pub const SOCKETS: Whole = Whole { least: 1, most: 20 };
+/// `conductors` of a cord.
+pub const CONDUCTORS: Whole = Whole { least: 2, most: 5 };
+/// `count` of a load.
+pub const COUNT: Whole = Whole {
+    least: 1,
+    most: 100,
+};
+
+impl<Q: Quantity> Bounds<Q> {
+    /// Whether it is within them.
+    pub fn hold(&self, quantity: Q) -> bool {
+        (self.least..=self.most).contains(&quantity)
+    }
+
+    /// The quantity of a text, rounded the cautious way.
+    ///
+    /// No reader's own mark decides: a file may come from anywhere, and a plate may have been
+    /// printed for the other half of the world. Taken for one and a half, fifteen hundred watts
+    /// are a load that is hardly there; taken for six thousand metres, nobody sleeps near. So a
+    /// number with two readings is taken only if the other one is impossible here.
+    ///
+    /// # Errors
+    /// When it is no such quantity, can be read in two ways, or is out of bounds.
+    pub fn read(&self, text: &str) -> Result<Q, Refused> {
+        let parsed = Q::parse(text, self.round);
+        let fits = |text: &str| Q::parse(text, self.round).is_ok_and(|read| self.hold(read));
+        if let Some(readings) = two_readings(text) {
+            let both = readings.iter().all(|reading| fits(reading));
+            let one = readings.iter().any(|reading| fits(reading));
+            let usual = parsed.as_ref().is_ok_and(|read| self.hold(*read));
+            if both || (one && !usual) || parsed == Err(QuantityError::NoUnit) {
+                return Err(Refused::TwoReadings(readings));
+            }
+        }
+        match parsed {
+            Ok(quantity) if self.hold(quantity) => Ok(quantity),
+            Ok(_) | Err(QuantityError::OutOfRange) => Err(Refused::Outside),
+            Err(error) => Err(Refused::Not(error)),
+        }
+    }
+}
+
+impl Whole {
+    /// Whether it is within them.
+    #[must_use]
+    pub fn hold(self, count: u8) -> bool {
+        (self.least..=self.most).contains(&count)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::*;
+
+    #[test]
+    fn what_could_be_read_in_two_ways_is_taken_in_neither() {
+        for (text, decimals, thousands) in [
+            // 20 ft and 15 ft to the millimetre.
+            ("6,096 m", "6.0960 m", "6096 m"),
+            ("4.572 m", "4.5720 m", "4572 m"),
+            ("7.620 m", "7.62 m", "7620 m"),
+            ("12.000 m", "12 m", "12000 m"),
+        ] {
+            let readings = [decimals, thousands].map(str::to_owned);
+            let refused = Refused::TwoReadings(readings.clone());
+            assert_eq!(SLEEPERS_AT.read(text), Err(refused), "{text}");
+            // What is offered instead reads.
+            for reading in readings {
+                assert!(SLEEPERS_AT.read(&reading).is_ok(), "{reading}");
+            }
+        }
+        assert_eq!(
+            RUNNING.read("1.234 kW"),
+            Ok(Power::from_milliwatts(1_234_000))
+        );
+        assert_eq!(RATED.read("1,440 W"), Ok(Power::from_milliwatts(1_440_000)));
+        // The usual reading is impossible, and the other is not.
+        assert!(matches!(
+            RUNNING.read("1,440 kW"),
+            Err(Refused::TwoReadings(_))
+        ));
+        assert!(matches!(
+            AIR.read("31,125 °C"),
+            Err(Refused::TwoReadings(_))
+        ));
+        assert_eq!(RUNNING.read("1440 kW"), Err(Refused::Outside));
+    }
+
+    proptest! {
+        /// Of the same digits with either mark, or none, no two are taken for different amounts
+        /// unless the reader's own reading is the only one that can be.
+        #[test]
+        fn marks_never_change_what_is_taken(
+            whole in 1..1000_u32,
+            three in 0..1000_u32,
+            unit in prop::sample::select(vec!["m", "ft", "mm", "cm"]),
+        ) {
+            let as_decimals = Length::parse(&format!("{whole}.{three:03}0 {unit}"), Round::Down);
+            let as_thousands = Length::parse(&format!("{whole}{three:03} {unit}"), Round::Down);
+            for mark in ['.', ','] {
+                if let Ok(taken) = SLEEPERS_AT.read(&format!("{whole}{mark}{three:03} {unit}")) {
+                    let other = if Ok(taken) == as_decimals { &as_thousands } else { &as_decimals };
+                    prop_assert!(Ok(taken) == as_decimals || Ok(taken) == as_thousands);
+                    prop_assert!(!other.as_ref().is_ok_and(|other| SLEEPERS_AT.hold(*other)));
+                }
+            }
+        }
+    }
+}

@@ -1,7 +1,9 @@
 //! `mend`: the cheapest changes that clear a plan, and the changed plan in a new file.
 
 use std::fmt::Write as _;
+use std::path::Path;
 
+use tallywatt::plan::store::Fault;
 use tallywatt::plan::{self, store};
 use tallywatt::words::wrapping;
 use tallywatt::{mend, report};
@@ -14,28 +16,34 @@ use super::{Done, check, prints, width};
 pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     let plan = prints::load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
+    // Never over a file: the old plan is somebody's work, whatever it is called. Said before the
+    // search, which takes its time, and held to when the file is written.
+    let exists = |into: &Path| {
+        let shown = into.display().to_string();
+        let text = words.with("mend-exists", [("path", shown.into())]);
+        Failure::text(Kind::CannotWrite, text)
+    };
+    if let Some(into) = &arguments.into
+        && into.symlink_metadata().is_ok()
+    {
+        return Err(exists(into));
+    }
     let mended = mend::mend(&plan, arguments.warnings);
     let mut report = report::build(&plan);
     mended.tell(&plan, &mut report);
 
     let mut wrote = None;
     if let Some(into) = &arguments.into {
-        let shown = into.display().to_string();
-        // Never over a file: the old plan is somebody's work, whatever it is called.
-        if into.symlink_metadata().is_ok() {
-            return Err(Failure::text(
-                Kind::CannotWrite,
-                words.with("mend-exists", [("path", shown.into())]),
-            ));
-        }
         let text = plan::write(&mended.plan);
         // What this program writes and cannot read would be its own fault; better said now.
         if let Err(problems) = plan::read(&text) {
             return Err(prints::bad_plan(&problems, &text, into, words));
         }
-        store::write_atomic(into, text.as_bytes())
-            .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
-        wrote = Some(shown);
+        store::write_new(into, text.as_bytes()).map_err(|error| match error.fault {
+            Fault::Exists => exists(into),
+            _ => prints::stored(&error, Kind::CannotWrite, words),
+        })?;
+        wrote = Some(into.display().to_string());
     }
 
     let output = match arguments.format {

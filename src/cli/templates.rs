@@ -34,7 +34,7 @@ pub(super) fn run(arguments: &Templates, words: &Words) -> Result<Done, Failure>
         }
     }
     for (folder, files) in folders {
-        store::write_set(&arguments.into.join(folder), files)
+        store::write_new_set(&arguments.into.join(folder), files)
             .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     }
     let paths = print::templates().into_iter().map(|(path, _)| path);

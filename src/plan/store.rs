@@ -41,6 +41,8 @@ pub enum Fault {
     System(io::Error),
     /// It is a folder.
     Folder,
+    /// There is something of that name, which was to be new.
+    Exists,
     /// Its name cannot be that of a file here.
     Name,
     /// It is larger than [`LARGEST_PLAN`].
@@ -76,6 +78,7 @@ impl StoreError {
     pub fn key(&self) -> &'static str {
         match &self.fault {
             Fault::Folder => "store-is-a-folder",
+            Fault::Exists => "store-exists",
             Fault::Name => "store-bad-name",
             Fault::TooLarge => "store-too-large",
             Fault::NotText { .. } => "store-not-text",
@@ -175,6 +178,48 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
     Ok(())
 }
 
+/// Writes a file that is not there yet, whole or not at all. Whatever comes to stand there
+/// meanwhile, a link too, is left as it is.
+///
+/// # Errors
+/// When there is something of that name, or the file cannot be written.
+pub fn write_new(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
+    let waiting = prepare_new(path, bytes)?;
+    settle_new(waiting, path)?;
+    sync_folder(folder_of(path));
+    Ok(())
+}
+
+/// Writes a set of new files into a folder, which is made if it is not there: all of them, or none
+/// if one of them is there already.
+///
+/// # Errors
+/// When one of them is there, or cannot be written, with its path.
+pub fn write_new_set<N: AsRef<str>, B: AsRef<[u8]>>(
+    dir: &Path,
+    files: impl IntoIterator<Item = (N, B)>,
+) -> Result<(), StoreError> {
+    fs::create_dir_all(dir).map_err(|error| StoreError::write(dir, Fault::System(error)))?;
+    let mut waiting = Vec::new();
+    for (name, bytes) in files {
+        let path = file_in(dir, name.as_ref())?;
+        waiting.push((prepare_new(&path, bytes.as_ref())?, path));
+    }
+    let mut written = Vec::new();
+    for (file, path) in waiting {
+        if let Err(error) = settle_new(file, &path) {
+            // They are ours, of this moment.
+            for path in written {
+                let _ = fs::remove_file(path);
+            }
+            return Err(error);
+        }
+        written.push(path);
+    }
+    sync_folder(dir);
+    Ok(())
+}
+
 /// Writes a set of files into a folder, which is made if it is not there. Every one is written
 /// under another name first, so that a full disk leaves the old set whole.
 ///
@@ -187,13 +232,7 @@ pub fn write_set<N: AsRef<str>, B: AsRef<[u8]>>(
     fs::create_dir_all(dir).map_err(|error| StoreError::write(dir, Fault::System(error)))?;
     let mut waiting = Vec::new();
     for (name, bytes) in files {
-        let name = name.as_ref();
-        let path = dir.join(name);
-        let parts = Path::new(name).components().count();
-        if parts != 1 || path.file_name() != Some(name.as_ref()) {
-            return Err(StoreError::write(&path, Fault::Name));
-        }
-        let path = real(&path);
+        let path = real(&file_in(dir, name.as_ref())?);
         waiting.push((prepare(&path, bytes.as_ref())?, path));
     }
     let mut written = Vec::new();
@@ -203,6 +242,17 @@ pub fn write_set<N: AsRef<str>, B: AsRef<[u8]>>(
     }
     sync_folder(dir);
     Ok(written)
+}
+
+/// The path of a file right in a folder.
+fn file_in(dir: &Path, name: &str) -> Result<PathBuf, StoreError> {
+    let path = dir.join(name);
+    let parts = Path::new(name).components().count();
+    if parts == 1 && path.file_name() == Some(name.as_ref()) {
+        Ok(path)
+    } else {
+        Err(StoreError::write(&path, Fault::Name))
+    }
 }
 
 /// Where a write to this path ends up, links followed.
@@ -262,6 +312,35 @@ fn settle(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
     file.persist(path)
         .map(drop)
         .map_err(|failed| StoreError::write(path, Fault::System(failed.error)))
+}
+
+/// As [`prepare`], for a path where nothing stands: seen before anything is written, so that the
+/// usual case needs no room on the disk to be refused.
+fn prepare_new(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
+    if path.symlink_metadata().is_ok() {
+        return Err(StoreError::write(path, Fault::Exists));
+    }
+    prepare(path, bytes)
+}
+
+fn settle_new(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
+    let exists = |error: &io::Error| error.kind() == ErrorKind::AlreadyExists;
+    let failed = match file.persist_noclobber(path) {
+        Ok(_) => return Ok(()),
+        Err(failed) if exists(&failed.error) => {
+            return Err(StoreError::write(path, Fault::Exists));
+        }
+        Err(failed) => failed,
+    };
+    // Some file systems can neither rename to a free name only nor have two names for a file, as
+    // those of memory cards. There the name is taken first, which any can do for one alone.
+    match File::create_new(path) {
+        Ok(_) => settle(failed.file, path).inspect_err(|_| {
+            let _ = fs::remove_file(path);
+        }),
+        Err(error) if exists(&error) => Err(StoreError::write(path, Fault::Exists)),
+        Err(error) => Err(StoreError::write(path, Fault::System(error))),
+    }
 }
 
 /// Brings the renaming itself to the disk. Not every system can, and the file is whole either
@@ -545,6 +624,49 @@ mod tests {
             let error = write_set(&into, [(name, b"x")]).unwrap_err();
             assert_eq!(error.key(), "store-bad-name", "{name}");
         }
+    }
+
+    #[test]
+    fn what_is_there_is_never_written_over() {
+        let dir = folder();
+        let path = dir.path().join("plan.toml");
+        write_new(&path, b"first").unwrap();
+        let error = write_new(&path, b"second").unwrap_err();
+        assert_eq!((error.key(), &error.path), ("store-exists", &path));
+        assert_eq!(fs::read(&path).unwrap(), b"first");
+        assert_eq!(names(dir.path()), ["plan.toml"]);
+        // Of a set, none is written, nor left half written.
+        let error = write_new_set(dir.path(), [("a", b"x"), ("plan.toml", b"x")]).unwrap_err();
+        assert_eq!(error.key(), "store-exists");
+        assert_eq!(names(dir.path()), ["plan.toml"]);
+        let into = dir.path().join("new");
+        write_new_set(&into, [("a", b"x"), ("b", b"y")]).unwrap();
+        assert_eq!(names(&into), ["a", "b"]);
+    }
+
+    /// What comes there between looking and writing stays too.
+    #[test]
+    fn what_came_meanwhile_is_never_written_over() {
+        let dir = folder();
+        let path = dir.path().join("plan.toml");
+        let waiting = prepare_new(&path, b"ours").unwrap();
+        fs::write(&path, b"theirs").unwrap();
+        assert_eq!(
+            settle_new(waiting, &path).unwrap_err().key(),
+            "store-exists"
+        );
+        assert_eq!(fs::read(&path).unwrap(), b"theirs");
+        assert_eq!(names(dir.path()), ["plan.toml"]);
+    }
+
+    #[cfg(unix)]
+    #[test]
+    fn a_link_to_nowhere_is_something_that_is_there() {
+        let dir = folder();
+        let link = dir.path().join("link.toml");
+        std::os::unix::fs::symlink(dir.path().join("nowhere"), &link).unwrap();
+        assert_eq!(write_new(&link, b"x").unwrap_err().key(), "store-exists");
+        assert_eq!(names(dir.path()), ["link.toml"]);
     }
 
     #[test]

@@ -710,6 +710,7 @@ mod tests {
             .map(|kind| Fault::System(kind.into()));
             for fault in system.into_iter().chain([
                 Fault::Folder,
+                Fault::Exists,
                 Fault::Name,
                 Fault::TooLarge,
                 Fault::NotText { line: 3 },

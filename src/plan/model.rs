@@ -104,14 +104,22 @@ impl std::fmt::Display for Id {
 /// The longest name that is taken, in characters: what a label can hold in type one can read.
 pub const LONGEST_NAME: usize = 60;
 
-/// A name as plans keep it: without blanks at its ends, one line, not empty and no longer than
-/// [`LONGEST_NAME`].
+/// Whether a character does something to its neighbours instead of being seen: a control, the end
+/// of a line or paragraph, or one that turns the direction of writing round. Shown, it could make a
+/// name or a figure look like another.
+#[must_use]
+pub fn hides(c: char) -> bool {
+    c.is_control()
+        || matches!(c,
+            '\u{61c}' | '\u{200e}' | '\u{200f}' | '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+}
+
+/// A name as plans keep it: without blanks at its ends, one line, not empty, no longer than
+/// [`LONGEST_NAME`], and nothing in it that hides.
 #[must_use]
 pub fn name(text: &str) -> Option<String> {
     let text = text.trim();
-    let fine = !text.is_empty()
-        && text.chars().count() <= LONGEST_NAME
-        && !text.chars().any(char::is_control);
+    let fine = !text.is_empty() && text.chars().count() <= LONGEST_NAME && !text.chars().any(hides);
     fine.then(|| text.to_owned())
 }
 

@@ -96,10 +96,8 @@ fn id(path: &str) -> FileId {
 /// does not turn the text round it about, as the marks of writing direction do. A line break
 /// inside a message is a space.
 pub(super) fn can_print(character: char) -> bool {
-    let turns = matches!(character, '\u{200e}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
     character == '\n'
-        || (!turns
-            && !character.is_control()
+        || (!crate::plan::hides(character)
             && FONTS
                 .fonts
                 .iter()

@@ -10,7 +10,7 @@ use toml::de::{DeTable, DeValue};
 use super::nearest;
 use super::problem::{Problem, ProblemKind, Type};
 use crate::plan::bounds::{Bounds, Refused, Whole};
-use crate::plan::{Answer, Id, LONGEST_NAME, Span};
+use crate::plan::{Answer, Id, LONGEST_NAME, Span, hides};
 use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire, allowed_units};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -610,7 +610,7 @@ fn example(unit: Unit) -> String {
 /// What was found, short enough for a message.
 pub(super) fn shorten(text: &str) -> String {
     const LONGEST: usize = 40;
-    let clean = |c: char| if c.is_control() { ' ' } else { c };
+    let clean = |c: char| if hides(c) { ' ' } else { c };
     if text.chars().count() <= LONGEST {
         return text.chars().map(clean).collect();
     }

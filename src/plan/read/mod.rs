@@ -276,6 +276,27 @@ shape = "5-20R"
         assert_eq!(power.milliwatts(), 1);
     }
 
+    /// Shown on a terminal or a label, it could make a name look like another.
+    #[test]
+    fn a_name_that_turns_the_writing_round_is_refused() {
+        for sign in [
+            '\u{202e}', '\u{2066}', '\u{200f}', '\u{61c}', '\u{2028}', '\u{7f}',
+        ] {
+            let text = format!(
+                "{SMALLEST}[[load]]\nid = \"l\"\nkind = \"lamp\"\nname = \"gnal{sign}pm\"\n"
+            );
+            let problems = read(&text).expect_err("refused");
+            assert_eq!(problems.0[0].kind.key(), "plan-bad-text", "{sign:?}");
+            let words = crate::words::Words::english();
+            let look = crate::words::problem::Look::default();
+            let said = crate::words::problem::render(&words, "p", &text, &problems, look);
+            assert!(!said.contains(sign), "{sign:?}: {said}");
+        }
+        // What joins letters within a word is part of how some languages are written.
+        let text = format!("{SMALLEST}[site]\nname = \"a\u{200d}b\u{200c}c\"\n");
+        assert!(read(&text).is_ok());
+    }
+
     #[test]
     fn not_said_and_not_known_stay_apart() {
         let text = format!("{SMALLEST}gfci = \"unknown\"\n");

@@ -16,6 +16,6 @@ pick-site-stands-enclosed = En { -tent }, porche, coche, cobertizo
 pick-gear-what-box-twist-30-four = Caja, magnetotérmicos, de L14-30
 pick-gear-what-extension = Alargador doméstico (5-15)
 
-reject-ratio = Un número entre 0,1 y 1, como 0,8.
+reject-ratio = Un número de { $least } a { $most }, como 0,8.
 reject-wire = Un calibre, como 12 AWG o 2,5 mm².
 reject-draw = Vatios, amperios o caballos: 1500 W, 12,5 A, 1/2 hp.

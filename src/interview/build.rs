@@ -4,19 +4,21 @@ use std::collections::BTreeSet;
 
 use super::draft::{Draft, Said};
 use super::form;
-use super::parts::{self, Place};
+use super::parts::{self, Ids, Place};
+use crate::plan::bounds::{self, Bounds};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
     Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
 };
-use crate::quantity::{Current, Length, Power, Quantity, Round, Temperature, Volume, Wire};
+use crate::quantity::{Power, Quantity, Wire};
 use crate::tables::appliances;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The plan of these answers. Those that are missing or no longer make sense are left out of
 /// it. `named` gives the text of a message, for names the user took from a list.
 pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
-    let build = Build { draft, named };
+    let ids = Ids::new(draft);
+    let build = Build { draft, named, ids };
     Plan {
         region: Region::NorthAmerica,
         language: None,
@@ -31,10 +33,7 @@ pub fn plan(draft: &Draft, named: &dyn Fn(&str) -> String) -> Plan {
 /// The power a load draws for sure: what its draw says, at its voltage where it is a current.
 /// `None` where nobody knows.
 pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
-    let count = draft
-        .text(&format!("load.{n}.count"))
-        .and_then(|text| form::count(text).ok())
-        .unwrap_or(1);
+    let count = parts::many(draft, n);
     let one = match load_draw(draft, n).known()? {
         Draw::Power(power) => *power,
         Draw::Current(current) => Power::of_capacity(*current, Region::default().line_to_neutral()),
@@ -47,7 +46,7 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
 pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
     let own_draw = draft.get(&format!("load.{n}.draw")).is_some();
     match draft.get(&format!("load.{n}.starting")) {
-        Some(said) => Power::parse(said.text()?, Round::Up).ok(),
+        Some(said) => bounds::STARTING.read(said.text()?).ok(),
         // The table's starting figure belongs to the table's running figure.
         None if own_draw => None,
         None => load_table(draft, n).map(|table| table.starting),
@@ -60,7 +59,8 @@ fn load_table(draft: &Draft, n: u8) -> Option<&'static appliances::Appliance> {
         .and_then(appliances::named)
 }
 
-fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
+/// What one of a load draws.
+pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
     let said = draft.get(&format!("load.{n}.draw"));
     match (said, load_table(draft, n)) {
         (Some(Said::Is(text)), _) => form::draw(text).map_or(Answer::Missing, Answer::Known),
@@ -73,19 +73,20 @@ fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
 struct Build<'a> {
     draft: &'a Draft,
     named: &'a dyn Fn(&str) -> String,
+    ids: Ids,
 }
 
 impl Build<'_> {
     fn read<T>(&self, key: &str, read: impl Fn(&str) -> Option<T>) -> Answer<T> {
         match self.draft.get(key) {
-            None | Some(Said::None) => Answer::Missing,
+            None | Some(Said::None | Said::Word(_)) => Answer::Missing,
             Some(Said::Unknown) => Answer::Unknown,
             Some(Said::Is(text)) => read(text).map_or(Answer::Missing, Answer::Known),
         }
     }
 
-    fn amount<Q: Quantity>(&self, key: &str, round: Round) -> Answer<Q> {
-        self.read(key, |text| Q::parse(text, round).ok())
+    fn amount<Q: Quantity>(&self, key: &str, bounds: &Bounds<Q>) -> Answer<Q> {
+        self.read(key, |text| bounds.read(text).ok())
     }
 
     fn yes(&self, key: &str) -> Answer<bool> {
@@ -97,11 +98,10 @@ impl Build<'_> {
     }
 
     fn name(&self, key: &str, word: &str) -> String {
-        match self.draft.text(key) {
-            Some(text) => text
-                .strip_prefix('@')
-                .map_or_else(|| text.trim().to_owned(), |word| (self.named)(word)),
-            None => (self.named)(word),
+        match self.draft.get(key) {
+            Some(Said::Is(text)) => text.trim().to_owned(),
+            Some(Said::Word(word)) => (self.named)(word),
+            _ => (self.named)(word),
         }
     }
 
@@ -114,9 +114,9 @@ impl Build<'_> {
                 "dry" => Some(Ground::Dry),
                 _ => None,
             }),
-            sleepers_at: self.amount::<Length>("site.sleepers", Round::Down),
-            altitude: self.amount::<Length>("site.altitude", Round::Up),
-            air: self.amount::<Temperature>("site.air", Round::Up),
+            sleepers_at: self.amount("site.sleepers", &bounds::SLEEPERS_AT),
+            altitude: self.amount("site.altitude", &bounds::ALTITUDE),
+            air: self.amount("site.air", &bounds::AIR),
             quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),
@@ -134,8 +134,8 @@ impl Build<'_> {
         let extra = |key: &str| format!("fuel.{key}");
         Generator {
             name: self.name("generator.name", "suggest-generator-name"),
-            rated: self.amount("generator.rated", Round::Down),
-            peak: self.amount("generator.peak", Round::Down),
+            rated: self.amount("generator.rated", &bounds::RATED),
+            peak: self.amount("generator.peak", &bounds::PEAK),
             voltage: self.read("generator.voltage", |text| match text {
                 "120" => Some(System::V120),
                 "120-240" => Some(System::V120_240),
@@ -171,10 +171,10 @@ impl Build<'_> {
                 .filter(|sets| *sets > 1)
                 .map(|sets| Parallel {
                     sets,
-                    limit: self.amount::<Current>("generator.limit", Round::Down),
+                    limit: self.amount("generator.limit", &bounds::KIT_LIMIT),
                     kit: self.yes("generator.kit"),
                 }),
-            tank: self.amount::<Volume>(&extra("tank"), Round::Down),
+            tank: self.amount(&extra("tank"), &bounds::TANK),
             runtime: self
                 .draft
                 .text(&extra("runtime"))
@@ -189,28 +189,22 @@ impl Build<'_> {
 
     fn outlet(&self, n: u8) -> Option<Outlet> {
         let key = |field: &str| format!("outlet.{n}.{field}");
-        let odd = self.draft.text("outlets.odd").unwrap_or("no");
-        let shares = self
-            .draft
-            .text(&key("shares"))
-            .filter(|_| matches!(odd, "share" | "both"))
-            .and_then(|token| self.place(token))
-            .filter(|place| matches!(place, Place::Outlet(other) if *other < n))
-            .and_then(|place| Id::new(&place.id(self.draft)));
+        let shares =
+            parts::shares(self.draft, n).and_then(|other| Id::new(&self.ids.outlet(other)));
         Some(Outlet {
-            id: Id::new(&parts::outlet_id(self.draft, n))?,
+            id: Id::new(&self.ids.outlet(n))?,
             shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
             sockets: self
                 .draft
                 .text(&key("sockets"))
-                .and_then(|text| form::count(text).ok()),
-            breaker: self.amount::<Current>(&key("breaker"), Round::Down),
+                .and_then(|text| form::count(text, bounds::SOCKETS).ok()),
+            breaker: self.amount(&key("breaker"), &bounds::BREAKER),
             shares,
             trips_at: self
-                .amount::<Current>(&key("trips"), Round::Down)
+                .amount(&key("trips"), &bounds::TRIPS_AT)
                 .known()
                 .copied()
-                .filter(|_| matches!(odd, "early" | "both")),
+                .filter(|_| parts::odd(self.draft, "early")),
             gfci: match self.draft.get("outlets.gfci") {
                 Some(Said::Is(all)) if all == "all" => Answer::Known(true),
                 Some(Said::Is(all)) if all == "none" => Answer::Known(false),
@@ -244,7 +238,7 @@ impl Build<'_> {
             }
             at = parts::fed_from(self.draft, part);
         }
-        Id::reference(&place.id(self.draft))
+        Id::reference(&self.ids.of(place))
     }
 
     fn cords(&self) -> Vec<Cord> {
@@ -257,7 +251,7 @@ impl Build<'_> {
                 let told = jacket.known().copied();
                 let part = |known: Option<Answer<u8>>| known.unwrap_or(Answer::Unknown);
                 Some(Cord {
-                    id: Id::new(&parts::gear_id(self.draft, n))?,
+                    id: Id::new(&self.ids.gear(n))?,
                     from: self.from(n),
                     plug,
                     ends: parts::gear_ends(self.draft, n),
@@ -267,7 +261,7 @@ impl Build<'_> {
                         Answer::Missing => Answer::Missing,
                     },
                     conductors: part(told.and_then(|j| j.conductors).map(Answer::Known)),
-                    length: self.amount::<Length>(&key("length"), Round::Up),
+                    length: self.amount(&key("length"), &bounds::LENGTH),
                     outdoor: match told.and_then(|jacket| jacket.outdoor) {
                         Some(outdoor) => Answer::Known(outdoor),
                         None => self.yes(&key("outdoor")),
@@ -285,7 +279,7 @@ impl Build<'_> {
             .filter_map(|n| {
                 let key = |field: &str| format!("gear.{n}.{field}");
                 Some(DistributionBox {
-                    id: Id::new(&parts::gear_id(self.draft, n))?,
+                    id: Id::new(&self.ids.gear(n))?,
                     from: self.from(n),
                     inlet: parts::gear_plug(self.draft, n)?,
                     listed: self.yes(&key("listed")),
@@ -304,10 +298,10 @@ impl Build<'_> {
     fn out(&self, n: u8, m: u8, copy: u8) -> Option<Outlet> {
         let key = |field: &str| format!("gear.{n}.out.{m}.{field}");
         Some(Outlet {
-            id: Id::new(&Place::Out(n, m, copy).id(self.draft))?,
+            id: Id::new(&self.ids.of(Place::Out(n, m, copy)))?,
             shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
             sockets: None,
-            breaker: self.amount::<Current>(&key("breaker"), Round::Down),
+            breaker: self.amount(&key("breaker"), &bounds::BREAKER),
             shares: None,
             trips_at: None,
             gfci: self.yes(&key("gfci")),
@@ -317,7 +311,7 @@ impl Build<'_> {
     }
 
     fn loads(&self) -> Vec<Load> {
-        parts::load_ids(self.draft)
+        parts::load_ids(self.draft, &self.ids)
             .into_iter()
             .filter_map(|(n, id)| self.load(n, &id))
             .collect()
@@ -349,19 +343,15 @@ impl Build<'_> {
             ),
             kind,
             running: load_draw(self.draft, n),
-            count: self
-                .draft
-                .text(&key("count"))
-                .and_then(|text| form::count(text).ok())
-                .unwrap_or(1),
+            count: parts::many(self.draft, n),
             starting: match (self.draft.get(&key("starting")), table) {
                 // The table's starting figure belongs to the table's running figure.
                 (None, Some(table)) if !own_draw => Answer::Known(table.starting),
-                _ => self.amount::<Power>(&key("starting"), Round::Up),
+                _ => self.amount(&key("starting"), &bounds::STARTING),
             },
             power_factor: match (self.draft.get(&key("factor")), table) {
                 (None, Some(table)) => Answer::Known(table.power_factor),
-                _ => self.read(&key("factor"), |text| form::ratio(text).ok()),
+                _ => self.amount(&key("factor"), &bounds::POWER_FACTOR),
             },
             continuous: match (self.draft.get(&key("continuous")), table) {
                 (None, Some(table)) => Answer::Known(table.continuous),
@@ -384,7 +374,7 @@ impl Build<'_> {
                 .draft
                 .text(&key("on"))
                 .and_then(|token| self.place(token))
-                .and_then(|place| Id::reference(&place.id(self.draft))),
+                .and_then(|place| Id::reference(&self.ids.of(place))),
             backup: self.read(&key("backup"), |text| match text {
                 "battery" => Some(true),
                 "none" => Some(false),

@@ -5,13 +5,16 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 
 /// The version of the draft format.
-pub const FORMAT: u32 = 1;
+pub const FORMAT: u32 = 2;
 
 /// One answer, as the user gave it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Said {
     /// The answer, in the user's own units.
     Is(String),
+    /// The name that is suggested, taken as it was: the text of this message, in the language in
+    /// which the plan is made in the end.
+    Word(String),
     /// "I don't know."
     Unknown,
     /// There is none, or the user would rather not say.
@@ -24,12 +27,12 @@ impl Said {
         Self::Is(text.into())
     }
 
-    /// The text of the answer, if there is one.
+    /// What the user gave, if it is that.
     #[must_use]
     pub fn text(&self) -> Option<&str> {
         match self {
             Self::Is(text) => Some(text),
-            Self::Unknown | Self::None => None,
+            Self::Word(_) | Self::Unknown | Self::None => None,
         }
     }
 }
@@ -70,7 +73,7 @@ impl FromIterator<(&'static str, String)> for Called {
     }
 }
 
-/// The form on disk: texts by key, and lists of the keys that have none.
+/// The form on disk: texts by key, message keys by key, and lists of the keys that have neither.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct File {
@@ -86,6 +89,8 @@ struct File {
     none: BTreeSet<String>,
     #[serde(default)]
     answers: BTreeMap<String, String>,
+    #[serde(default, skip_serializing_if = "BTreeMap::is_empty")]
+    words: BTreeMap<String, String>,
 }
 
 /// Why a text is no draft.
@@ -140,6 +145,14 @@ impl Draft {
                 .iter()
                 .filter_map(|(key, said)| Some((key.clone(), said.text()?.to_owned())))
                 .collect(),
+            words: self
+                .answers
+                .iter()
+                .filter_map(|(key, said)| match said {
+                    Said::Word(word) => Some((key.clone(), word.clone())),
+                    _ => None,
+                })
+                .collect(),
         };
         toml::to_string_pretty(&file).expect("texts are TOML")
     }
@@ -162,10 +175,19 @@ impl Draft {
         let mut answers: BTreeMap<String, Said> = BTreeMap::new();
         answers.extend(file.unknown.into_iter().map(|key| (key, Said::Unknown)));
         answers.extend(file.none.into_iter().map(|key| (key, Said::None)));
+        answers.extend(file.answers.into_iter().map(|(key, text)| {
+            // The first format had message keys among the texts, behind a sign that no name
+            // could begin with.
+            let said = match text.strip_prefix('@') {
+                Some(word) if format == 1 => Said::Word(word.to_owned()),
+                _ => Said::Is(text),
+            };
+            (key, said)
+        }));
         answers.extend(
-            file.answers
+            file.words
                 .into_iter()
-                .map(|(key, text)| (key, Said::Is(text))),
+                .map(|(key, word)| (key, Said::Word(word))),
         );
         Ok(Self {
             name: file.name,
@@ -201,6 +223,8 @@ mod tests {
             ("generator.name", Said::is("the \"big\" one\\ \u{1F525}")),
             ("generator.peak", Said::Unknown),
             ("site.quiet", Said::None),
+            ("site.name", Said::is("@ the lake")),
+            ("load.1.name", Said::Word("appliance-kettle".into())),
         ] {
             draft.answers.insert(key.into(), said);
         }
@@ -211,10 +235,20 @@ mod tests {
     fn refuses_what_it_cannot_know() {
         assert!(Draft::from_text("").is_err());
         assert!(Draft::from_text("format = 1\nname = \"a\"\nextra = 1\n").is_err());
-        let later = "format = 2\nname = \"a\"\nextra = 1\n";
+        let later = "format = 3\nname = \"a\"\nextra = 1\n";
         assert!(matches!(
             Draft::from_text(later),
-            Err(DraftError::Newer { found: 2 })
+            Err(DraftError::Newer { found: 3 })
         ));
+    }
+
+    #[test]
+    fn the_first_format_is_still_read() {
+        let text = "format = 1\nname = \"a\"\n[answers]\n\
+                    \"load.1.name\" = \"@appliance-kettle\"\n\"site.name\" = \"Lake\"\n";
+        let draft = Draft::from_text(text).unwrap();
+        let word = Said::Word("appliance-kettle".into());
+        assert_eq!(draft.get("load.1.name"), Some(&word));
+        assert_eq!(draft.text("site.name"), Some("Lake"));
     }
 }

@@ -1,11 +1,13 @@
 //! Kinds of answers that are typed: what is taken, and why a text is refused.
 
-use crate::plan::Answer;
-use crate::plan::{Draw, Id, LONGEST_NAME, Noise, Runtime, Span};
+use super::value::Value;
+use crate::plan::bounds::{self, Bounds, Refused, Whole};
+use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Noise, Runtime, Span, hides};
 use crate::quantity::{
-    Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round, SoundLevel,
-    Temperature, Unit, Volume, Wire, allowed_units,
+    Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume, Wire,
+    allowed_units,
 };
+use crate::report::Amount;
 use crate::tables::shape::{Plug, Receptacle};
 
 /// Why an answer was not taken. In words: message `reject-KEY`, given `values`.
@@ -13,8 +15,8 @@ use crate::tables::shape::{Plug, Receptacle};
 pub struct Reject {
     /// Which reason.
     pub key: &'static str,
-    /// Its values, as texts.
-    pub values: Vec<(&'static str, String)>,
+    /// Its values.
+    pub values: Vec<(&'static str, Value)>,
 }
 
 impl Reject {
@@ -29,9 +31,15 @@ impl Reject {
 
     /// The reason with one value more.
     #[must_use]
-    pub fn with(mut self, name: &'static str, value: impl Into<String>) -> Self {
+    pub fn with(mut self, name: &'static str, value: impl Into<Value>) -> Self {
         self.values.push((name, value.into()));
         self
+    }
+
+    fn outside<Q: Quantity>(bounds: &Bounds<Q>) -> Self {
+        Self::new("out-of-range")
+            .with("least", Amount::of(bounds.least))
+            .with("most", Amount::of(bounds.most))
     }
 }
 
@@ -39,19 +47,19 @@ impl Reject {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Form {
     /// Watts.
-    Power,
+    Power(&'static Bounds<Power>),
     /// Amperes.
-    Current,
+    Current(&'static Bounds<Current>),
     /// A length or distance.
-    Length,
+    Length(&'static Bounds<Length>),
     /// A temperature.
-    Temperature,
+    Temperature(&'static Bounds<Temperature>),
     /// A volume.
-    Volume,
+    Volume(&'static Bounds<Volume>),
     /// A bare ratio up to one.
-    Ratio,
-    /// A whole number of things, 1 to 99.
-    Count,
+    Ratio(&'static Bounds<Ratio>),
+    /// A whole number of things.
+    Count(Whole),
     /// Any short text.
     Name,
     /// The id of a part.
@@ -79,36 +87,36 @@ impl Form {
     #[must_use]
     pub const fn has_numbers(self) -> bool {
         match self {
-            Self::Power
-            | Self::Current
-            | Self::Length
-            | Self::Temperature
-            | Self::Volume
-            | Self::Ratio
+            Self::Power(_)
+            | Self::Current(_)
+            | Self::Length(_)
+            | Self::Temperature(_)
+            | Self::Volume(_)
+            | Self::Ratio(_)
             | Self::Jacket
             | Self::Wire
             | Self::Noise
             | Self::Runtime
             | Self::Draw => true,
-            Self::Count | Self::Name | Self::Ident | Self::Faces | Self::Span | Self::Spans => {
+            Self::Count(_) | Self::Name | Self::Ident | Self::Faces | Self::Span | Self::Spans => {
                 false
             }
         }
     }
 
-    /// Tells whether the text is such an answer.
+    /// Tells whether the text is such an answer: one that a plan file takes too.
     ///
     /// # Errors
     /// With the reason, when it is not.
     pub fn check(self, text: &str) -> Result<(), Reject> {
         match self {
-            Self::Power => quantity::<Power>(text).and_then(positive).map(drop),
-            Self::Current => quantity::<Current>(text).and_then(positive).map(drop),
-            Self::Length => quantity::<Length>(text).map(drop),
-            Self::Temperature => quantity::<Temperature>(text).map(drop),
-            Self::Volume => quantity::<Volume>(text).and_then(positive).map(drop),
-            Self::Ratio => ratio(text).map(drop),
-            Self::Count => count(text).map(drop),
+            Self::Power(bounds) => quantity(text, bounds).map(drop),
+            Self::Current(bounds) => quantity(text, bounds).map(drop),
+            Self::Length(bounds) => quantity(text, bounds).map(drop),
+            Self::Temperature(bounds) => quantity(text, bounds).map(drop),
+            Self::Volume(bounds) => quantity(text, bounds).map(drop),
+            Self::Ratio(bounds) => quantity(text, bounds).map(drop),
+            Self::Count(bounds) => count(text, bounds).map(drop),
             Self::Name => name(text),
             Self::Ident => Id::new(text.trim())
                 .map(drop)
@@ -125,57 +133,58 @@ impl Form {
     }
 }
 
-/// A quantity with its unit. Which way it rounds does not matter for whether it is one.
-pub(super) fn quantity<Q: Quantity>(text: &str) -> Result<Q, Reject> {
-    rounded(text, Round::Up)
+/// A quantity with its unit, within its bounds.
+pub(super) fn quantity<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Result<Q, Reject> {
+    bounds
+        .read(text)
+        .map_err(|refused| refuse(text, refused, bounds))
 }
 
-pub(super) fn rounded<Q: Quantity>(text: &str, round: Round) -> Result<Q, Reject> {
-    Q::parse(text, round).map_err(|error| refuse(&error, Q::UNIT))
+/// The same as a part of an answer: `None` where it is no such quantity at all, so that the answer
+/// has another form.
+fn part<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Option<Result<Q, Reject>> {
+    match bounds.read(text) {
+        Err(Refused::Not(error)) if error != QuantityError::OutOfRange => None,
+        read => Some(read.map_err(|refused| refuse(text, refused, bounds))),
+    }
 }
 
-fn refuse(error: &QuantityError, unit: Unit) -> Reject {
-    let units = || allowed_units(unit).collect::<Vec<_>>().join(", ");
+fn refuse<Q: Quantity>(text: &str, refused: Refused, bounds: &Bounds<Q>) -> Reject {
+    let units = || allowed_units(Q::UNIT).collect::<Vec<_>>().join(", ");
+    let error = match refused {
+        Refused::TwoReadings([decimals, thousands]) => {
+            return Reject::new("two-meanings")
+                .with("found", start_of(text))
+                .with("decimals", start_of(&decimals))
+                .with("thousands", start_of(&thousands));
+        }
+        Refused::Outside => return Reject::outside(bounds),
+        Refused::Not(error) => error,
+    };
     match error {
+        _ if Q::UNIT == Unit::One => Reject::new("ratio")
+            .with("least", Amount::of(bounds.least))
+            .with("most", Amount::of(bounds.most)),
         QuantityError::Empty => Reject::new("empty").with("units", units()),
         QuantityError::NoNumber => Reject::new("no-number").with("units", units()),
         QuantityError::NoUnit => Reject::new("no-unit").with("units", units()),
         QuantityError::UnknownUnit { found } => Reject::new("unknown-unit")
-            .with("found", start_of(found))
+            .with("found", start_of(&found))
             .with("units", units()),
-        QuantityError::OutOfRange => Reject::new("out-of-range"),
+        QuantityError::OutOfRange => Reject::outside(bounds),
     }
 }
 
-fn positive<Q: Quantity>(quantity: Q) -> Result<Q, Reject> {
-    if quantity.count() > 0 {
-        Ok(quantity)
-    } else {
-        Err(Reject::new("zero"))
-    }
-}
-
-pub(super) fn ratio(text: &str) -> Result<Ratio, Reject> {
-    let ratio: Ratio = rounded(text, Round::Down)?;
-    if (100..=1000).contains(&ratio.permille()) {
-        Ok(ratio)
-    } else {
-        Err(Reject::new("ratio"))
-    }
-}
-
-pub(super) fn count(text: &str) -> Result<u8, Reject> {
+pub(super) fn count(text: &str, bounds: Whole) -> Result<u8, Reject> {
     text.trim()
         .parse()
         .ok()
-        .filter(|count| (1..=99).contains(count))
-        .ok_or_else(|| Reject::new("count"))
-}
-
-/// Whether a character does something to its neighbours instead of being seen: a control, or one
-/// that turns the direction of writing round.
-pub(super) fn hides(c: char) -> bool {
-    c.is_control() || matches!(c, '\u{202a}'..='\u{202e}' | '\u{2066}'..='\u{2069}')
+        .filter(|count| bounds.hold(*count))
+        .ok_or_else(|| {
+            Reject::new("count")
+                .with("least", bounds.least.to_string())
+                .with("most", bounds.most.to_string())
+        })
 }
 
 /// The beginning of what was typed, fit to be shown.
@@ -328,22 +337,18 @@ pub(super) fn noise(text: &str) -> Result<Noise, Reject> {
         .split([',', ';'])
         .map(str::trim)
         .filter(|p| !p.is_empty());
-    let level: SoundLevel =
-        rounded(parts.next().ok_or_else(wrong)?, Round::Up).map_err(|_| wrong())?;
-    let at: Length = rounded(parts.next().ok_or_else(wrong)?, Round::Up).map_err(|_| wrong())?;
+    let level = part(parts.next().ok_or_else(wrong)?, &bounds::NOISE_LEVEL);
+    let level = level.ok_or_else(wrong)??;
+    let at = part(parts.next().ok_or_else(wrong)?, &bounds::NOISE_AT);
+    let at = at.ok_or_else(wrong)??;
     let load = match parts.next() {
         None => Answer::Unknown,
-        Some(share) => Answer::Known(share_of_load(share).ok_or_else(wrong)?),
+        Some(share) => Answer::Known(part(share, &bounds::SHARE).ok_or_else(wrong)??),
     };
-    if parts.next().is_some() || at <= Length::ZERO {
+    if parts.next().is_some() {
         return Err(wrong());
     }
     Ok(Noise { level, at, load })
-}
-
-fn share_of_load(text: &str) -> Option<Percent> {
-    let share: Percent = Percent::parse(text, Round::Down).ok()?;
-    (share > Percent::ZERO && share.millipercent() <= 100_000).then_some(share)
 }
 
 /// Reads "25 % 8.5 h, 100 % 3.1 h".
@@ -352,14 +357,13 @@ pub(super) fn runtime(text: &str) -> Result<Vec<Runtime>, Reject> {
     let found = text
         .split([',', ';'])
         .map(str::trim)
-        .filter(|part| !part.is_empty())
-        .map(|part| {
-            let (share, lasts) = part.split_once('%').ok_or_else(wrong)?;
+        .filter(|pair| !pair.is_empty())
+        .map(|pair| {
+            let (share, lasts) = pair.split_once('%').ok_or_else(wrong)?;
             let lasts =
                 lasts.trim_start_matches(|c: char| c.is_whitespace() || matches!(c, ':' | '='));
-            let load = share_of_load(&format!("{share}%")).ok_or_else(wrong)?;
-            let lasts: Hours = Hours::parse(lasts, Round::Down).map_err(|_| wrong())?;
-            positive(lasts).map_err(|_| wrong())?;
+            let load = part(&format!("{share}%"), &bounds::SHARE).ok_or_else(wrong)??;
+            let lasts = part(lasts, &bounds::LASTS).ok_or_else(wrong)??;
             Ok(Runtime { load, lasts })
         })
         .collect::<Result<Vec<_>, _>>()?;
@@ -420,7 +424,8 @@ pub(super) fn draw(text: &str) -> Result<Draw, Reject> {
     let lower = text.trim().to_lowercase();
     if let Some((number, rest)) = lower.split_once("hp") {
         // Horsepower has no quantity of its own: a bare ratio reads "1/2" and "1 1/2".
-        let horses: Ratio = rounded(number.trim(), Round::Up).map_err(|_| Reject::new("draw"))?;
+        let horses = part(number.trim(), &bounds::HORSEPOWER);
+        let horses = horses.ok_or_else(|| Reject::new("draw"))??;
         let rest = rest.trim().trim_start_matches(',').trim_start();
         let rest = rest.strip_prefix("code").unwrap_or(rest).trim();
         let mut letters = rest.chars();
@@ -432,29 +437,24 @@ pub(super) fn draw(text: &str) -> Result<Draw, Reject> {
             }
             _ => return Err(Reject::new("draw-code")),
         };
-        let millihorsepower = u32::try_from(horses.permille())
-            .ok()
-            .filter(|horses| (1..=20_000).contains(horses))
-            .ok_or_else(|| Reject::new("out-of-range"))?;
         return Ok(Draw::Motor {
-            millihorsepower,
+            millihorsepower: u32::try_from(horses.permille()).map_err(|_| Reject::new("draw"))?,
             code,
         });
     }
-    if let Ok(current) = Current::parse(text, Round::Up) {
-        return positive(current).map(Draw::Current);
+    if let Some(current) = part(text, &bounds::CURRENT) {
+        return current.map(Draw::Current);
     }
-    match Power::parse(text, Round::Up) {
-        Ok(power) => positive(power).map(Draw::Power),
-        Err(QuantityError::OutOfRange) => Err(Reject::new("out-of-range")),
-        Err(_) => plate(text).ok_or_else(|| Reject::new("draw")),
+    if let Some(power) = part(text, &bounds::RUNNING) {
+        return power.map(Draw::Power);
     }
+    plate(text)?.ok_or_else(|| Reject::new("draw"))
 }
 
 /// Reads the line of a nameplate: "120V~ 60Hz 3A", "100-240V 1.5A", "120 V 60 W". The watts where
 /// it gives them, else the amperes; of several the most. Not one for other voltages only: its
 /// amperes are none at 120 V.
-fn plate(text: &str) -> Option<Draw> {
+fn plate(text: &str) -> Result<Option<Draw>, Reject> {
     let upper = text.to_uppercase();
     let (mut watts, mut amperes, mut volts) = (None, None, Vec::new());
     let mut numbers = split_numbers(&upper);
@@ -472,25 +472,27 @@ fn plate(text: &str) -> Option<Draw> {
     }
     for (number, after) in numbers {
         match unit(after).as_str() {
-            "W" => watts = watts.max(Power::parse(&format!("{number} W"), Round::Up).ok()),
-            "A" | "AMP" | "AMPS" => {
-                amperes = amperes.max(Current::parse(&format!("{number} A"), Round::Up).ok());
-            }
-            "V" | "VAC" => volts.push(number.split('.').next()?.parse::<u32>().ok()?),
+            "W" => match part(&format!("{number} W"), &bounds::RUNNING) {
+                Some(power) => watts = watts.max(Some(power?)),
+                None => return Ok(None),
+            },
+            "A" | "AMP" | "AMPS" => match part(&format!("{number} A"), &bounds::CURRENT) {
+                Some(current) => amperes = amperes.max(Some(current?)),
+                None => return Ok(None),
+            },
+            "V" | "VAC" => match number.split('.').next().map(str::parse::<u32>) {
+                Some(Ok(number)) => volts.push(number),
+                _ => return Ok(None),
+            },
             "HZ" | "VA" => {}
-            _ => return None,
+            _ => return Ok(None),
         }
     }
+    let fits = volts.is_empty() || volts.iter().any(|volts| (90..=130).contains(volts));
     let draw = watts
         .map(Draw::Power)
-        .or_else(|| amperes.map(Draw::Current))?;
-    let fits = volts.is_empty() || volts.iter().any(|volts| (90..=130).contains(volts));
-    let positive = match draw {
-        Draw::Power(power) => power > Power::ZERO,
-        Draw::Current(current) => current > Current::ZERO,
-        Draw::Motor { .. } => false,
-    };
-    (fits && positive).then_some(draw)
+        .or_else(|| amperes.map(Draw::Current));
+    Ok(draw.filter(|_| fits))
 }
 
 #[cfg(test)]
@@ -540,11 +542,45 @@ mod tests {
 
     #[test]
     fn a_bare_number_is_told_its_units() {
-        let reject = Form::Power.check("2800").unwrap_err();
+        let power = Form::Power(&bounds::RATED);
+        let reject = power.check("2800").unwrap_err();
         assert_eq!(reject.key, "no-unit");
-        assert_eq!(reject.values, [("units", "W, kW, mW".to_owned())]);
-        assert_eq!(Form::Power.check("2800 V").unwrap_err().key, "unknown-unit");
-        assert_eq!(Form::Current.check("0 A").unwrap_err().key, "zero");
+        assert_eq!(reject.values, [("units", "W, kW, mW".into())]);
+        assert_eq!(power.check("2800 V").unwrap_err().key, "unknown-unit");
+    }
+
+    #[test]
+    fn what_a_plan_cannot_have_is_told_its_bounds() {
+        let reject = Form::Noise.check("200 dBA at 7 m").unwrap_err();
+        assert_eq!(reject.key, "out-of-range");
+        let most = Amount::of(bounds::NOISE_LEVEL.most);
+        assert_eq!(reject.values[1], ("most", most.into()));
+        let current = Form::Current(&bounds::BREAKER);
+        for text in ["0 A", "0.5 A", "401 A", "99999999999999 A"] {
+            let reject = current.check(text).unwrap_err();
+            assert_eq!(reject.key, "out-of-range", "{text}");
+            let least = Amount::of(Current::from_milliamps(1000));
+            let most = Amount::of(Current::from_milliamps(400_000));
+            let values = [("least", least.into()), ("most", most.into())];
+            assert_eq!(reject.values, values, "{text}");
+        }
+        for text in ["15 hp", "500 A", "120V 500A", "101 kW", "0 W"] {
+            assert_eq!(draw(text).unwrap_err().key, "out-of-range", "{text}");
+        }
+        for text in ["25 % 5000 h", "120 % 3 h", "0 % 3 h"] {
+            assert_eq!(runtime(text).unwrap_err().key, "out-of-range", "{text}");
+        }
+        assert!(Form::Count(bounds::SOCKETS).check("21").is_err());
+        assert!(Form::Length(&bounds::LENGTH).check("2 km").is_err());
+    }
+
+    #[test]
+    fn a_plate_from_the_other_half_of_the_world_is_asked_back() {
+        for text in ["1.500 W", "1,500 W", "120V 1,500W", "120 V 1.875 W"] {
+            assert_eq!(draw(text).unwrap_err().key, "two-meanings", "{text}");
+        }
+        let reject = Form::Length(&bounds::SLEEPERS_AT).check("6,096 m");
+        assert_eq!(reject.unwrap_err().key, "two-meanings");
     }
 
     #[test]

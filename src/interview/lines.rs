@@ -8,9 +8,9 @@
 
 use std::io::BufRead;
 
-use super::form::hides;
 use super::view::typed;
 use super::{Input, PromptError, Prompter, Row, Shape, View};
+use crate::plan::hides;
 use crate::words::Words;
 
 /// The longest list that is read out whole.

@@ -17,6 +17,7 @@ mod steps;
 pub mod terminal;
 #[cfg(test)]
 mod tests;
+mod value;
 mod view;
 
 use crate::plan::Plan;
@@ -29,9 +30,11 @@ pub use machine::{Input, Kind, Machine, Note, Question};
 pub use merge::merge;
 pub use reopen::draft_of;
 pub use steps::{Group, Item, Label, Suggestion};
+pub use value::Value;
 pub use view::{Row, Shape, View, view};
 
-use view::{explanation, news_text, not_known, resolved, texts};
+use value::spoken;
+use view::{explanation, news_text, not_known};
 
 /// Keeps the draft where nothing is lost.
 pub trait Keep {
@@ -168,8 +171,8 @@ pub fn run(
             Ok(notes) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
                 for note in notes {
-                    let values = resolved(words, &note.values);
-                    tell(&words.with(&format!("note-{}", note.key), texts(&values)))?;
+                    let values = spoken(words, &note.values);
+                    tell(&words.with(&format!("note-{}", note.key), values))?;
                 }
                 if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
                     let again = explained.as_ref() == Some(&question.key);
@@ -183,7 +186,8 @@ pub fn run(
                 }
             }
             Err(reject) => {
-                tell(&words.with(&format!("reject-{}", reject.key), texts(&reject.values)))?;
+                let values = spoken(words, &reject.values);
+                tell(&words.with(&format!("reject-{}", reject.key), values))?;
                 if reject.key == "unknown-shape" {
                     tell(&words.text("drawn-faces"))?;
                 }
@@ -241,13 +245,23 @@ fn readable(
     {
         return Ok(Input::Answer(own.clone()));
     }
-    match words.plain_numbers(text) {
-        Ok(plain) => Ok(Input::Answer(plain)),
-        Err(two) => Err(Reject::new("two-meanings")
-            .with("found", two.found)
-            .with("decimals", two.decimals)
-            .with("thousands", two.thousands)),
+    let two = match words.plain_numbers(text) {
+        Ok(plain) => return Ok(Input::Answer(plain)),
+        Err(two) => two,
+    };
+    // The reader's own reading is taken only if the other one is impossible here.
+    let (own, other) = if two.decimals_are_usual {
+        (two.as_decimals, two.as_thousands)
+    } else {
+        (two.as_thousands, two.as_decimals)
+    };
+    if form.check(&other).is_err() {
+        return Ok(Input::Answer(own));
     }
+    Err(Reject::new("two-meanings")
+        .with("found", two.found)
+        .with("decimals", two.decimals)
+        .with("thousands", two.thousands))
 }
 
 /// A name made fit for a file or an id: letters and digits, the rest as single hyphens.

@@ -1,10 +1,11 @@
 //! The parts the answers speak of: which there are, what they are called, what fits where.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::draft::Draft;
 use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
+use crate::plan::bounds::{self, Whole};
 use crate::plan::{Id, LoadKind};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -98,8 +99,59 @@ pub(super) fn gear_ends(draft: &Draft, n: u8) -> Vec<Receptacle> {
 pub(super) fn out_count(draft: &Draft, n: u8, m: u8) -> u8 {
     draft
         .text(&format!("gear.{n}.out.{m}.count"))
-        .and_then(|text| form::count(text).ok())
+        .and_then(|text| form::count(text, OUT_COUNT).ok())
         .unwrap_or(1)
+}
+
+/// How many outlets of one kind a box may have.
+pub(super) const OUT_COUNT: Whole = Whole { least: 1, most: 99 };
+
+/// How many parts there are as the plan counts them: outlets, cords with each of their ends,
+/// boxes.
+pub(super) fn count(draft: &Draft) -> usize {
+    let of_gear = |n: u8| {
+        if is_box(draft, n) {
+            let outs = outs(draft, n).map(|m| usize::from(out_count(draft, n, m)));
+            1 + outs.sum::<usize>()
+        } else {
+            gear_ends(draft, n).len().max(1)
+        }
+    };
+    outlets(draft).count() + gear(draft).map(of_gear).sum::<usize>()
+}
+
+/// How many loads there are, counting every one of several.
+pub(super) fn load_count(draft: &Draft) -> usize {
+    loads(draft)
+        .map(|n| usize::from(many(draft, n)))
+        .sum::<usize>()
+}
+
+/// How many of a load there are.
+pub(super) fn many(draft: &Draft, n: u8) -> u8 {
+    draft
+        .text(&format!("load.{n}.count"))
+        .and_then(|text| form::count(text, bounds::COUNT).ok())
+        .unwrap_or(1)
+}
+
+/// Whether there is this about some of the set's breakers: `share` or `early`.
+pub(super) fn odd(draft: &Draft, wanted: &str) -> bool {
+    draft
+        .text("outlets.odd")
+        .is_some_and(|odd| odd == wanted || odd == "both")
+}
+
+/// The outlet, named before, whose breaker an outlet of the set is behind.
+pub(super) fn shares(draft: &Draft, n: u8) -> Option<u8> {
+    shared(draft, n, draft.text(&format!("outlet.{n}.shares"))?)
+}
+
+/// The same, if that is answered.
+pub(super) fn shared(draft: &Draft, n: u8, token: &str) -> Option<u8> {
+    outlets(draft)
+        .filter(|other| odd(draft, "share") && *other < n)
+        .find(|other| Place::Outlet(*other).token() == token)
 }
 
 /// A place to plug in.
@@ -141,33 +193,6 @@ impl Place {
             Self::Out(n, m, _) => draft
                 .text(&format!("gear.{n}.out.{m}.face"))
                 .and_then(Receptacle::named),
-        }
-    }
-
-    /// Its id in the plan.
-    pub(super) fn id(self, draft: &Draft) -> String {
-        match self {
-            Self::Outlet(n) => outlet_id(draft, n),
-            Self::End(n, end) => {
-                let id = gear_id(draft, n);
-                if gear_ends(draft, n).len() == 1 {
-                    id
-                } else {
-                    format!("{id}.{end}")
-                }
-            }
-            Self::Out(n, m, copy) => {
-                // The file that the plan was read from has named them.
-                let named = draft.text(&format!("gear.{n}.out.{m}.ids"));
-                if let Some(id) = named.and_then(|ids| ids.split(',').nth(usize::from(copy) - 1)) {
-                    return id.to_owned();
-                }
-                let before: u8 = outs(draft, n)
-                    .take_while(|other| *other < m)
-                    .map(|other| out_count(draft, n, other))
-                    .fold(0, u8::saturating_add);
-                format!("{}-{}", gear_id(draft, n), before.saturating_add(copy))
-            }
         }
     }
 }
@@ -301,28 +326,6 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
     sole(&free_feeds(draft, n), n)
 }
 
-/// As the user calls it, else by its shape, with a number where another has it.
-pub(super) fn outlet_id(draft: &Draft, n: u8) -> String {
-    let named = |n: u8| draft.text(&format!("outlet.{n}.name")).map(str::trim);
-    if let Some(name) = named(n) {
-        return name.to_owned();
-    }
-    let word = |n: u8| Place::Outlet(n).shape(draft).map_or("outlet", shape_word);
-    let own = draft.called.word(word(n));
-    let taken = |id: &str| outlets(draft).any(|other| named(other) == Some(id));
-    let before = outlets(draft)
-        .filter(|other| *other < n && named(*other).is_none() && word(*other) == word(n))
-        .count();
-    (1_usize..)
-        .map(|number| match number {
-            1 => own.to_owned(),
-            number => format!("{own}-{number}"),
-        })
-        .filter(|id| !taken(id))
-        .nth(before)
-        .unwrap_or_else(|| format!("{}{n}", draft.called.word("outlet")))
-}
-
 /// The words of the code for what has no name yet: messages `id-WORD`.
 pub(super) const WORDS: [&str; 8] = [
     "home", "camper", "twist", "large", "outlet", "cord", "box", "load",
@@ -341,29 +344,170 @@ const fn shape_word(shape: Receptacle) -> &'static str {
     }
 }
 
-pub(super) fn gear_id(draft: &Draft, n: u8) -> String {
-    if let Some(name) = draft.text(&format!("gear.{n}.name")) {
-        return name.trim().to_owned();
+/// What parts are called in the plan: as the user or the file calls them, else by their shape or
+/// kind, with a number. No two alike: what has no name yet makes way for what has.
+pub(super) struct Ids {
+    outlets: BTreeMap<u8, String>,
+    gear: BTreeMap<u8, String>,
+    outs: BTreeMap<(u8, u8, u8), String>,
+    cords_with_one_end: BTreeSet<u8>,
+    taken: BTreeSet<String>,
+}
+
+impl Ids {
+    pub(super) fn new(draft: &Draft) -> Self {
+        let mut ids = Self {
+            outlets: BTreeMap::new(),
+            gear: BTreeMap::new(),
+            outs: BTreeMap::new(),
+            cords_with_one_end: gear(draft)
+                .filter(|n| !is_box(draft, *n) && gear_ends(draft, *n).len() == 1)
+                .collect(),
+            taken: BTreeSet::from([Id::SET.to_owned()]),
+        };
+        ids.take_named(draft);
+        ids.name_outlets(draft);
+        ids.name_gear(draft);
+        ids
     }
-    let number = gear(draft)
-        .filter(|other| *other <= n && is_box(draft, *other) == is_box(draft, n))
-        .count()
-        .max(1);
-    let word = if is_box(draft, n) { "box" } else { "cord" };
-    format!("{}{number}", draft.called.word(word))
+
+    /// Names that somebody gave.
+    fn take_named(&mut self, draft: &Draft) {
+        let name = |key: &str| draft.text(key).map(str::trim).map(str::to_owned);
+        for n in outlets(draft) {
+            if let Some(name) = name(&format!("outlet.{n}.name"))
+                && self.taken.insert(name.clone())
+            {
+                self.outlets.insert(n, name);
+            }
+        }
+        for n in gear(draft) {
+            if let Some(name) = name(&format!("gear.{n}.name"))
+                && self.taken.insert(name.clone())
+            {
+                self.gear.insert(n, name);
+            }
+            for m in outs(draft, n).filter(|_| is_box(draft, n)) {
+                // The file that the plan was read from has named them.
+                let named = draft.text(&format!("gear.{n}.out.{m}.ids"));
+                let named = named.into_iter().flat_map(|ids| ids.split(','));
+                for (copy, id) in (1..=out_count(draft, n, m)).zip(named) {
+                    if self.taken.insert(id.to_owned()) {
+                        self.outs.insert((n, m, copy), id.to_owned());
+                    }
+                }
+            }
+        }
+    }
+
+    fn name_outlets(&mut self, draft: &Draft) {
+        for n in outlets(draft) {
+            if self.outlets.contains_key(&n) {
+                continue;
+            }
+            let word = Place::Outlet(n).shape(draft).map_or("outlet", shape_word);
+            let own = draft.called.word(word);
+            let id = self.free(1, |number| match number {
+                1 => own.to_owned(),
+                number => format!("{own}-{number}"),
+            });
+            self.outlets.insert(n, id);
+        }
+    }
+
+    fn name_gear(&mut self, draft: &Draft) {
+        let (mut cords, mut boxes) = (0, 0);
+        for n in gear(draft) {
+            let (word, number) = if is_box(draft, n) {
+                boxes += 1;
+                ("box", boxes)
+            } else {
+                cords += 1;
+                ("cord", cords)
+            };
+            if !self.gear.contains_key(&n) {
+                let own = draft.called.word(word);
+                let id = self.free(number, |number| format!("{own}{number}"));
+                self.gear.insert(n, id);
+            }
+            let mut number = 0;
+            // With room for the number behind a long name.
+            let stem: String = self.gear(n).chars().take(Id::LONGEST - 5).collect();
+            for m in outs(draft, n).filter(|_| is_box(draft, n)) {
+                for copy in 1..=out_count(draft, n, m) {
+                    number += 1;
+                    if !self.outs.contains_key(&(n, m, copy)) {
+                        let id = self.free(number, |number| format!("{stem}-{number}"));
+                        self.outs.insert((n, m, copy), id);
+                    }
+                }
+            }
+        }
+    }
+
+    /// The first name from this number on that nothing has.
+    fn free(&mut self, from: usize, name: impl Fn(usize) -> String) -> String {
+        let id = (from..)
+            .map(name)
+            .find(|id| !self.taken.contains(id))
+            .unwrap_or_default();
+        self.taken.insert(id.clone());
+        id
+    }
+
+    pub(super) fn outlet(&self, n: u8) -> String {
+        self.outlets.get(&n).cloned().unwrap_or_default()
+    }
+
+    pub(super) fn gear(&self, n: u8) -> String {
+        self.gear.get(&n).cloned().unwrap_or_default()
+    }
+
+    /// The id of a place.
+    pub(super) fn of(&self, place: Place) -> String {
+        match place {
+            Place::Outlet(n) => self.outlet(n),
+            Place::End(n, _) if self.cords_with_one_end.contains(&n) => self.gear(n),
+            Place::End(n, end) => format!("{}.{end}", self.gear(n)),
+            Place::Out(n, m, copy) => self.outs.get(&(n, m, copy)).cloned().unwrap_or_default(),
+        }
+    }
+
+    /// Every one, with the key of the answer that names it; no answer names the set's.
+    pub(super) fn all(&self) -> impl Iterator<Item = (String, &str)> {
+        let outlets = self
+            .outlets
+            .iter()
+            .map(|(n, id)| (format!("outlet.{n}.name"), id.as_str()));
+        let gear = self
+            .gear
+            .iter()
+            .map(|(n, id)| (format!("gear.{n}.name"), id.as_str()));
+        let outs = self
+            .outs
+            .iter()
+            .map(|((n, ..), id)| (format!("gear.{n}.name"), id.as_str()));
+        let set = std::iter::once((String::new(), Id::SET));
+        set.chain(outlets).chain(gear).chain(outs)
+    }
 }
 
 /// The ids of all loads, by their numbers: from the appliance or the user's name for it, with a
 /// number where that is taken.
-pub(super) fn load_ids(draft: &Draft) -> Vec<(u8, String)> {
-    let mut taken: BTreeSet<String> = part_ids(draft).into_iter().map(|(_, id)| id).collect();
+pub(super) fn load_ids(draft: &Draft, parts: &Ids) -> Vec<(u8, String)> {
+    let mut taken = parts.taken.clone();
+    // The file that the plan was read from has named them.
+    let named = |n: u8| draft.text(&format!("load.{n}.id"));
+    let in_file: BTreeSet<&str> = loads(draft).filter_map(named).collect();
     loads(draft)
         .map(|n| {
+            if let Some(id) = named(n)
+                && taken.insert(id.to_owned())
+            {
+                return (n, id.to_owned());
+            }
             let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
-            // The file that the plan was read from has named it.
-            let base = if let Some(id) = draft.text(&format!("load.{n}.id")) {
-                id.to_owned()
-            } else if what == "own" {
+            let base = if what == "own" {
                 slug(
                     draft.text(&format!("load.{n}.name")).unwrap_or_default(),
                     draft.called.word("load"),
@@ -373,30 +517,13 @@ pub(super) fn load_ids(draft: &Draft) -> Vec<(u8, String)> {
             };
             let mut id = base.clone();
             let mut number = 2;
-            while !taken.insert(id.clone()) {
+            while in_file.contains(id.as_str()) || !taken.insert(id.clone()) {
                 id = format!("{base}-{number}");
                 number += 1;
             }
             (n, id)
         })
         .collect()
-}
-
-/// The ids of the set, outlets, cords, boxes and the outlets of boxes, with the key of the answer
-/// that names each; no answer names the set's.
-pub(super) fn part_ids(draft: &Draft) -> Vec<(String, String)> {
-    let set = (String::new(), Id::SET.to_owned());
-    let outlets = outlets(draft).map(|n| (format!("outlet.{n}.name"), outlet_id(draft, n)));
-    let mut ids: Vec<(String, String)> = std::iter::once(set).chain(outlets).collect();
-    for n in gear(draft) {
-        ids.push((format!("gear.{n}.name"), gear_id(draft, n)));
-    }
-    for place in places(draft) {
-        if let Place::Out(n, ..) = place {
-            ids.push((format!("gear.{n}.name"), place.id(draft)));
-        }
-    }
-    ids
 }
 
 pub(super) fn slug(name: &str, otherwise: &str) -> String {
@@ -434,14 +561,13 @@ mod tests {
         ] {
             draft.answers.insert(key.to_owned(), Said::is(text));
         }
-        assert_eq!(load_ids(&draft), [(1, "generator-2".to_owned())]);
+        let parts = Ids::new(&draft);
+        assert_eq!(load_ids(&draft, &parts), [(1, "generator-2".to_owned())]);
         // What nobody may name their outlet or cord.
-        let taken = part_ids(&draft);
         assert!(
-            taken
-                .iter()
-                .any(|(key, id)| id == Id::SET && key.is_empty()),
-            "{taken:?}"
+            parts
+                .all()
+                .any(|(key, id)| id == Id::SET && key.is_empty())
         );
     }
 

@@ -331,15 +331,16 @@ impl Open {
 
     /// What is plugged into what, when all places are known.
     fn places(&mut self, text: &Table) {
-        let token = |draft: &Draft, id: &str| {
-            let places = parts::places(draft);
-            let found = places.into_iter().find(|place| place.id(draft) == id);
-            found.map(parts::Place::token)
+        let ids = parts::Ids::new(&self.draft);
+        let places = parts::places(&self.draft);
+        let token = |id: &str| {
+            let found = places.iter().find(|place| ids.of(**place) == id);
+            found.map(|place| place.token())
         };
         let gear = list(text, "cord").into_iter().chain(list(text, "box"));
         for (n, part) in (1_u8..).zip(gear) {
             let from = part.get("from").map(text_of);
-            let from = from.and_then(|id| token(&self.draft, &id));
+            let from = from.and_then(|id| token(&id));
             self.is(
                 format!("gear.{n}.from"),
                 from.unwrap_or_else(|| "none".into()),
@@ -347,7 +348,7 @@ impl Open {
         }
         for (n, load) in (1_u8..).zip(list(text, "load")) {
             let on = load.get("on").map(text_of);
-            let on = on.and_then(|id| token(&self.draft, &id));
+            let on = on.and_then(|id| token(&id));
             self.is(format!("load.{n}.on"), on.unwrap_or_else(|| "any".into()));
         }
     }

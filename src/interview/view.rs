@@ -1,12 +1,11 @@
 //! Questions, notes and dangers in words.
 
-use fluent_bundle::FluentValue;
-
 use super::draft::Said;
 use super::form::Form;
 use super::live;
 use super::machine::{Input, Kind, Machine, Question};
 use super::steps::{Group, Label, Suggestion};
+use super::value::spoken;
 use crate::words::Words;
 
 /// A question in words.
@@ -84,41 +83,12 @@ pub(super) fn news_text(words: &Words, news: &live::News) -> String {
     )
 }
 
-pub(super) fn texts<'a>(
-    values: &'a [(&'static str, String)],
-) -> impl Iterator<Item = (&'a str, FluentValue<'a>)> {
-    values
-        .iter()
-        .map(|(name, value)| (*name, FluentValue::from(value.as_str())))
-}
-
-/// The values with messages in place of `@KEY`, and lists of them in place of `@KEY,@KEY`.
-pub(super) fn resolved(
-    words: &Words,
-    values: &[(&'static str, String)],
-) -> Vec<(&'static str, String)> {
-    let resolve = |value: &String| {
-        if !value.starts_with('@') {
-            return value.clone();
-        }
-        let all: Vec<String> = value
-            .split(',')
-            .map(|word| words.text(word.trim_start_matches('@')))
-            .collect();
-        all.join(&words.text("list-comma"))
-    };
-    values
-        .iter()
-        .map(|(name, value)| (*name, resolve(value)))
-        .collect()
-}
-
 /// A label in words.
 pub(super) fn label(words: &Words, label: &Label) -> String {
     match label {
         Label::Plain(text) => text.clone(),
         Label::Numbers(text) => words.typed_numbers(text),
-        Label::Word(key, values) => words.with(key, texts(&resolved(words, values))),
+        Label::Word(key, values) => words.with(key, spoken(words, values)),
         Label::Place(id, shape) => words.with(
             "label-place",
             [
@@ -174,7 +144,7 @@ pub fn view(words: &Words, question: &Question) -> View {
         question: text(""),
         why: text(".why"),
         shape: shape(words, question),
-        spoken: spoken(words, question),
+        spoken: key_words(words, question),
     }
 }
 
@@ -191,7 +161,7 @@ fn part(question: &Question) -> &'static str {
 }
 
 /// What typed words mean besides an answer: the language's own and those of the plan file.
-fn spoken(words: &Words, question: &Question) -> Vec<(String, Input)> {
+fn key_words(words: &Words, question: &Question) -> Vec<(String, Input)> {
     // A name may be any word.
     if matches!(question.kind, Kind::Text(Form::Name)) {
         return Vec::new();
@@ -281,16 +251,13 @@ fn line(words: &Words, question: &Question) -> Shape {
     }
     let default = match &question.default {
         Suggestion::Nothing => None,
-        Suggestion::Word(word) => Some(words.text(word)),
         Suggestion::Said(Said::Unknown) => Some(words.text("typed-unknown")),
         Suggestion::Said(Said::None) => Some(words.text("typed-none")),
-        Suggestion::Said(Said::Is(text)) => Some(text.strip_prefix('@').map_or_else(
-            || match &question.kind {
-                Kind::Text(form) if form.has_numbers() => words.typed_numbers(text),
-                _ => text.clone(),
-            },
-            |word| words.text(word),
-        )),
+        Suggestion::Said(Said::Word(word)) => Some(words.text(word)),
+        Suggestion::Said(Said::Is(text)) => Some(match &question.kind {
+            Kind::Text(form) if form.has_numbers() => words.typed_numbers(text),
+            _ => text.clone(),
+        }),
     };
     Shape::Line {
         default,

@@ -1,11 +1,13 @@
 //! Numbers as readers type them, made into the form that plans keep: a point before decimals and
 //! nothing between thousands.
 //!
-//! In half of the world "1.500" is fifteen hundred and in the other half one and a half. Where a
-//! reader's language writes a comma before decimals, a number that could be either is refused and
-//! both readings are shown: one may well copy a plate that was printed for the other half.
+//! In half of the world "1.500" is fifteen hundred and in the other half one and a half. Which of
+//! them a reader's language has says what is usual, and no more: one may well copy a plate that was
+//! printed for the other half. So a number that could be either is handed back with both readings,
+//! and whoever knows what was asked for sees whether both can be meant.
 
 use super::Words;
+use crate::quantity::one_reading;
 
 /// A number that means one thing to some readers and another to others.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -16,6 +18,12 @@ pub struct TwoMeanings {
     pub decimals: String,
     /// With its mark between thousands, likewise.
     pub thousands: String,
+    /// The whole answer with the mark before decimals, as plans keep it.
+    pub as_decimals: String,
+    /// The whole answer with the mark between thousands, likewise.
+    pub as_thousands: String,
+    /// Whether the reader's language has this mark before decimals.
+    pub decimals_are_usual: bool,
 }
 
 /// Words for units in the reader's language: the attributes of message `typed-unit` are named by
@@ -37,10 +45,22 @@ impl Words {
     /// An answer with numbers in it, as plans keep it.
     ///
     /// # Errors
-    /// When a number in it has two meanings.
+    /// When a number in it has two readings.
     pub fn plain_numbers(&self, text: &str) -> Result<String, TwoMeanings> {
-        let plain = numbers(text, self.numbers.decimal_mark())?;
-        Ok(self.plain_units(&plain))
+        let mark = self.numbers.decimal_mark();
+        let read = |reading| self.plain_units(&numbers(text, reading));
+        let Some(found) = first_of_two(text) else {
+            return Ok(read(Reading::Thousands));
+        };
+        let decimals = one_reading(&found.replace(',', "."));
+        Err(TwoMeanings {
+            found: found.to_owned(),
+            decimals: decimals.replace('.', &mark.to_string()),
+            thousands: found.replace(['.', ','], ""),
+            as_decimals: read(Reading::Decimals),
+            as_thousands: read(Reading::Thousands),
+            decimals_are_usual: found.contains(mark),
+        })
     }
 
     /// The same the other way: an answer that a plan keeps, as the reader would type it.
@@ -136,20 +156,55 @@ fn thousands_follow(rest: &str) -> bool {
     digits == 3 && !rest[3..].starts_with('/')
 }
 
-fn numbers(text: &str, mark: char) -> Result<String, TwoMeanings> {
+/// What a mark before three digits stands for, where it could be either.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Reading {
+    Decimals,
+    Thousands,
+}
+
+/// Whether a number has two readings: one mark, one to three digits before it and three behind, and
+/// no spaces, which stand between thousands only.
+fn has_two(piece: &str) -> bool {
+    let mut groups = piece.split(['.', ',']);
+    let digits = |text: &str| text.bytes().all(|b| b.is_ascii_digit());
+    match (groups.next(), groups.next(), groups.next()) {
+        (Some(whole), Some(three), None) => {
+            (1..=3).contains(&whole.len())
+                && !whole.starts_with('0')
+                && three.len() == 3
+                && digits(whole)
+                && digits(three)
+        }
+        _ => false,
+    }
+}
+
+/// The first number of a text that has two readings.
+fn first_of_two(text: &str) -> Option<&str> {
+    pieces(text).into_iter().find(|piece| has_two(piece))
+}
+
+fn numbers(text: &str, reading: Reading) -> String {
     let mut out = String::new();
     for piece in pieces(text) {
         if !piece.starts_with(|c: char| c.is_ascii_digit()) {
             out.push_str(piece);
-            continue;
+        } else if has_two(piece) {
+            out.push_str(&match reading {
+                Reading::Decimals => one_reading(&piece.replace(',', ".")),
+                Reading::Thousands => piece.replace(['.', ','], ""),
+            });
+        } else {
+            let tight: String = piece.chars().filter(|sign| !is_space(*sign)).collect();
+            out.push_str(&number(&tight));
         }
-        let tight: String = piece.chars().filter(|sign| !is_space(*sign)).collect();
-        out.push_str(&number(&tight, piece, mark)?);
     }
-    Ok(out)
+    out
 }
 
-fn number(tight: &str, found: &str, mark: char) -> Result<String, TwoMeanings> {
+/// A number with one reading.
+fn number(tight: &str) -> String {
     let signs: Vec<char> = tight
         .chars()
         .filter(|sign| !sign.is_ascii_digit())
@@ -159,43 +214,22 @@ fn number(tight: &str, found: &str, mark: char) -> Result<String, TwoMeanings> {
         |groups: &[&str]| groups[0].len() <= 3 && groups[1..].iter().all(|group| group.len() == 3);
     let joined = groups.concat();
     match signs.as_slice() {
-        [] => Ok(joined),
-        [one] => {
-            let two = groups[1].len() == 3
-                && groups[0].len() <= 3
-                && !groups[0].starts_with('0')
-                // Spaces between the thousands leave only one reading.
-                && tight == found;
-            let with_point = tight.replace(',', ".");
-            match (two, mark, one) {
-                // Where decimals have a point, a comma before three digits stands between
-                // thousands, and a point never does.
-                (true, '.', ',') => Ok(joined),
-                (true, ',', _) => Err(TwoMeanings {
-                    found: found.to_owned(),
-                    decimals: tight
-                        .replace(['.', ','], ",")
-                        .trim_end_matches('0')
-                        .trim_end_matches(',')
-                        .to_owned(),
-                    thousands: joined,
-                }),
-                _ => Ok(with_point),
-            }
-        }
+        [] => joined,
+        // "1 500,125": the spaces have parted the thousands already.
+        [_] => tight.replace(',', "."),
         // "1.500,5" and "1,500.5": the last is the decimal's.
         [thousands @ .., last] if thousands.iter().all(|sign| sign != last) => {
             let (decimals, whole) = groups.split_last().unwrap_or((&"", &[]));
             if grouped(whole) {
-                Ok(format!("{}.{decimals}", whole.concat()))
+                format!("{}.{decimals}", whole.concat())
             } else {
-                Ok(tight.to_owned())
+                tight.to_owned()
             }
         }
         // "1.500.000".
-        _ if grouped(&groups) => Ok(joined),
+        _ if grouped(&groups) => joined,
         // No number; what reads it says so.
-        _ => Ok(tight.to_owned()),
+        _ => tight.to_owned(),
     }
 }
 
@@ -204,14 +238,18 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_comma_before_decimals() {
+    fn numbers_of_one_reading() {
         for (typed, plain) in [
             ("7,5 m", "7.5 m"),
             ("7.5 m", "7.5 m"),
             ("0,125 kW", "0.125 kW"),
+            ("0.125 kW", "0.125 kW"),
             ("12,25 A", "12.25 A"),
             ("1500 W", "1500 W"),
+            ("1500,125 W", "1500.125 W"),
+            ("6,0960 m", "6.0960 m"),
             ("1 500 W", "1500 W"),
+            ("1 500,125 W", "1500.125 W"),
             ("12\u{202f}500,5 W", "12500.5 W"),
             ("1’500 W", "1500 W"),
             ("1.500,5 W", "1500.5 W"),
@@ -224,44 +262,45 @@ mod tests {
             ("12/3", "12/3"),
             ("100 % 3 h", "100 % 3 h"),
         ] {
-            assert_eq!(numbers(typed, ',').as_deref(), Ok(plain), "{typed}");
-        }
-        for typed in ["1,500 kW", "1.500 W", "12.125 A", "999,999 m"] {
-            assert!(numbers(typed, ',').is_err(), "{typed}");
-        }
-        assert_eq!(
-            numbers("1,500 kW", ','),
-            Err(TwoMeanings {
-                found: "1,500".into(),
-                decimals: "1,5".into(),
-                thousands: "1500".into(),
-            })
-        );
-    }
-
-    #[test]
-    fn a_point_before_decimals() {
-        for (typed, plain) in [
-            ("7.5 m", "7.5 m"),
-            ("7,5 m", "7.5 m"),
-            ("1,500 W", "1500 W"),
-            ("1.125 in", "1.125 in"),
-            ("1,500.5 W", "1500.5 W"),
-            ("1 500 W", "1500 W"),
-        ] {
-            assert_eq!(numbers(typed, '.').as_deref(), Ok(plain), "{typed}");
-        }
-    }
-
-    /// Whatever is taken means the same when it is read again, whoever reads it.
-    #[test]
-    fn what_was_made_plain_stays_so() {
-        for mark in ['.', ','] {
-            for typed in ["0,125 kW", "12.5 A", "1500.5 W", "1.500,5 W", "3 m"] {
-                let plain = numbers(typed, mark).expect("one meaning");
-                assert_eq!(numbers(&plain, '.').as_deref(), Ok(plain.as_str()));
+            assert_eq!(first_of_two(typed), None, "{typed}");
+            for reading in [Reading::Decimals, Reading::Thousands] {
+                assert_eq!(numbers(typed, reading), plain, "{typed}");
+                // Whatever is taken means the same when it is read again.
+                assert_eq!(numbers(plain, reading), plain, "{typed}");
             }
         }
+    }
+
+    #[test]
+    fn numbers_of_two_readings() {
+        for (typed, decimals, thousands) in [
+            ("1,500 kW", "1.5 kW", "1500 kW"),
+            ("1.500 W", "1.5 W", "1500 W"),
+            ("6,096 m", "6.0960 m", "6096 m"),
+            ("12.125 A", "12.1250 A", "12125 A"),
+            (
+                "58 dBA, 7,625 m, 25 %",
+                "58 dBA, 7.6250 m, 25 %",
+                "58 dBA, 7625 m, 25 %",
+            ),
+        ] {
+            assert_eq!(numbers(typed, Reading::Decimals), decimals, "{typed}");
+            assert_eq!(numbers(typed, Reading::Thousands), thousands, "{typed}");
+            for one in [decimals, thousands] {
+                assert_eq!(first_of_two(one), None, "{typed}");
+            }
+        }
+        assert_eq!(
+            Words::english().plain_numbers("1,875 kW"),
+            Err(TwoMeanings {
+                found: "1,875".into(),
+                decimals: "1.8750".into(),
+                thousands: "1875".into(),
+                as_decimals: "1.8750 kW".into(),
+                as_thousands: "1875 kW".into(),
+                decimals_are_usual: false,
+            })
+        );
     }
 
     #[test]

@@ -5,9 +5,13 @@ mod telling;
 
 use super::draft::{Draft, Said};
 use super::form::{self, Form, Reject};
-use super::parts;
+use super::parts::{self, Ids};
 use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
-use crate::quantity::{Current, Power};
+use super::value::Value;
+use crate::interview::build;
+use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, bounds};
+use crate::quantity::{Current, Length};
+use crate::report::Amount;
 use crate::tables::occasions;
 
 /// What the user did.
@@ -82,8 +86,8 @@ impl Question {
 pub struct Note {
     /// Which.
     pub key: &'static str,
-    /// Its values, as texts; `@KEY,@KEY` is a list of messages.
-    pub values: Vec<(&'static str, String)>,
+    /// Its values.
+    pub values: Vec<(&'static str, Value)>,
 }
 
 /// One question in its place.
@@ -242,10 +246,11 @@ impl Machine {
         all
     }
 
-    /// The questions that are asked in their turn.
+    /// The questions that are asked in their turn: those of the flow, and those of the review page
+    /// whose answer no longer goes with the others.
     fn flow(&self) -> Vec<Place> {
         let mut all = self.places();
-        all.retain(|place| place.ask == Ask::Flow);
+        all.retain(|place| place.ask == Ask::Flow || self.clashes(place));
         all
     }
 
@@ -355,7 +360,7 @@ impl Machine {
         match place.step.group {
             Group::Outlet if !first => {
                 let shape = parts::Place::Outlet(n).shape(draft)?;
-                Some(Label::Place(parts::outlet_id(draft, n), shape))
+                Some(Label::Place(Ids::new(draft).outlet(n), shape))
             }
             Group::Load if !first => Some(load_label(draft, n)),
             Group::Gear if !first => {
@@ -363,12 +368,12 @@ impl Machine {
                 Some(Label::Word(
                     "about-gear".into(),
                     vec![
-                        ("id", parts::gear_id(draft, n)),
-                        ("what", format!("@pick-gear-what-{what}")),
+                        ("id", Ids::new(draft).gear(n).into()),
+                        ("what", Value::word(format!("pick-gear-what-{what}"))),
                     ],
                 ))
             }
-            Group::Out => Some(Label::Plain(parts::gear_id(draft, n))),
+            Group::Out => Some(Label::Plain(Ids::new(draft).gear(n))),
             _ => None,
         }
     }
@@ -427,10 +432,15 @@ impl Machine {
         let occasion = said
             .text()
             .and_then(|text| text.strip_prefix(steps::OCCASION));
+        let before = self.draft.clone();
         let added = occasion.map(|occasion| self.add_usual(place.at.n, occasion));
         let added = added.transpose()?;
         if added.is_none() {
             self.keep(place, said);
+        }
+        if overfills(&before, &self.draft) {
+            self.draft = before;
+            return Err(Reject::new("full"));
         }
         self.cursor = match &self.cursor {
             Cursor::At {
@@ -472,7 +482,7 @@ impl Machine {
             .collect();
         let things: Vec<String> = added
             .iter()
-            .map(|(_, key)| format!("@appliance-{key}"))
+            .map(|(_, key)| format!("appliance-{key}"))
             .collect();
         if added.len() > 1 {
             self.forget_after("load", "what", first_after, steps::MOST_LOADS);
@@ -481,7 +491,7 @@ impl Machine {
             self.forget_figures(n);
             self.draft.answers.insert(what(n), Said::Is(key));
         }
-        let values = vec![("things", things.join(","))];
+        let values = vec![("things", Value::Words(things))];
         Ok(Note {
             key: "added",
             values,
@@ -549,7 +559,6 @@ impl Machine {
             }
             _ => match self.suggestion(place) {
                 Suggestion::Said(said) => Some(said),
-                Suggestion::Word(word) => Some(Said::Is(format!("@{word}"))),
                 Suggestion::Nothing => None,
             },
         };
@@ -565,10 +574,6 @@ impl Machine {
                 let text = text.trim();
                 match step.takes {
                     Takes::YesNo => Ok(Said::is(text.to_lowercase())),
-                    // A name that begins so is a reference to a message, and ours alone.
-                    Takes::Typed(Form::Name) if text.starts_with('@') => {
-                        Err(Reject::new("name-signs"))
-                    }
                     Takes::Typed(_) | Takes::Pick(_) => Ok(Said::is(text)),
                 }
             }
@@ -592,6 +597,9 @@ impl Machine {
         let text = match said {
             Said::Unknown if step.unknown => return Ok(()),
             Said::None if step.none => return Ok(()),
+            // Ours, whatever it says.
+            Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),
+            Said::Word(_) => return Err(Reject::new("choice")),
             Said::Unknown | Said::None => return Err(Reject::new("no-unknown")),
             Said::Is(text) => text,
         };
@@ -609,48 +617,80 @@ impl Machine {
                     return Err(Reject::new("choice"));
                 }
             }
-            // A suggested name may be a reference to a message.
-            Takes::Typed(Form::Name) if text.starts_with('@') => {}
-            Takes::Typed(form) => form.check(text)?,
+            Takes::Typed(form) => form.check(text).map_err(|reject| {
+                let row = format!("ask-{}.row", step.id);
+                reject.with("field", Value::Word(row))
+            })?,
         }
         self.check_against_others(place, text)
     }
 
+    /// Whether what is answered here was taken and can no longer be, because of another answer.
+    fn clashes(&self, place: &Place) -> bool {
+        match (place.step.takes, self.draft.text(&place.key())) {
+            (Takes::Typed(form), Some(text)) => {
+                form.check(text).is_ok() && self.check_against_others(place, text).is_err()
+            }
+            _ => false,
+        }
+    }
+
     fn check_against_others(&self, place: &Place, text: &str) -> Result<(), Reject> {
         let draft = &self.draft;
+        let n = place.at.n;
         match place.step.id {
             "generator-peak" => {
-                let peak: Power = form::quantity(text)?;
+                let peak = form::quantity(text, &bounds::PEAK)?;
                 let rated = draft.text("generator.rated").unwrap_or_default();
-                match form::quantity::<Power>(rated) {
-                    Ok(most) if peak < most => Err(Reject::new("peak").with("rated", rated)),
+                match bounds::RATED.read(rated) {
+                    Ok(least) if peak < least => {
+                        Err(Reject::new("peak").with("rated", Value::Numbers(rated.to_owned())))
+                    }
+                    _ => Ok(()),
+                }
+            }
+            "load-starting" => {
+                let starting = form::quantity(text, &bounds::STARTING)?;
+                match build::load_draw(draft, n) {
+                    Answer::Known(Draw::Power(least)) if starting < least => {
+                        Err(Reject::new("starting").with("running", Amount::of(least)))
+                    }
                     _ => Ok(()),
                 }
             }
             "outlet-trips" => {
-                let trips: Current = form::quantity(text)?;
-                let marked = draft
-                    .text(&format!("outlet.{}.breaker", place.at.n))
-                    .unwrap_or_default();
-                match form::quantity::<Current>(marked) {
-                    Ok(most) if trips > most => Err(Reject::new("trips").with("marked", marked)),
+                let trips = form::quantity(text, &bounds::TRIPS_AT)?;
+                match breaker(draft, n) {
+                    Some((most, marked)) if trips > most => {
+                        Err(Reject::new("trips").with("marked", marked))
+                    }
                     _ => Ok(()),
                 }
             }
-            "site-sleepers" | "gear-length" => {
-                let length: crate::quantity::Length = form::quantity(text)?;
-                if length.millimetres() > 0 {
-                    Ok(())
-                } else {
-                    Err(Reject::new("zero"))
+            "outlet-shares" => {
+                let other = parts::shared(draft, n, text).map(|other| breaker(draft, other));
+                match (breaker(draft, n), other) {
+                    // One breaker has one number.
+                    (Some((own, marked)), Some(other))
+                        if other.as_ref().map(|o| o.0) != Some(own) =>
+                    {
+                        let other = other.map_or_else(|| Value::word("shown-unknown"), |o| o.1);
+                        Err(Reject::new("shares")
+                            .with("own", marked)
+                            .with("other", other))
+                    }
+                    _ => Ok(()),
                 }
             }
+            "site-sleepers" => not_zero(form::quantity(text, &bounds::SLEEPERS_AT)?),
+            "gear-length" => not_zero(form::quantity(text, &bounds::LENGTH)?),
             "outlet-name" | "gear-name" => {
                 let own = place.key();
-                let taken = parts::part_ids(draft)
-                    .into_iter()
-                    .any(|(key, id)| key != own && id == text)
-                    || parts::load_ids(draft).iter().any(|(_, id)| id == text);
+                let ids = Ids::new(draft);
+                let taken = ids.all().any(|(key, id)| key != own && id == text)
+                    || parts::load_ids(draft, &ids)
+                        .iter()
+                        .any(|(_, id)| id == text);
                 if taken {
                     Err(Reject::new("ident-taken"))
                 } else {
@@ -660,6 +700,27 @@ impl Machine {
             _ => Ok(()),
         }
     }
+}
+
+fn not_zero(length: Length) -> Result<(), Reject> {
+    if length > Length::ZERO {
+        Ok(())
+    } else {
+        Err(Reject::new("zero"))
+    }
+}
+
+/// The number on the breaker of an outlet of the set, and as it was given.
+fn breaker(draft: &Draft, n: u8) -> Option<(Current, Value)> {
+    let text = draft.text(&format!("outlet.{n}.breaker"))?;
+    let marked = bounds::BREAKER.read(text).ok()?;
+    Some((marked, Value::Numbers(text.to_owned())))
+}
+
+/// Whether there are now more parts or loads than a plan may have, and more than before.
+fn overfills(before: &Draft, now: &Draft) -> bool {
+    let more = |count: fn(&Draft) -> usize, most: usize| count(now) > most.max(count(before));
+    more(parts::count, MOST_PARTS) || more(parts::load_count, MOST_LOADS)
 }
 
 fn page_cursor(page: &str) -> Cursor {
@@ -674,7 +735,7 @@ fn load_label(draft: &Draft, n: u8) -> Label {
     let name = draft.text(&format!("load.{n}.name"));
     let what = draft.text(&format!("load.{n}.what")).unwrap_or_default();
     match name {
-        Some(name) if !name.starts_with('@') => Label::Plain(name.to_owned()),
+        Some(name) => Label::Plain(name.to_owned()),
         _ if what == "own" => Label::word("part-load"),
         _ => Label::word(format!("appliance-{what}")),
     }

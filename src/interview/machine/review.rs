@@ -5,8 +5,9 @@ use std::collections::BTreeSet;
 use super::{Cursor, Kind, Machine, Place, Question, load_label, part_key};
 use crate::interview::draft::Said;
 use crate::interview::form::Reject;
+use crate::interview::parts::{self, Ids};
 use crate::interview::steps::{self, Ask, Group, Item, Label, Suggestion, Takes};
-use crate::interview::{Input, build, live, parts};
+use crate::interview::{Input, build, live};
 
 impl Machine {
     /// The keys of the parts that have a line on the review page.
@@ -94,23 +95,22 @@ impl Machine {
     fn assumed(&self) -> BTreeSet<String> {
         let draft = &self.draft;
         let plan = build::plan(draft, &|key| key.to_owned());
+        let ids = Ids::new(draft);
+        let (places, loads) = (parts::places(draft), parts::load_ids(draft, &ids));
         let line_of = |id: &str| {
             let named = |key: &String| key.strip_suffix(".name").map(str::to_owned);
-            let part = parts::part_ids(draft)
-                .into_iter()
-                .find(|(_, other)| other == id)
+            let part = ids
+                .all()
+                .find(|(_, other)| *other == id)
                 .and_then(|(key, _)| named(&key));
-            let out = parts::places(draft)
-                .into_iter()
-                .find_map(|place| match place {
-                    parts::Place::Out(n, m, _) if place.id(draft) == id => {
-                        Some(format!("gear.{n}.out.{m}"))
-                    }
-                    _ => None,
-                });
+            let out = places.iter().find_map(|place| match place {
+                parts::Place::Out(n, m, _) if ids.of(*place) == id => {
+                    Some(format!("gear.{n}.out.{m}"))
+                }
+                _ => None,
+            });
             let load = || {
-                let loads = parts::load_ids(draft);
-                let found = loads.into_iter().find(|(_, other)| other == id);
+                let found = loads.iter().find(|(_, other)| other == id);
                 found.map(|(n, _)| format!("load.{n}"))
             };
             out.or(part).or_else(load)
@@ -120,20 +120,21 @@ impl Machine {
 
     fn title(&self, part: &str) -> Label {
         let draft = &self.draft;
+        let ids = Ids::new(draft);
         let number = |prefix: &str| part.strip_prefix(prefix).and_then(|n| n.parse::<u8>().ok());
         if let Some(n) = number("outlet.") {
-            Label::Plain(parts::outlet_id(draft, n))
+            Label::Plain(ids.outlet(n))
         } else if let Some(n) = number("load.") {
             load_label(draft, n)
         } else if let Some(n) = number("gear.") {
-            Label::Plain(parts::gear_id(draft, n))
+            Label::Plain(ids.gear(n))
         } else if part.starts_with("gear.") {
             let n = part
                 .split('.')
                 .nth(1)
                 .and_then(|n| n.parse().ok())
                 .unwrap_or(0);
-            Label::Word("part-out".into(), vec![("box", parts::gear_id(draft, n))])
+            Label::Word("part-out".into(), vec![("box", ids.gear(n).into())])
         } else {
             Label::word(format!("part-{part}"))
         }
@@ -186,7 +187,7 @@ impl Machine {
                 let label = self.shown(&place);
                 shown.push(match (place.step.id, text) {
                     ("load-count" | "out-count", Some(count)) => {
-                        Label::Word("shown-times".into(), vec![("count", count.to_owned())])
+                        Label::Word("shown-times".into(), vec![("count", count.into())])
                     }
                     _ => label,
                 });
@@ -194,7 +195,7 @@ impl Machine {
         }
         if open > 0 {
             // First, where a narrow screen does not cut it.
-            let count = vec![("count", open.to_string())];
+            let count = vec![("count", open.to_string().into())];
             shown.insert(0, Label::Word("shown-open".into(), count));
         }
         if shown.is_empty() {
@@ -214,13 +215,13 @@ impl Machine {
         let suggested = || match (place.ask, self.suggestion(place)) {
             // What only the review page asks holds its suggestion until then.
             (Ask::Later, Suggestion::Said(said)) => Some(said),
-            (Ask::Later, Suggestion::Word(word)) => Some(Said::Is(format!("@{word}"))),
             _ => None,
         };
         match said.or_else(suggested) {
             None => Label::word("shown-open-one"),
             Some(Said::Unknown) => Label::word("shown-unknown"),
             Some(Said::None) => Label::word(format!("pick-{}-none", place.step.id)),
+            Some(Said::Word(word)) => Label::word(word),
             Some(Said::Is(text)) => match place.step.takes {
                 Takes::YesNo => Label::word(format!("pick-{text}")),
                 Takes::Pick(_) if text.ends_with('R') || text.ends_with('P') => Label::Plain(text),
@@ -231,14 +232,13 @@ impl Machine {
                     .into_iter()
                     .find(|item| item.value == text)
                     .map_or(Label::Plain(text), |item| match item.label {
-                        Label::Place(id, _) => Label::Word("shown-in".into(), vec![("place", id)]),
+                        Label::Place(id, _) => {
+                            Label::Word("shown-in".into(), vec![("place", id.into())])
+                        }
                         label => label,
                     }),
-                Takes::Typed(form) => match text.strip_prefix('@') {
-                    Some(word) => Label::word(word),
-                    None if form.has_numbers() => Label::Numbers(text),
-                    None => Label::Plain(text),
-                },
+                Takes::Typed(form) if form.has_numbers() => Label::Numbers(text),
+                Takes::Typed(_) => Label::Plain(text),
             },
         }
     }

@@ -1,8 +1,11 @@
 //! What is told between questions: dangers, what is taken for an unknown answer, what is left.
 
 use super::{Machine, Note, Place};
+use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
-use crate::interview::{build, form, live, parts};
+use crate::interview::value::Value;
+use crate::interview::{build, live};
+use crate::plan::bounds;
 use crate::quantity::Power;
 use crate::report::{Assumption, Finding};
 
@@ -10,7 +13,8 @@ impl Machine {
     /// The dangers that are certain from the answers so far.
     pub(in crate::interview) fn dangers(&self) -> Vec<Finding> {
         let draft = &self.draft;
-        let loads = parts::load_ids(draft);
+        let ids = Ids::new(draft);
+        let loads = parts::load_ids(draft, &ids);
         let unfinished = self
             .flow()
             .iter()
@@ -18,7 +22,7 @@ impl Machine {
             // What is not named yet is no part.
             .filter(|place| place.step.field != "what")
             .filter_map(|place| match place.step.group {
-                Group::Gear | Group::Out => Some(parts::gear_id(draft, place.at.n)),
+                Group::Gear | Group::Out => Some(ids.gear(place.at.n)),
                 Group::Load => loads
                     .iter()
                     .find(|(n, _)| *n == place.at.n)
@@ -34,24 +38,25 @@ impl Machine {
         let draft = &self.draft;
         let place = self.places().into_iter().find(|place| place.key() == key)?;
         let n = place.at.n;
+        let ids = Ids::new(draft);
         let of = match place.step.group {
             Group::Generator | Group::Fuel => "generator".to_owned(),
             Group::Site => "site".into(),
             Group::Outlets => {
                 let first = parts::outlets(draft).next()?;
-                format!("generator.outlet.{}", parts::outlet_id(draft, first))
+                format!("generator.outlet.{}", ids.outlet(first))
             }
-            Group::Outlet => format!("generator.outlet.{}", parts::outlet_id(draft, n)),
+            Group::Outlet => format!("generator.outlet.{}", ids.outlet(n)),
             Group::Load => {
-                let ids = parts::load_ids(draft);
-                let (_, id) = ids.into_iter().find(|(other, _)| *other == n)?;
+                let loads = parts::load_ids(draft, &ids);
+                let (_, id) = loads.into_iter().find(|(other, _)| *other == n)?;
                 format!("load.{id}")
             }
-            Group::Gear if parts::is_box(draft, n) => format!("box.{}", parts::gear_id(draft, n)),
-            Group::Gear => format!("cord.{}", parts::gear_id(draft, n)),
+            Group::Gear if parts::is_box(draft, n) => format!("box.{}", ids.gear(n)),
+            Group::Gear => format!("cord.{}", ids.gear(n)),
             Group::Out => {
-                let out = parts::Place::Out(n, place.at.m, 1).id(draft);
-                format!("box.{}.outlet.{out}", parts::gear_id(draft, n))
+                let out = ids.of(parts::Place::Out(n, place.at.m, 1));
+                format!("box.{}.outlet.{out}", ids.gear(n))
             }
         };
         let field = match (place.step.group, place.step.field) {
@@ -92,9 +97,10 @@ impl Machine {
         let all: Power = parts::loads(draft)
             .filter_map(|n| build::load_watts(draft, n))
             .sum();
-        let watts = |power: Power| (power.milliwatts() + 999).div_euclid(1000).to_string();
+        let watts =
+            |power: Power| Value::from((power.milliwatts() + 999).div_euclid(1000).to_string());
         let rated = draft.text("generator.rated");
-        let Some(rated) = rated.and_then(|text| form::quantity::<Power>(text).ok()) else {
+        let Some(rated) = rated.and_then(|text| bounds::RATED.read(text).ok()) else {
             return Some(Note {
                 key: "load-named",
                 values: vec![("all", watts(all))],
@@ -103,18 +109,22 @@ impl Machine {
         let values = vec![
             ("this", watts(this)),
             ("all", watts(all)),
-            ("rated", rated.milliwatts().div_euclid(1000).to_string()),
+            (
+                "rated",
+                rated.milliwatts().div_euclid(1000).to_string().into(),
+            ),
             (
                 "left",
                 (rated.milliwatts() - all.milliwatts())
                     .div_euclid(1000)
-                    .to_string(),
+                    .to_string()
+                    .into(),
             ),
         ];
         let peak = draft
             .text("generator.peak")
-            .and_then(|text| form::quantity(text).ok())
-            .map_or(rated, |peak: Power| peak.max(rated));
+            .and_then(|text| bounds::PEAK.read(text).ok())
+            .map_or(rated, |peak| peak.max(rated));
         let starting = build::load_starting(draft, place.at.n).filter(|power| *power > peak);
         if let Some(starting) = starting.filter(|_| this <= rated) {
             let values = vec![("starting", watts(starting)), ("peak", watts(peak))];

@@ -2,6 +2,7 @@
 
 use super::{Item, Label, Suggestion, said};
 use crate::interview::draft::{Draft, Said};
+use crate::interview::value::Value;
 use crate::quantity::Quantity;
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
 
@@ -23,9 +24,9 @@ pub(super) fn shape_items(two_legs: bool) -> Vec<Item> {
             Label::Word(
                 word.into(),
                 vec![
-                    ("shape", format!("@face-{shape}")),
-                    ("code", shape.to_string()),
-                    ("amps", shape.0.rating().amount().to_string()),
+                    ("shape", Value::word(format!("face-{shape}"))),
+                    ("code", shape.to_string().into()),
+                    ("amps", shape.0.rating().amount().to_string().into()),
                 ],
             ),
         )

@@ -7,7 +7,8 @@ use super::{
 };
 use crate::interview::draft::Draft;
 use crate::interview::form::{self, Form};
-use crate::interview::parts;
+use crate::interview::parts::{self, Ids};
+use crate::plan::bounds;
 use crate::tables::shape::{Circuit, Receptacle};
 
 /// The most cords, adapters and boxes.
@@ -116,7 +117,7 @@ pub(in crate::interview) const GEAR: &[Step] = &[
         Group::Gear,
         "length",
         "gear-length",
-        Takes::Typed(Form::Length),
+        Takes::Typed(Form::Length(&bounds::LENGTH)),
     )
     .rather_unknown()
     .when(if_cord),
@@ -186,12 +187,18 @@ pub(in crate::interview) const OUT: &[Step] = &[
         }
     }),
     // A box with one outlet would hardly be a box.
-    step(Group::Out, "count", "out-count", Takes::Typed(Form::Count)).suggest(|_, _| said("2")),
+    step(
+        Group::Out,
+        "count",
+        "out-count",
+        Takes::Typed(Form::Count(parts::OUT_COUNT)),
+    )
+    .suggest(|_, _| said("2")),
     step(
         Group::Out,
         "breaker",
         "out-breaker",
-        Takes::Typed(Form::Current),
+        Takes::Typed(Form::Current(&bounds::BREAKER)),
     )
     .none()
     .rather_unknown()
@@ -212,9 +219,10 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
         "from",
         "gear-from",
         Takes::Pick(|draft, at| {
+            let ids = Ids::new(draft);
             let mut items: Vec<Item> = parts::may_feed(draft, at.n)
                 .into_iter()
-                .filter_map(|place| place_item(draft, place))
+                .filter_map(|place| place_item(draft, &ids, place))
                 .collect();
             items.push(Item::new("none", Label::word("pick-gear-from-none")));
             items
@@ -233,5 +241,5 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
     }),
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .later()
-        .suggest(|draft, at| said(parts::gear_id(draft, at.n))),
+        .suggest(|draft, at| said(Ids::new(draft).gear(at.n))),
 ];

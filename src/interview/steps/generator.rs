@@ -1,8 +1,9 @@
 //! The set itself; its fuel, tank and noise.
 
-use super::{Ask, At, Group, Step, Suggestion, Takes, flow_if, said, step, words};
+use super::{Ask, At, Group, Step, Takes, flow_if, said, step, word, words};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
+use crate::plan::bounds;
 
 /// Asked once the review page has been told to; none of it is about danger.
 fn more(draft: &Draft, _: At) -> Ask {
@@ -34,19 +35,19 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Takes::Typed(Form::Name),
     )
     .later()
-    .suggest(|_, _| Suggestion::Word("suggest-generator-name")),
+    .suggest(|_, _| word("suggest-generator-name")),
     step(
         Group::Generator,
         "rated",
         "generator-rated",
-        Takes::Typed(Form::Power),
+        Takes::Typed(Form::Power(&bounds::RATED)),
     )
     .rather_unknown(),
     step(
         Group::Generator,
         "peak",
         "generator-peak",
-        Takes::Typed(Form::Power),
+        Takes::Typed(Form::Power(&bounds::PEAK)),
     )
     .rather_unknown(),
     step(
@@ -87,7 +88,7 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Group::Generator,
         "limit",
         "generator-limit",
-        Takes::Typed(Form::Current),
+        Takes::Typed(Form::Current(&bounds::KIT_LIMIT)),
     )
     .rather_unknown()
     .when(joined),
@@ -116,7 +117,7 @@ pub(in crate::interview) const FUEL: &[Step] = &[
         Group::Fuel,
         "tank",
         "generator-tank",
-        Takes::Typed(Form::Volume),
+        Takes::Typed(Form::Volume(&bounds::TANK)),
     )
     .rather_unknown()
     .when(more),

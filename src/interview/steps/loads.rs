@@ -2,11 +2,13 @@
 
 use super::{
     Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, place_item, plugs, said,
-    step, words,
+    step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
-use crate::interview::parts;
+use crate::interview::parts::{self, Ids};
+use crate::interview::value::Value;
+use crate::plan::bounds;
 use crate::quantity::Quantity;
 use crate::tables::shape::{Configuration, Plug};
 use crate::tables::{appliances, occasions};
@@ -25,8 +27,8 @@ fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
             label: Label::Word(
                 "pick-load-what-appliance".into(),
                 vec![
-                    ("name", format!("@appliance-{}", appliance.key)),
-                    ("watts", appliance.running.amount().to_string()),
+                    ("name", Value::word(format!("appliance-{}", appliance.key))),
+                    ("watts", appliance.running.amount().to_string().into()),
                 ],
             ),
             also: Some(format!("appliance-{}.also", appliance.key)),
@@ -37,8 +39,8 @@ fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
         label: Label::Word(
             "pick-load-what-occasion".into(),
             vec![
-                ("name", format!("@occasion-{}", occasion.key)),
-                ("count", occasion.appliances.len().to_string()),
+                ("name", Value::word(format!("occasion-{}", occasion.key))),
+                ("count", occasion.appliances.len().to_string().into()),
             ],
         ),
         also: Some("pick-load-what-occasion.also".into()),
@@ -80,7 +82,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         .when(own_first)
         .suggest(|draft, at| {
             table(draft, at).map_or(Suggestion::Nothing, |a| {
-                Suggestion::Said(Said::is(format!("@appliance-{}", a.key)))
+                word(format!("appliance-{}", a.key))
             })
         }),
     step(
@@ -111,7 +113,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "count",
         "load-count",
-        Takes::Typed(Form::Count),
+        Takes::Typed(Form::Count(bounds::COUNT)),
     )
     .when(own_first)
     .suggest(|_, _| said("1")),
@@ -119,7 +121,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "starting",
         "load-starting",
-        Takes::Typed(Form::Power),
+        Takes::Typed(Form::Power(&bounds::STARTING)),
     )
     .unknown()
     .when(|draft, at| {
@@ -139,7 +141,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "factor",
         "load-factor",
-        Takes::Typed(Form::Ratio),
+        Takes::Typed(Form::Ratio(&bounds::POWER_FACTOR)),
     )
     .unknown()
     .later()
@@ -202,6 +204,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         "load-on",
         Takes::Pick(|draft, at| {
             let mut items = words("load-on", &["any"]);
+            let ids = Ids::new(draft);
             let plug = draft
                 .text(&format!("load.{}.plug", at.n))
                 .and_then(Plug::named)
@@ -210,7 +213,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
                 parts::places(draft)
                     .into_iter()
                     .filter(|place| place.shape(draft).is_some_and(|shape| shape.takes(plug)))
-                    .filter_map(|place| place_item(draft, place)),
+                    .filter_map(|place| place_item(draft, &ids, place)),
             );
             items
         }),

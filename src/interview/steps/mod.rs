@@ -19,7 +19,8 @@ pub(super) use site::SITE;
 
 use super::draft::{Draft, Said};
 use super::form::Form;
-use super::parts::Place;
+use super::parts::{Ids, Place};
+use super::value::Value;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// A part of the interview.
@@ -67,7 +68,7 @@ pub enum Ask {
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Label {
     /// A message, with values.
-    Word(String, Vec<(&'static str, String)>),
+    Word(String, Vec<(&'static str, Value)>),
     /// As it stands.
     Plain(String),
     /// Numbers with their units, as plans keep them.
@@ -126,8 +127,6 @@ pub enum Suggestion {
     Nothing,
     /// This answer.
     Said(Said),
-    /// The text of this message.
-    Word(&'static str),
 }
 
 /// One question.
@@ -209,6 +208,11 @@ fn said(text: impl Into<String>) -> Suggestion {
     Suggestion::Said(Said::is(text))
 }
 
+/// The text of a message, as a name.
+fn word(key: impl Into<String>) -> Suggestion {
+    Suggestion::Said(Said::Word(key.into()))
+}
+
 /// In its turn if so, else only on the review page.
 const fn flow_if(now: bool) -> Ask {
     if now { Ask::Flow } else { Ask::Later }
@@ -242,12 +246,9 @@ fn plugs() -> Vec<Item> {
         .collect()
 }
 
-fn place_item(draft: &Draft, place: Place) -> Option<Item> {
+fn place_item(draft: &Draft, ids: &Ids, place: Place) -> Option<Item> {
     let shape = place.shape(draft)?;
-    Some(Item::new(
-        place.token(),
-        Label::Place(place.id(draft), shape),
-    ))
+    Some(Item::new(place.token(), Label::Place(ids.of(place), shape)))
 }
 
 /// Every question there is.

@@ -2,11 +2,12 @@
 
 use super::faces::{has_usual_breaker, shape_items, usual};
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, said, step, words,
+    Ask, At, Group, Item, Step, Suggestion, Takes, ended, flow_if, place_item, said, step, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
-use crate::interview::parts::{self, Place};
+use crate::interview::parts::{self, Ids, Place};
+use crate::plan::bounds;
 use crate::tables::shape::{Circuit, Receptacle};
 
 /// The most outlets of a set.
@@ -21,12 +22,6 @@ fn outlet_faces(draft: &Draft, at: At) -> Vec<Item> {
         &format!("outlet.{}.face", at.n),
         at.n > 1,
     )
-}
-
-fn odd(draft: &Draft, wanted: &str) -> bool {
-    draft
-        .text("outlets.odd")
-        .is_some_and(|odd| odd == wanted || odd == "both")
 }
 
 pub(in crate::interview) const OUTLET: &[Step] = &[
@@ -49,7 +44,7 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
         Group::Outlet,
         "breaker",
         "outlet-breaker",
-        Takes::Typed(Form::Current),
+        Takes::Typed(Form::Current(&bounds::BREAKER)),
     )
     .unknown()
     .when(|draft, at| flow_if(!has_usual_breaker(draft, &format!("outlet.{}.face", at.n)))),
@@ -60,12 +55,12 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
         Takes::Typed(Form::Ident),
     )
     .later()
-    .suggest(|draft, at| said(parts::outlet_id(draft, at.n))),
+    .suggest(|draft, at| said(Ids::new(draft).outlet(at.n))),
     step(
         Group::Outlet,
         "sockets",
         "outlet-sockets",
-        Takes::Typed(Form::Count),
+        Takes::Typed(Form::Count(bounds::SOCKETS)),
     )
     .later()
     .suggest(|draft, at| {
@@ -152,20 +147,20 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
         "outlet-shares",
         Takes::Pick(|draft, at| {
             let mut items = words("outlet-shares", &["own"]);
-            items.extend(parts::outlets(draft).filter(|n| *n < at.n).filter_map(|n| {
-                let place = Place::Outlet(n);
-                let shape = place.shape(draft)?;
-                Some(Item::new(
-                    place.token(),
-                    Label::Place(place.id(draft), shape),
-                ))
-            }));
+            let ids = Ids::new(draft);
+            items.extend(
+                parts::outlets(draft)
+                    .filter(|n| *n < at.n)
+                    // A breaker is not shared on: it is that of the other's other.
+                    .filter(|n| parts::shares(draft, *n).is_none())
+                    .filter_map(|n| place_item(draft, &ids, Place::Outlet(n))),
+            );
             items
         }),
     )
     .when(|draft, at| {
         let others = parts::outlets(draft).any(|n| n < at.n);
-        if odd(draft, "share") && others {
+        if parts::odd(draft, "share") && others {
             Ask::Flow
         } else {
             Ask::No
@@ -176,11 +171,11 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
         Group::Outlet,
         "trips",
         "outlet-trips",
-        Takes::Typed(Form::Current),
+        Takes::Typed(Form::Current(&bounds::TRIPS_AT)),
     )
     .none()
     .when(|draft, _| {
-        if odd(draft, "early") {
+        if parts::odd(draft, "early") {
             Ask::Flow
         } else {
             Ask::No

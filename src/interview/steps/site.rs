@@ -1,13 +1,14 @@
 //! The place.
 
-use super::{Group, Step, Suggestion, Takes, flow_if, said, step, words};
+use super::{Group, Step, Takes, flow_if, said, step, word, words};
 use crate::interview::form::Form;
 use crate::interview::parts;
+use crate::plan::bounds;
 
 pub(in crate::interview) const SITE: &[Step] = &[
     step(Group::Site, "name", "site-name", Takes::Typed(Form::Name))
         .later()
-        .suggest(|_, _| Suggestion::Word("suggest-site-name")),
+        .suggest(|_, _| word("suggest-site-name")),
     step(
         Group::Site,
         "ground",
@@ -20,7 +21,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
         Group::Site,
         "sleepers",
         "site-sleepers",
-        Takes::Typed(Form::Length),
+        Takes::Typed(Form::Length(&bounds::SLEEPERS_AT)),
     )
     .rather_unknown(),
     step(
@@ -37,14 +38,14 @@ pub(in crate::interview) const SITE: &[Step] = &[
         Group::Site,
         "altitude",
         "site-altitude",
-        Takes::Typed(Form::Length),
+        Takes::Typed(Form::Length(&bounds::ALTITUDE)),
     )
     .rather_unknown(),
     step(
         Group::Site,
         "air",
         "site-air",
-        Takes::Typed(Form::Temperature),
+        Takes::Typed(Form::Temperature(&bounds::AIR)),
     )
     .rather_unknown()
     .later(),

@@ -1,6 +1,7 @@
 //! Whole interviews on the pure machine.
 
 mod people;
+mod takes;
 
 use super::view::label;
 use super::*;
@@ -166,7 +167,7 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
         "In which unit? Add one of: W, kW, mW.",
         "Start with a number, then its unit (W, kW, mW).",
         "\"V\" does not fit here. Use one of: W, kW, mW.",
-        "It must be more than zero.",
+        "Rated power: from 50\u{a0}W to 100,000\u{a0}W is taken.",
         "The peak is never below the rated power, 2.8 kW.",
         "two to six times",
     ] {
@@ -348,7 +349,9 @@ const REJECTS: &[&str] = &[
     "draw",
     "draw-code",
     "peak",
+    "starting",
     "trips",
+    "shares",
     "no-unknown",
     "unknown-shape",
     "all-named",
@@ -454,4 +457,211 @@ fn rows_to_pick_fit_a_narrow_terminal_in_every_language() {
         }
         assert!(cut.is_empty(), "{tag}: {cut:#?}");
     }
+}
+
+/// The common case up to the review page.
+fn all_but_check() -> String {
+    let text = script(COMMON);
+    let lines: Vec<&str> = text.lines().collect();
+    lines[..lines.len() - 1].join("\n")
+}
+
+/// A name is whatever somebody calls it, and no key of a message of ours.
+#[test]
+fn a_name_may_begin_with_any_sign() {
+    for name in ["@ the lake", "@suggest-site-name"] {
+        let named = [&all_but_check(), "site", "site.name", name, "back", "check"];
+        let plan = planned(&named.join("\n"));
+        assert_eq!(plan.site.name, name);
+        // And so it stays when the plan is opened again.
+        let words = Words::english();
+        let draft = draft_of(&plan, "t").unwrap();
+        let mut machine = Machine::new(draft);
+        let again = plan_of(machine.draft(), &|key| words.text(key));
+        assert_eq!(again.site.name, name);
+        machine.answer(Input::Answer("site".into())).unwrap();
+        let shown = format!("{:?}", view(&words, &machine.question()).shape);
+        assert!(shown.contains(name), "{shown}");
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
+}
+
+/// What is suggested is kept as that, and put into words when the plan is made.
+#[test]
+fn a_suggested_name_follows_the_language() {
+    let (_, kept, _) = answers(&[&all_but_check(), "site", "site.name", "\n"].join("\n"));
+    let draft = kept.0.last().unwrap();
+    let word = Said::Word("suggest-site-name".into());
+    assert_eq!(draft.get("site.name"), Some(&word));
+    let german = Words::new("de", Units::Metric).unwrap();
+    let plan = plan_of(draft, &|key| german.text(key));
+    assert_eq!(plan.site.name, german.text("suggest-site-name"));
+    assert_eq!(german.faults(), Vec::<String>::new());
+}
+
+/// Readers of either half of the world: their own reading where the other is impossible, else both
+/// are shown.
+#[test]
+fn a_number_with_two_readings_is_asked_back_in_every_language() {
+    for (tag, typed, kept) in [
+        ("en", "1,440 W", Some("1440 W")),
+        ("en", "1.440 kW", Some("1.44 kW")),
+        ("de", "1.440 W", Some("1440 W")),
+        ("de", "1,440 kW", Some("1.44 kW")),
+        // The other reading is the only one that can be.
+        ("en", "1,440 kW", None),
+        ("de", "1.440 kW", None),
+    ] {
+        let words = Words::new(tag, Units::Customary).unwrap();
+        let mut keeper = Kept::default();
+        let mut said = Vec::new();
+        let mut lines = lines::Lines::new(typed.as_bytes(), &mut said);
+        run(&mut lines, &mut keeper, &words, Draft::new("t")).unwrap();
+        assert_eq!(
+            keeper.0.last().unwrap().text("generator.rated"),
+            kept,
+            "{tag} {typed}"
+        );
+        let said = String::from_utf8(said).unwrap();
+        assert_eq!(
+            said.contains("1440"),
+            kept.is_none() || typed.contains("1440"),
+            "{said}"
+        );
+        assert_eq!(words.faults(), Vec::<String>::new());
+    }
+    // Both can be: 20 ft to the millimetre, or six kilometres.
+    let before = script(COMMON)
+        .lines()
+        .take(18)
+        .collect::<Vec<_>>()
+        .join("\n");
+    let (_, kept, said) = answers(&(before + "\n6,096 m\n"));
+    assert!(said.contains("6,096 can mean 6.0960 or 6096."), "{said}");
+    assert_eq!(kept.0.last().unwrap().get("site.sleepers"), None);
+}
+
+#[test]
+fn what_clashes_with_another_answer_is_refused_or_asked_again() {
+    let draft = |answers: &[(&str, &str)]| {
+        let mut draft = Draft::new("t");
+        for (key, text) in answers {
+            draft.answers.insert((*key).into(), Said::is(*text));
+        }
+        draft
+    };
+    let at = |draft: &Draft, key: &str, text: &str| {
+        let mut machine = Machine::new(draft.clone());
+        assert_eq!(machine.question().key, key);
+        machine
+            .answer(Input::Answer(text.into()))
+            .map_err(|reject| reject.key)
+    };
+    let set = [
+        ("generator.rated", "2800 W"),
+        ("generator.peak", "3300 W"),
+        ("generator.voltage", "120"),
+        ("generator.neutral", "floating"),
+        ("generator.inverter", "yes"),
+        ("outlet.1.face", "L5-30R"),
+        ("outlet.1.breaker", "30 A"),
+        ("outlet.2.face", "5-20R"),
+        ("outlet.2.breaker", "20 A"),
+        ("outlet.3.face", "done"),
+        ("outlets.gfci", "none"),
+        ("outlets.odd", "share"),
+    ];
+    let shares = draft(&set);
+    assert_eq!(at(&shares, "outlet.2.shares", "outlet 1"), Err("shares"));
+    assert!(at(&shares, "outlet.2.shares", "own").is_ok());
+    let mut own = draft(&set);
+    for (key, text) in [
+        ("outlets.odd", "no"),
+        ("load.1.what", "own"),
+        ("load.1.name", "pump"),
+        ("load.1.kind", "motor"),
+        ("load.1.draw", "1500 W"),
+        ("load.1.count", "1"),
+    ] {
+        own.answers.insert(key.into(), Said::is(text));
+    }
+    assert_eq!(at(&own, "load.1.starting", "1000 W"), Err("starting"));
+    assert!(at(&own, "load.1.starting", "1500 W").is_ok());
+    // A kettle's is only asked on the review page; a change of its draw brings it back.
+    own.answers.insert("load.1.what".into(), Said::is("kettle"));
+    own.answers
+        .insert("load.1.starting".into(), Said::is("1000 W"));
+    assert_eq!(Machine::new(own).question().key, "load.1.starting");
+}
+
+/// A plan has room for so many, however they come.
+#[test]
+fn more_than_a_plan_holds_is_refused() {
+    let mut draft = Draft::new("t");
+    for n in 1..=6 {
+        draft
+            .answers
+            .insert(format!("load.{n}.what"), Said::is("phone"));
+        draft
+            .answers
+            .insert(format!("load.{n}.count"), Said::is("100"));
+    }
+    draft.answers.remove("load.6.count");
+    draft.answers.insert("load.5.count".into(), Said::is("99"));
+    draft.answers.insert("load.7.what".into(), Said::is("done"));
+    assert_eq!(parts::load_count(&draft), plan::MOST_LOADS);
+    let (_, kept, _) = answers(&script(COMMON));
+    let mut full = kept.0.last().unwrap().clone();
+    full.answers.extend(draft.answers);
+    let mut machine = Machine::new(full);
+    assert_eq!(machine.question().key, "review");
+    for line in ["load.5", "load.5.count"] {
+        machine.answer(Input::Answer(line.into())).unwrap();
+    }
+    let more = machine.answer(Input::Answer("100".into()));
+    assert_eq!(more.map_err(|reject| reject.key), Err("full"));
+    assert!(machine.answer(Input::Answer("98".into())).is_ok());
+}
+
+/// What has no name yet makes way for what somebody has named.
+#[test]
+fn no_two_parts_are_called_the_same() {
+    let mut draft = Draft::new("t");
+    let long = "x".repeat(40);
+    for (key, text) in [
+        ("generator.rated", "2800 W"),
+        ("generator.voltage", "120"),
+        ("outlet.1.face", "5-20R"),
+        ("outlet.1.name", "cord2"),
+        ("outlet.2.face", "5-20R"),
+        ("gear.1.what", "extension"),
+        ("gear.2.what", "extension"),
+        ("gear.3.what", "box"),
+        ("gear.3.plug", "5-15P"),
+        ("gear.3.name", "home"),
+        ("gear.3.out.1.face", "5-20R"),
+        ("gear.3.out.1.count", "3"),
+        ("gear.4.what", "box"),
+        ("gear.4.plug", "5-15P"),
+        ("gear.4.name", &long),
+        ("gear.4.out.1.face", "5-20R"),
+        ("gear.4.out.1.count", "12"),
+        ("load.1.what", "own"),
+        ("load.1.name", "home-2"),
+        ("load.1.kind", "lamp"),
+    ] {
+        draft.answers.insert(key.into(), Said::is(text));
+    }
+    let plan = plan_of(&draft, &|key| key.to_owned());
+    let text = plan::write(&plan);
+    assert_eq!(plan::read(&text), Ok(plan.clone()), "{text}");
+    assert_eq!(plan.boxes[1].outlets.len(), 12);
+    let ids = plan
+        .generator
+        .outlets
+        .iter()
+        .map(|outlet| outlet.id.as_str());
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "home-2"]);
+    let ids = plan.cords.iter().map(|cord| cord.id.as_str());
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord1", "cord3"]);
 }

@@ -531,7 +531,6 @@ all
 no
 {long}
 own
-@appliance-kettle
 Sam\u{0}'s thing
 Sam \u{202e}gniht
 Sam's thing
@@ -541,7 +540,7 @@ lots
 1/2 hp code Q
 1/2 hp code G
 0
-100
+101
 1
 unknown
 no

@@ -724,3 +724,98 @@ fn the_effect_of_a_change_is_told() {
         "{said}"
     );
 }
+
+/// Which plan to go on with is never guessed: help is help, and what means no row is asked again.
+#[test]
+fn line_by_line_only_a_row_goes_on_with_a_plan() {
+    // By its number in the list, which is no place in the code; by its name; and a
+    // new one.
+    for (typed, rated) in [
+        ("2", "3000 W"),
+        ("plan-2", "2000 W"),
+        ("1", "1000 W"),
+        ("4", "unknown"),
+    ] {
+        let home = tempfile::tempdir().unwrap();
+        let folder = home.path().join("data/drafts");
+        std::fs::create_dir_all(&folder).unwrap();
+        for (place, (name, rated)) in
+            (0..).zip([("plan", "1000 W"), ("camp", "3000 W"), ("plan-2", "2000 W")])
+        {
+            let text = format!(
+                "format = 2\nname = \"{name}\"\n[answers]\n\"generator.rated\" = \"{rated}\"\n"
+            );
+            let file = folder.join(format!("{name}.toml"));
+            tallywatt::plan::store::write_atomic(&file, text.as_bytes()).unwrap();
+            let saved = std::time::UNIX_EPOCH + Duration::from_secs(1_000_000_000 - place);
+            let file = std::fs::File::options().append(true).open(file).unwrap();
+            file.set_modified(saved).unwrap();
+        }
+        let mut person = Person::sits_down_at(home.path(), 40, 80, &[], &["--plain"]);
+        for (keys, said) in [
+            ("zzz", "pick one from the list"),
+            // A part of every day.
+            ("0", "3. plan-2"),
+            ("99999", "pick one from the list"),
+            ("?", "by its number or by the beginning"),
+        ] {
+            person.sees("> ");
+            person.screen = blank(80);
+            person.types(&format!("{keys}\n"));
+            person.sees(said);
+        }
+        person.sees("> ");
+        person.screen = blank(80);
+        person.types(&format!("{typed}\n"));
+        if rated != "unknown" {
+            person.sees("And for a few seconds");
+            person.types("<\n");
+        }
+        person.sees("How much power can the generator");
+        person.sees(&format!("Enter: {rated}"));
+        person.types("\u{3}");
+        assert_eq!(person.ends(), 130);
+    }
+}
+
+/// The first question of all reads the keys as any other does.
+#[test]
+fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
+    let home = tempfile::tempdir().unwrap();
+    let mut person = Person::sits_down(home.path(), 80);
+    person.answers("How much power can the generator", "2800 W");
+    person.is_asked("And for a few seconds");
+    person.types("\u{3}");
+    assert_eq!(person.ends(), 130);
+    let other = native_pty_system().openpty(PtySize::default()).unwrap();
+    let untouched = other.master.get_termios().unwrap();
+    for signal in ["INT", "TERM"] {
+        let mut person = Person::sits_down(home.path(), 80);
+        person.is_asked("Go on with an unfinished plan?");
+        assert_ne!(person.master.get_termios().unwrap(), untouched);
+        let id = person.child.process_id().unwrap().to_string();
+        let sent = std::process::Command::new("kill")
+            .args(["-s", signal, &id])
+            .status();
+        assert!(sent.unwrap().success());
+        assert_eq!(person.ends(), if signal == "INT" { 130 } else { 143 });
+        person.sees("nothing has changed");
+        assert_eq!(person.master.get_termios().unwrap(), untouched);
+    }
+}
+
+/// Bounds are told with the question whose answer is beyond them, not at the end of it all.
+#[test]
+fn an_answer_that_no_plan_can_have_is_refused_when_it_is_given() {
+    let home = tempfile::tempdir().unwrap();
+    let (_, said) = piped(home.path(), &[], "20 W\n2800 W\n");
+    assert!(
+        said.contains("Rated power: from 50\u{a0}W to 100,000\u{a0}W"),
+        "{said}"
+    );
+    let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
+    assert!(
+        draft.contains("2800 W") && !draft.contains("\"20 W"),
+        "{draft}"
+    );
+}

@@ -80,7 +80,7 @@ pub(super) fn open_file(
             entry.name.as_str().clone_into(&mut draft.name);
             prompter
                 .tell(&words.text("interview-goes-on"))
-                .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+                .map_err(|error| super::terminal_failed(&error, words))?;
             return Ok(Opened::Draft(Kept(kept), draft));
         }
     }
@@ -137,10 +137,11 @@ pub(super) fn open(
     if unfinished.is_empty() {
         return begin();
     }
+    // No value is a number, for a number typed is that of a row.
+    let value = |draft: &Draft| format!("draft {}", draft.name);
     let mut rows: Vec<Row> = unfinished
         .iter()
-        .enumerate()
-        .map(|(at, (_, draft, saved))| Row {
+        .map(|(_, draft, saved)| Row {
             text: {
                 let name = called(draft);
                 let key = if name.is_empty() {
@@ -159,7 +160,7 @@ pub(super) fn open(
                 )
             },
             also: String::new(),
-            input: Input::Answer(at.to_string()),
+            input: Input::Answer(value(draft)),
         })
         .collect();
     rows.push(Row {
@@ -177,22 +178,41 @@ pub(super) fn open(
         },
         spoken: Vec::new(),
     };
-    match prompter.ask(&view) {
-        Ok(Input::Answer(at)) => {
-            let at = at.parse::<usize>().unwrap_or(0).min(unfinished.len() - 1);
-            let (kept, draft, _) = unfinished.swap_remove(at);
-            Ok(Opened::Draft(Kept(kept), draft))
-        }
-        Ok(Input::Back) | Err(PromptError::Ended) => Ok(Opened::Stopped(Done {
-            output: String::new(),
-            status: 0,
-        })),
-        Ok(_) => begin(),
-        Err(PromptError::Interrupted) => Err(Failure::text(
-            Kind::Interrupted,
-            words.text("interview-stopped"),
-        )),
-        Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
+    let failed = |error: &io::Error| super::terminal_failed(error, words);
+    // Until a row is meant: going on with the wrong plan would be found out many answers later.
+    loop {
+        let key = match prompter.ask(&view) {
+            Ok(Input::Answer(text)) => {
+                let at = unfinished
+                    .iter()
+                    .position(|(_, draft, _)| value(draft) == text);
+                if let Some(at) = at {
+                    let (kept, draft, _) = unfinished.swap_remove(at);
+                    return Ok(Opened::Draft(Kept(kept), draft));
+                }
+                "reject-choice"
+            }
+            Ok(Input::Skip) => return begin(),
+            Ok(Input::Explain) => "interview-resume-help",
+            Ok(Input::Back | Input::Quit) | Err(PromptError::Ended) => {
+                return Ok(Opened::Stopped(Done {
+                    output: String::new(),
+                    status: 0,
+                }));
+            }
+            Ok(Input::Unknown | Input::Picture) => "reject-choice",
+            Err(PromptError::Interrupted) => {
+                return Err(Failure::text(
+                    Kind::Interrupted,
+                    words.text("interview-stopped"),
+                ));
+            }
+            Err(PromptError::Terminal(error)) => return Err(failed(&error)),
+            Err(error) => return Err(super::because("interview-terminal", &error, words)),
+        };
+        prompter
+            .tell(&words.text(key))
+            .map_err(|error| failed(&error))?;
     }
 }
 
@@ -244,8 +264,7 @@ const fn civil(days: u64) -> (u64, u64, u64) {
 fn called(draft: &Draft) -> String {
     ["site.name", "generator.name", "generator.rated"]
         .into_iter()
-        .filter_map(|key| draft.answers.get(key).and_then(Said::text))
-        .find(|text| !text.starts_with('@'))
+        .find_map(|key| draft.answers.get(key).and_then(Said::text))
         .unwrap_or_default()
         .to_owned()
 }

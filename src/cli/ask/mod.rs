@@ -102,6 +102,8 @@ fn hold(
         .or_else(Drafts::usual)
         .ok_or_else(|| Failure::text(Kind::CannotWrite, words.text("interview-no-home")))?;
     let asked = file.map(|path| Edited::open(path, words)).transpose()?;
+    let nothing_yet = Failure::text(Kind::Interrupted, words.text("interview-stopped"));
+    let breaking_off = interrupt::watch(nothing_yet.shown(words));
     let opened = match &asked {
         Some(edited) => drafts::open_file(prompter, &drafts, edited, words)?,
         None => drafts::open(prompter, &drafts, resume, words)?,
@@ -119,7 +121,7 @@ fn hold(
         kept,
         unchanged: edited.as_ref().map(|edited| edited.draft.answers.clone()),
     };
-    interrupt::watch(&stopped(&draft.name, Kind::Interrupted, words).shown(words));
+    breaking_off.set(stopped(&draft.name, Kind::Interrupted, words).shown(words));
     let mut before: Option<Report> = None;
     loop {
         let outcome = interview::run(prompter, &mut kept, words, draft)
@@ -217,17 +219,32 @@ fn effect(before: &Report, now: &Report, words: &Words) -> String {
 
 fn broken(error: &InterviewError, words: &Words) -> Failure {
     match error {
+        InterviewError::Terminal(error) => terminal_failed(error, words),
         InterviewError::Keep(error) => {
             let inner = error
                 .get_ref()
                 .and_then(|inner| inner.downcast_ref::<StoreError>());
             inner.map_or_else(
-                || Failure::text(Kind::CannotWrite, error.to_string()),
+                || because("interview-not-kept", error, words),
                 |inner| prints::stored(inner, Kind::CannotWrite, words),
             )
         }
-        error => Failure::text(Kind::CannotWrite, error.to_string()),
+        error => because("interview-not-kept", error, words),
     }
+}
+
+/// Nothing can be asked or said any more, and why.
+fn terminal_failed(error: &io::Error, words: &Words) -> Failure {
+    because("interview-terminal", error, words)
+}
+
+/// A failure in the reader's words, with the system's reason in its own.
+fn because(key: &str, reason: &dyn std::error::Error, words: &Words) -> Failure {
+    let reason = reason.to_string();
+    Failure::text(
+        Kind::CannotWrite,
+        words.with(key, [("reason", reason.into())]),
+    )
 }
 
 fn stopped(draft: &str, kind: Kind, words: &Words) -> Failure {
@@ -244,4 +261,26 @@ fn left(draft: &str, words: &Words) -> Done {
         words.with("interview-kept", [("draft", draft.to_owned().into())]),
         words.text("interview-resume")
     ))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use tallywatt::words::Units;
+
+    /// Not a word of the code's own, and why it was.
+    #[test]
+    fn a_failing_terminal_is_told_in_the_readers_language() {
+        for tag in ["en", "es", "fr", "de"] {
+            let words = Words::new(tag, Units::Metric).unwrap();
+            for error in [InterviewError::Terminal, InterviewError::Keep] {
+                let error = error(io::Error::other("gone away"));
+                let said = broken(&error, &words).shown(&words);
+                assert!(said.contains("gone away"), "{tag}: {said}");
+                assert!(tag == "en" || !said.contains("the terminal"), "{said}");
+                assert!(tag == "en" || !said.contains("the answer"), "{said}");
+            }
+            assert_eq!(words.faults(), Vec::<String>::new());
+        }
+    }
 }

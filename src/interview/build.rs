@@ -100,7 +100,7 @@ impl Build<'_> {
     fn name(&self, key: &str, word: &str) -> String {
         match self.draft.get(key) {
             Some(Said::Is(text)) => text.trim().to_owned(),
-            Some(Said::Word(word)) => (self.named)(word),
+            Some(Said::Word(taken)) => (self.named)(taken),
             _ => (self.named)(word),
         }
     }

@@ -447,7 +447,8 @@ impl Ids {
 
     /// The first name from this number on that nothing has.
     fn free(&mut self, from: usize, name: impl Fn(usize) -> String) -> String {
-        let id = (from..)
+        // So many names have one that is not taken.
+        let id = (from..=from + self.taken.len())
             .map(name)
             .find(|id| !self.taken.contains(id))
             .unwrap_or_default();

@@ -650,7 +650,7 @@ mod tests {
         let dir = folder();
         let path = dir.path().join("plan.toml");
         let waiting = prepare_new(&path, b"ours").unwrap();
-        fs::write(&path, b"theirs").unwrap();
+        write_atomic(&path, b"theirs").unwrap();
         assert_eq!(
             settle_new(waiting, &path).unwrap_err().key(),
             "store-exists"

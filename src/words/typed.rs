@@ -46,21 +46,21 @@ impl Words {
     ///
     /// # Errors
     /// When a number in it has two readings.
-    pub fn plain_numbers(&self, text: &str) -> Result<String, TwoMeanings> {
+    pub fn plain_numbers(&self, text: &str) -> Result<String, Box<TwoMeanings>> {
         let mark = self.numbers.decimal_mark();
         let read = |reading| self.plain_units(&numbers(text, reading));
         let Some(found) = first_of_two(text) else {
             return Ok(read(Reading::Thousands));
         };
         let decimals = one_reading(&found.replace(',', "."));
-        Err(TwoMeanings {
+        Err(Box::new(TwoMeanings {
             found: found.to_owned(),
             decimals: decimals.replace('.', &mark.to_string()),
             thousands: found.replace(['.', ','], ""),
             as_decimals: read(Reading::Decimals),
             as_thousands: read(Reading::Thousands),
             decimals_are_usual: found.contains(mark),
-        })
+        }))
     }
 
     /// The same the other way: an answer that a plan keeps, as the reader would type it.
@@ -292,24 +292,24 @@ mod tests {
         }
         assert_eq!(
             Words::english().plain_numbers("1,875 kW"),
-            Err(TwoMeanings {
+            Err(Box::new(TwoMeanings {
                 found: "1,875".into(),
                 decimals: "1.8750".into(),
                 thousands: "1875".into(),
                 as_decimals: "1.8750 kW".into(),
                 as_thousands: "1875 kW".into(),
                 decimals_are_usual: false,
-            })
+            }))
         );
     }
 
     #[test]
     fn the_readers_words_for_units() {
         let words = Words::english();
-        assert_eq!(words.plain_numbers("40 feet").as_deref(), Ok("40 ft"));
+        assert_eq!(words.plain_numbers("40 feet"), Ok("40 ft".to_owned()));
         assert_eq!(
-            words.plain_numbers("58 dBA at 23 ft").as_deref(),
-            Ok("58 dBA at 23 ft")
+            words.plain_numbers("58 dBA at 23 ft"),
+            Ok("58 dBA at 23 ft".to_owned())
         );
         assert_eq!(words.typed_numbers("12.5 A"), "12.5 A");
         assert_eq!(words.faults(), Vec::<String>::new());

@@ -97,25 +97,14 @@ pub(super) fn open_file(
     Ok(Opened::Draft(Kept(kept), draft))
 }
 
-/// Offers to go on with an unfinished plan, else begins a new one.
-pub(super) fn open(
-    prompter: &mut dyn Prompter,
-    drafts: &Drafts,
-    resume: bool,
-    words: &Words,
-) -> Result<Opened, Failure> {
+/// A draft that may be gone on with, and when it was saved.
+type Unfinished = (store::Draft, Draft, Option<SystemTime>);
+
+/// The drafts that may be gone on with, the last saved first.
+fn unfinished(drafts: &Drafts, words: &Words) -> Result<Vec<Unfinished>, Failure> {
     let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
-    let begin = || {
-        let stem = Id::new(STEM).ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
-        let kept = drafts.begin(&stem).map_err(|error| fail(&error))?;
-        let draft = Draft::new(kept.name().as_str());
-        Ok(Opened::Draft(Kept(kept), draft))
-    };
     let mut unfinished = Vec::new();
     for entry in drafts.list().map_err(|error| fail(&error))? {
-        if !resume {
-            break;
-        }
         // One that another run has open, or that cannot be read, is left alone.
         let Ok(kept) = drafts.open(&entry.name) else {
             continue;
@@ -134,6 +123,28 @@ pub(super) fn open(
             unfinished.push((kept, draft, entry.saved));
         }
     }
+    Ok(unfinished)
+}
+
+/// Offers to go on with an unfinished plan, else begins a new one.
+pub(super) fn open(
+    prompter: &mut dyn Prompter,
+    drafts: &Drafts,
+    resume: bool,
+    words: &Words,
+) -> Result<Opened, Failure> {
+    let fail = |error: &StoreError| prints::stored(error, Kind::CannotWrite, words);
+    let begin = || {
+        let stem = Id::new(STEM).ok_or_else(|| Failure::text(Kind::CannotWrite, STEM.into()))?;
+        let kept = drafts.begin(&stem).map_err(|error| fail(&error))?;
+        let draft = Draft::new(kept.name().as_str());
+        Ok(Opened::Draft(Kept(kept), draft))
+    };
+    let mut unfinished = if resume {
+        unfinished(drafts, words)?
+    } else {
+        Vec::new()
+    };
     if unfinished.is_empty() {
         return begin();
     }

@@ -17,7 +17,7 @@ hint-list = Pfeile oder Text, Enter. Esc: zurück
 hint-keys = ?: Hilfe, Esc: zurück
 hint-unknown = oder unbekannt
 hint-none = keine
-hint-enter-unknown = Enter: unbekannt
+hint-enter-unknown = Enter: unklar
 hint-between = ,{" "}
 
 typed-unknown = unbekannt
@@ -61,6 +61,7 @@ shown-in = in { $place }
 shown-times = { $count } davon
 
 suggest-generator-name = Generator
+suggest-load-name = Ein Gerät
 suggest-site-name = Lagerwochenende
 
 # ---- Der Generator

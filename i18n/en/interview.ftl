@@ -16,7 +16,7 @@ part-asked-fuel = its fuel and noise
 # Said before the first question. { $count } is about how many there are.
 interview-welcome =
     Some { $count } short questions: your generator, what you plug in, the place, your cords.
-    In brackets stands what Enter takes. "I don't know" is always an answer. Ctrl-C stops, and your answers are kept.
+    In parentheses stands what Enter takes. "I don't know" is always an answer. Ctrl-C stops, and your answers are kept.
 
 hint-list = Arrows or typing, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
@@ -84,6 +84,7 @@ shown-in = in { $place }
 shown-times = { $count } of them
 
 suggest-generator-name = generator
+suggest-load-name = Something
 suggest-site-name = Camp weekend
 
 # ---- The generator

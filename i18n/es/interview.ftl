@@ -12,7 +12,7 @@ part-asked-fuel = su combustible y ruido
 # Said before the first question. { $count } is about how many there are.
 interview-welcome =
     Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
-    Entre corchetes está lo que toma Enter. “No lo sé” siempre es una respuesta. Ctrl-C termina, y sus respuestas se guardan.
+    Entre paréntesis está lo que toma Enter. “No lo sé” siempre es una respuesta. Ctrl-C termina, y sus respuestas se guardan.
 
 hint-list = Flechas o texto, Enter. Esc: volver
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
@@ -71,6 +71,7 @@ shown-in = en { $place }
 shown-times = { $count } de ellos
 
 suggest-generator-name = generador
+suggest-load-name = Algo
 suggest-site-name = Fin de semana
 
 # ---- The generator

@@ -81,6 +81,7 @@ shown-in = dans { $place }
 shown-times = { $count } fois
 
 suggest-generator-name = { -generator }
+suggest-load-name = Un appareil
 suggest-site-name = Sortie de camping
 
 # ---- The generator

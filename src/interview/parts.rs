@@ -565,11 +565,7 @@ mod tests {
         let parts = Ids::new(&draft);
         assert_eq!(load_ids(&draft, &parts), [(1, "generator-2".to_owned())]);
         // What nobody may name their outlet or cord.
-        assert!(
-            parts
-                .all()
-                .any(|(key, id)| id == Id::SET && key.is_empty())
-        );
+        assert!(parts.all().any(|(key, id)| id == Id::SET && key.is_empty()));
     }
 
     #[test]

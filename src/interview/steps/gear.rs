@@ -135,9 +135,8 @@ pub(in crate::interview) const GEAR: &[Step] = &[
             only_if(told.is_none())
         }),
     step(Group::Gear, "coiled", "gear-coiled", Takes::YesNo)
-        .unknown()
-        .when(if_cord)
-        .suggest(|_, _| said("no")),
+        .rather_unknown()
+        .when(if_cord),
     step(Group::Gear, "gfci", "gear-gfci", Takes::YesNo)
         .unknown()
         .when(|draft, at| {

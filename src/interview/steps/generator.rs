@@ -1,9 +1,10 @@
 //! The set itself; its fuel, tank and noise.
 
-use super::{Ask, At, Group, Step, Takes, flow_if, said, step, word, words};
+use super::{Ask, At, Group, Step, Suggestion, Takes, flow_if, said, step, word, words};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::plan::bounds;
+use crate::quantity::Power;
 
 /// Asked once the review page has been told to; none of it is about danger.
 fn more(draft: &Draft, _: At) -> Ask {
@@ -24,6 +25,20 @@ fn other_fuel(draft: &Draft, at: At) -> Ask {
         Some(Said::Unknown) => more(draft, at),
         Some(Said::Is(fuel)) if fuel == "propane" => more(draft, at),
         _ => Ask::No,
+    }
+}
+
+/// Sets that one person carries give 120 V only; of larger ones nobody can tell. The 4 kW are common
+/// practice, no source.
+fn likely_voltage(draft: &Draft, _: At) -> Suggestion {
+    const CARRIED: Power = Power::from_milliwatts(4_000_000);
+    let rated = draft
+        .text("generator.rated")
+        .and_then(|text| bounds::RATED.read(text).ok());
+    if rated.is_some_and(|rated| rated <= CARRIED) {
+        said("120")
+    } else {
+        Suggestion::Said(Said::Unknown)
     }
 }
 
@@ -57,7 +72,7 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Takes::Pick(|_, _| words("generator-voltage", &["120", "120-240"])),
     )
     .unknown()
-    .suggest(|_, _| said("120")),
+    .suggest(likely_voltage),
     step(
         Group::Generator,
         "neutral",

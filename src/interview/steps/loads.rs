@@ -45,8 +45,9 @@ fn load_whats(draft: &Draft, at: At) -> Vec<Item> {
         ),
         also: Some("pick-load-what-occasion.also".into()),
     });
-    items.splice(0..0, usual);
-    items.insert(0, Item::new("own", Label::word("pick-load-what-own")));
+    // First what asks for nothing more: who has no plate at hand is not led to what asks for it.
+    let own = Item::new("own", Label::word("pick-load-what-own"));
+    items.splice(0..0, usual.chain(std::iter::once(own)));
     ended(
         items,
         "load-what",
@@ -81,9 +82,10 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     step(Group::Load, "name", "load-name", Takes::Typed(Form::Name))
         .when(own_first)
         .suggest(|draft, at| {
-            table(draft, at).map_or(Suggestion::Nothing, |a| {
-                word(format!("appliance-{}", a.key))
-            })
+            table(draft, at).map_or_else(
+                || word("suggest-load-name"),
+                |a| word(format!("appliance-{}", a.key)),
+            )
         }),
     step(
         Group::Load,
@@ -99,13 +101,15 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     .unknown()
     .when(own_first)
     .suggest(|draft, at| {
-        table(draft, at).map_or_else(|| said("motor"), |a| said(parts::kind_word(a.kind)))
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
+            said(parts::kind_word(a.kind))
+        })
     }),
     step(Group::Load, "draw", "load-draw", Takes::Typed(Form::Draw))
         .unknown()
         .when(own_first)
         .suggest(|draft, at| {
-            table(draft, at).map_or(Suggestion::Nothing, |a| {
+            table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
                 said(format!("{} W", a.running.amount()))
             })
         }),

@@ -602,9 +602,10 @@ fn a_usual_list() {
     let answers = text.lines().count();
     assert_eq!(answers, 30, "answers of the common case with a usual list");
     let enter = script(&text).lines().filter(|line| line.is_empty()).count();
+    // Enter does not say that a cord lies flat, which was one more.
     assert!(
-        enter * 2 > answers,
-        "most of them Enter: {enter} of {answers}"
+        enter * 2 >= answers,
+        "half of them Enter: {enter} of {answers}"
     );
     let text = text.replacen(
         "occasion-tent\n",

@@ -11,7 +11,7 @@ use fluent_bundle::FluentValue;
 
 use super::{Show, Words};
 use crate::plan::store::{Fault, StoreError};
-use crate::plan::{FORMAT, Problem, ProblemKind, Problems};
+use crate::plan::{FORMAT, Problem, ProblemKind, Problems, hides};
 
 /// How problems are shown.
 #[derive(Clone, Copy, Debug)]
@@ -45,6 +45,7 @@ pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: 
         Renderer::plain()
     };
     let renderer = renderer.term_width(look.width.max(40));
+    let text = &disarmed(text);
     let mut out = String::new();
     for problem in problems.0.iter().take(MOST_SHOWN) {
         let spoken = speak(words, &problem.kind);
@@ -62,6 +63,20 @@ pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: 
         [("count", count.into()), ("path", path.to_owned().into())],
     ));
     out.push('\n');
+    out
+}
+
+/// The text with a sign in the place of each that hides, byte for byte as long, so that problems
+/// stand where they stood. The renderer does it to controls, and not to all marks of direction.
+fn disarmed(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for c in text.chars() {
+        match c.len_utf8() {
+            2 if hides(c) && !c.is_control() => out.push_str("??"),
+            3 if hides(c) => out.push('\u{fffd}'),
+            _ => out.push(c),
+        }
+    }
     out
 }
 

@@ -145,6 +145,7 @@ reason-trips-early = ein Schutzschalter, der zu früh auslöst
 reason-receptacle = was die Steckdose selbst verträgt
 reason-plug = was der Stecker verträgt
 reason-cord-ampacity = die Leiter des Kabels; kein Schutzschalter wacht darüber
+reason-cord-mark = die übliche Angabe auf so dünnen, langen Kabeln; Schild lesen, das Kleinere gilt
 reason-coiled-cord = das Kabel ist aufgerollt; kein Schutzschalter wacht darüber
 reason-parallel-kit = der Verbindungssatz zwischen den Generatoren
 reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüber

@@ -62,7 +62,7 @@ print-ws-worst-running = Im Betrieb
 print-ws-worst-start = Während { $starts } startet
 print-ws-column-beside = Dazu an
 print-ws-longest = Wie lang jedes Kabel sein dürfte
-print-ws-longest-how = Längste = verlorene Volt ÷ (Ampere × Ohm je Fuß × 2), dieses Kabel allein, mit dem meisten, das zusammen daran laufen darf. Größen, die diese Ampere nicht vertragen, fehlen.
+print-ws-longest-how = Längste = verlorene Volt ÷ (Ampere × Ohm je Fuß × 2), dieses Kabel allein, mit dem meisten, das zusammen daran laufen darf. Größen, die diese Ampere nicht vertragen, fehlen. Ein Kabel mit Haushaltsstecker ist nicht länger, als seine Größe üblicherweise mit diesen Ampere angegeben wird.
 print-ws-longest-advice = 3 % und 5 % sind ein Rat für den ganzen Weg. Sie sind kein Gesetz.
 print-ws-column-at-3 = Für 3 %
 print-ws-column-at-5 = Für 5 %

@@ -24,7 +24,7 @@ OVER002 = Auf Dauer zu viel an { $first }
 
 OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt
     .why = { $first } verträgt { $limit }, aber der Schutzschalter davor löst erst über { $breaker } aus. Bei diesem Kabel ist das erlaubt. Doch nichts hindert Sie daran, es zu überlasten.
-    .fix-add-up = Zählen Sie zusammen, was hinter { $first } angeschlossen ist. Bleiben Sie bei { $limit } oder weniger.
+    .fix-add-up = Zählen Sie zusammen, was hinter { $first } angeschlossen ist. Bleiben Sie bei { $limit } oder weniger. Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt.
 
 OVER004 = { $first } kann nicht allen seinen Steckdosen zugleich die volle Leistung geben
     .why = Seine Schutzschalter ergeben zusammen { $sum }, und was ihn speist, gibt { $feed }. Das ist üblich. Es heißt, dass man sich teilt.

@@ -156,6 +156,7 @@ reason-trips-early = a breaker seen to trip early
 reason-receptacle = the receptacle's own rating
 reason-plug = the plug's rating
 reason-cord-ampacity = the cord's wire; no breaker watches it
+reason-cord-mark = the usual mark of a cord this thin and long; read its tag, the smaller counts
 reason-coiled-cord = the cord is coiled; no breaker watches it
 reason-parallel-kit = the kit between the sets
 reason-hot-cord = the cord in air this hot; no breaker watches it

@@ -24,7 +24,7 @@ OVER002 = Too much for hours on { $first }
 
 OVER003 = { $first } carries less than its breaker allows
     .why = { $first } carries { $limit }, but the breaker before it trips only above { $breaker }. That is allowed for this cord. But nothing stops you from overloading it.
-    .fix-add-up = Add up what is plugged in beyond { $first }. Keep it at { $limit } or less.
+    .fix-add-up = Add up what is plugged in beyond { $first }. Keep it at { $limit } or less. Read the amps on the cord’s tag; the smaller counts.
 
 OVER004 = { $first } cannot give all its receptacles full power at once
     .why = Its breakers add up to { $sum }, and what feeds it gives { $feed }. This is ordinary. It means you share.

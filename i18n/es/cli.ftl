@@ -150,6 +150,7 @@ reason-trips-early = un { -breaker } que se disparó antes de tiempo
 reason-receptacle = lo que admite el propio { -receptacle }
 reason-plug = lo que admite la clavija
 reason-cord-ampacity = el conductor del cable; ningún { -breaker } lo vigila
+reason-cord-mark = la marca usual de un cable así de delgado y largo; lea la suya, vale la menor
 reason-coiled-cord = el cable está enrollado; ningún { -breaker } lo vigila
 reason-parallel-kit = el kit entre los generadores
 reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vigila

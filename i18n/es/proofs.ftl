@@ -74,7 +74,7 @@ print-ws-worst-running = En marcha
 print-ws-worst-start = Mientras arranca { $starts }
 print-ws-column-beside = Con esto encendido
 print-ws-longest = Qué largo podría tener cada cable
-print-ws-longest-how = Mayor largo = voltios perdidos ÷ (amperios × ohmios de cada pie × 2), este cable solo, con lo máximo que puede funcionar a la vez en él. No figuran los calibres que no soportan esos amperios.
+print-ws-longest-how = Mayor largo = voltios perdidos ÷ (amperios × ohmios de cada pie × 2), este cable solo, con lo máximo que puede funcionar a la vez en él. No figuran los calibres que no soportan esos amperios. Un cable con clavija doméstica no es más largo que la marca usual de su calibre para esos amperios.
 print-ws-longest-advice = 3 % y 5 % son consejos para todo el camino. No son ley.
 print-ws-column-at-3 = Para 3 %
 print-ws-column-at-5 = Para 5 %

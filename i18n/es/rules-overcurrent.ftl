@@ -24,7 +24,7 @@ OVER002 = Demasiado durante horas en { $first }
 
 OVER003 = { $first } soporta menos de lo que permite su { -breaker }
     .why = { $first } soporta { $limit }, pero el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable. Pero nada le impide sobrecargarlo.
-    .fix-add-up = Sume lo que esté enchufado más allá de { $first }. Manténgalo en { $limit } o menos.
+    .fix-add-up = Sume lo que esté enchufado más allá de { $first }. Manténgalo en { $limit } o menos. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 
 OVER004 = { $first } no puede dar toda la potencia a todos sus { -receptacle(form: "many") } a la vez
     .why = Sus { -breaker(form: "many") } suman { $sum }, y lo que le llega es { $feed }. Es normal. Significa que hay que compartir.

@@ -158,6 +158,7 @@ reason-trips-early = un disjoncteur qu’on a vu se déclencher trop tôt
 reason-receptacle = la capacité de la prise elle-même
 reason-plug = la capacité de la fiche
 reason-cord-ampacity = le fil de la rallonge ; aucun disjoncteur ne la surveille
+reason-cord-mark = le marquage usuel d’une rallonge si fine et si longue ; lisez le sien, le plus petit compte
 reason-coiled-cord = la rallonge est enroulée ; aucun disjoncteur ne la surveille
 reason-hot-cord = la rallonge dans un air si chaud ; aucun disjoncteur ne la surveille
 reason-wiring = le câblage du coffret

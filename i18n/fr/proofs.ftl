@@ -74,7 +74,7 @@ print-ws-worst-running = En marche
 print-ws-worst-start = Pendant que { $starts } démarre
 print-ws-column-beside = Avec ceux-ci en marche
 print-ws-longest = Longueur possible de chaque rallonge
-print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par pied × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères sont omis.
+print-ws-longest-how = Longueur = volts perdus ÷ (ampères × ohms par pied × 2), cette rallonge seule, avec le plus qui peut y marcher ensemble. Les calibres qui ne supportent pas ces ampères sont omis. Une rallonge à fiche domestique n’est pas plus longue que le marquage usuel de son calibre pour ces ampères.
 print-ws-longest-advice = 3 % et 5 % sont des conseils pour tout le chemin. Ce n’est pas la loi.
 print-ws-column-at-3 = Pour 3 %
 print-ws-column-at-5 = Pour 5 %

@@ -24,7 +24,7 @@ OVER002 = Trop pendant des heures sur { $first }
 
 OVER003 = { $first } supporte moins que son disjoncteur ne permet
     .why = { $first } supporte { $limit }, mais le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. C’est permis pour cette rallonge. Mais rien ne vous empêche de la surcharger.
-    .fix-add-up = Additionnez ce qui est branché après { $first }. Ne dépassez pas { $limit }.
+    .fix-add-up = Additionnez ce qui est branché après { $first }. Ne dépassez pas { $limit }. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 
 OVER004 = { $first } ne peut pas donner la pleine puissance à toutes ses prises à la fois
     .why = Ses disjoncteurs font { $sum } en tout, et ce qui l’alimente donne { $feed }. C’est ordinaire. Cela veut dire qu’on partage.

@@ -12,10 +12,10 @@ use serde::Serialize;
 use super::drops::Scene;
 use super::{Amount, Sharing, Through};
 use crate::plan::{Cord, Id, Plan};
-use crate::quantity::{Current, Percent, Voltage, Wire};
+use crate::quantity::{Current, Length, Percent, Voltage, Wire};
 use crate::supply::drop::{Microvolts, Running, lost};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::flexible_ampacity;
+use crate::tables::conductor::{flexible_ampacity, longest_marked};
 use crate::tables::copper::{COPPER, longest};
 use crate::tables::volts::{MUCH, NOTED, SERVICE_LEAST, SERVICE_MOST, USE_LEAST, USE_LEAST_B};
 
@@ -98,9 +98,9 @@ pub struct Longest {
     pub amps: Amount,
     /// A gauge.
     pub wire: String,
-    /// Whether that gauge carries so much at all.
+    /// Whether that gauge carries so much at all, and is marked so at any length.
     pub carries: bool,
-    /// The longest that loses 3 % of nominal, this cord alone.
+    /// The longest that loses 3 % of nominal, this cord alone, and is usually marked for the amps.
     pub for_3_percent: Amount,
     /// The longest that loses 5 %.
     pub for_5_percent: Amount,
@@ -338,17 +338,20 @@ fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Long
     let wires = COPPER.awg.iter().map(|row| Wire::Awg(row.gauge));
     wires
         .map(|wire| {
+            let marked = longest_marked(wire, amps).filter(|_| cord.plug.0.household());
             let [three, five] = SHARES.map(|share| {
                 let millivolts =
                     i128::from(nominal.millivolts()) * i128::from(share.millipercent());
                 let lost = Voltage::from_millivolts(crate::quantity::narrow(millivolts / 100_000));
-                longest(wire, lost, amps)
+                let by_volts = longest(wire, lost, amps);
+                marked.map_or(by_volts, |marked| by_volts.min(marked))
             });
             Longest {
                 cord: cord.id.clone(),
                 amps: amps.into(),
                 wire: wire.to_string(),
-                carries: flexible_ampacity(wire, cord.circuit().into()) >= amps,
+                carries: flexible_ampacity(wire, cord.circuit().into()) >= amps
+                    && marked != Some(Length::ZERO),
                 for_3_percent: three.into(),
                 for_5_percent: five.into(),
             }

@@ -22,7 +22,11 @@ pub(super) const NEC_210_21_B3: Source = Source::new(NEC, "210.21(B)(3)", "", Ma
 pub(super) const NEC_240_4: Source = Source::new(NEC, "240.4 and 240.5(A)", "", Mark::Secondary);
 /// The own cords of listed appliances.
 pub(super) const NEC_240_5_B1: Source = Source::new(NEC, "240.5(B)(1)", "", Mark::Memory);
-/// Cord sets on 20 A circuits.
+/// Listed cord sets, within their listing.
+pub(super) const NEC_240_5_B3: Source = Source::new(NEC, "240.5(B)(3)", "2023", Mark::Secondary);
+/// What cord sets of a gauge and length are usually marked with.
+pub(super) const UL_817: Source = Source::new("UL 817", "cord sets by length", "", Mark::Secondary);
+/// Cord sets put together in the field, on 20 A circuits.
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);

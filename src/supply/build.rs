@@ -34,6 +34,15 @@ const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
 /// 100 °F, rounded up.
 const UNKNOWN_AIR: Temperature = Temperature::from_millicelsius(37_778);
 
+/// What a cord with a household plug, of this gauge and length or of what is taken for them, is usually
+/// marked with. `None`: its plug sets the mark, or it is of another kind.
+pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
+    if !cord.plug.0.household() {
+        return None;
+    }
+    conductor::usual_mark(cord.wire.or(UNKNOWN_CORD), cord.length.or(UNKNOWN_LENGTH))
+}
+
 impl Supply {
     /// The tree of a plan. Takes any plan; what cannot be connected is in
     /// [`Supply::detached`], and every unknown that was taken for the unsafe case in
@@ -528,11 +537,18 @@ impl<'a> Builder<'a> {
         );
         node.gfci = cord.gfci == Answer::Known(true);
         if legs.is_some() {
-            node.laid_out = plug.min(cool);
-            node.when_cool = plug.min(lying);
+            node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
+            node.when_cool = node.laid_out.min(lying);
+            (node.rating, node.reason) = if node.laid_out <= ampacity {
+                let reason = if node.laid_out == plug {
+                    LimitReason::Plug
+                } else if node.laid_out == cool {
+                    LimitReason::CordAmpacity
+                } else {
+                    LimitReason::CordMark
+                };
+                (node.laid_out, reason)
             // Whichever leaves the least is the reason, since the other's remedy would not help.
-            (node.rating, node.reason) = if plug <= ampacity {
-                (plug, LimitReason::Plug)
             } else if hot < lying {
                 (ampacity, LimitReason::HotCord)
             } else if coiled {

@@ -10,7 +10,7 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED};
+pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark};
 pub use limit::Governing;
 
 use crate::plan::{Id, Leg};
@@ -103,6 +103,8 @@ pub enum LimitReason {
     Plug,
     /// The ampacity of a cord's conductors.
     CordAmpacity,
+    /// What a cord set of this gauge and length is usually marked with.
+    CordMark,
     /// That ampacity, cut because the cord is coiled.
     CoiledCord,
     /// That ampacity, cut because the air is hotter than it is published for.
@@ -128,6 +130,7 @@ impl LimitReason {
             Self::Receptacle => "receptacle",
             Self::Plug => "plug",
             Self::CordAmpacity => "cord-ampacity",
+            Self::CordMark => "cord-mark",
             Self::CoiledCord => "coiled-cord",
             Self::HotCord => "hot-cord",
             Self::Wiring => "wiring",

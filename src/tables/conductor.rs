@@ -181,7 +181,7 @@ pub fn gauge_of(wire: Wire) -> Option<i8> {
 /// How many conductors of a cord carry current; the ground does not.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Carrying {
-    /// Hot and neutral, or two hots (from memory that 120 V hot-neutral-ground counts as two).
+    /// Hot and neutral, or two hots (the ground never counts: NEC 400.5(A)).
     Two,
     /// Two hots and a neutral.
     Three,
@@ -251,16 +251,42 @@ pub fn wiring_ampacity(wire: Wire) -> Current {
         )
 }
 
-/// What a cord set of this gauge and length is commonly marked with; `None` where the trade has
-/// no usual marking (a gauge not listed, or too long).
-#[must_use]
-pub fn usual_marking(wire: Wire, length: Length) -> Option<Current> {
-    let gauge = gauge_of(wire)?;
+/// The rows of [`Conductors::marked`] for a wire, shortest first. A size between two of the table
+/// counts as the thinner; one thicker than all has none.
+fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
+    let listed = gauge_of(wire).and_then(|gauge| {
+        let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
+        let thickest = listed.clone().min()?;
+        listed
+            .filter(|listed| *listed >= gauge && gauge >= thickest)
+            .min()
+    });
     CONDUCTORS
         .marked
         .iter()
-        .find(|row| row.gauge == gauge && length <= row.length)
+        .filter(move |row| Some(row.gauge) == listed)
+}
+
+/// What a cord set with a household plug, of this gauge and length, is usually marked with. One longer
+/// than all of the table counts as the longest of it. `None`: so thick that its plug sets the mark.
+#[must_use]
+pub fn usual_mark(wire: Wire, length: Length) -> Option<Current> {
+    marks(wire)
+        .find(|row| length <= row.length)
+        .or_else(|| marks(wire).next_back())
         .map(|row| row.amps)
+}
+
+/// How long a cord set of this gauge with a household plug may be to be usually marked with so much.
+/// `None`: its mark does not end that.
+#[must_use]
+pub fn longest_marked(wire: Wire, amps: Current) -> Option<Length> {
+    let ends = marks(wire).next_back()?.amps < amps;
+    ends.then(|| {
+        marks(wire)
+            .rfind(|row| row.amps >= amps)
+            .map_or(Length::ZERO, |row| row.length)
+    })
 }
 
 #[cfg(test)]
@@ -343,12 +369,41 @@ mod tests {
         }
     }
 
+    /// UL 817 as a cord supplier and a forum tell it (secondary): what cord sets of 120 V carry up to
+    /// 50 ft, and beyond.
     #[test]
-    fn usual_markings_stop_where_the_trade_stops() {
+    fn the_usual_marks_by_length() {
         let feet = |feet: i64| Length::from_millimetres(feet * 3048 / 10);
-        let mark = |gauge, length| usual_marking(Wire::Awg(gauge), feet(length));
-        assert_eq!(mark(16, 50), Some(Current::from_milliamps(13_000)));
-        assert_eq!(mark(16, 51), Some(Current::from_milliamps(10_000)));
-        assert_eq!(mark(14, 101), None);
+        let told = [(18, 10, 7), (16, 13, 10), (14, 15, 13), (12, 20, 15)];
+        assert_eq!(CONDUCTORS.marked.len(), 2 * told.len());
+        for (gauge, short, long) in told {
+            let wire = Wire::Awg(gauge);
+            let mark = |length| usual_mark(wire, feet(length)).map(|amps| amps.milliamps() / 1000);
+            assert_eq!(mark(1), Some(short), "{gauge} AWG");
+            assert_eq!(mark(50), Some(short), "{gauge} AWG");
+            assert_eq!(mark(51), Some(long), "{gauge} AWG");
+            assert_eq!(mark(100), Some(long), "{gauge} AWG");
+            // Longer than any that is listed without more ado.
+            assert_eq!(mark(150), Some(long), "{gauge} AWG");
+            let longest = |amps| longest_marked(wire, Current::from_milliamps(amps * 1000));
+            assert_eq!(longest(short + 1), Some(Length::ZERO), "{gauge} AWG");
+            assert_eq!(longest(short), Some(feet(50)), "{gauge} AWG");
+            assert_eq!(longest(long), None, "{gauge} AWG");
+        }
+        // The plug sets the mark of a thicker one; a size between two counts as the thinner.
+        assert_eq!(usual_mark(Wire::Awg(10), feet(100)), None);
+        assert_eq!(
+            longest_marked(Wire::Awg(10), Current::from_milliamps(20_000)),
+            None
+        );
+        assert_eq!(
+            usual_mark(Wire::Awg(15), feet(100)),
+            usual_mark(Wire::Awg(16), feet(100))
+        );
+        // 2.5 mm² lies between 14 and 12 AWG.
+        assert_eq!(
+            usual_mark(Wire::Area(2_500), feet(60)),
+            usual_mark(Wire::Awg(14), feet(60))
+        );
     }
 }

@@ -110,6 +110,12 @@ impl Configuration {
         !matches!(self, Self::N1_15)
     }
 
+    /// Whether it is of the household pattern: 15 or 20 A at 120 V, straight blades.
+    #[must_use]
+    pub const fn household(self) -> bool {
+        matches!(self, Self::N1_15 | Self::N5_15 | Self::N5_20)
+    }
+
     /// Nominal voltage between the conductors a single load would use.
     #[must_use]
     pub const fn volts(self) -> Voltage {

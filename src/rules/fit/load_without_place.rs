@@ -77,7 +77,7 @@ fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
     if need.load.on.is_some()
         && matches!(
             best.set_by.reason,
-            LimitReason::CordAmpacity | LimitReason::CoiledCord | LimitReason::HotCord
+            LimitReason::CordAmpacity | LimitReason::CordMark | LimitReason::CoiledCord | LimitReason::HotCord
         )
     {
         return None;

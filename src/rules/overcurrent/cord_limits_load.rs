@@ -9,18 +9,23 @@
 //! things in. An overloaded cord gets hot along its whole length.
 //!
 //! ## The arithmetic
-//! The cord's own limit (the smaller of its plug's rating and its ampacity) against the smallest
-//! breaker upstream. Where the breaker is larger but no more than 20 A, and the wire is 16 AWG
+//! The cord's own limit (the least of its plug's rating, its ampacity and, with a household plug, what
+//! cords of its gauge and length are usually marked with: 18 AWG 10 A up to 50 ft and 7 A beyond, 16 AWG
+//! 13 and 10 A, 14 AWG 15 and 13 A, 12 AWG 20 and 15 A) against the smallest breaker upstream. Where the breaker is larger but no more than 20 A, and the wire is 16 AWG
 //! (1.31 mm²) or larger, this is allowed and a caution. Where the wire itself carries what the breaker
 //! lets through, in the air expected, and only the 15 A plug is smaller, it is a notice: 15 A
 //! receptacles on 20 A circuits are made for that. Any other such cord is a danger by rule OVER001.
 //!
 //! ## What to do
 //! Add up what is plugged in at the cord's end and keep it at or below the cord's limit. The label
-//! for the cord says the figure.
+//! for the cord says the figure. The amps on the cord's own tag count where they are fewer.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 240.5(B)(4): cord sets of 16 AWG or larger on 20 A circuits (confirmed).
+//! - NFPA 70 (NEC), 240.5(B)(3): the cord of a listed extension cord set counts as protected when it is
+//!   used within its listing, which its tag tells (2023, from a secondary copy).
+//! - NFPA 70 (NEC), 240.5(B)(4): cord sets put together in the field, 16 AWG or larger, on 20 A circuits
+//!   (confirmed).
+//! - UL 817, marks of cord sets by length (as a cord supplier and a forum tell them).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 
 use super::unprotected_rating::{CORD_SET_CIRCUIT, allowed_cord_set};
@@ -34,7 +39,7 @@ pub(super) const RULE: Rule = Rule {
     area: "overcurrent",
     worst: Signal::Caution,
     text: include_str!("cord_limits_load.rs"),
-    sources: &[cite::NEC_240_5_B4, cite::NEC_400_5],
+    sources: &[cite::NEC_240_5_B3, cite::NEC_240_5_B4, cite::UL_817, cite::NEC_400_5],
     fixes: &["add-up"],
     check,
     #[cfg(test)]
@@ -87,7 +92,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 in_air(flexible_ampacity(wire, circuit.into()), facts.supply.air) >= breaker
             });
             found.add(
-                if carries {
+                if carries && node.reason == LimitReason::Plug {
                     Signal::Notice
                 } else {
                     Signal::Caution
@@ -103,8 +108,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::report::Signal;
-    use crate::rules::testing::signals;
+    use crate::quantity::Current;
+    use crate::report::{Signal, Value};
+    use crate::rules::testing::{findings, signals};
 
     /// NEC Table 400.5(A)(1): 12 AWG carries 25 A and 14 AWG 18 A, behind a breaker of 20 A and a plug
     /// of 15 A; at 45 °C (113 °F) 12 AWG carries 0.71 of that, 17.75 A.
@@ -128,6 +134,43 @@ mod tests {
                 ("on = \"right\" # fan", "on = \"long\""),
             ];
             assert_eq!(signals("OVER003", &edits), [signal], "{edits:?}");
+        }
+    }
+
+    /// UL 817 as a cord supplier and a forum tell it (secondary): 16 AWG 13 A up to 50 ft and 10 A
+    /// beyond, 14 AWG 15 and 13 A. A breaker of 15 A lets more through; without a length it is long.
+    #[test]
+    fn a_long_thin_cord_carries_less_than_its_wire() {
+        for (wire, length, breaker, limit) in [
+            ("16 AWG", "\"50 ft\"", "15 A", Some(13_000)),
+            ("16 AWG", "\"51 ft\"", "15 A", Some(10_000)),
+            ("14 AWG", "\"50 ft\"", "15 A", None),
+            ("14 AWG", "\"100 ft\"", "15 A", Some(13_000)),
+            ("14 AWG", "\"unknown\"", "15 A", Some(13_000)),
+            ("12 AWG", "\"100 ft\"", "15 A", None),
+            ("12 AWG", "\"100 ft\"", "20 A", Some(15_000)),
+            ("12 AWG", "\"50 ft\"", "20 A", None),
+            ("10 AWG", "\"100 ft\"", "20 A", None),
+        ] {
+            let (wire, length) = (format!("wire = \"{wire}\""), format!("length = {length} # long"));
+            let before = format!("breaker = \"{breaker}\"");
+            let found = findings(&[
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "from = \"front\"\nplug = \"5-20P\"\nends = [\"5-20R\"]",
+                ),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("breaker = \"20 A\" # front", before.as_str()),
+                ("wire = \"10 AWG\" # long", wire.as_str()),
+                ("length = \"50 ft\" # long", length.as_str()),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("on = \"right\" # fan", "on = \"long\""),
+            ]);
+            let found: Vec<_> = found.iter().filter(|found| found.code == "OVER003").collect();
+            assert!(found.iter().all(|found| found.signal == Signal::Caution || wire.contains("12")));
+            let limits: Vec<Value> = found.iter().map(|found| found.values["limit"].clone()).collect();
+            let expected: Vec<Value> = limit.into_iter().map(|limit| Current::from_milliamps(limit).into()).collect();
+            assert_eq!(limits, expected, "{wire} {length} {breaker}");
         }
     }
 }

@@ -8,7 +8,7 @@ use crate::plan::{Answer, Cord, Id};
 use crate::quantity::{Length, Ratio, Temperature, Wire};
 use crate::report::Amount;
 use crate::rules;
-use crate::supply::{COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind};
+use crate::supply::{COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, usual_mark};
 use crate::tables::conductor::{CONDUCTORS, flexible_ampacity, share_in_air};
 use crate::tables::copper::{COPPER, one_way};
 use crate::tables::derating::{METHODS, Method};
@@ -270,6 +270,7 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
             ("#wire-amps", 4),
             ("#air-share", 5),
             ("#coiled", 4),
+            ("#mark", 4),
             ("#rating", 4),
         ],
         rows,
@@ -313,6 +314,10 @@ fn cord_row(
         } else {
             "–".to_owned().into()
         },
+        usual_mark(cord).map_or_else(
+            || "–".to_owned().into(),
+            |mark| sheet.sourced(context.exactly(mark), &CONDUCTORS.marked_source),
+        ),
         carries.into(),
     ]
 }

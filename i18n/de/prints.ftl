@@ -286,6 +286,7 @@ print-ws-reason-not-fed = nicht gespeist
 print-ws-cords = Kabel
 print-ws-cords-ohms = Ohm = Ohm je Fuß × Länge × 2, hin und zurück, bei 75 °C.
 print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C weniger, aufgerollt ein Drittel) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
+print-ws-cords-two = Zwei Leiter führen Strom. Der Schutzleiter zählt nicht, und auch nicht ein Neutralleiter zwischen zwei Außenleitern, der nur deren Differenz führt (NEC 400.5(A), 2023).
 print-ws-protection = Was jedes Teil schützt
 print-ws-protection-how = Jedes Teil muss hinter einem Schutzschalter liegen, der nicht größer ist als das, wofür es gemacht ist. Ist der Schutzschalter größer, wird die Regel genannt, die es erlaubt.
 print-ws-part-receptacle = Steckdose
@@ -296,7 +297,6 @@ print-ws-part-appliance-cord = eigenes Kabel
 print-ws-by-breaker = der Schutzschalter
 print-ws-by-cord-set = NEC 240.5(B)(4): Verlängerung mit 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
-print-ws-by-neutral = NEC 310.15(E)(1): Der Neutralleiter führt nur die Differenz der beiden Seiten
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-nothing = NICHTS: nicht benutzen

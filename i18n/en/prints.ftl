@@ -286,6 +286,7 @@ print-ws-reason-not-fed = not fed
 print-ws-cords = Cords
 print-ws-cords-ohms = Ohms = ohms for each foot × length × 2, there and back, at 75 °C.
 print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity (less in air above 30 °C, a third of it when coiled) and the usual mark of cords with a household plug, of that gauge and length. Read the amps on the cord’s tag; the smaller counts.
+print-ws-cords-two = Two conductors carry current. The ground does not count, nor does a neutral between two hots, which carries only their difference (NEC 400.5(A), 2023).
 print-ws-protection = What protects each part
 print-ws-protection-how = Each part must be behind a breaker no larger than its rating. Where the breaker is larger, the rule that allows it is named.
 print-ws-part-receptacle = receptacle
@@ -296,7 +297,6 @@ print-ws-part-appliance-cord = its own cord
 print-ws-by-breaker = the breaker
 print-ws-by-cord-set = NEC 240.5(B)(4): cord set of 16 AWG or thicker, up to 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A receptacles on 20 A
-print-ws-by-neutral = NEC 310.15(E)(1): the neutral carries only the difference of the two legs
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it

@@ -289,6 +289,7 @@ print-ws-reason-not-fed = sin alimentación
 print-ws-cords = Cables
 print-ws-cords-ohms = Ohmios = ohmios de cada pie × largo × 2, ida y vuelta, a 75 °C.
 print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (menos con aire por encima de 30 °C, un tercio si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
+print-ws-cords-two = Dos conductores llevan corriente. La tierra no cuenta, ni el neutro entre dos fases, que lleva solo su diferencia (NEC 400.5(A), 2023).
 print-ws-protection = Qué protege cada parte
 print-ws-protection-how = Cada parte debe estar detrás de un { -breaker } no mayor que su valor. Donde el { -breaker } es mayor, se nombra la regla que lo permite.
 print-ws-part-receptacle = { -receptacle }
@@ -299,7 +300,6 @@ print-ws-part-appliance-cord = su propio cable
 print-ws-by-breaker = el { -breaker }
 print-ws-by-cord-set = NEC 240.5(B)(4): cable de extensión de 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
-print-ws-by-neutral = NEC 310.15(E)(1): el neutro lleva solo la diferencia entre las dos mitades
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
 print-ws-by-nothing = NADA: no usar

@@ -287,7 +287,6 @@ print-ws-part-appliance-cord = son propre cordon
 print-ws-by-breaker = le disjoncteur
 print-ws-by-cord-set = NEC 240.5(B)(4) : rallonge de 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
-print-ws-by-neutral = NEC 310.15(E)(1) : le neutre ne porte que la différence des deux moitiés
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
 print-ws-by-listing = la certification du coffret
 print-ws-by-nothing = RIEN : ne pas utiliser
@@ -297,6 +296,7 @@ print-ws-column-protected-by = Suffit grâce à
 print-ws-cords = Rallonges
 print-ws-cords-ohms = Ohms = ohms par pied × longueur × 2, aller et retour, à 75 °C.
 print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (moins dans un air de plus de 30 °C, le tiers si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
+print-ws-cords-two = Deux conducteurs portent du courant. La terre ne compte pas, ni un neutre entre deux phases, qui ne porte que leur différence (NEC 400.5(A), 2023).
 print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
 print-ws-loads = Appareils
 print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut.

@@ -336,7 +336,7 @@ pub struct Protection {
     /// The first outlet behind that breaker.
     pub breaker_at: Option<Id>,
     /// Why that is enough: `breaker`, no larger than the rating; by an allowance of the code,
-    /// `cord-set`, `receptacles`, `neutral` or `appliance-cord`; by the `listing` of a box; or `nothing`.
+    /// `cord-set`, `receptacles` or `appliance-cord`; by the `listing` of a box; or `nothing`.
     pub by: &'static str,
 }
 

@@ -350,8 +350,7 @@ fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Long
                 cord: cord.id.clone(),
                 amps: amps.into(),
                 wire: wire.to_string(),
-                carries: flexible_ampacity(wire, cord.circuit().into()) >= amps
-                    && marked != Some(Length::ZERO),
+                carries: flexible_ampacity(wire) >= amps && marked != Some(Length::ZERO),
                 for_3_percent: three.into(),
                 for_5_percent: five.into(),
             }

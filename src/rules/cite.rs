@@ -30,6 +30,8 @@ pub(super) const UL_817: Source = Source::new("UL 817", "cord sets by length", "
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
+/// Which conductors of a cord count as carrying current.
+pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark::Secondary);
 /// Voltage drop, informational.
 pub(crate) const NEC_DROP: Source = Source::new(
     NEC,
@@ -131,8 +133,6 @@ pub(super) const UL_489: Source = Source::new("UL 489", "calibration", "", Mark:
 pub(super) const IET_OSG: Source = Source::new("IET On-Site Guide", "2.4.1", "", Mark::Secondary);
 /// Ampacity in hot air.
 pub(super) const NEC_310_15: Source = Source::new(NEC, "Table 310.15(B)(1)", "", Mark::Secondary);
-/// A neutral that is not counted among the conductors that carry current.
-pub(super) const NEC_310_15_E1: Source = Source::new(NEC, "310.15(E)(1)", "", Mark::Secondary);
 /// Spark arresters.
 pub(super) const USFS_ARRESTER: Source = Source::new(
     "USDA Forest Service, spark arrester qualification, as US Army TM 9-6115-673-13&P cites it",

@@ -515,7 +515,7 @@ impl<'a> Builder<'a> {
         if cord.gfci == Answer::Unknown {
             self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
         }
-        let cool = conductor::flexible_ampacity(wire, cord.circuit().into());
+        let cool = conductor::flexible_ampacity(wire);
         let hot = conductor::in_air(cool, self.supply.air);
         let lying = if coiled {
             Current::from_milliamps(cool.milliamps() / COILED_DIVISOR)

@@ -5,7 +5,6 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use super::data::{self, Rows};
-use super::shape::Circuit;
 use super::source::Source;
 use crate::quantity::{Current, Length, Ratio, Temperature, Wire};
 
@@ -178,43 +177,19 @@ pub fn gauge_of(wire: Wire) -> Option<i8> {
     }
 }
 
-/// How many conductors of a cord carry current; the ground does not.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Carrying {
-    /// Hot and neutral, or two hots (the ground never counts: NEC 400.5(A)).
-    Two,
-    /// Two hots and a neutral.
-    Three,
+fn flexible_row(wire: Wire) -> Option<&'static FlexibleRow> {
+    let gauge = gauge_of(wire)?;
+    CONDUCTORS.flexible.iter().rfind(|row| row.gauge >= gauge)
 }
 
-/// Hot and neutral, or two hots, are two; with both legs and a neutral between unequal loads,
-/// three (from memory).
-impl From<Circuit> for Carrying {
-    fn from(circuit: Circuit) -> Self {
-        match circuit {
-            Circuit::OneLeg | Circuit::TwoLegs => Self::Two,
-            Circuit::TwoLegsNeutral => Self::Three,
-        }
-    }
-}
-
-/// The ampacity of a flexible cord (NEC table 400.5(A)(1), at 30 °C). A size between two of the
-/// table counts as the thinner, a thicker one as the thickest. One thinner than all has no
-/// published ampacity, and none is granted: zero.
+/// The ampacity of a flexible cord (NEC table 400.5(A)(1), at 30 °C), by column B: two conductors carry
+/// current, hot and neutral or two hots. The ground never counts, nor a neutral that carries only what
+/// two hots do not have in common (400.5(A), 2023, from a secondary copy). A size between two of the
+/// table counts as the thinner, a thicker one as the thickest. One thinner than all has no published
+/// ampacity, and none is granted: zero.
 #[must_use]
-pub fn flexible_ampacity(wire: Wire, carrying: Carrying) -> Current {
-    let row = gauge_of(wire).and_then(|gauge| {
-        CONDUCTORS
-            .flexible
-            .iter()
-            .rfind(|row| row.gauge >= gauge)
-            .copied()
-    });
-    match (row, carrying) {
-        (None, _) => Current::ZERO,
-        (Some(row), Carrying::Two) => row.b,
-        (Some(row), Carrying::Three) => row.a,
-    }
+pub fn flexible_ampacity(wire: Wire) -> Current {
+    flexible_row(wire).map_or(Current::ZERO, |row| row.b)
 }
 
 /// The share of an ampacity that is left in air of this temperature. Air of 30 °C or less leaves all of
@@ -235,7 +210,7 @@ pub fn in_air(ampacity: Current, air: Temperature) -> Current {
 }
 
 /// The ampacity granted to wiring inside a box: what it is commonly put behind. Thinner than the
-/// table: as a flexible cord. Thicker: as the thickest.
+/// table: as a flexible cord by column A, for nobody knows what runs beside it. Thicker: as the thickest.
 #[must_use]
 pub fn wiring_ampacity(wire: Wire) -> Current {
     gauge_of(wire)
@@ -246,7 +221,7 @@ pub fn wiring_ampacity(wire: Wire) -> Current {
                 .rfind(|(listed, _)| *listed >= gauge)
         })
         .map_or_else(
-            || flexible_ampacity(wire, Carrying::Three),
+            || flexible_row(wire).map_or(Current::ZERO, |row| row.a),
             |(_, amps)| *amps,
         )
 }
@@ -307,9 +282,9 @@ mod tests {
         assert_eq!(CONDUCTORS.flexible.len(), printed.len());
         for (gauge, a, b) in printed {
             let wire = Wire::Awg(gauge);
-            let amps = |carrying| flexible_ampacity(wire, carrying).milliamps();
-            assert_eq!(amps(Carrying::Three), a * 1000, "{gauge} AWG");
-            assert_eq!(amps(Carrying::Two), b * 1000, "{gauge} AWG");
+            let column_a = flexible_row(wire).map(|row| row.a.milliamps());
+            assert_eq!(column_a, Some(a * 1000), "{gauge} AWG");
+            assert_eq!(flexible_ampacity(wire).milliamps(), b * 1000, "{gauge} AWG");
         }
     }
 
@@ -334,7 +309,7 @@ mod tests {
 
     #[test]
     fn a_size_between_two_counts_as_the_thinner() {
-        let two = |wire| flexible_ampacity(wire, Carrying::Two).milliamps();
+        let two = |wire| flexible_ampacity(wire).milliamps();
         assert_eq!(two(Wire::Awg(13)), two(Wire::Awg(14)));
         assert_eq!(two(Wire::Awg(4)), 55_000);
         assert_eq!(two(Wire::Awg(20)), 0);

@@ -267,6 +267,37 @@ fn a_cord_set_limits_what_no_breaker_enforces() {
     is(&amps(&thick, "cord"), "15", "12", LimitReason::Breaker);
 }
 
+/// NEC 400.5(A), 2023 (from a secondary copy): a neutral that carries only the unbalanced current does not
+/// count, so column B of table 400.5(A)(1) holds for a cord with two hots and a neutral: 10 AWG 30 A.
+#[test]
+fn a_neutral_between_two_legs_does_not_count() {
+    let with = |wire: &str| {
+        format!(
+            "{}{}",
+            two_leg_set("7200 W", &outlet("four", "L14-30R", "30 A", "")),
+            cord("cord", "four", "L14-30P", "\"L14-30R\"", wire)
+        )
+    };
+    is(
+        &amps(&with("10 AWG"), "cord"),
+        "30",
+        "24",
+        LimitReason::Breaker,
+    );
+    is(
+        &amps(&with("12 AWG"), "cord"),
+        "25",
+        "24",
+        LimitReason::CordAmpacity,
+    );
+    // A splitter may use both legs, an adapter to one leg cannot.
+    for ends in ["\"TT-30R\", \"TT-30R\"", "\"TT-30R\""] {
+        let text = with("10 AWG").replace("ends = [\"L14-30R\"]", &format!("ends = [{ends}]"));
+        let id = if ends.contains(',') { "cord.1" } else { "cord" };
+        is(&amps(&text, id), "30", "24", LimitReason::Breaker);
+    }
+}
+
 #[test]
 fn a_coiled_cord_carries_a_third() {
     let flat = format!(
@@ -729,31 +760,6 @@ fn an_unknown_voltage_gives_each_outlet_half() {
             .iter()
             .any(|assumed| assumed.field == "generator.voltage")
     );
-}
-
-#[test]
-fn an_adapter_to_one_leg_loads_two_of_its_wires_and_a_splitter_three() {
-    let plan = |ends: &str| {
-        format!(
-            "format = 1\n[site]\nair = \"30 °C\"\n[generator]\nrated = \"20 kW\"\n\
-             voltage = \"120/240 V\"\n[[generator.outlet]]\nid = \"four\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\n\
-             [[cord]]\nid = \"dogbone\"\nfrom = \"four\"\nplug = \"L14-30P\"\nends = [{ends}]\n\
-             wire = \"10 AWG\"\nconductors = 4\nlength = \"2 ft\"\ncoiled = false\n"
-        )
-    };
-    let carries = |ends: &str, id: &str| {
-        let report = tallywatt::report::build(&tallywatt::plan::read(&plan(ends)).expect("a plan"));
-        let limit = report
-            .figures
-            .limits
-            .iter()
-            .find(|limit| limit.id.as_str() == id);
-        limit.expect("it is fed").short_amps.amount.to_string()
-    };
-    // NEC Table 400.5(A)(1), 10 AWG: 30 A with two current-carrying conductors, 25 A with three
-    // (from a secondary copy).
-    assert_eq!(carries("\"TT-30R\"", "dogbone"), "30");
-    assert_eq!(carries("\"TT-30R\", \"TT-30R\"", "dogbone.1"), "25");
 }
 
 #[test]

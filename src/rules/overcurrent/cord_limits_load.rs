@@ -21,11 +21,12 @@
 //! for the cord says the figure. The amps on the cord's own tag count where they are fewer.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 240.5(B)(3): the cord of a listed extension cord set counts as protected when it is
-//!   used within its listing, which its tag tells (2023, from a secondary copy).
+//! - NFPA 70 (NEC), 240.5(B)(3), 2023: the cord of a listed extension cord set counts as protected when
+//!   it is used within its listing, which its tag tells (from a secondary copy).
 //! - NFPA 70 (NEC), 240.5(B)(4): cord sets put together in the field, 16 AWG or larger, on 20 A circuits
 //!   (confirmed).
-//! - UL 817, marks of cord sets by length (as a cord supplier and a forum tell them).
+//! - UL 817, cord sets by length: their marks, as a cord supplier and a forum tell them (from a
+//!   secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 
 use super::unprotected_rating::{CORD_SET_CIRCUIT, allowed_cord_set};
@@ -87,10 +88,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 .cords
                 .iter()
                 .find(|cord| cord.id == node.id)
-                .and_then(|cord| Some((*cord.wire.known()?, cord.circuit())));
-            let carries = wire.is_some_and(|(wire, circuit)| {
-                in_air(flexible_ampacity(wire, circuit.into()), facts.supply.air) >= breaker
-            });
+                .and_then(|cord| cord.wire.known());
+            let carries =
+                wire.is_some_and(|wire| in_air(flexible_ampacity(*wire), facts.supply.air) >= breaker);
             found.add(
                 if carries && node.reason == LimitReason::Plug {
                     Signal::Notice

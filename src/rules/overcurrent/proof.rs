@@ -31,7 +31,6 @@ pub(crate) fn proofs<'a>(
             Proof::Allowed { by, .. } => match by {
                 Allowance::CordSet => "cord-set",
                 Allowance::Receptacles => "receptacles",
-                Allowance::Neutral => "neutral",
             },
             Proof::Unknown | Proof::TooHigh { .. } | Proof::Single { .. } => "nothing",
         };

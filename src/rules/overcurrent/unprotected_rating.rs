@@ -21,13 +21,14 @@
 //!   warning;
 //! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit (240.5(B)(4)), and the
 //!   receptacles at its end; rule OVER003 then says what that cord carries;
-//! - a cord with two hots and a neutral behind a breaker of what two of its conductors may carry
-//!   (310.15(E)(1)): the neutral carries only the difference of the two legs, so no more heat arises
-//!   than from two. Makers print the ampacity for three, and that is what the plan counts with;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
 //! - wiring inside a listed box, for which the listing answers.
 //!
 //! The report and the worksheet give the breaker or the allowance of every part, by name.
+//!
+//! A cord with two hots and a neutral counts as two conductors that carry current (400.5(A)): the neutral
+//! carries only the difference of the two legs, so no more heat arises than from two. Makers may print
+//! the ampacity for three; what is printed on the cord's tag counts where it is less.
 //!
 //! A coiled cord is judged here as if unwound, and one in hot air as if cool: the code protects a cord
 //! at its published ampacity. Rules CORD003 and CORD006 look after the coil and the heat.
@@ -45,8 +46,8 @@
 //! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
 //! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
-//! - NFPA 70 (NEC), 310.15(E)(1): a neutral that carries only the unbalanced current of its circuit is not
-//!   counted (from a secondary copy). That the same holds for flexible cords is from memory, not verified.
+//! - NFPA 70 (NEC), 400.5(A), 2023: a neutral of a cord that carries only the unbalanced current of its
+//!   circuit does not count as carrying current (from a secondary copy).
 
 use std::collections::BTreeMap;
 
@@ -54,8 +55,8 @@ use crate::plan::{Answer, Id, Plan};
 use crate::quantity::Current;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::{Carrying, flexible_ampacity, gauge_of};
-use crate::tables::shape::{Circuit, Configuration};
+use crate::tables::conductor::gauge_of;
+use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -70,7 +71,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_210_21_B1,
         cite::NEC_210_21_B3,
         cite::NEC_400_5,
-        cite::NEC_310_15_E1,
+        cite::NEC_400_5_A,
     ],
     fixes: &[
         "splitter",
@@ -112,7 +113,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-pub(super) use crate::tables::conductor::CORD_SET_CIRCUIT;
+pub(in crate::rules) use crate::tables::conductor::CORD_SET_CIRCUIT;
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
 pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
@@ -123,20 +124,6 @@ pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
         .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
 }
 
-/// What a cord with two hots and a neutral carries if the neutral is not counted; nothing for other
-/// cords, and for one of unknown wire.
-fn without_neutral(plan: &Plan, cord: &Id) -> Current {
-    let Some(cord) = plan.cords.iter().find(|candidate| candidate.id == *cord) else {
-        return Current::ZERO;
-    };
-    match cord.wire.known() {
-        Some(wire) if cord.circuit() == Circuit::TwoLegsNeutral => {
-            flexible_ampacity(*wire, Carrying::Two).min(cord.plug.0.rating())
-        }
-        _ => Current::ZERO,
-    }
-}
-
 /// What a code lets stand although the breaker is larger than the part's rating.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Allowance {
@@ -145,8 +132,6 @@ pub(super) enum Allowance {
     CordSet,
     /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
     Receptacles,
-    /// A cord in which the neutral carries only the difference of the legs: 310.15(E)(1).
-    Neutral,
 }
 
 /// How a part is protected.
@@ -206,9 +191,6 @@ pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
             if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
         {
             allowed(Allowance::CordSet)
-        }
-        NodeKind::Cord { .. } if breaker <= without_neutral(plan, &node.id) => {
-            allowed(Allowance::Neutral)
         }
         _ => Proof::TooHigh { breaker },
     }

@@ -258,6 +258,7 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
         vec![
             context.say("ws-cords-ohms", &[]),
             context.say("ws-cords-amps", &[]),
+            context.say("ws-cords-two", &[]),
         ],
         &[],
         &[
@@ -287,7 +288,7 @@ fn cord_row(
     let context = sheet.context;
     let field = |name: &str| format!("cord.{}.{name}", cord.id);
     let wire = cord.wire.or(crate::supply::UNKNOWN_CORD);
-    let ampacity = flexible_ampacity(wire, cord.circuit().into());
+    let ampacity = flexible_ampacity(wire);
     let coiled = matches!(cord.coiled, Answer::Known(true));
     let assumed = sheet.taken(&field("coiled")).is_some();
     let third = || format!("÷\u{a0}{COILED_DIVISOR}");

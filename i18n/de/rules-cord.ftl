@@ -1,9 +1,15 @@
 ### Regeln zu Kabeln.
 
 CORD001 = { $first } soll mehr tragen, als es verträgt
-    .why = { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß und kann brennen. Betroffen: { $about }.
+    .why = { $fix ->
+        [plug] Der Stecker von { $first } ist für { $limit } gemacht. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Der Stecker wird heiß. Betroffen: { $about }.
+        [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß. Betroffen: { $about }.
+       *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß und kann brennen. Betroffen: { $about }.
+      }
     .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie die Geräte abwechselnd laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.
+    .fix-plug = Schließen Sie einen Teil davon woanders an, oder lassen Sie die Geräte abwechselnd laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
+    .fix-tag = Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt. Schließen Sie einen Teil woanders an, lassen Sie die Geräte abwechselnd laufen, oder nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
 
 CORD002 = { $fix ->
     [replace] Kabel für innen wird draußen benutzt: { $about }

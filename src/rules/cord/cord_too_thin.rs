@@ -11,26 +11,35 @@
 //!
 //! ## The arithmetic
 //! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
-//! busier leg, against the smaller of its plug's rating and its ampacity (two current-carrying
-//! conductors: 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; three: 7, 10, 15,
-//! 20, 25 A; a third where it stays coiled). Where only the heat of the air makes it too much, rule CORD006
-//! speaks. A load that found no place because of a cord counts
-//! against that cord. Where a breaker upstream is no larger than the cord's limit, the breaker
-//! trips first and this rule is silent.
+//! busier leg, against the least of its plug's rating, its ampacity (two conductors carry current:
+//! 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; less where it stays coiled) and,
+//! with a household plug, what cords of its gauge and length are usually marked with (beyond 50 ft
+//! 18 AWG 7 A, 16 AWG 10 A, 14 AWG 13 A, 12 AWG 15 A). Where only the heat of the air makes it too much,
+//! rule CORD006 speaks. A load that found no place because of a cord counts against that cord. Where a
+//! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent.
+//!
+//! Where the wire itself carries all that is asked, and the breaker is one of 15 or 20 A, only the plug or
+//! the mark is passed: a warning. Anything else is a danger.
 //!
 //! ## What to do
-//! Use a thicker cord, or plug some of it in elsewhere. A smaller AWG number is a thicker wire.
+//! Use a thicker cord, or plug some of it in elsewhere. A smaller AWG number is a thicker wire. Where the
+//! plug sets the limit no wire helps. The amps on the cord's own tag count where they are fewer.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of flexible cord (from a secondary copy).
-//! - Reckoning hot, neutral and ground at 120 V as two current-carrying conductors is common
-//!   practice, no source.
+//! - NFPA 70 (NEC), 400.5(A), 2023: the ground does not count as carrying current, nor a neutral that
+//!   carries only the unbalanced current (from a secondary copy).
+//! - UL 817, cord sets by length: their marks, as a cord supplier and a forum tell them (from a
+//!   secondary copy).
+//! - NEMA WD 6: ratings of plugs (from memory, not verified).
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, clock};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::rules::overcurrent::CORD_SET_CIRCUIT;
+use crate::supply::{LimitReason, NodeIx, NodeKind, UNKNOWN_CORD};
+use crate::tables::conductor::{flexible_ampacity, in_air};
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD001",
@@ -38,8 +47,8 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     worst: Signal::Danger,
     text: include_str!("cord_too_thin.rs"),
-    sources: &[cite::NEC_400_5, cite::PRACTICE],
-    fixes: &["thicker", "unwind"],
+    sources: &[cite::NEC_400_5, cite::NEC_400_5_A, cite::UL_817, cite::WD_6],
+    fixes: &["thicker", "unwind", "plug", "tag"],
     check,
     #[cfg(test)]
     fires: &[
@@ -50,6 +59,26 @@ pub(super) const RULE: Rule = Rule {
             ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
             ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
             ("running = \"1500 W\"", "running = \"1600 W\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
+        // The same behind a longer cord than 16 AWG is marked 13 A for.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("length = \"50 ft\" # long", "length = \"51 ft\" # long"),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
+        // 16.7 A through a plug of 15 A on 12 AWG.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"12 AWG\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
+            ("running = \"1500 W\"", "current = \"16.7 A\""),
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
@@ -81,6 +110,11 @@ fn wire(cord: Option<&Cord>) -> Value {
         })
 }
 
+/// What the wire itself carries in cool air, laid out straight.
+fn ampacity(cord: &Cord) -> Current {
+    flexible_ampacity(cord.wire.or(UNKNOWN_CORD))
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
@@ -98,8 +132,24 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         };
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+        let coiled = node.reason == LimitReason::CoiledCord;
+        // What is too much for it laid out as well is not mended by that.
+        let laid_out = if coiled { node.laid_out } else { limit };
+        let fix = match plan {
+            _ if coiled && demand <= laid_out => "unwind",
+            Some(cord) if laid_out == cord.plug.0.rating() => "plug",
+            Some(cord) if laid_out < ampacity(cord) => "tag",
+            _ => "thicker",
+        };
+        // A cord set is allowed behind these breakers, and its wire carries all of it.
+        let small = node.protected_at.is_some_and(|(_, breaker)| breaker <= CORD_SET_CIRCUIT);
+        let carried = plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
         found.add(
-            Signal::Danger,
+            if matches!(fix, "plug" | "tag") && small && carried {
+                Signal::Warning
+            } else {
+                Signal::Danger
+            },
             about,
             values([
                 ("demand", demand.into()),
@@ -107,12 +157,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("wire", wire(plan)),
                 ("time", time),
             ]),
-            // What is too much for it laid out as well needs another cord.
-            if demand <= node.laid_out {
-                "unwind"
-            } else {
-                "thicker"
-            },
+            fix,
             values([]),
         );
     }
@@ -180,6 +225,7 @@ fn kept_out(
 
 #[cfg(test)]
 mod tests {
+    use crate::report::Signal;
     use crate::rules::testing::findings;
 
     /// 12.9 A through a coil of 18 AWG: 10 A in air of 30 °C when it is laid out, a third of it coiled.
@@ -193,6 +239,36 @@ mod tests {
             ]);
             let found = found.iter().find(|found| found.code == "CORD001");
             assert_eq!(found.map(|found| found.fix.key), Some(fix), "{wire}");
+        }
+    }
+
+    /// 12 AWG carries 25 A and 16 AWG 13 A (NEC table 400.5(A)(1)); a 5-15P 15 A; a cord of 16 AWG
+    /// longer than 50 ft is marked 10 A.
+    #[test]
+    fn the_remedy_is_for_what_sets_the_limit() {
+        for (plug, wire, length, amps, breaker, expected) in [
+            ("5-15P", "12 AWG", "50 ft", "16 A", "20 A", ("plug", Signal::Warning)),
+            ("5-15P", "16 AWG", "50 ft", "16 A", "20 A", ("thicker", Signal::Danger)),
+            ("5-15P", "16 AWG", "100 ft", "12.5 A", "15 A", ("tag", Signal::Warning)),
+            ("5-15P", "16 AWG", "100 ft", "13.5 A", "15 A", ("tag", Signal::Danger)),
+            ("5-20P", "12 AWG", "50 ft", "22 A", "30 A", ("plug", Signal::Danger)),
+        ] {
+            let plug = format!("from = \"front\"\nplug = \"{plug}\"\nends = [\"5-20R\"]");
+            let (wire, length) = (format!("wire = \"{wire}\""), format!("length = \"{length}\""));
+            let (amps, breaker) = (format!("current = \"{amps}\""), format!("breaker = \"{breaker}\""));
+            let edits = [
+                ("from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]", plug.as_str()),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("breaker = \"20 A\" # front", breaker.as_str()),
+                ("wire = \"10 AWG\" # long", wire.as_str()),
+                ("length = \"50 ft\" # long", length.as_str()),
+                ("running = \"1500 W\"\npower_factor = 1.0", amps.as_str()),
+                ("on = \"left\" # kettle", "on = \"long\""),
+                ("on = \"right\" # fan", "on = \"front\""),
+            ];
+            let found = findings(&edits);
+            let found = found.iter().find(|found| found.code == "CORD001").expect("found");
+            assert_eq!((found.fix.key, found.signal), expected, "{edits:?}");
         }
     }
 }

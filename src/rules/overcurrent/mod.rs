@@ -11,3 +11,4 @@ crate::rules::area! {
 mod proof;
 
 pub(crate) use proof::proofs;
+pub(super) use unprotected_rating::CORD_SET_CIRCUIT;

@@ -117,6 +117,23 @@ mod tests {
         }
     }
 
+    /// A 5-15P carries 15 A (NEMA WD 6, from memory), and a heater's watts hold at 125 V: 1875 W there.
+    #[test]
+    fn none_asks_for_more_than_its_plug_carries() {
+        for a in all() {
+            let milliwatts = a.running.milliwatts();
+            if a.kind == LoadKind::Heater {
+                assert!(milliwatts <= 15 * 125_000, "{}", a.key);
+            } else {
+                assert!(
+                    milliwatts <= 15 * 120 * a.power_factor.permille(),
+                    "{}",
+                    a.key
+                );
+            }
+        }
+    }
+
     /// The upper ends published by the US Department of Energy.
     #[test]
     fn published_figures() {

@@ -30,6 +30,7 @@ assume-load-plug = Niemand kennt den Stecker von „{ $part }“, also wurde { $
 assume-power-factor = Niemand kennt den Leistungsfaktor von „{ $part }“, also wurde { $value } für diese Art angenommen. Es zieht mehr Strom, als seine Watt zeigen.
 assume-running = Niemand weiß, was „{ $part }“ verbraucht, also wurden { $value } für diese Art angenommen. Suchen Sie auf seinem Schild W oder A.
 assume-starting = Niemand weiß, was „{ $part }“ zum Starten braucht, also wurden { $value } für diese Art angenommen. Alles mit Motor braucht zum Starten viel mehr als im Betrieb.
+assume-starting-code-v = Der Kennbuchstabe V von „{ $part }“ hat keine obere Grenze, also wurden { $value } zum Starten angenommen, das Mindeste. Es kann mehr sein: Beim Starten hinsehen und hinhören.
 assume-continuous = Niemand weiß, wie lange „{ $part }“ läuft, also wurden drei Stunden oder mehr am Stück angenommen. Das senkt, was es verbrauchen darf.
 assume-all-day = Niemand weiß, wann „{ $part }“ läuft, also wurden { $value } am Tag gerechnet.
 

@@ -31,6 +31,7 @@ assume-load-plug = Nobody knows the plug of “{ $part }”, so { $value } was t
 assume-power-factor = Nobody knows the power factor of “{ $part }”, so { $value } was taken for its kind. It draws more current than its watts show.
 assume-running = Nobody knows what “{ $part }” uses, so { $value } was taken for its kind. Look on its label for W, or for A.
 assume-starting = Nobody knows what “{ $part }” needs to start, so { $value } was taken for its kind. Anything with a motor needs far more to start than to run.
+assume-starting-code-v = The code letter V of “{ $part }” has no upper end, so { $value } to start was taken, the least it may be. It may need more: watch and listen as it starts.
 assume-continuous = Nobody knows how long “{ $part }” runs, so it was taken to run for three hours or more at a stretch. That lowers what it may use.
 assume-all-day = Nobody knows when “{ $part }” runs, so { $value } a day were counted.
 

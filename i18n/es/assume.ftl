@@ -31,6 +31,7 @@ assume-load-plug = No se sabe qué clavija tiene “{ $part }”; se tomó { $va
 assume-power-factor = No se sabe el factor de potencia de “{ $part }”; se tomó { $value } según su tipo. Consume más corriente de lo que muestran sus vatios.
 assume-running = No se sabe cuánto consume “{ $part }”; se tomó { $value } según su tipo. Busque W o A en su placa.
 assume-starting = No se sabe cuánto necesita “{ $part }” para arrancar; se tomó { $value } según su tipo. Todo lo que tiene motor necesita mucho más para arrancar que para funcionar.
+assume-starting-code-v = La letra de código V de “{ $part }” no tiene límite superior; se tomó { $value } para arrancar, lo mínimo. Puede ser más: mire y escuche al arrancar.
 assume-continuous = No se sabe cuánto tiempo funciona “{ $part }”; se supuso que tres horas o más seguidas. Eso reduce lo que puede consumir.
 assume-all-day = No se sabe cuándo funciona “{ $part }”; se contaron { $value } al día.
 

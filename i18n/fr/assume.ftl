@@ -31,6 +31,7 @@ assume-load-plug = On ignore la fiche de « { $part } » ; on a donc retenu {
 assume-power-factor = On ignore le facteur de puissance de « { $part } » ; on a donc retenu { $value } pour son genre. Il y passe plus de courant que ses watts ne le montrent.
 assume-running = On ignore ce que « { $part } » consomme ; on a donc retenu { $value } pour son genre. Cherchez W, ou A, sur son étiquette.
 assume-starting = On ignore ce qu’il faut à « { $part } » pour démarrer ; on a donc retenu { $value } pour son genre. Tout ce qui a un moteur demande bien plus au démarrage qu’en marche.
+assume-starting-code-v = La lettre de code V de « { $part } » n’a pas de limite haute ; on a donc retenu { $value } pour démarrer, le moins possible. Il en faut peut-être plus : regardez et écoutez au démarrage.
 assume-continuous = On ignore combien de temps « { $part } » fonctionne ; on a donc supposé trois heures ou plus d’affilée. Cela abaisse ce qu’il peut consommer.
 assume-all-day = On ignore quand « { $part } » fonctionne ; on a donc compté { $value } par jour.
 assume-parallel-limit = On ignore ce que laisse passer le kit entre les deux ; on a donc retenu { $value }, comme pour un seul. Lisez les ampères sur le kit.

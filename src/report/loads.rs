@@ -9,6 +9,8 @@ use crate::tables::shape::{Circuit, Configuration, Plug};
 
 /// The most a small plug is taken for when nobody knows it: every camp load has this one.
 const UNKNOWN_PLUG: Plug = Plug(Configuration::N5_15);
+/// What household plugs are made for: 125 V (NEMA WD 6, from memory, not verified).
+const PLUG_VOLTS: Voltage = Voltage::from_millivolts(125_000);
 /// Three hours: from here on a load is continuous (NEC article 100).
 const CONTINUOUS_MINUTES: usize = 180;
 
@@ -117,6 +119,11 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     };
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
     let (running, running_current, factor) = running(load, kind, volts, &mut assume);
+    let running_current = match load.running {
+        // An amp on the nameplate is an amp.
+        Answer::Known(Draw::Current(_)) => running_current,
+        _ => plug_amps(load.kind, plug, running, running_current),
+    };
     let (starting, starting_current) = starting(
         load,
         kind,
@@ -126,6 +133,10 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         running_current,
         &mut assume,
     );
+    let starting_current = match load.starting {
+        Answer::Known(_) => plug_amps(load.kind, plug, starting, starting_current),
+        _ => starting_current,
+    };
     LoadUnit {
         id: load.id.clone(),
         load: at,
@@ -138,6 +149,17 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         starting: starting.max(running),
         starting_current: starting_current.max(running_current),
         continuous: continuous(load, &mut assume),
+    }
+}
+
+/// The watts of a heater hold at the volts its household plug is made for, and at fewer volts it takes
+/// fewer amps: where the plug carries them there, no more than the plug's amps.
+fn plug_amps(kind: LoadKind, plug: Plug, power: Power, amps: Current) -> Current {
+    let carried = Power::of_capacity(plug.0.rating(), PLUG_VOLTS);
+    if kind == LoadKind::Heater && plug.0.household() && power <= carried {
+        amps.min(plug.0.rating())
+    } else {
+        amps
     }
 }
 
@@ -205,11 +227,21 @@ fn running(
 /// Full-load current by NEC table 430.248; at twice the voltage half of it, rounded up.
 fn motor_current(millihorsepower: u32, volts: Voltage) -> Current {
     let at_115 = motors::full_load_at_115(millihorsepower);
-    if volts.millivolts() >= 200_000 {
+    if two_legs(volts) {
         Current::from_milliamps((at_115.milliamps() + 1) / 2)
     } else {
         at_115
     }
+}
+
+/// What a motor for a supply of these volts is rated for: 115 V, or 230 V.
+fn motor_volts(volts: Voltage) -> Voltage {
+    let legs = if two_legs(volts) { 2 } else { 1 };
+    Voltage::from_millivolts(motors::RATED_VOLTS.millivolts() * legs)
+}
+
+const fn two_legs(volts: Voltage) -> bool {
+    volts.millivolts() >= 200_000
 }
 
 /// Watts of a current, rounded up.
@@ -241,24 +273,33 @@ fn starting(
     if let Answer::Known(power) = load.starting {
         return (power, Current::of_load(power, factor, volts));
     }
+    let times = |multiple: i64| {
+        Current::from_milliamps(running_current.milliamps().saturating_mul(multiple))
+    };
+    let mut why = Some("starting");
     let current = match &load.running {
         // The letter on the nameplate tells; a motor without one starts at six times its
         // full-load current (NEC 430.251(A)).
         Answer::Known(Draw::Motor {
             millihorsepower,
             code,
-        }) => code
-            .and_then(|letter| motors::locked_rotor(*millihorsepower, letter))
-            .map_or_else(
-                || {
-                    Current::from_milliamps(
-                        running_current
-                            .milliamps()
-                            .saturating_mul(motors::MOTORS.multiple),
-                    )
-                },
-                |apparent| current_of(apparent, volts),
-            ),
+        }) => {
+            let told = code.and_then(|letter| {
+                let apparent = motors::locked_rotor(*millihorsepower, letter)?;
+                Some((letter, current_of(apparent, motor_volts(volts))))
+            });
+            match told {
+                Some((letter, least)) if letter.eq_ignore_ascii_case(&motors::NO_UPPER_END) => {
+                    why = Some("starting-code-v");
+                    least
+                }
+                Some((_, most)) => {
+                    why = None;
+                    most
+                }
+                None => times(motors::MOTORS.multiple),
+            }
+        }
         _ if kind.starting.permille() <= 1000 => return (running, running_current),
         _ => {
             let wide =
@@ -269,7 +310,9 @@ fn starting(
     // At the start nearly all of it is reactive; how much nobody knows, so every volt-ampere
     // is counted as a watt, the upper bound.
     let power = real_power(current, volts, UNITY);
-    assume.note("starting", Amount::of(power), "starting");
+    if let Some(why) = why {
+        assume.note("starting", Amount::of(power), why);
+    }
     (power, current)
 }
 
@@ -383,12 +426,23 @@ breaker = "20 A"
         assert_eq!(unit.running_current.milliamps(), 9800);
         assert_eq!(unit.starting_current.milliamps(), 58_800);
         assert_eq!(assumed, ["load.x.starting starting"]);
-        // NEC table 430.7(B): code G is at most 6.29 kVA per hp; 1/2 hp 3145 VA, 26.209 A.
-        let (unit, _) = one("kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"G\" }");
-        assert_eq!(unit.starting_current.milliamps(), 26_209);
-        // V has no upper end, so six times full load.
-        let (unit, _) = one("kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"V\" }");
-        assert_eq!(unit.starting_current.milliamps(), 58_800);
+        // NEC table 430.7(B): code G is at most 6.29 kVA per hp, at the motor's own 115 V (430.248):
+        // 1/2 hp 3145 VA, 27.348 A. The letter tells, so nothing is assumed.
+        let (unit, assumed) = one("kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"G\" }");
+        assert_eq!(unit.starting_current.milliamps(), 27_348);
+        assert!(assumed.is_empty(), "{assumed:?}");
+        // U ends at 22.39 kVA per hp, and V begins at 22.4 without an end: 11 200 VA, 97.392 A.
+        for (code, milliamps, assumes) in [("U", 97_348, 0), ("V", 97_392, 1), ("v", 97_392, 1)] {
+            let (unit, assumed) = one(&format!(
+                "kind = \"motor\"\nmotor = {{ hp = \"1/2\", code = \"{code}\" }}"
+            ));
+            assert_eq!(unit.starting_current.milliamps(), milliamps, "{code}");
+            assert_eq!(
+                assumed,
+                vec!["load.x.starting starting-code-v"; assumes],
+                "{code}"
+            );
+        }
     }
 
     #[test]
@@ -446,6 +500,24 @@ breaker = "20 A"
         }
     }
 
+    /// 1875 W is 15 A at 125 V, which a 5-15P is made for (NEMA WD 6, from memory); at 120 V it is less.
+    #[test]
+    fn a_heater_takes_no_more_amps_than_the_plug_that_carries_its_watts() {
+        for (watts, milliamps) in [(1800, 15_000), (1875, 15_000), (1876, 15_634)] {
+            let (unit, _) = one(&format!("kind = \"heater\"\nrunning = \"{watts} W\""));
+            assert_eq!(unit.running_current.milliamps(), milliamps, "{watts} W");
+            assert_eq!(unit.starting_current.milliamps(), milliamps, "{watts} W");
+            assert_eq!(unit.running.milliwatts(), watts * 1000);
+        }
+        // Electronics take more amps at fewer volts.
+        let (unit, _) = one("kind = \"electronic\"\nrunning = \"1875 W\"\npower_factor = 1.0");
+        assert_eq!(unit.running_current.milliamps(), 15_625);
+        // An amp on the nameplate is an amp.
+        let (unit, _) = one("kind = \"heater\"\ncurrent = \"15.3 A\"");
+        assert_eq!(unit.running_current.milliamps(), 15_300);
+        assert_eq!(unit.starting_current.milliamps(), 15_300);
+    }
+
     #[test]
     fn two_legs_halve_the_current() {
         let (units, _) = units_of(
@@ -459,6 +531,12 @@ breaker = "20 A"
              kind = \"motor\"\nmotor = { hp = \"1/2\" }\n",
         );
         assert_eq!(units[0].running_current.milliamps(), 4900);
+        // Code G at 230 V: 3145 / 230 = 13.674 A.
+        let (units, _) = units_of(
+            "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"6-20P\"\ncontinuous = false\n\
+             kind = \"motor\"\nmotor = { hp = \"1/2\", code = \"G\" }\n",
+        );
+        assert_eq!(units[0].starting_current.milliamps(), 13_674);
     }
 
     #[test]

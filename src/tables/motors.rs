@@ -6,7 +6,7 @@ use serde::Deserialize;
 
 use super::data::{self, Cited, Rows};
 use super::source::Source;
-use crate::quantity::{ApparentPower, Current, narrow};
+use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -104,8 +104,11 @@ pub fn full_load_at_115(millihorsepower: u32) -> Current {
         )
 }
 
-/// Greatest locked-rotor apparent power per horsepower of a code letter (NEC table 430.7(B)).
-/// `None` for V, which has no upper end, and for what is no code letter.
+/// The code letter without an upper end: its figure is the least that it stands for.
+pub const NO_UPPER_END: char = 'V';
+
+/// Greatest locked-rotor apparent power per horsepower of a code letter (NEC table 430.7(B)); of V,
+/// which has no upper end, the least. `None` for what is no code letter.
 #[must_use]
 pub fn locked_rotor_per_horsepower(letter: char) -> Option<ApparentPower> {
     MOTORS
@@ -114,6 +117,10 @@ pub fn locked_rotor_per_horsepower(letter: char) -> Option<ApparentPower> {
         .find(|(listed, _)| *listed == letter.to_ascii_uppercase())
         .map(|(_, apparent)| *apparent)
 }
+
+/// Half of what a motor is rated for where it takes two legs: 115 V, as 430.248 has it. Its code letter
+/// goes by its own volts, not by those of the supply.
+pub const RATED_VOLTS: Voltage = Voltage::from_millivolts(115_000);
 
 /// Locked-rotor apparent power of a motor with a code letter, at the upper end of the letter.
 #[must_use]
@@ -193,12 +200,13 @@ mod tests {
             ('S', 17_990),
             ('T', 19_990),
             ('U', 22_390),
+            ('V', 22_400),
         ];
         for (letter, volt_amps) in printed {
             let per = locked_rotor_per_horsepower(letter).map(ApparentPower::millivolt_amps);
             assert_eq!(per, Some(volt_amps * 1000), "{letter}");
         }
-        for none in ['V', 'I', 'O', 'Q', '?'] {
+        for none in ['I', 'O', 'Q', '?'] {
             assert_eq!(locked_rotor_per_horsepower(none), None, "{none}");
         }
     }

@@ -58,10 +58,15 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     let times = |text: String| format!("×\u{a0}{text}");
     let (times, start_watts) = match (&load.starting, &load.running) {
         (Answer::Known(_), _) => (dash(), sheet.planned(start_watts)),
-        (_, Answer::Known(Draw::Motor { code: Some(_), .. })) => (
-            sheet.sourced("kVA".to_owned(), &MOTORS.locked_rotor_source),
-            start_watts.into(),
-        ),
+        (_, Answer::Known(Draw::Motor { code: Some(_), .. })) => {
+            let kva = "kVA".to_owned();
+            let cell = if sheet.taken(&field("starting")).is_some() {
+                sheet.assumed_to_be(kva, Some(&MOTORS.locked_rotor_source))
+            } else {
+                sheet.sourced(kva, &MOTORS.locked_rotor_source)
+            };
+            (cell, start_watts.into())
+        }
         (_, Answer::Known(Draw::Motor { .. })) => (
             sheet.assumed_to_be(
                 times(MOTORS.multiple.to_string()),

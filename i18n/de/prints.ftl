@@ -301,7 +301,7 @@ print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen G
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
-print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Heizgeräts gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr Ampere als die des Steckers.
+print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers.
 print-ws-loads-start = Start: Watt wie angegeben, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Heizgeräte zählen mit allen ihren Ampere. Alles andere nimmt mehr Ampere, wenn die Spannung sinkt: die stehen hier.

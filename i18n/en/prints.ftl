@@ -301,7 +301,7 @@ print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
-print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater hold at 125 V: where its household plug carries them there, no more than the plug’s amps count.
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater hold at 125 V: where its household plug carries them there, no more count than the plug’s amps × volts.
 print-ws-loads-start = Starting: watts as given, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V; then its volt-amperes are counted as watts.
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. Heaters count with all their amps. Everything else takes more amps as the voltage sinks: those stand here.

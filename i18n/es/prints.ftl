@@ -304,7 +304,7 @@ print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certifi
 print-ws-by-listing = la certificación de la caja
 print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
-print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un calentador valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más amperios que los de la clavija.
+print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija.
 print-ws-loads-start = Arranque: los vatios dados, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
 print-ws-drops = Caída de tensión
 print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Lo que calienta cuenta con todos sus amperios. Todo lo demás toma más amperios cuando baja la tensión: son los que figuran aquí.

@@ -299,7 +299,7 @@ print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du c
 print-ws-cords-two = Deux conducteurs portent du courant. La terre ne compte pas, ni un neutre entre deux phases, qui ne porte que leur différence (NEC 400.5(A), 2023).
 print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
 print-ws-loads = Appareils
-print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus d’ampères que ceux de la fiche.
+print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche.
 print-ws-loads-start = Démarrage : les watts donnés, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
 print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance ; st au démarrage, k fois plus d’ampères
 print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par pied ou par mètre

@@ -118,11 +118,10 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         Circuit::TwoLegs | Circuit::TwoLegsNeutral => 2,
     };
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
-    let (running, running_current, factor) = running(load, kind, volts, &mut assume);
-    let running_current = match load.running {
-        // An amp on the nameplate is an amp.
-        Answer::Known(Draw::Current(_)) => running_current,
-        _ => plug_amps(load.kind, plug, running, running_current),
+    let (running, running_current, factor) = running(load, kind, plug, volts, &mut assume);
+    let (running, running_current) = match load.running {
+        Answer::Known(Draw::Power(_)) => at_the_plug(load.kind, plug, running, running_current),
+        _ => (running, running_current),
     };
     let (starting, starting_current) = starting(
         load,
@@ -133,9 +132,9 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         running_current,
         &mut assume,
     );
-    let starting_current = match load.starting {
-        Answer::Known(_) => plug_amps(load.kind, plug, starting, starting_current),
-        _ => starting_current,
+    let (starting, starting_current) = match load.starting {
+        Answer::Known(_) => at_the_plug(load.kind, plug, starting, starting_current),
+        _ => (starting, starting_current),
     };
     LoadUnit {
         id: load.id.clone(),
@@ -153,13 +152,18 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
 }
 
 /// The watts of a heater hold at the volts its household plug is made for, and at fewer volts it takes
-/// fewer amps: where the plug carries them there, no more than the plug's amps.
-fn plug_amps(kind: LoadKind, plug: Plug, power: Power, amps: Current) -> Current {
-    let carried = Power::of_capacity(plug.0.rating(), PLUG_VOLTS);
-    if kind == LoadKind::Heater && plug.0.household() && power <= carried {
-        amps.min(plug.0.rating())
+/// fewer amps. Where the plug carries the watts there, no more counts than the plug's amps, and their
+/// watts.
+fn at_the_plug(kind: LoadKind, plug: Plug, power: Power, amps: Current) -> (Power, Current) {
+    let most = plug.0.rating();
+    if kind == LoadKind::Heater
+        && plug.0.household()
+        && power <= Power::of_capacity(most, PLUG_VOLTS)
+        && amps > most
+    {
+        (Power::of_capacity(most, plug.0.volts()), most)
     } else {
-        amps
+        (power, amps)
     }
 }
 
@@ -167,6 +171,7 @@ fn plug_amps(kind: LoadKind, plug: Plug, power: Power, amps: Current) -> Current
 fn running(
     load: &Load,
     kind: &KindFigures,
+    plug: Plug,
     volts: Voltage,
     assume: &mut Assume<'_>,
 ) -> (Power, Current, Ratio) {
@@ -213,15 +218,38 @@ fn running(
             (real_power(current, volts, known), current, known)
         }
         Answer::Missing | Answer::Unknown => {
-            assume.note("running", Amount::of(kind.running), "running");
-            let factor = factor(assume);
-            (
-                kind.running,
-                Current::of_load(kind.running, factor, volts),
-                factor,
-            )
+            let power = unknown_power(load.kind, kind, plug, volts);
+            assume.note("running", Amount::of(power), "running");
+            // What fills its plug fills it at any power factor, and as many watts are counted.
+            let factor = if fills_its_plug(load.kind) {
+                load.power_factor.or(Ratio::from_permille(1000))
+            } else {
+                factor(assume)
+            };
+            let factor = Ratio::from_permille(factor.permille().clamp(1, 1000));
+            let amps = Current::of_load(power, factor, volts);
+            (power, amps.min(plug.0.rating()), factor)
         }
     }
+}
+
+/// Kinds of which some thing asks for all that a plug carries.
+pub(crate) const fn fills_its_plug(kind: LoadKind) -> bool {
+    matches!(
+        kind,
+        LoadKind::Heater | LoadKind::Motor | LoadKind::Electronic
+    )
+}
+
+/// What is taken for a thing whose power nobody knows: the most of its kind. With a plug above 15 A,
+/// the most that may be plugged in there: 16 A of 20 A, 24 A of 30 A (NEC 210.21(B)(2)).
+fn unknown_power(of: LoadKind, kind: &KindFigures, plug: Plug, volts: Voltage) -> Power {
+    const MOST: Ratio = Ratio::from_permille(800);
+    if !fills_its_plug(of) {
+        return kind.running;
+    }
+    let most = Power::of_capacity(plug.0.rating().scaled_down(MOST), volts);
+    most.max(kind.running)
 }
 
 /// Full-load current by NEC table 430.248; at twice the voltage half of it, rounded up.
@@ -453,17 +481,41 @@ breaker = "20 A"
         assert_eq!(assumed, ["load.x.starting starting"]);
         // Where the running power is a guess, the start is not less than the guess.
         let (unit, _) = one("kind = \"motor\"\nrunning = \"unknown\"\nstarting = \"100 W\"");
-        assert_eq!(unit.running.milliwatts(), 725_000);
+        assert_eq!(unit.running.milliwatts(), 1_800_000);
         assert_eq!(unit.starting, unit.running);
         assert_eq!(unit.starting_current, unit.running_current);
     }
 
+    /// All that a plug of 15 A carries, or of a larger one the most that may be plugged in: 80 % (NEC
+    /// 210.21(B)(2), from a secondary copy). A lamp and a medical thing by their kind.
     #[test]
-    fn an_unknown_heater_is_all_that_its_plug_carries() {
-        let (unit, assumed) = one("kind = \"heater\"\nrunning = \"unknown\"");
-        assert_eq!(unit.running.milliwatts(), 1_800_000);
-        assert_eq!(unit.running_current.milliamps(), 15_000);
-        assert_eq!(assumed, ["load.x.running running"]);
+    fn an_unknown_load_is_the_worst_of_its_kind() {
+        for (kind, plug, watts, milliamps) in [
+            ("heater", "5-15P", 1800, 15_000),
+            ("motor", "5-15P", 1800, 15_000),
+            ("electronic", "5-15P", 1800, 15_000),
+            ("electronic", "5-20P", 1920, 16_000),
+            ("motor", "TT-30P", 2880, 24_000),
+            ("heater", "6-20P", 3840, 16_000),
+            // 500 W and 600 W at a power factor of 0.6.
+            ("lamp", "5-15P", 500, 6_945),
+            ("medical", "5-15P", 600, 8_334),
+        ] {
+            let (units, assumed) = units_of(&format!(
+                "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"{plug}\"\ncontinuous = false\n\
+                 kind = \"{kind}\"\nrunning = \"unknown\"\n"
+            ));
+            assert_eq!(units[0].running.milliwatts(), watts * 1000, "{kind} {plug}");
+            assert_eq!(
+                units[0].running_current.milliamps(),
+                milliamps,
+                "{kind} {plug}"
+            );
+            assert!(
+                assumed.contains(&"load.x.running running".to_owned()),
+                "{assumed:?}"
+            );
+        }
     }
 
     /// 60 W at the lowest power factor of all kinds, 0.6, is 100 VA, 0.834 A; a motor starts at six
@@ -507,6 +559,7 @@ breaker = "20 A"
             let (unit, _) = one(&format!("kind = \"heater\"\nrunning = \"{watts} W\""));
             assert_eq!(unit.running_current.milliamps(), milliamps, "{watts} W");
             assert_eq!(unit.starting_current.milliamps(), milliamps, "{watts} W");
+            let watts = if watts == 1875 { 1800 } else { watts };
             assert_eq!(unit.running.milliwatts(), watts * 1000);
         }
         // Electronics take more amps at fewer volts.

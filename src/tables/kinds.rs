@@ -143,4 +143,33 @@ mod tests {
             assert_eq!(figures.starting_source, motor.starting_source);
         }
     }
+
+    /// The same watts typed a second time: 15 A at 120 V; a halogen work light; home oxygen. The watts of a
+    /// hair dryer hold at 125 V; at 120 V it takes 120² / 125² of them.
+    #[test]
+    fn nothing_unknown_is_taken_for_less_than_an_appliance_of_its_kind() {
+        let all = [
+            (LoadKind::Heater, 1800),
+            (LoadKind::Motor, 1800),
+            (LoadKind::Electronic, 1800),
+            (LoadKind::Lamp, 500),
+            (LoadKind::Medical, 600),
+        ];
+        for (kind, watts) in all {
+            assert_eq!(of_kind(kind).running.milliwatts(), watts * 1000, "{kind:?}");
+        }
+        for appliance in crate::tables::appliances::all() {
+            let kind = of_kind(appliance.kind);
+            let watts = appliance.running.milliwatts() / 1000;
+            let taken = match appliance.kind {
+                LoadKind::Heater if watts > 1800 => watts * 120 * 120 / (125 * 125),
+                _ => watts,
+            };
+            assert!(
+                taken * 1000 <= kind.running.milliwatts(),
+                "{}",
+                appliance.key
+            );
+        }
+    }
 }

@@ -8,6 +8,7 @@ use super::super::volts::amps_times_ohms;
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Draw, Id, Load};
 use crate::quantity::Ratio;
+use crate::report::loads::fills_its_plug;
 use crate::report::{Amount, Drop, LoadFacts};
 use crate::tables::kinds;
 use crate::tables::motors::MOTORS;
@@ -29,6 +30,11 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     );
     // Watts and amps: the one is given and the other worked out.
     let (watts, amps) = match &load.running {
+        // Fewer count than are on the plate of a heater that goes by 125 V.
+        Answer::Known(Draw::Power(power)) if Amount::of(*power) != facts.running_watts => {
+            let plate = context.exactly(*power);
+            (sheet.planned(format!("{plate} → {watts}")), amps.into())
+        }
         Answer::Known(Draw::Power(_)) => (sheet.planned(watts), amps.into()),
         Answer::Known(Draw::Current(_)) => (watts.into(), sheet.planned(amps)),
         Answer::Known(Draw::Motor { .. }) => {
@@ -43,6 +49,9 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         (Answer::Known(factor), _) => sheet.planned(number(*factor)),
         // Volt-amperes are counted as watts: what they are at most.
         (_, Answer::Known(Draw::Current(_) | Draw::Motor { .. })) => {
+            number(Ratio::from_permille(1000)).into()
+        }
+        (_, Answer::Missing | Answer::Unknown) if fills_its_plug(load.kind) => {
             number(Ratio::from_permille(1000)).into()
         }
         _ if sheet.taken(&field("power_factor")).is_some() => {

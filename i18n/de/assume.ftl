@@ -6,6 +6,7 @@ assumed-no = nein
 assumed-none = keiner
 assumed-leg-a = Seite A
 assumed-worst-kind = das Schlimmste jeder Art
+assumed-one-leg = eine Seite
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } Ebenso für { $parts }.
@@ -27,6 +28,7 @@ assume-cord-length = Niemand weiß, wie lang „{ $part }“ ist, also wurden f�
 assume-cord-coiled = Niemand weiß, ob „{ $part }“ im Betrieb ausgelegt ist, also wurde es als aufgerollt gerechnet. Aufgerollt verträgt es nur ein Drittel. Rollen Sie es ganz ab, und schreiben Sie es in den Plan.
 assume-load-kind = Niemand weiß, was „{ $part }“ vor allem tut, also wurde { $value } angenommen: Es kann so viel verbrauchen wie ein Heizgerät und so schwer starten wie ein Motor, und die Gesundheit eines Menschen kann davon abhängen. Fragen Sie, wem es gehört.
 assume-load-plug = Niemand kennt den Stecker von „{ $part }“, also wurde { $value } angenommen, der übliche.
+assume-load-one-leg = Niemand weiß, wie sich „{ $part }“ auf die beiden Seiten verteilt, also wurde alles auf { $value } gelegt, welche auch immer.
 assume-power-factor = Niemand kennt den Leistungsfaktor von „{ $part }“, also wurde { $value } für diese Art angenommen. Es zieht mehr Strom, als seine Watt zeigen.
 assume-running = Niemand weiß, was „{ $part }“ verbraucht, also wurden { $value } angenommen, das Meiste für Art und Stecker. Suchen Sie auf seinem Schild W oder A.
 assume-starting = Niemand weiß, was „{ $part }“ zum Starten braucht, also wurden { $value } für diese Art angenommen. Alles mit Motor braucht zum Starten viel mehr als im Betrieb.

@@ -303,6 +303,7 @@ print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
 print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers.
 print-ws-loads-start = Start: Watt wie angegeben, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
+print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Seite, bei 120 V, welche auch immer das ist. Trägt sein Stecker das nicht: auf jeder Seite, was der Stecker trägt, oder die Hälfte, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Heizgeräte zählen mit allen ihren Ampere. Alles andere nimmt mehr Ampere, wenn die Spannung sinkt: die stehen hier.
 print-ws-drops-with = Jedes ist mit der Gruppe gerechnet, die zusammen laufen darf (weiter unten) und es am meisten kostet.

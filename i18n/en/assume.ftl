@@ -7,6 +7,7 @@ assumed-no = no
 assumed-none = none
 assumed-leg-a = leg A
 assumed-worst-kind = the worst of every kind
+assumed-one-leg = one leg
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } The same for { $parts }.
@@ -28,6 +29,7 @@ assume-cord-length = Nobody knows how long “{ $part }” is, so { $value } was
 assume-cord-coiled = Nobody knows if “{ $part }” lies flat in use, so it was taken for coiled. Coiled, it carries only a third. Unroll it fully, and say so in the plan.
 assume-load-kind = Nobody knows what “{ $part }” mostly does, so { $value } was taken: it may use as much as a heater and start as hard as a motor, and someone's health may depend on it. Ask its owner.
 assume-load-plug = Nobody knows the plug of “{ $part }”, so { $value } was taken, the usual one.
+assume-load-one-leg = Nobody knows how “{ $part }” shares itself out between the two legs, so all of it was put on { $value }, whichever that is.
 assume-power-factor = Nobody knows the power factor of “{ $part }”, so { $value } was taken for its kind. It draws more current than its watts show.
 assume-running = Nobody knows what “{ $part }” uses, so { $value } was taken, the most for its kind and plug. Look on its label for W, or for A.
 assume-starting = Nobody knows what “{ $part }” needs to start, so { $value } was taken for its kind. Anything with a motor needs far more to start than to run.

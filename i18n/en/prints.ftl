@@ -303,6 +303,7 @@ print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
 print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater hold at 125 V: where its household plug carries them there, no more count than the plug’s amps × volts.
 print-ws-loads-start = Starting: watts as given, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V; then its volt-amperes are counted as watts.
+print-ws-loads-leg = A thing with both hots and a neutral is counted with all of it on one leg, at 120 V, whichever leg that is. Where its plug does not carry that: what the plug carries on each leg, or half of it where that is more.
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. Heaters count with all their amps. Everything else takes more amps as the voltage sinks: those stand here.
 print-ws-drops-with = Each is worked out with the set of section “Who runs together” that costs it the most.

@@ -7,6 +7,7 @@ assumed-no = no
 assumed-none = ninguno
 assumed-leg-a = fase A
 assumed-worst-kind = lo peor de cada tipo
+assumed-one-leg = una sola fase
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } Lo mismo para { $parts }.
@@ -28,6 +29,7 @@ assume-cord-length = No se sabe cuánto mide “{ $part }”; se tomó { $value 
 assume-cord-coiled = No se sabe si “{ $part }” está extendido cuando se usa; se dio por enrollado. Enrollado soporta solo un tercio. Desenróllelo por completo, e indíquelo en el plan.
 assume-load-kind = No se sabe qué hace sobre todo “{ $part }”; se tomó { $value }: puede consumir tanto como un calefactor y arrancar con tanta fuerza como un motor, y la salud de alguien puede depender de ello. Pregunte a su dueño.
 assume-load-plug = No se sabe qué clavija tiene “{ $part }”; se tomó { $value }, la habitual.
+assume-load-one-leg = No se sabe cómo se reparte “{ $part }” entre las dos fases; se puso todo en { $value }, sea cual sea.
 assume-power-factor = No se sabe el factor de potencia de “{ $part }”; se tomó { $value } según su tipo. Consume más corriente de lo que muestran sus vatios.
 assume-running = No se sabe cuánto consume “{ $part }”; se tomó { $value }, lo máximo para su tipo y clavija. Busque W o A en su placa.
 assume-starting = No se sabe cuánto necesita “{ $part }” para arrancar; se tomó { $value } según su tipo. Todo lo que tiene motor necesita mucho más para arrancar que para funcionar.

@@ -306,6 +306,7 @@ print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
 print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija.
 print-ws-loads-start = Arranque: los vatios dados, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
+print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola fase, a 120 V, sea cual sea. Si su clavija no lo admite: lo que admite la clavija en cada fase, o la mitad si es más.
 print-ws-drops = Caída de tensión
 print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Lo que calienta cuenta con todos sus amperios. Todo lo demás toma más amperios cuando baja la tensión: son los que figuran aquí.
 print-ws-drops-with = Cada una se calcula con el grupo de la sección “Qué funciona a la vez” que más la aumenta.

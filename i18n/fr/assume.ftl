@@ -7,6 +7,7 @@ assumed-no = non
 assumed-none = aucun
 assumed-leg-a = phase A
 assumed-worst-kind = le pire de chaque genre
+assumed-one-leg = une seule phase
 
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } De même pour { $parts }.
@@ -28,6 +29,7 @@ assume-cord-length = On ignore la longueur de « { $part } » ; on a donc ret
 assume-cord-coiled = On ignore si « { $part } » est à plat pendant l’usage ; on l’a donc supposé enroulé. Enroulé, cela ne supporte que le tiers. Déroulez tout, et dites-le dans le plan.
 assume-load-kind = On ignore ce que « { $part } » fait surtout ; on a donc retenu { $value } : il peut consommer autant qu’un chauffage et démarrer aussi fort qu’un moteur, et la santé de quelqu’un peut en dépendre. Demandez à son propriétaire.
 assume-load-plug = On ignore la fiche de « { $part } » ; on a donc retenu { $value }, la plus courante.
+assume-load-one-leg = On ignore comment « { $part } » se répartit entre les deux phases ; on a donc tout mis sur { $value }, n’importe laquelle.
 assume-power-factor = On ignore le facteur de puissance de « { $part } » ; on a donc retenu { $value } pour son genre. Il y passe plus de courant que ses watts ne le montrent.
 assume-running = On ignore ce que « { $part } » consomme ; on a donc retenu { $value }, le plus pour son genre et sa fiche. Cherchez W, ou A, sur son étiquette.
 assume-starting = On ignore ce qu’il faut à « { $part } » pour démarrer ; on a donc retenu { $value } pour son genre. Tout ce qui a un moteur demande bien plus au démarrage qu’en marche.

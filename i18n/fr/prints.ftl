@@ -301,6 +301,7 @@ print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou p
 print-ws-loads = Appareils
 print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche.
 print-ws-loads-start = Démarrage : les watts donnés, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
+print-ws-loads-leg = Un appareil à deux phases et neutre compte tout entier sur une seule phase, à 120 V, n’importe laquelle. Si sa fiche ne le supporte pas : ce que la fiche supporte sur chaque phase, ou la moitié si c’est plus.
 print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance ; st au démarrage, k fois plus d’ampères
 print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par pied ou par mètre
 print-ws-drops = Chute de tension

@@ -193,8 +193,9 @@ mod tests {
     }
 
     /// Unknowns that none of the answers is for, without the name of the part, each with the reason.
-    const WITHOUT_ANSWER: [(&str, &str); 10] = [
+    const WITHOUT_ANSWER: [(&str, &str); 11] = [
         ("cord.leg", "a plan file has no such field"),
+        ("load.legs", "a plan file has no such field"),
         ("generator.noise.full_load", "a plan file has no such field"),
         (
             "load.plug",

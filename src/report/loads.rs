@@ -1,7 +1,7 @@
 //! The loads of a plan as units that each take one socket, with every figure the core needs.
 
 use super::{Amount, Assumption, LoadFacts, Value};
-use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span};
+use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span, System};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
 use crate::tables::kinds::{self, KindFigures};
 use crate::tables::motors;
@@ -28,7 +28,8 @@ pub struct LoadUnit {
     pub kind: LoadKind,
     /// Its plug, or what is taken for it.
     pub plug: Plug,
-    /// Nominal voltage at the plug.
+    /// Nominal voltage that its current is reckoned at: at the plug, or of one leg for a thing that may
+    /// have all of its current on one.
     pub volts: Voltage,
     /// Running power, rounded up.
     pub running: Power,
@@ -113,9 +114,21 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         assume.note("plug", Value::Name(UNKNOWN_PLUG.to_string()), "load-plug");
         UNKNOWN_PLUG
     };
-    let legs = match plug.0.circuit() {
-        Circuit::OneLeg => 1,
-        Circuit::TwoLegs | Circuit::TwoLegsNeutral => 2,
+    // How a thing with both hots and a neutral shares itself out between them its watts do not tell.
+    // All of it may be on one leg, whichever. Amps are told for each leg, and a motor has no neutral.
+    let lopsided = plug.0.circuit() == Circuit::TwoLegsNeutral
+        && !matches!(
+            load.running,
+            Answer::Known(Draw::Current(_) | Draw::Motor { .. })
+        );
+    if lopsided && plan.generator.voltage != Answer::Known(System::V120) {
+        let word = "assumed-one-leg";
+        assume.note("legs", Value::Word { word }, "load-one-leg");
+    }
+    let legs = if lopsided || plug.0.circuit() == Circuit::OneLeg {
+        1
+    } else {
+        2
     };
     let volts = Voltage::from_millivolts(plan.line_to_neutral().millivolts() * legs);
     let (running, running_current, factor) = running(load, kind, plug, volts, &mut assume);
@@ -135,6 +148,11 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     let (starting, starting_current) = match load.starting {
         Answer::Known(_) => at_the_plug(load.kind, plug, starting, starting_current),
         _ => (starting, starting_current),
+    };
+    let (volts, running_current, starting_current) = if lopsided {
+        past_one_leg(plug, volts, running_current, starting_current)
+    } else {
+        (volts, running_current, starting_current)
     };
     LoadUnit {
         id: load.id.clone(),
@@ -165,6 +183,28 @@ fn at_the_plug(kind: LoadKind, plug: Plug, power: Power, amps: Current) -> (Powe
     } else {
         (power, amps)
     }
+}
+
+/// The volts and amps of a thing with all of its current on one leg, where its plug does not carry them
+/// there: that leg has what the plug carries, or half of it all, and the other may have as much.
+fn past_one_leg(
+    plug: Plug,
+    volts: Voltage,
+    running: Current,
+    starting: Current,
+) -> (Voltage, Current, Current) {
+    let rating = plug.0.rating();
+    if running <= rating {
+        return (volts, running, starting);
+    }
+    let half = Current::from_milliamps((running.milliamps() + 1) / 2);
+    let leg = rating.max(half);
+    let more = starting.max(running) - running;
+    (
+        Voltage::from_millivolts(volts.millivolts() * 2),
+        leg,
+        leg + more,
+    )
 }
 
 /// Running power and current, and the power factor that the load has.
@@ -569,6 +609,43 @@ breaker = "20 A"
         let (unit, _) = one("kind = \"heater\"\ncurrent = \"15.3 A\"");
         assert_eq!(unit.running_current.milliamps(), 15_300);
         assert_eq!(unit.starting_current.milliamps(), 15_300);
+    }
+
+    /// 3000 W at a power factor of 0.8 and 120 V are 31.25 A, all on one leg; 9600 W would be 80 A, but a
+    /// 14-50P carries 50, and the other leg has the rest; 19.2 kW are 80 A on each of two legs.
+    #[test]
+    fn a_thing_with_a_neutral_may_have_all_of_it_on_one_leg() {
+        for (draw, milliamps, volts, said) in [
+            (
+                "running = \"3000 W\"\npower_factor = 0.8",
+                31_250,
+                120,
+                true,
+            ),
+            (
+                "running = \"9600 W\"\npower_factor = 1.0",
+                50_000,
+                240,
+                true,
+            ),
+            (
+                "running = \"19200 W\"\npower_factor = 1.0",
+                80_000,
+                240,
+                true,
+            ),
+            ("current = \"16 A\"", 16_000, 240, false),
+            ("motor = { hp = \"1/2\" }", 4_900, 240, false),
+        ] {
+            let (units, assumed) = units_of(&format!(
+                "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"14-50P\"\ncontinuous = false\n\
+                 kind = \"electronic\"\n{draw}\n"
+            ));
+            assert_eq!(units[0].running_current.milliamps(), milliamps, "{draw}");
+            assert_eq!(units[0].volts.millivolts(), volts * 1000, "{draw}");
+            let told = assumed.contains(&"load.x.legs load-one-leg".to_owned());
+            assert_eq!(told, said, "{assumed:?}");
+        }
     }
 
     #[test]

@@ -39,9 +39,9 @@ use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{Legs, NodeIx, NodeKind, Supply};
+use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
-use crate::tables::shape::{Circuit, Plug};
+use crate::tables::shape::Circuit;
 
 /// Steps for each of the other searches, which are a microsecond each.
 const STEPS: u64 = 200_000;
@@ -124,7 +124,7 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
     let first = together.sets.first().copied().unwrap_or_default();
     let anyhow = vec![LoadSet::default(); units.len()];
     if let Some(order) = start::order(&fixed, &first, &anyhow) {
-        sharing.start_order = setting.start_steps(&order, &at);
+        sharing.start_order = setting.start_steps(&order);
         sharing.start_holds = true;
     }
     sharing.start = setting.start(&fixed, first, &all);
@@ -219,7 +219,7 @@ impl<'a> Setting<'a> {
                             Some(on) => kept[*place] && node.id == *on,
                             None => !kept[*place],
                         };
-                        there && fits(supply, places[*place], unit.plug)
+                        there && fits(supply, places[*place], unit)
                     })
                     .collect();
                 // Only where there is no other: the rules then say what is wrong with it.
@@ -412,19 +412,14 @@ impl<'a> Setting<'a> {
 
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they
     /// are at most.
-    fn start_steps(&self, order: &[usize], at: &[Option<usize>]) -> Vec<StartStep> {
-        let volts = i128::from(self.supply.volts.millivolts());
+    fn start_steps(&self, order: &[usize]) -> Vec<StartStep> {
         let mut running: i128 = 0;
         order
             .iter()
             .map(|load| {
                 let unit = &self.units[*load];
-                let place = at[*load].map(|place| self.supply.node(self.places[place]));
-                let legs = place.map_or(1, |node| node.legs.all().len());
-                let power = |milliamps: i64| {
-                    let product = i128::from(milliamps) * volts * i128::try_from(legs).unwrap_or(1);
-                    (product + 999) / 1000
-                };
+                let volts = i128::from(unit.volts.millivolts());
+                let power = |milliamps: i64| (i128::from(milliamps) * volts + 999) / 1000;
                 let peak = running + power(unit.starting_current.milliamps());
                 running += power(unit.running_current.milliamps());
                 StartStep {
@@ -530,18 +525,23 @@ fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
         })
 }
 
-/// Whether the plug goes in there and every leg it uses is fed.
-fn fits(supply: &Supply, place: NodeIx, plug: Plug) -> bool {
+/// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one
+/// leg runs there on one as well, but for its parts of 240 V, of which rule FIT006 tells.
+fn fits(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let node = supply.node(place);
     let NodeKind::Receptacle { shape, .. } = node.kind else {
         return false;
     };
-    let fed = match plug.0.circuit() {
+    let fed = match unit.plug.0.circuit() {
         Circuit::OneLeg => matches!(node.legs, Legs::One(_)),
         Circuit::TwoLegs => matches!(node.legs, Legs::Between | Legs::Both),
-        Circuit::TwoLegsNeutral => node.legs == Legs::Both,
+        Circuit::TwoLegsNeutral => match node.legs {
+            Legs::Both => true,
+            Legs::One(_) => unit.volts == supply.volts,
+            Legs::Between => false,
+        },
     };
-    shape.takes(plug) && fed
+    shape.takes(unit.plug) && fed
 }
 
 #[cfg(test)]

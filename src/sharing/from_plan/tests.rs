@@ -271,7 +271,10 @@ fn each_leg_has_its_own_limit() {
             breaker = "30 A"
         "#;
         let outlets = outlet("left", "A") + &outlet("right", "B");
-        let pump = heater("pump", 2400, "").replace("5-15P", "L14-30P");
+        // Amps are those of each leg.
+        let pump = heater("pump", 2400, "")
+            .replace("running = \"2400 W\"", "current = \"10 A\"")
+            .replace("5-15P", "L14-30P");
         let kettles = heater("one", 1500, "") + &heater("two", 1500, "");
         format!("{head}\n{outlets}\n{kettles}\n{pump}\n{more}")
     };
@@ -279,4 +282,28 @@ fn each_leg_has_its_own_limit() {
     assert_eq!(sharing.unplaced, []);
     assert_eq!(ids(&sharing.together), ["one two", "pump"]);
     assert_eq!(ids(&sharing.never), ["one pump", "two pump"]);
+}
+
+/// A coach with a four-contact plug on an adapter from a 120 V outlet: both of its hots hang on the one
+/// leg there, with all of its current, which its watts at 120 V are. What its amps on each of two legs
+/// would add up to there nobody knows, so that it has no place by amps.
+#[test]
+fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
+    let with = |draw: &str| {
+        let adapter = "[[cord]]\nid = \"ad\"\nfrom = \"front\"\nplug = \"5-20P\"\nends = [\"14-50R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"2 ft\"\ncoiled = false\n";
+        plan(&format!(
+            "{adapter}[[load]]\nid = \"coach\"\nname = \"coach\"\nkind = \"electronic\"\npower_factor = 1.0\n\
+             {draw}\nplug = \"14-50P\"\ncontinuous = false\n"
+        ))
+    };
+    let sharing = shared(&with("running = \"1500 W\""));
+    let at: Vec<&str> = sharing.placed.iter().map(|it| it.at.as_str()).collect();
+    assert_eq!(at, ["ad"]);
+    // 12.5 A at 120 V.
+    assert_eq!(
+        sharing.start_order[0].peak_watts,
+        Power::from_milliwatts(1_500_000).into()
+    );
+    assert_eq!(shared(&with("current = \"12.5 A\"")).placed, []);
 }

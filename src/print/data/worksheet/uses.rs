@@ -92,12 +92,17 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
             start_watts.into(),
         ),
     };
+    let volts = context.exact(&facts.volts);
     vec![
         facts.name.clone().into(),
         at.into(),
         watts,
         factor,
-        context.exact(&facts.volts).into(),
+        if sheet.taken(&field("legs")).is_some() {
+            sheet.assumed_to_be(volts, None)
+        } else {
+            volts.into()
+        },
         amps,
         times,
         start_watts,
@@ -117,12 +122,18 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
             Some(load_row(sheet, facts, load))
         })
         .collect();
+    let mut how = vec![
+        context.say("ws-loads-amps", &[]),
+        context.say("ws-loads-start", &[]),
+    ];
+    let loads = context.plan.loads.iter();
+    let mut legs = loads.map(|load| format!("load.{}.legs", load.id));
+    if legs.any(|field| sheet.taken(&field).is_some()) {
+        how.push(context.say("ws-loads-leg", &[]));
+    }
     sheet.section(
         "loads",
-        vec![
-            context.say("ws-loads-amps", &[]),
-            context.say("ws-loads-start", &[]),
-        ],
+        how,
         &[],
         &[
             ("load", 7),

@@ -150,7 +150,7 @@ reason-coiled-cord = das Kabel ist aufgerollt; kein Schutzschalter wacht darübe
 reason-parallel-kit = der Verbindungssatz zwischen den Generatoren
 reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüber
 reason-wiring = die Leitung des Kastens
-reason-not-fed = es wird nicht gespeist
+reason-not-fed = nicht die Volt ihrer Form; mit Spannung rechnen
 
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator

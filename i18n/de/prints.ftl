@@ -44,7 +44,7 @@ print-set-by-hot-cord-guessed = Niemand hat gesagt, wie heiß es wird: „{ $id 
 print-set-by-coiled-cord = Kabel „{ $id }“ ist aufgerollt und verträgt deshalb weniger. Ganz abrollen.
 print-set-by-coiled-cord-guessed = Niemand weiß, ob „{ $id }“ abgerollt ist: Es zählt als aufgerollt. Ganz abrollen.
 print-set-by-wiring = Die Leitung in „{ $id }“ setzt diese Grenze.
-print-set-by-not-fed = Das wird von nichts gespeist.
+print-set-by-not-fed = Nicht die Volt der Form. Mit Spannung rechnen.
 
 ## Etiketten
 
@@ -282,7 +282,7 @@ print-ws-reason-cord-mark = übliche Angabe
 print-ws-reason-coiled-cord = Leiter, aufgerollt
 print-ws-reason-hot-cord = Leiter, in heißer Luft
 print-ws-reason-wiring = Leitung
-print-ws-reason-not-fed = nicht gespeist
+print-ws-reason-not-fed = falsche Volt
 print-ws-cords = Kabel
 print-ws-cords-ohms = Ohm = Ohm je Fuß × Länge × 2, hin und zurück, bei 75 °C.
 print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C weniger, aufgerollt ein Drittel) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.

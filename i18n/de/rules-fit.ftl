@@ -17,9 +17,9 @@ FIT002 = { $first } sieht stärker aus, als es ist
     .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $limit } gemacht. Die Grenze bleibt { $limit }.
     .fix-plan = Rechnen Sie mit { $limit } für alles hinter { $first }, und beschriften Sie es so.
 
-FIT003 = { $about } bekommt keinen Strom
-    .why = Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators. Eine Steckdose für 120 V braucht einen Neutralleiter. Was diese hier speist, hat das nicht, und kein Adapter kann es herstellen.
-    .fix-leave = Lassen Sie sie unbenutzt, oder speisen Sie sie aus einer Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
+FIT003 = { $about }: nicht die Volt, die die Form verspricht
+    .why = Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Spannungslos ist sie nicht.
+    .fix-leave = Nichts hineinstecken, und mit Spannung rechnen. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
 
 FIT004 = { $fix ->
     [too-large] { $about } verlangt mehr, als seine Steckdose verträgt

@@ -161,7 +161,7 @@ reason-coiled-cord = the cord is coiled; no breaker watches it
 reason-parallel-kit = the kit between the sets
 reason-hot-cord = the cord in air this hot; no breaker watches it
 reason-wiring = the box's wiring
-reason-not-fed = it is not fed
+reason-not-fed = not the volts of its shape; treat it as live
 
 demo-wrote = Written to { $dir }:
 demo-file-labels = one label for each receptacle, cord, box and the set

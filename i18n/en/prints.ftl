@@ -44,7 +44,7 @@ print-set-by-hot-cord-guessed = Nobody said how hot it gets: “{ $id }” count
 print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Uncoil it all.
 print-set-by-coiled-cord-guessed = Nobody knows if “{ $id }” lies flat: it counts as coiled. Uncoil it all.
 print-set-by-wiring = The wiring of “{ $id }” sets this limit.
-print-set-by-not-fed = Nothing feeds this.
+print-set-by-not-fed = Not the volts of its shape. Treat it as live.
 
 ## Safety. Labels
 
@@ -282,7 +282,7 @@ print-ws-reason-cord-mark = usual mark
 print-ws-reason-coiled-cord = wire, coiled
 print-ws-reason-hot-cord = wire, in hot air
 print-ws-reason-wiring = wiring
-print-ws-reason-not-fed = not fed
+print-ws-reason-not-fed = wrong volts
 print-ws-cords = Cords
 print-ws-cords-ohms = Ohms = ohms for each foot × length × 2, there and back, at 75 °C.
 print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity (less in air above 30 °C, a third of it when coiled) and the usual mark of cords with a household plug, of that gauge and length. Read the amps on the cord’s tag; the smaller counts.

@@ -17,9 +17,9 @@ FIT002 = { $first } looks bigger than it is
     .why = It ends in a { $shape } shape, but its plug is made for { $limit }. The limit stays { $limit }.
     .fix-plan = Plan with { $limit } for everything beyond { $first }, and mark it so.
 
-FIT003 = { $about } gets no power
-    .why = A 240 V receptacle needs both sides of a 120/240 V generator. A 120 V receptacle needs a neutral. What feeds this one lacks it, and no adapter can make it.
-    .fix-leave = Leave it alone, or feed it from an outlet that has what it needs. Never change a plug to make it fit.
+FIT003 = { $about }: not the volts that the shape promises
+    .why = A 240 V receptacle needs both sides of a 120/240 V generator: fed with one, it has 120 V on it. A 120 V receptacle needs a neutral. What feeds this one lacks it, and no adapter can make it. It is not dead.
+    .fix-leave = Plug nothing into it, and treat it as live. Use an outlet that has what it needs. Never change a plug to make it fit.
 
 FIT004 = { $fix ->
     [too-large] { $about } asks for more than its receptacle carries

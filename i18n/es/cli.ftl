@@ -155,7 +155,7 @@ reason-coiled-cord = el cable está enrollado; ningún { -breaker } lo vigila
 reason-parallel-kit = el kit entre los generadores
 reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vigila
 reason-wiring = el cableado de la caja
-reason-not-fed = nada lo alimenta
+reason-not-fed = no son los voltios de su forma; trátelo como con tensión
 
 demo-wrote = Escrito en { $dir }:
 demo-file-labels = una etiqueta para cada { -receptacle }, cable, caja y el generador

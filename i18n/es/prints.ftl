@@ -44,7 +44,7 @@ print-set-by-coiled-cord-guessed = No se sabe si “{ $id }” está extendido: 
 print-set-by-hot-cord = Con calor, el cable “{ $id }” soporta menos. Póngalo a la sombra.
 print-set-by-hot-cord-guessed = Nadie dijo cuánto calor hará: “{ $id }” cuenta como en aire de { $air }. Póngalo a la sombra.
 print-set-by-wiring = Límite del cableado de “{ $id }”.
-print-set-by-not-fed = Nada alimenta esto.
+print-set-by-not-fed = No son los voltios de su forma. Trátelo como con tensión.
 
 ## Labels
 
@@ -285,7 +285,7 @@ print-ws-reason-cord-mark = marca usual
 print-ws-reason-coiled-cord = conductor, enrollado
 print-ws-reason-hot-cord = conductor, con aire caliente
 print-ws-reason-wiring = cableado
-print-ws-reason-not-fed = sin alimentación
+print-ws-reason-not-fed = otros voltios
 print-ws-cords = Cables
 print-ws-cords-ohms = Ohmios = ohmios de cada pie × largo × 2, ida y vuelta, a 75 °C.
 print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (menos con aire por encima de 30 °C, un tercio si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.

@@ -17,9 +17,9 @@ FIT002 = { $first } parece más grande de lo que es
     .why = Termina en una forma { $shape }, pero su clavija está hecha para { $limit }. El límite sigue siendo { $limit }.
     .fix-plan = Cuente con { $limit } para todo lo que haya más allá de { $first }, y márquelo así.
 
-FIT003 = No llega corriente a { $about }
-    .why = Un { -receptacle } de 240 V necesita ambos lados de un generador de 120/240 V. Uno de 120 V necesita un neutro. Lo que alimenta a este no lo tiene, y ningún adaptador puede crearlo.
-    .fix-leave = No lo use, o aliméntelo desde un { -receptacle } que tenga lo que necesita. Nunca cambie una clavija para que encaje.
+FIT003 = { $about }: no da los voltios que su forma promete
+    .why = Un { -receptacle } de 240 V necesita ambos lados de un generador de 120/240 V: con uno solo tiene 120 V. Uno de 120 V necesita un neutro. Lo que alimenta a este no lo tiene, y ningún adaptador puede crearlo. No está sin tensión.
+    .fix-leave = No enchufe nada en él y trátelo como si tuviera tensión. Use un { -receptacle } que tenga lo que necesita. Nunca cambie una clavija para que encaje.
 
 FIT004 = { $fix ->
     [too-large] { $about } pide más de lo que soporta su { -receptacle }

@@ -162,7 +162,7 @@ reason-cord-mark = le marquage usuel d’une rallonge si fine et si longue ; lis
 reason-coiled-cord = la rallonge est enroulée ; aucun disjoncteur ne la surveille
 reason-hot-cord = la rallonge dans un air si chaud ; aucun disjoncteur ne la surveille
 reason-wiring = le câblage du coffret
-reason-not-fed = rien ne l’alimente
+reason-not-fed = pas les volts de sa forme ; traitez-la comme sous tension
 reason-parallel-kit = le kit de mise en parallèle
 
 demo-wrote = Écrit dans { $dir } :

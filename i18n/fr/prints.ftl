@@ -43,7 +43,7 @@ print-set-by-coiled-cord-guessed = On ignore si « { $id } » est déroulée : e
 print-set-by-hot-cord = Rallonge « { $id } » : l’air si chaud réduit sa limite. Posez-la à l’ombre.
 print-set-by-hot-cord-guessed = Chaleur inconnue : « { $id } » compte comme dans un air à { $air }. Posez-la à l’ombre.
 print-set-by-wiring = Son câblage fixe cette limite : { $id }.
-print-set-by-not-fed = Rien ne l’alimente.
+print-set-by-not-fed = Pas les volts de sa forme. Traitez-la comme sous tension.
 print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas se déclencher au-delà.
 
 ## Labels
@@ -275,7 +275,7 @@ print-ws-reason-cord-mark = marquage usuel
 print-ws-reason-coiled-cord = fil, enroulé
 print-ws-reason-hot-cord = fil, air chaud
 print-ws-reason-wiring = câblage
-print-ws-reason-not-fed = non alimenté
+print-ws-reason-not-fed = autres volts
 print-ws-reason-parallel-kit = kit de parallèle
 print-ws-protection = Ce qui protège chaque partie
 print-ws-protection-how = Chaque partie doit être derrière un disjoncteur qui ne dépasse pas sa capacité. Si le disjoncteur est plus gros, la règle qui le permet est nommée.

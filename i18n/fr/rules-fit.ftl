@@ -17,9 +17,9 @@ FIT002 = { $first } porte moins qu’il n’y paraît
     .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $limit }. La limite reste { $limit }.
     .fix-plan = Comptez { $limit } pour tout ce qui vient après { $first }, et marquez-le ainsi.
 
-FIT003 = { $about } ne reçoit pas de courant
-    .why = Une prise de 240 V demande les deux côtés { -generator(form: "of") } de 120/240 V. Une prise de 120 V demande un neutre. Ce qui alimente celle-ci ne l’a pas, et aucun adaptateur ne peut le créer.
-    .fix-leave = Ne l’utilisez pas, ou alimentez-la d’une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
+FIT003 = { $about } : pas les volts que sa forme promet
+    .why = Une prise de 240 V demande les deux côtés { -generator(form: "of") } de 120/240 V : avec un seul, elle a 120 V. Une prise de 120 V demande un neutre. Ce qui alimente celle-ci ne l’a pas, et aucun adaptateur ne peut le créer. Elle n’est pas hors tension.
+    .fix-leave = N’y branchez rien, et traitez-la comme sous tension. Prenez une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
 
 FIT004 = { $fix ->
     [too-large] { $about } demande plus que sa prise ne supporte

@@ -441,7 +441,7 @@ fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S:
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
-    /// cannot work with its feed carries nothing, and its reason is `not-fed`.
+    /// cannot work with its feed carries nothing, and its reason is `not-fed`: it is live all the same.
     pub limits: Vec<Limit>,
     /// What protects each part of the supply from too much current.
     pub protection: Vec<Protection>,
@@ -489,14 +489,19 @@ impl Report {
     pub(crate) const ONE_BY_ONE: [&str; 5] =
         ["SHOCK001", "CORD002", "CORD004", "SHOCK006", "HEALTH002"];
 
+    /// What names a receptacle that nothing may be plugged into, whatever its signal: one live with
+    /// other volts than its shape says.
+    const OF_NO_USE: &str = "FIT003";
+
     /// The finding that says this part must not be used: one of danger that lies in the gear
-    /// and names it, or the part it belongs to. Paper and screen both go by it.
+    /// and names it, or the part it belongs to, or one that it is of no use. Paper and screen both go
+    /// by it.
     #[must_use]
     pub fn refusal(&self, id: &Id, owner: Option<&Id>) -> Option<&Finding> {
         let names = |about: &Id| about == id || owner == Some(about);
         self.findings
             .iter()
-            .filter(|finding| finding.signal == Signal::Danger)
+            .filter(|finding| finding.signal == Signal::Danger || finding.code == Self::OF_NO_USE)
             .filter(|finding| finding.about.iter().any(names))
             .filter_map(|finding| {
                 let rank = Self::OF_GEAR

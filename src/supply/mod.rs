@@ -111,7 +111,7 @@ pub enum LimitReason {
     HotCord,
     /// The ampacity of a box's wiring.
     Wiring,
-    /// It is not fed at all.
+    /// It is fed with other volts than its shape is for, or hangs on what is: of no use, and live.
     NotFed,
 }
 

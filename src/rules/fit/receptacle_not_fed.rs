@@ -1,18 +1,22 @@
 //! # FIT003 receptacle-not-fed
 //!
 //! ## What it checks
-//! Whether a receptacle gets no power because of what it hangs on: a 240 V shape on a 120 V feed, or
-//! what hangs on such a receptacle.
+//! Whether a receptacle cannot give what its shape promises because of what it hangs on: a 240 V shape
+//! on a 120 V feed, or what hangs on such a receptacle.
 //!
 //! ## Why it hurts
-//! Nobody is hurt, but something will not run, and people start to change plugs to make it.
+//! It looks dead and is not: hot and neutral arrive, and 120 V stand on its contacts. A motor for 240 V
+//! hums there, does not start and gets hot. And something will not run, and people start to change plugs
+//! to make it.
 //!
 //! ## The arithmetic
-//! A 240 V shape needs both legs of a 120/240 V set. A 120 V shape needs one leg and a neutral. An
-//! adapter cannot make the one that is missing. One that gives 240 V instead is rule FIT006's.
+//! A 240 V shape needs both legs of a 120/240 V set; with one leg and a neutral it has 120 V. A 120 V
+//! shape needs one leg and a neutral. An adapter cannot make the one that is missing. One that gives
+//! 240 V instead is rule FIT006's. Nothing is placed there, its limit is 0 A, and its label says not to
+//! use it.
 //!
 //! ## What to do
-//! Leave it, or feed it from an outlet of the generator that has what it needs.
+//! Plug nothing into it and treat it as live. Use an outlet of the generator that has what is needed.
 //!
 //! ## Sources
 //! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
@@ -25,7 +29,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT003",
     name: "receptacle-not-fed",
     area: "fit",
-    worst: Signal::Notice,
+    worst: Signal::Warning,
     text: include_str!("receptacle_not_fed.rs"),
     sources: &[cite::WD_6],
     fixes: &["leave"],
@@ -44,14 +48,31 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let traps = super::wrong_voltage::traps(facts);
-    let dead: Vec<Id> = facts
+    let live: Vec<Id> = facts
         .supply
         .receptacles()
         .filter(|(_, node, ..)| node.reason == LimitReason::NotFed)
         .map(|(_, node, ..)| node.id.clone())
         .filter(|id| !traps.contains(id))
         .collect();
-    if !dead.is_empty() {
-        found.add(Signal::Notice, dead, values([]), "leave", values([]));
+    if !live.is_empty() {
+        found.add(Signal::Warning, live, values([]), "leave", values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::report;
+
+    /// 6-20 has two hots and no neutral (NEMA WD 6, from memory): from a 5-20P it has hot and neutral.
+    #[test]
+    fn what_is_live_with_other_volts_is_not_to_be_used() {
+        let report = report(&[(
+            "[[box]]",
+            "[[cord]]\nid = \"ad\"\nfrom = \"front\"\nplug = \"5-20P\"\nends = [\"6-20R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"1 ft\"\ncoiled = false\n[[box]]",
+        )]);
+        let ad = crate::plan::Id::new("ad").expect("an id");
+        assert_eq!(report.refusal(&ad, None).map(|found| found.code), Some("FIT003"));
     }
 }

@@ -266,7 +266,7 @@ print-ws-limits = Grenze jeder Steckdose
 print-ws-limits-long = Für Stunden = das Kleinere von „verträgt × Anteil“ und „für Stunden“ dessen, was sie speist.
 print-ws-limits-short = Kurz = das Kleinere von „verträgt“ und „kurz“ dessen, was sie speist.
 print-ws-limits-watts = Watt = Ampere × Volt.
-print-ws-limits-80 = Die Vorschrift (210.21(B)(2)) hält ein einzelnes angeschlossenes Gerät auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt der ganze Aufdruck.
+print-ws-limits-80 = Die Vorschrift begrenzt alles, was eine Steckdose speist (210.21(B)(2)), und jedes angesteckte Gerät (210.23(B)(1) und (C)), auf 12, 16 oder 24 A an Stromkreisen von 15, 20 oder 30 A mit mehreren Steckdosen. Hier ist das die Grenze für Stunden. Für kurze Zeit zählt die ganze Angabe.
 print-ws-limits-first = Die erste Zeile ist der Generator: seine Dauerleistung hier ÷ Volt, bei zwei Außenleitern je die Hälfte. Was ein Kabel verträgt, ist im nächsten Abschnitt gerechnet.
 print-ws-reason-rated-power = Dauerleistung
 print-ws-reason-rated-power-unguarded = Dauerleistung
@@ -295,7 +295,7 @@ print-ws-part-inlet = Einspeisung
 print-ws-part-wiring = Leitung
 print-ws-part-appliance-cord = eigenes Kabel
 print-ws-by-breaker = der Schutzschalter
-print-ws-by-cord-set = NEC 240.5(B)(4): Verlängerung mit 16 AWG oder dicker, bis 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens

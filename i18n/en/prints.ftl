@@ -266,7 +266,7 @@ print-ws-limits = Limit of every receptacle
 print-ws-limits-long = For hours = the smaller of carries × share and the hours of what feeds it.
 print-ws-limits-short = Short = the smaller of carries and the short of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
-print-ws-limits-80 = The code (210.21(B)(2)) holds one plugged-in load to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
+print-ws-limits-80 = The code holds all that one receptacle feeds (210.21(B)(2)), and each thing plugged in (210.23(B)(1) and (C)), to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
 print-ws-limits-first = The first line is the generator: its running power here ÷ volts, on two legs half of it on each. What a cord carries is worked out in the next section.
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
@@ -295,7 +295,7 @@ print-ws-part-inlet = inlet
 print-ws-part-wiring = wiring
 print-ws-part-appliance-cord = its own cord
 print-ws-by-breaker = the breaker
-print-ws-by-cord-set = NEC 240.5(B)(4): cord set of 16 AWG or thicker, up to 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3): listed cord set, within its listing; else (B)(4): 16 AWG or thicker, up to 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A receptacles on 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box

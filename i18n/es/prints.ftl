@@ -269,7 +269,7 @@ print-ws-limits = Límite de cada { -receptacle }
 print-ws-limits-long = Horas = lo menor entre lo que soporta × cuota y las horas de lo que lo alimenta.
 print-ws-limits-short = Corto = lo menor entre lo que soporta y el corto de lo que lo alimenta.
 print-ws-limits-watts = Vatios = amperios × voltios.
-print-ws-limits-80 = El código (210.21(B)(2)) limita un solo aparato enchufado a 12, 16 o 24 A en circuitos de 15, 20 o 30 A con varios { -receptacle(form: "many") }. Aquí ese es el límite durante horas. Por poco tiempo vale todo lo marcado.
+print-ws-limits-80 = El código limita todo lo que alimenta un { -receptacle } (210.21(B)(2)), y cada cosa enchufada (210.23(B)(1) y (C)), a 12, 16 o 24 A en circuitos de 15, 20 o 30 A con varias salidas. Aquí ese es el límite para horas. Por poco tiempo cuenta toda la marca.
 print-ws-limits-first = La primera línea es el generador: su potencia nominal aquí ÷ voltios; con dos fases, la mitad en cada una. Lo que soporta un cable se calcula en la sección siguiente.
 print-ws-reason-rated-power = potencia nominal
 print-ws-reason-rated-power-unguarded = potencia nominal
@@ -298,7 +298,7 @@ print-ws-part-inlet = entrada
 print-ws-part-wiring = cableado
 print-ws-part-appliance-cord = su propio cable
 print-ws-by-breaker = el { -breaker }
-print-ws-by-cord-set = NEC 240.5(B)(4): cable de extensión de 16 AWG o más grueso, hasta 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja

@@ -259,7 +259,7 @@ print-ws-limits = Limite de chaque prise
 print-ws-limits-long = En continu = la plus petite de : supporte × part, et la limite continue de ce qui l’alimente.
 print-ws-limits-short = Bref = la plus petite de : supporte, et la limite brève de ce qui l’alimente.
 print-ws-limits-watts = Watts = ampères × volts.
-print-ws-limits-80 = Le code (210.21(B)(2)) limite un appareil branché à 12, 16 ou 24 A sur des circuits de 15, 20 ou 30 A à plusieurs prises. Ici, c’est la limite en continu. Un court moment, tout le nombre marqué compte.
+print-ws-limits-80 = Le code limite tout ce qu’une prise alimente (210.21(B)(2)), et chaque appareil branché (210.23(B)(1) et (C)), à 12, 16 ou 24 A sur des circuits de 15, 20 ou 30 A à plusieurs prises. C’est ici la limite pour des heures. Pour peu de temps, tout le marquage compte.
 print-ws-limits-first = La première ligne est { -generator(form: "the") } : sa puissance en continu ici ÷ volts, sur deux phases la moitié chacune. Ce que supporte une rallonge se calcule dans la section suivante.
 print-ws-symbols-limits = I ampères : h en continu, s un court moment, c ce que la partie supporte ; s part en continu ; ′ de ce qui l’alimente ; P watts, U volts
 print-ws-reason-rated-power = puissance nominale
@@ -285,7 +285,7 @@ print-ws-part-inlet = entrée
 print-ws-part-wiring = câblage
 print-ws-part-appliance-cord = son propre cordon
 print-ws-by-breaker = le disjoncteur
-print-ws-by-cord-set = NEC 240.5(B)(4) : rallonge de 16 AWG ou plus grosse, jusqu’à 20 A
+print-ws-by-cord-set = NEC 240.5(B)(3) : rallonge certifiée, dans les limites de sa certification ; sinon (B)(4) : 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
 print-ws-by-listing = la certification du coffret

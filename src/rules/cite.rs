@@ -14,14 +14,14 @@ pub(super) const NEC_210_20: Source =
     Source::new(NEC, "210.19(A) and 210.20(A)", "", Mark::Secondary);
 /// A single receptacle on a circuit of its own.
 pub(super) const NEC_210_21_B1: Source = Source::new(NEC, "210.21(B)(1)", "", Mark::Secondary);
-/// The largest load to plug in.
+/// The most that may be plugged in at one receptacle, in all.
 pub(crate) const NEC_210_21_B2: Source = Source::new(NEC, "210.21(B)(2)", "", Mark::Secondary);
 /// Which receptacle on which circuit.
 pub(super) const NEC_210_21_B3: Source = Source::new(NEC, "210.21(B)(3)", "", Mark::Secondary);
 /// Conductors, and flexible cords likewise, are protected at their ampacity.
 pub(super) const NEC_240_4: Source = Source::new(NEC, "240.4 and 240.5(A)", "", Mark::Secondary);
 /// The own cords of listed appliances.
-pub(super) const NEC_240_5_B1: Source = Source::new(NEC, "240.5(B)(1)", "", Mark::Memory);
+pub(super) const NEC_240_5_B1: Source = Source::new(NEC, "240.5(B)(1)", "2023", Mark::Secondary);
 /// Listed cord sets, within their listing.
 pub(super) const NEC_240_5_B3: Source = Source::new(NEC, "240.5(B)(3)", "2023", Mark::Secondary);
 /// What cord sets of a gauge and length are usually marked with.
@@ -35,7 +35,7 @@ pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark
 /// Voltage drop, informational.
 pub(crate) const NEC_DROP: Source = Source::new(
     NEC,
-    "210.19(A), informational note 4",
+    "210.19, informational note",
     "2023",
     Mark::Secondary,
 );
@@ -132,7 +132,7 @@ pub(super) const UL_489: Source = Source::new("UL 489", "calibration", "", Mark:
 /// Sets that float.
 pub(super) const IET_OSG: Source = Source::new("IET On-Site Guide", "2.4.1", "", Mark::Secondary);
 /// Ampacity in hot air.
-pub(super) const NEC_310_15: Source = Source::new(NEC, "Table 310.15(B)(1)", "", Mark::Secondary);
+pub(super) const NEC_310_15: Source = Source::new(NEC, "Table 310.15(B)(1)(1)", "2023", Mark::Secondary);
 /// Spark arresters.
 pub(super) const USFS_ARRESTER: Source = Source::new(
     "USDA Forest Service, spark arrester qualification, as US Army TM 9-6115-673-13&P cites it",

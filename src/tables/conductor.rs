@@ -288,7 +288,7 @@ mod tests {
         }
     }
 
-    /// Table 310.15(B)(1) of the NEC, column of 60 °C, as a state's residential code prints it
+    /// Table 310.15(B)(1)(1) of the NEC (2023), column of 60 °C, as a state's residential code prints it
     /// (E3705.2).
     #[test]
     fn the_printed_factors_for_hot_air() {

@@ -1,4 +1,4 @@
-//! How much voltage may be lost on the way: NFPA 70 (NEC) 210.19(A), informational note 4, 2023, 3 %
+//! How much voltage may be lost on the way: NFPA 70 (NEC) 210.19, informational note, 2023, 3 %
 //! on a branch and 5 % in all (from a secondary copy). Advice, not law. And what a supply of 120 V is
 //! held to.
 

@@ -21,8 +21,8 @@
 //! a rug or a bag.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), Table 310.15(B)(1): factors for hot air, which 400.5(A) takes over for cords (from
-//!   a secondary copy).
+//! - NFPA 70 (NEC), Table 310.15(B)(1)(1), 2023: factors for hot air, which 400.5(A) takes over for cords
+//!   (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
 
 use super::cord_too_thin::{Asked, asked};
@@ -100,7 +100,7 @@ mod tests {
     use crate::rules::testing::report;
 
     /// What is found of the cord, in air of 60 °C (140 °F), where a cord carries nothing at all (NEC Table
-    /// 310.15(B)(1), column of 60 °C). Coiled, 10 AWG carries 10 A of its 30 A in cool air.
+    /// 310.15(B)(1)(1), column of 60 °C). Coiled, 10 AWG carries 10 A of its 30 A in cool air.
     fn coiled_in_60_degrees(kettle_on: &str) -> (Vec<(&'static str, &'static str)>, &'static str) {
         let on = format!("on = \"{kettle_on}\"");
         let report = report(&[
@@ -127,7 +127,7 @@ mod tests {
         assert_eq!(found, both);
     }
 
-    /// NEC Table 310.15(B)(1), column of 60 °C, on Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and
+    /// NEC Table 310.15(B)(1)(1), column of 60 °C, on Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and
     /// 0.71 of that at 45 °C (113 °F), 12.78 A. The label beyond the cord says that, and why.
     #[test]
     fn the_labels_beyond_a_cord_count_the_heat() {

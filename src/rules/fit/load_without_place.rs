@@ -16,7 +16,7 @@
 //! If all are taken: plug it in when another is unplugged.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 210.21(B)(2): the largest load to plug in at a receptacle (from a secondary
+//! - NFPA 70 (NEC), 210.21(B)(2): the most to plug in at a receptacle, in all (from a secondary
 //!   copy).
 //! - The rest is arithmetic on the limits: common practice, no source.
 

@@ -98,8 +98,7 @@ mod tests {
     }
 
     /// Every allowance is named, and what has none is said to have none. The clauses are those of
-    /// NFPA 70 (NEC): 240.5(B)(4) (confirmed); 210.21(B)(3) (from a secondary copy); 240.5(B)(1) (from
-    /// memory, not verified).
+    /// NFPA 70 (NEC): 240.5(B)(4) (confirmed); 240.5(B)(3) and (B)(1), 210.21(B)(3) (from a secondary copy).
     #[test]
     fn each_part_has_its_breaker_or_its_allowance_by_name() {
         assert_eq!(by(&[], "long", "cord"), Some("breaker"));

@@ -19,8 +19,9 @@
 //! - two or more 15 A receptacles on one 20 A circuit, and 50 A receptacles on 40 A (210.21(B)(3));
 //!   a single 15 A receptacle alone on a 20 A circuit is not covered (210.21(B)(1)) and is a
 //!   warning;
-//! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit (240.5(B)(4)), and the
-//!   receptacles at its end; rule OVER003 then says what that cord carries;
+//! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit, and the receptacles at its
+//!   end: a listed one as far as its listing goes (240.5(B)(3)), one put together in the field by its
+//!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
 //! - wiring inside a listed box, for which the listing answers.
 //!
@@ -41,8 +42,9 @@
 //! ## Sources
 //! - NFPA 70 (NEC), 240.4 and 240.5(A): wires, and flexible cords likewise, are protected at their
 //!   ampacity (from a secondary copy).
-//! - NFPA 70 (NEC), 240.5(B)(1): cords of listed appliances (from memory, not verified).
-//! - NFPA 70 (NEC), 240.5(B)(4): cord sets on 20 A circuits (confirmed).
+//! - NFPA 70 (NEC), 240.5(B)(1), 2023: cords of listed appliances (from a secondary copy).
+//! - NFPA 70 (NEC), 240.5(B)(3), 2023: listed cord sets, within their listing (from a secondary copy).
+//! - NFPA 70 (NEC), 240.5(B)(4): cord sets put together in the field, on 20 A circuits (confirmed).
 //! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
 //! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
@@ -67,6 +69,7 @@ pub(super) const RULE: Rule = Rule {
     sources: &[
         cite::NEC_240_4,
         cite::NEC_240_5_B1,
+        cite::NEC_240_5_B3,
         cite::NEC_240_5_B4,
         cite::NEC_210_21_B1,
         cite::NEC_210_21_B3,

@@ -25,7 +25,7 @@
 //! thicker (14 to 12 to 10 AWG) loses well under half.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 210.19(A), informational note 4, 2023: 3 % and 5 % (from a secondary copy).
+//! - NFPA 70 (NEC), 210.19, informational note, 2023: 3 % and 5 % (from a secondary copy).
 //! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
 //! - COMAR (Maryland), as ANSI C84.1 range A, 20.50.07.02: 114 to 126 V (confirmed).
 //! - ANSI C84.1, as Pacific Gas and Electric's voltage tolerance boundary and a revision draft give it,

@@ -55,7 +55,7 @@ SHOCK006 = { $fix ->
     .fix-look = Suchen Sie am Kasten das Zeichen eines Prüflabors. Ist keines da, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
 
 SHOCK007 = { $first } löst vielleicht aus, obwohl nichts kaputt ist
-    .why = Jedes Kabel und jedes Gerät leckt ein wenig. Hier ist es zusammen etwa { $leak } (0.004 A genügen zum Auslösen). Nasse Verbindungen lecken mehr. Betroffen: { $about }.
+    .why = Jedes Kabel und jedes Gerät leckt ein wenig. Hier ist es zusammen etwa { $leak } ({ $least } genügen zum Auslösen; mA: Tausendstel Ampere). Nasse Verbindungen lecken mehr. Betroffen: { $about }.
     .fix-nearer = Benutzen Sie Schutz näher an den Geräten, mit kürzerem Kabel und weniger Geräten dahinter. Halten Sie Verbindungen trocken. Löst er aus, finden Sie heraus, warum. Umgehen Sie ihn nie.
 
 SHOCK008 = { $count } Schutzgeräte gegen Stromschlag hintereinander

@@ -55,7 +55,7 @@ SHOCK006 = { $fix ->
     .fix-look = Look for a testing laboratory's mark on the box. If there is none, have a licensed electrician look at it. Do not open it.
 
 SHOCK007 = { $first } may trip although nothing is wrong
-    .why = Every cord and appliance leaks a little. Here it adds up to about { $leak } (0.004 A is enough to trip). Wet joints leak more. Involved: { $about }.
+    .why = Every cord and appliance leaks a little. Here it adds up to about { $leak } ({ $least } is enough to trip; mA: thousandths of an amp). Wet joints leak more. Involved: { $about }.
     .fix-nearer = Use protection nearer to the appliances, with a shorter cord behind it and fewer things on it. Keep joints dry. If it trips, find out why. Never go round it.
 
 SHOCK008 = { $count } shock protections in a row

@@ -55,7 +55,7 @@ SHOCK006 = { $fix ->
     .fix-look = Busque en la caja la marca de un laboratorio de pruebas. Si no la tiene, haga que un { -electrician } la revise. No la abra.
 
 SHOCK007 = { $first } puede dispararse sin que nada esté mal
-    .why = Todo cable y todo aparato deja escapar un poco de corriente. Aquí suma cerca de { $leak } (bastan 0.004 A para dispararlo). Las uniones mojadas dejan escapar más. Intervienen: { $about }.
+    .why = Todo cable y todo aparato deja escapar un poco de corriente. Aquí suma cerca de { $leak } (bastan { $least } para dispararlo; mA: milésimas de amperio). Las uniones mojadas dejan escapar más. Intervienen: { $about }.
     .fix-nearer = Use la protección más cerca de los aparatos, con un cable más corto detrás y menos cosas en ella. Mantenga secas las uniones. Si se dispara, averigüe por qué. Nunca conecte nada sin pasar por ella.
 
 SHOCK008 = { $count } protecciones contra descargas, una tras otra

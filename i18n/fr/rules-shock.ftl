@@ -55,7 +55,7 @@ SHOCK006 = { $fix ->
     .fix-look = Cherchez la marque d’un laboratoire d’essai sur le coffret. S’il n’y en a pas, faites-le examiner par un { -electrician }. Ne l’ouvrez pas.
 
 SHOCK007 = { $first } peut se déclencher sans que rien soit défectueux
-    .why = Chaque rallonge et chaque appareil fuit un peu. Ici, cela fait environ { $leak } en tout (0,004 A suffit pour déclencher). Des raccords mouillés fuient davantage. En cause : { $about }.
+    .why = Chaque rallonge et chaque appareil fuit un peu. Ici, cela fait environ { $leak } en tout ({ $least } suffisent pour déclencher ; mA : millièmes d’ampère). Des raccords mouillés fuient davantage. En cause : { $about }.
     .fix-nearer = Prenez une protection plus près des appareils, avec une rallonge plus courte à la suite et moins d’appareils dessus. Gardez les raccords au sec. Si elle se déclenche, trouvez pourquoi. Ne la contournez jamais.
 
 SHOCK008 = { $count } protections contre les chocs à la suite

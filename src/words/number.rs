@@ -146,6 +146,10 @@ impl Numbers {
                 "°F",
             ),
             Unit::Celsius => (number, "°C"),
+            // What leaks, and what trips a GFCI, is told by its device in thousandths.
+            Unit::Ampere if !number.is_zero() && number.abs() < SMALL_AMPS => {
+                (number * Decimal::ONE_THOUSAND, "mA")
+            }
             Unit::Ohm => (number, "Ω"),
             Unit::One => (number, ""),
             unit => (number, unit.code()),
@@ -153,10 +157,16 @@ impl Numbers {
     }
 }
 
+/// Amps below this are told as milliamps: to one decimal of an amp they would be nothing, or twice what
+/// they are.
+const SMALL_AMPS: Decimal = Decimal::from_parts(5, 0, 0, false, 2);
+
 /// Decimals shown. Fewer than an instrument shows would hide a margin; more would pretend.
 fn places(unit: &str, show: Show) -> u32 {
     match (unit, show) {
-        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft", Show::Capacity | Show::Demand) => 0,
+        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "mA", Show::Capacity | Show::Demand) => {
+            0
+        }
         ("Ω", _) => 4,
         ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", Show::Exact)
         | (_, Show::Capacity | Show::Demand) => 1,
@@ -208,6 +218,26 @@ mod tests {
             assert_eq!(numbers.amount(&watts, Show::Exact), shown, "{tag}");
             let mark = if shown.contains(",5") { ',' } else { '.' };
             assert_eq!(numbers.decimal_mark(), mark, "{tag}");
+        }
+    }
+
+    /// A class A GFCI trips at 6 mA and not below 4 (NEC article 100).
+    #[test]
+    fn small_currents_are_told_in_milliamps() {
+        let numbers = Numbers::new("en-US", Units::Customary);
+        for (milliamps, show, shown) in [
+            (0, Show::Exact, "0\u{a0}A"),
+            (5, Show::Exact, "5\u{a0}mA"),
+            (6, Show::Demand, "6\u{a0}mA"),
+            (49, Show::Capacity, "49\u{a0}mA"),
+            (50, Show::Exact, "0.05\u{a0}A"),
+            (12_500, Show::Exact, "12.5\u{a0}A"),
+        ] {
+            let amount = Amount {
+                amount: Decimal::new(milliamps, 3),
+                unit: Unit::Ampere,
+            };
+            assert_eq!(numbers.amount(&amount, show), shown, "{milliamps} mA");
         }
     }
 

@@ -33,12 +33,8 @@ pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", M
 /// Which conductors of a cord count as carrying current.
 pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark::Secondary);
 /// Voltage drop, informational.
-pub(crate) const NEC_DROP: Source = Source::new(
-    NEC,
-    "210.19, informational note",
-    "2023",
-    Mark::Secondary,
-);
+pub(crate) const NEC_DROP: Source =
+    Source::new(NEC, "210.19, informational note", "2023", Mark::Secondary);
 /// Resistance of conductors.
 pub(super) const NEC_TABLE_8: Source = Source::new(NEC, "Chapter 9 Table 8", "", Mark::Confirmed);
 /// Service voltage of 114 to 126 V.
@@ -132,7 +128,8 @@ pub(super) const UL_489: Source = Source::new("UL 489", "calibration", "", Mark:
 /// Sets that float.
 pub(super) const IET_OSG: Source = Source::new("IET On-Site Guide", "2.4.1", "", Mark::Secondary);
 /// Ampacity in hot air.
-pub(super) const NEC_310_15: Source = Source::new(NEC, "Table 310.15(B)(1)(1)", "2023", Mark::Secondary);
+pub(super) const NEC_310_15: Source =
+    Source::new(NEC, "Table 310.15(B)(1)(1)", "2023", Mark::Secondary);
 /// Spark arresters.
 pub(super) const USFS_ARRESTER: Source = Source::new(
     "USDA Forest Service, spark arrester qualification, as US Army TM 9-6115-673-13&P cites it",

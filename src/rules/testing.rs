@@ -3,7 +3,7 @@
 use crate::plan::Plan;
 use crate::report::{Finding, Report, Signal};
 
-/// Nothing here is worse than a notice.
+/// Nothing here is worse than a caution: that of rule SHOCK012, for its box has the protection.
 pub(super) const EXAMPLE: &str = r#"
 format = 1
 region = "north-america"

@@ -274,7 +274,7 @@ fn a_neutral_between_two_legs_does_not_count() {
     let with = |wire: &str| {
         format!(
             "{}{}",
-            two_leg_set("7200 W", &outlet("four", "L14-30R", "30 A", "")),
+            two_leg_set("9000 W", &outlet("four", "L14-30R", "30 A", "")),
             cord("cord", "four", "L14-30P", "\"L14-30R\"", wire)
         )
     };

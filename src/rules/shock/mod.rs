@@ -12,4 +12,5 @@ crate::rules::area! {
     second_fault,
     plug_meets_transfer,
     lost_neutral,
+    unprotected_feed,
 }

@@ -85,6 +85,6 @@ SHOCK011 = { $fix ->
     .fix-leave = Benutzen Sie es nicht. Nehmen Sie ein Kabel mit vier Leitern, etwa 10/4.
     .fix-count = Lesen Sie den Aufdruck auf dem Mantel: 10/4 hat vier Leiter, 10/3 hat drei. Lassen Sie es weg, bis Sie es wissen.
 
-SHOCK012 = Kein Schutz gegen Stromschlag auf dem Weg zum Kasten: { $about }
+SHOCK012 = Kein Schutz gegen Stromschlag entlang { $about }
     .why = Ein FI-Schutzschalter (GFCI) schützt, was hinter ihm liegt. { $length } Kabel liegen davor. Ist das Kabel angeschnitten oder eine Verbindung nass, kann Strom durch den fließen, der es berührt, und nichts löst rechtzeitig aus.
     .fix-dry = Halten Sie jede Verbindung vom Boden weg und trocken. Nicht berühren, stecken oder verlegen, solange der Motor läuft. Sehen Sie es vor jeder Benutzung ganz durch: angeschnitten oder gequetscht, lassen Sie es weg.

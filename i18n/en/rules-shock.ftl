@@ -85,6 +85,6 @@ SHOCK011 = { $fix ->
     .fix-leave = Do not use it. Use a cord with four wires, such as 10/4.
     .fix-count = Read the print on the jacket: 10/4 has four wires, 10/3 has three. Leave it out until you know.
 
-SHOCK012 = No shock protection on the way to the box: { $about }
+SHOCK012 = No shock protection along { $about }
     .why = Shock protection (GFCI) covers what is behind it. { $length } of cord lie before it. Where the cord is cut or a joint is wet, current can pass through whoever touches it, and nothing trips in time.
     .fix-dry = Keep every joint of it off the ground and dry. Do not touch, plug or move it while the engine runs. Look along its whole length before each use: cut or crushed, leave it out.

@@ -85,6 +85,6 @@ SHOCK011 = { $fix ->
     .fix-leave = No lo use. Use un cable con cuatro conductores, como 10/4.
     .fix-count = Lea lo impreso en la cubierta: 10/4 tiene cuatro conductores, 10/3 tiene tres. No lo use hasta saberlo.
 
-SHOCK012 = Sin protección contra descargas en el camino a la caja: { $about }
+SHOCK012 = Sin protección contra descargas a lo largo de { $about }
     .why = La protección ({ -gfci }) cubre lo que está detrás de ella. Antes de ella hay { $length } de cable. Donde el cable está cortado o una unión está mojada, la corriente puede pasar por quien lo toque, y nada se dispara a tiempo.
     .fix-dry = Mantenga cada unión fuera del suelo y seca. No lo toque, enchufe ni mueva con el motor en marcha. Revíselo todo antes de cada uso: cortado o aplastado, no lo use.

@@ -85,6 +85,6 @@ SHOCK011 = { $fix ->
     .fix-leave = Ne l’utilisez pas. Prenez une rallonge à quatre fils, comme 10/4.
     .fix-count = Lisez ce qui est imprimé sur la gaine : 10/4 a quatre fils, 10/3 en a trois. Ne l’utilisez pas tant que vous ne savez pas.
 
-SHOCK012 = Aucune protection contre les chocs sur le chemin du coffret : { $about }
+SHOCK012 = Aucune protection contre les chocs le long de { $about }
     .why = La protection ({ -gfci }) couvre ce qui vient après elle. { $length } de rallonge viennent avant elle. Là où la rallonge est coupée ou un raccord mouillé, le courant peut traverser la personne qui y touche, et rien ne se déclenche à temps.
     .fix-dry = Gardez chaque raccord hors du sol et au sec. N’y touchez pas, ne la branchez et ne la déplacez pas moteur en marche. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, laissez-la.

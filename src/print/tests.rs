@@ -724,3 +724,30 @@ fn names_from_right_to_left_are_set_apart() {
     let files = print(&plan, &report, &Options::default()).expect("printed");
     show(&files, "right-to-left");
 }
+
+/// A receptacle that is live with other volts is refused by a warning, and its panel has a warning's
+/// colours; what a danger refuses has a danger's.
+#[test]
+fn a_refusal_has_the_colours_of_its_signal() {
+    let levels = |text: &str| -> Vec<(String, String)> {
+        let (plan, report) = demo(text);
+        let data = template_data(&plan, &report, &Words::english(), &Options::default());
+        let (document, labels) = data.expect("data").swap_remove(0);
+        assert_eq!(document, Document::Labels);
+        let labels: serde_json::Value = serde_json::from_str(&labels).expect("JSON");
+        let items = labels["items"].as_array().expect("items");
+        let text = |of: &serde_json::Value| of.as_str().map(str::to_owned);
+        items
+            .iter()
+            .filter_map(|item| Some((text(&item["id"])?, text(&item["level"])?)))
+            .collect()
+    };
+    let adapter = "[[cord]]\nid = \"ad\"\nfrom = \"box-left\"\nplug = \"5-20P\"\nends = [\"6-20R\"]\n\
+         wire = \"12 AWG\"\nconductors = 3\nlength = \"1 ft\"\ncoiled = false\n[[load]]";
+    let live = crate::plan::demo::MENDED.replacen("[[load]]", adapter, 1);
+    let pair = |id: &str, level: &str| (id.to_owned(), level.to_owned());
+    let warned = levels(&live);
+    assert!(warned.contains(&pair("ad", "warning")), "{warned:?}");
+    let refused = levels(crate::plan::demo::WEEKEND);
+    assert!(refused.contains(&pair("triple", "danger")), "{refused:?}");
+}

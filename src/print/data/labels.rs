@@ -38,6 +38,8 @@ struct Refusal {
     id: String,
     alt: String,
     shape: Option<String>,
+    /// The colours of the panel.
+    level: &'static str,
     signal: String,
     title: String,
     why: String,
@@ -218,6 +220,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Find
         id: id.to_string(),
         alt: context.say("refused-alt", &[("id", id.as_str())]),
         shape,
+        level: Context::signal(finding.signal),
         signal: text.signal,
         title: text.title,
         why: text.why,

@@ -172,9 +172,14 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
 /// The watts of a heater hold at the volts its household plug is made for, and at fewer volts it takes
 /// fewer amps. Where the plug carries the watts there, no more counts than the plug's amps, and their
 /// watts.
-fn at_the_plug(kind: LoadKind, plug: Plug, power: Power, amps: Current) -> (Power, Current) {
+fn at_the_plug(
+    kind: Answer<LoadKind>,
+    plug: Plug,
+    power: Power,
+    amps: Current,
+) -> (Power, Current) {
     let most = plug.0.rating();
-    if kind == LoadKind::Heater
+    if kind == Answer::Known(LoadKind::Heater)
         && plug.0.household()
         && power <= Power::of_capacity(most, PLUG_VOLTS)
         && amps > most
@@ -273,17 +278,14 @@ fn running(
     }
 }
 
-/// Kinds of which some thing asks for all that a plug carries.
-pub(crate) const fn fills_its_plug(kind: LoadKind) -> bool {
-    matches!(
-        kind,
-        LoadKind::Heater | LoadKind::Motor | LoadKind::Electronic
-    )
+/// Kinds of which some thing asks for all that a plug carries; one that nobody knows may be of them.
+pub(crate) const fn fills_its_plug(kind: Answer<LoadKind>) -> bool {
+    !matches!(kind, Answer::Known(LoadKind::Lamp | LoadKind::Medical))
 }
 
 /// What is taken for a thing whose power nobody knows: the most of its kind. With a plug above 15 A,
 /// the most that may be plugged in there: 16 A of 20 A, 24 A of 30 A (NEC 210.21(B)(2)).
-fn unknown_power(of: LoadKind, kind: &KindFigures, plug: Plug, volts: Voltage) -> Power {
+fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Voltage) -> Power {
     const MOST: Ratio = Ratio::from_permille(800);
     if !fills_its_plug(of) {
         return kind.running;
@@ -576,8 +578,9 @@ breaker = "20 A"
         // As many watts as a heater, where those are not known either.
         let (unit, assumed) = one("kind = \"unknown\"\nrunning = \"unknown\"");
         assert_eq!(unit.running.milliwatts(), 1_800_000);
-        assert_eq!(unit.running_current.milliamps(), 25_000);
-        assert_eq!(assumed.len(), 4, "{assumed:?}");
+        // At any power factor its plug carries no more.
+        assert_eq!(unit.running_current.milliamps(), 15_000);
+        assert_eq!(assumed.len(), 3, "{assumed:?}");
         // No kind with the same answers asks for more of anything.
         for draw in ["60 W", "unknown"] {
             let of = |kind: &str| one(&format!("kind = \"{kind}\"\nrunning = \"{draw}\"")).0;

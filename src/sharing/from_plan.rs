@@ -39,7 +39,7 @@ use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
+use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::Circuit;
 

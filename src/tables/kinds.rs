@@ -156,10 +156,14 @@ mod tests {
             (LoadKind::Medical, 600),
         ];
         for (kind, watts) in all {
-            assert_eq!(of_kind(kind).running.milliwatts(), watts * 1000, "{kind:?}");
+            assert_eq!(
+                of_kind(Answer::Known(kind)).running.milliwatts(),
+                watts * 1000,
+                "{kind:?}"
+            );
         }
         for appliance in crate::tables::appliances::all() {
-            let kind = of_kind(appliance.kind);
+            let kind = of_kind(Answer::Known(appliance.kind));
             let watts = appliance.running.milliwatts() / 1000;
             let taken = match appliance.kind {
                 LoadKind::Heater if watts > 1800 => watts * 120 * 120 / (125 * 125),

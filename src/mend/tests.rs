@@ -240,3 +240,104 @@ fn an_adapter_with_the_wrong_volts_is_set_aside() {
     assert!(keys(&mended).contains(&trap), "{:?}", keys(&mended));
     assert_eq!(mended.effect.after.dangers, 0);
 }
+
+/// A breathing aid at the end of one long cord, and nothing else.
+const BEDSIDE: &str = r#"
+    format = 1
+    [site]
+    ground = "wet"
+    sleepers_at = "60 ft"
+    altitude = "0 ft"
+    air = "77 °F"
+    co_alarm = true
+    stands = "roof"
+    [generator]
+    name = "set"
+    rated = "3000 W"
+    peak = "3600 W"
+    voltage = "120 V"
+    neutral = "floating"
+    inverter = true
+    [[generator.outlet]]
+    id = "front"
+    shape = "5-20R"
+    breaker = "20 A"
+    gfci = true
+    [[cord]]
+    id = "long"
+    from = "front"
+    plug = "5-15P"
+    ends = ["5-15R"]
+    wire = "14 AWG" # long
+    conductors = 3 # long
+    length = "75 ft"
+    outdoor = true
+    coiled = false
+    [[load]]
+    id = "aid"
+    name = "Breathing aid"
+    kind = "medical"
+    running = "200 W"
+    hours = ["20:00-08:00"]
+    plug = "5-15P"
+    on = "long"
+"#;
+
+/// A bad cord is replaced, and its sleeper's device not moved to the engine.
+#[test]
+fn nobody_is_moved_to_the_engine_to_be_rid_of_a_cord() {
+    for (from, to, key) in [
+        ("conductors = 3", "conductors = 2", "grounded-cord"),
+        ("14 AWG", "18 AWG", "thicker-cord"),
+    ] {
+        let before = plan(&BEDSIDE.replacen(from, to, 1));
+        for warnings in [false, true] {
+            let mended = mend(&before, warnings);
+            assert_eq!(keys(&mended), [(key, "long".to_owned())]);
+            let on = mended.plan.loads[0].on.as_ref().map(Id::as_str);
+            assert_eq!(on, Some("long"));
+            assert!(mended.effect.after.warnings <= mended.effect.before.warnings);
+        }
+    }
+}
+
+#[test]
+fn what_comes_out_from_under_a_cover_may_be_rained_on() {
+    let text = BEDSIDE.replacen("stands = \"roof\"", "stands = \"covered\"", 1);
+    let mended = mend(&plan(&text), false);
+    assert!(keys(&mended).contains(&("open-air", String::new())));
+    assert_eq!(mended.effect.after.dangers, 0);
+}
+
+proptest::proptest! {
+    #![proptest_config(proptest::prelude::ProptestConfig {
+        failure_persistence: None,
+        ..proptest::prelude::ProptestConfig::with_cases(24)
+    })]
+
+    /// Whatever it is given, a repair leaves no more dangers and warnings than there were, and
+    /// nothing new in the air.
+    #[test]
+    fn no_repair_makes_it_worse(
+        plan in crate::plan::arbitrary::camp(), warnings in proptest::prelude::any::<bool>(),
+    ) {
+        let before = report::judge(&plan);
+        let mended = mend_within(&plan, warnings, 40);
+        let (was, is) = (tally(&plan, &before), mended.effect.after);
+        proptest::prop_assert!(is.dangers + is.unserved_musts <= was.dangers + was.unserved_musts);
+        proptest::prop_assert!(is.warnings <= was.warnings, "{:?}", mended.changes);
+        let air = |report: &Report| -> BTreeSet<(&str, &str, bool)> {
+            let air = report.findings.iter().filter(|it| it.area == "air" && it.code != "AIR004");
+            air.filter(|it| it.signal < Signal::Notice)
+                .map(|it| (it.code, it.fix.key, it.signal == Signal::Caution))
+                .collect()
+        };
+        let (was, is) = (air(&before), air(&mended.report));
+        for (code, key, mild) in is {
+            proptest::prop_assert!(
+                was.contains(&(code, key, mild)) || was.contains(&(code, key, false)),
+                "{code} {key} by {:?}", mended.changes
+            );
+        }
+    }
+}

@@ -19,6 +19,8 @@ pub enum Value {
         /// Its message key.
         word: &'static str,
     },
+    /// Parts or loads, told as a list.
+    Parts(Vec<Id>),
 }
 
 impl<T: Into<Amount>> From<T> for Value {

@@ -3,6 +3,11 @@
 POWER001 = { $fix ->
     [hours] Der Generator kann das nicht alles zugleich betreiben
     [leg-alone] Eine Seite des Generators schafft { $about } nicht
+    [alone] Der Generator schafft { $about } nicht
+    [amps-alone] Der Generator schafft { $about } nicht
+    [life-alone] Dieser Generator kann { $about } nicht betreiben
+    [life-off] Um { $time } ist neben { $life } zu viel an
+    [life-turns] Um { $time } ist neben { $life } zu viel an
     [leg] Von einer Seite des Generators wird um { $time } zu viel verlangt
    *[other] Um { $time } ist zu viel auf einmal an
   }
@@ -10,6 +15,11 @@ POWER001 = { $fix ->
         [hours] Niemand hat gesagt, wann diese laufen, also zählen alle zugleich: { $about }. Zusammen verlangen sie { $demand }. Der Generator kann auf Dauer { $limit } geben.
         [turns] Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg-alone] Es zieht { $demand } auf einer Seite. Jede Seite gibt { $limit } und nicht mehr, also { $over } zu viel, auf jeder Seite.
+        [alone] Es allein verlangt { $demand }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [amps-alone] Es allein zieht { $demand }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
+        [life-alone] Davon hängt die Gesundheit eines Menschen ab. Verlangt werden { $demand }, und der Generator kann dafür auf Dauer höchstens { $limit } geben: Es fehlen { $over }.
+        [life-off] Von { $life } hängt die Gesundheit eines Menschen ab. Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [life-turns] Von { $life } hängt die Gesundheit eines Menschen ab. Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
        *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
       }
@@ -18,31 +28,48 @@ POWER001 = { $fix ->
     .fix-leg = Schließen Sie { $first } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
     .fix-leg-alone = Lassen Sie { $about } zu Hause, nutzen Sie die kleinere Stufe, oder nehmen Sie einen größeren Generator.
     .fix-amps = Lassen Sie sie abwechselnd laufen. Sehen Sie zuerst { $first } an: Es zieht mehr Ampere, als seine Watt vermuten lassen.
+    .fix-alone = { POWER001.fix-leg-alone }
+    .fix-amps-alone = { POWER001.fix-leg-alone }
+    .fix-life-alone = { life-cannot }
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER002 = { $fix ->
     [alone] Der Generator kann { $about } nicht starten
     [amps-alone] Der Generator kann { $about } nicht starten
     [leg-alone] Eine Seite des Generators kann { $about } nicht starten
-    [order] Starten Sie { $first } zuerst
-    [amps-order] Starten Sie { $first } zuerst
+    [again] Diese dürfen nicht alle zusammen an bleiben
+    [amps-again] Diese dürfen nicht alle zusammen an bleiben
+    [life-alone] Dieser Generator kann { $about } nicht starten
+    [life-together] Dieser Generator kann nicht alle diese starten: { $life }
+    [life-off] Was neben { $life } startet, kann es anhalten
+    [life-turns] Was neben { $life } startet, kann es anhalten
    *[other] Nicht alle davon können starten
   }
     .why = { $fix ->
         [alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
         [amps-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Die Spitzenleistung des Generators ist { $limit }, also fehlen { $over }.
         [leg-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Der Generator hat zwei Seiten, jede mit der Hälfte seiner Leistung. Eine Seite gibt höchstens { $limit }, also fehlen { $over }.
-        [order] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Die Spitze ist { $limit }, also fehlen { $over }. Zuerst gestartet, passt es.
-        [amps-order] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es.
+        [again] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
+        [amps-again] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
+        [life-alone] Davon hängt die Gesundheit eines Menschen ab. Der Start braucht für einen Augenblick { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-together] Von { $life } hängt die Gesundheit eines Menschen ab. Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-off] Von { $life } hängt die Gesundheit eines Menschen ab. Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-turns] Von { $life } hängt die Gesundheit eines Menschen ab. Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
         [amps-fewer] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
        *[other] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
       }
     .fix-alone = Lassen Sie { $about } zu Hause, oder nehmen Sie einen größeren Generator mit.
-    .fix-order = Schalten Sie eines nach dem anderen ein, in dieser Reihenfolge: { $about }. Warten Sie, bis jedes ruhig läuft.
+    .fix-again = Lassen Sie diese abwechselnd laufen, wie die Karte zeigt. Schalten Sie { $first } ein, während etwas anderes aus ist.
     .fix-fewer = Schalten Sie { $first } ein, während etwas anderes aus ist, und lassen Sie diese abwechselnd laufen.
     .fix-leg-alone = { POWER002.fix-alone }
     .fix-amps-alone = { POWER002.fix-alone }
-    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
+    .fix-life-alone = { life-cannot }
+    .fix-life-together = Verlassen Sie sich für { $life } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie die Reserve des Lieferanten. Nie die Einstellung eines Geräts ändern.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER003 = { $stranded } der Generatorleistung erreichen Sie nicht
     .why = Der Generator kann auf Dauer { $rated } geben. Die benutzten Steckdosen geben { $reachable } weiter ({ $about }). Der Rest bleibt zurück.

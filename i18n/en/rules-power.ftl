@@ -3,6 +3,11 @@
 POWER001 = { $fix ->
     [hours] The generator cannot run all of this at once
     [leg-alone] One side of the generator cannot keep up { $about }
+    [alone] The generator cannot keep up { $about }
+    [amps-alone] The generator cannot keep up { $about }
+    [life-alone] This generator cannot run { $about }
+    [life-off] Too much is on beside { $life } at { $time }
+    [life-turns] Too much is on beside { $life } at { $time }
     [leg] One side of the generator is asked for too much at { $time }
    *[other] Too much is on at once at { $time }
   }
@@ -10,6 +15,11 @@ POWER001 = { $fix ->
         [hours] Nobody said when these run, so they all count at once: { $about }. Together they ask for { $demand }. The generator can keep up { $limit }.
         [turns] These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
         [leg-alone] It draws { $demand } on one side. Each side gives { $limit } and no more, so it is { $over } too much, on either side.
+        [alone] It asks for { $demand } by itself. The generator can keep up { $limit }, so it is { $over } too much.
+        [amps-alone] It draws { $demand } by itself. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
+        [life-alone] Someone's health depends on it. It asks for { $demand }, and the generator can keep up { $limit } for it at most: { $over } short.
+        [life-off] Someone's health depends on { $life }. These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
+        [life-turns] Someone's health depends on { $life }. These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
         [leg] These load one side: { $about }. They draw { $demand } on one side and each side gives { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
       }
@@ -18,31 +28,48 @@ POWER001 = { $fix ->
     .fix-leg = Move { $first } to a receptacle on the other side, or run these in turns.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
     .fix-amps = Run them in turns. Look at { $first } first: it draws more amps than its watts suggest.
+    .fix-alone = { POWER001.fix-leg-alone }
+    .fix-amps-alone = { POWER001.fix-leg-alone }
+    .fix-life-alone = { life-cannot }
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER002 = { $fix ->
     [alone] The generator cannot start { $about }
     [amps-alone] The generator cannot start { $about }
     [leg-alone] One leg of the generator cannot start { $about }
-    [order] Start { $first } first
-    [amps-order] Start { $first } first
+    [again] These may not all stay on together
+    [amps-again] These may not all stay on together
+    [life-alone] This generator cannot start { $about }
+    [life-together] This generator cannot start all of these: { $life }
+    [life-off] Whatever starts beside { $life } may stop it
+    [life-turns] Whatever starts beside { $life } may stop it
    *[other] Not all of these can start
   }
     .why = { $fix ->
         [alone] Starting { $first } alone takes { $demand } for a moment. The generator's peak is { $limit }, so it is { $over } short.
         [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator's peak power is { $limit }, so it is { $over } short.
         [leg-alone] Starting { $first } alone takes { $demand } for a moment. The set has two legs, each with half of its power. One leg gives { $limit } at most, so it is { $over } short.
-        [order] At { $time } these run together: { $about }. Starting { $first } last takes { $demand }. The peak is { $limit }, so it is { $over } short. Started first, it fits.
-        [amps-order] At { $time } these run together: { $about }. Starting { $first } last takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short. Started first, it fits.
+        [again] At { $time } these run together: { $about }. When { $first } starts last, it takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short. Started first, it fits. But what has a thermostat or a motor starts again by itself.
+        [amps-again] At { $time } these run together: { $about }. When { $first } starts last, it takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short. Started first, it fits. But what has a thermostat or a motor starts again by itself.
+        [life-alone] Someone's health depends on it. Starting it takes { $demand } for a moment. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-together] Someone's health depends on { $life }. At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-off] Someone's health depends on { $life }. At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-turns] Someone's health depends on { $life }. At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
         [amps-fewer] At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short in any order.
        *[other] At { $time } these run together: { $about }. The worst moment takes { $demand }. The peak is { $limit }, so it is { $over } short in any order.
       }
     .fix-alone = Leave { $about } at home, or bring a bigger generator.
-    .fix-order = Switch on one thing at a time, in this order: { $about }. Wait until each runs steadily.
+    .fix-again = Run these in turns, as the card shows. Switch { $first } on while something else is off.
     .fix-fewer = Switch { $first } on while something else is off, and run these in turns.
     .fix-leg-alone = { POWER002.fix-alone }
     .fix-amps-alone = { POWER002.fix-alone }
-    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
+    .fix-life-alone = { life-cannot }
+    .fix-life-together = Do not rely on this generator for { $life }. Stay where there is utility power, or use the supplier's reserve. Never change a device's setting.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER003 = { $stranded } of the generator's power cannot reach you
     .why = The generator can keep up { $rated }. The outlets in use pass on { $reachable } ({ $about }). The rest stays behind.

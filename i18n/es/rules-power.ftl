@@ -3,6 +3,11 @@
 POWER001 = { $fix ->
     [hours] El generador no puede con todo esto a la vez
     [leg-alone] Un lado del generador no puede con { $about }
+    [alone] El generador no puede con { $about }
+    [amps-alone] El generador no puede con { $about }
+    [life-alone] Este generador no puede alimentar { $about }
+    [life-off] Hay demasiado encendido junto con { $life } a las { $time }
+    [life-turns] Hay demasiado encendido junto con { $life } a las { $time }
     [leg] A un lado del generador se le pide demasiado a las { $time }
    *[other] Hay demasiado encendido a la vez a las { $time }
   }
@@ -10,6 +15,11 @@ POWER001 = { $fix ->
         [hours] Nadie dijo cuándo funcionan, así que todos cuentan a la vez: { $about }. Juntos piden { $demand }. El generador puede dar de forma continua { $limit }.
         [turns] Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg-alone] Toma { $demand } en un lado. Cada lado da { $limit } y no más; son { $over } de más, en cualquiera de los dos.
+        [alone] Por sí solo pide { $demand }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
+        [amps-alone] Por sí solo consume { $demand }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
+        [life-alone] La salud de alguien depende de ello. Pide { $demand }, y el generador puede darle de forma continua { $limit } como máximo: faltan { $over }.
+        [life-off] La salud de alguien depende de { $life }. Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
+        [life-turns] La salud de alguien depende de { $life }. Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
        *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
       }
@@ -18,31 +28,48 @@ POWER001 = { $fix ->
     .fix-leg = Pase { $first } a un { -receptacle } del otro lado, o haga funcionar estos por turnos.
     .fix-leg-alone = Deje { $about } en casa, use su nivel más bajo o lleve un generador más grande.
     .fix-amps = Hágalos funcionar por turnos. Mire primero { $first }: consume más amperios de lo que sugieren sus vatios.
+    .fix-alone = { POWER001.fix-leg-alone }
+    .fix-amps-alone = { POWER001.fix-leg-alone }
+    .fix-life-alone = { life-cannot }
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER002 = { $fix ->
     [alone] El generador no puede arrancar { $about }
     [amps-alone] El generador no puede arrancar { $about }
     [leg-alone] Una fase del generador no puede arrancar { $about }
-    [order] Arranque primero { $first }
-    [amps-order] Arranque primero { $first }
+    [again] Estos no pueden quedar todos encendidos a la vez
+    [amps-again] Estos no pueden quedar todos encendidos a la vez
+    [life-alone] Este generador no puede arrancar { $about }
+    [life-together] Este generador no puede arrancar todos estos: { $life }
+    [life-off] Lo que arranque junto con { $life } puede pararlo
+    [life-turns] Lo que arranque junto con { $life } puede pararlo
    *[other] No todos estos pueden arrancar
   }
     .why = { $fix ->
         [alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
-        [order] A las { $time } funcionan a la vez: { $about }. Arrancar { $first } al final pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over }. Si se arranca primero, alcanza.
+        [again] A las { $time } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
         [amps-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
         [leg-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. El generador tiene dos fases, cada una con la mitad de su potencia. Una fase da como máximo { $limit }, así que faltan { $over }.
-        [amps-order] A las { $time } funcionan a la vez: { $about }. Arrancar { $first } al final pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza.
+        [amps-again] A las { $time } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
+        [life-alone] La salud de alguien depende de ello. Arrancarlo pide { $demand } por un momento. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-together] La salud de alguien depende de { $life }. A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-off] La salud de alguien depende de { $life }. A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-turns] La salud de alguien depende de { $life }. A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
         [amps-fewer] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over } en cualquier orden.
        *[other] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over } en cualquier orden.
       }
     .fix-alone = Deje { $about } en casa, o lleve un generador más grande.
-    .fix-order = Encienda una sola cosa cada vez, en este orden: { $about }. Espere hasta que cada una funcione de forma estable.
+    .fix-again = Haga funcionar estos por turnos, como muestra la tarjeta. Encienda { $first } mientras otra cosa esté apagada.
     .fix-fewer = Encienda { $first } mientras otra cosa esté apagada, y haga funcionar estos por turnos.
     .fix-leg-alone = { POWER002.fix-alone }
     .fix-amps-alone = { POWER002.fix-alone }
-    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
+    .fix-life-alone = { life-cannot }
+    .fix-life-together = No confíe en este generador para { $life }. Quédese donde haya corriente de la red, o use la reserva del proveedor. Nunca cambie el ajuste de un aparato.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER003 = { $stranded } de la potencia del generador no pueden llegarle
     .why = El generador puede dar de forma continua { $rated }. Los { -receptacle(form: "many") } en uso entregan { $reachable } ({ $about }). El resto se queda atrás.

@@ -3,6 +3,11 @@
 POWER001 = { $fix ->
     [hours] { -generator(form: "The") } ne peut pas alimenter tout cela à la fois
     [leg-alone] Un côté ne suffit pas à { $about }
+    [alone] { -generator(form: "The") } ne suffit pas à { $about }
+    [amps-alone] { -generator(form: "The") } ne suffit pas à { $about }
+    [life-alone] { -generator(form: "This") } ne peut pas alimenter { $about }
+    [life-off] Trop d’appareils en marche avec { $life } à { $time }
+    [life-turns] Trop d’appareils en marche avec { $life } à { $time }
     [leg] On demande trop à un côté { -generator(form: "of") } à { $time }
    *[other] Trop d’appareils en marche à la fois à { $time }
   }
@@ -10,6 +15,11 @@ POWER001 = { $fix ->
         [hours] Personne n’a dit quand ceux-ci fonctionnent, alors tous comptent à la fois : { $about }. Ensemble, ils demandent { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu.
         [turns] Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [leg-alone] L’appareil tire { $demand } d’un côté. Chaque côté donne { $limit } et pas plus : c’est { $over } de trop, d’un côté comme de l’autre.
+        [alone] À lui seul, l’appareil demande { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
+        [amps-alone] À lui seul, l’appareil consomme { $demand }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
+        [life-alone] La santé de quelqu’un en dépend. Il y faut { $demand }, et { -generator(form: "the") } peut y fournir { $limit } en continu au plus : il manque { $over }.
+        [life-off] La santé de quelqu’un dépend de { $life }. Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
+        [life-turns] La santé de quelqu’un dépend de { $life }. Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [leg] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
        *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
       }
@@ -18,31 +28,48 @@ POWER001 = { $fix ->
     .fix-leg = Déplacez { $first } vers une prise de l’autre côté, ou utilisez ces appareils à tour de rôle.
     .fix-leg-alone = Laissez { $about } à la maison, prenez son réglage le plus bas, ou apportez plus puissant.
     .fix-amps = Utilisez-les à tour de rôle. Voyez { $first } d’abord : il y passe plus d’ampères que les watts ne le laissent croire.
+    .fix-alone = { POWER001.fix-leg-alone }
+    .fix-amps-alone = { POWER001.fix-leg-alone }
+    .fix-life-alone = { life-cannot }
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER002 = { $fix ->
     [alone] { -generator(form: "The") } ne peut pas démarrer { $about }
     [amps-alone] { -generator(form: "The") } ne peut pas démarrer { $about }
     [leg-alone] Une phase { -generator(form: "of") } ne peut pas démarrer { $about }
-    [order] Démarrez { $first } en premier
-    [amps-order] Démarrez { $first } en premier
+    [again] Ceux-ci ne peuvent pas tous rester en marche ensemble
+    [amps-again] Ceux-ci ne peuvent pas tous rester en marche ensemble
+    [life-alone] { -generator(form: "This") } ne peut pas démarrer { $about }
+    [life-together] { -generator(form: "This") } ne peut pas démarrer tous ceux-ci : { $life }
+    [life-off] Ce qui démarre à côté de { $life } peut l’arrêter
+    [life-turns] Ce qui démarre à côté de { $life } peut l’arrêter
    *[other] Ces appareils ne peuvent pas tous démarrer
   }
     .why = { $fix ->
         [alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La puissance de pointe { -generator(form: "of") } est de { $limit } : il manque { $over }.
         [amps-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. La puissance de pointe { -generator(form: "of") } est de { $limit } : il manque { $over }.
         [leg-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. { -generator(form: "The") } a deux phases, chacune avec la moitié de la puissance. Une phase donne { $limit } au plus : il manque { $over }.
-        [order] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Démarrer { $first } en dernier demande { $demand }. La pointe est de { $limit } : il manque { $over }. En premier, cela passe.
-        [amps-order] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Démarrer { $first } en dernier demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe.
+        [again] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
+        [amps-again] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
+        [life-alone] La santé de quelqu’un en dépend. Le démarrage demande { $demand } un instant. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-together] La santé de quelqu’un dépend de { $life }. À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-off] La santé de quelqu’un dépend de { $life }. À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-turns] La santé de quelqu’un dépend de { $life }. À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
         [amps-fewer] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }, dans n’importe quel ordre.
        *[other] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. La pointe est de { $limit } : il manque { $over }, dans n’importe quel ordre.
       }
     .fix-alone = Laissez { $about } à la maison, ou apportez { -generator(form: "a") } de plus de puissance.
-    .fix-order = Mettez en marche un seul appareil à la fois, dans cet ordre : { $about }. Attendez que chacun tourne régulièrement.
+    .fix-again = Utilisez-les à tour de rôle, comme le montre la carte. Démarrez { $first } pendant qu’un autre est arrêté.
     .fix-fewer = Démarrez { $first } pendant qu’un autre est arrêté, et utilisez ces appareils à tour de rôle.
     .fix-leg-alone = { POWER002.fix-alone }
     .fix-amps-alone = { POWER002.fix-alone }
-    .fix-amps-order = { POWER002.fix-order }
+    .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
+    .fix-life-alone = { life-cannot }
+    .fix-life-together = Ne comptez pas sur { -generator(form: "this") } pour { $life }. Restez où il y a le courant du réseau, ou prenez la réserve du fournisseur. Ne changez jamais le réglage d’un appareil.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
 
 POWER003 = { $stranded } { -generator(form: "of") } n’arrivent pas jusqu’à vous
     .why = { -generator(form: "The") } peut fournir { $rated } en continu. Les prises utilisées laissent passer { $reachable } ({ $about }). Le reste n’arrive pas.

@@ -51,6 +51,16 @@ impl Need<'_> {
         self.facts.continuous
     }
 
+    /// Whether it is ever on: a wish without hours waits for its turn.
+    pub fn ever_on(&self) -> bool {
+        self.any_time() || !self.load.hours.is_empty()
+    }
+
+    /// Whether somebody's health depends on it, or may.
+    pub fn life(&self) -> bool {
+        self.load.may_be(LoadKind::Medical)
+    }
+
     /// Running power.
     pub fn running(&self) -> Power {
         quantity(&self.facts.running_watts)
@@ -84,14 +94,9 @@ pub(super) struct Busiest<'a> {
 impl Busiest<'_> {
     /// The loads that are on, the largest first, each once.
     pub fn ids(&self) -> Vec<Id> {
-        let mut on: Vec<_> = self.on.iter().collect();
+        let mut on = self.on.clone();
         on.sort_by_key(|need| std::cmp::Reverse(need.running()));
-        once(on.into_iter().map(|need| &need.load.id))
-    }
-
-    /// Power of all that is on.
-    pub fn running(&self) -> Power {
-        self.on.iter().map(Need::running).sum()
+        ids(&on)
     }
 }
 
@@ -137,6 +142,53 @@ pub(super) fn busiest<'a, M: Ord>(
             },
             |(_, busiest)| busiest,
         )
+}
+
+/// What somebody's health depends on takes no turns. What this says to do where it is on with other
+/// things and all of it is too much.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) enum Beside {
+    /// Nothing of the kind is on.
+    Nothing,
+    /// These are too much even without anything else.
+    TooMuch(Vec<Id>),
+    /// Of the others, those that are too much beside it stay off; none if each of them alone would do.
+    Off {
+        /// What somebody's health depends on.
+        life: Vec<Id>,
+        /// What stays off.
+        off: Vec<Id>,
+    },
+}
+
+/// What to do where these are on together and do not fit, which `fits` tells of any of them.
+pub(super) fn beside<'a>(on: &[Need<'a>], fits: impl Fn(&[Need<'a>]) -> bool) -> Beside {
+    let life: Vec<Need<'a>> = on.iter().filter(|need| need.life()).copied().collect();
+    if life.is_empty() {
+        return Beside::Nothing;
+    }
+    if !fits(&life) {
+        return Beside::TooMuch(ids(&life));
+    }
+    let off: Vec<Need<'a>> = on
+        .iter()
+        .filter(|need| !need.life())
+        .filter(|need| {
+            let mut with = life.clone();
+            with.push(**need);
+            !fits(&with)
+        })
+        .copied()
+        .collect();
+    Beside::Off {
+        life: ids(&life),
+        off: ids(&off),
+    }
+}
+
+/// Each load once, in this order.
+pub(super) fn ids(needs: &[Need<'_>]) -> Vec<Id> {
+    once(needs.iter().map(|need| &need.load.id))
 }
 
 impl<'a> Facts<'a> {

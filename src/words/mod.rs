@@ -214,12 +214,14 @@ impl Words {
         self.numbers.digits(number.normalize())
     }
 
-    /// A value of a finding: an amount in full, a name as it is, a word from its message.
+    /// A value of a finding: an amount in full, a name as it is, a word from its message, parts in a
+    /// list.
     pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Amount(amount) => self.amount(amount, Show::Exact),
             Value::Name(name) => name.clone(),
             Value::Word { word } => self.text(word),
+            Value::Parts(ids) => self.quoted(ids.iter().map(Id::as_str)),
         }
     }
 
@@ -237,6 +239,7 @@ impl Words {
     fn named(&self, value: &Value, loads: &[LoadFacts]) -> String {
         match value {
             Value::Name(id) => name_of(id, loads).to_owned(),
+            Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()),
             value => self.value(value),
         }
     }

@@ -9,12 +9,15 @@
 //! taking lamps and anything medical with it; a motor that cannot start sits there and overheats.
 //!
 //! ## The arithmetic
-//! For the minute of greatest demand: the running watts of everything that is on, plus the largest
-//! step from running to starting among them, against the peak watts after derating (the rated
-//! watts where no peak is known). If that is too much, the same loads are switched on one by one,
-//! largest step first, each step's sum against the peak: no other order does better. If this
-//! order holds, the remedy is the order; if one load is too much even alone, no order helps. What
-//! cannot even run together is rule POWER001's.
+//! First each load by itself, its starting watts against the peak watts after derating (the rated
+//! watts where no peak is known), and its starting amperes against the peak of a leg. What is too much
+//! alone is told, and the rest is judged without it.
+//! Then, for the minute of greatest demand: the running watts of everything that is on, plus the
+//! largest step from running to starting among them, against the peak. If that is too much, the same
+//! loads are switched on one by one, largest step first, each step's sum against the peak: no other
+//! order does better. Where this order holds, that is said and is no remedy: what has a thermostat or
+//! a motor starts again by itself, while the others run. What cannot even run together is rule
+//! POWER001's.
 //! If the watts hold, the same is asked of the amperes on each leg: a leg of a 120/240 V set has half
 //! of the peak, and volt-amperes count in full where a power factor below 1 hides them from the
 //! watts.
@@ -22,16 +25,18 @@
 //! code letter or six times its running current.
 //!
 //! ## What to do
-//! Switch on one thing at a time, the largest starter first, and wait for it to settle. Leave at
-//! home what the set cannot start even alone.
+//! Run in turns what may not start beside the rest. Leave at home what the set cannot start even
+//! alone. What somebody's health depends on takes no turns: the others stay off for it.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 430.251(A): locked rotor at six times full load (confirmed).
-//! - Starting the largest first is arithmetic and common practice, no source.
+//! - That the largest first is the best order is arithmetic, and that motors start again by themselves
+//!   is common practice, no source.
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
-use crate::rules::demand::{Need, busiest, clock, once, quantity};
+use crate::report::Values;
+use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -39,11 +44,12 @@ pub(super) const RULE: Rule = Rule {
     code: "POWER002",
     name: "peak-exceeded",
     area: "power",
-    worst: Signal::Caution,
+    worst: Signal::Warning,
     text: include_str!("peak_exceeded.rs"),
     sources: &[cite::NEC_430_251, cite::PRACTICE],
     fixes: &[
-        "alone", "order", "fewer", "leg-alone", "amps-alone", "amps-order", "amps-fewer",
+        "alone", "again", "fewer", "leg-alone", "amps-alone", "amps-again", "amps-fewer",
+        "life-alone", "life-together", "life-off", "life-turns",
     ],
     check,
     #[cfg(test)]
@@ -72,6 +78,18 @@ pub(super) const RULE: Rule = Rule {
             ("running = \"50 W\"", "running = \"1600 W\"\nstarting = \"2800 W\""),
             ("power_factor = 1.0 # fan", "power_factor = 0.9"),
         ],
+        // The fan is what somebody breathes with.
+        &[LIFE, ("running = \"50 W\"", "running = \"50 W\"\nstarting = \"4501 W\"")],
+        &[
+            LIFE,
+            ("running = \"50 W\"", "count = 2\nrunning = \"400 W\"\nstarting = \"4200 W\""),
+        ],
+        &[LIFE, ("power_factor = 1.0", "starting = \"4500 W\"")],
+        &[
+            LIFE,
+            ("running = \"50 W\"", "running = \"50 W\"\nstarting = \"2000 W\""),
+            ("running = \"1500 W\"", "count = 2\nrunning = \"1500 W\""),
+        ],
     ],
     #[cfg(test)]
     spares: &[
@@ -85,6 +103,9 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
+#[cfg(test)]
+const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+
 /// In which unit a start is judged: watts of the whole set, or amperes of one leg.
 struct Judge<'j, 'a> {
     running: fn(&Need<'_>) -> i64,
@@ -97,7 +118,7 @@ struct Judge<'j, 'a> {
     /// Of these, those that draw on the set or the leg.
     draws: &'j dyn Fn(&[Need<'a>]) -> Vec<Need<'a>>,
     value: fn(i64) -> Value,
-    /// The keys of the remedies: too much alone, in this order, not all of them.
+    /// The keys of the remedies: too much alone, only in one order, in no order.
     fixes: [&'static str; 3],
 }
 
@@ -121,6 +142,10 @@ impl<'a> Judge<'_, 'a> {
         self.peak + self.rounding * i64::try_from(on.len()).unwrap_or(0)
     }
 
+    fn fits(&self, on: &[Need<'a>]) -> bool {
+        self.worst(on) <= self.most(on)
+    }
+
     /// Whether starting in this order never passes the peak.
     fn holds(&self, order: &[Need<'_>]) -> bool {
         let mut running = 0;
@@ -131,61 +156,70 @@ impl<'a> Judge<'_, 'a> {
         })
     }
 
-    /// Adds what it finds of loads that are not named yet, and names them.
-    fn find(&self, needs: &[Need<'a>], named: &mut Vec<Id>, found: &mut Findings<'_>) {
-        let shown = |demand: i64| {
-            [
-                ("demand", (self.value)(demand)),
-                ("limit", (self.value)(self.peak)),
-                ("over", (self.value)(demand - self.peak)),
-            ]
-        };
-        // At whatever hour: these cannot be started at all, and leave nothing to say about an order.
-        let mut alone: Vec<Need<'_>> = needs
-            .iter()
-            .filter(|need| (self.starting)(need) > self.peak && !named.contains(&need.load.id))
-            .copied()
-            .collect();
-        alone.sort_by_key(|need| std::cmp::Reverse((self.starting)(need)));
-        if let Some(largest) = alone.first() {
-            named.extend(ids(&alone));
-            found.add(
-                Signal::Caution,
-                ids(&alone),
-                values(shown((self.starting)(largest))),
-                self.fixes[0],
-                values([]),
-            );
+    fn shown(&self, demand: i64) -> Values {
+        values([
+            ("demand", (self.value)(demand)),
+            ("limit", (self.value)(self.peak)),
+            ("over", (self.value)(demand - self.peak)),
+        ])
+    }
+
+    /// Adds what cannot be started at all, at whatever hour, and leaves the rest.
+    fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
+        let over = |need: &Need<'a>| (self.starting)(need) > self.peak;
+        for life in [true, false] {
+            let mut alone = needs.clone();
+            alone.retain(|need| need.life() == life && over(need));
+            alone.sort_by_key(|need| std::cmp::Reverse((self.starting)(need)));
+            let Some(largest) = alone.first() else {
+                continue;
+            };
+            let shown = self.shown((self.starting)(largest));
+            let (signal, fix) = if life {
+                (Signal::Warning, "life-alone")
+            } else {
+                (Signal::Caution, self.fixes[0])
+            };
+            found.add(signal, ids(&alone), shown, fix, values([]));
         }
-        if !named.is_empty() {
-            return;
-        }
+        needs.retain(|need| !over(need));
+    }
+
+    /// Adds what is too much in the worst moment of the day; says of which loads, if any.
+    fn together(&self, needs: &[Need<'a>], told: &[Id], found: &mut Findings<'_>) -> Vec<Id> {
         let busiest = busiest(needs, |on| self.worst(on));
-        let demand = self.worst(&busiest.on);
         let mut order = (self.draws)(&busiest.on);
         order.sort_by_key(|need| std::cmp::Reverse(self.step(need)));
-        let Some(largest) = order.first() else {
-            return;
-        };
+        let about = ids(&order);
         // Too much running is another rule's finding; this one is about starting.
-        if demand <= self.most(&order) || self.step(largest) == 0 || self.sum(&order) > self.rated {
-            return;
+        let starts = order.first().is_some_and(|largest| self.step(largest) > 0);
+        if self.fits(&order)
+            || !starts
+            || self.sum(&order) > self.rated
+            || about.iter().all(|id| told.contains(id))
+        {
+            return Vec::new();
         }
-        let (signal, fix) = if self.holds(&order) {
-            (Signal::Notice, self.fixes[1])
-        } else {
-            (Signal::Caution, self.fixes[2])
-        };
-        let mut shown = values(shown(demand));
+        let mut shown = self.shown(self.worst(&order));
         shown.insert("time", clock(busiest.minute));
-        named.extend(ids(&order));
-        found.add(signal, ids(&order), shown, fix, values([]));
+        let (signal, fix, off) = match beside(&order, |on| self.fits(on)) {
+            // Started first, the largest would fit. But nobody is there when it starts again.
+            Beside::Nothing if self.holds(&order) => (Signal::Caution, self.fixes[1], None),
+            Beside::Nothing => (Signal::Caution, self.fixes[2], None),
+            Beside::TooMuch(life) => {
+                shown.insert("life", Value::Parts(life));
+                (Signal::Warning, "life-together", None)
+            }
+            Beside::Off { life, off } => {
+                let fix = if off.is_empty() { "life-turns" } else { "life-off" };
+                shown.insert("life", Value::Parts(life));
+                (Signal::Warning, fix, Some(off))
+            }
+        };
+        let off = off.map(|off| ("off", Value::Parts(off)));
+        found.add(signal, about.clone(), shown, fix, off.into_iter().collect());
+        about
     }
-}
-
-/// Each load once, in this order.
-fn ids(needs: &[Need<'_>]) -> Vec<Id> {
-    once(needs.iter().map(|need| &need.load.id))
 }
 
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
@@ -198,28 +232,32 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
         rated: count(&facts.figures.usable.rated_watts),
         draws: &<[_]>::to_vec,
         value: |count| Power::from_milliwatts(count).into(),
-        fixes: ["alone", "order", "fewer"],
+        fixes: ["alone", "again", "fewer"],
     };
     let alone = match facts.supply.node(NodeIx(0)).legs.all() {
         [_] => "amps-alone",
         _ => "leg-alone",
     };
-    let needs = facts.needs();
-    let mut named = Vec::new();
-    watts.find(&needs, &mut named, found);
-    for leg in [Leg::A, Leg::B] {
-        let on_leg = |on: &[Need<'a>]| facts.those_on_leg(on, leg);
-        let amps = Judge {
-            running: |need| need.amps().milliamps(),
-            starting: |need| need.starting_amps().milliamps(),
-            rounding: 1,
-            peak: facts.supply.leg_peak.milliamps(),
-            rated: facts.supply.leg_rated.milliamps(),
-            draws: &on_leg,
-            value: |count| Current::from_milliamps(count).into(),
-            fixes: [alone, "amps-order", "amps-fewer"],
-        };
-        amps.find(&needs, &mut named, found);
+    let on_a = |on: &[Need<'a>]| facts.those_on_leg(on, Leg::A);
+    let on_b = |on: &[Need<'a>]| facts.those_on_leg(on, Leg::B);
+    let leg = |draws| Judge {
+        running: |need| need.amps().milliamps(),
+        starting: |need| need.starting_amps().milliamps(),
+        rounding: 1,
+        peak: facts.supply.leg_peak.milliamps(),
+        rated: facts.supply.leg_rated.milliamps(),
+        draws,
+        value: |count| Current::from_milliamps(count).into(),
+        fixes: [alone, "amps-again", "amps-fewer"],
+    };
+    let legs = [leg(&on_a), leg(&on_b)];
+    // First what cannot be started at all: it stays at home, and the rest is judged without it.
+    let mut needs = facts.needs();
+    watts.alone(&mut needs, found);
+    legs[0].alone(&mut needs, found);
+    let mut told = watts.together(&needs, &[], found);
+    for leg in &legs {
+        told.extend(leg.together(&needs, &told, found));
     }
 }
 

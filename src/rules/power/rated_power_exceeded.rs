@@ -15,20 +15,23 @@
 //! (Army manual: less 1.3 % of rated for each 100 m above 1219 m, less 3 % for each 10 °C above
 //! 35 °C; the trade's rule of thumb where it is more cautious). Then the same with amperes on
 //! each leg against the leg's share, because a low power factor or one busy leg can use a set up
-//! while its watts still look fine. What is too much for a leg by itself is told alone. The peak figure on the box is for a few seconds and is not
-//! used here.
+//! while its watts still look fine. What is too much by itself, for the set or for a leg, is told
+//! alone, and the rest is judged without it. The peak figure on the box is for a few seconds and is
+//! not used here.
 //!
 //! ## What to do
 //! Run things in turns: give each its hours, largest first, or leave one at home. Heat for cooking
-//! is usually the largest: use one heating thing at a time.
+//! is usually the largest: use one heating thing at a time. What somebody's health depends on takes no
+//! turns and is never set lower: the others stay off for it. Where the set cannot run it at all,
+//! nobody relies on it for the night.
 //!
 //! ## Sources
 //! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
 //! - The sum of the loads against the rated power is arithmetic: common practice, no source.
 
-use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::rules::demand::{Need, busiest, clock, quantity};
+use crate::report::Values;
+use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
 use crate::rules::prelude::*;
 use crate::supply::Legs;
 
@@ -39,7 +42,10 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
-    fixes: &["turns", "hours", "leg", "leg-alone", "amps"],
+    fixes: &[
+        "turns", "hours", "leg", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
+        "life-off", "life-turns",
+    ],
     check,
     #[cfg(test)]
     fires: &[
@@ -50,9 +56,9 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:00-23:00\"]", ""),
             ("hours = [\"18:30-19:00\"]", ""),
         ],
-        // 1800 VA for 900 W on the set's 30 A.
+        // 3580 VA for 1790 W, beside the fan's 50, of 3600.
         &[
-            ("running = \"1500 W\"", "running = \"1900 W\""),
+            ("running = \"1500 W\"", "running = \"1790 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
         // 16.7 A on a leg of 15 A, and then 12.5 A and 3.3 A.
@@ -63,6 +69,20 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("running = \"50 W\"", "running = \"400 W\""),
+        ],
+        // By itself.
+        &[("running = \"1500 W\"", "running = \"3601 W\"")],
+        &[
+            ("running = \"1500 W\"", "running = \"1900 W\""),
+            ("power_factor = 1.0", "power_factor = 0.5"),
+        ],
+        // The fan is a breathing aid: too large, beside a kettle, beside a kettle and a heater.
+        &[LIFE, ("running = \"50 W\"", "running = \"3601 W\"")],
+        &[LIFE, ("running = \"1500 W\"", "running = \"3600 W\"")],
+        &[
+            LIFE,
+            ("running = \"1500 W\"", "running = \"1790 W\""),
+            ("[[load]]\nid = \"fan\"", SECOND),
         ],
     ],
     #[cfg(test)]
@@ -78,83 +98,121 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let needs = facts.needs();
-    let rated: Power = quantity(&facts.figures.usable.rated_watts);
-    let busiest_hour = busiest(&needs, |on| {
-        on.iter().map(Need::running).sum::<Power>()
-    });
-    let demand = busiest_hour.running();
-    if demand > rated {
-        found.add(
-            Signal::Warning,
-            busiest_hour.ids(),
-            values([
-                ("demand", demand.into()),
-                ("limit", rated.into()),
-                ("over", (demand - rated).into()),
-                ("time", clock(busiest_hour.minute)),
-            ]),
-            if busiest_hour.on.iter().all(Need::any_time) {
-                "hours"
-            } else {
-                "turns"
-            },
-            values([]),
-        );
-        return;
+/// The fan is what somebody breathes with.
+#[cfg(test)]
+const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+
+/// One more thing, as large as a kettle.
+#[cfg(test)]
+const SECOND: &str = "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"1790 W\"\n\
+     hours = [\"18:30-19:00\"]\nplug = \"5-15P\"\n[[load]]\nid = \"fan\"";
+
+/// In which unit it is asked: watts of the whole set, or amperes of its fuller leg.
+struct Judge<'j, 'a> {
+    sum: &'j dyn Fn(&[Need<'a>]) -> i64,
+    limit: i64,
+    /// By how much each load was rounded up at most; in a sum, that alone is no excess.
+    rounding: i64,
+    value: fn(i64) -> Value,
+    /// The keys of the remedies: too much alone, too much together.
+    fixes: [&'static str; 2],
+}
+
+impl<'a> Judge<'_, 'a> {
+    fn fits(&self, on: &[Need<'a>]) -> bool {
+        let rounding = self.rounding * i64::try_from(on.len()).unwrap_or(0);
+        (self.sum)(on) <= self.limit + rounding
     }
-    let fullest = busiest(&needs, |on| facts.worst_leg(on));
-    let demand: Current = facts.worst_leg(&fullest.on);
-    let limit = facts.supply.leg_rated;
-    // Each current was rounded up by less than a milliampere; that alone is no overload.
-    let rounding = Current::from_milliamps(i64::try_from(fullest.on.len()).unwrap_or(0));
-    if demand > limit + rounding {
-        let two_legs = facts.supply.nodes[0].legs == Legs::Both;
-        // What is too much for a leg by itself is as much on the other.
-        let alone: Vec<&Need<'_>> = fullest
-            .on
-            .iter()
-            .filter(|need| two_legs && need.amps() > limit)
-            .collect();
-        if let Some(most) = alone.iter().map(|need| need.amps()).max() {
-            let mut about: Vec<Id> = alone.iter().map(|need| need.load.id.clone()).collect();
-            about.dedup();
-            found.add(
-                Signal::Warning,
-                about,
-                values([
-                    ("demand", most.into()),
-                    ("limit", limit.into()),
-                    ("over", (most - limit).into()),
-                    ("time", clock(fullest.minute)),
-                ]),
-                "leg-alone",
-                values([]),
-            );
-            return;
+
+    fn shown(&self, demand: i64) -> Values {
+        values([
+            ("demand", (self.value)(demand)),
+            ("limit", (self.value)(self.limit)),
+            ("over", (self.value)(demand - self.limit)),
+        ])
+    }
+
+    /// Adds what is too much by itself, at whatever hour, and leaves the rest.
+    fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
+        let demand = |need: &Need<'a>| (self.sum)(std::slice::from_ref(need));
+        let over = |need: &Need<'a>| need.ever_on() && demand(need) > self.limit;
+        for life in [true, false] {
+            let mut alone = needs.clone();
+            alone.retain(|need| need.life() == life && over(need));
+            let Some(most) = alone.iter().map(demand).max() else {
+                continue;
+            };
+            let fix = if life { "life-alone" } else { self.fixes[0] };
+            found.add(Signal::Warning, ids(&alone), self.shown(most), fix, values([]));
         }
-        found.add(
-            Signal::Warning,
-            fullest.ids(),
-            values([
-                ("demand", demand.into()),
-                ("limit", limit.into()),
-                ("over", (demand - limit).into()),
-                ("time", clock(fullest.minute)),
-            ]),
-            if two_legs {
-                "leg"
-            } else {
-                "amps"
-            },
-            values([]),
-        );
+        needs.retain(|need| !over(need));
+    }
+
+    /// Adds what is too much together, in the busiest minute.
+    fn together(&self, needs: &[Need<'a>], found: &mut Findings<'_>) -> bool {
+        let busiest = busiest(needs, self.sum);
+        if self.fits(&busiest.on) {
+            return false;
+        }
+        let mut shown = self.shown((self.sum)(&busiest.on));
+        shown.insert("time", clock(busiest.minute));
+        let mut fix_values = values([]);
+        let mut about = busiest.ids();
+        let fix = match beside(&busiest.on, |on| self.fits(on)) {
+            Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => {
+                "hours"
+            }
+            Beside::Nothing => self.fixes[1],
+            Beside::TooMuch(life) => {
+                let alone: Vec<Need<'a>> =
+                    busiest.on.iter().filter(|need| need.life()).copied().collect();
+                shown = self.shown((self.sum)(&alone));
+                about = life;
+                "life-alone"
+            }
+            Beside::Off { life, off } => {
+                let fix = if off.is_empty() { "life-turns" } else { "life-off" };
+                shown.insert("life", Value::Parts(life));
+                fix_values.insert("off", Value::Parts(off));
+                fix
+            }
+        };
+        found.add(Signal::Warning, about, shown, fix, fix_values);
+        true
+    }
+}
+
+fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
+    let mut needs = facts.needs();
+    let watts = Judge {
+        sum: &|on| on.iter().map(Need::running).sum::<Power>().milliwatts(),
+        limit: quantity::<Power>(&facts.figures.usable.rated_watts).milliwatts(),
+        rounding: 0,
+        value: |count| Power::from_milliwatts(count).into(),
+        fixes: ["alone", "turns"],
+    };
+    let amps = Judge {
+        sum: &|on| facts.worst_leg(on).milliamps(),
+        limit: facts.supply.leg_rated.milliamps(),
+        rounding: 1,
+        value: |count| Current::from_milliamps(count).into(),
+        fixes: if facts.supply.nodes[0].legs == Legs::Both {
+            ["leg-alone", "leg"]
+        } else {
+            ["amps-alone", "amps"]
+        },
+    };
+    // What cannot run at all stays at home, and the rest is judged without it.
+    watts.alone(&mut needs, found);
+    amps.alone(&mut needs, found);
+    if !watts.together(&needs, found) {
+        amps.together(&needs, found);
     }
 }
 
 #[cfg(test)]
 mod tests {
+    use crate::report::Value;
     use crate::rules::testing::{codes, findings};
 
     /// A 3600 W set of two legs gives 15 A on each. 2000 W at 120 V are 16.7 A, too much for either;
@@ -171,6 +229,18 @@ mod tests {
             let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
             assert_eq!((found.fix.key, ids), (fix, about));
         }
+    }
+
+    /// What somebody's health depends on is in nobody's turn: the others give way.
+    #[test]
+    fn what_a_life_depends_on_comes_first() {
+        let edits = [super::LIFE, ("running = \"1500 W\"", "running = \"3600 W\"")];
+        let found = findings(&edits);
+        let found = found.iter().find(|it| it.code == "POWER001").expect("found");
+        let id = |text| crate::plan::Id::new(text).expect("an id");
+        assert_eq!(found.fix.key, "life-off");
+        assert_eq!(found.values["life"], Value::Parts(vec![id("fan")]));
+        assert_eq!(found.fix.values["off"], Value::Parts(vec![id("kettle")]));
     }
 
     #[test]

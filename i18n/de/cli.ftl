@@ -132,6 +132,7 @@ check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
 check-limits = Was jede Steckdose verträgt
 check-limit-two = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $id }: { $reason }.
 check-limit-refused = NICHT BENUTZEN. Siehe { $code }.
+check-limit-behind = NICHT BENUTZEN, was an { $id } hängt. Siehe { $code }.
 check-limit-one = { $long }. Gesetzt von { $id }: { $reason }.
 check-assumed = Für den gefährlicheren Fall angenommen, weil es niemand weiß
 check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Dieses Programm nicht.

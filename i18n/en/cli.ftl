@@ -141,6 +141,7 @@ check-limits = What each receptacle can carry
 check-limit-two = { $long } for hours, { $short } for a short time. Set by { $id }: { $reason }.
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
+check-limit-behind = DO NOT USE what hangs on { $id }. See { $code }.
 check-limit-one = { $long }. Set by { $id }: { $reason }.
 check-assumed = Taken for the unsafe case, because nobody knows
 # Safety.

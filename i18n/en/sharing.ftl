@@ -122,10 +122,12 @@ may-no-load-known = There are { $known }.
 share-danger = What follows goes by amps alone. Clear every danger first: until then the engine stays off.
 share-together = What may run at once: all of one line, and nothing else with it
 share-never = Never together
+share-alone = { $name }, not even alone
 share-more = and { $count } more, all on the worksheet
 share-incomplete = The list is not complete. Only what is listed may run together.
 share-start = Switch on in this order
 share-start-step = { $name }: up to { $peak } in that moment
+share-off = Beside { $life }, leave off: { $off }.
 share-turns = Not everything fits whenever it is wanted. Take turns
 
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
@@ -137,4 +139,5 @@ stop-order = Switch off the largest first: { $names }.
 
 print-turns-title = Take turns
 print-ws-stop-row = Switch off
+print-ws-off-row = Stays off
 print-ws-start-verdict-row = Order of switching on

@@ -137,6 +137,7 @@ check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
 check-limits = Lo que soporta cada { -receptacle }
 check-limit-two = { $long } durante horas, { $short } por poco tiempo. Lo limita { $id }: { $reason }.
 check-limit-refused = NO USAR. Vea { $code }.
+check-limit-behind = NO USAR lo que cuelga de { $id }. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $id }: { $reason }.
 check-assumed = Tomado por el peor caso, porque nadie lo sabe
 check-defer = Deciden { -local-codes } y un { -electrician }. Esta herramienta no.

@@ -123,10 +123,12 @@ may-no-load-known = Hay { $known }.
 share-danger = Lo que sigue vale solo por los amperios. Elimine primero cada peligro: hasta entonces, el motor queda apagado.
 share-together = Qué puede funcionar a la vez: todo lo de una línea, y nada más con ello
 share-never = Nunca a la vez
+share-alone = { $name }, ni siquiera sin lo demás
 share-more = y { $count } más, todo en la hoja de cálculo
 share-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
 share-start = Encienda en este orden
 share-start-step = { $name }: hasta { $peak } en ese momento
+share-off = Junto a { $life }, deje apagado: { $off }.
 share-turns = No todo cabe cuando se quiere. Haga turnos
 
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
@@ -138,4 +140,5 @@ stop-order = Apague lo más grande primero: { $names }.
 
 print-turns-title = Por turnos
 print-ws-stop-row = Apagar
+print-ws-off-row = Queda apagado
 print-ws-start-verdict-row = Orden de encendido

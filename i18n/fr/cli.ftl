@@ -145,6 +145,7 @@ check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
 check-limits = Ce que chaque prise peut supporter
 check-limit-two = { $long } en continu, { $short } un court moment. Fixé par { $id } : { $reason }.
 check-limit-refused = NE PAS UTILISER. Voir { $code }.
+check-limit-behind = NE PAS UTILISER ce qui dépend de { $id }. Voir { $code }.
 check-limit-one = { $long }. Fixé par { $id } : { $reason }.
 check-assumed = Compté pour le cas dangereux, parce que personne ne le sait
 check-defer = { -local-codes(form: "One") } et un { -electrician } décident. Cet outil ne décide pas.

@@ -265,6 +265,9 @@ pub struct Sharing {
     /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
     /// every group it fits into, so those in all of them need not wait.
     pub turns: Vec<Vec<Id>>,
+    /// What is in no turn: it can run, but not beside what a life depends on, when both are wanted.
+    /// That is in every turn, and this stays off for it.
+    pub off: Vec<Id>,
     /// The cheapest changes that clear every danger and serve every must, cheapest first. Only
     /// where they were asked for ([`crate::mend`]).
     pub repairs: Vec<Repair>,
@@ -423,6 +426,16 @@ pub struct LoadFacts {
     pub starting_amps: Amount,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
+}
+
+impl LoadFacts {
+    /// Whether somebody's health depends on it, or may.
+    #[must_use]
+    pub fn life(&self) -> bool {
+        self.kind
+            .known()
+            .is_none_or(|kind| *kind == LoadKind::Medical)
+    }
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)]

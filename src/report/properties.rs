@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use proptest::prelude::*;
 use proptest::sample::Index;
 
-use super::{Finding, Report, Signal, build, judge};
+use super::{Finding, Report, Signal, Value, build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Quantity, Voltage, Wire};
 use crate::rules::quantity;
@@ -274,6 +274,50 @@ proptest! {
                 }),
                 "{lost:?} is in none of {:#?}", report.findings
             );
+        }
+    }
+
+    /// No two parts of a report give opposite advice: what a finding says is too much together is in no
+    /// set that may run at once, and what a life depends on is in every turn, and stays off for nobody.
+    #[test]
+    fn no_advice_stands_against_another(plan in any_plan()) {
+        let report = judge(&plan);
+        let sharing = &report.figures.sharing;
+        let units = |ids: &[Id]| -> Vec<Id> {
+            let loads = report.figures.loads.iter().filter(|load| ids.contains(&load.of));
+            loads.map(|load| load.id.clone()).collect()
+        };
+        let at_once = |ids: &[Id]| {
+            let ids = units(ids);
+            sharing.together.iter().any(|set| ids.iter().all(|id| set.contains(id)))
+        };
+        for finding in &report.findings {
+            if !matches!(finding.code, "POWER001" | "POWER002") {
+                continue;
+            }
+            prop_assert!(!at_once(&finding.about), "{finding:#?} {:#?}", sharing.together);
+            let parts = |value: Option<&Value>| match value {
+                Some(Value::Parts(ids)) => ids.clone(),
+                _ => Vec::new(),
+            };
+            let life = parts(finding.values.get("life"));
+            for off in parts(finding.fix.values.get("off")) {
+                prop_assert!(!life.contains(&off), "{finding:#?}");
+                let mut both = life.clone();
+                both.push(off);
+                prop_assert!(!at_once(&both), "{finding:#?} {:#?}", sharing.together);
+            }
+        }
+        let loads = || report.figures.loads.iter();
+        let life = loads().filter(|load| load.life()).map(|load| &load.id);
+        let placed: Vec<&Id> = life
+            .filter(|id| sharing.placed.iter().any(|placed| placed.load == **id))
+            .collect();
+        prop_assert!(placed.iter().all(|id| !sharing.off.contains(id)));
+        if sharing.together.iter().any(|set| placed.iter().all(|id| set.contains(id))) {
+            for turn in &sharing.turns {
+                prop_assert!(placed.iter().all(|id| turn.contains(id)), "{turn:?}");
+            }
         }
     }
 

@@ -132,7 +132,13 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
     stop.sort_by_key(|load| (Reverse(model.loads[*load].running), *load));
     sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
 
-    sharing.turns = setting.turns(&fixed, &all).iter().map(ids).collect();
+    let life: LoadSet = all
+        .iter()
+        .filter(|load| plan.loads[units[*load].load].may_be(LoadKind::Medical))
+        .collect();
+    let (turns, off) = setting.turns(&fixed, &all, &life);
+    sharing.turns = turns.iter().map(ids).collect();
+    sharing.off = ids(&off);
     sharing
 }
 
@@ -460,20 +466,25 @@ impl<'a> Setting<'a> {
 
     /// The fewest turns in which everything plugged in gets to run in its hours; none when all
     /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
-    /// what runs all the time need not wait.
-    fn turns(&self, fixed: &Fixed, all: &LoadSet) -> Vec<LoadSet> {
+    /// what runs all the time need not wait. What a life depends on is in all of them; and then what
+    /// is for no turn, because it is too much beside that whenever it is wanted.
+    fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet) -> (Vec<LoadSet>, LoadSet) {
         let fixed = fixed.by_moment(&self.model.moments()).essential(all);
-        let none = LoadSet::default();
-        let found = turns::fewest(&fixed, all, &none, &mut Budget::steps(STEPS));
+        // Of several that are too much together nobody says who may live.
+        let always = self.grow(&fixed, LoadSet::default(), life);
+        let others = all.minus(life);
+        let found = turns::fewest(&fixed, &others, &always, &mut Budget::steps(STEPS));
+        let alone = |load: &usize| fixed.holds(&LoadSet::default().with(*load));
+        let off = found.cannot_run.iter().filter(alone).collect();
         if found.groups.len() <= 1 {
-            return Vec::new();
+            return (Vec::new(), off);
         }
-        let able = all.minus(&found.cannot_run);
-        found
-            .groups
-            .into_iter()
-            .map(|group| self.grow(&fixed, group, &able))
-            .collect()
+        let able = others.minus(&found.cannot_run);
+        let turns = found.groups.into_iter().map(|group| {
+            let with: LoadSet = group.iter().chain(always.iter()).collect();
+            self.grow(&fixed, with, &able)
+        });
+        (turns.collect(), off)
     }
 
     /// The set and whatever of the others holds beside it: musts first, then what runs for hours.

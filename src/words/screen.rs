@@ -84,7 +84,13 @@ impl Words {
     pub fn limits(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         paragraph(&mut out, "", &self.text("check-limits"), width);
-        let refusal = |limit: &Limit| report.refusal(&limit.id, None).map(|found| found.code);
+        // The nearest part on the way that must not be used, itself the first of them, and why.
+        let refusal = |limit: &Limit| -> Option<(Option<Id>, &'static str)> {
+            let way = std::iter::once(&limit.id).chain(limit.path.iter().rev());
+            way.filter_map(|id| Some((id, report.refusal(id, None)?.code)))
+                .map(|(id, code)| ((*id != limit.id).then(|| id.clone()), code))
+                .next()
+        };
         let alike = |one: &Limit, other: &Limit| {
             let facts = |of: &Limit| (of.shape, of.continuous_amps, of.short_amps, refusal(of));
             facts(one) == facts(other) && (refusal(one).is_some() || one.set_by == other.set_by)
@@ -98,7 +104,11 @@ impl Words {
                 .join(", ");
             let amps = |amount| FluentValue::from(self.amount(amount, Show::Capacity));
             let text = match refusal(limit) {
-                Some(code) => self.with("check-limit-refused", [("code", code.into())]),
+                Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
+                Some((Some(id), code)) => self.with(
+                    "check-limit-behind",
+                    [("id", id.to_string().into()), ("code", code.into())],
+                ),
                 None => self.with(
                     if limit.continuous_amps == limit.short_amps {
                         "check-limit-one"
@@ -222,7 +232,10 @@ impl Words {
             .take(SHOWN)
             .map(|set| {
                 let names = self.set_names(report, set);
-                self.list(&names.iter().map(String::as_str).collect::<Vec<_>>())
+                match names.as_slice() {
+                    [_] if set.len() == 1 => self.one_set(report, set),
+                    names => self.list(&names.iter().map(String::as_str).collect::<Vec<_>>()),
+                }
             })
             .collect();
         let mut text = shown.join("; ");

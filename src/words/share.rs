@@ -43,6 +43,9 @@ impl Words {
                 paragraph(&mut out, "  ", &stop, width);
             }
         }
+        if let Some(off) = self.off(report) {
+            paragraph(&mut out, "", &off, width);
+        }
         if !sharing.turns.is_empty() {
             paragraph(&mut out, "", &self.text("share-turns"), width);
             for (number, turn) in (1..).zip(&sharing.turns) {
@@ -66,12 +69,49 @@ impl Words {
         }
         paragraph(out, "", &self.text(title), width);
         for set in sets.iter().take(SHOWN) {
-            paragraph(out, "  - ", &self.set_names(report, set).join(" + "), width);
+            paragraph(out, "  - ", &self.one_set(report, set), width);
         }
         if sets.len() > SHOWN {
             let more = self.with("share-more", [("count", (sets.len() - SHOWN).into())]);
             paragraph(out, "    ", &more, width);
         }
+    }
+
+    /// The names of a set, and that it is too much by itself where it is one thing that may not run.
+    pub fn one_set(&self, report: &Report, set: &[Id]) -> String {
+        let names = self.set_names(report, set).join(" + ");
+        if set.len() == 1
+            && report
+                .figures
+                .sharing
+                .never
+                .iter()
+                .any(|never| never == set)
+        {
+            self.with("share-alone", [("name", names.into())])
+        } else {
+            names
+        }
+    }
+
+    /// What stays off for what a life depends on; `None` when nothing must.
+    pub fn off(&self, report: &Report) -> Option<String> {
+        let sharing = &report.figures.sharing;
+        if sharing.off.is_empty() {
+            return None;
+        }
+        let life: Vec<Id> = report
+            .figures
+            .loads
+            .iter()
+            .filter(|load| load.life())
+            .map(|load| load.id.clone())
+            .collect();
+        let args = [
+            ("life", self.set_quoted(report, &life).into()),
+            ("off", self.set_quoted(report, &sharing.off).into()),
+        ];
+        Some(self.with("share-off", args))
     }
 
     /// Whether the order of switching on matters, and what cannot be started beside the rest.

@@ -31,6 +31,8 @@ pub(super) struct Card {
     together: Together,
     never: Vec<String>,
     never_more: Option<String>,
+    /// What stays off for what a life depends on.
+    off: Option<String>,
     start: Vec<Step>,
     start_note: Option<String>,
     stop_order: Option<String>,
@@ -179,7 +181,7 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
     let never: Vec<String> = sharing
         .never
         .iter()
-        .map(|set| context.words.set_names(context.report, set).join(" + "))
+        .map(|set| context.words.one_set(context.report, set))
         .collect();
     let more = |count: usize| {
         count
@@ -213,6 +215,7 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
         together: together(context, more(sharing.together.len())),
         never_more: more(never.len()),
         never: never.into_iter().take(COLUMNS).collect(),
+        off: context.words.off(context.report),
         start: context
             .words
             .start_steps(context.report)

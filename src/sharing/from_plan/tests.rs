@@ -93,6 +93,33 @@ fn loads_that_never_overlap_need_no_turns() {
     assert_eq!(ids(&sharing.never), ["a b c"]);
 }
 
+/// Whoever breathes by a device does not wait for a kettle.
+#[test]
+fn what_a_life_depends_on_is_in_every_turn() {
+    let aid = |watts| {
+        let more = format!("power_factor = 1.0\nstarting = \"{watts} W\"");
+        heater("aid", watts, &more).replace("\"heater\"", "\"medical\"")
+    };
+    let others = ["a", "b"].map(|id| heater(id, 1100, "")).concat();
+    // 2400 W at 120 V: two of 1100 W beside 150 W, and one beside 250 W.
+    for (watts, turns) in [(150, 0), (250, 2)] {
+        let sharing = shared(&plan(&(aid(watts) + &others)));
+        assert_eq!(sharing.turns.len(), turns);
+        let with = |turn: &Vec<crate::plan::Id>| turn.iter().any(|id| id.as_str() == "aid");
+        assert!(sharing.turns.iter().all(with), "{:?}", sharing.turns);
+        assert_eq!(sharing.off, []);
+    }
+    // Nothing of 1100 W beside 1600 W, so there is nothing to take turns with.
+    let sharing = shared(&plan(&(aid(1600) + &others)));
+    assert_eq!(sharing.turns, Vec::<Vec<_>>::new());
+    assert_eq!(ids(&[sharing.off]), ["a b"]);
+    // At other hours both run.
+    let aid = aid(1600).replace("continuous", "hours = [\"20:00-06:00\"]\ncontinuous");
+    let by_day = others.replace("continuous", "hours = [\"12:00-13:00\"]\ncontinuous");
+    let sharing = shared(&plan(&(aid + &by_day)));
+    assert_eq!(sharing.off, []);
+}
+
 #[test]
 fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
     let sharing = shared(&plan(&heater("big", 2000, "on = \"side\"")));

@@ -217,7 +217,10 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     for (index, set) in sharing.never.iter().enumerate() {
         rows.push(vec![
             context.say("ws-never-row", &[("number", &(index + 1).to_string())]),
-            names(set),
+            match set.as_slice() {
+                [_] => context.words.one_set(context.report, set),
+                _ => names(set),
+            },
         ]);
     }
     if !sharing.start_order.is_empty() {
@@ -228,6 +231,9 @@ pub(super) fn sharing(sheet: &Sheet<'_>) -> Section {
     }
     if let Some(order) = context.words.stop_order(context.report) {
         rows.push(vec![context.say("ws-stop-row", &[]), order]);
+    }
+    if let Some(off) = context.words.off(context.report) {
+        rows.push(vec![context.say("ws-off-row", &[]), off]);
     }
     for (index, turn) in sharing.turns.iter().enumerate() {
         rows.push(vec![

@@ -2,14 +2,17 @@
 
 FIT001 = { $fix ->
     [load] No receptacle takes the plug of { $about }
+    [dead] What { $about } could plug into gives nothing for it
     [part] { $about } does not go into what it should plug into
    *[other] { $about } is plugged into nothing
   }
     .why = { $fix ->
         [lost] The receptacle it should be in is taken, is missing from the plan, or leads back to the same cord. Nothing beyond it has been checked.
+        [dead] Something takes its plug. But that gets no power, or gives other volts than its shape says.
        *[other] Shapes differ so that a plug cannot meet the wrong volts or amps. A plug that does not fit is not meant to go there.
       }
     .fix-load = Check the shape of the plug. Use a listed cord or box that has the right receptacle and breaker. Never file, bend or cut a plug.
+    .fix-dead = Leave it unplugged. Use a listed cord or box that has the right receptacle and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
     .fix-lost = Look where it really plugs in and correct the plan. Then check again.
 
@@ -23,14 +26,19 @@ FIT003 = { $about }: not the volts that the shape promises
 
 FIT004 = { $fix ->
     [too-large] { $about } asks for more than its receptacle carries
+    [life-large] No receptacle here carries { $about }
    *[other] No free receptacle for { $about }
   }
     .why = { $fix ->
         [too-large] It asks for { $demand }. The best receptacle it can use carries { $limit }.
+        [life-large] Someone's health depends on it. It asks for { $demand }. The best receptacle it can use carries { $limit }.
+        [life-room] Someone's health depends on it. Every receptacle that it can use is taken, or carries too little beside the rest.
        *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
     .fix-no-room = Plug it in while something else is unplugged, or leave something at home.
+    .fix-life-large = Use an outlet that carries { $demand }. If there is none: { life-cannot }
+    .fix-life-room = Plug it in before anything else, and leave something else unplugged for it.
 
 FIT005 = Two shapes here are easy to mix up: { $one } and { $other }
     .why = In the dark a hand takes one for the other. { $one } gives { $volts }, { $other } gives { $volts-other }. Receptacles: { $about }.

@@ -198,6 +198,11 @@ impl<'a> Facts<'a> {
         Some(cord.length.or(UNKNOWN_LENGTH))
     }
 
+    /// Whether a receptacle gives anything to plug into: it is fed, and with what its shape promises.
+    pub(super) fn gives(&self, at: NodeIx) -> bool {
+        self.supply.limit(at).short > Current::ZERO
+    }
+
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
         let figures = self.figures;

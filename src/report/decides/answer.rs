@@ -44,6 +44,7 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
             }
         }
         "load" => {
+            let life = plan.loads.iter().any(|it| it.may_be(LoadKind::Medical));
             let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
                 "running" => {
@@ -59,6 +60,11 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                         LoadKind::Lamp
                     };
                     load.kind = Answer::Known(kind);
+                }
+                // Where nobody's health depends on it, it sets off no more than a caution.
+                "starting" if life => {
+                    // Less than what it runs with counts as just that.
+                    load.starting = Answer::Known(Power::ZERO);
                 }
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 _ => return None,

@@ -122,7 +122,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         needs
             .iter()
             .filter(|need| wanted(need))
-            .filter_map(|need| Some((need.load.id.clone(), reach(facts, need.at?))))
+            // What gives nothing brings nothing nearer.
+            .filter_map(|need| Some((need, need.at.filter(|at| facts.gives(*at))?)))
+            .map(|(need, at)| (need.load.id.clone(), reach(facts, at)))
             .collect()
     };
     // Of what a battery carries through the night the generator's day is all that counts.

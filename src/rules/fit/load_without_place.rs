@@ -9,11 +9,14 @@
 //!
 //! ## The arithmetic
 //! The load's running amperes against the limit at each receptacle that takes its plug, the largest
-//! of which is named; for a load of three hours or more, against the limit for that long. A wish that finds no place is not found here; the card says so.
+//! of which is named; for a load of three hours or more, against the limit for that long. What the set
+//! cannot run wherever it is plugged in is rule POWER001's. A wish that finds no place is not found
+//! here; the card says so.
 //!
 //! ## What to do
 //! If it is too large: leave it at home, use its lower setting, or use an outlet that carries more.
-//! If all are taken: plug it in when another is unplugged.
+//! If all are taken: plug it in when another is unplugged. What somebody's health depends on is a
+//! warning: it is never set lower, and has its place before anything else.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 210.21(B)(2): the most to plug in at a receptacle, in all (from a secondary
@@ -25,22 +28,31 @@ use crate::quantity::Current;
 use crate::report::Limit;
 use crate::rules::demand::{Need, once, quantity};
 use crate::rules::prelude::*;
-use crate::supply::LimitReason;
+use crate::supply::{LimitReason, NodeIx};
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT004",
     name: "load-without-place",
     area: "fit",
-    worst: Signal::Caution,
+    worst: Signal::Warning,
     text: include_str!("load_without_place.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
-    fixes: &["too-large", "no-room"],
+    fixes: &["too-large", "no-room", "life-large", "life-room"],
     check,
     #[cfg(test)]
     fires: &[
         // 18.3 A on 15 A.
         &[("running = \"1500 W\"", "running = \"2200 W\"")],
         &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\"")],
+        // What somebody breathes with, wished for or not.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"medical\""),
+            ("running = \"1500 W\"", "running = \"2200 W\""),
+        ],
+        &[
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+            ("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""),
+        ],
     ],
     #[cfg(test)]
     spares: &[
@@ -59,6 +71,8 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
         .figures
         .limits
         .iter()
+        // Of what gives nothing other rules tell.
+        .filter(|limit| quantity::<Current>(&limit.short_amps) > Current::ZERO)
         .filter(|limit| match &load.on {
             Some(on) => *on == limit.id,
             None => load
@@ -71,6 +85,12 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
 
 /// What the load asks for and what the best receptacle carries, where that is less.
 fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
+    // What the set cannot run wherever it is plugged in is rule POWER001's.
+    let set = facts.supply;
+    let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
+    if need.running() > set.rated || (one_leg && need.amps() > set.leg_rated) {
+        return None;
+    }
     let best = best(facts, need)?;
     // Of a thing that is said to be on a thin or coiled cord, the hazard is the cord's, and a rule
     // of that area's.
@@ -103,7 +123,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let must: Vec<Need<'_>> = facts
         .needs()
         .into_iter()
-        .filter(|need| need.load.wanted == Wanted::Must)
+        .filter(|need| need.load.wanted == Wanted::Must || need.life())
         .collect();
     // One finding for each load that is too large: each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();
@@ -115,11 +135,16 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);
+            let (signal, fix) = if need.life() {
+                (Signal::Warning, "life-large")
+            } else {
+                (Signal::Caution, "too-large")
+            };
             found.add(
-                Signal::Caution,
+                signal,
                 vec![need.load.id.clone()],
                 values([("demand", need.amps().into()), ("limit", limit.into())]),
-                "too-large",
+                fix,
                 values([]),
             );
         }
@@ -134,7 +159,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 && starts(need)
                 && !named.contains(&&need.load.id)
     });
-    let crowded = once(without_room.map(|need| &need.load.id));
+    let (life, crowded): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
+        without_room.partition(|need| need.life());
+    let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
+    let (life, crowded) = (ids(life), ids(crowded));
+    if !life.is_empty() {
+        found.add(Signal::Warning, life, values([]), "life-room", values([]));
+    }
     if !crowded.is_empty() {
         found.add(Signal::Caution, crowded, values([]), "no-room", values([]));
     }

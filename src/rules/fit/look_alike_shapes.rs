@@ -11,7 +11,8 @@
 //! ## The arithmetic
 //! None: pairs of one family that differ in size only (L5-20 and L5-30, L14-20 and L14-30), in one
 //! blade (5-20 and 6-20; 14-30 and 14-50), or in the number of blades (L5-30 and L14-30). Where the
-//! two of a pair give different volts it is a caution, else a notice.
+//! two of a pair give different volts it is a caution, else a notice. What is not fed, or not with the
+//! volts of its shape, is left out: rules FIT003 and FIT006 name it.
 //!
 //! ## What to do
 //! Put the printed label on each, and look at the drawn face before you push. A plug that needs force
@@ -22,6 +23,8 @@
 //! - Which are easily mistaken is common practice, no source.
 
 use crate::plan::Id;
+use crate::quantity::Current;
+use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
 use crate::tables::shape::Configuration::{self, L5_20, L5_30, L14_20, L14_30, N5_20, N6_20, N14_30, N14_50};
 
@@ -37,10 +40,26 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("shape = \"5-15R\" # right", "shape = \"L5-20R\"")],
-        &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+        ],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("shape = \"5-15R\" # right", "shape = \"TT-30R\"")]],
+    spares: &[
+        &[],
+        // A 240 V shape where only 120 V arrives, and a 120 V shape where 240 V does.
+        &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            (
+                "[[box]]",
+                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]",
+            ),
+        ],
+        &[("shape = \"5-15R\" # right", "shape = \"TT-30R\"")],
+    ],
 };
 
 const PAIRS: [(Configuration, Configuration); 5] = [
@@ -58,6 +77,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .limits
             .iter()
             .filter(|limit| limit.shape.0 == shape)
+            // What an adapter cannot give is another rule's: its volts are not its shape's.
+            .filter(|limit| quantity::<Current>(&limit.short_amps) > Current::ZERO)
             .map(|limit| limit.id.clone())
             .collect()
     };

@@ -12,7 +12,8 @@
 //! ## The arithmetic
 //! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a
 //! 1-15P into both. Nothing else goes. A part is also found when its receptacle is not in the plan,
-//! is taken already, or leads back to itself.
+//! is taken already, or leads back to itself. Where the only receptacle that takes a load's plug gives
+//! nothing, or other volts than its shape says, that is said instead.
 //!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
@@ -32,12 +33,22 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "part", "lost"],
+    fixes: &["load", "dead", "part", "lost"],
     check,
     #[cfg(test)]
     fires: &[
         &[("plug = \"5-15P\" # kettle", "plug = \"14-30P\""), ("on = \"left\" # kettle", "")],
         &[("plug = \"L5-30P\" # long", "plug = \"TT-30P\"")],
+        // The end of an adapter that brings 240 V.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            (
+                "[[box]]",
+                "[[cord]]\nid = \"trap\"\nfrom = \"front\"\nplug = \"6-20P\"\nends = [\"5-20R\"]\n[[box]]",
+            ),
+            ("on = \"left\" # kettle", "on = \"trap\""),
+        ],
         // A second cord in a single receptacle.
         &[(
             "[[box]]",
@@ -74,8 +85,20 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         })
         .map(|load| load.id.clone())
         .collect();
-    if !loads.is_empty() {
-        found.add(Signal::Caution, loads, values([]), "load", values([]));
+    // What takes its plug and gives nothing, or other volts, is there.
+    let dead = |id: &Id| {
+        let load = facts.plan.loads.iter().find(|load| load.id == *id);
+        let plug = load.and_then(|load| load.plug.known());
+        facts.supply.receptacles().any(|(at, _, shape, _)| {
+            !facts.gives(at) && plug.is_some_and(|plug| shape.takes(*plug))
+        })
+    };
+    let (dead, without): (Vec<Id>, Vec<Id>) = loads.into_iter().partition(dead);
+    if !without.is_empty() {
+        found.add(Signal::Caution, without, values([]), "load", values([]));
+    }
+    if !dead.is_empty() {
+        found.add(Signal::Caution, dead, values([]), "dead", values([]));
     }
     let parts: Vec<Id> = facts
         .supply

@@ -166,10 +166,12 @@ impl<'a> Judge<'_, 'a> {
 
     /// Adds what cannot be started at all, at whatever hour, and leaves the rest.
     fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
+        // What cannot even run is rule POWER001's.
+        let runs = |need: &Need<'a>| !need.ever_on() || (self.running)(need) <= self.rated;
         let over = |need: &Need<'a>| (self.starting)(need) > self.peak;
         for life in [true, false] {
             let mut alone = needs.clone();
-            alone.retain(|need| need.life() == life && over(need));
+            alone.retain(|need| need.life() == life && over(need) && runs(need));
             alone.sort_by_key(|need| std::cmp::Reverse((self.starting)(need)));
             let Some(largest) = alone.first() else {
                 continue;
@@ -182,7 +184,7 @@ impl<'a> Judge<'_, 'a> {
             };
             found.add(signal, ids(&alone), shown, fix, values([]));
         }
-        needs.retain(|need| !over(need));
+        needs.retain(|need| !over(need) && runs(need));
     }
 
     /// Adds what is too much in the worst moment of the day; says of which loads, if any.

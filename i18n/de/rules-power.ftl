@@ -74,7 +74,8 @@ POWER002 = { $fix ->
 POWER003 = { $stranded } der Generatorleistung erreichen Sie nicht
     .why = Der Generator kann auf Dauer { $rated } geben. Die benutzten Steckdosen geben { $reachable } weiter ({ $about }). Der Rest bleibt zurück.
     .fix-outlet = Um { $reach } zu erreichen, benutzen Sie auch die Steckdose „{ $outlet }“. Legen Sie von ihr ein eigenes Kabel. Verbinden Sie nie zwei Steckdosen miteinander.
-    .fix-accept = Rechnen Sie mit { $reachable }. Keine andere Steckdose gäbe Ihnen mehr; ein dickeres Kabel oder ein größerer Kasten vielleicht.
+    .fix-socket = Um { $reach } zu erreichen, legen Sie ein zweites, eigenes Kabel von einer anderen Buchse von „{ $outlet }“. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
+    .fix-accept = Rechnen Sie mit { $reachable }. Keine andere Steckdose dieses Generators gäbe Ihnen mehr.
 
 POWER004 = Der Schutzschalter von { $first } löst zu früh aus
     .why = Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Alle Grenzen rechnen hier mit { $trips }.

@@ -74,7 +74,8 @@ POWER002 = { $fix ->
 POWER003 = { $stranded } of the generator's power cannot reach you
     .why = The generator can keep up { $rated }. The outlets in use pass on { $reachable } ({ $about }). The rest stays behind.
     .fix-outlet = To reach { $reach }, use the outlet “{ $outlet }” as well. Run a cord of its own from it. Never join two outlets.
-    .fix-accept = Plan with { $reachable }. No other outlet would give you more, though a thicker cord or a bigger box might.
+    .fix-socket = To reach { $reach }, run a second cord of its own from another socket of “{ $outlet }”. Never join two outlets, or the ends of two cords.
+    .fix-accept = Plan with { $reachable }. No other outlet of this generator would give you more.
 
 POWER004 = The breaker of { $first } trips early
     .why = It is marked { $marked }, but it has tripped at { $trips }. Every limit here counts it as { $trips }.

@@ -74,7 +74,8 @@ POWER002 = { $fix ->
 POWER003 = { $stranded } de la potencia del generador no pueden llegarle
     .why = El generador puede dar de forma continua { $rated }. Los { -receptacle(form: "many") } en uso entregan { $reachable } ({ $about }). El resto se queda atrás.
     .fix-outlet = Para llegar a { $reach }, use también el { -receptacle } “{ $outlet }”. Tienda desde él un cable propio. Nunca una dos { -receptacle(form: "many") }.
-    .fix-accept = Cuente con { $reachable }. Ningún otro { -receptacle } le daría más, aunque un cable más grueso o una caja más grande quizá sí.
+    .fix-socket = Para llegar a { $reach }, tienda un segundo cable propio desde otra toma de “{ $outlet }”. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
+    .fix-accept = Cuente con { $reachable }. Ningún otro { -receptacle } de este generador le daría más.
 
 POWER004 = El { -breaker } de { $first } se dispara antes de tiempo
     .why = Está marcado con { $marked }, pero se ha disparado con { $trips }. Aquí todos los límites lo cuentan como { $trips }.

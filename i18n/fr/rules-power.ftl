@@ -74,7 +74,8 @@ POWER002 = { $fix ->
 POWER003 = { $stranded } { -generator(form: "of") } n’arrivent pas jusqu’à vous
     .why = { -generator(form: "The") } peut fournir { $rated } en continu. Les prises utilisées laissent passer { $reachable } ({ $about }). Le reste n’arrive pas.
     .fix-outlet = Pour atteindre { $reach }, utilisez aussi la prise « { $outlet } ». Branchez-y une rallonge à part. Ne reliez jamais deux prises ensemble.
-    .fix-accept = Comptez sur { $reachable }. Aucune autre prise ne vous donnerait plus, mais une rallonge plus grosse ou un coffret plus gros le pourraient.
+    .fix-socket = Pour atteindre { $reach }, tirez une seconde rallonge à part depuis une autre prise de « { $outlet } ». Ne reliez jamais deux prises ensemble, ni les bouts de deux rallonges.
+    .fix-accept = Comptez sur { $reachable }. Aucune autre prise { -generator(form: "of") } ne vous donnerait plus.
 
 POWER004 = Le disjoncteur { $first } se déclenche trop tôt
     .why = Il porte le nombre { $marked }, mais il s’est déclenché à { $trips }. Toutes les limites ici le comptent pour { $trips }.

@@ -128,22 +128,8 @@ pub(super) fn limits(supply: &Supply) -> Vec<Limit> {
 /// What of the power can be had through the outlets in use and the gear plugged into them. With
 /// nothing in use, through all outlets.
 fn usable(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Usable {
-    let used: Vec<NodeIx> = plan
-        .loads
-        .iter()
-        .filter_map(|load| load.on.as_ref())
-        .chain(sharing.placed.iter().map(|placed| &placed.at))
-        .filter_map(|id| supply.receptacle(id))
-        .collect();
-    let reach = Reach {
-        supply,
-        used: &used,
-        everything: used.is_empty()
-            && !supply
-                .nodes
-                .iter()
-                .any(|node| matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })),
-    };
+    let used = used(plan, supply, sharing);
+    let reach = Reach::of(supply, &used);
     let root = NodeIx(0);
     let legs = supply.node(root).legs.all();
     let flows: Vec<Current> = legs.iter().map(|leg| reach.flow(root, *leg)).collect();
@@ -164,6 +150,25 @@ fn usable(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Usable {
     }
 }
 
+/// The receptacles that loads are plugged into.
+fn used(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Vec<NodeIx> {
+    plan.loads
+        .iter()
+        .filter_map(|load| load.on.as_ref())
+        .chain(sharing.placed.iter().map(|placed| &placed.at))
+        .filter_map(|id| supply.receptacle(id))
+        .collect()
+}
+
+/// The most current that can be drawn through a node on a leg, by what is in use beyond it.
+pub(crate) fn flow(
+    (plan, supply, sharing): (&Plan, &Supply, &Sharing),
+    at: NodeIx,
+    leg: Leg,
+) -> Current {
+    Reach::of(supply, &used(plan, supply, sharing)).flow(at, leg)
+}
+
 struct Reach<'a> {
     supply: &'a Supply,
     /// Receptacles that loads are plugged into.
@@ -172,7 +177,18 @@ struct Reach<'a> {
     everything: bool,
 }
 
-impl Reach<'_> {
+impl<'a> Reach<'a> {
+    fn of(supply: &'a Supply, used: &'a [NodeIx]) -> Self {
+        Self {
+            supply,
+            used,
+            everything: used.is_empty()
+                && !supply.nodes.iter().any(|node| {
+                    matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+                }),
+        }
+    }
+
     /// The most current that can be drawn through a node on one leg.
     fn flow(&self, at: NodeIx, leg: Leg) -> Current {
         let node = self.supply.node(at);

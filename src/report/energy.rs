@@ -2,13 +2,20 @@
 
 use super::loads::LoadUnit;
 use super::{Amount, Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
-use crate::plan::{Generator, Plan, Span};
+use crate::plan::{Generator, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 
 const DAY: usize = Span::DAY as usize;
 /// What a load with no hours runs in a day when it is not one of three hours or more: as near
 /// to them as it can come.
 const SHORT_RUN: i64 = 180;
+
+/// Whether a load with no hours runs round the clock. What makes heat does not unless somebody said
+/// so: nobody boils water for a day, and heat at night is asked about by rule HEALTH002.
+fn all_day(load: &Load, unit: &LoadUnit) -> bool {
+    let heats = load.may_be(LoadKind::Heater) && !load.may_be(LoadKind::Medical);
+    unit.continuous && (load.continuous.is_known() || !heats)
+}
 
 /// The figures for the placed loads, and what had to be assumed.
 #[must_use]
@@ -34,7 +41,7 @@ pub(super) fn of_plan(
             to: Span::DAY,
         }];
         let spans: &[Span] = if load.hours.is_empty() {
-            let minutes = if unit.continuous {
+            let minutes = if all_day(load, unit) {
                 i64::from(Span::DAY)
             } else {
                 SHORT_RUN
@@ -47,7 +54,7 @@ pub(super) fn of_plan(
                     why: "all-day",
                 });
             }
-            if unit.continuous {
+            if all_day(load, unit) {
                 &whole_day
             } else {
                 any_time += power;
@@ -218,6 +225,28 @@ mod tests {
             hours_per_tank(&set, Power::from_milliwatts(1_000_000)),
             None
         );
+    }
+
+    /// A kettle of 1800 W without hours: 5.4 kWh for three hours, and for a day only if somebody said
+    /// that it runs on and on. A fridge runs on and on.
+    #[test]
+    fn a_kettle_without_hours_does_not_boil_all_day() {
+        let day = |kind: &str, continuous: &str| {
+            let report = crate::rules::testing::report(&[
+                ("hours = [\"18:30-19:00\"]", ""),
+                ("hours = [\"18:00-23:00\"]", "hours = []"),
+                ("kind = \"heater\" # kettle", kind),
+                ("continuous = false # kettle", continuous),
+            ]);
+            let loads = report.figures.energy.loads;
+            let kettle = loads.into_iter().find(|it| it.load.as_str() == "kettle");
+            kettle.expect("it is placed").hours
+        };
+        let hours = |hours: i64| Amount::of(Hours::from_millihours(hours * 1000));
+        assert_eq!(day("kind = \"heater\"", ""), hours(3));
+        assert_eq!(day("kind = \"heater\"", "continuous = true"), hours(24));
+        assert_eq!(day("kind = \"motor\"", ""), hours(24));
+        assert_eq!(day("kind = \"medical\"", ""), hours(24));
     }
 
     #[test]

@@ -18,6 +18,7 @@ pub mod sums;
 mod tests;
 mod volts;
 
+pub(crate) use build::flow;
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};

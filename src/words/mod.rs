@@ -235,19 +235,30 @@ impl Words {
         })
     }
 
-    /// The same, but what is the id of a load is its name.
-    fn named(&self, value: &Value, loads: &[LoadFacts]) -> String {
+    /// The same, but what is the id of a load is its name, and hours and fuel are rough, and round as what
+    /// is carried and what is asked.
+    fn named(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> String {
         match value {
+            Value::Amount(amount) => self.rounded(name, amount),
             Value::Name(id) => name_of(id, loads).to_owned(),
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()),
             value => self.value(value),
         }
     }
 
+    /// An amount by its name in a finding.
+    fn rounded(&self, name: &str, amount: &Amount) -> String {
+        match name {
+            "tank" => self.amount(amount, Show::Capacity),
+            "stretch" | "day" => self.amount(amount, Show::Demand),
+            _ => self.amount(amount, Show::Exact),
+        }
+    }
+
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
         values
             .iter()
-            .map(|(name, value)| (*name, FluentValue::from(self.named(value, loads))))
+            .map(|(name, value)| (*name, FluentValue::from(self.named(name, value, loads))))
             .collect()
     }
 
@@ -257,7 +268,7 @@ impl Words {
     pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
-            args.set(*name, FluentValue::from(self.named(value, loads)));
+            args.set(*name, FluentValue::from(self.named(name, value, loads)));
         }
         let names = names_of(&finding.about, loads);
         let first = self.quoted(names.iter().copied().take(1));
@@ -454,6 +465,15 @@ mod tests {
         ] {
             assert_eq!(part_of(field), part, "{field}");
         }
+    }
+
+    /// 5.263 h on a tank are not 5.3 h, and 24.01 h are more than 24.
+    #[test]
+    fn a_tank_rounds_down_and_what_is_asked_of_it_up() {
+        let words = Words::english();
+        let hours = |milli| crate::quantity::Hours::from_millihours(milli).into();
+        assert_eq!(words.rounded("tank", &hours(5_263)), "5.2\u{a0}h");
+        assert_eq!(words.rounded("stretch", &hours(24_010)), "24.1\u{a0}h");
     }
 
     #[test]

@@ -12,8 +12,9 @@
 //! allow, at nominal volts; an outlet on one leg of a two-leg set reaches that leg only. The sum,
 //! no more than the rated watts after derating, is what can be reached. The rest is stranded.
 //! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
-//! two-leg set it adds only what its legs have left. An outlet that another rule finds dangerous is
-//! never named. Less than 50 W is not worth a line, and neither is a plan with nothing plugged in.
+//! two-leg set it adds only what its legs have left. A free socket of an outlet in use is tried too:
+//! where a cord's plug is smaller than the outlet, a second cord brings the rest. An outlet that
+//! another rule finds dangerous is never named. Less than 50 W is not worth a line, and neither is a plan with nothing plugged in.
 //!
 //! ## What to do
 //! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or
@@ -25,9 +26,10 @@
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
+use crate::report::flow;
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
-use crate::supply::NodeIx;
+use crate::supply::{NodeIx, NodeKind};
 
 /// Below this nothing is worth changing.
 const SMALL: Power = Power::from_milliwatts(50_000);
@@ -39,13 +41,19 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Notice,
     text: include_str!("stranded_power.rs"),
     sources: &[cite::PRACTICE, cite::WD_6],
-    fixes: &["outlet", "accept"],
+    fixes: &["outlet", "socket", "accept"],
     check,
     #[cfg(test)]
     fires: &[
         // Everything on the 20 A outlet of a 3600 W set: 2400 W.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+        ],
+        // A plug for 15 A in one of the two sockets of a 20 A outlet, and nothing else anywhere.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-20R\"\nsockets = 2\nbreaker = \"20 A\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L5-30R\"\nshares = \"front\""),
         ],
         // No other outlet would help.
         &[
@@ -94,6 +102,42 @@ fn gain(facts: &Facts<'_>, used: &[Id], outlet: &Id, reachable: Power) -> Power 
         .sum()
 }
 
+/// How much more could be had from a free socket of an outlet in use: a cord whose plug is small takes
+/// less than the outlet's breaker passes. No more than what is left behind every part on the way.
+fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
+    let supply = facts.supply;
+    let Some(ix) = supply.receptacle(outlet) else {
+        return Power::ZERO;
+    };
+    let NodeKind::Receptacle { sockets, .. } = supply.node(ix).kind else {
+        return Power::ZERO;
+    };
+    let gear = supply.fed_from(ix).count();
+    let loads = facts.needs().iter().filter(|need| need.at == Some(ix)).count();
+    // What is plugged in itself may take all that the outlet has.
+    if loads > 0 || gear == 0 || gear >= usize::from(sockets) {
+        return Power::ZERO;
+    }
+    let scene = (facts.plan, supply, &facts.figures.sharing);
+    let legs = supply.node(ix).legs.all();
+    legs.iter()
+        .map(|leg| {
+            supply
+                .up(ix)
+                .map(|(at, node)| {
+                    let limit = match node.kind {
+                        NodeKind::Source => supply.leg_rated,
+                        _ => node.rating,
+                    };
+                    limit - flow(scene, at, *leg)
+                })
+                .min()
+                .unwrap_or(Current::ZERO)
+        })
+        .map(|more| Power::of_capacity(more, supply.volts))
+        .sum()
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let usable = &facts.figures.usable;
     let stranded: Power = quantity(&usable.stranded_watts);
@@ -129,34 +173,40 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if used.is_empty() {
         return;
     }
-    let mut cures: Vec<(Power, &Id)> = outlets
+    let others = outlets
         .iter()
         .filter(|outlet| !in_use(&outlet.id) && !spent(&outlet.id))
-        .map(|outlet| (gain(facts, &used, &outlet.id, reachable), &outlet.id))
-        .map(|(more, id)| ((reachable + more).min(rated), id))
-        .filter(|(reach, _)| *reach - reachable >= SMALL)
+        .map(|outlet| (gain(facts, &used, &outlet.id, reachable), &outlet.id, "outlet"));
+    let sockets = outlets
+        .iter()
+        .filter(|outlet| in_use(&outlet.id))
+        .map(|outlet| (second_cord(facts, &outlet.id), &outlet.id, "socket"));
+    let mut cures: Vec<(Power, &Id, &'static str)> = others
+        .chain(sockets)
+        .map(|(more, id, fix)| ((reachable + more).min(rated), id, fix))
+        .filter(|(reach, ..)| *reach - reachable >= SMALL)
         .collect();
     // The other rules are asked only where there is something to name.
     if !cures.is_empty() {
         let dangers = crate::rules::gear_dangers(facts);
-        cures.retain(|(_, id)| !dangers.iter().any(|finding| finding.about.contains(id)));
+        cures.retain(|(_, id, _)| !dangers.iter().any(|finding| finding.about.contains(id)));
     }
     let cure = cures
         .into_iter()
         // The first of equals.
         .rev()
-        .max_by_key(|(reach, _)| *reach);
+        .max_by_key(|(reach, ..)| *reach);
     let shown = values([
         ("rated", rated.into()),
         ("reachable", reachable.into()),
         ("stranded", stranded.into()),
     ]);
     match cure {
-        Some((reach, outlet)) => found.add(
+        Some((reach, outlet, fix)) => found.add(
             Signal::Notice,
             used,
             shown,
-            "outlet",
+            fix,
             values([("outlet", outlet.into()), ("reach", reach.into())]),
         ),
         None => found.add(Signal::Notice, used, shown, "accept", values([])),

@@ -296,7 +296,15 @@ pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
 
 /// Hours and minutes, as "0:40 h": thirds of an hour stay what they are.
 fn clock(hours: &Amount) -> String {
-    let minutes = (hours.amount * Decimal::from(60)).round();
+    minutes((hours.amount * Decimal::from(60)).round())
+}
+
+/// The same, and no more than there is.
+fn lasts(hours: &Amount) -> String {
+    minutes((hours.amount * Decimal::from(60)).floor())
+}
+
+fn minutes(minutes: Decimal) -> String {
     let hours = (minutes / Decimal::from(60)).floor();
     let rest = minutes - hours * Decimal::from(60);
     format!("{hours}:{rest:0>2}\u{a0}h")
@@ -354,7 +362,13 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             sheet.planned(context.exactly(tank)),
         ]);
     }
-    rows.extend(line("ws-energy-tank", &energy.hours_per_tank));
+    if let Some(hours) = &energy.hours_per_tank {
+        rows.push(vec![
+            context.say("ws-energy-tank", &[]).into(),
+            nothing(),
+            lasts(hours).into(),
+        ]);
+    }
     rows.extend(line("ws-energy-fuel", &energy.fuel_per_day));
     if let Some(peak) = &energy.peak_hour {
         let hour = format!("{:02}:00", peak.hour);

@@ -6,7 +6,7 @@ HEALTH001 = { $fix ->
    *[other] Von diesem einen Generator hängt die Gesundheit eines Menschen ab: { $about }
   }
     .why = Ein Generator kann jederzeit stehen bleiben: Der Tank ist leer, der Schutz löst aus, oder jemand stellt ihn ab. Wer schläft, merkt es vielleicht nicht rechtzeitig.
-    .fix-battery = Nehmen Sie eine für das Gerät gemachte Batterie mit, die die ganze Nacht reicht. Fragen Sie die Ärztin, den Arzt oder den Lieferanten, wie lange das Gerät aus sein darf und ob es überhaupt an einem Generator laufen darf.
+    .fix-battery = Nehmen Sie eine für das Gerät gemachte Batterie mit, die die ganze Nacht reicht. Fragen Sie die Ärztin, den Arzt oder den Lieferanten, wie lange das Gerät aus sein darf und ob es überhaupt an einem Generator und einem Verlängerungskabel laufen darf.
     .fix-charged = Laden Sie seine Batterie vor der Nacht. Probieren Sie einmal am Tag, ob sie übernimmt, wenn Sie den Stecker ziehen. Halten Sie die Nummer von Arzt oder Lieferant bereit.
     .fix-find-out = Fragen Sie, wem es gehört, was es tut, und schreiben Sie seine Art in den Plan. Hängt die Gesundheit eines Menschen davon ab, nehmen Sie eine dafür gemachte Batterie mit, die die ganze Nacht reicht.
 

@@ -16,4 +16,5 @@ NOISE001 = { $fix ->
 
 NOISE002 = Manches würde in der Ruhezeit laufen
     .why = Von { $from } bis { $to } muss es auf dem Platz ruhig sein. Dann läuft noch: { $about }.
-    .fix-move = Verlegen Sie es auf andere Stunden, oder betreiben Sie es mit einer am Tag geladenen Batterie. Fragen Sie zuerst den Platzwart, wenn die Gesundheit eines Menschen davon abhängt.
+    .fix-move = Verlegen Sie es auf andere Stunden, oder betreiben Sie es mit einer am Tag geladenen Batterie.
+    .fix-life = Seine Stunden bleiben. Fragen Sie den Platzwart, bevor Sie kommen, oder betreiben Sie es dann mit einer dafür gemachten, am Tag geladenen Batterie.

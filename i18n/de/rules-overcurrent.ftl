@@ -35,8 +35,8 @@ OVER005 = { $fix ->
    *[other] Das Kabel ist so lang und dünn, dass ein Kurzschluss den Schutzschalter vielleicht nicht auslöst
   }
     .why = { $fix ->
-        [set] Dieser Generator kann etwa { $fault } in einen Kurzschluss treiben. Ein Schutzschalter mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin glüht die schlechte Stelle. Stellen: { $about }.
-       *[other] An seinem Ende zieht ein Kurzschluss nur etwa { $fault }. Ein Schutzschalter mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin werden Kabel und schlechte Stelle heiß. Stellen: { $about }.
+        [set] Dieser Generator kann etwa { $fault } in einen Kurzschluss treiben. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin glüht die schlechte Stelle. Stellen: { $about }.
+       *[other] An seinem Ende zieht ein Kurzschluss nur etwa { $fault }. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin werden Kabel und schlechte Stelle heiß. Stellen: { $about }.
       }
     .fix-set = Stattdessen wirken die Überlastlampe des Generators und seine eigene Abschaltung, und bei Fehlern zum Schutzleiter ein GFCI. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
     .fix-wire = Nehmen Sie ein kürzeres oder dickeres Kabel. Riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.

@@ -8,6 +8,7 @@ ground-unknown = nicht bekannt, also als nass gerechnet
 SHOCK001 = Kein Schutz gegen Stromschlag an { $about }
     .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch den fließen, der es berührt. Ein Leitungsschutzschalter löst nicht rechtzeitig aus. Ein FI-Schutzschalter (GFCI) tut es, bei 6 Tausendstel Ampere.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
+    .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann mehr Ableitstrom haben, als dieser zulässt; dann löst er ohne Fehler aus: Für Steckdosen mit 30 A und 50 A auf Campingplätzen verlangen die Vorschriften keinen. Löst er jedes Mal aus, fragen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
 
 SHOCK002 = { $fix ->
     [find-out] Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist

@@ -16,4 +16,5 @@ NOISE001 = { $fix ->
 
 NOISE002 = Some things would run in quiet hours
     .why = The camp must be quiet from { $from } to { $to }. These run then: { $about }.
-    .fix-move = Move them to other hours, or run them from a battery charged by day. Ask your host first if someone's health depends on it.
+    .fix-move = Move them to other hours, or run them from a battery charged by day.
+    .fix-life = Its hours stay. Ask your host before you come, or run it then from a battery made for it that was charged by day.

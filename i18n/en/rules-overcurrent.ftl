@@ -35,8 +35,8 @@ OVER005 = { $fix ->
    *[other] The wire is so long and thin that a short circuit may not trip the breaker
   }
     .why = { $fix ->
-        [set] This generator can drive about { $fault } into a short circuit. A breaker of { $breaker } trips soon only above { $soon }. Until then the bad spot glows. Places: { $about }.
-       *[other] At its end a short circuit draws only about { $fault }. A breaker of { $breaker } trips soon only above { $soon }. Until then the wire and the bad spot get hot. Places: { $about }.
+        [set] This generator can drive about { $fault } into a short circuit. A UL 489 breaker of { $breaker } trips soon only above { $soon }. Until then the bad spot glows. Places: { $about }.
+       *[other] At its end a short circuit draws only about { $fault }. A UL 489 breaker of { $breaker } trips soon only above { $soon }. Until then the wire and the bad spot get hot. Places: { $about }.
       }
     .fix-set = The generator's overload light and its own shutdown act instead, and a GFCI for faults to ground. If lamps suddenly dim or something smells hot: stop the engine, unplug, then look.
     .fix-wire = Use a shorter or thicker cord. If something smells hot: stop the engine, unplug, then look.

@@ -8,6 +8,7 @@ ground-unknown = not known, so taken as wet
 SHOCK001 = No shock protection at { $about }
     .why = The ground here is { $ground }. If a cord or appliance goes bad, current can pass through whoever touches it. A breaker will not trip in time. Ground-fault protection (GFCI) does, at 6 thousandths of an amp.
     .fix-protect = Use only receptacles with a TEST and a RESET button, or a cord or box that has them. Press TEST before each use: the power must go off.
+    .fix-camper = Use an outlet or a cord with a GFCI. A camper may leak more than one allows, so that it trips with nothing wrong: at 30 A and 50 A outlets of camp sites codes ask for none. If it trips each time, ask a licensed electrician. Do not go on without.
 
 SHOCK002 = { $fix ->
     [find-out] A plug-in tester may mislead you: nobody knows if the neutral floats

@@ -6,7 +6,7 @@ HEALTH001 = { $fix ->
    *[other] La salud de alguien depende de este único generador: { $about }
   }
     .why = Un generador puede pararse en cualquier momento: se queda sin combustible, se dispara o alguien lo apaga. Una persona dormida puede no notarlo a tiempo.
-    .fix-battery = Lleve una batería hecha para el aparato que dure toda la noche. Pregunte al médico o al proveedor cuánto tiempo puede estar apagado, y si acaso puede funcionar con un generador.
+    .fix-battery = Lleve una batería hecha para el aparato que dure toda la noche. Pregunte al médico o al proveedor cuánto tiempo puede estar apagado, y si acaso puede funcionar con un generador y un cable de extensión.
     .fix-charged = Cargue su batería antes de la noche. Compruebe una vez, de día, que toma el relevo cuando se saca la clavija. Tenga a mano el número del médico o del proveedor.
     .fix-find-out = Pregunte a su dueño qué hace, y ponga su tipo en el plan. Si la salud de alguien depende de ello, lleve una batería hecha para el aparato que dure toda la noche.
 

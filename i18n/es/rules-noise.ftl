@@ -16,4 +16,5 @@ NOISE001 = { $fix ->
 
 NOISE002 = Algunas cosas funcionarían en horas de silencio
     .why = El campamento debe estar en silencio de { $from } a { $to }. Estas funcionan entonces: { $about }.
-    .fix-move = Páselas a otras horas, o aliméntelas con una batería cargada de día. Si la salud de alguien depende de ello, pregunte primero al encargado del lugar.
+    .fix-move = Páselas a otras horas, o aliméntelas con una batería cargada de día.
+    .fix-life = Sus horas no cambian. Pregunte al encargado del lugar antes de venir, o aliméntelo entonces con una batería hecha para ello y cargada de día.

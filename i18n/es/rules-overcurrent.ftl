@@ -35,8 +35,8 @@ OVER005 = { $fix ->
    *[other] El cable es tan largo y delgado que un cortocircuito puede no disparar el { -breaker }
   }
     .why = { $fix ->
-        [set] Este generador puede dar unos { $fault } a un cortocircuito. Un { -breaker } de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el punto dañado se pone al rojo. Lugares: { $about }.
-       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
+        [set] Este generador puede dar unos { $fault } a un cortocircuito. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el punto dañado se pone al rojo. Lugares: { $about }.
+       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
       }
     .fix-set = En su lugar actúan la luz de sobrecarga y el apagado propio del generador, y un { -gfci } contra fugas a tierra. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
     .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado: pare el motor, desenchufe, después mire.

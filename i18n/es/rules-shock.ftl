@@ -8,6 +8,7 @@ ground-unknown = no se sabe; se da por mojado
 SHOCK001 = Sin protección contra descargas en { $about }
     .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no se dispara a tiempo. Un { -gfci(form: "full") } sí, con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Presione TEST antes de cada uso: la corriente debe cortarse.
+    .fix-camper = Use un { -receptacle } o un cable con { -gfci }. Una { -camper } puede tener más fugas de las que este admite, y entonces se dispara sin avería: en los { -receptacle(form: "many") } de 30 A y 50 A de los campings los códigos no lo piden. Si se dispara cada vez, pregunte a un { -electrician }. No siga sin él.
 
 SHOCK002 = { $fix ->
     [find-out] Un probador enchufable puede engañar: no se sabe si el neutro es flotante

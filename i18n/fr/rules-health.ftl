@@ -6,7 +6,7 @@ HEALTH001 = { $fix ->
    *[other] La santé de quelqu’un dépend du seul courant { -generator(form: "of") } : { $about }
   }
     .why = Le courant peut manquer à tout moment : panne sèche, disjoncteur qui se déclenche, ou quelqu’un qui arrête le moteur. Une personne endormie peut le remarquer trop tard.
-    .fix-battery = Apportez une batterie faite pour l’appareil, qui dure toute la nuit. Demandez au médecin ou au fournisseur combien de temps il peut rester arrêté, et s’il est permis de le faire fonctionner sur { -generator(form: "a") }.
+    .fix-battery = Apportez une batterie faite pour l’appareil, qui dure toute la nuit. Demandez au médecin ou au fournisseur combien de temps il peut rester arrêté, et s’il est permis de le faire fonctionner sur { -generator(form: "a") } et une rallonge.
     .fix-charged = Chargez sa batterie avant la nuit. Vérifiez une fois, de jour, qu’elle prend le relais quand vous débranchez. Gardez le numéro du médecin ou du fournisseur à portée de main.
     .fix-find-out = Demandez à son propriétaire ce que fait l’appareil, et mettez son genre dans le plan. Si la santé de quelqu’un en dépend, apportez une batterie faite pour lui, qui dure toute la nuit.
 

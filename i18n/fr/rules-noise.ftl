@@ -16,4 +16,5 @@ NOISE001 = { $fix ->
 
 NOISE002 = Des appareils marcheraient aux heures de silence
     .why = Le camping doit être silencieux de { $from } à { $to }. Ceux-ci fonctionnent alors : { $about }.
-    .fix-move = Changez leurs heures, ou alimentez-les d’une batterie chargée le jour. Demandez d’abord au responsable du camping si la santé de quelqu’un en dépend.
+    .fix-move = Changez leurs heures, ou alimentez-les d’une batterie chargée le jour.
+    .fix-life = Ses heures ne changent pas. Demandez au responsable du camping avant de venir, ou alimentez-le alors d’une batterie faite pour lui et chargée le jour.

@@ -35,8 +35,8 @@ OVER005 = { $fix ->
    *[other] Le fil est si long et mince qu’un court-circuit peut ne pas déclencher le disjoncteur
   }
     .why = { $fix ->
-        [set] { -generator(form: "This") } peut fournir environ { $fault } à un court-circuit. Un disjoncteur de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. D’ici là, le mauvais contact rougit. Endroits : { $about }.
-       *[other] Au bout, un court-circuit ne prend qu’environ { $fault }. Un disjoncteur de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. D’ici là, le fil et le mauvais contact chauffent. Endroits : { $about }.
+        [set] { -generator(form: "This") } peut fournir environ { $fault } à un court-circuit. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. D’ici là, le mauvais contact rougit. Endroits : { $about }.
+       *[other] Au bout, un court-circuit ne prend qu’environ { $fault }. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. D’ici là, le fil et le mauvais contact chauffent. Endroits : { $about }.
       }
     .fix-set = À sa place agissent le voyant de surcharge et l’arrêt automatique { -generator(form: "of") }, et un GFCI pour les défauts à la terre. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
     .fix-wire = Prenez une rallonge plus courte ou plus grosse. Si quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.

@@ -8,6 +8,7 @@ ground-unknown = d’un état inconnu, donc compté comme mouillé
 SHOCK001 = Aucune protection contre les chocs à { $about }
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne se déclenche pas à temps. Un { -gfci(form: "full") } se déclenche à temps, à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
+    .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut avoir plus de fuites qu’il n’en admet : il se déclenche alors sans défaut. Pour les prises de 30 A et 50 A des campings, les codes n’en demandent pas. S’il se déclenche chaque fois, demandez à un { -electrician }. Ne continuez pas sans lui.
 
 SHOCK002 = { $fix ->
     [find-out] Un testeur de prise peut vous tromper : on ignore si le neutre est flottant

@@ -307,7 +307,9 @@ impl List<'_> {
             if load.may_be(LoadKind::Medical) {
                 continue;
             }
-            if matches!(load.running, Answer::Known(Draw::Power(_))) {
+            // Nobody buys a smaller camper for it.
+            let known = matches!(load.running, Answer::Known(Draw::Power(_)));
+            if known && !crate::rules::camper(load) {
                 for part in PARTS {
                     changes.push(Change::Smaller {
                         load: load.id.clone(),

@@ -45,8 +45,21 @@ pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
 /// Ground-fault protection on portable sets.
 pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20", "", Mark::Secondary);
-/// Ground-fault protection of temporary power.
-pub(super) const NEC_590_6: Source = Source::new(NEC, "590.6(A)(3)", "", Mark::Secondary);
+/// Ground-fault protection of temporary power for construction, maintenance and the like, as a trade
+/// article quotes it. A camp is none of these.
+pub(super) const NEC_590_6: Source = Source::new(
+    NEC,
+    "590.6(A)(3), borrowed from building sites",
+    "",
+    Mark::Secondary,
+);
+/// No ground-fault protection is asked of the large outlets of camp sites.
+pub(super) const NEC_551_71: Source = Source::new(
+    NEC,
+    "551.71(F), asks none at 30 A and 50 A outlets for campers",
+    "",
+    Mark::Secondary,
+);
 /// When a set needs no ground rod.
 pub(super) const NEC_250_34: Source = Source::new(NEC, "250.34(A)", "", Mark::Confirmed);
 /// The neutral is joined to ground once, at the source.
@@ -57,8 +70,12 @@ pub(super) const NEC_CLASS_A: Source =
 /// Equipment that keeps a set and the utility apart.
 pub(super) const NEC_702_5: Source = Source::new(NEC, "702.5", "", Mark::Secondary);
 /// OSHA's exemption of small sets.
-pub(super) const OSHA_404_B: Source =
-    Source::new("29 CFR", "1926.404(b)(1)(ii)", "", Mark::Confirmed);
+pub(super) const OSHA_404_B: Source = Source::new(
+    "29 CFR",
+    "1926.404(b)(1)(ii), building sites; exempts small two-wire sets",
+    "",
+    Mark::Confirmed,
+);
 /// What a receptacle tester shows on a generator.
 pub(crate) const OSHA_LETTER: Source = Source::new(
     "OSHA letter of interpretation",
@@ -164,3 +181,10 @@ pub(super) const NFPA_USFA_HEATERS: Source = Source::new(
 /// Not in rain.
 pub(super) const OSHA_RAIN: Source =
     Source::new("OSHA", "portable generator advice", "", Mark::Secondary);
+/// Oxygen at home: no change of flow, a reserve for outages, no extension cord, no flame near it.
+pub(super) const OXYGEN: Source = Source::new(
+    "Suppliers of home oxygen",
+    "advice to patients",
+    "",
+    Mark::Secondary,
+);

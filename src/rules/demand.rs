@@ -8,6 +8,7 @@ use crate::quantity::{Current, Length, Power, Quantity};
 use crate::report::{Amount, LoadFacts, Value};
 use crate::rules::Facts;
 use crate::supply::{Legs, NodeIx, UNKNOWN_LENGTH};
+use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 
 /// One thing that plugs in: a load, or one of several alike.
 #[derive(Clone, Copy, Debug)]
@@ -28,6 +29,12 @@ pub(crate) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
 /// A time of day, written the same in every language.
 pub(super) fn clock(minute: u16) -> Value {
     Value::Name(Span::clock(minute % Span::DAY))
+}
+
+/// Whether a load is a camper or a vehicle, by its plug: no appliance has these.
+pub(crate) fn camper(load: &Load) -> bool {
+    let plug = load.plug.known();
+    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30))
 }
 
 impl Need<'_> {

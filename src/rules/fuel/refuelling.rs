@@ -15,7 +15,8 @@
 //! what small sets last at full load (common practice), and the finding says so.
 //!
 //! ## What to do
-//! Plan a pause. Turn everything off, stop the engine, and let it cool for 15 to 20 minutes before
+//! Plan a pause. What somebody's health depends on needs a battery made for it, or the supplier's
+//! reserve, for as long: with neither nobody relies on the set for it. Turn everything off, stop the engine, and let it cool for 15 to 20 minutes before
 //! you open the tank. Refuel in daylight, away from flames, and not in rain. Keep spare fuel in a
 //! proper can, well away from the set and the tents.
 //!
@@ -24,7 +25,7 @@
 //!   (from a secondary copy).
 //! - 3 h on a tank that nobody knows is common practice, no source.
 
-use crate::plan::{LoadKind, Plan, Span};
+use crate::plan::{Id, LoadKind, Plan, Span};
 use crate::quantity::Hours;
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
@@ -36,7 +37,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("refuelling.rs"),
     sources: &[cite::FEMA_2020, cite::PRACTICE],
-    fixes: &["pause", "find-out"],
+    fixes: &["pause", "find-out", "life-pause", "life-find-out"],
     check,
     #[cfg(test)]
     fires: &[
@@ -45,6 +46,9 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]"),
         ],
         &[(RUNTIME, "")],
+        // A breathing aid without hours runs all day.
+        &[LIFE, ("hours = [\"18:00-23:00\"]", "")],
+        &[LIFE, (RUNTIME, "")],
     ],
     #[cfg(test)]
     spares: &[
@@ -55,6 +59,9 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+#[cfg(test)]
+const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
 /// The running times of the example plan.
 #[cfg(test)]
@@ -120,12 +127,22 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let stretch = stretch(facts.plan);
     if stretch > tank {
+        let loads = facts.plan.loads.iter();
+        let life: Vec<Id> = loads
+            .filter(|load| load.may_be(LoadKind::Medical))
+            .map(|load| load.id.clone())
+            .collect();
+        let fix = match (fix, life.is_empty()) {
+            (fix, true) => fix,
+            ("pause", false) => "life-pause",
+            (_, false) => "life-find-out",
+        };
         found.add(
             Signal::Caution,
-            vec![],
+            life.clone(),
             values([("stretch", stretch.into()), ("tank", tank.into())]),
             fix,
-            values([]),
+            values([("life", Value::Parts(life))]),
         );
     }
 }

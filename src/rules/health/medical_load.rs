@@ -17,8 +17,12 @@
 //! Bring a battery made for the device that lasts the whole night, or stay where there is utility
 //! power. Ask the person's doctor or the device's supplier what it needs, how long it may be off,
 //! and whether it may run from a generator at all. Keep the hospital's and host's numbers at hand.
+//! Oxygen is prescribed: its flow is never changed, in an outage the supplier's reserve takes over, no
+//! flame comes within 10 ft, and suppliers want no extension cord, without which this set cannot stand
+//! far enough away: only the supplier can say what goes first.
 //!
 //! ## Sources
+//! - Suppliers of home oxygen, advice to patients (from a secondary copy).
 //! - A device that a life depends on has a second source: common practice, no source.
 
 use crate::plan::{Answer, Id, LoadKind};
@@ -30,7 +34,7 @@ pub(super) const RULE: Rule = Rule {
     area: "health",
     worst: Signal::Warning,
     text: include_str!("medical_load.rs"),
-    sources: &[cite::PRACTICE],
+    sources: &[cite::OXYGEN, cite::PRACTICE],
     fixes: &["battery", "charged", "find-out"],
     check,
     #[cfg(test)]

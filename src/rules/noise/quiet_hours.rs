@@ -12,8 +12,8 @@
 //! counts as running at night; other loads without hours can run by day.
 //!
 //! ## What to do
-//! Move it to another time, or run it from a battery that was charged by day. Ask the host before
-//! you come if someone's health depends on it.
+//! Move it to another time, or run it from a battery that was charged by day. What someone's health
+//! depends on moves to no other time: ask the host before you come, or bring a battery made for it.
 //!
 //! ## Sources
 //! - The host's own hours decide: common practice, no source.
@@ -29,7 +29,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Notice,
     text: include_str!("quiet_hours.rs"),
     sources: &[cite::PRACTICE],
-    fixes: &["move"],
+    fixes: &["move", "life"],
     check,
     #[cfg(test)]
     fires: &[
@@ -44,28 +44,33 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let Some(quiet) = facts.plan.site.quiet_hours.known().copied() else {
         return;
     };
-    let loud: Vec<Id> = facts
-        .plan
-        .loads
-        .iter()
-        .filter(|load| {
-            if load.hours.is_empty() {
-                return load.may_be(LoadKind::Medical);
-            }
-            // Two spans meet exactly when one begins inside the other.
-            load.hours
-                .iter()
-                .any(|span| span.contains(quiet.from) || quiet.contains(span.from))
-        })
-        .map(|load| load.id.clone())
-        .collect();
-    if !loud.is_empty() {
-        found.add(
-            Signal::Notice,
-            loud,
-            values([("from", clock(quiet.from)), ("to", clock(quiet.to))]),
-            "move",
-            values([]),
-        );
+    let loud = |life: bool| -> Vec<Id> {
+        facts
+            .plan
+            .loads
+            .iter()
+            .filter(|load| load.may_be(LoadKind::Medical) == life)
+            .filter(|load| {
+                if load.hours.is_empty() {
+                    return life;
+                }
+                // Two spans meet exactly when one begins inside the other.
+                load.hours
+                    .iter()
+                    .any(|span| span.contains(quiet.from) || quiet.contains(span.from))
+            })
+            .map(|load| load.id.clone())
+            .collect()
+    };
+    for (about, fix) in [(loud(false), "move"), (loud(true), "life")] {
+        if !about.is_empty() {
+            found.add(
+                Signal::Notice,
+                about,
+                values([("from", clock(quiet.from)), ("to", clock(quiet.to))]),
+                fix,
+                values([]),
+            );
+        }
     }
 }

@@ -15,8 +15,10 @@
 //! set that is its peak power over its voltage; silence and "I don't know" count as an inverter. For
 //! others only the wire is counted: how long their alternator holds up a short is not known.
 //!
-//! A breaker must trip within an hour at 135 % of its marking, and one of up to 30 A within two
-//! minutes at 200 %. Below 200 % this rule speaks. Where a GFCI is on the path it is a notice,
+//! A UL 489 breaker must trip within an hour at 135 % of its marking, and one of up to 30 A within two
+//! minutes at 200 %. Of the small protectors to UL 1077 the maker says when they trip (a trade page);
+//! that many small sets have those is from memory, and they may trip later. Below 200 % this rule
+//! speaks. Where a GFCI is on the path it is a notice,
 //! because most faults in wet gear go to ground; without one, a caution.
 //!
 //! What protects then: the set's own overload shutdown, which acts on what it can drive and not on

@@ -25,20 +25,28 @@
 //! or a box with it built in, the nearer to the generator the better. Press TEST before each use:
 //! the power must go off.
 //!
-//! Authorities differ on small sets. OSHA's rule leaves out two-wire sets of 5 kW or less whose
-//! wires are insulated from the frame. The NEC dropped its own such exemption in 2002. The stricter
-//! one is used here, because a camp is wetter than most building sites and nobody checks the cords.
+//! No authority here speaks of a camp. The rules on temporary power are for construction, maintenance
+//! and the like, and are borrowed. They differ on small sets: OSHA's rule leaves out two-wire sets of
+//! 5 kW or less whose wires are insulated from the frame; the NEC dropped its own such exemption in
+//! 2002. The stricter one is used, because a camp is wetter than most building sites and nobody checks
+//! the cords.
+//!
+//! A camper may leak more than a class A device allows, with nothing wrong, and the NEC asks for none
+//! at the 30 A and 50 A outlets of camp sites. It is still found here, because this is no such site,
+//! and the finding says what may happen.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 590.6(A)(3): receptacles of sets of 15 kW or less used for temporary power
-//!   (from a secondary copy).
+//! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less used
+//!   for temporary power (from a secondary copy).
+//! - NFPA 70 (NEC), 551.71(F), asks none at 30 A and 50 A outlets for campers (from a secondary copy).
 //! - NFPA 70 (NEC), 445.20: protection on portable sets (from a secondary copy).
-//! - 29 CFR, 1926.404(b)(1)(ii): protection on building sites and the exemption (confirmed).
+//! - 29 CFR, 1926.404(b)(1)(ii), building sites; exempts small two-wire sets (confirmed).
 //! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
 //! - UL 943, trip time: the curve (from a secondary copy).
 
 use crate::plan::{Answer, Ground, Id};
 use crate::rules::prelude::*;
+use crate::rules::demand::camper;
 use crate::supply::LimitReason;
 use crate::tables::shape::Configuration;
 
@@ -50,12 +58,13 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("no_ground_fault_protection.rs"),
     sources: &[
         cite::NEC_590_6,
+        cite::NEC_551_71,
         cite::NEC_445_20,
         cite::OSHA_404_B,
         cite::NEC_CLASS_A,
         crate::tables::gfci::CURVE,
     ],
-    fixes: &["protect"],
+    fixes: &["protect", "camper"],
     check,
     #[cfg(test)]
     fires: &[
@@ -64,6 +73,14 @@ pub(super) const RULE: Rule = Rule {
         // Nothing is on it, but a socket is free.
         &[("gfci = true # front", "gfci = false")],
         &[("gfci = true # left", "")],
+        // A camper on the 30 A outlet.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
+            ("on = \"left\" # kettle", "on = \"twist\""),
+        ],
         &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "")],
         &[("gfci = true # left", "gfci = false"), ("ground = \"wet\"", "ground = \"dry\"")],
     ],
@@ -113,13 +130,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         Answer::Known(Ground::Dry) => (Signal::Caution, "ground-dry"),
         Answer::Unknown | Answer::Missing => (Signal::Danger, "ground-unknown"),
     };
-    found.add(
-        signal,
-        bare,
-        values([("ground", Value::Word { word: ground })]),
-        "protect",
-        values([]),
-    );
+    // One that a camper is on, by its plug.
+    let needs = facts.needs();
+    let (campers, others): (Vec<Id>, Vec<Id>) = bare.into_iter().partition(|id| {
+        needs.iter().any(|need| {
+            need.at.map(|at| &facts.supply.node(at).id) == Some(id) && camper(need.load)
+        })
+    });
+    for (about, fix) in [(others, "protect"), (campers, "camper")] {
+        if !about.is_empty() {
+            let ground = Value::Word { word: ground };
+            found.add(signal, about, values([("ground", ground)]), fix, values([]));
+        }
+    }
 }
 
 #[cfg(test)]

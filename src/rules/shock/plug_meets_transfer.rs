@@ -24,8 +24,8 @@
 //! - That transfer equipment often leaves neutral connected is common practice, no source.
 
 use crate::plan::{Answer, Id};
+use crate::rules::demand::camper;
 use crate::rules::prelude::*;
-use crate::tables::shape::Configuration;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK010",
@@ -82,17 +82,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let campers: Vec<Id> = plan
         .loads
         .iter()
-        .filter(|load| {
-            load.plug.known().is_some_and(|plug| {
-                matches!(
-                    plug.0,
-                    Configuration::TT30
-                        | Configuration::N14_50
-                        | Configuration::L5_30
-                        | Configuration::L14_30
-                )
-            })
-        })
+        .filter(|load| camper(load))
         .map(|load| load.id.clone())
         .collect();
     if !campers.is_empty() {

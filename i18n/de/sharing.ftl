@@ -95,6 +95,7 @@ may-dangers = In diesem Plan { $count ->
        *[other] sind { $count } Gefahren
     } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
+may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = { $names } { $count ->
         [one] hat
        *[other] haben

@@ -2,12 +2,14 @@
 
 FIT001 = { $fix ->
     [load] No receptacle takes the plug of { $about }
+    [bonding-plug] No socket of the generator is left for its bonding plug
     [dead] What { $about } could plug into gives nothing for it
     [part] { $about } does not go into what it should plug into
    *[other] { $about } is plugged into nothing
   }
     .why = { $fix ->
         [lost] The receptacle it should be in is taken, is missing from the plan, or leads back to the same cord. Nothing beyond it has been checked.
+        [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
         [dead] Something takes its plug. But that gets no power, or gives other volts than its shape says.
        *[other] Shapes differ so that a plug cannot meet the wrong volts or amps. A plug that does not fit is not meant to go there.
       }
@@ -15,6 +17,7 @@ FIT001 = { $fix ->
     .fix-dead = Leave it unplugged. Use a listed cord or box that has the right receptacle and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
     .fix-lost = Look where it really plugs in and correct the plan. Then check again.
+    .fix-bonding-plug = Leave one socket for it, or say in the plan that it stays out. Never make room with a splitter or an adapter.
 
 FIT002 = { $first } looks bigger than it is
     .why = It ends in a { $shape } shape, but its plug is made for { $limit }. The limit stays { $limit }.

@@ -2,12 +2,14 @@
 
 FIT001 = { $fix ->
     [load] Ningún { -receptacle } admite la clavija de { $about }
+    [bonding-plug] No queda ninguna toma del generador para su clavija de unión
     [dead] Aquello donde { $about } podría enchufarse no le da nada
     [part] { $about } no entra donde debería enchufarse
    *[other] { $about } no se enchufa en nada
   }
     .why = { $fix ->
         [lost] El { -receptacle } en que debería estar está ocupado, falta en el plan o lleva de vuelta al mismo cable. Nada de lo que viene después se ha comprobado.
+        [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
         [dead] Algo admite su clavija. Pero no recibe corriente, o da otra tensión que la que dice su forma.
        *[other] Las formas son distintas para que una clavija no dé con voltios o amperios equivocados. Una clavija que no encaja no debe ir ahí.
       }
@@ -15,6 +17,7 @@ FIT001 = { $fix ->
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
     .fix-lost = Mire dónde se enchufa en realidad y corrija el plan. Después, compruebe otra vez.
+    .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca haga sitio con un derivador o un adaptador.
 
 FIT002 = { $first } parece más grande de lo que es
     .why = Termina en una forma { $shape }, pero su clavija está hecha para { $limit }. El límite sigue siendo { $limit }.

@@ -95,6 +95,7 @@ may-dangers = Este plan tiene { $count ->
        *[other] { $count } peligros
     } ({ $codes }). Deje el motor apagado hasta eliminarlo. “tallywatt check” dice cómo.
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
+may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
 may-no-place = { $names } no { $count ->
         [one] tiene
        *[other] tienen

@@ -2,12 +2,14 @@
 
 FIT001 = { $fix ->
     [load] Aucune prise n’accepte la fiche de { $about }
+    [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
     [dead] Ce où { $about } pourrait se brancher ne lui donne rien
     [part] { $about } n’entre pas là où il faudrait le brancher
    *[other] { $about } n’est branché nulle part
   }
     .why = { $fix ->
         [lost] La prise prévue est occupée, manque dans le plan, ou ramène à la même rallonge. Rien de ce qui vient après n’a été vérifié.
+        [bonding-plug] Le plan dit qu’une fiche de liaison neutre-terre est en place, et elle occupe une prise. Toutes les prises domestiques { -generator(form: "of") } sont prises.
         [dead] Quelque chose accepte sa fiche, mais ne reçoit pas de courant, ou donne une autre tension que celle de sa forme.
        *[other] Les formes diffèrent pour qu’une fiche ne rencontre jamais les mauvais volts ou ampères. Une fiche qui n’entre pas n’est pas faite pour aller là.
       }
@@ -15,6 +17,7 @@ FIT001 = { $fix ->
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
     .fix-lost = Regardez où cela se branche vraiment et corrigez le plan. Puis vérifiez de nouveau.
+    .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne faites jamais de place avec un répartiteur ou un adaptateur.
 
 FIT002 = { $first } porte moins qu’il n’y paraît
     .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $limit }. La limite reste { $limit }.

@@ -35,13 +35,13 @@ use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
-use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
+use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Outlet, Plan, Span, Wanted};
 use crate::quantity::{Current, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
-use crate::tables::shape::Circuit;
+use crate::tables::shape::{Circuit, Configuration, Plug};
 
 /// Steps for each of the other searches, which are a microsecond each.
 const STEPS: u64 = 200_000;
@@ -50,6 +50,8 @@ const MOST_SETS: usize = 1000;
 /// On circuits up to this, cord sets and 15 A receptacles are allowed (NEC 240.5(B)(4) and
 /// 210.21(B)(3)).
 const SMALL_CIRCUIT: Current = CORD_SET_CIRCUIT;
+/// What a bonding plug is made with (common practice, no source).
+pub(crate) const BONDING_PLUG: Plug = Plug(Configuration::N5_15);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 
@@ -186,10 +188,11 @@ impl<'a> Setting<'a> {
         let mut places = Vec::new();
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
+        let bonded = bonding_socket(plan, supply);
         for (ix, node, _, count) in supply.receptacles() {
             let count = u32::from(count);
             let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
-            let free = count.saturating_sub(gear);
+            let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
             if supply.limit(ix).short.milliamps() <= 0 {
                 continue;
             }
@@ -499,6 +502,29 @@ impl<'a> Setting<'a> {
             if fixed.holds(&more) { more } else { set }
         })
     }
+}
+
+/// The socket of the set that is left for its bonding plug: at the household outlet with the most
+/// sockets that the plan leaves free, the last of equals. None where the plan leaves none.
+fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<NodeIx> {
+    if plan.generator.bonding_plug != Answer::Known(true) {
+        return None;
+    }
+    let free = |outlet: &Outlet| {
+        let ix = supply.receptacle(&outlet.id)?;
+        let loads = plan.loads.iter();
+        let on = loads.filter(|load| load.on.as_ref() == Some(&outlet.id));
+        let taken =
+            supply.fed_from(ix).count() + on.map(|load| usize::from(load.count)).sum::<usize>();
+        let free = usize::from(outlet.socket_count()).checked_sub(taken)?;
+        (free > 0).then_some((free, ix))
+    };
+    let outlets = plan.generator.outlets.iter();
+    outlets
+        .filter(|outlet| outlet.shape.takes(BONDING_PLUG))
+        .filter_map(free)
+        .max_by_key(|(free, _)| *free)
+        .map(|(_, ix)| ix)
 }
 
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.

@@ -6,6 +6,7 @@ use fluent_bundle::FluentValue;
 
 use super::screen::{load_name, paragraph};
 use super::{Show, Words};
+use crate::plan::Id;
 use crate::report::Report;
 use crate::sharing::ask::{Answer, Over, Passed};
 
@@ -71,6 +72,21 @@ impl Words {
         }
         for over in answer.over.iter().take(SHOWN) {
             say(self.over(report, over));
+        }
+        let life = |ids: &[Id], wanted: bool| -> Vec<Id> {
+            let loads = &report.figures.loads;
+            let is = |id: &&Id| loads.iter().any(|load| load.id == **id && load.life()) == wanted;
+            ids.iter().filter(is).cloned().collect()
+        };
+        let (depends, others) = (life(&answer.wanted, true), life(&answer.running, false));
+        if !answer.over.is_empty() && !depends.is_empty() && !others.is_empty() {
+            say(self.with(
+                "may-life",
+                [
+                    ("life", self.set_quoted(report, &depends).into()),
+                    ("others", self.set_quoted(report, &others).into()),
+                ],
+            ));
         }
         let fits = answer.over.is_empty() && answer.no_place.is_empty();
         if fits && !answer.may {

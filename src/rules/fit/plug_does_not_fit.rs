@@ -13,7 +13,8 @@
 //! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a
 //! 1-15P into both. Nothing else goes. A part is also found when its receptacle is not in the plan,
 //! is taken already, or leads back to itself. Where the only receptacle that takes a load's plug gives
-//! nothing, or other volts than its shape says, that is said instead.
+//! nothing, or other volts than its shape says, that is said instead. A bonding plug takes a household
+//! socket of the set for itself: one is left for it, and where the plan leaves none, that is found.
 //!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
@@ -22,8 +23,9 @@
 //! ## Sources
 //! - NEMA WD 6: plug and receptacle configurations (from memory, not verified).
 
-use crate::plan::Id;
+use crate::plan::{Answer, Id};
 use crate::rules::prelude::*;
+use crate::sharing::BONDING_PLUG;
 use crate::supply::{DetachReason, NodeKind};
 
 pub(super) const RULE: Rule = Rule {
@@ -33,7 +35,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "dead", "part", "lost"],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug"],
     check,
     #[cfg(test)]
     fires: &[
@@ -49,6 +51,12 @@ pub(super) const RULE: Rule = Rule {
             ),
             ("on = \"left\" # kettle", "on = \"trap\""),
         ],
+        // The one household outlet of the set with a kettle in each socket, and a bonding plug.
+        &[
+            ("bonding_plug = false", "bonding_plug = true"),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ],
         // A second cord in a single receptacle.
         &[(
             "[[box]]",
@@ -56,8 +64,32 @@ pub(super) const RULE: Rule = Rule {
         )],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("plug = \"5-15P\" # kettle", "plug = \"1-15P\"")]],
+    spares: &[
+        &[],
+        &[("plug = \"5-15P\" # kettle", "plug = \"1-15P\"")],
+        // A socket is left for it, also of one that a kettle would be sent to.
+        &[
+            ("bonding_plug = false", "bonding_plug = true"),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            ("on = \"left\" # kettle", ""),
+            ("shape = \"5-15R\" # left", "shape = \"TT-30R\""),
+            ("on = \"right\" # fan", ""),
+        ],
+    ],
 };
+
+/// Whether a household socket of the set is left for the plug that joins neutral and ground.
+fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
+    let needs = facts.needs();
+    facts.plan.generator.outlets.iter().any(|outlet| {
+        let Some(ix) = facts.supply.receptacle(&outlet.id) else {
+            return false;
+        };
+        let loads = needs.iter().filter(|need| need.at == Some(ix)).count();
+        let taken = facts.supply.fed_from(ix).count() + loads;
+        outlet.shape.takes(BONDING_PLUG) && taken < usize::from(outlet.socket_count())
+    })
+}
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // Of what needs 240 V where there is none, rule FIT006 says more.
@@ -109,6 +141,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .collect();
     if !parts.is_empty() {
         found.add(Signal::Caution, parts, values([]), "part", values([]));
+    }
+    if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
+        found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
     }
     // What hangs on a part that hangs on nothing needs no line of its own.
     let lost: Vec<Id> = facts

@@ -157,6 +157,7 @@ print-test-button = An jedem GFCI TEST drücken. Es muss klicken, und der Strom 
 print-test-reset = RESET drücken. Der Strom kommt wieder.
 print-test-none = Von keiner Ihrer Steckdosen weiß man, dass sie Schutz gegen Stromschlag (GFCI) hat. Auf nassem Boden nur mit einem zugelassenen GFCI-Kabel benutzen.
 print-stop-title = Abstellen und tanken
+print-stop-life = Zuerst { $life } an seine Batterie oder die Reserve des Lieferanten hängen.
 print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
 print-stop-2 = 20 Minuten warten, bis er kalt ist. Dann tanken, fern von Flammen und Menschen.
 print-stop-3 = Verschüttetes aufwischen. Kraftstoff draußen lagern, fern von Zelten.

@@ -157,6 +157,7 @@ print-test-button = Press TEST on every GFCI. It must click and cut the power. I
 print-test-reset = Press RESET. Power comes back.
 print-test-none = None of your receptacles is known to have shock protection (GFCI). On wet ground use only through a listed GFCI cord.
 print-stop-title = Stop and refuel
+print-stop-life = First put { $life } on its battery or the supplier’s reserve.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Wait 20 minutes until it is cool. Then refuel, away from flames and people.
 print-stop-3 = Wipe up spills. Store fuel outdoors, away from tents.

@@ -159,6 +159,7 @@ print-test-button = Presione TEST en cada { -gfci }. Debe hacer clic y cortar la
 print-test-reset = Presione RESET. La corriente vuelve.
 print-test-none = De ninguno de sus { -receptacle(form: "many") } se sabe que tenga protección contra descargas (GFCI). En suelo mojado, enchufe solo a través de un cable con GFCI certificado por un laboratorio.
 print-stop-title = Apagar y cargar combustible
+print-stop-life = Primero pase { $life } a su batería o a la reserva del proveedor.
 print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
 print-stop-2 = Espere 20 minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
 print-stop-3 = Limpie lo derramado. Combustible al aire libre, lejos de las { -tent(form: "many") }.

@@ -162,6 +162,7 @@ print-test-button = Appuyez sur TEST de chaque GFCI : déclic, et le courant se
 print-test-reset = Appuyez sur RESET. Le courant revient.
 print-test-none = Aucune prise n’est connue pour être protégée contre les chocs (GFCI). Sol mouillé : seulement par une rallonge GFCI certifiée par un laboratoire.
 print-stop-title = Arrêt et plein
+print-stop-life = Mettez d’abord { $life } sur sa batterie ou la réserve du fournisseur.
 print-stop-1 = Arrêtez les appareils, le plus gros d’abord. Puis le moteur.
 print-stop-2 = Attendez 20 minutes qu’il refroidisse. Plein loin des flammes et des gens.
 print-stop-3 = Essuyez les dégâts. Carburant dehors, loin des tentes.

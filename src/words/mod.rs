@@ -21,6 +21,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use unic_langid::LanguageIdentifier;
 
 use crate::plan::Id;
+use crate::quantity::Unit;
 use crate::report::{Amount, Assumption, Finding, LoadFacts, Report, Signal, Value, Values};
 use crate::tables::source::{Mark, Source};
 
@@ -249,8 +250,8 @@ impl Words {
     /// An amount by its name in a finding.
     fn rounded(&self, name: &str, amount: &Amount) -> String {
         match name {
-            "tank" => self.amount(amount, Show::Capacity),
-            "stretch" | "day" => self.amount(amount, Show::Demand),
+            "tank" if amount.unit == Unit::Hour => self.amount(amount, Show::Capacity),
+            "stretch" => self.amount(amount, Show::Demand),
             _ => self.amount(amount, Show::Exact),
         }
     }
@@ -474,6 +475,9 @@ mod tests {
         let hours = |milli| crate::quantity::Hours::from_millihours(milli).into();
         assert_eq!(words.rounded("tank", &hours(5_263)), "5.2\u{a0}h");
         assert_eq!(words.rounded("stretch", &hours(24_010)), "24.1\u{a0}h");
+        // What stands on the tank itself is what it is: 2 gal are 7570.8 ml.
+        let size = crate::quantity::Volume::from_millilitres(7_570).into();
+        assert_eq!(words.rounded("tank", &size), "2\u{a0}gal");
     }
 
     #[test]

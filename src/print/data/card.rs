@@ -236,7 +236,7 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
             .collect(),
         setup: setup(context),
         test: proofs::card(context),
-        stop: sentences(context, &["stop-1", "stop-2", "stop-3"]),
+        stop: stop(context),
         distances: distances(context),
         // Where the set may stand does not hang on what is wrong with a part of the gear.
         plot: plot::data(whole),
@@ -250,6 +250,19 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
             })
             .collect(),
     }
+}
+
+/// What to do before the engine stops; first of all for what somebody's health depends on.
+fn stop(context: &Context<'_>) -> Vec<String> {
+    let loads = context.report.figures.loads.iter();
+    let life: Vec<Id> = loads
+        .filter(|load| load.life())
+        .map(|load| load.id.clone())
+        .collect();
+    let names = context.words.set_quoted(context.report, &life);
+    let first = (!life.is_empty()).then(|| context.say("stop-life", &[("life", &names)]));
+    let rest = sentences(context, &["stop-1", "stop-2", "stop-3"]);
+    first.into_iter().chain(rest).collect()
 }
 
 fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {

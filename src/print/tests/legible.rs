@@ -2,6 +2,7 @@
 //! document, in every language and on every stock.
 
 use typst::layout::{Frame, FrameItem};
+use typst::visualize::Geometry;
 
 use super::*;
 use crate::words::{Library, Units};
@@ -268,5 +269,66 @@ fn a_full_label_says_less_and_not_smaller() {
         keeps(&label);
         assert!(!label.contains("Fed by"), "{label}");
         assert_eq!(label.contains("Plug in here"), plug_in, "{label}");
+    }
+}
+
+/// What is drawn of texts and of the bars of signal panels: from where to where, on which line, what.
+fn drawn(frame: &Frame, (x, y): (f64, f64), found: &mut Vec<(f64, f64, f64, String)>) {
+    for (at, item) in frame.items() {
+        let (x, y) = (x + at.x.to_pt(), y + at.y.to_pt());
+        match item {
+            FrameItem::Group(group) => {
+                let of = group.transform;
+                drawn(&group.frame, (x + of.tx.to_pt(), y + of.ty.to_pt()), found);
+            }
+            FrameItem::Text(text) => {
+                let right = x + text.width().to_pt();
+                found.push((x, right, y, text.text.to_string()));
+            }
+            FrameItem::Shape(shape, _) => {
+                let Geometry::Rect(size) = &shape.geometry else {
+                    continue;
+                };
+                let (wide, high) = (size.x.to_pt(), size.y.to_pt());
+                // A bar, on the line that its foot stands on.
+                if (wide - 0.16 * 12.0).abs() < 0.01 && (high - 0.8 * 12.0).abs() < 0.01 {
+                    found.push((x, x + wide, y + high, "|".to_owned()));
+                }
+            }
+            _ => {}
+        }
+    }
+}
+
+/// In no language does a word of the cautions run into what stands beside it, as a long signal word
+/// ran into its bars and the title.
+#[test]
+fn nothing_on_the_cautions_runs_into_another() {
+    let (plan, report) = demo(crate::plan::demo::WEEKEND);
+    for (tag, words) in languages() {
+        let options = Options {
+            only: vec![Document::Cautions],
+            ..Options::default()
+        };
+        for (document, data) in data::all(&plan, &report, &words, &options).expect("worded") {
+            let paged = typeset(document, data, &options).expect("typeset");
+            let mut bars = 0;
+            for page in paged.pages() {
+                let mut found = Vec::new();
+                drawn(&page.frame, (0.0, 0.0), &mut found);
+                found.sort_by(|one, other| one.0.total_cmp(&other.0));
+                for (at, one) in found.iter().enumerate() {
+                    bars += usize::from(one.3 == "|");
+                    for other in &found[at + 1..] {
+                        let beside = (one.2 - other.2).abs() < 2.0;
+                        assert!(
+                            !beside || other.0 >= one.1 - 0.1,
+                            "{tag}: {one:?} runs into {other:?}"
+                        );
+                    }
+                }
+            }
+            assert!(bars > 0, "{tag}: no bars");
+        }
     }
 }

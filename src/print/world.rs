@@ -3,6 +3,7 @@
 //! data gives the same paper everywhere.
 
 use std::collections::BTreeMap;
+use std::path::Path;
 use std::sync::LazyLock;
 
 use include_dir::{Dir, include_dir};
@@ -24,7 +25,7 @@ static LIBRARY: LazyLock<LazyHash<Library>> = LazyLock::new(|| LazyHash::new(Lib
 static SOURCES: LazyLock<BTreeMap<&'static str, Source>> = LazyLock::new(|| {
     embedded()
         .into_iter()
-        .filter(|(path, _)| path.ends_with(".typ"))
+        .filter(|(path, _)| Path::new(path).extension().is_some_and(|end| end == "typ"))
         .map(|(path, text)| (path, Source::new(id(path), text.to_owned())))
         .collect()
 });

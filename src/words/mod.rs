@@ -18,6 +18,7 @@ mod typed;
 use std::cell::RefCell;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
+use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
 use crate::plan::Id;
@@ -236,8 +237,7 @@ impl Words {
         })
     }
 
-    /// The same, but what is the id of a load is its name, and hours and fuel are rough, and round as what
-    /// is carried and what is asked.
+    /// The same, but what is the id of a load is its name, and an amount rounds as its name asks.
     fn named(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> String {
         match value {
             Value::Amount(amount) => self.rounded(name, amount),
@@ -247,13 +247,34 @@ impl Words {
         }
     }
 
-    /// An amount by its name in a finding.
+    /// An amount by its name in a finding: what is carried is never shown as more than it is, and what is
+    /// asked never as less.
     fn rounded(&self, name: &str, amount: &Amount) -> String {
-        match name {
-            "tank" if amount.unit == Unit::Hour => self.amount(amount, Show::Capacity),
-            "stretch" => self.amount(amount, Show::Demand),
-            _ => self.amount(amount, Show::Exact),
+        let exact = || self.amount(amount, Show::Exact);
+        let strategy = match name {
+            "limit" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
+                RoundingStrategy::ToNegativeInfinity
+            }
+            "demand" | "over" | "stretch" | "starting" | "sum" => {
+                RoundingStrategy::ToPositiveInfinity
+            }
+            _ => return exact(),
+        };
+        // As many decimals as are shown of these units, which every reader has.
+        let places = match amount.unit {
+            Unit::Ampere => 2,
+            Unit::Watt | Unit::VoltAmpere | Unit::Hour => 1,
+            _ => return exact(),
+        };
+        let rounded = amount.amount.round_dp_with_strategy(places, strategy);
+        if rounded.is_zero() {
+            return exact();
         }
+        let rounded = Amount {
+            amount: rounded,
+            unit: amount.unit,
+        };
+        self.amount(&rounded, Show::Exact)
     }
 
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
@@ -468,13 +489,21 @@ mod tests {
         }
     }
 
-    /// 5.263 h on a tank are not 5.3 h, and 24.01 h are more than 24.
+    /// 5.263 h on a tank are not 5.3 h, and 24.01 h are more than 24; the same of amps.
     #[test]
-    fn a_tank_rounds_down_and_what_is_asked_of_it_up() {
+    fn what_is_carried_rounds_down_and_what_is_asked_up() {
         let words = Words::english();
-        let hours = |milli| crate::quantity::Hours::from_millihours(milli).into();
-        assert_eq!(words.rounded("tank", &hours(5_263)), "5.2\u{a0}h");
-        assert_eq!(words.rounded("stretch", &hours(24_010)), "24.1\u{a0}h");
+        let hours = |milli| Amount::of(crate::quantity::Hours::from_millihours(milli));
+        let amps = |milli| Amount::of(crate::quantity::Current::from_milliamps(milli));
+        for (name, amount, shown) in [
+            ("tank", hours(5_263), "5.2\u{a0}h"),
+            ("stretch", hours(24_010), "24.1\u{a0}h"),
+            ("limit", amps(4_096), "4.09\u{a0}A"),
+            ("demand", amps(4_861), "4.87\u{a0}A"),
+            ("demand", amps(15_000), "15\u{a0}A"),
+        ] {
+            assert_eq!(words.rounded(name, &amount), shown, "{name}");
+        }
         // What stands on the tank itself is what it is: 2 gal are 7570.8 ml.
         let size = crate::quantity::Volume::from_millilitres(7_570).into();
         assert_eq!(words.rounded("tank", &size), "2\u{a0}gal");

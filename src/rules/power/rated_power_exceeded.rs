@@ -182,7 +182,7 @@ impl<'a> Judge<'_, 'a> {
     }
 }
 
-fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut needs = facts.needs();
     let watts = Judge {
         sum: &|on| on.iter().map(Need::running).sum::<Power>().milliwatts(),

@@ -34,8 +34,8 @@ FIT004 = { $fix ->
   }
     .why = { $fix ->
         [too-large] Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
-        [life-large] Davon hängt die Gesundheit eines Menschen ab. Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
-        [life-room] Davon hängt die Gesundheit eines Menschen ab. Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
+        [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
+        [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.

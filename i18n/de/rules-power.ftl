@@ -17,9 +17,9 @@ POWER001 = { $fix ->
         [leg-alone] Es zieht { $demand } auf einer Seite. Jede Seite gibt { $limit } und nicht mehr, also { $over } zu viel, auf jeder Seite.
         [alone] Es allein verlangt { $demand }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [amps-alone] Es allein zieht { $demand }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
-        [life-alone] Davon hängt die Gesundheit eines Menschen ab. Verlangt werden { $demand }, und der Generator kann dafür auf Dauer höchstens { $limit } geben: Es fehlen { $over }.
-        [life-off] Von { $life } hängt die Gesundheit eines Menschen ab. Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
-        [life-turns] Von { $life } hängt die Gesundheit eines Menschen ab. Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [life-alone] { life-it } Verlangt werden { $demand }, und der Generator kann dafür auf Dauer höchstens { $limit } geben: Es fehlen { $over }.
+        [life-off] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
+        [life-turns] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
        *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
       }
@@ -52,10 +52,10 @@ POWER002 = { $fix ->
         [leg-alone] Allein der Start von { $first } braucht einen Augenblick lang { $demand }. Der Generator hat zwei Seiten, jede mit der Hälfte seiner Leistung. Eine Seite gibt höchstens { $limit }, also fehlen { $over }.
         [again] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
         [amps-again] Um { $time } laufen diese zusammen: { $about }. Startet { $first } zuletzt, braucht es { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }. Zuerst gestartet, passt es. Aber was einen Thermostat oder Motor hat, startet von selbst wieder.
-        [life-alone] Davon hängt die Gesundheit eines Menschen ab. Der Start braucht für einen Augenblick { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-together] Von { $life } hängt die Gesundheit eines Menschen ab. Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-off] Von { $life } hängt die Gesundheit eines Menschen ab. Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
-        [life-turns] Von { $life } hängt die Gesundheit eines Menschen ab. Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-alone] { life-it } Der Start braucht für einen Augenblick { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-together] { life-on } Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-off] { life-on } Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
+        [life-turns] { life-on } Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen { $over }.
         [amps-fewer] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Der Generator gibt dort höchstens { $limit }, also fehlen in jeder Reihenfolge { $over }.
        *[other] Um { $time } laufen diese zusammen: { $about }. Der schlimmste Augenblick braucht { $demand }. Die Spitze ist { $limit }, also fehlen in jeder Reihenfolge { $over }.
       }

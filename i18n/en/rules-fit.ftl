@@ -34,8 +34,8 @@ FIT004 = { $fix ->
   }
     .why = { $fix ->
         [too-large] It asks for { $demand }. The best receptacle it can use carries { $limit }.
-        [life-large] Someone's health depends on it. It asks for { $demand }. The best receptacle it can use carries { $limit }.
-        [life-room] Someone's health depends on it. Every receptacle that it can use is taken, or carries too little beside the rest.
+        [life-large] { life-it } It asks for { $demand }. The best receptacle it can use carries { $limit }.
+        [life-room] { life-it } Every receptacle that it can use is taken, or carries too little beside the rest.
        *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.

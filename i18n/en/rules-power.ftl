@@ -17,9 +17,9 @@ POWER001 = { $fix ->
         [leg-alone] It draws { $demand } on one side. Each side gives { $limit } and no more, so it is { $over } too much, on either side.
         [alone] It asks for { $demand } by itself. The generator can keep up { $limit }, so it is { $over } too much.
         [amps-alone] It draws { $demand } by itself. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
-        [life-alone] Someone's health depends on it. It asks for { $demand }, and the generator can keep up { $limit } for it at most: { $over } short.
-        [life-off] Someone's health depends on { $life }. These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
-        [life-turns] Someone's health depends on { $life }. These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
+        [life-alone] { life-it } It asks for { $demand }, and the generator can keep up { $limit } for it at most: { $over } short.
+        [life-off] { life-on } These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
+        [life-turns] { life-on } These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
         [leg] These load one side: { $about }. They draw { $demand } on one side and each side gives { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
       }
@@ -52,10 +52,10 @@ POWER002 = { $fix ->
         [leg-alone] Starting { $first } alone takes { $demand } for a moment. The set has two legs, each with half of its power. One leg gives { $limit } at most, so it is { $over } short.
         [again] At { $time } these run together: { $about }. When { $first } starts last, it takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short. Started first, it fits. But what has a thermostat or a motor starts again by itself.
         [amps-again] At { $time } these run together: { $about }. When { $first } starts last, it takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short. Started first, it fits. But what has a thermostat or a motor starts again by itself.
-        [life-alone] Someone's health depends on it. Starting it takes { $demand } for a moment. The most that the generator gives there is { $limit }, so it is { $over } short.
-        [life-together] Someone's health depends on { $life }. At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
-        [life-off] Someone's health depends on { $life }. At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
-        [life-turns] Someone's health depends on { $life }. At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-alone] { life-it } Starting it takes { $demand } for a moment. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-together] { life-on } At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-off] { life-on } At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
+        [life-turns] { life-on } At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short.
         [amps-fewer] At { $time } these run together: { $about }. The worst moment takes { $demand }. The most that the generator gives there is { $limit }, so it is { $over } short in any order.
        *[other] At { $time } these run together: { $about }. The worst moment takes { $demand }. The peak is { $limit }, so it is { $over } short in any order.
       }

@@ -34,8 +34,8 @@ FIT004 = { $fix ->
   }
     .why = { $fix ->
         [too-large] Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
-        [life-large] La salud de alguien depende de ello. Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
-        [life-room] La salud de alguien depende de ello. Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
+        [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
+        [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.

@@ -17,9 +17,9 @@ POWER001 = { $fix ->
         [leg-alone] Toma { $demand } en un lado. Cada lado da { $limit } y no más; son { $over } de más, en cualquiera de los dos.
         [alone] Por sí solo pide { $demand }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [amps-alone] Por sí solo consume { $demand }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
-        [life-alone] La salud de alguien depende de ello. Pide { $demand }, y el generador puede darle de forma continua { $limit } como máximo: faltan { $over }.
-        [life-off] La salud de alguien depende de { $life }. Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
-        [life-turns] La salud de alguien depende de { $life }. Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
+        [life-alone] { life-it } Pide { $demand }, y el generador puede darle de forma continua { $limit } como máximo: faltan { $over }.
+        [life-off] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
+        [life-turns] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
        *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
       }
@@ -52,10 +52,10 @@ POWER002 = { $fix ->
         [amps-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. La potencia máxima del generador es { $limit }, así que faltan { $over }.
         [leg-alone] Para arrancar, aun sin nada más encendido, { $first } pide { $demand } por un momento. El generador tiene dos fases, cada una con la mitad de su potencia. Una fase da como máximo { $limit }, así que faltan { $over }.
         [amps-again] A las { $time } funcionan a la vez: { $about }. Si { $first } arranca al final, pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }. Si se arranca primero, alcanza. Pero lo que tiene termostato o motor vuelve a arrancar solo.
-        [life-alone] La salud de alguien depende de ello. Arrancarlo pide { $demand } por un momento. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [life-together] La salud de alguien depende de { $life }. A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [life-off] La salud de alguien depende de { $life }. A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
-        [life-turns] La salud de alguien depende de { $life }. A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-alone] { life-it } Arrancarlo pide { $demand } por un momento. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-together] { life-on } A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-off] { life-on } A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
+        [life-turns] { life-on } A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over }.
         [amps-fewer] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. Lo máximo que el generador da ahí son { $limit }, así que faltan { $over } en cualquier orden.
        *[other] A las { $time } funcionan a la vez: { $about }. El peor momento pide { $demand }. La potencia máxima es { $limit }, así que faltan { $over } en cualquier orden.
       }

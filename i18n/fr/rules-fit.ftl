@@ -34,8 +34,8 @@ FIT004 = { $fix ->
   }
     .why = { $fix ->
         [too-large] Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
-        [life-large] La santé de quelqu’un en dépend. Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
-        [life-room] La santé de quelqu’un en dépend. Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
+        [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
+        [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.

@@ -17,9 +17,9 @@ POWER001 = { $fix ->
         [leg-alone] L’appareil tire { $demand } d’un côté. Chaque côté donne { $limit } et pas plus : c’est { $over } de trop, d’un côté comme de l’autre.
         [alone] À lui seul, l’appareil demande { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [amps-alone] À lui seul, l’appareil consomme { $demand }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
-        [life-alone] La santé de quelqu’un en dépend. Il y faut { $demand }, et { -generator(form: "the") } peut y fournir { $limit } en continu au plus : il manque { $over }.
-        [life-off] La santé de quelqu’un dépend de { $life }. Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
-        [life-turns] La santé de quelqu’un dépend de { $life }. Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
+        [life-alone] { life-it } Il y faut { $demand }, et { -generator(form: "the") } peut y fournir { $limit } en continu au plus : il manque { $over }.
+        [life-off] { life-on } Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
+        [life-turns] { life-on } Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [leg] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
        *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
       }
@@ -52,10 +52,10 @@ POWER002 = { $fix ->
         [leg-alone] Démarrer { $first } sans rien d’autre demande { $demand } un instant. { -generator(form: "The") } a deux phases, chacune avec la moitié de la puissance. Une phase donne { $limit } au plus : il manque { $over }.
         [again] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
         [amps-again] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Si { $first } démarre en dernier, il faut { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }. En premier, cela passe. Mais ce qui a un thermostat ou un moteur redémarre tout seul.
-        [life-alone] La santé de quelqu’un en dépend. Le démarrage demande { $demand } un instant. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [life-together] La santé de quelqu’un dépend de { $life }. À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [life-off] La santé de quelqu’un dépend de { $life }. À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
-        [life-turns] La santé de quelqu’un dépend de { $life }. À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-alone] { life-it } Le démarrage demande { $demand } un instant. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-together] { life-on } À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-off] { life-on } À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
+        [life-turns] { life-on } À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }.
         [amps-fewer] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. { -generator(form: "The") } donne là { $limit } au plus : il manque { $over }, dans n’importe quel ordre.
        *[other] À { $time }, ceux-ci fonctionnent ensemble : { $about }. Le pire moment demande { $demand }. La pointe est de { $limit } : il manque { $over }, dans n’importe quel ordre.
       }

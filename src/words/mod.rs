@@ -296,6 +296,14 @@ impl Words {
         let first = self.quoted(names.iter().copied().take(1));
         args.set("first", FluentValue::from(first));
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
+        // Whether somebody said that a life depends on it, where it is one of those.
+        let life = loads.iter().filter(|load| load.life());
+        let mut about = life.filter(|load| {
+            let about = |id: &Id| *id == load.id || *id == load.of;
+            finding.about.iter().any(about)
+        });
+        let sure = about.all(|load| load.kind.is_known());
+        args.set("sure", FluentValue::from(if sure { "yes" } else { "no" }));
         // The remedy's key, so that a sentence can choose between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
         FindingText {

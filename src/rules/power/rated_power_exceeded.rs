@@ -213,7 +213,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::report::Value;
-    use crate::rules::testing::{codes, findings};
+    use crate::rules::testing::{codes, findings, report};
 
     /// A 3600 W set of two legs gives 15 A on each. 2000 W at 120 V are 16.7 A, too much for either;
     /// 12.5 A and 3.3 A are too much for one and not for two.
@@ -241,6 +241,22 @@ mod tests {
         assert_eq!(found.fix.key, "life-off");
         assert_eq!(found.values["life"], Value::Parts(vec![id("fan")]));
         assert_eq!(found.fix.values["off"], Value::Parts(vec![id("kettle")]));
+    }
+
+    /// Of a thing of which nobody knows the kind it is not said that a life depends on it.
+    #[test]
+    fn what_nobody_knows_is_said_to_be_unknown() {
+        let words = crate::words::Words::english();
+        for (kind, said) in [("medical", "Someone's health depends"), ("unknown", "Nobody knows if")] {
+            let kind = format!("kind = \"{kind}\"");
+            let report = report(&[
+                ("kind = \"electronic\" # fan", kind.as_str()),
+                ("running = \"1500 W\"", "running = \"3600 W\""),
+            ]);
+            let found = report.findings.iter().find(|it| it.code == "POWER001").expect("found");
+            let text = words.finding(found, &report.figures.loads);
+            assert!(text.why.starts_with(said), "{}", text.why);
+        }
     }
 
     #[test]

@@ -26,6 +26,7 @@ mod fill;
 mod first;
 mod ledger;
 mod memory;
+mod parts;
 mod prices;
 mod same;
 mod search;

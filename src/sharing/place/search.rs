@@ -14,6 +14,7 @@ use super::super::budget::Budget;
 use super::super::model::Model;
 use super::super::set::LoadSet;
 use super::fill::{Measure, measures};
+use super::parts::Parts;
 use super::prices::Prices;
 use super::table::{Constraint, Region, Table, Touch, alike, bits, mask, regions};
 use super::twins::Twins;
@@ -77,6 +78,9 @@ pub(super) struct Search<'a> {
     /// For each load, the one before it that is alike in everything.
     pub(super) alike: Vec<Option<usize>>,
     pub(super) twins: Twins,
+    /// For each load, the places it may be plugged in.
+    pub(super) allowed: Vec<u64>,
+    pub(super) parts: Option<Parts>,
 }
 
 impl<'a> Search<'a> {
@@ -108,6 +112,13 @@ impl<'a> Search<'a> {
             &table.constraints,
             &table.touches,
             &allowed,
+            model.sockets.len(),
+        );
+        let parts = Parts::new(
+            &table.constraints,
+            &table.touches,
+            &allowed,
+            &table.size,
             model.sockets.len(),
         );
         let mut heaviest_first: Vec<usize> = (0..loads).collect();
@@ -151,6 +162,8 @@ impl<'a> Search<'a> {
             moments: model.moments(),
             measures,
             alike: alike(model),
+            allowed,
+            parts,
         };
         for load in 0..loads {
             search.count_demand(load, 1);
@@ -198,9 +211,11 @@ impl<'a> Search<'a> {
         let pledges = self.commit(load);
         self.undecided.remove(load);
         self.count_demand(load, -1);
+        let known = self.forget(place);
         let undo = self.put(load, place, places);
         let settled = self.descend(self.settled_loss, domains, budget);
         self.take(load, place, places, &undo);
+        self.recall(known);
         self.count_demand(load, 1);
         self.undecided.insert(load);
         self.release(load, &pledges);
@@ -216,6 +231,7 @@ impl<'a> Search<'a> {
         if let Some(place) = place {
             self.commit(load);
             self.put(load, place, self.model.sockets.len());
+            self.forget(place);
         } else {
             self.settled_loss += self.loss[load];
         }
@@ -257,8 +273,21 @@ impl<'a> Search<'a> {
         if lost.saturating_add(bound) >= self.allowance {
             return true;
         }
+        // What is to be served needs places, whatever else comes.
+        let places = self.finds_places(budget);
+        if places == Some(false) {
+            return true;
+        }
         let bound = self.cramped(&domains);
         if lost.saturating_add(bound) >= self.allowance {
+            return true;
+        }
+        if places == Some(true)
+            && self.undecided.is_subset(&self.committed)
+            && let Some(at) = self.found_places(budget)
+        {
+            self.allowance = lost;
+            self.best = Some(at);
             return true;
         }
         let allowed = self.allowance - lost;

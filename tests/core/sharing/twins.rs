@@ -88,6 +88,93 @@ fn racks() -> impl Strategy<Value = Model> {
         })
 }
 
+/// What hangs on an outlet: sockets without a limit of their own, and whether each is behind a
+/// breaker of this size.
+type Branch = (Option<bool>, Vec<(Option<bool>, u32)>);
+
+/// A tree of two levels, with breakers of two sizes on both: a branch may have the limits of a
+/// receptacle, or those of another branch and fewer sockets.
+fn trees() -> impl Strategy<Value = Model> {
+    let limit = || prop_oneof![Just(None), Just(Some(false)), Just(Some(true))];
+    let branch = (limit(), prop::collection::vec((limit(), 1_u32..3), 1..=2));
+    let branches = prop::collection::vec(branch, 2..=3);
+    let sorts = (sort(), sort(), prop::array::uniform5(any::<bool>()));
+    (
+        sorts,
+        branches,
+        (2_i64..7, 5_i64..12, 8_i64..24),
+        prop::option::of(1_u8..32),
+        prop::option::of(prop::array::uniform5(prop::option::of(0..3_usize))),
+    )
+        .prop_map(|(sorts, branches, limits, on, homes)| tree(sorts, &branches, limits, on, homes))
+}
+
+fn tree(
+    (one, other, which): (Sort, Sort, [bool; LOADS]),
+    branches: &[Branch],
+    (small, large, set): (i64, i64, i64),
+    on: Option<u8>,
+    homes: Option<[Option<usize>; LOADS]>,
+) -> Model {
+    let mut model = Model::default();
+    // The branch of each place, and its own limit.
+    let mut of: Vec<(usize, Option<bool>)> = Vec::new();
+    for (branch, (_, receptacles)) in branches.iter().enumerate() {
+        for (limit, sockets) in receptacles {
+            of.push((branch, *limit));
+            model.sockets.push(*sockets);
+        }
+    }
+    let places = of.len();
+    for load in 0..LOADS {
+        let (running, excess, continuous, must, weight, fits) =
+            if which[load] { one } else { other };
+        let allowed: Vec<usize> = (0..places).filter(|p| fits >> (p % 5) & 1 == 1).collect();
+        model.loads.push(Load {
+            running,
+            starting: running + excess,
+            continuous,
+            must,
+            weight,
+            home: homes
+                .and_then(|homes| homes[load])
+                .filter(|home| allowed.contains(home)),
+            allowed,
+        });
+    }
+    let size = |is_large: bool| if is_large { large } else { small };
+    for (branch, (limit, _)) in branches.iter().enumerate() {
+        if let Some(limit) = limit {
+            model.thermal(size(*limit), 800, true, |_, at| of[at].0 == branch);
+        }
+    }
+    for (place, (_, limit)) in of.iter().enumerate() {
+        if let Some(limit) = limit {
+            model.thermal(size(*limit), 800, true, |_, at| at == place);
+        }
+    }
+    model.thermal(set, 1000, false, |_, _| true);
+    model.surge(set + 2, |_, _| true);
+    if let Some(on) = on {
+        model.set_moments([
+            (0..LOADS).filter(|load| on >> load & 1 == 1).collect(),
+            (0..LOADS).filter(|load| on >> load & 1 == 0).collect(),
+        ]);
+    }
+    model
+}
+
+proptest! {
+    #![proptest_config(cases(300))]
+
+    /// Parts of the tree asked by themselves, and those that are the same but for their names,
+    /// change neither the worth nor the choice.
+    #[test]
+    fn no_placing_on_trees_is_better_or_comes_before(model in trees()) {
+        both_searches_find_it(&model)?;
+    }
+}
+
 proptest! {
     #![proptest_config(cases(200))]
 

@@ -124,6 +124,9 @@ impl Search<'_> {
     /// left out, and that costs at least what the cheapest way of it costs, parts of a load
     /// allowed.
     pub(super) fn cramped(&self, domains: &[u64]) -> u64 {
+        if self.measures.is_empty() {
+            return 0;
+        }
         let mut worst = 0;
         for moment in 0..self.moments.len() {
             let on: LoadSet = self

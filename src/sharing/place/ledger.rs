@@ -1,13 +1,12 @@
 //! The books of a search: what is taken up where, and what is still open.
 
 use super::search::Search;
-use super::table::{bits, mask, share};
+use super::table::{bits, share};
 
 impl Search<'_> {
     /// The places open to each undecided load.
     pub(super) fn open(&self) -> Vec<u64> {
-        let all: Vec<u64> = self.model.loads.iter().map(|l| mask(&l.allowed)).collect();
-        self.domains(&all)
+        self.domains(self.allowed)
     }
 
     /// The places where each undecided load still fits.

@@ -28,7 +28,8 @@ impl Search<'_> {
                 key.push(self.peak[c]);
             }
         };
-        for &c in &self.twins.shared {
+        let twins = self.twins();
+        for &c in &twins.shared {
             if tight(c) {
                 key.push(i64::try_from(c).unwrap_or(i64::MAX));
                 tell(c, &mut key);
@@ -41,13 +42,13 @@ impl Search<'_> {
                 let mut here = vec![i64::from(self.sockets[place].min(undecided))];
                 let open = bounds.iter().map(|bound| i64::from(*bound <= place));
                 here.extend(open);
-                for (spot, &c) in self.twins.own[place].iter().enumerate() {
+                for (spot, &c) in twins.own[place].iter().enumerate() {
                     if tight(c) {
                         here.push(i64::try_from(spot).unwrap_or(i64::MAX));
                         tell(c, &mut here);
                     }
                 }
-                (self.twins.kind[place], here)
+                (twins.kind[place], here)
             })
             .collect();
         places.sort();

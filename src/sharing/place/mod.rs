@@ -10,6 +10,7 @@
 //! | [`table`] | the rows at each moment, as one search sees them |
 //! | [`same`] | places that nothing tells apart, taken for one |
 //! | [`search`] | the search: which, then where |
+//! | [`parts`] | where, of each part of the tree by itself |
 //! | [`ledger`] | what is taken up and what is open while it goes on |
 //! | [`twins`] | places that differ in name only: one of them is tried |
 //! | [`memory`] | states from which there is no way, each tried once |
@@ -39,6 +40,7 @@ use super::model::{Model, Places};
 use first::Draft;
 use same::Joined;
 use search::Search;
+use table::Facts;
 
 /// Steps that are enough for every plan known and end within a second on a small computer: one
 /// takes up to 50 µs at 40 loads.
@@ -90,7 +92,8 @@ pub fn place(model: &Model, budget: &mut Budget) -> Placing {
 pub fn place_within(model: &Model, plain: &mut Budget, budget: &mut Budget) -> Placing {
     let tariff = Tariff::of(model);
     let joined = Joined::new(model);
-    let mut open = Open::new(&joined.model, &tariff);
+    let facts = Facts::of(&joined.model);
+    let mut open = Open::new(&facts, &tariff);
     open.mend();
     open.serve(plain, Effort::Plain);
     open.mend();
@@ -125,7 +128,7 @@ enum Effort {
 
 /// What is known so far: the best placing, and how good any can be.
 struct Open<'a> {
-    model: &'a Model,
+    facts: &'a Facts<'a>,
     tariff: &'a Tariff,
     total: u64,
     draft: Draft<'a>,
@@ -138,13 +141,13 @@ struct Open<'a> {
 }
 
 impl<'a> Open<'a> {
-    fn new(model: &'a Model, tariff: &'a Tariff) -> Self {
+    fn new(facts: &'a Facts<'a>, tariff: &'a Tariff) -> Self {
         let total = tariff.loss.iter().sum();
         Self {
-            model,
+            facts,
             tariff,
             total,
-            draft: Draft::new(model, tariff),
+            draft: Draft::new(facts.model, tariff),
             loss: total,
             least_loss: 0,
             used: 0,
@@ -193,7 +196,7 @@ impl<'a> Open<'a> {
         if self.loss == self.least_loss {
             return;
         }
-        let mut search = Search::new(self.model, self.tariff, 1000, self.loss, effort);
+        let mut search = Search::new(self.facts, self.tariff, 1000, self.loss, effort);
         let complete = search.run(budget, false);
         if let Some(at) = search.best.take() {
             self.take(&at);
@@ -223,7 +226,7 @@ impl<'a> Open<'a> {
                 while low < high && self.loss == self.least_loss {
                     let asked = (high - less).max(low.midpoint(high));
                     let allowance = self.loss + 1;
-                    let mut search = Search::new(self.model, self.tariff, asked, allowance, effort);
+                    let mut search = Search::new(self.facts, self.tariff, asked, allowance, effort);
                     let slice = budget.left() / part;
                     let mut slice = budget.part(slice);
                     let settled = search.run(&mut slice, true);

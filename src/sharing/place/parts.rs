@@ -92,7 +92,7 @@ impl Hasher for Quick {
 impl Parts {
     /// The tree of these limits; `None` if some load adds to a limit more here than there within a
     /// part that has it for its own, as one of either leg does.
-    pub(super) fn new(
+    fn new(
         constraints: &[Constraint],
         touches: &[Vec<Touch>],
         allowed: &[u64],
@@ -231,24 +231,26 @@ impl Grower<'_> {
 
     /// What a load adds to these limits, if it is the same wherever here it goes.
     fn adds(&self, load: usize, places: u64, own: &[usize]) -> Option<Vec<Add>> {
-        let at = |place: usize| -> Vec<Add> {
+        // Touches are in the order of the limits.
+        let at = |place: usize| {
             let touches = self.touches[load * self.places + place].iter();
-            touches
-                .filter_map(|touch| {
-                    Some(Add {
-                        limit: own.iter().position(|c| *c == touch.constraint)?,
-                        sum: touch.sum,
-                        peak: touch.peak,
-                        share: share(touch.sum, self.constraints[touch.constraint].capacity),
-                    })
-                })
-                .collect()
+            touches.filter(|touch| own.contains(&touch.constraint))
         };
+        let told = |touch: &Touch| (touch.constraint, touch.sum, touch.peak);
         let mut open = bits(places & self.allowed[load]);
-        let Some(first) = open.next().map(at) else {
+        let Some(first) = open.next() else {
             return Some(Vec::new());
         };
-        open.all(|place| at(place) == first).then_some(first)
+        if !open.all(|place| at(place).map(told).eq(at(first).map(told))) {
+            return None;
+        }
+        let adds = at(first).map(|touch| Add {
+            limit: own.iter().position(|c| *c == touch.constraint).unwrap_or(0),
+            sum: touch.sum,
+            peak: touch.peak,
+            share: share(touch.sum, self.constraints[touch.constraint].capacity),
+        });
+        Some(adds.collect())
     }
 
     /// Whether two parts are the same in all but their names and sockets.
@@ -545,7 +547,8 @@ impl Search<'_> {
         budget: &mut Budget,
         ask: impl FnOnce(&mut Dealer<'_>) -> Option<T>,
     ) -> Option<T> {
-        let parts = self.parts.as_mut()?;
+        self.grow_parts();
+        let parts = self.parts.get_mut()?.as_mut()?;
         let mut dealer = Dealer {
             tree: &parts.tree,
             known: &mut parts.known,
@@ -555,8 +558,8 @@ impl Search<'_> {
                 used: &self.used,
                 peak: &self.peak,
                 sockets: &self.sockets,
-                allowed: &self.allowed,
-                alike: &self.alike,
+                allowed: self.allowed,
+                alike: self.alike,
             },
             steps: QUESTION,
         };
@@ -567,14 +570,25 @@ impl Search<'_> {
         answer
     }
 
-    /// What is known of the parts with this place no longer holds. Returns it.
+    fn grow_parts(&self) {
+        self.parts.get_or_init(|| {
+            let places = self.sockets.len();
+            let Self { constraints, touches, allowed, size, .. } = self;
+            Parts::new(constraints, touches, allowed, size, places)
+        });
+    }
+
+    /// What is known of the parts with this place no longer holds. Returns it, to be held again
+    /// when what changes is undone.
     pub(super) fn forget(&mut self, place: usize) -> Forgotten {
-        Forgotten(self.parts.as_mut().map_or(Vec::new(), |parts| parts.forget(place)))
+        self.grow_parts();
+        let parts = self.parts.get_mut().and_then(Option::as_mut);
+        Forgotten(parts.map_or(Vec::new(), |parts| parts.forget(place)))
     }
 
     /// Things are again as they were when this was known.
     pub(super) fn recall(&mut self, known: Forgotten) {
-        if let Some(parts) = &mut self.parts {
+        if let Some(Some(parts)) = self.parts.get_mut() {
             for (part, known) in known.0 {
                 parts.known[part] = known;
             }

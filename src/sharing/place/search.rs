@@ -8,6 +8,7 @@
 //! `fill.rs`), `price` (in `prices.rs`), the memory of failed states, places that are twins, and
 //! here the allowance and loads that are alike.
 
+use std::cell::OnceCell;
 use std::collections::HashSet;
 
 use super::super::budget::Budget;
@@ -16,7 +17,7 @@ use super::super::set::LoadSet;
 use super::fill::{Measure, measures};
 use super::parts::Parts;
 use super::prices::Prices;
-use super::table::{Constraint, Region, Table, Touch, alike, bits, mask, regions};
+use super::table::{Constraint, Facts, Region, Table, Touch, bits, regions};
 use super::twins::Twins;
 use super::{Effort, Tariff};
 
@@ -73,28 +74,29 @@ pub(super) struct Search<'a> {
     /// Loss of the loads that were left out for good.
     pub(super) settled_loss: u64,
     pub(super) prices: Prices,
-    pub(super) moments: Vec<LoadSet>,
+    pub(super) moments: &'a [LoadSet],
     pub(super) measures: Vec<Measure>,
     /// For each load, the one before it that is alike in everything.
-    pub(super) alike: Vec<Option<usize>>,
-    pub(super) twins: Twins,
+    pub(super) alike: &'a [Option<usize>],
     /// For each load, the places it may be plugged in.
-    pub(super) allowed: Vec<u64>,
-    pub(super) parts: Option<Parts>,
+    pub(super) allowed: &'a [u64],
+    pub(super) twins: OnceCell<Twins>,
+    pub(super) parts: OnceCell<Option<Parts>>,
 }
 
 impl<'a> Search<'a> {
     /// A search for a placing that loses less than the allowance, with every balanced row cut
     /// down to so many thousandths.
     pub(super) fn new(
-        model: &'a Model,
+        facts: &'a Facts<'a>,
         tariff: &'a Tariff,
         permille: i64,
         allowance: u64,
         effort: Effort,
     ) -> Self {
+        let model = facts.model;
         let loads = model.loads.len();
-        let table = Table::new(model, &tariff.loss, permille);
+        let table = Table::new(facts, &tariff.loss, permille);
         let count = table.constraints.len();
         let prices = Prices::new(
             &table,
@@ -107,20 +109,6 @@ impl<'a> Search<'a> {
         } else {
             Vec::new()
         };
-        let allowed: Vec<u64> = model.loads.iter().map(|l| mask(&l.allowed)).collect();
-        let twins = Twins::new(
-            &table.constraints,
-            &table.touches,
-            &allowed,
-            model.sockets.len(),
-        );
-        let parts = Parts::new(
-            &table.constraints,
-            &table.touches,
-            &allowed,
-            &table.size,
-            model.sockets.len(),
-        );
         let mut heaviest_first: Vec<usize> = (0..loads).collect();
         heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
         let mut search = Self {
@@ -156,14 +144,14 @@ impl<'a> Search<'a> {
             memory: HashSet::new(),
             memory_words: 0,
             first_only: false,
-            twins,
             settled_loss: 0,
             prices,
-            moments: model.moments(),
+            moments: &facts.moments,
             measures,
-            alike: alike(model),
-            allowed,
-            parts,
+            alike: &facts.alike,
+            allowed: &facts.allowed,
+            twins: OnceCell::new(),
+            parts: OnceCell::new(),
         };
         for load in 0..loads {
             search.count_demand(load, 1);

@@ -29,6 +29,62 @@ pub(super) struct Touch {
     pub(super) pledge: i64,
 }
 
+/// What every search of a model asks of it.
+pub(super) struct Facts<'a> {
+    pub(super) model: &'a Model,
+    pub(super) moments: Vec<LoadSet>,
+    /// For each load, the places it may be plugged in.
+    pub(super) allowed: Vec<u64>,
+    /// For each load, the one before it that is alike in everything.
+    pub(super) alike: Vec<Option<usize>>,
+    /// For each row, what each load does to it.
+    rows: Vec<Vec<Part>>,
+}
+
+/// What a load does to a row, of the places it may be plugged in.
+#[derive(Default)]
+struct Part {
+    /// Those where it does anything.
+    places: u64,
+    greatest: i64,
+    highest: i64,
+    least: i64,
+    least_peak: i64,
+}
+
+impl<'a> Facts<'a> {
+    pub(super) fn of(model: &'a Model) -> Self {
+        let places = model.sockets.len();
+        let part = |row: &Row, load: usize| -> Part {
+            let mut part = Part::default();
+            for (number, place) in model.loads[load].allowed.iter().enumerate() {
+                let (sum, peak) = coefficients(row, load * places + place);
+                if number == 0 {
+                    (part.least, part.least_peak) = (sum, peak);
+                }
+                part.greatest = part.greatest.max(sum);
+                part.highest = part.highest.max(peak);
+                part.least = part.least.min(sum);
+                part.least_peak = part.least_peak.min(peak);
+                if sum > 0 || peak > 0 {
+                    part.places |= 1 << place;
+                }
+            }
+            part
+        };
+        let loads = 0..model.loads.len();
+        Self {
+            model,
+            moments: model.moments(),
+            allowed: model.loads.iter().map(|l| mask(&l.allowed)).collect(),
+            alike: alike(model),
+            rows: (model.rows.iter())
+                .map(|row| loads.clone().map(|load| part(row, load)).collect())
+                .collect(),
+        }
+    }
+}
+
 /// What the rows come to, for one search.
 pub(super) struct Table {
     pub(super) constraints: Vec<Constraint>,
@@ -39,7 +95,8 @@ pub(super) struct Table {
 }
 
 impl Table {
-    pub(super) fn new(model: &Model, loss: &[u64], permille: i64) -> Self {
+    pub(super) fn new(facts: &Facts<'_>, loss: &[u64], permille: i64) -> Self {
+        let model = facts.model;
         let loads = model.loads.len();
         let mut table = Self {
             constraints: Vec::new(),
@@ -48,15 +105,14 @@ impl Table {
             pledges: vec![Vec::new(); loads],
             size: vec![0; loads],
         };
-        let moments = model.moments();
-        for row in &model.rows {
-            let capacity = if row.balanced {
-                scaled(row.capacity, permille)
+        for (row, of) in model.rows.iter().enumerate() {
+            let capacity = if of.balanced {
+                scaled(of.capacity, permille)
             } else {
-                row.capacity
+                of.capacity
             };
-            for (number, moment) in moments.iter().enumerate() {
-                table.add(model, loss, row, (number, moment), capacity);
+            for moment in 0..facts.moments.len() {
+                table.add(facts, loss, row, moment, capacity);
             }
         }
         table
@@ -65,32 +121,32 @@ impl Table {
     /// Adds a row at a moment, unless even everything at once keeps it.
     fn add(
         &mut self,
-        model: &Model,
+        facts: &Facts<'_>,
         loss: &[u64],
-        row: &Row,
-        (number, moment): (usize, &LoadSet),
+        row: usize,
+        moment: usize,
         capacity: i64,
     ) {
+        let model = facts.model;
+        let parts = &facts.rows[row];
+        let row = &model.rows[row];
         let places = model.sockets.len();
-        let on = || moment.iter().filter(|load| *load < model.loads.len());
+        let on = facts.moments[moment];
+        let on = || on.iter().filter(|load| *load < model.loads.len());
         let of = |load: usize, place: usize| coefficients(row, load * places + place);
-        let (mut mask, mut highest) = (0_u64, 0);
-        let mut most = Vec::new();
+        let (mut mask, mut highest, mut all) = (0_u64, 0, 0);
         for load in on() {
-            let mut greatest = 0;
-            for &place in &model.loads[load].allowed {
-                let (sum, peak) = of(load, place);
-                greatest = greatest.max(sum);
-                highest = highest.max(peak);
-                if sum > 0 || peak > 0 {
-                    mask |= 1 << place;
-                }
-            }
-            most.push(greatest);
+            mask |= parts[load].places;
+            highest = highest.max(parts[load].highest);
+            all += parts[load].greatest;
+        }
+        if all + highest <= capacity {
+            return;
         }
         // No more of them can come there than there are sockets.
         let sockets: u32 = bits(mask).map(|place| model.sockets[place]).sum();
         let sockets = usize::try_from(sockets).unwrap_or(usize::MAX);
+        let mut most: Vec<i64> = on().map(|load| parts[load].greatest).collect();
         most.sort_unstable_by_key(|sum| std::cmp::Reverse(*sum));
         if most.iter().take(sockets).sum::<i64>() + highest <= capacity {
             return;
@@ -98,38 +154,34 @@ impl Table {
         let c = self.constraints.len();
         let mut members = Vec::new();
         for load in on() {
-            let allowed = || model.loads[load].allowed.iter().copied();
+            let part = &parts[load];
             let pledge = Touch {
                 constraint: c,
-                sum: allowed().map(|place| of(load, place).0).min().unwrap_or(0),
-                peak: allowed().map(|place| of(load, place).1).min().unwrap_or(0),
+                sum: part.least,
+                peak: part.least_peak,
                 pledge: 0,
             };
             if pledge.sum > 0 || pledge.peak > 0 {
                 self.pledges[load].push(pledge);
             }
             let mut greatest = 0;
-            for place in allowed() {
+            for place in bits(part.places) {
                 let (sum, peak) = of(load, place);
-                if sum > 0 || peak > 0 {
-                    greatest = greatest.max(sum + peak);
-                    self.touches[load * places + place].push(Touch {
-                        constraint: c,
-                        sum,
-                        peak,
-                        pledge: pledge.sum,
-                    });
-                }
+                greatest = greatest.max(sum + peak);
+                self.touches[load * places + place].push(Touch {
+                    constraint: c,
+                    sum,
+                    peak,
+                    pledge: pledge.sum,
+                });
             }
             if greatest > 0 {
                 self.demands[load].push((c, greatest));
             }
             // A load confined to the row's places may still add nothing at one of them.
-            let least = allowed()
-                .filter(|place| mask >> place & 1 == 1)
-                .map(|place| of(load, place).0)
-                .min()
-                .unwrap_or(0);
+            let inside = facts.allowed[load] & mask;
+            let least = bits(inside).map(|place| of(load, place).0).min();
+            let least = least.unwrap_or(0);
             if least > 0 {
                 members.push((load, least));
                 self.size[load] = self.size[load].max(share(least, capacity));
@@ -148,7 +200,7 @@ impl Table {
             by_size,
             loads: members,
             surge: row.is_surge(),
-            moment: number,
+            moment,
         });
     }
 }
@@ -234,15 +286,12 @@ pub(super) fn scaled(capacity: i64, permille: i64) -> i64 {
 }
 
 /// For each load, the one before it that is the same in everything a placing depends on.
-pub(super) fn alike(model: &Model) -> Vec<Option<usize>> {
+fn alike(model: &Model) -> Vec<Option<usize>> {
     let places = model.sockets.len();
     let same = |a: usize, b: usize| {
         let (one, other) = (&model.loads[a], &model.loads[b]);
         (one.must, one.weight, &one.allowed) == (other.must, other.weight, &other.allowed)
-            && model
-                .moments
-                .iter()
-                .all(|moment| moment.contains(a) == moment.contains(b))
+            && (model.moments.iter()).all(|moment| moment.contains(a) == moment.contains(b))
             && model.rows.iter().all(|row| {
                 one.allowed.iter().all(|place| {
                     coefficients(row, a * places + place) == coefficients(row, b * places + place)

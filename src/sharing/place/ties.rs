@@ -9,6 +9,7 @@ use super::super::budget::Budget;
 use super::super::model::{Model, Places};
 use super::first::Draft;
 use super::search::{Answer, Search};
+use super::table::Facts;
 use super::{Effort, Tariff};
 
 /// Steps for each question of the form "might it be there as well?".
@@ -82,8 +83,9 @@ impl Ties<'_> {
             loop {
                 let chosen: Vec<usize> = movers.iter().map(|index| homed[*index]).collect();
                 let still = hold(&chosen);
+                let facts = Facts::of(&still);
                 let mut search =
-                    Search::new(&still, self.tariff, self.used, self.loss + 1, Effort::Plain);
+                    Search::new(&facts, self.tariff, self.used, self.loss + 1, Effort::Plain);
                 let mut slice = budget.part(QUESTION);
                 let settled = search.run(&mut slice, true);
                 budget.put_back(&slice);
@@ -113,7 +115,8 @@ impl Ties<'_> {
     /// one with the least place would then be before this one's, and that place, which is this
     /// load's as well, was found impossible.
     fn first_places(&mut self, model: &Model, budget: &mut Budget) {
-        let mut search = Search::new(model, self.tariff, self.used, self.loss + 1, Effort::Plain);
+        let facts = Facts::of(model);
+        let mut search = Search::new(&facts, self.tariff, self.used, self.loss + 1, Effort::Plain);
         let mut draft = Draft::new(model, self.tariff);
         draft.set(&self.at);
         for load in 0..self.at.len() {

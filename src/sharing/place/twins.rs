@@ -18,7 +18,7 @@ pub(super) struct Twins {
 }
 
 impl Twins {
-    pub(super) fn new(
+    fn new(
         constraints: &[Constraint],
         touches: &[Vec<Touch>],
         allowed: &[u64],
@@ -71,6 +71,14 @@ impl Twins {
 type Facts = (usize, bool, i64, Vec<(i64, i64, i64)>);
 
 impl Search<'_> {
+    /// Which places are twins. Few searches ask.
+    pub(super) fn twins(&self) -> &Twins {
+        self.twins.get_or_init(|| {
+            let places = self.sockets.len();
+            Twins::new(&self.constraints, &self.touches, self.allowed, places)
+        })
+    }
+
     /// Leaves out places that are, for all that is undecided, the same as one before them.
     ///
     /// Proof. What is left is to find places for the undecided loads, each at a place that is not
@@ -92,7 +100,10 @@ impl Search<'_> {
 
     /// Whether exchanging the place with one of these changes nothing for all that is undecided.
     pub(super) fn twin_of_any(&self, place: usize, others: &[usize]) -> bool {
-        let twins = &self.twins;
+        if others.is_empty() {
+            return false;
+        }
+        let twins = self.twins();
         others.iter().any(|other| {
             twins.kind[*other] == twins.kind[place]
                 && self.sockets[*other] == self.sockets[place]

@@ -11,7 +11,7 @@ use super::loads::LoadUnit;
 use super::{Drop, Sharing, Through};
 use crate::plan::{Id, LoadKind};
 use crate::quantity::{Current, Percent, Voltage, narrow};
-use crate::supply::drop::{Draws, Microvolts, Running, lost};
+use crate::supply::drop::{Draws, Flow, Microvolts, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// A load where it is plugged in.
@@ -88,14 +88,11 @@ impl<'a> Scene<'a> {
             vec![(0..placed.len()).collect()]
         };
         let shares = |of: &dyn Fn(&Placed<'a>) -> Running| -> Vec<Vec<Microvolts>> {
+            let flows = placed.iter().map(|other| supply.nominal_flow(&[of(other)]));
+            let flows: Vec<Flow<'_>> = flows.collect();
             placed
                 .iter()
-                .map(|here| {
-                    placed
-                        .iter()
-                        .map(|other| supply.nominal_drop(here.load.at, &[of(other)]))
-                        .collect()
-                })
+                .map(|here| flows.iter().map(|flow| flow.drop(here.load.at)).collect())
                 .collect()
         };
         Self {
@@ -148,13 +145,11 @@ impl<'a> Scene<'a> {
         let mut running: Vec<Running> = worst.iter().map(|at| self.placed[*at].load).collect();
         let volts = supply.volts_at(load.at);
         // A line that cannot carry them at all loses everything.
-        let lost_running = supply
-            .settled_drop(load.at, &running)
-            .map_or(volts, lost)
-            .min(volts);
-        let cords = supply
-            .settled_through(load.at, &running)
-            .unwrap_or_default();
+        let settled = supply.settled_flow(&running);
+        let lost_running = settled.as_ref().map(|flow| lost(flow.drop(load.at)));
+        let lost_running = lost_running.map_or(volts, |lost| lost.min(volts));
+        let cords = settled.map(|flow| flow.through_cords(load.at));
+        let cords = cords.unwrap_or_default();
         for (at, other) in worst.iter().zip(&mut running) {
             if *at == own {
                 other.current = unit.starting_current;

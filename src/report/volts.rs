@@ -13,7 +13,7 @@ use super::drops::Scene;
 use super::{Amount, Sharing, Through};
 use crate::plan::{Cord, Id, Plan};
 use crate::quantity::{Current, Length, Percent, Voltage, Wire};
-use crate::supply::drop::{Microvolts, Running, lost};
+use crate::supply::drop::{Flow, Microvolts, Running, lost};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::{flexible_ampacity, longest_marked};
 use crate::tables::copper::{COPPER, longest};
@@ -120,17 +120,11 @@ pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &S
     }
 }
 
-/// Volts left at a point, rounded down, while these run; nothing where the line cannot carry them.
-fn left(supply: &Supply, at: NodeIx, running: &[Running]) -> Voltage {
+/// Volts left at a point, rounded down; nothing where the line cannot carry what is to flow.
+fn left(supply: &Supply, at: NodeIx, flow: Option<&Flow<'_>>) -> Voltage {
     let volts = supply.volts_at(at);
-    let gone = supply.settled_drop(at, running).map_or(volts, lost);
+    let gone = flow.map_or(volts, |flow| lost(flow.drop(at)));
     volts - gone.min(volts)
-}
-
-/// The same while some draw their starting current: every load with its nominal current.
-fn left_starting(supply: &Supply, at: NodeIx, running: &[Running]) -> Voltage {
-    let volts = supply.volts_at(at);
-    volts - lost(supply.nominal_drop(at, running)).min(volts)
 }
 
 fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts> {
@@ -142,14 +136,16 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
             continue;
         };
         let at = own.load.at;
+        // While it starts, every load counts with its nominal current.
         let mut starting = running.clone();
         starting.push(own.starting());
         running.push(own.load);
-        let volts = left(supply, at, &running);
+        let flow = supply.settled_flow(&running);
+        let volts = left(supply, at, flow.as_ref());
         let read = |(part, outlets): (&Id, &Vec<NodeIx>)| {
             let least = outlets
                 .iter()
-                .map(|outlet| left(supply, *outlet, &running))
+                .map(|outlet| left(supply, *outlet, flow.as_ref()))
                 .min()?;
             Some(Reading {
                 at: part.clone(),
@@ -160,7 +156,9 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
             load: step.load.clone(),
             receptacle: supply.node(at).id.clone(),
             volts: volts.into(),
-            dips_to: left_starting(supply, at, &starting).min(volts).into(),
+            dips_to: left(supply, at, Some(&supply.nominal_flow(&starting)))
+                .min(volts)
+                .into(),
             boxes: boxes
                 .iter()
                 .filter_map(|(part, outlets)| read((part, outlets)))
@@ -203,7 +201,12 @@ fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
 
 /// A part of a voltage in millionths.
 fn share(part: Microvolts, whole: Voltage) -> i128 {
-    part * 1000 / i128::from(whole.millivolts().max(1))
+    let whole = whole.millivolts().max(1);
+    let millionths = part * 1000;
+    match i64::try_from(millionths) {
+        Ok(millionths) => i128::from(millionths / whole),
+        Err(_) => millionths / i128::from(whole),
+    }
 }
 
 fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
@@ -223,15 +226,10 @@ fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         .map(|at| scene.placed[*at].load)
         .collect();
     let at = scene.placed[own].load.at;
-    Some(told(
-        supply,
-        scene,
-        set,
-        own,
-        None,
-        left(supply, at, &running),
-        supply.settled_through(at, &running).unwrap_or_default(),
-    ))
+    let flow = supply.settled_flow(&running);
+    let left = left(supply, at, flow.as_ref());
+    let cords = flow.map(|flow| flow.through_cords(at)).unwrap_or_default();
+    Some(told(supply, scene, set, own, None, left, cords))
 }
 
 fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
@@ -262,8 +260,9 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         })
         .collect();
     let at = scene.placed[own].load.at;
-    let left = left_starting(supply, at, &running);
-    let cords = supply.nominal_through(at, &running);
+    let flow = supply.nominal_flow(&running);
+    let left = left(supply, at, Some(&flow));
+    let cords = flow.through_cords(at);
     Some(told(supply, scene, set, own, Some(starts), left, cords))
 }
 

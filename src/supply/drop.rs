@@ -53,9 +53,14 @@ pub fn volts_left_constant_power(
     (under >= 0).then(|| i128::midpoint(volts, under.isqrt()))
 }
 
-/// Division rounded up, for what is not negative.
-const fn div_up(value: i128, by: i128) -> i128 {
-    (value + by - 1) / by
+/// Division rounded up, for what is not negative. Of what is small enough, as nearly all is, with
+/// the division that machines have.
+fn div_up(value: i128, by: i128) -> i128 {
+    let up = value + by - 1;
+    match (i64::try_from(up), i64::try_from(by)) {
+        (Ok(up), Ok(by)) => i128::from(up / by),
+        _ => up / by,
+    }
 }
 
 fn nominal_currents(loads: &[Running]) -> Vec<i128> {
@@ -104,19 +109,26 @@ impl Supply {
     /// both legs the loss between them.
     #[must_use]
     pub fn nominal_drop(&self, at: NodeIx, loads: &[Running]) -> Microvolts {
-        self.drop_with(at, loads, &nominal_currents(loads))
+        self.nominal_flow(loads).drop(at)
     }
 
     /// The same with each load drawing what it draws at the voltage left to it ([`Draws`]),
     /// worked out until it settles. `None` when it does not: the line cannot carry them.
     #[must_use]
     pub fn settled_drop(&self, at: NodeIx, loads: &[Running]) -> Option<Microvolts> {
-        let currents = self.settled(loads)?;
-        Some(self.drop_with(at, loads, &currents))
+        Some(self.settled_flow(loads)?.drop(at))
     }
 
-    /// The current of each load once it has settled, in microamperes.
-    fn settled(&self, loads: &[Running]) -> Option<Vec<i128>> {
+    /// What flows while each of these draws its nominal current.
+    #[must_use]
+    pub fn nominal_flow(&self, loads: &[Running]) -> Flow<'_> {
+        self.flow(loads, &nominal_currents(loads))
+    }
+
+    /// What flows once each of these draws what it draws at the voltage left to it; `None` when
+    /// that does not settle.
+    #[must_use]
+    pub fn settled_flow(&self, loads: &[Running]) -> Option<Flow<'_>> {
         // Each round comes nearer to the end, by less each time; a line that loses so much that
         // this takes longer is past use.
         const ROUNDS: usize = 64;
@@ -124,13 +136,14 @@ impl Supply {
         let mut currents = nominal_currents(loads);
         let mut last: Option<Vec<Microvolts>> = None;
         for _ in 0..ROUNDS {
+            let flow = self.flow(loads, &currents);
             let left: Vec<Microvolts> = loads
                 .iter()
-                .map(|load| self.nominal(load.at) - self.drop_with(load.at, loads, &currents))
+                .map(|load| self.nominal(load.at) - flow.drop(load.at))
                 .collect();
             let near = |(one, other): (&Microvolts, &Microvolts)| (one - other).abs() <= SETTLED;
             if last.is_some_and(|last| last.iter().zip(&left).all(near)) {
-                return Some(currents);
+                return Some(flow);
             }
             for (index, load) in loads.iter().enumerate() {
                 let nominal = self.nominal(load.at);
@@ -152,36 +165,80 @@ impl Supply {
         None
     }
 
-    /// What passes each cord between the generator and a node, from the generator on, while these
-    /// loads run and have settled: what [`Self::settled_drop`] multiplies with the resistance of
-    /// each. Rounded up; for a node on both legs half of what both legs carry.
-    #[must_use]
-    pub fn settled_through(&self, at: NodeIx, loads: &[Running]) -> Option<Vec<(NodeIx, Current)>> {
-        Some(self.through_cords(at, loads, &self.settled(loads)?))
+    fn nominal(&self, at: NodeIx) -> Microvolts {
+        i128::from(self.volts_at(at).millivolts()) * 1000
     }
 
-    /// The same with each load drawing its nominal current, as [`Self::nominal_drop`] has it.
+    /// `currents` are in microamperes, one for each load.
+    fn flow(&self, loads: &[Running], currents: &[i128]) -> Flow<'_> {
+        let mut through = vec![[0; 2]; self.nodes.len()];
+        for (load, current) in loads.iter().zip(currents) {
+            let legs = self.node(load.at).legs.all();
+            for (ix, _) in self.up(load.at) {
+                for leg in legs {
+                    through[ix.0][side(*leg)] += current;
+                }
+            }
+        }
+        Flow {
+            supply: self,
+            through,
+        }
+    }
+}
+
+const fn side(leg: Leg) -> usize {
+    match leg {
+        Leg::A => 0,
+        Leg::B => 1,
+    }
+}
+
+/// What flows while some loads run.
+#[derive(Clone, Debug)]
+pub struct Flow<'a> {
+    supply: &'a Supply,
+    /// Microamperes of each leg through each node.
+    through: Vec<[i128; 2]>,
+}
+
+impl Flow<'_> {
+    /// Volts lost between the generator and a node. In microvolts, on the leg that loses most; for
+    /// a node on both legs the loss between them.
     #[must_use]
-    pub fn nominal_through(&self, at: NodeIx, loads: &[Running]) -> Vec<(NodeIx, Current)> {
-        self.through_cords(at, loads, &nominal_currents(loads))
+    pub fn drop(&self, at: NodeIx) -> Microvolts {
+        let on_leg = |leg: Leg| -> Microvolts {
+            self.cords_to(at)
+                .map(|(cord, resistance)| {
+                    let through = self.through[cord.0][side(leg)];
+                    // Micro-ohms times microamperes are 10^-12 V.
+                    div_up(i128::from(resistance.microohms()) * through, 1_000_000)
+                })
+                .sum()
+        };
+        match self.supply.node(at).legs {
+            Legs::One(leg) => on_leg(leg),
+            // Each leg's wire loses half of what its current loses out and back: between the
+            // legs the two halves add up.
+            Legs::Between | Legs::Both => div_up(on_leg(Leg::A) + on_leg(Leg::B), 2),
+        }
     }
 
-    fn through_cords(
-        &self,
-        at: NodeIx,
-        loads: &[Running],
-        currents: &[i128],
-    ) -> Vec<(NodeIx, Current)> {
-        let (legs, share) = match self.node(at).legs {
-            Legs::One(leg) => (vec![leg], 1),
-            Legs::Between | Legs::Both => (vec![Leg::A, Leg::B], 2),
+    /// What passes each cord between the generator and a node, from the generator on: what
+    /// [`Self::drop`] multiplies with the resistance of each. Rounded up; for a node on both legs
+    /// half of what both legs carry.
+    #[must_use]
+    pub fn through_cords(&self, at: NodeIx) -> Vec<(NodeIx, Current)> {
+        let legs = self.supply.node(at).legs;
+        let share = match legs {
+            Legs::One(_) => 1,
+            Legs::Between | Legs::Both => 2,
         };
         let mut through: Vec<(NodeIx, Current)> = self
-            .up(at)
-            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+            .cords_to(at)
             .map(|(cord, _)| {
-                let on = |leg: &Leg| self.through_with(cord, *leg, loads, currents);
-                let all: i128 = legs.iter().map(on).sum();
+                let on = |leg: &Leg| self.through[cord.0][side(*leg)];
+                let all: i128 = legs.all().iter().map(on).sum();
                 let milliamps = narrow(div_up(all, 1000 * share));
                 (cord, Current::from_milliamps(milliamps))
             })
@@ -190,45 +247,12 @@ impl Supply {
         through
     }
 
-    /// Microamperes of one leg through a cord.
-    fn through_with(&self, cord: NodeIx, leg: Leg, loads: &[Running], currents: &[i128]) -> i128 {
-        loads
-            .iter()
-            .zip(currents)
-            .filter(|(load, _)| {
-                self.node(load.at).legs.all().contains(&leg)
-                    && self.up(load.at).any(|(ix, _)| ix == cord)
-            })
-            .map(|(_, current)| *current)
-            .sum()
-    }
-
-    fn nominal(&self, at: NodeIx) -> Microvolts {
-        i128::from(self.volts_at(at).millivolts()) * 1000
-    }
-
-    /// `currents` are in microamperes, one for each load.
-    fn drop_with(&self, at: NodeIx, loads: &[Running], currents: &[i128]) -> Microvolts {
-        let legs = self.node(at).legs;
-        let on_leg = |leg: Leg| -> Microvolts {
-            self.up(at)
-                .filter_map(|(ix, node)| match node.kind {
-                    NodeKind::Cord { resistance, .. } => Some((ix, resistance)),
-                    _ => None,
-                })
-                .map(|(cord, resistance)| {
-                    let through = self.through_with(cord, leg, loads, currents);
-                    // Micro-ohms times microamperes are 10^-12 V.
-                    div_up(i128::from(resistance.microohms()) * through, 1_000_000)
-                })
-                .sum()
-        };
-        match legs {
-            Legs::One(leg) => on_leg(leg),
-            // Each leg's wire loses half of what its current loses out and back: between the
-            // legs the two halves add up.
-            Legs::Between | Legs::Both => div_up(on_leg(Leg::A) + on_leg(Leg::B), 2),
-        }
+    /// The cords on the way, from the node up, with the resistance of each.
+    fn cords_to(&self, at: NodeIx) -> impl Iterator<Item = (NodeIx, Resistance)> {
+        self.supply.up(at).filter_map(|(ix, node)| match node.kind {
+            NodeKind::Cord { resistance, .. } => Some((ix, resistance)),
+            _ => None,
+        })
     }
 }
 

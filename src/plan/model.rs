@@ -1,5 +1,7 @@
 //! The plan as plain data. Field for field the TOML format of the plan file, version 1.
 
+use std::sync::Arc;
+
 use crate::quantity::{
     Current, Hours, Length, Percent, Power, Ratio, SoundLevel, Temperature, Voltage, Volume, Wire,
 };
@@ -48,9 +50,16 @@ impl<T: Copy> Answer<T> {
 
 /// The name of a part or load in the plan: letters, digits, `-` and `_`, no dot. One end of a
 /// cord with several is written with a dot and a number, as in `long.2`.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize)]
-#[serde(transparent)]
-pub struct Id(String);
+///
+/// Shared, for a report and all that is tried for it names the same parts thousands of times.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Id(Arc<str>);
+
+impl serde::Serialize for Id {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.serialize_str(&self.0)
+    }
+}
 
 impl Id {
     /// The longest id that is taken, in characters.
@@ -67,13 +76,13 @@ impl Id {
             .chars()
             .all(|c| c.is_alphanumeric() || matches!(c, '-' | '_'));
         let starts = text.chars().next().is_some_and(char::is_alphanumeric);
-        (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.to_owned()))
+        (fine && starts && text.chars().count() <= Self::LONGEST).then(|| Self(text.into()))
     }
 
     /// The id of the `number`th end of this cord, counting from one.
     #[must_use]
     pub fn end(&self, number: usize) -> Self {
-        Self(format!("{}.{number}", self.0))
+        Self(format!("{}.{number}", self.0).into())
     }
 
     /// A reference as written in `from` or `on`: an id, or an id with an end number.
@@ -646,7 +655,7 @@ mod tests {
     #[test]
     fn a_short_cord_from_shape_to_shape_is_an_adapter() {
         let cord = |ends: &[&str], length| Cord {
-            id: Id("one".to_owned()),
+            id: Id("one".into()),
             from: None,
             plug: Plug::named("TT-30P").expect("a shape"),
             ends: ends

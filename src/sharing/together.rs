@@ -83,14 +83,9 @@ pub fn largest(
         most,
         found: Vec::new(),
         open: Vec::new(),
+        sums: Sums::nothing(rows),
     };
-    let complete = walk.descend(
-        0,
-        LoadSet::default(),
-        &vec![0; rows],
-        &vec![0; rows],
-        budget,
-    );
+    let complete = walk.descend(0, LoadSet::default(), budget);
     let mut sets = walk.found;
     sets.sort_unstable();
     Family { sets, complete }
@@ -110,6 +105,48 @@ fn weight(fixed: &Fixed, load: usize) -> i64 {
         .unwrap_or(0)
 }
 
+/// What a set that grows and shrinks comes to in each row.
+struct Sums {
+    used: Vec<i64>,
+    peak: Vec<i64>,
+    /// The peaks before each load that was added, row by row.
+    before: Vec<i64>,
+}
+
+impl Sums {
+    fn nothing(rows: usize) -> Self {
+        Self {
+            used: vec![0; rows],
+            peak: vec![0; rows],
+            before: Vec::new(),
+        }
+    }
+
+    fn add(&mut self, fixed: &Fixed, load: usize) {
+        self.before.extend_from_slice(&self.peak);
+        for (r, row) in fixed.rows.iter().enumerate() {
+            self.used[r] += row.sums[load];
+            self.peak[r] = self.peak[r].max(row.peak_of(load));
+        }
+    }
+
+    /// Takes away the load that was added last.
+    fn remove(&mut self, fixed: &Fixed, load: usize) {
+        let from = self.before.len() - self.peak.len();
+        self.peak.copy_from_slice(&self.before[from..]);
+        self.before.truncate(from);
+        for (used, row) in self.used.iter_mut().zip(&fixed.rows) {
+            *used -= row.sums[load];
+        }
+    }
+
+    fn hold(&self, fixed: &Fixed) -> bool {
+        let sums = self.used.iter().zip(&self.peak);
+        let mut rows = fixed.rows.iter().zip(sums);
+        rows.all(|(row, (used, peak))| used + peak <= row.capacity)
+    }
+}
+
 struct Largest<'a> {
     fixed: &'a Fixed,
     order: &'a [usize],
@@ -121,31 +158,25 @@ struct Largest<'a> {
     found: Vec<LoadSet>,
     /// Loads left out although they would have fitted: something later must shut them out.
     open: Vec<usize>,
+    /// Of the set so far.
+    sums: Sums,
 }
 
 impl Largest<'_> {
     /// `false` when it had to stop early.
-    fn descend(
-        &mut self,
-        step: usize,
-        set: LoadSet,
-        used: &[i64],
-        peak: &[i64],
-        budget: &mut Budget,
-    ) -> bool {
+    fn descend(&mut self, step: usize, set: LoadSet, budget: &mut Budget) -> bool {
         if !budget.step() {
             return false;
         }
         let rows = &self.fixed.rows;
+        let Sums { used, peak, .. } = &self.sums;
         // A load left out that still fits must be shut out in the end. If it would hold beside
         // everything that can still come, it would hold beside any part of that, and no largest
         // set lies below here. Once it is shut out it stays so, since sets only grow.
+        let (rest, high) = (&self.rest[step], &self.high[step]);
         let doomed = self.open.iter().any(|load| {
             rows.iter().enumerate().all(|(r, row)| {
-                used[r]
-                    + self.rest[step][r]
-                    + row.sums[*load]
-                    + peak[r].max(self.high[step][r]).max(row.peak_of(*load))
+                used[r] + rest[r] + row.sums[*load] + peak[r].max(high[r]).max(row.peak_of(*load))
                     <= row.capacity
             })
         });
@@ -167,24 +198,21 @@ impl Largest<'_> {
             .before(load)
             .is_some_and(|before| !set.contains(before))
         {
-            return self.descend(step + 1, set, used, peak, budget);
+            return self.descend(step + 1, set, budget);
         }
         let fits = rows.iter().enumerate().all(|(r, row)| {
             used[r] + row.sums[load] + peak[r].max(row.peak_of(load)) <= row.capacity
         });
         if fits {
-            let mut more = used.to_vec();
-            let mut higher = peak.to_vec();
-            for (r, row) in rows.iter().enumerate() {
-                more[r] += row.sums[load];
-                higher[r] = higher[r].max(row.peak_of(load));
-            }
-            if !self.descend(step + 1, set.with(load), &more, &higher, budget) {
+            self.sums.add(self.fixed, load);
+            let complete = self.descend(step + 1, set.with(load), budget);
+            self.sums.remove(self.fixed, load);
+            if !complete {
                 return false;
             }
             self.open.push(load);
         }
-        let complete = self.descend(step + 1, set, used, peak, budget);
+        let complete = self.descend(step + 1, set, budget);
         if fits {
             self.open.pop();
         }
@@ -234,8 +262,13 @@ pub fn conflicts(
                     row.capacity - row.sums[starter] - row.peak_of(starter),
                 ),
             };
+            let mut sums = Sums::nothing(fixed.rows.len());
+            if let Some(starter) = starter {
+                sums.add(&fixed, starter);
+            }
             let mut walk = Covers {
                 fixed: &fixed,
+                sums,
                 rest: suffixes(row, &order),
                 row,
                 order,
@@ -262,6 +295,8 @@ fn suffixes(row: &FixedRow, order: &[usize]) -> Vec<i64> {
 
 struct Covers<'a> {
     fixed: &'a Fixed,
+    /// Of the set so far.
+    sums: Sums,
     row: &'a FixedRow,
     order: Vec<usize>,
     rest: Vec<i64>,
@@ -294,7 +329,7 @@ impl Covers<'_> {
         // already fails elsewhere, so that nothing larger is a smallest conflict.
         if self.rest[step] <= room
             || set.len() >= self.size
-            || (!set.is_empty() && !self.fixed.holds(&set))
+            || (!set.is_empty() && !self.sums.hold(self.fixed))
         {
             return true;
         }
@@ -308,7 +343,9 @@ impl Covers<'_> {
         {
             return self.descend(step + 1, set, room, budget);
         }
-        self.descend(step + 1, set.with(load), room - self.row.sums[load], budget)
-            && self.descend(step + 1, set, room, budget)
+        self.sums.add(self.fixed, load);
+        let complete = self.descend(step + 1, set.with(load), room - self.row.sums[load], budget);
+        self.sums.remove(self.fixed, load);
+        complete && self.descend(step + 1, set, room, budget)
     }
 }

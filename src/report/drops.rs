@@ -125,16 +125,25 @@ impl<'a> Scene<'a> {
             let (one, other) = (&self.placed[one], &self.placed[other]);
             one.unit.load == other.unit.load && one.load.at == other.load.at
         };
-        self.sets
-            .iter()
-            .filter_map(|set| with_own(set, own, alike))
-            .max_by_key(|set| {
-                set.iter()
-                    .map(|at| self.share(own, *at))
-                    .sum::<Microvolts>()
-            })
-            // In no set: it may not run at all, and then not beside others.
-            .unwrap_or_else(|| vec![own])
+        let costs =
+            |set: &Vec<usize>| -> Microvolts { set.iter().map(|at| self.share(own, *at)).sum() };
+        let mut worst: Option<(Microvolts, Vec<usize>)> = None;
+        for set in &self.sets {
+            if set.contains(&own) {
+                // Only one that costs as much need be copied.
+                let cost = costs(set);
+                if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
+                    worst = Some((cost, set.clone()));
+                }
+            } else if let Some(set) = with_own(set, own, alike) {
+                let cost = costs(&set);
+                if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
+                    worst = Some((cost, set));
+                }
+            }
+        }
+        // In no set: it may not run at all, and then not beside others.
+        worst.map_or_else(|| vec![own], |(_, set)| set)
     }
 
     /// The drop at one of the placed loads.

@@ -334,8 +334,14 @@ pub(super) fn permille_up(sum: i64, capacity: i64) -> i64 {
     if sum == 0 {
         return 0;
     }
-    let wide =
-        (i128::from(sum) * 1000 + i128::from(capacity.max(1)) - 1) / i128::from(capacity.max(1));
+    let capacity = capacity.max(1);
+    if let Some(up) = sum
+        .checked_mul(1000)
+        .and_then(|sum| sum.checked_add(capacity - 1))
+    {
+        return up / capacity;
+    }
+    let wide = (i128::from(sum) * 1000 + i128::from(capacity) - 1) / i128::from(capacity);
     i64::try_from(wide).unwrap_or(i64::MAX)
 }
 

@@ -37,7 +37,7 @@ impl Search<'_> {
             }
             let mut fits = 0;
             for place in bits(before[load] & free) {
-                let fine = self.touches[load * places + place].iter().all(|touch| {
+                let fine = self.touches.at(load * places + place).iter().all(|touch| {
                     let own = if committed { touch.pledge } else { 0 };
                     let (room, peak) = left[touch.constraint];
                     touch.sum - own + peak.max(touch.peak) <= room
@@ -85,7 +85,7 @@ impl Search<'_> {
             self.pledged[pledge.constraint] -= pledge.sum;
         }
         let mut undo = Vec::new();
-        for touch in &self.touches[load * places + place] {
+        for touch in self.touches.at(load * places + place) {
             let c = touch.constraint;
             self.used[c] += touch.sum;
             if self.constraints[c].surge {
@@ -103,7 +103,7 @@ impl Search<'_> {
             self.pledged[pledge.constraint] += pledge.sum;
         }
         let mut undo = undo.iter();
-        for touch in &self.touches[load * places + place] {
+        for touch in self.touches.at(load * places + place) {
             let c = touch.constraint;
             self.used[c] -= touch.sum;
             if self.constraints[c].surge {
@@ -114,7 +114,8 @@ impl Search<'_> {
 
     /// How full the fullest row would be, in millionths, with this load there.
     pub(super) fn pressure(&self, load: usize, place: usize) -> i64 {
-        self.touches[load * self.model.sockets.len() + place]
+        self.touches
+            .at(load * self.model.sockets.len() + place)
             .iter()
             .map(|touch| {
                 let c = touch.constraint;

@@ -11,7 +11,7 @@ use std::hash::{BuildHasherDefault, Hasher};
 use super::super::budget::Budget;
 use super::super::set::LoadSet;
 use super::search::Search;
-use super::table::{Constraint, Touch, bits, share};
+use super::table::{Constraint, Facts, bits, share};
 
 /// Steps for one question. What is not settled by then is left to the search.
 const QUESTION: u32 = 4000;
@@ -92,14 +92,8 @@ impl Hasher for Quick {
 impl Parts {
     /// The tree of these limits; `None` if some load adds to a limit more here than there within a
     /// part that has it for its own, as one of either leg does.
-    fn new(
-        constraints: &[Constraint],
-        touches: &[Vec<Touch>],
-        allowed: &[u64],
-        size: &[i64],
-        places: usize,
-    ) -> Option<Self> {
-        let open = allowed.iter().fold(0, |all, mask| all | mask);
+    fn new(constraints: &[Constraint], facts: &Facts<'_>, size: &[i64]) -> Option<Self> {
+        let open = facts.allowed.iter().fold(0, |all, mask| all | mask);
         if open == 0 {
             return None;
         }
@@ -107,17 +101,15 @@ impl Parts {
         all.sort_by_key(|c| std::cmp::Reverse(constraints[*c].places.count_ones()));
         let mut grower = Grower {
             constraints,
-            touches,
-            allowed,
+            facts,
             size,
-            places,
             tree: Vec::new(),
         };
         grower.grow(open, all)?;
         let tree = grower.tree;
         Some(Self {
             known: tree.iter().map(|_| Known::default()).collect(),
-            habit: vec![vec![usize::MAX; allowed.len()]; tree.len()],
+            habit: vec![vec![usize::MAX; size.len()]; tree.len()],
             tree,
             owed: 0,
         })
@@ -133,10 +125,8 @@ impl Parts {
 
 struct Grower<'a> {
     constraints: &'a [Constraint],
-    touches: &'a [Vec<Touch>],
-    allowed: &'a [u64],
+    facts: &'a Facts<'a>,
     size: &'a [i64],
-    places: usize,
     tree: Vec<Part>,
 }
 
@@ -162,7 +152,7 @@ impl Grower<'_> {
             }
         }
         own.retain(|c| !inside.contains(c));
-        let adds = (0..self.allowed.len())
+        let adds = (0..self.size.len())
             .map(|load| self.adds(load, places, &own))
             .collect::<Option<Vec<_>>>()?;
         let at = self.tree.len();
@@ -192,9 +182,10 @@ impl Grower<'_> {
             count += self.tree[part].own.len();
         }
         // What goes to few of the parts first, then the largest.
-        let mut order: Vec<usize> = (0..self.allowed.len()).collect();
+        let mut order: Vec<usize> = (0..self.size.len()).collect();
         let choices = |load: usize| {
-            let open = groups.iter().filter(|group| *group & self.allowed[load] != 0);
+            let allowed = self.facts.allowed[load];
+            let open = groups.iter().filter(|group| *group & allowed != 0);
             open.count()
         };
         order.sort_by_cached_key(|load| (choices(*load), -self.size[*load], *load));
@@ -231,26 +222,27 @@ impl Grower<'_> {
 
     /// What a load adds to these limits, if it is the same wherever here it goes.
     fn adds(&self, load: usize, places: u64, own: &[usize]) -> Option<Vec<Add>> {
-        // Touches are in the order of the limits.
-        let at = |place: usize| {
-            let touches = self.touches[load * self.places + place].iter();
-            touches.filter(|touch| own.contains(&touch.constraint))
-        };
-        let told = |touch: &Touch| (touch.constraint, touch.sum, touch.peak);
-        let mut open = bits(places & self.allowed[load]);
-        let Some(first) = open.next() else {
-            return Some(Vec::new());
-        };
-        if !open.all(|place| at(place).map(told).eq(at(first).map(told))) {
-            return None;
+        let inside = places & self.facts.allowed[load];
+        let mut adds = Vec::new();
+        for (limit, c) in own.iter().enumerate() {
+            let of = &self.constraints[*c];
+            let doing = &self.facts.rows[of.row][load];
+            if inside & doing.places == 0 || !self.facts.moments[of.moment].contains(load) {
+                continue;
+            }
+            // Something here, and nothing or another thing there.
+            if inside & !doing.places != 0 {
+                return None;
+            }
+            let (sum, peak) = doing.same?;
+            adds.push(Add {
+                limit,
+                sum,
+                peak,
+                share: share(sum, of.capacity),
+            });
         }
-        let adds = at(first).map(|touch| Add {
-            limit: own.iter().position(|c| *c == touch.constraint).unwrap_or(0),
-            sum: touch.sum,
-            peak: touch.peak,
-            share: share(touch.sum, self.constraints[touch.constraint].capacity),
-        });
-        Some(adds.collect())
+        Some(adds)
     }
 
     /// Whether two parts are the same in all but their names and sockets.
@@ -267,7 +259,7 @@ impl Grower<'_> {
         let open = |mask: &u64| (mask & one.places == 0) == (mask & other.places == 0);
         one.own.iter().map(told).eq(other.own.iter().map(told))
             && one.adds == other.adds
-            && self.allowed.iter().all(open)
+            && self.facts.allowed.iter().all(open)
             && kinds(one) == kinds(other)
     }
 }
@@ -339,13 +331,22 @@ impl Dealer<'_> {
         let own = part.parts.iter().flat_map(|part| &self.tree[*part].own);
         let places = part.parts.iter().map(|part| self.tree[*part].places);
         Table {
-            order: part.order.iter().copied().filter(|l| set.contains(*l)).collect(),
+            order: part
+                .order
+                .iter()
+                .copied()
+                .filter(|l| set.contains(*l))
+                .collect(),
             sets: vec![LoadSet::default(); part.parts.len()],
             free: places.map(|places| room.sockets(places)).collect(),
             used: own
                 .map(|c| {
                     let used = room.used[*c];
-                    let full = if used == 0 { 0 } else { share(used, room.constraints[*c].capacity) };
+                    let full = if used == 0 {
+                        0
+                    } else {
+                        share(used, room.constraints[*c].capacity)
+                    };
                     (used, room.peak[*c], full)
                 })
                 .collect(),
@@ -377,16 +378,16 @@ impl Dealer<'_> {
         }
         let first = before.map_or(0, |other| table.to[other]);
         let habit = self.habit[at][load];
-        let mut tried = vec![false; part.parts.len()];
+        let mut tried = 0_u64;
         loop {
             // What was right before, then the emptiest.
             let mut next: Option<(i64, usize)> = None;
             for index in first..part.parts.len() {
-                if tried[index] {
+                if tried >> index & 1 == 1 {
                     continue;
                 }
                 let Some(full) = self.takes(part, table, index, load) else {
-                    tried[index] = true;
+                    tried |= 1 << index;
                     continue;
                 };
                 let full = if index == habit { -1 } else { full };
@@ -397,7 +398,7 @@ impl Dealer<'_> {
             let Some((_, index)) = next else {
                 return Some(false);
             };
-            tried[index] = true;
+            tried |= 1 << index;
             let undo = put(tree, part, table, index, load);
             let below = part.parts[index];
             let fits = self.fits(below, table.sets[index])? && self.deal(at, table, step + 1)?;
@@ -427,9 +428,8 @@ impl Dealer<'_> {
         }
         // Of parts that are the same, and as empty, the first only.
         let untouched = |index: usize| table.sets[index].is_empty();
-        let same = |other: usize| {
-            untouched(other) && self.as_empty(part.parts[other], part.parts[index])
-        };
+        let same =
+            |other: usize| untouched(other) && self.as_empty(part.parts[other], part.parts[index]);
         if untouched(index) && (0..index).any(same) {
             return None;
         }
@@ -571,11 +571,8 @@ impl Search<'_> {
     }
 
     fn grow_parts(&self) {
-        self.parts.get_or_init(|| {
-            let places = self.sockets.len();
-            let Self { constraints, touches, allowed, size, .. } = self;
-            Parts::new(constraints, touches, allowed, size, places)
-        });
+        self.parts
+            .get_or_init(|| Parts::new(&self.constraints, self.facts, &self.size));
     }
 
     /// What is known of the parts with this place no longer holds. Returns it, to be held again

@@ -16,7 +16,7 @@
 
 use super::super::set::LoadSet;
 use super::search::Search;
-use super::table::{Table, Touch, bits};
+use super::table::{Table, bits};
 
 /// A full constraint, in the units that prices are for.
 const FULL: i64 = 1 << 16;
@@ -78,9 +78,10 @@ impl Prices {
         };
         // Nothing is asked of prices that are not wanted.
         let wanted = wanted && unit > 0;
-        let touches: &[Vec<Touch>] = if wanted { &table.touches } else { &[] };
+        let touches = wanted.then(|| table.touches.iter());
         let takes: Vec<Vec<(usize, i64)>> = touches
-            .iter()
+            .into_iter()
+            .flatten()
             .map(|touches| {
                 touches
                     .iter()

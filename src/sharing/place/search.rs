@@ -17,7 +17,7 @@ use super::super::set::LoadSet;
 use super::fill::{Measure, measures};
 use super::parts::Parts;
 use super::prices::Prices;
-use super::table::{Constraint, Facts, Region, Table, Touch, bits, regions};
+use super::table::{Constraint, Facts, Region, Table, Touch, Touches, bits, regions};
 use super::twins::Twins;
 use super::{Effort, Tariff};
 
@@ -37,12 +37,13 @@ pub(super) enum Answer {
 
 pub(super) struct Search<'a> {
     pub(super) model: &'a Model,
+    pub(super) facts: &'a Facts<'a>,
     pub(super) loss: &'a [u64],
     pub(super) constraints: Vec<Constraint>,
     /// For each mask of places that some constraint has, the constraints with it, and the masks
     /// directly inside it that share no place with each other.
     pub(super) regions: Vec<Region>,
-    pub(super) touches: Vec<Vec<Touch>>,
+    pub(super) touches: Touches,
     /// A load's size: its greatest share of any row, for choosing among equals.
     pub(super) size: Vec<i64>,
     /// Its weight for that size.
@@ -113,6 +114,7 @@ impl<'a> Search<'a> {
         heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
         let mut search = Self {
             model,
+            facts,
             loss: &tariff.loss,
             regions: regions(&table.constraints, model.sockets.len()),
             used: vec![0; count],

@@ -15,7 +15,8 @@ pub(super) struct Constraint {
     /// The same, the least coefficient first.
     pub(super) by_size: Vec<(usize, i64)>,
     pub(super) surge: bool,
-    /// The number of the moment.
+    /// The numbers of the row and of the moment.
+    pub(super) row: usize,
     pub(super) moment: usize,
 }
 
@@ -38,57 +39,132 @@ pub(super) struct Facts<'a> {
     /// For each load, the one before it that is alike in everything.
     pub(super) alike: Vec<Option<usize>>,
     /// For each row, what each load does to it.
-    rows: Vec<Vec<Part>>,
+    pub(super) rows: Vec<Vec<Doing>>,
 }
 
 /// What a load does to a row, of the places it may be plugged in.
 #[derive(Default)]
-struct Part {
+pub(super) struct Doing {
     /// Those where it does anything.
-    places: u64,
+    pub(super) places: u64,
+    /// Sum and peak, if they are the same at all of these.
+    pub(super) same: Option<(i64, i64)>,
+    /// The least sum there.
+    least_there: i64,
+    /// The greatest of sum and peak together.
+    most: i64,
     greatest: i64,
     highest: i64,
+    /// The least anywhere.
     least: i64,
     least_peak: i64,
 }
 
+impl Doing {
+    fn of(model: &Model, row: &Row, load: usize) -> Self {
+        let places = model.sockets.len();
+        let mut doing = Self::default();
+        for (number, place) in model.loads[load].allowed.iter().enumerate() {
+            let (sum, peak) = coefficients(row, load * places + place);
+            if number == 0 {
+                (doing.least, doing.least_peak) = (sum, peak);
+            }
+            doing.least = doing.least.min(sum);
+            doing.least_peak = doing.least_peak.min(peak);
+            doing.greatest = doing.greatest.max(sum);
+            doing.highest = doing.highest.max(peak);
+            doing.most = doing.most.max(sum + peak);
+            if sum > 0 || peak > 0 {
+                if doing.places == 0 {
+                    doing.same = Some((sum, peak));
+                    doing.least_there = sum;
+                }
+                doing.same = doing.same.filter(|same| *same == (sum, peak));
+                doing.least_there = doing.least_there.min(sum);
+                doing.places |= 1 << place;
+            }
+        }
+        doing
+    }
+}
+
 impl<'a> Facts<'a> {
     pub(super) fn of(model: &'a Model) -> Self {
-        let places = model.sockets.len();
-        let part = |row: &Row, load: usize| -> Part {
-            let mut part = Part::default();
-            for (number, place) in model.loads[load].allowed.iter().enumerate() {
-                let (sum, peak) = coefficients(row, load * places + place);
-                if number == 0 {
-                    (part.least, part.least_peak) = (sum, peak);
-                }
-                part.greatest = part.greatest.max(sum);
-                part.highest = part.highest.max(peak);
-                part.least = part.least.min(sum);
-                part.least_peak = part.least_peak.min(peak);
-                if sum > 0 || peak > 0 {
-                    part.places |= 1 << place;
-                }
-            }
-            part
-        };
         let loads = 0..model.loads.len();
+        let doing = |row| {
+            loads
+                .clone()
+                .map(|load| Doing::of(model, row, load))
+                .collect()
+        };
         Self {
             model,
             moments: model.moments(),
             allowed: model.loads.iter().map(|l| mask(&l.allowed)).collect(),
             alike: alike(model),
-            rows: (model.rows.iter())
-                .map(|row| loads.clone().map(|load| part(row, load)).collect())
-                .collect(),
+            rows: model.rows.iter().map(doing).collect(),
         }
+    }
+}
+
+/// For each load at each place, what it does to constraints, in their order.
+pub(super) struct Touches {
+    starts: Vec<usize>,
+    list: Vec<Touch>,
+}
+
+impl Touches {
+    fn new(facts: &Facts<'_>, constraints: &[Constraint]) -> Self {
+        let model = facts.model;
+        let (loads, places) = (model.loads.len(), model.sockets.len());
+        let mut touches = Self {
+            starts: Vec::with_capacity(loads * places + 1),
+            list: Vec::new(),
+        };
+        let mut of_load = Vec::new();
+        for load in 0..loads {
+            of_load.clear();
+            for (c, constraint) in constraints.iter().enumerate() {
+                let doing = &facts.rows[constraint.row][load];
+                if doing.places != 0 && facts.moments[constraint.moment].contains(load) {
+                    of_load.push((c, &model.rows[constraint.row], doing));
+                }
+            }
+            for place in 0..places {
+                touches.starts.push(touches.list.len());
+                for (c, row, doing) in &of_load {
+                    if doing.places >> place & 1 == 1 {
+                        let (sum, peak) = coefficients(row, load * places + place);
+                        touches.list.push(Touch {
+                            constraint: *c,
+                            sum,
+                            peak,
+                            pledge: doing.least,
+                        });
+                    }
+                }
+            }
+        }
+        touches.starts.push(touches.list.len());
+        touches
+    }
+
+    /// By `load * places + place`.
+    pub(super) fn at(&self, index: usize) -> &[Touch] {
+        &self.list[self.starts[index]..self.starts[index + 1]]
+    }
+
+    pub(super) fn iter(&self) -> impl Iterator<Item = &[Touch]> {
+        self.starts
+            .windows(2)
+            .map(|ends| &self.list[ends[0]..ends[1]])
     }
 }
 
 /// What the rows come to, for one search.
 pub(super) struct Table {
     pub(super) constraints: Vec<Constraint>,
-    pub(super) touches: Vec<Vec<Touch>>,
+    pub(super) touches: Touches,
     pub(super) demands: Vec<Vec<(usize, i64)>>,
     pub(super) pledges: Vec<Vec<Touch>>,
     pub(super) size: Vec<i64>,
@@ -100,7 +176,10 @@ impl Table {
         let loads = model.loads.len();
         let mut table = Self {
             constraints: Vec::new(),
-            touches: vec![Vec::new(); loads * model.sockets.len()],
+            touches: Touches {
+                starts: Vec::new(),
+                list: Vec::new(),
+            },
             demands: vec![Vec::new(); loads],
             pledges: vec![Vec::new(); loads],
             size: vec![0; loads],
@@ -115,30 +194,21 @@ impl Table {
                 table.add(facts, loss, row, moment, capacity);
             }
         }
+        table.touches = Touches::new(facts, &table.constraints);
         table
     }
 
     /// Adds a row at a moment, unless even everything at once keeps it.
-    fn add(
-        &mut self,
-        facts: &Facts<'_>,
-        loss: &[u64],
-        row: usize,
-        moment: usize,
-        capacity: i64,
-    ) {
+    fn add(&mut self, facts: &Facts<'_>, loss: &[u64], row: usize, moment: usize, capacity: i64) {
         let model = facts.model;
-        let parts = &facts.rows[row];
-        let row = &model.rows[row];
-        let places = model.sockets.len();
+        let doing = &facts.rows[row];
         let on = facts.moments[moment];
         let on = || on.iter().filter(|load| *load < model.loads.len());
-        let of = |load: usize, place: usize| coefficients(row, load * places + place);
         let (mut mask, mut highest, mut all) = (0_u64, 0, 0);
         for load in on() {
-            mask |= parts[load].places;
-            highest = highest.max(parts[load].highest);
-            all += parts[load].greatest;
+            mask |= doing[load].places;
+            highest = highest.max(doing[load].highest);
+            all += doing[load].greatest;
         }
         if all + highest <= capacity {
             return;
@@ -146,7 +216,7 @@ impl Table {
         // No more of them can come there than there are sockets.
         let sockets: u32 = bits(mask).map(|place| model.sockets[place]).sum();
         let sockets = usize::try_from(sockets).unwrap_or(usize::MAX);
-        let mut most: Vec<i64> = on().map(|load| parts[load].greatest).collect();
+        let mut most: Vec<i64> = on().map(|load| doing[load].greatest).collect();
         most.sort_unstable_by_key(|sum| std::cmp::Reverse(*sum));
         if most.iter().take(sockets).sum::<i64>() + highest <= capacity {
             return;
@@ -154,34 +224,26 @@ impl Table {
         let c = self.constraints.len();
         let mut members = Vec::new();
         for load in on() {
-            let part = &parts[load];
+            let doing = &doing[load];
             let pledge = Touch {
                 constraint: c,
-                sum: part.least,
-                peak: part.least_peak,
+                sum: doing.least,
+                peak: doing.least_peak,
                 pledge: 0,
             };
             if pledge.sum > 0 || pledge.peak > 0 {
                 self.pledges[load].push(pledge);
             }
-            let mut greatest = 0;
-            for place in bits(part.places) {
-                let (sum, peak) = of(load, place);
-                greatest = greatest.max(sum + peak);
-                self.touches[load * places + place].push(Touch {
-                    constraint: c,
-                    sum,
-                    peak,
-                    pledge: pledge.sum,
-                });
-            }
-            if greatest > 0 {
-                self.demands[load].push((c, greatest));
+            if doing.most > 0 {
+                self.demands[load].push((c, doing.most));
             }
             // A load confined to the row's places may still add nothing at one of them.
             let inside = facts.allowed[load] & mask;
-            let least = bits(inside).map(|place| of(load, place).0).min();
-            let least = least.unwrap_or(0);
+            let least = if inside & !doing.places == 0 {
+                doing.least_there
+            } else {
+                0
+            };
             if least > 0 {
                 members.push((load, least));
                 self.size[load] = self.size[load].max(share(least, capacity));
@@ -199,7 +261,8 @@ impl Table {
             places: mask,
             by_size,
             loads: members,
-            surge: row.is_surge(),
+            surge: model.rows[row].is_surge(),
+            row,
             moment,
         });
     }
@@ -253,7 +316,7 @@ pub(super) fn regions(constraints: &[Constraint], places: usize) -> Vec<Region> 
     regions
 }
 
-pub(super) fn coefficients(row: &Row, index: usize) -> (i64, i64) {
+fn coefficients(row: &Row, index: usize) -> (i64, i64) {
     let peak = row.peaks.get(index).copied().unwrap_or(0);
     (row.sums[index], peak)
 }
@@ -271,6 +334,9 @@ pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
 
 /// A sum in millionths of a capacity.
 pub(super) fn share(sum: i64, capacity: i64) -> i64 {
+    if let Some(millionths) = sum.checked_mul(1_000_000) {
+        return millionths / capacity.max(1);
+    }
     let wide = i128::from(sum) * 1_000_000 / i128::from(capacity.max(1));
     i64::try_from(wide).unwrap_or(i64::MAX)
 }

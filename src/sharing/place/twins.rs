@@ -4,7 +4,7 @@
 //! anything that the other has not, a load need be tried at one of them only.
 
 use super::search::Search;
-use super::table::{Constraint, Touch};
+use super::table::{Constraint, Touches};
 
 /// Which places are twins, and what each has of its own.
 pub(super) struct Twins {
@@ -18,17 +18,12 @@ pub(super) struct Twins {
 }
 
 impl Twins {
-    fn new(
-        constraints: &[Constraint],
-        touches: &[Vec<Touch>],
-        allowed: &[u64],
-        places: usize,
-    ) -> Self {
+    fn new(constraints: &[Constraint], touches: &Touches, allowed: &[u64], places: usize) -> Self {
         let alone = |c: &usize| constraints[*c].places.is_power_of_two();
         let (owned, shared): (Vec<usize>, Vec<usize>) = (0..constraints.len()).partition(alone);
         // What every load does at a place, to constraints of its own and to others.
         let told = |place: usize| {
-            let of_load = |load: usize| touches[load * places + place].iter();
+            let of_load = |load: usize| touches.at(load * places + place).iter();
             let mut own: Vec<(Facts, usize)> = owned
                 .iter()
                 .filter(|c| constraints[**c].places == 1 << place)

@@ -15,8 +15,10 @@ use super::table::{Constraint, Facts, bits, share};
 
 /// Steps for one question. What is not settled by then is left to the search.
 const QUESTION: u32 = 4000;
+/// The same after one was left open: others of that search mostly are, too.
+const LATER: u32 = 500;
 /// So many of these steps take as long as one of the search.
-const IN_ONE: u32 = 32;
+const IN_ONE: u32 = 64;
 /// How many answers are kept.
 const MOST_KNOWN: usize = 1 << 16;
 
@@ -56,6 +58,8 @@ pub(super) struct Parts {
     known: Vec<Known>,
     /// For each part and load, the part of it that it was dealt to when all went well.
     habit: Vec<Vec<usize>>,
+    /// Steps for the next question.
+    allowance: u32,
     /// Steps not yet taken from a budget.
     owed: u32,
 }
@@ -111,6 +115,7 @@ impl Parts {
             known: tree.iter().map(|_| Known::default()).collect(),
             habit: vec![vec![usize::MAX; size.len()]; tree.len()],
             tree,
+            allowance: QUESTION,
             owed: 0,
         })
     }
@@ -561,10 +566,13 @@ impl Search<'_> {
                 allowed: self.allowed,
                 alike: self.alike,
             },
-            steps: QUESTION,
+            steps: parts.allowance,
         };
         let answer = ask(&mut dealer);
-        parts.owed += QUESTION - dealer.steps;
+        parts.owed += parts.allowance - dealer.steps;
+        if dealer.steps == 0 {
+            parts.allowance = LATER;
+        }
         budget.spend(u64::from(parts.owed / IN_ONE));
         parts.owed %= IN_ONE;
         answer

@@ -1,8 +1,10 @@
 //! The search itself: depth first, in two layers.
 //!
 //! First it decides **which** loads are served, the worthiest for their size first; what a load
-//! adds at every place it may go to is counted from then on. When all is decided it looks for
-//! **where**: the load with the fewest places left, the emptiest place first.
+//! adds at every place it may go to is counted from then on. **Where** they go is asked of the tree,
+//! part by part (`parts.rs`), for what was decided so far: what has no places is given up at once.
+//! Where that is no tree, or too large a question, it looks when all is decided: the load with the
+//! fewest places left, the emptiest place first.
 //!
 //! Each prune has its proof beside it: `least_loss` and `unmatched` (in `bound.rs`), `cramped` (in
 //! `fill.rs`), `price` (in `prices.rs`), the memory of failed states, places that are twins, and

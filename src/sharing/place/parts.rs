@@ -4,6 +4,14 @@
 //! dealt to the parts of the tree, each part is asked by itself whether it can take what it was
 //! dealt, and deals it on to its own parts. The answer for a part and a set is kept: it is asked
 //! for again with every other way of dealing the rest.
+//!
+//! Proof that this is the whole answer. Every limit is the own one of just one part: it touches no
+//! place outside, and all of the part's loads add to it the same wherever in there they go. So
+//! whether a set keeps it does not depend on how the set is dealt on; what is left to keep are the
+//! limits of the parts it is dealt to, and none of these has anything to do with another. A set
+//! thus has places in a part exactly if it keeps the part's own limits and can be dealt to its
+//! parts so that each has places for what it gets, and at a single place if there are sockets
+//! enough. Of places where loads are plugged in for good, what they take up counts beforehand.
 
 use std::collections::HashMap;
 use std::hash::{BuildHasherDefault, Hasher};
@@ -33,8 +41,6 @@ struct Part {
     parts: Vec<usize>,
     /// For each of these, where its own limits begin among those of all.
     starts: Vec<usize>,
-    /// How many own limits its parts have.
-    limits: usize,
     /// The first part that is the same in all but its name and sockets.
     kind: usize,
     /// All loads, in the order in which they are dealt.
@@ -167,7 +173,6 @@ impl Grower<'_> {
             adds,
             parts: Vec::new(),
             starts: Vec::new(),
-            limits: 0,
             kind: at,
             order: Vec::new(),
         });
@@ -197,7 +202,6 @@ impl Grower<'_> {
         let part = &mut self.tree[at];
         part.parts = parts;
         part.starts = starts;
-        part.limits = count;
         part.order = order;
         self.name_kind(at);
         Some(at)

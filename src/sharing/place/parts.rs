@@ -19,7 +19,7 @@ use std::hash::{BuildHasherDefault, Hasher};
 use super::super::budget::Budget;
 use super::super::set::LoadSet;
 use super::search::Search;
-use super::table::{Constraint, Facts, bits, share};
+use super::table::{Constraint, Doing, Facts, bits, share};
 
 /// Steps for one question. What is not settled by then is left to the search.
 const QUESTION: u32 = 4000;
@@ -107,10 +107,15 @@ impl Parts {
         if open == 0 {
             return None;
         }
+        // By the places of the whole row, for rows nest, and what is on at a moment need not.
+        let of_row = |row: &Vec<Doing>| row.iter().fold(0, |all, doing| all | doing.places);
+        let of_row: Vec<u64> = facts.rows.iter().map(of_row).collect();
+        let places: Vec<u64> = constraints.iter().map(|c| of_row[c.row]).collect();
         let mut all: Vec<usize> = (0..constraints.len()).collect();
-        all.sort_by_key(|c| std::cmp::Reverse(constraints[*c].places.count_ones()));
+        all.sort_by_key(|c| std::cmp::Reverse(places[*c].count_ones()));
         let mut grower = Grower {
             constraints,
+            places,
             facts,
             size,
             tree: Vec::new(),
@@ -136,6 +141,8 @@ impl Parts {
 
 struct Grower<'a> {
     constraints: &'a [Constraint],
+    /// The places of each constraint.
+    places: Vec<u64>,
     facts: &'a Facts<'a>,
     size: &'a [i64],
     tree: Vec<Part>,
@@ -158,8 +165,8 @@ impl Grower<'_> {
                 if groups.len() > 1 {
                     break;
                 }
-                let widest = self.constraints[*widest].places;
-                inside.retain(|c| self.constraints[*c].places != widest);
+                let widest = self.places[*widest];
+                inside.retain(|c| self.places[*c] != widest);
             }
         }
         own.retain(|c| !inside.contains(c));
@@ -185,7 +192,7 @@ impl Grower<'_> {
         let mut count = 0;
         for group in &groups {
             let limits = inside.iter().copied();
-            let limits = limits.filter(|c| self.constraints[*c].places & group != 0);
+            let limits = limits.filter(|c| self.places[*c] & group != 0);
             let part = self.grow(*group, limits.collect())?;
             parts.push(part);
             starts.push(count);
@@ -217,7 +224,7 @@ impl Grower<'_> {
     fn groups(&self, places: u64, limits: &[usize]) -> Vec<u64> {
         let mut groups: Vec<u64> = bits(places).map(|place| 1 << place).collect();
         for c in limits {
-            let mask = self.constraints[*c].places & places;
+            let mask = self.places[*c] & places;
             let met = groups.iter().filter(|group| *group & mask != 0);
             let joined = met.fold(0, |joined, group| joined | group);
             if joined.count_ones() > 1 {
@@ -607,3 +614,156 @@ impl Search<'_> {
 
 /// What was known of some parts before something changed there.
 pub(super) struct Forgotten(Vec<(usize, Known)>);
+
+#[cfg(test)]
+mod tests {
+    use proptest::prelude::*;
+
+    use super::super::super::model::{Load, Model};
+    use super::super::table::Facts;
+    use super::super::{Effort, Tariff};
+    use super::*;
+
+    const LOADS: usize = 5;
+
+    /// What becomes of a load in its turn.
+    #[derive(Clone, Copy, Debug)]
+    enum Turn {
+        Out,
+        /// Plugged in for good, at the first place from this one on where it fits.
+        Settled(usize),
+        /// To be served.
+        Served,
+    }
+
+    /// Two or three branches of one or two receptacles. Limits are few, so that a branch may have
+    /// those of a receptacle, and be as empty, without being the same.
+    fn tree() -> impl Strategy<Value = Model> {
+        let limit = || prop::sample::select(vec![None, Some(3_i64), Some(5)]);
+        let receptacle = (limit(), 1_u32..3);
+        let branch = prop_oneof![
+            (limit(), prop::collection::vec(receptacle, 1..=2)),
+            Just((Some(5), vec![(Some(3), 1), (Some(3), 1)])),
+            Just((None, vec![(Some(5), 2)])),
+        ];
+        let load = (
+            1_i64..6,
+            0_i64..3,
+            prop::sample::select(vec![15_u64, 15, 15, 6, 9]),
+        );
+        (
+            prop::collection::vec(branch, 2..=3),
+            prop::collection::vec(load, LOADS),
+            8_i64..20,
+            prop::option::of(1_u8..32),
+        )
+            .prop_map(|(branches, loads, set, on)| {
+                let mut model = Model::default();
+                let mut of = Vec::new();
+                for (branch, (_, receptacles)) in branches.iter().enumerate() {
+                    for (limit, sockets) in receptacles {
+                        of.push((branch, *limit));
+                        model.sockets.push(*sockets);
+                    }
+                }
+                model.loads = loads
+                    .iter()
+                    .map(|(running, excess, mask)| Load {
+                        running: *running,
+                        starting: running + excess,
+                        continuous: false,
+                        must: true,
+                        weight: 1,
+                        allowed: (0..of.len()).filter(|p| mask >> (p % 4) & 1 == 1).collect(),
+                        home: None,
+                    })
+                    .collect();
+                for (branch, (limit, _)) in branches.iter().enumerate() {
+                    if let Some(limit) = limit {
+                        model.thermal(*limit, 1000, false, |_, place| of[place].0 == branch);
+                    }
+                }
+                for (at, (_, limit)) in of.iter().enumerate() {
+                    if let Some(limit) = limit {
+                        model.thermal(*limit, 1000, false, |_, place| place == at);
+                    }
+                }
+                model.surge(set, |_, _| true);
+                if let Some(on) = on {
+                    let half = |bit: u8| -> LoadSet {
+                        (0..LOADS).filter(|load| on >> load & 1 == bit).collect()
+                    };
+                    model.set_moments([half(0), half(1)]);
+                }
+                model
+            })
+    }
+
+    fn turns() -> impl Strategy<Value = Vec<Turn>> {
+        let turn = prop_oneof![
+            1 => Just(Turn::Out),
+            3 => (0_usize..6).prop_map(Turn::Settled),
+            4 => Just(Turn::Served),
+        ];
+        prop::collection::vec(turn, LOADS)
+    }
+
+    /// Tries every place for every load of the set.
+    fn has_places(model: &Model, set: &LoadSet, at: &mut Vec<Option<usize>>) -> bool {
+        let Some(load) = set.iter().next() else {
+            return model.holds_all_day(at);
+        };
+        let rest = set.without(load);
+        let found = model.loads[load].allowed.iter().any(|place| {
+            at[load] = Some(*place);
+            has_places(model, &rest, at)
+        });
+        at[load] = None;
+        found
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig { cases: 3000, failure_persistence: None, ..ProptestConfig::default() })]
+
+        #[test]
+        fn a_set_has_places_exactly_if_one_of_all_ways_holds(model in tree(), turns in turns()) {
+            let facts = Facts::of(&model);
+            let tariff = Tariff::of(&model);
+            let mut search = Search::new(&facts, &tariff, 1000, u64::MAX / 8, Effort::Plain);
+            let mut budget = Budget::steps(1_000_000);
+            for (load, turn) in turns.into_iter().enumerate() {
+                match turn {
+                    Turn::Served => {
+                        search.commit(load);
+                    }
+                    Turn::Out => search.settle(load, None),
+                    Turn::Settled(from) => {
+                        let open = search.open()[load];
+                        let place = bits(open).find(|place| *place >= from);
+                        search.settle(load, place.or_else(|| bits(open).next()));
+                    }
+                }
+                let set = search.undecided.intersection(&search.committed);
+                let has = has_places(&model, &set, &mut search.at.clone());
+                // Asked before and after something is tried somewhere.
+                for place in 0..model.sockets.len() {
+                    let found = search.finds_places(&mut budget);
+                    prop_assert_eq!(found, (!set.is_empty()).then_some(has), "{:?}", set);
+                    let known = search.forget(place);
+                    search.sockets[place] -= u32::from(search.sockets[place] > 0);
+                    search.finds_places(&mut budget);
+                    search.sockets[place] = model.sockets[place]
+                        - u32::try_from(search.at.iter().filter(|at| **at == Some(place)).count()).unwrap_or(0);
+                    search.recall(known);
+                }
+            }
+            let left: LoadSet = search.undecided.minus(&search.committed).iter().collect();
+            prop_assert!(left.is_empty());
+            if search.finds_places(&mut budget) == Some(true) {
+                let at = search.found_places(&mut budget).expect("places were found");
+                prop_assert!(model.holds_all_day(&at));
+                prop_assert!(search.undecided.iter().all(|load| at[load].is_some()));
+            }
+        }
+    }
+}

@@ -725,7 +725,7 @@ fn names_from_right_to_left_are_set_apart() {
     show(&files, "right-to-left");
 }
 
-/// A receptacle that is live with other volts is refused by a warning, and its panel has a warning's
+/// A receptacle that is live with other volts is refused by a caution, and its panel has a caution's
 /// colours; what a danger refuses has a danger's.
 #[test]
 fn a_refusal_has_the_colours_of_its_signal() {
@@ -746,8 +746,8 @@ fn a_refusal_has_the_colours_of_its_signal() {
          wire = \"12 AWG\"\nconductors = 3\nlength = \"1 ft\"\ncoiled = false\n[[load]]";
     let live = crate::plan::demo::MENDED.replacen("[[load]]", adapter, 1);
     let pair = |id: &str, level: &str| (id.to_owned(), level.to_owned());
-    let warned = levels(&live);
-    assert!(warned.contains(&pair("ad", "warning")), "{warned:?}");
+    let cautioned = levels(&live);
+    assert!(cautioned.contains(&pair("ad", "caution")), "{cautioned:?}");
     let refused = levels(crate::plan::demo::WEEKEND);
     assert!(refused.contains(&pair("triple", "danger")), "{refused:?}");
 }

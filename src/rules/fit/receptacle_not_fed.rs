@@ -12,8 +12,8 @@
 //! ## The arithmetic
 //! A 240 V shape needs both legs of a 120/240 V set; with one leg and a neutral it has 120 V. A 120 V
 //! shape needs one leg and a neutral. An adapter cannot make the one that is missing. One that gives
-//! 240 V instead is rule FIT006's. Nothing is placed there, its limit is 0 A, and its label says not to
-//! use it.
+//! 240 V instead is rule FIT006's, and so is a thing for 240 V that would go in here. Nothing is placed
+//! there, its limit is 0 A, and its label says not to use it.
 //!
 //! ## What to do
 //! Plug nothing into it and treat it as live. Use an outlet of the generator that has what is needed.
@@ -29,7 +29,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FIT003",
     name: "receptacle-not-fed",
     area: "fit",
-    worst: Signal::Warning,
+    worst: Signal::Caution,
     text: include_str!("receptacle_not_fed.rs"),
     sources: &[cite::WD_6],
     fixes: &["leave"],
@@ -56,7 +56,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|id| !traps.contains(id))
         .collect();
     if !live.is_empty() {
-        found.add(Signal::Warning, live, values([]), "leave", values([]));
+        found.add(Signal::Caution, live, values([]), "leave", values([]));
     }
 }
 

@@ -132,11 +132,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         };
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
-        let coiled = node.reason == LimitReason::CoiledCord;
-        // What is too much for it laid out as well is not mended by that.
-        let laid_out = if coiled { node.laid_out } else { limit };
+        let laid_out = node.laid_out;
         let fix = match plan {
-            _ if coiled && demand <= laid_out => "unwind",
+            // What is too much for it laid out as well is not mended by that.
+            _ if limit < laid_out && demand <= laid_out => "unwind",
             Some(cord) if laid_out == cord.plug.0.rating() => "plug",
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",

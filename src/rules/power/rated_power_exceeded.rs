@@ -58,6 +58,7 @@ pub(super) const RULE: Rule = Rule {
         ],
         // 3580 VA for 1790 W, beside the fan's 50, of 3600.
         &[
+            ("kind = \"heater\" # kettle", "kind = \"electronic\""),
             ("running = \"1500 W\"", "running = \"1790 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],
@@ -73,6 +74,7 @@ pub(super) const RULE: Rule = Rule {
         // By itself.
         &[("running = \"1500 W\"", "running = \"3601 W\"")],
         &[
+            ("kind = \"heater\" # kettle", "kind = \"electronic\""),
             ("running = \"1500 W\"", "running = \"1900 W\""),
             ("power_factor = 1.0", "power_factor = 0.5"),
         ],

@@ -20,8 +20,8 @@
 //! the generator, covers the whole way.
 //!
 //! ## Sources
-//! - NFPA 70 (NEC), 590.6(A)(3): receptacles of sets of 15 kW or less used for temporary power have
-//!   protection, which covers every cord (from a secondary copy). Written for building sites.
+//! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less
+//!   used for temporary power have protection, which covers every cord (from a secondary copy).
 //! - Joints off the ground and dry are common practice, no source.
 
 use crate::plan::{Answer, Ground, Id};

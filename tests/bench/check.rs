@@ -8,8 +8,8 @@
 //! time cold, and both are told; every plan must read, and the reports must differ.
 //!
 //! Prints the time by the number of loads, the middle, the 99th of a hundred and the worst, the same
-//! without the search for the best sharing, and whether a thousand plans take ten times as long as
-//! a hundred.
+//! without the search for the best sharing, which plans are slowest, and whether a thousand plans
+//! take ten times as long as a hundred.
 
 // A benchmark prints, reads a clock and writes what it found.
 #![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
@@ -291,6 +291,14 @@ fn main() {
         "first 100: {hundred:.2?}; all {PLANS}: {all:.2?}, {:.2} times a tenth of them",
         all.as_secs_f64() / (10.0 * hundred.as_secs_f64())
     );
+    // The numbers of the plans, for whoever looks into one.
+    let mut slowest: Vec<usize> = (0..times.len()).collect();
+    slowest.sort_by_key(|number| std::cmp::Reverse(times[*number].0));
+    let told = slowest.iter().take(8);
+    let told: Vec<String> = told
+        .map(|number| format!("{number} {:.2?}", times[*number].0))
+        .collect();
+    println!("slowest plans: {}", told.join(", "));
     let over = times.iter().filter(|(time, _)| *time > BAR).count();
     let spread = |times: &mut Vec<Duration>| {
         times.sort_unstable();

@@ -119,7 +119,7 @@ impl Touches {
         let (loads, places) = (model.loads.len(), model.sockets.len());
         let mut touches = Self {
             starts: Vec::with_capacity(loads * places + 1),
-            list: Vec::new(),
+            list: Vec::with_capacity(loads * constraints.len()),
         };
         let mut of_load = Vec::new();
         for load in 0..loads {

@@ -528,22 +528,22 @@ impl Search<'_> {
         }
         self.dealing(budget, |dealer| {
             let root = &dealer.tree[0];
-            let room = &dealer.room;
-            if usize::try_from(room.sockets(root.places)).is_ok_and(|free| free < set.len()) {
+            let before = &dealer.room;
+            if usize::try_from(before.sockets(root.places)).is_ok_and(|free| free < set.len()) {
                 return Some(false);
             }
             for (limit, c) in root.own.iter().enumerate() {
-                let (mut sum, mut peak) = (room.used[*c], room.peak[*c]);
+                let (mut sum, mut peak) = (before.used[*c], before.peak[*c]);
                 for load in set.iter() {
                     let adds = root.adds[load].iter().find(|add| add.limit == limit);
                     sum += adds.map_or(0, |add| add.sum);
                     peak = peak.max(adds.map_or(0, |add| add.peak));
                 }
-                if sum + peak > room.constraints[*c].capacity {
+                if sum + peak > before.constraints[*c].capacity {
                     return Some(false);
                 }
             }
-            if set.iter().any(|load| room.allowed[load] == 0) {
+            if set.iter().any(|load| before.allowed[load] == 0) {
                 return Some(false);
             }
             dealer.fits(0, set)

@@ -243,7 +243,7 @@ impl Words {
             Value::Amount(amount) => self.rounded(name, amount),
             Value::Name(id) => name_of(id, loads).to_owned(),
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()),
-            value => self.value(value),
+            Value::Word { .. } => self.value(value),
         }
     }
 

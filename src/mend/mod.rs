@@ -314,23 +314,17 @@ impl<'a> Search<'a> {
 /// Whether some finding on air is new or graver than before. A notice there is about noise. What is
 /// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner.
 fn worse_air(before: &Report, after: &Report) -> bool {
-    let worst = |report: &Report, code: &str, fix: Option<&str>| {
-        report
-            .findings
-            .iter()
-            .filter(|finding| finding.code == code && fix.is_none_or(|fix| finding.fix.key == fix))
-            .map(|finding| finding.signal)
-            .min()
+    let worst = |report: &Report, code: &str| {
+        let findings = report.findings.iter();
+        let of_code = findings.filter(|finding| finding.code == code);
+        of_code.map(|finding| finding.signal).min()
     };
     after
         .findings
         .iter()
         .filter(|finding| finding.area == "air" && finding.signal <= Signal::Caution)
-        .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003", None).is_none())
-        .any(|finding| {
-            worst(before, finding.code, Some(finding.fix.key))
-                .is_none_or(|was| finding.signal < was)
-        })
+        .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003").is_none())
+        .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
 }
 
 /// What is still to pay at least. Each list needs one of its changes. Every list in turn takes

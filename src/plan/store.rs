@@ -323,6 +323,7 @@ fn prepare_new(path: &Path, bytes: &[u8]) -> Result<NamedTempFile, StoreError> {
     prepare(path, bytes)
 }
 
+#[allow(clippy::disallowed_methods)] // takes a name; what is written goes over it as a whole
 fn settle_new(file: NamedTempFile, path: &Path) -> Result<(), StoreError> {
     let exists = |error: &io::Error| error.kind() == ErrorKind::AlreadyExists;
     let failed = match file.persist_noclobber(path) {

@@ -171,7 +171,8 @@ fn a_whole_interview_ends_in_paper() {
         person.answers(question, keys);
     }
     person.answers("Is this right?", "");
-    person.answers("What now?", "");
+    // Enter shows what would clear the dangers first.
+    person.answers("What now?", "Print");
     person.answers("Which folder", "prints");
     assert_eq!(person.ends(), 0, "{}", person.screen.screen().contents());
     let plan = std::fs::read_to_string(home.path().join("prints/plan.toml")).unwrap();

@@ -65,7 +65,7 @@ pub(super) fn after(
         spoken: Vec::new(),
     };
     loop {
-        match ask(prompter, &what)? {
+        match ask(prompter, &what, words)? {
             Answered::Ended => return Ok(After::Ended),
             Answered::Interrupted => return Ok(After::Interrupted),
             Answered::Input(Input::Back) => return Ok(After::Change),
@@ -98,14 +98,14 @@ pub(super) fn after(
             spoken: Vec::new(),
         };
         loop {
-            let into = match ask(prompter, &folder)? {
+            let into = match ask(prompter, &folder, words)? {
                 Answered::Ended => return Ok(After::Ended),
                 Answered::Interrupted => return Ok(After::Interrupted),
                 Answered::Input(Input::Back) => break,
                 Answered::Input(Input::Explain) => {
                     prompter
                         .tell(&words.text("interview-folder.help"))
-                        .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+                        .map_err(|error| super::terminal_failed(&error, words))?;
                     continue;
                 }
                 Answered::Input(Input::Answer(text)) if !text.is_empty() => PathBuf::from(text),
@@ -117,7 +117,7 @@ pub(super) fn after(
                 let path = into.display().to_string();
                 prompter
                     .tell(&words.with("interview-folder-taken", [("dir", path.into())]))
-                    .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
+                    .map_err(|error| super::terminal_failed(&error, words))?;
                 continue;
             }
             return Ok(After::Print(into));
@@ -131,11 +131,12 @@ enum Answered {
     Ended,
 }
 
-fn ask(prompter: &mut dyn Prompter, view: &View) -> Result<Answered, Failure> {
+fn ask(prompter: &mut dyn Prompter, view: &View, words: &Words) -> Result<Answered, Failure> {
     match prompter.ask(view) {
         Ok(input) => Ok(Answered::Input(input)),
         Err(PromptError::Interrupted) => Ok(Answered::Interrupted),
         Err(PromptError::Ended) => Ok(Answered::Ended),
+        Err(PromptError::Terminal(error)) => Err(super::terminal_failed(&error, words)),
         Err(error) => Err(Failure::new(Kind::CannotWrite, error)),
     }
 }

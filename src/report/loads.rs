@@ -31,6 +31,8 @@ pub struct LoadUnit {
     /// Nominal voltage that its current is reckoned at: at the plug, or of one leg for a thing that may
     /// have all of its current on one.
     pub volts: Voltage,
+    /// Whether all of its current may be on one leg of a plug with both.
+    pub one_leg: bool,
     /// Running power, rounded up.
     pub running: Power,
     /// Running current on each of its legs, rounded up.
@@ -161,6 +163,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         kind: load.kind.or(LoadKind::Medical),
         plug,
         volts,
+        one_leg: lopsided,
         running,
         running_current,
         starting: starting.max(running),

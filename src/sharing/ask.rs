@@ -407,6 +407,7 @@ impl Scene<'_> {
                 } else {
                     Draws::Power
                 },
+                one_leg: self.units[*load].one_leg,
             })
             .collect();
         let mut places: Vec<NodeIx> = self.on.iter().map(|(_, place)| *place).collect();

@@ -28,6 +28,7 @@
 //! of them.
 
 use std::cmp::Reverse;
+use std::collections::BTreeSet;
 
 use super::budget::Budget;
 use super::model::{Fixed, Load, Model, plugged};
@@ -36,11 +37,12 @@ use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
 use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Outlet, Plan, Span, Wanted};
-use crate::quantity::{Current, Power, narrow};
+use crate::quantity::{Current, Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
+use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug};
 
 /// Steps for each of the other searches, which are a microsecond each.
@@ -218,7 +220,7 @@ impl<'a> Setting<'a> {
             .iter()
             .map(|place| sound(supply, *place, dry))
             .collect();
-        let fits: Vec<Vec<usize>> = units
+        let mut fits: Vec<Vec<usize>> = units
             .iter()
             .map(|unit| {
                 let fitting: Vec<usize> = (0..places.len())
@@ -239,6 +241,21 @@ impl<'a> Setting<'a> {
                 }
             })
             .collect();
+        // What a life depends on runs beside the bed, if there is room for all of it there.
+        let lives: Vec<usize> = (0..units.len())
+            .filter(|load| units[*load].kind == LoadKind::Medical && on(&units[*load]).is_none())
+            .collect();
+        let beside: Vec<Vec<usize>> = lives
+            .iter()
+            .map(|load| bedside(plan, supply, &units[*load], &fits[*load], &places))
+            .collect();
+        let there: BTreeSet<usize> = beside.iter().flatten().copied().collect();
+        let room: u32 = there.iter().map(|place| sockets[*place]).sum();
+        if usize::try_from(room).is_ok_and(|room| room >= lives.len()) {
+            for (load, places) in lives.into_iter().zip(beside) {
+                fits[load] = places;
+            }
+        }
 
         let mut setting = Self {
             supply,
@@ -560,6 +577,50 @@ fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
                     .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
             }
         })
+}
+
+/// Of these places those that a sleeper can have a device plugged in at, which the set must stand far
+/// from: as far out on cords as exhaust asks for, else on any cord, else all of them. Only places that can
+/// run it count.
+fn bedside(
+    plan: &Plan,
+    supply: &Supply,
+    unit: &LoadUnit,
+    fitting: &[usize],
+    places: &[NodeIx],
+) -> Vec<usize> {
+    let runs = |place: NodeIx| {
+        let limit = supply.limit(place);
+        unit.running_current
+            <= if unit.continuous {
+                limit.continuous
+            } else {
+                limit.short
+            }
+    };
+    let out = |place: NodeIx| -> Option<Length> {
+        let mut cords = supply
+            .up(place)
+            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+            .filter_map(|(_, node)| plan.cords.iter().find(|cord| cord.id == node.id))
+            .map(|cord| cord.length.or(Length::ZERO))
+            .peekable();
+        cords.peek()?;
+        Some(cords.sum())
+    };
+    let farthest = fitting
+        .iter()
+        .map(|place| places[*place])
+        .filter(|place| runs(*place))
+        .filter_map(out)
+        .max();
+    let Some(farthest) = farthest else {
+        return fitting.to_vec();
+    };
+    let wanted = farthest.min(AMPLE);
+    let far = |place: NodeIx| runs(place) && out(place).is_some_and(|out| out >= wanted);
+    let fitting = fitting.iter().copied();
+    fitting.filter(|place| far(places[*place])).collect()
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one

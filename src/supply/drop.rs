@@ -79,6 +79,9 @@ pub struct Running {
     pub current: Current,
     /// What becomes of its current as the voltage sinks.
     pub draws: Draws,
+    /// Whether all of its current may be on one leg, whichever, of a receptacle that has both: then it
+    /// is the volts of one leg that it has.
+    pub one_leg: bool,
 }
 
 /// What a load draws when it gets less than its nominal voltage.
@@ -139,14 +142,14 @@ impl Supply {
             let flow = self.flow(loads, &currents);
             let left: Vec<Microvolts> = loads
                 .iter()
-                .map(|load| self.nominal(load.at) - flow.drop(load.at))
+                .map(|load| self.nominal(load) - flow.lost_by(load))
                 .collect();
             let near = |(one, other): (&Microvolts, &Microvolts)| (one - other).abs() <= SETTLED;
             if last.is_some_and(|last| last.iter().zip(&left).all(near)) {
                 return Some(flow);
             }
             for (index, load) in loads.iter().enumerate() {
-                let nominal = self.nominal(load.at);
+                let nominal = self.nominal(load);
                 let current = i128::from(load.current.milliamps()) * 1000;
                 currents[index] = match load.draws {
                     Draws::Current => current,
@@ -165,8 +168,18 @@ impl Supply {
         None
     }
 
-    fn nominal(&self, at: NodeIx) -> Microvolts {
-        i128::from(self.volts_at(at).millivolts()) * 1000
+    /// Nominal voltage of what a load has.
+    #[must_use]
+    pub fn volts_of(&self, load: &Running) -> Voltage {
+        if load.one_leg {
+            self.volts
+        } else {
+            self.volts_at(load.at)
+        }
+    }
+
+    fn nominal(&self, load: &Running) -> Microvolts {
+        i128::from(self.volts_of(load).millivolts()) * 1000
     }
 
     /// `currents` are in microamperes, one for each load.
@@ -207,20 +220,42 @@ impl Flow<'_> {
     /// a node on both legs the loss between them.
     #[must_use]
     pub fn drop(&self, at: NodeIx) -> Microvolts {
-        let on_leg = |leg: Leg| -> Microvolts {
-            self.cords_to(at)
-                .map(|(cord, resistance)| {
-                    let through = self.through[cord.0][side(leg)];
-                    // Micro-ohms times microamperes are 10^-12 V.
-                    div_up(i128::from(resistance.microohms()) * through, 1_000_000)
-                })
-                .sum()
-        };
         match self.supply.node(at).legs {
-            Legs::One(leg) => on_leg(leg),
+            Legs::One(leg) => self.on_leg(at, leg),
             // Each leg's wire loses half of what its current loses out and back: between the
             // legs the two halves add up.
-            Legs::Between | Legs::Both => div_up(on_leg(Leg::A) + on_leg(Leg::B), 2),
+            Legs::Between | Legs::Both => {
+                div_up(self.on_leg(at, Leg::A) + self.on_leg(at, Leg::B), 2)
+            }
+        }
+    }
+
+    /// Volts lost before a load, of the volts it has ([`Supply::volts_of`]).
+    #[must_use]
+    pub fn lost_by(&self, load: &Running) -> Microvolts {
+        if load.one_leg {
+            self.on_leg(load.at, self.worst_leg(load.at))
+        } else {
+            self.drop(load.at)
+        }
+    }
+
+    fn on_leg(&self, at: NodeIx, leg: Leg) -> Microvolts {
+        self.cords_to(at)
+            .map(|(cord, resistance)| {
+                let through = self.through[cord.0][side(leg)];
+                // Micro-ohms times microamperes are 10^-12 V.
+                div_up(i128::from(resistance.microohms()) * through, 1_000_000)
+            })
+            .sum()
+    }
+
+    /// The leg that loses more on the way to a node.
+    fn worst_leg(&self, at: NodeIx) -> Leg {
+        if self.on_leg(at, Leg::B) > self.on_leg(at, Leg::A) {
+            Leg::B
+        } else {
+            Leg::A
         }
     }
 
@@ -229,16 +264,27 @@ impl Flow<'_> {
     /// half of what both legs carry.
     #[must_use]
     pub fn through_cords(&self, at: NodeIx) -> Vec<(NodeIx, Current)> {
-        let legs = self.supply.node(at).legs;
-        let share = match legs {
-            Legs::One(_) => 1,
-            Legs::Between | Legs::Both => 2,
-        };
+        self.through_cords_on(at, self.supply.node(at).legs.all())
+    }
+
+    /// The same of [`Self::lost_by`].
+    #[must_use]
+    pub fn through_cords_to(&self, load: &Running) -> Vec<(NodeIx, Current)> {
+        if load.one_leg {
+            self.through_cords_on(load.at, &[self.worst_leg(load.at)])
+        } else {
+            self.through_cords(load.at)
+        }
+    }
+
+    /// The mean of these legs.
+    fn through_cords_on(&self, at: NodeIx, legs: &[Leg]) -> Vec<(NodeIx, Current)> {
+        let share = i128::try_from(legs.len()).unwrap_or(1).max(1);
         let mut through: Vec<(NodeIx, Current)> = self
             .cords_to(at)
             .map(|(cord, _)| {
                 let on = |leg: &Leg| self.through[cord.0][side(*leg)];
-                let all: i128 = legs.all().iter().map(on).sum();
+                let all: i128 = legs.iter().map(on).sum();
                 let milliamps = narrow(div_up(all, 1000 * share));
                 (cord, Current::from_milliamps(milliamps))
             })
@@ -400,6 +446,7 @@ coiled = false
             at: at(id),
             current: Current::from_milliamps(milliamps),
             draws,
+            one_leg: false,
         };
         // 0.2 x 1.24 ohm out and back. 10 A at 240 V lose 2.48 V, as they do at 120 V.
         let heavy = load("cord.2", 10_000, Draws::Current);
@@ -412,6 +459,15 @@ coiled = false
         assert_eq!(supply.nominal_drop(at("cord.2"), &both), 3_720_000);
         // At the set itself nothing is lost.
         assert_eq!(supply.nominal_drop(at("big"), &both), 0);
+        // All on one leg, of 120 V: the worse one counts, beside what hangs on it.
+        let camper = Running {
+            one_leg: true,
+            ..heavy
+        };
+        assert_eq!(supply.volts_of(&camper).millivolts(), 120_000);
+        let flow = supply.nominal_flow(&[camper, light]);
+        assert_eq!(flow.lost_by(&camper), 4_960_000);
+        assert_eq!(flow.through_cords_to(&camper)[0].1.milliamps(), 20_000);
         // Constant power loses more than its nominal current does.
         let constant = load("cord.3", 10_000, Draws::Power);
         let settled = supply

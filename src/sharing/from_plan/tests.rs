@@ -68,6 +68,45 @@ fn every_load_of_the_demo_plans_has_a_place() {
     }
 }
 
+/// A breathing machine, and a cord of so many feet in the first of two sockets of the set.
+fn breathing(count: u32, cords: &[(&str, u32)]) -> Sharing {
+    let mut text = String::new();
+    for (id, feet) in cords {
+        text += &format!(
+            "[[cord]]\nid = \"{id}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"{feet} ft\"\ncoiled = false\n"
+        );
+    }
+    text += &format!(
+        "[[load]]\nid = \"cpap\"\nname = \"cpap\"\nkind = \"medical\"\nrunning = \"100 W\"\n\
+         starting = \"100 W\"\nplug = \"5-15P\"\ncount = {count}\n"
+    );
+    shared(&plan(&text))
+}
+
+/// Exhaust keeps the set 25 ft away from sleepers.
+#[test]
+fn what_a_life_depends_on_runs_beside_the_bed_where_it_can() {
+    let at = |sharing: &Sharing| -> Vec<String> {
+        sharing
+            .placed
+            .iter()
+            .map(|placed| placed.at.to_string())
+            .collect()
+    };
+    assert_eq!(at(&breathing(1, &[])), ["front"]);
+    assert_eq!(at(&breathing(1, &[("cord", 50)])), ["cord"]);
+    // Farther out than exhaust asks is no better, and nearer is better than at the set.
+    assert_eq!(at(&breathing(1, &[("short", 10), ("long", 30)])), ["long"]);
+    assert_eq!(
+        at(&breathing(1, &[("shorter", 5), ("short", 10)])),
+        ["short"]
+    );
+    // A place at the set is better than none.
+    let two = breathing(2, &[("cord", 50)]);
+    assert_eq!((at(&two).len(), two.unplaced.len()), (2, 0));
+}
+
 #[test]
 fn what_cannot_run_at_once_takes_turns_and_still_has_a_socket() {
     // 2400 W at 120 V is 20 A: two of 1100 W hold together, three do not.

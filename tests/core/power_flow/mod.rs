@@ -78,6 +78,7 @@ impl Tree {
                 // At 120 V; the record holds whole tenths of an ampere.
                 current: Current::from_milliamps(load.watts * 1000 / 120),
                 draws: draws(load),
+                one_leg: false,
             })
             .collect()
     }

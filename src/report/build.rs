@@ -29,11 +29,7 @@ pub fn build(plan: &Plan) -> Report {
             std::mem::replace(&mut trial.loads, facts)
         });
         let found = rules::check_some(
-            &Facts {
-                plan: answered,
-                supply: other.as_ref().unwrap_or(&supply),
-                figures: trial,
-            },
+            &Facts::new(answered, other.as_ref().unwrap_or(&supply), trial),
             decides::counts,
         );
         let standing = decides::Standing::of(trial, &found);
@@ -81,11 +77,7 @@ fn judged(plan: &Plan, supply: &Supply) -> Report {
         assumed,
         decides: None,
     };
-    let findings = rules::check(&Facts {
-        plan,
-        supply,
-        figures: &figures,
-    });
+    let findings = rules::check(&Facts::new(plan, supply, &figures));
     Report {
         format: FORMAT,
         findings,

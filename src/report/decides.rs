@@ -174,11 +174,7 @@ mod tests {
             let mut figures = figures.clone();
             figures.limits = build::limits(&supply);
             figures.loads = build::facts(answered, &loads::units(answered).0);
-            let found = rules::check(&Facts {
-                plan: answered,
-                supply: &supply,
-                figures: &figures,
-            });
+            let found = rules::check(&Facts::new(answered, &supply, &figures));
             Standing::of(&figures, &found)
         })
     }
@@ -310,11 +306,7 @@ mod tests {
             let now = Standing::of(&figures, &findings);
             let told = told(&plan);
             figures.loads = build::facts(&told, &loads::units(&told).0);
-            let found = rules::check(&Facts {
-                plan: &told,
-                supply: &Supply::build(&told),
-                figures: &figures,
-            });
+            let found = rules::check(&Facts::new(&told, &Supply::build(&told), &figures));
             let then = Standing::of(&figures, &found);
             prop_assert!(then.dangers >= now.dangers, "{:?}", gone(&findings, &found));
             prop_assert!(then.warnings >= now.warnings, "{:?}", gone(&findings, &found));

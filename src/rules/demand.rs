@@ -3,11 +3,11 @@
 //! A load with hours is on in them. A load without hours that must run may be on at any minute,
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
-use crate::plan::{Id, Leg, Load, LoadKind, Span, Wanted};
+use crate::plan::{Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Current, Length, Power, Quantity};
-use crate::report::{Amount, LoadFacts, Value};
+use crate::report::{Amount, Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{Legs, NodeIx, UNKNOWN_LENGTH};
+use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 
 /// One thing that plugs in: a load, or one of several alike.
@@ -19,6 +19,10 @@ pub(super) struct Need<'a> {
     pub facts: &'a LoadFacts,
     /// The receptacle it is at, if it has one.
     pub at: Option<NodeIx>,
+    running: Power,
+    starting: Power,
+    amps: Current,
+    starting_amps: Current,
 }
 
 /// The quantity that this is the amount of.
@@ -69,23 +73,23 @@ impl Need<'_> {
     }
 
     /// Running power.
-    pub fn running(&self) -> Power {
-        quantity(&self.facts.running_watts)
+    pub const fn running(&self) -> Power {
+        self.running
     }
 
     /// Power while starting; never less than running.
-    pub fn starting(&self) -> Power {
-        quantity::<Power>(&self.facts.starting_watts).max(self.running())
+    pub const fn starting(&self) -> Power {
+        self.starting
     }
 
     /// Running current.
-    pub fn amps(&self) -> Current {
-        quantity(&self.facts.running_amps)
+    pub const fn amps(&self) -> Current {
+        self.amps
     }
 
     /// Current while starting; never less than running.
-    pub fn starting_amps(&self) -> Current {
-        quantity::<Current>(&self.facts.starting_amps).max(self.amps())
+    pub const fn starting_amps(&self) -> Current {
+        self.starting_amps
     }
 }
 
@@ -198,6 +202,34 @@ pub(super) fn ids(needs: &[Need<'_>]) -> Vec<Id> {
     once(needs.iter().map(|need| &need.load.id))
 }
 
+/// Every load, each of a count by itself, with its receptacle.
+pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -> Vec<Need<'a>> {
+    figures
+        .loads
+        .iter()
+        .filter_map(|facts| {
+            let load = plan.loads.iter().find(|load| load.id == facts.of)?;
+            let mut placed = figures.sharing.placed.iter();
+            let placed = placed
+                .find(|placed| placed.load == facts.id)
+                .map(|placed| &placed.at);
+            let running: Power = quantity(&facts.running_watts);
+            let amps: Current = quantity(&facts.running_amps);
+            Some(Need {
+                load,
+                facts,
+                at: placed
+                    .or(load.on.as_ref())
+                    .and_then(|at| supply.receptacle(at)),
+                running,
+                starting: quantity::<Power>(&facts.starting_watts).max(running),
+                amps,
+                starting_amps: quantity::<Current>(&facts.starting_amps).max(amps),
+            })
+        })
+        .collect()
+}
+
 impl<'a> Facts<'a> {
     /// How long a cord is, or is taken to be; `None` for what is no cord.
     pub(super) fn length_of(&self, cord: &Id) -> Option<Length> {
@@ -212,27 +244,7 @@ impl<'a> Facts<'a> {
 
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
-        let figures = self.figures;
-        figures
-            .loads
-            .iter()
-            .filter_map(|facts| {
-                let load = self.plan.loads.iter().find(|load| load.id == facts.of)?;
-                let placed = figures
-                    .sharing
-                    .placed
-                    .iter()
-                    .find(|placed| placed.load == facts.id)
-                    .map(|placed| &placed.at);
-                Some(Need {
-                    load,
-                    facts,
-                    at: placed
-                        .or(load.on.as_ref())
-                        .and_then(|at| self.supply.receptacle(at)),
-                })
-            })
-            .collect()
+        self.needs.clone()
     }
 
     /// The needs whose current passes this point.

@@ -30,7 +30,7 @@ use crate::supply::Supply;
 use crate::tables::source::Source;
 
 /// What a check may look at.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Facts<'a> {
     /// What the user said.
     pub plan: &'a Plan,
@@ -38,6 +38,21 @@ pub struct Facts<'a> {
     pub supply: &'a Supply,
     /// The numbers worked out on it.
     pub figures: &'a Figures,
+    /// Worked out once, for most rules ask for them.
+    needs: Vec<demand::Need<'a>>,
+}
+
+impl<'a> Facts<'a> {
+    /// What there is to look at in a plan: the tree built from it, and the numbers worked out on that.
+    #[must_use]
+    pub fn new(plan: &'a Plan, supply: &'a Supply, figures: &'a Figures) -> Self {
+        Self {
+            plan,
+            supply,
+            figures,
+            needs: demand::needs(plan, supply, figures),
+        }
+    }
 }
 
 /// An edit of the example plan that tests start from: this text becomes that one.

@@ -355,7 +355,7 @@ pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 ask-site-sleepers = Wie weit ist der Generator von Schlafenden?
     .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
     .help =
-        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Ein großer Schritt ist etwa 3 ft (1 m).
+        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Zählen Sie jeden Schritt als 2 ft (0,6 m): lieber zu nah als zu weit.
         Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
     .row = Nächste Menschen
 

@@ -382,7 +382,7 @@ pick-site-ground-dry = Dry: dry ground, under a roof
 ask-site-sleepers = How far is the generator from sleeping people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
-        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. A large step is about 3 ft (1 m).
+        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Count each step as 2 ft (0.6 m): rather too near than too far.
         Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
     .row = Nearest people
 

@@ -366,7 +366,7 @@ pick-site-ground-dry = Seco: suelo seco, bajo techo
 ask-site-sleepers = ¿A qué distancia del generador duerme la gente?
     .why = Los gases matan a quien duerme. Como 40 ft o 12 m.
     .help =
-        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Un paso grande es cerca de 3 ft (1 m).
+        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Cuente cada paso como 2 ft (0.6 m): mejor de menos que de más.
         Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
     .row = Gente más cercana
 

@@ -376,7 +376,7 @@ pick-site-ground-dry = Sec : sol sec, sous un toit
 ask-site-sleepers = À quelle distance de l’échappement dort-on ?
     .why = L’échappement tue ceux qui dorment. Comme 40 ft ou 12 m.
     .help =
-        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Un grand pas fait environ 3 ft (1 m).
+        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Comptez chaque pas pour 2 ft (0,6 m) : plutôt trop près que trop loin.
         L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
     .row = Gens les plus proches
 

@@ -21,6 +21,7 @@ mod value;
 mod view;
 
 use crate::plan::Plan;
+use crate::report::loads;
 use crate::words::Words;
 
 pub use build::plan as plan_of;
@@ -179,8 +180,14 @@ pub fn run(
                     tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
-                    for news in told.update(machine.dangers()) {
-                        let text = news_text(words, &news);
+                    let news = told.update(machine.dangers());
+                    let loads = if news.is_empty() {
+                        Vec::new()
+                    } else {
+                        loads::facts(&plan_of(machine.draft(), &|key| words.text(key)))
+                    };
+                    for news in news {
+                        let text = news_text(words, &news, &loads);
                         prompter.warn(&text).map_err(InterviewError::Terminal)?;
                     }
                 }

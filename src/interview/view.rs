@@ -6,6 +6,7 @@ use super::live;
 use super::machine::{Input, Kind, Machine, Question};
 use super::steps::{Group, Label, Suggestion};
 use super::value::spoken;
+use crate::report::{LoadFacts, loads};
 use crate::words::Words;
 
 /// A question in words.
@@ -65,13 +66,13 @@ impl Row {
 }
 
 /// A danger in words: what, why and what to do; short when it was told before.
-pub(super) fn news_text(words: &Words, news: &live::News) -> String {
+pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -> String {
     let (key, finding) = match news {
         live::News::New(finding) => ("note-danger", finding),
         live::News::Also(finding) => ("note-danger-also", finding),
         live::News::Gone(finding) => ("note-danger-gone", finding),
     };
-    let text = words.finding(finding, &[]);
+    let text = words.finding(finding, loads);
     words.with(
         key,
         [
@@ -284,7 +285,10 @@ pub(super) fn not_known(
     explained: bool,
 ) -> String {
     match machine.taken(&question.key) {
-        Some(taken) => words.assumption(&taken, &[]),
+        Some(taken) => {
+            let plan = super::plan_of(machine.draft(), &|key| words.text(key));
+            words.assumption(&taken, &loads::facts(&plan))
+        }
         None if explained => words.text("note-unknown"),
         None => words.text("note-unknown") + "\n" + &explanation(words, question),
     }

@@ -65,6 +65,12 @@ impl LoadUnit {
     }
 }
 
+/// What a report says of each load of the plan.
+#[must_use]
+pub fn facts(plan: &Plan) -> Vec<LoadFacts> {
+    units(plan).0.iter().map(|unit| unit.facts(plan)).collect()
+}
+
 /// Every load of the plan as units, in the order of the plan, and what had to be assumed.
 #[must_use]
 pub fn units(plan: &Plan) -> (Vec<LoadUnit>, Vec<Assumption>) {

@@ -241,21 +241,7 @@ impl<'a> Setting<'a> {
                 }
             })
             .collect();
-        // What a life depends on runs beside the bed, if there is room for all of it there.
-        let lives: Vec<usize> = (0..units.len())
-            .filter(|load| units[*load].kind == LoadKind::Medical && on(&units[*load]).is_none())
-            .collect();
-        let beside: Vec<Vec<usize>> = lives
-            .iter()
-            .map(|load| bedside(plan, supply, &units[*load], &fits[*load], &places))
-            .collect();
-        let there: BTreeSet<usize> = beside.iter().flatten().copied().collect();
-        let room: u32 = there.iter().map(|place| sockets[*place]).sum();
-        if usize::try_from(room).is_ok_and(|room| room >= lives.len()) {
-            for (load, places) in lives.into_iter().zip(beside) {
-                fits[load] = places;
-            }
-        }
+        beside_beds(plan, supply, units, &places, &sockets, &mut fits);
 
         let mut setting = Self {
             supply,
@@ -577,6 +563,33 @@ fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
                     .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
             }
         })
+}
+
+/// What a life depends on, and the plan puts nowhere, goes beside the bed, if there is room for all of
+/// it there.
+fn beside_beds(
+    plan: &Plan,
+    supply: &Supply,
+    units: &[LoadUnit],
+    places: &[NodeIx],
+    sockets: &[u32],
+    fits: &mut [Vec<usize>],
+) {
+    let lives: Vec<usize> = (0..units.len())
+        .filter(|load| units[*load].kind == LoadKind::Medical)
+        .filter(|load| plan.loads[units[*load].load].on.is_none())
+        .collect();
+    let beside: Vec<Vec<usize>> = lives
+        .iter()
+        .map(|load| bedside(plan, supply, &units[*load], &fits[*load], places))
+        .collect();
+    let there: BTreeSet<usize> = beside.iter().flatten().copied().collect();
+    let room: u32 = there.iter().map(|place| sockets[*place]).sum();
+    if usize::try_from(room).is_ok_and(|room| room >= lives.len()) {
+        for (load, places) in lives.into_iter().zip(beside) {
+            fits[load] = places;
+        }
+    }
 }
 
 /// Of these places those that a sleeper can have a device plugged in at, which the set must stand far

@@ -19,7 +19,7 @@
 //! ## What to do
 //! Stop the engine, let it cool, and move it farther away, outdoors, exhaust pointing away from
 //! people. Use a longer cord of the right thickness. Measure from the exhaust to the nearest door,
-//! window or vent; an adult's long step is about 2.5 ft.
+//! window or vent; count each step as 2 ft, rather too near than too far.
 //!
 //! ## Sources
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).

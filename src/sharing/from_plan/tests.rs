@@ -70,18 +70,18 @@ fn every_load_of_the_demo_plans_has_a_place() {
 
 /// A breathing machine, and a cord of so many feet in the first of two sockets of the set.
 fn breathing(count: u32, cords: &[(&str, u32)]) -> Sharing {
-    let mut text = String::new();
-    for (id, feet) in cords {
-        text += &format!(
+    let cord = |(id, feet): &(&str, u32)| {
+        format!(
             "[[cord]]\nid = \"{id}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
              wire = \"12 AWG\"\nconductors = 3\nlength = \"{feet} ft\"\ncoiled = false\n"
-        );
-    }
-    text += &format!(
+        )
+    };
+    let cords: String = cords.iter().map(cord).collect();
+    let machine = format!(
         "[[load]]\nid = \"cpap\"\nname = \"cpap\"\nkind = \"medical\"\nrunning = \"100 W\"\n\
          starting = \"100 W\"\nplug = \"5-15P\"\ncount = {count}\n"
     );
-    shared(&plan(&text))
+    shared(&plan(&(cords + &machine)))
 }
 
 /// Exhaust keeps the set 25 ft away from sleepers.

@@ -213,66 +213,109 @@ pub(super) fn places(draft: &Draft) -> Vec<Place> {
     found
 }
 
-/// The answers' choice of where a part is plugged in, whether or not it still fits.
-fn chosen(draft: &Draft, n: u8) -> Option<Place> {
-    let token = draft.text(&format!("gear.{n}.from"))?;
-    places(draft)
-        .into_iter()
-        .find(|place| place.token() == token)
+/// Every place with its shape, and where the answers put each part: read from the answers once for
+/// all that is asked of them together.
+struct Layout {
+    places: Vec<(Place, Option<Receptacle>)>,
+    /// As chosen, whether or not it still fits.
+    chosen: BTreeMap<u8, Place>,
+}
+
+impl Layout {
+    fn new(draft: &Draft) -> Self {
+        // The ends of a cord are one answer, and taken apart once.
+        let mut ends: BTreeMap<u8, Vec<Receptacle>> = BTreeMap::new();
+        let shapes: Vec<(Place, Option<Receptacle>)> = places(draft)
+            .into_iter()
+            .map(|place| match place {
+                Place::End(n, end) => {
+                    let all = ends.entry(n).or_insert_with(|| gear_ends(draft, n));
+                    (place, all.get(usize::from(end) - 1).copied())
+                }
+                _ => (place, place.shape(draft)),
+            })
+            .collect();
+        let tokens: BTreeMap<String, Place> = shapes
+            .iter()
+            .map(|(place, _)| (place.token(), *place))
+            .collect();
+        let chosen = gear(draft)
+            .filter_map(|n| {
+                let token = draft.text(&format!("gear.{n}.from"))?;
+                Some((n, *tokens.get(token)?))
+            })
+            .collect();
+        Self {
+            places: shapes,
+            chosen,
+        }
+    }
+
+    fn shape(&self, place: Place) -> Option<Receptacle> {
+        let found = self.places.iter().find(|(other, _)| *other == place);
+        found.and_then(|(_, shape)| *shape)
+    }
+
+    /// Where a part's plug goes in, without it feeding itself.
+    fn may_feed(&self, draft: &Draft, n: u8) -> Vec<Place> {
+        let Some(plug) = gear_plug(draft, n) else {
+            return Vec::new();
+        };
+        let feeds_itself = |place: Place| {
+            let mut seen = BTreeSet::new();
+            let mut part = place.part();
+            while let Some(at) = part {
+                if at == n {
+                    return true;
+                }
+                if !seen.insert(at) {
+                    return true;
+                }
+                part = self.chosen.get(&at).copied().and_then(Place::part);
+            }
+            false
+        };
+        self.places
+            .iter()
+            .filter(|(_, shape)| shape.is_some_and(|shape| shape.takes(plug)))
+            .map(|(place, _)| *place)
+            .filter(|place| !feeds_itself(*place))
+            .collect()
+    }
+
+    /// Where each part is plugged in, in order: as chosen, or the one free place it fits. A place
+    /// for one plug that an earlier part is in is not free.
+    fn feeds(&self, draft: &Draft, last: u8) -> Vec<(u8, Option<Place>)> {
+        let mut found: Vec<(u8, Option<Place>)> = Vec::new();
+        for n in gear(draft).take_while(|n| *n <= last) {
+            let place = if draft.text(&format!("gear.{n}.from")) == Some("none") {
+                None
+            } else {
+                let fits = self.may_feed(draft, n);
+                self.chosen
+                    .get(&n)
+                    .copied()
+                    .filter(|place| fits.contains(place))
+                    .or_else(|| sole(&self.free(&fits, &found), n))
+            };
+            found.push((n, place));
+        }
+        found
+    }
+
+    fn free(&self, fits: &[Place], taken: &[(u8, Option<Place>)]) -> Vec<Place> {
+        let has_room = |place: &Place| {
+            self.shape(*place)
+                .is_some_and(|shape| shape.usual_sockets() > 1)
+                || taken.iter().all(|(_, other)| other.as_ref() != Some(place))
+        };
+        fits.iter().copied().filter(has_room).collect()
+    }
 }
 
 /// Where a part's plug goes in, without it feeding itself.
 pub(super) fn may_feed(draft: &Draft, n: u8) -> Vec<Place> {
-    let Some(plug) = gear_plug(draft, n) else {
-        return Vec::new();
-    };
-    let feeds_itself = |place: Place| {
-        let mut seen = BTreeSet::new();
-        let mut part = place.part();
-        while let Some(at) = part {
-            if at == n {
-                return true;
-            }
-            if !seen.insert(at) {
-                return true;
-            }
-            part = chosen(draft, at).and_then(Place::part);
-        }
-        false
-    };
-    places(draft)
-        .into_iter()
-        .filter(|place| place.shape(draft).is_some_and(|shape| shape.takes(plug)))
-        .filter(|place| !feeds_itself(*place))
-        .collect()
-}
-
-/// Where each part is plugged in, in order: as chosen, or the one free place it fits. A place
-/// for one plug that an earlier part is in is not free.
-fn feeds(draft: &Draft, last: u8) -> Vec<(u8, Option<Place>)> {
-    let mut found: Vec<(u8, Option<Place>)> = Vec::new();
-    for n in gear(draft).take_while(|n| *n <= last) {
-        let place = if draft.text(&format!("gear.{n}.from")) == Some("none") {
-            None
-        } else {
-            let fits = may_feed(draft, n);
-            chosen(draft, n)
-                .filter(|place| fits.contains(place))
-                .or_else(|| sole(&free(draft, &fits, &found), n))
-        };
-        found.push((n, place));
-    }
-    found
-}
-
-fn free(draft: &Draft, fits: &[Place], taken: &[(u8, Option<Place>)]) -> Vec<Place> {
-    let has_room = |place: &Place| {
-        place
-            .shape(draft)
-            .is_some_and(|shape| shape.usual_sockets() > 1)
-            || taken.iter().all(|(_, other)| other.as_ref() != Some(place))
-    };
-    fits.iter().copied().filter(has_room).collect()
+    Layout::new(draft).may_feed(draft, n)
 }
 
 /// The only one, if it is a part named before: going only backwards, no two parts can come to
@@ -286,8 +329,9 @@ fn sole(free: &[Place], n: u8) -> Option<Place> {
 
 /// The free places where a part's plug goes in.
 fn free_feeds(draft: &Draft, n: u8) -> Vec<Place> {
-    let taken = n.checked_sub(1).map(|last| feeds(draft, last));
-    free(draft, &may_feed(draft, n), &taken.unwrap_or_default())
+    let layout = Layout::new(draft);
+    let taken = n.checked_sub(1).map(|last| layout.feeds(draft, last));
+    layout.free(&layout.may_feed(draft, n), &taken.unwrap_or_default())
 }
 
 /// Whether the outlets and the parts named before offer more than one place for a part.
@@ -299,8 +343,10 @@ pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
 /// Of the places where a part's plug goes in, the last that nothing else is plugged into: the
 /// end of the cord named before a box, rather than the outlet the cord is in.
 pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
-    let fits = may_feed(draft, n);
-    let taken: Vec<Place> = feeds(draft, u8::MAX)
+    let layout = Layout::new(draft);
+    let fits = layout.may_feed(draft, n);
+    let taken: Vec<Place> = layout
+        .feeds(draft, u8::MAX)
         .into_iter()
         .filter(|(other, _)| *other != n)
         .filter_map(|(_, place)| place)
@@ -315,7 +361,8 @@ pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
 
 /// Where a part is plugged in: as chosen, or the one place it fits.
 pub(super) fn fed_from(draft: &Draft, n: u8) -> Option<Place> {
-    feeds(draft, n)
+    Layout::new(draft)
+        .feeds(draft, n)
         .into_iter()
         .find(|(other, _)| *other == n)
         .and_then(|(_, place)| place)

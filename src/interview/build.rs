@@ -323,14 +323,7 @@ impl Build<'_> {
         let own_draw = self.draft.get(&key("draw")).is_some();
         let kind = match (self.draft.get(&key("kind")), table) {
             (None, Some(table)) => Answer::Known(table.kind),
-            _ => self.read(&key("kind"), |text| match text {
-                "heater" => Some(LoadKind::Heater),
-                "motor" => Some(LoadKind::Motor),
-                "electronic" => Some(LoadKind::Electronic),
-                "lamp" => Some(LoadKind::Lamp),
-                "medical" => Some(LoadKind::Medical),
-                _ => None,
-            }),
+            _ => self.read(&key("kind"), LoadKind::named),
         };
         Some(Load {
             id: Id::new(id)?,

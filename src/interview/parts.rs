@@ -36,16 +36,6 @@ pub(super) fn outs(draft: &Draft, n: u8) -> impl Iterator<Item = u8> + use<'_> {
     standing(draft, MOST_OUTS, move |m| format!("gear.{n}.out.{m}.face"))
 }
 
-pub(super) const fn kind_word(kind: LoadKind) -> &'static str {
-    match kind {
-        LoadKind::Heater => "heater",
-        LoadKind::Motor => "motor",
-        LoadKind::Electronic => "electronic",
-        LoadKind::Lamp => "lamp",
-        LoadKind::Medical => "medical",
-    }
-}
-
 /// Whether someone's health depends on this load.
 pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
     let table = draft

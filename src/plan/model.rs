@@ -579,6 +579,31 @@ pub enum LoadKind {
     Medical,
 }
 
+impl LoadKind {
+    /// Every kind, in the order in which people are asked.
+    pub const ALL: [Self; 5] = [
+        Self::Heater,
+        Self::Motor,
+        Self::Electronic,
+        Self::Lamp,
+        Self::Medical,
+    ];
+    /// Their words, in that order.
+    pub const WORDS: [&str; 5] = ["heater", "motor", "electronic", "lamp", "medical"];
+
+    /// Its word in plan files and reports.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        Self::WORDS[self as usize]
+    }
+
+    /// The kind of that word.
+    #[must_use]
+    pub fn named(word: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|kind| kind.word() == word)
+    }
+}
+
 /// What a load draws, in the figure its nameplate gives.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Draw {
@@ -683,6 +708,15 @@ mod tests {
         ] {
             assert!(!cord(ends, length).is_adapter(), "{ends:?} {length:?}");
         }
+    }
+
+    #[test]
+    fn every_kind_has_its_own_word() {
+        for (kind, word) in LoadKind::ALL.into_iter().zip(LoadKind::WORDS) {
+            assert_eq!((kind.word(), LoadKind::named(word)), (word, Some(kind)));
+        }
+        assert_eq!(LoadKind::Medical.word(), "medical");
+        assert_eq!(LoadKind::named("unknown"), None);
     }
 
     #[test]

@@ -9,8 +9,8 @@ use std::fmt::{Display, Write};
 use rust_decimal::Decimal;
 
 use super::{
-    Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
-    Neutral, Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
+    Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, Neutral,
+    Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
 };
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
@@ -257,15 +257,8 @@ fn load(out: &mut Out, load: &Load) {
     );
     out.text(
         "kind",
-        match load.kind {
-            Answer::Known(LoadKind::Heater) => "heater",
-            Answer::Known(LoadKind::Motor) => "motor",
-            Answer::Known(LoadKind::Electronic) => "electronic",
-            Answer::Known(LoadKind::Lamp) => "lamp",
-            Answer::Known(LoadKind::Medical) => "medical",
-            // It may not be left out.
-            Answer::Missing | Answer::Unknown => "unknown",
-        },
+        // It may not be left out.
+        load.kind.known().map_or("unknown", |kind| kind.word()),
     );
     match &load.running {
         Answer::Missing => {}

@@ -441,14 +441,7 @@ impl LoadFacts {
 
 #[allow(clippy::trivially_copy_pass_by_ref)]
 fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.serialize_str(match kind {
-        Answer::Known(LoadKind::Heater) => "heater",
-        Answer::Known(LoadKind::Motor) => "motor",
-        Answer::Known(LoadKind::Electronic) => "electronic",
-        Answer::Known(LoadKind::Lamp) => "lamp",
-        Answer::Known(LoadKind::Medical) => "medical",
-        Answer::Missing | Answer::Unknown => "unknown",
-    })
+    serializer.serialize_str(kind.known().map_or("unknown", |kind| kind.word()))
 }
 
 /// The numbers, before the rules have judged them.

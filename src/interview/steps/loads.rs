@@ -8,7 +8,8 @@ use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::interview::parts::{self, Ids};
 use crate::interview::value::Value;
-use crate::plan::bounds;
+
+use crate::plan::{LoadKind, bounds};
 use crate::quantity::Quantity;
 use crate::tables::shape::{Configuration, Plug};
 use crate::tables::{appliances, occasions};
@@ -91,19 +92,12 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "kind",
         "load-kind",
-        Takes::Pick(|_, _| {
-            words(
-                "load-kind",
-                &["heater", "motor", "electronic", "lamp", "medical"],
-            )
-        }),
+        Takes::Pick(|_, _| words("load-kind", &LoadKind::WORDS)),
     )
     .unknown()
     .when(own_first)
     .suggest(|draft, at| {
-        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
-            said(parts::kind_word(a.kind))
-        })
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.word()))
     }),
     step(Group::Load, "draw", "load-draw", Takes::Typed(Form::Draw))
         .unknown()

@@ -351,24 +351,13 @@ fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> Option<Distributi
 }
 
 fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
-    const KINDS: &[&str] = &["heater", "motor", "electronic", "lamp", "medical"];
     let id = new_id(fields, r#"id = "kettle""#, names, Owner::Load);
     let (on, on_span) = reference(fields, "on", names);
     names.plug_in("on", None, on.clone(), on_span);
     let (now, now_span) = reference(fields, "now", names);
     names.plug_in("now", None, now.clone(), now_span);
     let kind = fields.required_answer("kind", r#"kind = "heater""#, |field| {
-        field.choice(
-            KINDS,
-            &[
-                LoadKind::Heater,
-                LoadKind::Motor,
-                LoadKind::Electronic,
-                LoadKind::Lamp,
-                LoadKind::Medical,
-            ],
-            true,
-        )
+        field.choice(&LoadKind::WORDS, &LoadKind::ALL, true)
     });
     let running = draw(fields);
     let wanted = fields.optional("wanted", |field| {

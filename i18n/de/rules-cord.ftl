@@ -6,10 +6,10 @@ CORD001 = { $first } soll mehr tragen, als es verträgt
         [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß. Betroffen: { $about }.
        *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß und kann brennen. Betroffen: { $about }.
       }
-    .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie die Geräte abwechselnd laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
+    .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.
-    .fix-plug = Schließen Sie einen Teil davon woanders an, oder lassen Sie die Geräte abwechselnd laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
-    .fix-tag = Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt. Schließen Sie einen Teil woanders an, lassen Sie die Geräte abwechselnd laufen, oder nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
+    .fix-plug = Schließen Sie einen Teil davon woanders an, oder lassen Sie weniger Geräte zugleich daran laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
+    .fix-tag = Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt. Schließen Sie einen Teil woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
 
 CORD002 = { $fix ->
     [replace] Kabel für innen wird draußen benutzt: { $about }

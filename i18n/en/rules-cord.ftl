@@ -6,10 +6,10 @@ CORD001 = { $first } is asked for more than it carries
         [tag] Cords like { $first } (wire: { $wire }) are usually marked { $limit } at its length. It is asked for { $demand }. No breaker stops that: the cord just gets hot. Involved: { $about }.
        *[other] { $first } (wire: { $wire }) carries { $limit } at most. It is asked for { $demand }. No breaker stops that: the cord just gets hot and can burn. Involved: { $about }.
       }
-    .fix-thicker = Plug some of it in elsewhere, run it in turns, or use a thicker cord (a smaller AWG number is thicker).
+    .fix-thicker = Plug some of it in elsewhere, run fewer things on it at once, or use a thicker cord (a smaller AWG number is thicker).
     .fix-unwind = Unwind the whole cord before you use it. A coil cannot get rid of its heat.
-    .fix-plug = Plug some of it in elsewhere, or run it in turns. The plug sets this limit, so a thicker cord with the same plug does not help.
-    .fix-tag = Read the amps on the cord’s tag; the smaller counts. Plug some of it in elsewhere, run it in turns, or use a shorter or thicker cord (a smaller AWG number is thicker).
+    .fix-plug = Plug some of it in elsewhere, or run fewer things on it at once. The plug sets this limit, so a thicker cord with the same plug does not help.
+    .fix-tag = Read the amps on the cord’s tag; the smaller counts. Plug some of it in elsewhere, run fewer things on it at once, or use a shorter or thicker cord (a smaller AWG number is thicker).
 
 CORD002 = { $fix ->
     [replace] Indoor cord used outdoors: { $about }

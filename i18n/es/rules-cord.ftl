@@ -6,10 +6,10 @@ CORD001 = A { $first } se le pide más de lo que soporta
         [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. Se le piden { $demand }. Ningún { -breaker } lo impide: el cable solo se calienta. Intervienen: { $about }.
        *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } lo impide: el cable solo se calienta y puede arder. Intervienen: { $about }.
       }
-    .fix-thicker = Enchufe una parte en otro lugar, haga funcionar las cosas por turnos o use un cable más grueso (un número AWG menor es más grueso).
+    .fix-thicker = Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más grueso (un número AWG menor es más grueso).
     .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
-    .fix-plug = Enchufe una parte en otro lugar o haga funcionar las cosas por turnos. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
-    .fix-tag = Lea los amperios en la etiqueta del cable; vale la cifra menor. Enchufe una parte en otro lugar, haga funcionar las cosas por turnos o use un cable más corto o más grueso (un número AWG menor es más grueso).
+    .fix-plug = Enchufe una parte en otro lugar o use menos cosas a la vez en él. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
+    .fix-tag = Lea los amperios en la etiqueta del cable; vale la cifra menor. Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más corto o más grueso (un número AWG menor es más grueso).
 
 CORD002 = { $fix ->
     [replace] Cable de interior usado a la intemperie: { $about }

@@ -6,10 +6,10 @@ CORD001 = On demande à { $first } plus que sa limite
         [tag] Les rallonges comme { $first } (fil : { $wire }) portent d’ordinaire la marque { $limit } à cette longueur. On lui demande { $demand }. Aucun disjoncteur n’arrête cela : la rallonge chauffe. En cause : { $about }.
        *[other] { $first } (fil : { $wire }) supporte { $limit } au plus. On lui demande { $demand }. Aucun disjoncteur n’arrête cela : la rallonge chauffe, et elle peut brûler. En cause : { $about }.
       }
-    .fix-thicker = Branchez une partie ailleurs, utilisez les appareils à tour de rôle, ou prenez une rallonge plus grosse (numéro AWG plus petit = fil plus gros).
+    .fix-thicker = Branchez une partie ailleurs, utilisez moins d’appareils à la fois, ou prenez une rallonge plus grosse (numéro AWG plus petit = fil plus gros).
     .fix-unwind = Déroulez toute la rallonge avant de vous en servir. Enroulée, elle ne peut pas évacuer sa chaleur.
-    .fix-plug = Branchez une partie ailleurs, ou utilisez les appareils à tour de rôle. C’est la fiche qui fixe cette limite ; une rallonge plus grosse avec la même fiche n’y change rien.
-    .fix-tag = Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte. Branchez une partie ailleurs, utilisez les appareils à tour de rôle, ou prenez une rallonge plus courte ou plus grosse (numéro AWG plus petit = fil plus gros).
+    .fix-plug = Branchez une partie ailleurs, ou utilisez moins d’appareils à la fois. C’est la fiche qui fixe cette limite ; une rallonge plus grosse avec la même fiche n’y change rien.
+    .fix-tag = Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte. Branchez une partie ailleurs, utilisez moins d’appareils à la fois, ou prenez une rallonge plus courte ou plus grosse (numéro AWG plus petit = fil plus gros).
 
 CORD002 = { $fix ->
     [replace] Rallonge d’intérieur utilisée dehors : { $about }

@@ -49,6 +49,8 @@ pub(super) struct Scene<'a> {
     shares: Vec<Vec<Microvolts>>,
     /// The same while it starts.
     starting_shares: Vec<Vec<Microvolts>>,
+    /// For each set, what all of it running costs each of its members.
+    costs: Vec<Vec<Microvolts>>,
 }
 
 impl<'a> Scene<'a> {
@@ -96,13 +98,30 @@ impl<'a> Scene<'a> {
                 .map(|here| flows.iter().map(|flow| flow.lost_by(&here.load)).collect())
                 .collect()
         };
+        let (running, starting) = (shares(&|placed| placed.load), shares(&Placed::starting));
+        let costs = sets
+            .iter()
+            .map(|set: &Vec<usize>| {
+                let cost = |own: &usize| set.iter().map(|other| running[*own][*other]).sum();
+                set.iter().map(cost).collect()
+            })
+            .collect();
         Self {
             supply,
-            shares: shares(&|placed| placed.load),
-            starting_shares: shares(&Placed::starting),
+            shares: running,
+            starting_shares: starting,
+            costs,
             sets,
             placed,
         }
+    }
+
+    /// Each set, and each of its members with what all of it running costs that one.
+    pub fn costs(&self) -> impl Iterator<Item = impl Iterator<Item = (usize, Microvolts)>> {
+        self.sets
+            .iter()
+            .zip(&self.costs)
+            .map(|(set, costs)| set.iter().copied().zip(costs.iter().copied()))
     }
 
     /// The load of this id, where it is placed.
@@ -129,10 +148,10 @@ impl<'a> Scene<'a> {
         let costs =
             |set: &Vec<usize>| -> Microvolts { set.iter().map(|at| self.share(own, *at)).sum() };
         let mut worst: Option<(Microvolts, Vec<usize>)> = None;
-        for set in &self.sets {
-            if set.contains(&own) {
+        for (set, known) in self.sets.iter().zip(&self.costs) {
+            if let Some(at) = set.iter().position(|at| *at == own) {
                 // Only one that costs as much need be copied.
-                let cost = costs(set);
+                let cost = known[at];
                 if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
                     worst = Some((cost, set.clone()));
                 }

@@ -211,12 +211,11 @@ fn share(part: Microvolts, whole: Voltage) -> i128 {
 
 fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
     let mut worst: Option<(i128, usize, usize)> = None;
-    for (at, set) in scene.sets.iter().enumerate() {
-        for own in set {
-            let gone: Microvolts = set.iter().map(|other| scene.share(*own, *other)).sum();
-            let gone = share(gone, supply.volts_at(scene.placed[*own].load.at));
+    for (at, set) in scene.costs().enumerate() {
+        for (own, gone) in set {
+            let gone = share(gone, supply.volts_of(&scene.placed[own].load));
             if worst.is_none_or(|(most, ..)| gone > most) {
-                worst = Some((gone, at, *own));
+                worst = Some((gone, at, own));
             }
         }
     }
@@ -225,24 +224,22 @@ fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
         .iter()
         .map(|at| scene.placed[*at].load)
         .collect();
-    let at = scene.placed[own].load.at;
     let flow = supply.settled_flow(&running);
-    let left = left(supply, at, flow.as_ref());
-    let cords = flow.map(|flow| flow.through_cords(at)).unwrap_or_default();
-    Some(told(supply, scene, set, own, None, left, cords))
+    Some(told(supply, scene, (set, own), None, flow.as_ref()))
 }
 
 fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
     let mut worst: Option<(i128, usize, usize, usize)> = None;
-    for (at, set) in scene.sets.iter().enumerate() {
-        for own in set {
-            let volts = supply.volts_at(scene.placed[*own].load.at);
-            let running: Microvolts = set.iter().map(|other| scene.share(*own, *other)).sum();
-            for starts in set.iter().filter(|starts| scene.placed[**starts].starts()) {
-                let more = scene.starting_share(*own, *starts) - scene.share(*own, *starts);
+    for (at, set) in scene.costs().enumerate() {
+        let members = &scene.sets[at];
+        for (own, running) in set {
+            let volts = supply.volts_of(&scene.placed[own].load);
+            let starting = members.iter().copied();
+            for starts in starting.filter(|starts| scene.placed[*starts].starts()) {
+                let more = scene.starting_share(own, starts) - scene.share(own, starts);
                 let gone = share(running + more, volts);
                 if worst.is_none_or(|(most, ..)| gone > most) {
-                    worst = Some((gone, at, *own, *starts));
+                    worst = Some((gone, at, own, starts));
                 }
             }
         }
@@ -259,34 +256,33 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
             }
         })
         .collect();
-    let at = scene.placed[own].load.at;
     let flow = supply.nominal_flow(&running);
-    let left = left(supply, at, Some(&flow));
-    let cords = flow.through_cords(at);
-    Some(told(supply, scene, set, own, Some(starts), left, cords))
+    Some(told(supply, scene, (set, own), Some(starts), Some(&flow)))
 }
 
+/// What is told of a member of a set, while this flows; nothing of it is left where the line cannot
+/// carry all that.
 fn told(
     supply: &Supply,
     scene: &Scene<'_>,
-    set: usize,
-    own: usize,
+    (set, own): (usize, usize),
     starts: Option<usize>,
-    left: Voltage,
-    cords: Vec<(NodeIx, Current)>,
+    flow: Option<&Flow<'_>>,
 ) -> Worst {
     let id = |at: usize| scene.placed[at].unit.id.clone();
-    let at = scene.placed[own].load.at;
-    let volts = supply.volts_at(at);
+    let load = &scene.placed[own].load;
+    let volts = supply.volts_of(load);
+    let gone = flow.map_or(volts, |flow| lost(flow.lost_by(load)).min(volts));
+    let cords = flow.map(|flow| flow.through_cords_to(load));
     Worst {
         at: id(own),
-        receptacle: supply.node(at).id.clone(),
+        receptacle: supply.node(load.at).id.clone(),
         running: scene.sets[set].iter().map(|at| id(*at)).collect(),
         starting: starts.map(id),
-        lost: (volts - left).into(),
-        percent: super::drops::percent(volts - left, volts).into(),
-        left: left.into(),
-        cords: super::drops::through(supply, cords),
+        lost: gone.into(),
+        percent: super::drops::percent(gone, volts).into(),
+        left: (volts - gone).into(),
+        cords: super::drops::through(supply, cords.unwrap_or_default()),
     }
 }
 

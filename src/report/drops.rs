@@ -322,6 +322,13 @@ mod tests {
             let [drop] = &report.figures.drops[..] else {
                 panic!("one load")
             };
+            // The worst of one is that one.
+            let worst = report.figures.volts.worst_running.as_ref();
+            let worst = worst.expect("a worst");
+            assert_eq!(
+                (worst.lost, worst.percent),
+                (drop.volts_running, drop.percent_running)
+            );
             (
                 drop.volts_running.amount.to_string(),
                 drop.percent_running.amount.to_string(),

@@ -60,7 +60,13 @@ pub fn largest(
     most: usize,
     budget: &mut Budget,
 ) -> Family {
-    let fixed = fixed.essential(loads);
+    let mut fixed = fixed.essential(loads);
+    // What does not hold is found out soonest by the row that is asked for most of what it has.
+    fixed.rows.sort_by_cached_key(|row| {
+        let asked: i64 = loads.iter().map(|load| row.sums[load]).sum();
+        let share = i128::from(asked) * 1_000_000 / i128::from(row.capacity.max(1));
+        std::cmp::Reverse(share)
+    });
     // The largest first: they decide most, and what is left over then mostly fits or mostly does
     // not.
     let mut order: Vec<usize> = loads.iter().collect();

@@ -147,6 +147,7 @@ impl<'a> Scene<'a> {
         };
         let costs =
             |set: &Vec<usize>| -> Microvolts { set.iter().map(|at| self.share(own, *at)).sum() };
+        let has_twin = (0..self.placed.len()).any(|other| other != own && alike(own, other));
         let mut worst: Option<(Microvolts, Vec<usize>)> = None;
         for (set, known) in self.sets.iter().zip(&self.costs) {
             if let Some(at) = set.iter().position(|at| *at == own) {
@@ -155,7 +156,7 @@ impl<'a> Scene<'a> {
                 if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
                     worst = Some((cost, set.clone()));
                 }
-            } else if let Some(set) = with_own(set, own, alike) {
+            } else if has_twin && let Some(set) = with_own(set, own, alike) {
                 let cost = costs(&set);
                 if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
                     worst = Some((cost, set));
@@ -231,11 +232,12 @@ pub(super) fn of_scene(scene: &Scene<'_>) -> Vec<Drop> {
 /// A set that may run together, with this load in it: as it stands, or with the load in the place
 /// of one just like it, for which the set was told.
 fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> Option<Vec<usize>> {
-    let mut set = set.to_vec();
-    if !set.contains(&own) {
-        let instead = set.iter().position(|other| alike(own, *other))?;
-        set[instead] = own;
+    if set.contains(&own) {
+        return Some(set.to_vec());
     }
+    let instead = set.iter().position(|other| alike(own, *other))?;
+    let mut set = set.to_vec();
+    set[instead] = own;
     Some(set)
 }
 

@@ -233,14 +233,23 @@ fn worst_start(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
     for (at, set) in scene.costs().enumerate() {
         let members = &scene.sets[at];
         for (own, running) in set {
-            let volts = supply.volts_of(&scene.placed[own].load);
+            // Of all that may start the one that costs most, of equals the first.
             let starting = members.iter().copied();
-            for starts in starting.filter(|starts| scene.placed[*starts].starts()) {
-                let more = scene.starting_share(own, starts) - scene.share(own, starts);
-                let gone = share(running + more, volts);
-                if worst.is_none_or(|(most, ..)| gone > most) {
-                    worst = Some((gone, at, own, starts));
-                }
+            let starting = starting
+                .filter(|starts| scene.placed[*starts].starts())
+                .map(|starts| {
+                    (
+                        scene.starting_share(own, starts) - scene.share(own, starts),
+                        starts,
+                    )
+                })
+                .reduce(|most, next| if next.0 > most.0 { next } else { most });
+            let Some((more, starts)) = starting else {
+                continue;
+            };
+            let gone = share(running + more, supply.volts_of(&scene.placed[own].load));
+            if worst.is_none_or(|(most, ..)| gone > most) {
+                worst = Some((gone, at, own, starts));
             }
         }
     }

@@ -25,7 +25,12 @@ pub(super) const NEC_240_5_B1: Source = Source::new(NEC, "240.5(B)(1)", "2023", 
 /// Listed cord sets, within their listing.
 pub(super) const NEC_240_5_B3: Source = Source::new(NEC, "240.5(B)(3)", "2023", Mark::Secondary);
 /// What cord sets of a gauge and length are usually marked with.
-pub(super) const UL_817: Source = Source::new("UL 817", "cord sets by length", "", Mark::Secondary);
+pub(super) const UL_817: Source = Source::new(
+    "UL 817",
+    "cord sets by length; 12 AWG to 50 ft by common practice",
+    "",
+    Mark::Secondary,
+);
 /// Cord sets put together in the field, on 20 A circuits.
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.

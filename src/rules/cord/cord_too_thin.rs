@@ -29,8 +29,8 @@
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of flexible cord (from a secondary copy).
 //! - NFPA 70 (NEC), 400.5(A), 2023: the ground does not count as carrying current, nor a neutral that
 //!   carries only the unbalanced current (from a secondary copy).
-//! - UL 817, cord sets by length: their marks, as a cord supplier and a forum tell them (from a
-//!   secondary copy).
+//! - UL 817, cord sets by length; 12 AWG to 50 ft by common practice: their marks, as a cord supplier
+//!   and a forum tell them (from a secondary copy).
 //! - NEMA WD 6: ratings of plugs (from memory, not verified).
 
 use crate::plan::{Cord, Id};

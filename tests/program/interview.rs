@@ -133,6 +133,21 @@ impl Person {
         }
         status.exit_code()
     }
+
+    /// Asked a question, ends by the signal, saying so much, with the terminal as it was found.
+    fn is_ended_by(&mut self, signal: &str, said: &str) {
+        let other = native_pty_system().openpty(PtySize::default()).unwrap();
+        let untouched = other.master.get_termios().unwrap();
+        assert_ne!(self.master.get_termios().unwrap(), untouched);
+        let id = self.child.process_id().unwrap().to_string();
+        let sent = std::process::Command::new("kill")
+            .args(["-s", signal, &id])
+            .status();
+        assert!(sent.unwrap().success());
+        assert_eq!(self.ends(), if signal == "INT" { 130 } else { 143 });
+        self.sees(said);
+        assert_eq!(self.master.get_termios().unwrap(), untouched);
+    }
 }
 
 const GENERATOR: &[(&str, &str)] = &[
@@ -652,23 +667,13 @@ fn control_c_behind_an_answer_and_between_questions() {
     person.sees("Your answers are kept");
     assert!(std::fs::read_to_string(&file).unwrap().contains("2800 W"));
     // Each starts alike. This one nobody sits at: a person's own may have been touched already.
-    let other = native_pty_system().openpty(PtySize::default()).unwrap();
-    let untouched = other.master.get_termios().unwrap();
     // As a signal, which is what it is while no question reads the keys; the terminal is given
     // back as it was.
     for signal in ["INT", "TERM"] {
         let mut person = Person::sits_down(home.path(), 80);
         person.answers("Go on with an unfinished plan?", "");
         person.is_asked("And for a few seconds");
-        assert_ne!(person.master.get_termios().unwrap(), untouched);
-        let id = person.child.process_id().unwrap().to_string();
-        let sent = std::process::Command::new("kill")
-            .args(["-s", signal, &id])
-            .status();
-        assert!(sent.unwrap().success());
-        assert_eq!(person.ends(), if signal == "INT" { 130 } else { 143 });
-        person.sees("Your answers are kept");
-        assert_eq!(person.master.get_termios().unwrap(), untouched);
+        person.is_ended_by(signal, "Your answers are kept");
     }
 }
 
@@ -788,20 +793,10 @@ fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     person.is_asked("And for a few seconds");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
-    let other = native_pty_system().openpty(PtySize::default()).unwrap();
-    let untouched = other.master.get_termios().unwrap();
     for signal in ["INT", "TERM"] {
         let mut person = Person::sits_down(home.path(), 80);
         person.is_asked("Go on with an unfinished plan?");
-        assert_ne!(person.master.get_termios().unwrap(), untouched);
-        let id = person.child.process_id().unwrap().to_string();
-        let sent = std::process::Command::new("kill")
-            .args(["-s", signal, &id])
-            .status();
-        assert!(sent.unwrap().success());
-        assert_eq!(person.ends(), if signal == "INT" { 130 } else { 143 });
-        person.sees("nothing has changed");
-        assert_eq!(person.master.get_termios().unwrap(), untouched);
+        person.is_ended_by(signal, "nothing has changed");
     }
 }
 

@@ -25,6 +25,33 @@ fn sort() -> impl Strategy<Value = Sort> {
     )
 }
 
+/// Loads of two sorts, and which is of the first; the pattern of places repeats where there are more.
+fn loads(
+    (one, other, which): (Sort, Sort, [bool; LOADS]),
+    places: usize,
+    homes: Option<[Option<usize>; LOADS]>,
+) -> Vec<Load> {
+    let load = |number: usize| {
+        let (running, excess, continuous, must, weight, fits) =
+            if which[number] { one } else { other };
+        let allowed: Vec<usize> = (0..places)
+            .filter(|p| fits >> (p % PLACES) & 1 == 1)
+            .collect();
+        Load {
+            running,
+            starting: running + excess,
+            continuous,
+            must,
+            weight,
+            home: homes
+                .and_then(|homes| homes[number])
+                .filter(|home| allowed.contains(home)),
+            allowed,
+        }
+    };
+    (0..LOADS).map(load).collect()
+}
+
 /// Two feeds under one set, receptacles on each, behind breakers of one size, of another or none.
 fn racks() -> impl Strategy<Value = Model> {
     let receptacle = (
@@ -40,27 +67,11 @@ fn racks() -> impl Strategy<Value = Model> {
         prop::option::of(prop::array::uniform5(prop::option::of(0..PLACES))),
     )
         .prop_map(|(sorts, breakers, receptacles, feeds, on, homes)| {
-            let (one, other, which) = sorts;
             let mut model = Model {
                 sockets: receptacles.iter().map(|(_, sockets)| *sockets).collect(),
+                loads: loads(sorts, PLACES, homes),
                 ..Model::default()
             };
-            for load in 0..LOADS {
-                let (running, excess, continuous, must, weight, places) =
-                    if which[load] { one } else { other };
-                let allowed: Vec<usize> = (0..PLACES).filter(|p| places >> p & 1 == 1).collect();
-                model.loads.push(Load {
-                    running,
-                    starting: running + excess,
-                    continuous,
-                    must,
-                    weight,
-                    home: homes
-                        .and_then(|homes| homes[load])
-                        .filter(|home| allowed.contains(home)),
-                    allowed,
-                });
-            }
             let (small, large, first) = breakers;
             for (place, (breaker, _)) in receptacles.iter().enumerate() {
                 match breaker {
@@ -110,7 +121,7 @@ fn trees() -> impl Strategy<Value = Model> {
 }
 
 fn tree(
-    (one, other, which): (Sort, Sort, [bool; LOADS]),
+    sorts: (Sort, Sort, [bool; LOADS]),
     branches: &[Branch],
     (small, large, set): (i64, i64, i64),
     on: Option<u8>,
@@ -125,23 +136,7 @@ fn tree(
             model.sockets.push(*sockets);
         }
     }
-    let places = of.len();
-    for load in 0..LOADS {
-        let (running, excess, continuous, must, weight, fits) =
-            if which[load] { one } else { other };
-        let allowed: Vec<usize> = (0..places).filter(|p| fits >> (p % 5) & 1 == 1).collect();
-        model.loads.push(Load {
-            running,
-            starting: running + excess,
-            continuous,
-            must,
-            weight,
-            home: homes
-                .and_then(|homes| homes[load])
-                .filter(|home| allowed.contains(home)),
-            allowed,
-        });
-    }
+    model.loads = loads(sorts, of.len(), homes);
     let size = |is_large: bool| if is_large { large } else { small };
     for (branch, (limit, _)) in branches.iter().enumerate() {
         if let Some(limit) = limit {

@@ -127,12 +127,7 @@ const KEYS: &[&str] = &[
 /// switches it on from a card, so it stands in none of its lists.
 fn within_reach(context: &Context<'_>) -> (Report, Vec<Id>) {
     let mut report = context.report.clone();
-    let usable = |at: &Id| {
-        context.limit(at).is_none_or(|limit| {
-            let mut path = limit.path.iter();
-            path.all(|id| context.report.refusal(id, None).is_none())
-        })
-    };
+    let usable = |at: &Id| context.limit(at).is_none_or(|limit| context.usable(limit));
     let sharing = &mut report.figures.sharing;
     let (placed, lost): (Vec<_>, Vec<_>) = std::mem::take(&mut sharing.placed)
         .into_iter()
@@ -355,12 +350,7 @@ impl<'a> Tree<'a> {
     fn new(context: Context<'a>) -> Self {
         // What sets the tightest limit at which something is to run and that may be used at all.
         let limits = &context.report.figures.limits;
-        let usable = |limit: &&Limit| {
-            limit
-                .path
-                .iter()
-                .all(|id| context.report.refusal(id, None).is_none())
-        };
+        let usable = |limit: &&Limit| context.usable(limit);
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
         let tightest = |limit: &&Limit| limit.continuous_amps.amount;
         let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();

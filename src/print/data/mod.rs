@@ -251,6 +251,12 @@ impl<'a> Context<'a> {
             .find(|limit| limit.id == *id)
     }
 
+    /// Whether nothing on the way to it must not be used.
+    fn usable(&self, limit: &Limit) -> bool {
+        let mut path = limit.path.iter();
+        path.all(|id| self.report.refusal(id, None).is_none())
+    }
+
     fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
         self.report.figures.loads.iter().find(|load| load.id == *id)
     }

@@ -415,9 +415,9 @@ impl List<'_> {
             .filter(move |limit| limit.shape.takes(plug))
             .filter(|limit| limit.set_by.reason != LimitReason::NotFed)
             .filter(|limit| {
-                let refused = self.report.refusal(&limit.id, None);
                 // Bare ones become sound with the protection that new parts bring.
-                refused.is_none_or(|finding| finding.code == "SHOCK001")
+                let refused = self.report.refused(&limit.id);
+                refused.is_none_or(|why| ["SHOCK001", "SHOCK013"].contains(&why.code))
             })
             .map(|limit| &limit.id)
             .filter(|at| self.open(at) > 0)

@@ -229,6 +229,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
 print-authority = Grundlage
+print-also = Das behebt auch
+print-look = Zuerst nachsehen
 print-symbol-general = Warnzeichen
 print-symbol-electric = Warnzeichen: Elektrizität
 print-symbol-hot = Warnzeichen: Hitze

@@ -229,6 +229,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = First what holds at every set-up, then what was found in this plan, worst first. Tick each point. A danger that is not mended means: do not start the generator.
 print-authority = Authority
+print-also = This also clears
+print-look = Look first
 print-symbol-general = Warning sign
 print-symbol-electric = Warning sign: electricity
 print-symbol-hot = Warning sign: heat

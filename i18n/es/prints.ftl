@@ -232,6 +232,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
 print-authority = Según
+print-also = Esto también resuelve
+print-look = Mire primero
 print-symbol-general = Señal de advertencia
 print-symbol-electric = Señal de advertencia: electricidad
 print-symbol-hot = Señal de advertencia: calor

@@ -235,6 +235,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
 print-authority = Source
+print-also = Cela règle aussi
+print-look = À vérifier d’abord
 print-always-title = À chaque mise en place, quoi que dise le plan
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
 print-always-1 = L’échappement tue sans odeur. Dehors seulement, loin des gens et dirigé à l’opposé. { -alarm(form: "One") } là où l’on dort.

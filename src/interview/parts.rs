@@ -7,8 +7,8 @@ use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
 use crate::plan::{Id, LoadKind};
-use crate::verdict::BONDING_PLUG;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
+use crate::verdict::BONDING_PLUG;
 
 /// The numbers of a list of parts that stand: up to the one that says "done", without those
 /// taken out.

@@ -84,43 +84,81 @@ pub(super) fn changes_loads(field: &str) -> bool {
     field.starts_with("load.") || field == "generator.voltage"
 }
 
-/// The unknown that decides most; `None` when none changes anything. `again` tells where the plan
-/// stands with another answer to that field; it leaves the figures as they were.
+/// What better answers would change.
+#[derive(Debug, Default)]
+pub(super) struct Answers {
+    /// The unknown that decides most; `None` when none changes what matters.
+    pub decides: Option<Decides>,
+    /// The fields that change a danger, a warning or a limit.
+    pub matters: Vec<String>,
+    /// Findings, by their places, that rest on the answer to a field.
+    pub rests_on: Vec<(usize, String)>,
+}
+
+/// Whether a finding is there no longer, or milder, or of fewer parts.
+fn eased(finding: &Finding, then: &[Finding]) -> bool {
+    let covers = |other: &Finding| {
+        other.code == finding.code
+            && other.signal <= finding.signal
+            && finding.about.iter().all(|id| other.about.contains(id))
+    };
+    !then.iter().any(covers)
+}
+
+/// What better answers would change. `again` tells where the plan stands with another answer to that
+/// field, and what is found then; it leaves the figures as they were.
 #[must_use]
-pub(super) fn most(
+pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
-    again: impl Fn(&Plan, &str, &mut Figures) -> Standing,
-) -> Option<Decides> {
+    again: impl Fn(&Plan, &str, &mut Figures) -> (Standing, Vec<Finding>),
+) -> Answers {
     let now = Standing::of(figures, findings);
     let fields: Vec<String> = figures
         .assumed
         .iter()
-        .take(MOST)
         .map(|assumption| assumption.field.clone())
         .collect();
+    // More amps matter where somebody wants more than there is.
+    let short = !figures.sharing.unplaced.is_empty() || !figures.sharing.never.is_empty();
+    let mut answers = Answers::default();
     let mut best: Option<((usize, usize, i64), String)> = None;
-    for field in fields {
+    for (at, field) in fields.into_iter().enumerate() {
+        // What was not tried may matter.
+        if at >= MOST {
+            answers.matters.push(field);
+            continue;
+        }
         let Some(answered) = answered(plan, &field) else {
             continue;
         };
-        let then = again(&answered, &field, figures);
+        let (then, found) = again(&answered, &field, figures);
+        let serious = findings.iter().enumerate();
+        let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
+        let rests = serious.filter(|(_, finding)| eased(finding, &found));
+        let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
         let gain = (
             now.dangers.saturating_sub(then.dangers),
             now.warnings.saturating_sub(then.warnings),
             (then.limits - now.limits).max(0),
         );
-        if gain > (0, 0, 0) && best.as_ref().is_none_or(|(most, _)| gain > *most) {
+        if !rests.is_empty() || gain > (0, 0, 0) {
+            answers.matters.push(field.clone());
+        }
+        answers.rests_on.extend(rests);
+        let counts = gain.0 > 0 || gain.1 > 0 || short && gain.2 > 0;
+        if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
             best = Some((gain, field));
         }
     }
-    best.map(|((dangers, warnings, limits), field)| Decides {
+    answers.decides = best.map(|((dangers, warnings, limits), field)| Decides {
         field,
         dangers,
         warnings,
         amps: Current::from_milliamps(limits).into(),
-    })
+    });
+    answers
 }
 
 #[cfg(test)]
@@ -170,15 +208,16 @@ mod tests {
             mut figures,
             ..
         } = build::judge(plan);
-        most(plan, &mut figures, &findings, |answered, _, figures| {
+        answers(plan, &mut figures, &findings, |answered, _, figures| {
             let supply = Supply::build(answered);
             let mut figures = figures.clone();
             let verdicts = Verdicts::of(answered, &supply);
             figures.limits = build::limits(&supply, &verdicts);
             figures.loads = build::facts(answered, &loads::units(answered).0);
             let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
-            Standing::of(&figures, &found)
+            (Standing::of(&figures, &found), found)
         })
+        .decides
     }
 
     proptest! {

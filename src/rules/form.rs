@@ -191,6 +191,7 @@ const WITHOUT_AMOUNT: &[&str] = &[
     "SHOCK006",
     "SHOCK009",
     "SHOCK010",
+    "SHOCK013",
     "FIT001",
     "AIR002",
     "AIR004",

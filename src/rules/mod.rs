@@ -27,8 +27,8 @@ use crate::plan::Id;
 use crate::plan::Plan;
 use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
 use crate::supply::Supply;
-use crate::verdict::Verdicts;
 use crate::tables::source::Source;
+use crate::verdict::Verdicts;
 
 /// What a check may look at.
 #[derive(Clone, Debug)]
@@ -126,6 +126,7 @@ impl Findings<'_> {
                 values: fix_values,
             },
             sources: self.rule.sources.to_vec(),
+            rests_on: Vec::new(),
         });
     }
 }

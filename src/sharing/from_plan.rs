@@ -58,12 +58,7 @@ const SMALL: usize = 3;
 /// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
 /// are not looked for here.
 #[must_use]
-pub fn share(
-    plan: &Plan,
-    supply: &Supply,
-    verdicts: &Verdicts<'_>,
-    units: &[LoadUnit],
-) -> Sharing {
+pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let considered = units.len().min(LoadSet::CAPACITY);
     let (units, beyond) = units.split_at(considered);
     let (setting, whole) = Setting::new(plan, supply, verdicts, units);

@@ -5,13 +5,13 @@ use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
 use crate::interview::value::Value;
 use crate::interview::{build, live};
-use crate::plan::bounds;
+use crate::plan::{Plan, bounds};
 use crate::quantity::Power;
-use crate::report::{Assumption, Finding};
+use crate::report::{Assumption, Finding, Report};
 
 impl Machine {
     /// The dangers that are certain from the answers so far.
-    pub(in crate::interview) fn dangers(&self) -> Vec<Finding> {
+    pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         let draft = &self.draft;
         let ids = Ids::new(draft);
         let loads = parts::load_ids(draft, &ids);
@@ -30,7 +30,7 @@ impl Machine {
                 _ => None,
             })
             .collect();
-        live::dangers(draft, &unfinished)
+        live::dangers(draft, &unfinished, judge)
     }
 
     /// What the plan takes for the answer to this question, which nobody knows.

@@ -138,12 +138,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .filter(|more| *more > 0)
             .map(|more| context.say("more", &[("count", &more.to_string())]))
     };
-    let dangers = context
-        .report
-        .findings
-        .iter()
-        .filter(|finding| finding.signal == Signal::Danger)
-        .count();
+    let dangers = context.report.count(Signal::Danger);
     Card {
         size: context.options.card,
         danger: (dangers > 0).then(|| Strip {

@@ -5,8 +5,8 @@ use crate::plan::{
 };
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::supply::UNKNOWN_RATED;
-use crate::verdict::BONDING_PLUG;
 use crate::tables::shape::{Circuit, Configuration};
+use crate::verdict::BONDING_PLUG;
 
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.
 pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {

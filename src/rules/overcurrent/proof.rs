@@ -108,8 +108,9 @@ mod tests {
         // A duplex of 15 A on a 20 A breaker, and a kettle with a 15 A plug in it.
         let twenty = [("breaker = \"15 A\" # left", "breaker = \"20 A\"")];
         assert_eq!(by(&twenty, "left", "receptacle"), Some("receptacles"));
+        let thick = [twenty[0], ("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")];
         assert_eq!(
-            by(&twenty, "kettle", "appliance-cord"),
+            by(&thick, "kettle", "appliance-cord"),
             Some("appliance-cord")
         );
         // 14 AWG in a box is for 15 A.

@@ -188,7 +188,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .collect();
     cures.retain(|(_, id, _)| {
         let at = facts.supply.receptacle(id);
-        at.is_some_and(|at| facts.verdicts.refused(at).is_none())
+        at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
     });
     let cure = cures
         .into_iter()

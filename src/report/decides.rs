@@ -405,11 +405,18 @@ mod tests {
         assert_eq!(found, Some(("load.fan.kind".to_owned(), 0, 1)));
     }
 
+    /// More amps matter to nobody who has enough.
     #[test]
-    fn without_a_danger_the_limits_decide() {
+    fn without_a_danger_the_limits_decide_where_there_is_too_little() {
+        let high = ("altitude = \"0 ft\"", "altitude = \"unknown\"");
+        assert_eq!(report(&[high]).figures.decides, None);
         let found = report(&[
-            ("altitude = \"0 ft\"", "altitude = \"unknown\""),
+            high,
             ("outdoor = true # long", "outdoor = \"unknown\""),
+            // At its hour there is room for one of the two.
+            ("running = \"50 W\"", "running = \"1700 W\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-21:00\"]"),
+            ("continuous = true # fan", "continuous = false"),
         ])
         .figures
         .decides

@@ -118,8 +118,19 @@ fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<Stri
         .iter()
         .map(|finding: &Finding| json(&|| serde_json::to_string(finding)))
         .collect();
+    // Troubles name findings by their places; here they go with what those are.
+    findings.extend(report.figures.troubles.iter().map(|trouble| {
+        let mut of: Vec<String> = report
+            .findings_of(trouble)
+            .map(|finding| json(&|| serde_json::to_string(finding)))
+            .collect();
+        of.sort();
+        of.join("\n")
+    }));
     findings.sort();
-    (json(&|| serde_json::to_string(&report.figures)), findings)
+    let mut figures = report.figures.clone();
+    figures.troubles.clear();
+    (json(&|| serde_json::to_string(&figures)), findings)
 }
 
 /// One in four is anything that reads, the others might be a camp's.

@@ -6,9 +6,13 @@ crate::rules::area! {
     cord_limits_load,
     feed_limits_branches,
     current_limited_fault,
+    breaker_overloaded,
 }
 
+mod own_limit;
 mod proof;
 
+pub(super) use breaker_overloaded::overloads;
+pub(super) use own_limit::own_limit;
 pub(crate) use proof::proofs;
 pub(super) use unprotected_rating::CORD_SET_CIRCUIT;

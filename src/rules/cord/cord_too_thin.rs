@@ -16,7 +16,9 @@
 //! with a household plug, what cords of its gauge and length are usually marked with (beyond 50 ft
 //! 18 AWG 7 A, 16 AWG 10 A, 14 AWG 13 A, 12 AWG 15 A). Where only the heat of the air makes it too much,
 //! rule CORD006 speaks. A load that found no place because of a cord counts against that cord. Where a
-//! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent.
+//! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent. So it
+//! is where the generator itself cannot give more than that (rule OVER001): what is too much for the
+//! generator is rule POWER001's.
 //!
 //! Where the wire itself carries all that is asked, and the breaker is one of 15 or 20 A, only the plug or
 //! the mark is passed: a warning. Anything else is a danger.
@@ -37,8 +39,8 @@ use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, clock};
 use crate::rules::prelude::*;
-use crate::rules::overcurrent::CORD_SET_CIRCUIT;
-use crate::supply::{LimitReason, NodeIx, NodeKind, UNKNOWN_CORD};
+use crate::rules::overcurrent::{CORD_SET_CIRCUIT, own_limit};
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind, UNKNOWN_CORD};
 use crate::tables::conductor::{flexible_ampacity, in_air};
 
 pub(super) const RULE: Rule = Rule {
@@ -99,6 +101,19 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
+        // 13.3 A through 16 AWG behind 20 A, from a generator that gives 12.5 A, and 16.7 A for a moment.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1500 W\""),
+            ("peak = \"4500 W\"", "peak = \"2000 W\""),
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
+            ("running = \"1500 W\"", "running = \"1600 W\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
     ],
 };
 
@@ -124,8 +139,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         // Where only the heat makes it too much, it is rule CORD006's.
         let limit = node.when_cool;
-        // What trips first is not this rule's.
-        if node.protected_at.is_some_and(|(_, breaker)| breaker <= limit) {
+        if stops_first(facts, node, limit) {
             continue;
         }
         let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, limit) else {
@@ -160,6 +174,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             values([]),
         );
     }
+}
+
+/// Whether a breaker, or the generator itself, stops what is more than this cord's limit: then it is no
+/// rule of cords that speaks.
+pub(super) fn stops_first(facts: &Facts<'_>, cord: &Node, limit: Current) -> bool {
+    let own = own_limit(facts.plan, facts.supply);
+    cord.protected_at.is_some_and(|(_, breaker)| breaker <= limit)
+        || own.is_some_and(|own| own.spares(limit))
 }
 
 /// What is asked of a cord beyond a limit.

@@ -132,11 +132,27 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
+/// What may be asked of the point, scaled likewise.
+fn room(node: &Node) -> i128 {
+    i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille())
+}
+
+/// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
+pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
+    let needs = facts.needs();
+    let parts = facts.supply.nodes.iter().enumerate();
+    let mut parts = parts.filter(|(_, node)| !matches!(node.kind, NodeKind::Source));
+    parts.any(|(at, node)| {
+        let through = facts.through(&needs, NodeIx(at));
+        let busiest = busiest(&through, |on| scaled(facts, node, on));
+        scaled(facts, node, &busiest.on) > room(node)
+    })
+}
+
 /// The busiest minute of these, where what runs for hours is too much in it.
 fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
     let busiest = busiest(these, |on| scaled(facts, node, on));
     let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
-    let room = i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille());
     let limit = node.rating.scaled_down(node.continuous);
     let demand: Current = facts.worst_leg(&busiest.on);
     let hours: Current = facts.worst_leg(&long);
@@ -144,7 +160,7 @@ fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Bu
     let too_long = (hours > limit && !cord_too_thin)
         || (hours > Current::ZERO
             && demand <= node.rating
-            && scaled(facts, node, &busiest.on) > room);
+            && scaled(facts, node, &busiest.on) > room(node));
     too_long.then_some(busiest)
 }
 

@@ -12,7 +12,7 @@ crate::rules::area! {
 mod own_limit;
 mod proof;
 
-pub(super) use breaker_overloaded::overloads;
+pub(super) use continuous_over_80_percent::crowded;
 pub(super) use own_limit::own_limit;
 pub(crate) use proof::proofs;
 pub(super) use unprotected_rating::CORD_SET_CIRCUIT;

@@ -81,7 +81,7 @@ mod tests {
         // Its figures may be those for propane already.
         assert_eq!(own(&[("fuel = \"gasoline\"", PROPANE)]), Some((30_000, 37_500)));
         // Nobody said what it keeps up: then all of its peak.
-        assert_eq!(own(&[("rated = \"3600 W\"", "")]), Some((37_500, 37_500)));
+        assert_eq!(own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]), Some((37_500, 37_500)));
         assert_eq!(own(&[("peak = \"4500 W\"", "")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = \"unknown\"")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = false")]), None);

@@ -34,7 +34,8 @@ fn the_weekend_is_mended_and_the_whole_check_agrees() {
     let before = plan(WEEKEND);
     let mended = mend(&before, false);
 
-    assert!(mended.effect.before.dangers >= 4);
+    // What the kettle, the toaster and the griddle ask of the splitter's wire the generator cannot give.
+    assert!(mended.effect.before.dangers >= 3);
     assert!(mended.effect.after.clear(), "{:?}", mended.effect);
     assert!(mended.effect.proven);
     // The report is that of the plan, checked as if it came from a file.

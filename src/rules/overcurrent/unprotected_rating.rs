@@ -109,8 +109,6 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_400_5_A,
         cite::NEC_445_12,
         cite::NEC_551_42,
-        cite::UL_489,
-        cite::PRACTICE,
     ],
     fixes: &[
         "splitter",

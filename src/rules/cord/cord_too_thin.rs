@@ -20,8 +20,8 @@
 //! is where the generator itself cannot give more than that (rule OVER001): what is too much for the
 //! generator is rule POWER001's.
 //!
-//! Where the wire itself carries all that is asked, and the breaker is one of 15 or 20 A, only the plug or
-//! the mark is passed: a warning. Anything else is a danger.
+//! Where the wire itself, not coiled, carries all that is asked, and the breaker is one of 15 or 20 A, only
+//! the plug or the mark is passed: a warning. Anything else is a danger.
 //!
 //! ## What to do
 //! Use a thicker cord, or plug some of it in elsewhere. A smaller AWG number is a thicker wire. Where the
@@ -154,9 +154,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",
         };
-        // A cord set is allowed behind these breakers, and its wire carries all of it.
+        // A cord set is allowed behind these breakers, and its wire carries all of it, lying as it does.
         let small = node.protected_at.is_some_and(|(_, breaker)| breaker <= CORD_SET_CIRCUIT);
-        let carried = plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
+        let carried = limit == laid_out
+            && plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
         found.add(
             if matches!(fix, "plug" | "tag") && small && carried {
                 Signal::Warning
@@ -260,6 +261,24 @@ mod tests {
             ]);
             let found = found.iter().find(|found| found.code == "CORD001");
             assert_eq!(found.map(|found| found.fix.key), Some(fix), "{wire}");
+        }
+    }
+
+    /// 15.8 A through a plug of 15 A on 10 AWG, which carries 30 A and coiled a third of it.
+    #[test]
+    fn a_coil_carries_no_more_for_being_asked_more() {
+        for (coiled, signal) in [("false", Signal::Warning), ("true", Signal::Danger)] {
+            let coiled = format!("coiled = {coiled}");
+            let found = findings(&[
+                ("from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]"),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("coiled = false # long", coiled.as_str()),
+                ("running = \"1500 W\"", "running = \"1900 W\""),
+                ("on = \"left\" # kettle", "on = \"long\""),
+                ("on = \"right\" # fan", "on = \"front\""),
+            ]);
+            let found = found.iter().find(|found| found.code == "CORD001").expect("found");
+            assert_eq!(found.signal, signal, "{coiled}");
         }
     }
 

@@ -340,7 +340,7 @@ pick-load-hours-none = jederzeit
 
 ask-load-on = Wo ist es angeschlossen?
     .why = { $about }. Überlassen Sie es uns, oder sagen Sie es.
-    .help = Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
+    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
     .row = Angeschlossen an
 pick-load-on-any = Den besten Platz dafür finden
 
@@ -481,7 +481,7 @@ ask-gear-bond = Ist innen Neutralleiter mit Schutzleiter verbunden?
 
 ask-gear-from = Woran ist es angeschlossen?
     .why = { $about }. Die Stelle, die dem Generator am nächsten ist.
-    .help = Es werden nur Stellen gezeigt, in die der Stecker passt. Wird es nicht benutzt, wählen Sie „Nichts“.
+    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Gibt es keine oder wird es nicht benutzt, wählen Sie „Nichts“.
     .row = Angeschlossen an
 pick-gear-from-none = Nichts: Es bleibt in der Kiste
 

@@ -311,6 +311,7 @@ print-ws-part-inlet = Einspeisung
 print-ws-part-wiring = Leitung
 print-ws-part-appliance-cord = eigenes Kabel
 print-ws-by-breaker = der Schutzschalter
+print-ws-by-generator = der Generator selbst: Mehr kann er nicht geben
 print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts

@@ -365,7 +365,7 @@ pick-load-hours-none = any time
 
 ask-load-on = Where is it plugged in?
     .why = { $about }. Leave it to us, or say where it must be.
-    .help = If you leave it to us, the plan finds the places where most can run at once.
+    .help = Only free places where its plug fits are shown. If you leave it to us, the plan finds the places where most can run at once.
     .row = Plugged into
 pick-load-on-any = Find the best place for it
 
@@ -516,7 +516,7 @@ ask-gear-bond = Is neutral joined to ground inside the box?
 
 ask-gear-from = What is it plugged into?
     .why = { $about }. Pick the place nearest the generator.
-    .help = Only places where its plug fits are shown. If it is not in use, pick "Nothing".
+    .help = Only free places where its plug fits are shown. If there is none, or it is not in use, pick "Nothing".
     .row = Plugged into
 pick-gear-from-none = Nothing: it stays in the bin
 

@@ -311,6 +311,7 @@ print-ws-part-inlet = inlet
 print-ws-part-wiring = wiring
 print-ws-part-appliance-cord = its own cord
 print-ws-by-breaker = the breaker
+print-ws-by-generator = the generator itself: it cannot give more
 print-ws-by-cord-set = NEC 240.5(B)(3): listed cord set, within its listing; else (B)(4): 16 AWG or thicker, up to 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A receptacles on 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance

@@ -351,7 +351,7 @@ pick-load-hours-none = a cualquier hora
 
 ask-load-on = ¿Dónde se enchufa?
     .why = { $about }. Déjelo a nuestro cargo, o diga dónde debe estar.
-    .help = Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
+    .help = Solo se muestran los lugares libres donde encaja su clavija. Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
     .row = Se enchufa en
 pick-load-on-any = Buscar el mejor lugar
 
@@ -492,7 +492,7 @@ ask-gear-bond = ¿Se unen neutro y tierra dentro de la caja?
 
 ask-gear-from = ¿En qué se enchufa?
     .why = { $about }. Elija el lugar más cercano al generador.
-    .help = Solo se muestran los lugares donde encaja su clavija. Si no se usa, elija “En nada”.
+    .help = Solo se muestran los lugares libres donde encaja su clavija. Si no hay, o no se usa, elija “En nada”.
     .row = Se enchufa en
 pick-gear-from-none = En nada: se queda en el baúl
 

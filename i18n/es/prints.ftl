@@ -314,6 +314,7 @@ print-ws-part-inlet = entrada
 print-ws-part-wiring = cableado
 print-ws-part-appliance-cord = su propio cable
 print-ws-by-breaker = el { -breaker }
+print-ws-by-generator = el propio generador: no puede dar más
 print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado

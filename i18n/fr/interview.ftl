@@ -361,7 +361,7 @@ pick-load-hours-none = à toute heure
 
 ask-load-on = Où est-il branché ?
     .why = { $about }. Laissez-nous choisir, ou dites où il doit l’être.
-    .help = Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
+    .help = Seules les places libres où sa fiche entre sont montrées. Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
     .row = Branché à
 pick-load-on-any = Trouver la meilleure place
 
@@ -502,7 +502,7 @@ ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
 
 ask-gear-from = À quoi est-ce branché ?
     .why = { $about }. Prenez la place la plus en amont.
-    .help = Seules les places où sa fiche entre sont montrées. Si cela ne sert pas, choisissez « Rien ».
+    .help = Seules les places libres où sa fiche entre sont montrées. S’il n’y en a pas, ou si cela ne sert pas, choisissez « Rien ».
     .row = Branché à
 pick-gear-from-none = Rien : cela reste dans le bac
 

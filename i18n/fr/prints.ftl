@@ -301,6 +301,7 @@ print-ws-part-inlet = entrée
 print-ws-part-wiring = câblage
 print-ws-part-appliance-cord = son propre cordon
 print-ws-by-breaker = le disjoncteur
+print-ws-by-generator = { -generator(form: "The") } : impossible d’en tirer plus
 print-ws-by-cord-set = NEC 240.5(B)(3) : rallonge certifiée, dans les limites de sa certification ; sinon (B)(4) : 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire

@@ -306,7 +306,7 @@ impl Build<'_> {
         Some(Outlet {
             id: Id::new(&self.ids.of(Place::Out(n, m, copy)))?,
             shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
-            sockets: None,
+            sockets: parts::told_sockets(self.draft, n, m, copy),
             breaker: self.amount(&key("breaker"), &bounds::BREAKER),
             shares: None,
             trips_at: None,

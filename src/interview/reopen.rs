@@ -332,6 +332,11 @@ impl Open {
                 .filter_map(|out| out.get("id").map(text_of))
                 .collect();
             self.is(key("ids"), ids.join(","));
+            if kind.iter().any(|out| out.contains_key("sockets")) {
+                let each = kind.iter().map(|out| out.get("sockets").map(text_of));
+                let each: Vec<String> = each.map(Option::unwrap_or_default).collect();
+                self.is(key("sockets"), each.join(","));
+            }
         }
         if count < MOST_OUTS {
             self.is(format!("gear.{n}.out.{}.face", count + 1), "done");

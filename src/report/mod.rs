@@ -451,8 +451,9 @@ pub struct Protection {
     pub breaker: Option<Amount>,
     /// The first outlet behind that breaker.
     pub breaker_at: Option<Id>,
-    /// Why that is enough: `breaker`, no larger than the rating; by an allowance of the code,
-    /// `cord-set`, `receptacles` or `appliance-cord`; by the `listing` of a box; or `nothing`.
+    /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
+    /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
+    /// `appliance-cord`; by the `listing` of a box; or `nothing`.
     pub by: &'static str,
 }
 

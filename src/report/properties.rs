@@ -10,6 +10,7 @@ use super::{Finding, Report, Signal, Value, build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Quantity, Voltage, Wire};
 use crate::rules::quantity;
+use crate::supply::Supply;
 
 /// The dangers, as code and part of the gear: one for each that a finding of danger names. Which
 /// loads it names beside them may change: one more takes another's place.
@@ -304,7 +305,7 @@ proptest! {
             sharing.together.iter().any(|set| ids.iter().all(|id| set.contains(id)))
         };
         for finding in &report.findings {
-            if !matches!(finding.code, "POWER001" | "POWER002") {
+            if !matches!(finding.code, "POWER001" | "POWER002" | "OVER002" | "OVER006") {
                 continue;
             }
             prop_assert!(!at_once(&finding.about), "{finding:#?} {:#?}", sharing.together);
@@ -329,6 +330,66 @@ proptest! {
         if sharing.together.iter().any(|set| placed.iter().all(|id| set.contains(id))) {
             for turn in &sharing.turns {
                 prop_assert!(placed.iter().all(|id| turn.contains(id)), "{turn:?}");
+            }
+        }
+    }
+
+    /// Where things that must run want the same hour, and the card calls them never together because a part
+    /// on their way holds less than they ask, a warning or a danger names the part, or says that the
+    /// generator is too small.
+    #[test]
+    fn what_clashes_at_a_part_is_a_warning(plan in any_plan()) {
+        let report = judge(&plan);
+        let supply = Supply::build(&plan);
+        let figures = &report.figures;
+        let load = |id: &Id| {
+            let facts = figures.loads.iter().find(|load| load.id == *id).expect("a load");
+            let load = plan.loads.iter().find(|load| load.id == facts.of).expect("of the plan");
+            (facts, load)
+        };
+        let place = |id: &Id| {
+            let placed = figures.sharing.placed.iter().find(|placed| placed.load == *id)?;
+            supply.receptacle(&placed.at)
+        };
+        let on = |id: &Id, minute: u16| {
+            let (facts, load) = load(id);
+            if load.hours.is_empty() {
+                facts.continuous || facts.life()
+            } else {
+                load.hours.iter().any(|span| span.contains(minute))
+            }
+        };
+        let must = |id: &Id| load(id).1.wanted == Wanted::Must || load(id).0.life();
+        let starts = plan.loads.iter().flat_map(|load| &load.hours).map(|span| span.from);
+        let minutes: Vec<u16> = starts.chain([0]).collect();
+        let warned = |code: &str, part: Option<&Id>| {
+            report.findings.iter().any(|found| {
+                found.signal <= Signal::Warning
+                    && found.code.starts_with(code)
+                    && part.is_none_or(|part| found.about.contains(part))
+            })
+        };
+        let clashes = figures.sharing.never.iter().filter(|set| set.len() > 1);
+        for set in clashes.filter(|set| set.iter().all(must)) {
+            if !minutes.iter().any(|minute| set.iter().all(|id| on(id, *minute))) {
+                continue;
+            }
+            for (at, node) in supply.nodes.iter().enumerate().skip(1) {
+                for leg in node.legs.all() {
+                    let here = |id: &&Id| place(id).is_some_and(|place| {
+                        supply.up(place).any(|(ix, _)| ix.0 == at)
+                            && supply.node(place).legs.all().contains(leg)
+                    });
+                    let amps = set.iter().filter(here);
+                    let sum: Current = amps.map(|id| quantity(&load(id).0.running_amps)).sum();
+                    prop_assert!(
+                        sum <= node.rating
+                            || warned("OVER", Some(&node.id))
+                            || warned("CORD", Some(&node.id))
+                            || warned("POWER001", None),
+                        "{set:?} at {}: {sum:?} of {:?} {:#?}", node.id, node.rating, report.findings
+                    );
+                }
             }
         }
     }

@@ -326,7 +326,7 @@ L5-30R 30 A
 unknown
 done
 done
-cord 1 1        # where the adapter is too: asked
+none            # the adapter has the only socket: nothing else is offered
 check
 ",
     );

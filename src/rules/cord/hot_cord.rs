@@ -14,7 +14,8 @@
 //! 0.41 up to 55 °C, above that nothing. Every limit, label and place counts the cord at that. Against
 //! it stands the greatest current that runs through the cord at any time. Air that nobody knows
 //! counts as 100 °F, which is 0.82. A cord that is too thin in cool air too is rule CORD001's, and a
-//! coil rule CORD003's. A cord in the sun is hotter than the air; that is not counted.
+//! coil rule CORD003's. Where a breaker or the generator itself stops before that, this rule is silent. A
+//! cord in the sun is hotter than the air; that is not counted.
 //!
 //! ## What to do
 //! Run fewer things on it at the hottest time, use a thicker cord, and lay it in the shade, not under
@@ -25,7 +26,7 @@
 //!   (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
 
-use super::cord_too_thin::{Asked, asked};
+use super::cord_too_thin::{Asked, asked, stops_first};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx};
 
@@ -65,8 +66,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if node.reason != LimitReason::HotCord {
             continue;
         }
-        // What trips first is not this rule's.
-        if node.protected_at.is_some_and(|(_, breaker)| breaker <= node.rating) {
+        if stops_first(facts, node, node.rating) {
             continue;
         }
         let (hot, cool) = (node.rating, node.laid_out);

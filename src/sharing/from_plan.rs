@@ -258,12 +258,16 @@ impl<'a> Setting<'a> {
         let loads: Vec<Load> = (units.iter().zip(&fits))
             .map(|(unit, fits)| load(plan, unit, fits, units.len()))
             .collect();
-        let costs = loads.iter().zip(units).zip(&far).flat_map(|((load, unit), far)| {
-            let now = plan.loads[unit.load].now.as_ref();
-            let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
-            let now = load.allowed.iter().copied().find(is_now);
-            costs(load, far, now, units.len(), &out)
-        });
+        let costs = loads
+            .iter()
+            .zip(units)
+            .zip(&far)
+            .flat_map(|((load, unit), far)| {
+                let now = plan.loads[unit.load].now.as_ref();
+                let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
+                let now = load.allowed.iter().copied().find(is_now);
+                costs(load, far, now, units.len(), &out)
+            });
         let costs = costs.collect();
 
         let mut setting = Self {
@@ -637,13 +641,7 @@ fn cords(plan: &Plan, supply: &Supply, place: NodeIx) -> Length {
 
 /// What it costs that a load is at each place: nothing where it is used; elsewhere the more the more it
 /// weighs, and one besides for a cord moved, which all together never outdo one load away.
-fn costs(
-    load: &Load,
-    far: &[usize],
-    now: Option<usize>,
-    count: usize,
-    out: &[Length],
-) -> Vec<i64> {
+fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length]) -> Vec<i64> {
     let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
     let near = stays.as_ref().map_or(far, std::slice::from_ref);
     let away = i64::try_from(load.weight).unwrap_or(1) * (count as i64 + 1);

@@ -316,7 +316,9 @@ impl<'a> Draft<'a> {
         let here = model.cost(guest, was);
         for &place in places.iter().filter(|place| **place != was) {
             if model.cost(guest, place) <= here
-                && self.fits(guest, place) && self.use_there(guest, place, true) < most {
+                && self.fits(guest, place)
+                && self.use_there(guest, place, true) < most
+            {
                 self.put(guest, place);
                 return true;
             }
@@ -339,9 +341,7 @@ impl<'a> Draft<'a> {
                 continue;
             };
             let before = here + model.cost(other, place);
-            if place == was
-                || !places.contains(&place)
-                || model.cost(guest, place) + there > before
+            if place == was || !places.contains(&place) || model.cost(guest, place) + there > before
             {
                 continue;
             }

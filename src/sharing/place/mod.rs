@@ -251,7 +251,11 @@ impl<'a> Open<'a> {
         let mut slice = budget.part(budget.left() / 4);
         let found = search.run(&mut slice, false);
         budget.put_back(&slice);
-        let lost = if found { search.allowance } else { search.root_loss };
+        let lost = if found {
+            search.allowance
+        } else {
+            search.root_loss
+        };
         cost + i64::try_from(lost).unwrap_or(0)
     }
 

@@ -114,7 +114,12 @@ impl<'a> Facts<'a> {
             moments: model.moments().into_iter().chain(daily).collect(),
             allowed: model.loads.iter().map(|l| mask(&l.allowed)).collect(),
             alike: alike(model),
-            rows: model.rows.iter().chain(costly.then_some(&costs)).map(doing).collect(),
+            rows: model
+                .rows
+                .iter()
+                .chain(costly.then_some(&costs))
+                .map(doing)
+                .collect(),
             costs,
         }
     }

@@ -26,10 +26,7 @@ fn sort() -> impl Strategy<Value = Sort> {
 }
 
 /// Loads of two sorts, and which is of the first; the pattern of places repeats where there are more.
-fn loads(
-    (one, other, which): (Sort, Sort, [bool; LOADS]),
-    places: usize,
-) -> Vec<Load> {
+fn loads((one, other, which): (Sort, Sort, [bool; LOADS]), places: usize) -> Vec<Load> {
     let load = |number: usize| {
         let (running, excess, continuous, must, weight, fits) =
             if which[number] { one } else { other };

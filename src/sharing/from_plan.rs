@@ -23,7 +23,7 @@
 //! **Where it is used.** Of placings that serve as much, the one with the fewest loads away from where
 //! they are used: where one is now, if it may be moved (`now`), else as far out on cords as exhaust
 //! keeps the set from people. At the set nothing is used that another place can take. How full things
-//! are counts only beyond what holds for hours.
+//! are counts only beyond the 80 % that hold for hours.
 //!
 //! **Alike.** Loads of one entry with a count, at one receptacle, are interchangeable. Of sets
 //! that differ only in which of them it is, `together` and `never` hold the one with the first
@@ -326,14 +326,14 @@ impl<'a> Setting<'a> {
             for leg in node.legs.all() {
                 let carries =
                     |_: usize, place: usize| under[place][ix] && legs[place].contains(leg);
-                let rating = node.rating.milliamps();
-                let permille = node.continuous.permille();
-                self.model.thermal(rating, permille, false, carries);
-                if node.continuous == CONTINUOUS {
-                    // How full it is, as though all of it ran for hours.
-                    self.model.thermal(rating, 1000, true, carries);
-                }
-                if matches!(node.kind, NodeKind::Source) {
+                let source = matches!(node.kind, NodeKind::Source);
+                self.model.thermal(
+                    node.rating.milliamps(),
+                    node.continuous.permille(),
+                    !source,
+                    carries,
+                );
+                if source {
                     self.model.surge(supply.leg_peak.milliamps(), carries);
                 }
             }

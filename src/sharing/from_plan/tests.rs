@@ -345,8 +345,10 @@ fn the_balance_counts_only_beyond_what_holds_for_hours() {
         places.collect::<Vec<_>>()
     };
     assert_eq!(at(950, "continuous = false"), ["a", "a"]);
-    assert_eq!(at(950, "continuous = true"), ["a", "a"]);
     assert_eq!(at(1000, "continuous = false"), ["a", "b"]);
+    // What runs for hours counts as a quarter more.
+    assert_eq!(at(750, "continuous = true"), ["a", "a"]);
+    assert_eq!(at(950, "continuous = true"), ["a", "b"]);
 }
 
 /// A pump that takes 1200 W to start beside what it runs at, and heaters.

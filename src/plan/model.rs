@@ -554,7 +554,7 @@ pub struct Load {
     pub on: Option<Id>,
     /// Whether a battery made for it takes over, for the whole night, when the power goes off.
     pub backup: Answer<bool>,
-    /// Where it is plugged in now, if it may be moved: of places as good it keeps this one.
+    /// Where it is plugged in now, if it may be moved: it stays there unless more can be served.
     pub now: Option<Id>,
 }
 

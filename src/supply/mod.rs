@@ -10,7 +10,9 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark};
+pub(crate) use build::{
+    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark,
+};
 pub use limit::{Acts, Governing, SetBy};
 
 use crate::plan::{Id, Leg};

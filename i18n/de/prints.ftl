@@ -249,8 +249,8 @@ print-ws-symbols-drops = ΔU verlorene Volt, d ihr Anteil, I Ampere, R Ohm, U Vo
 print-ws-symbols-sharing = I Ampere jedes Geräts, P Watt jedes Geräts; max die Grenze des Teils und des Generators
 print-ws-symbols-energy = E Wattstunden, P Watt, t Laufzeit; x mittlere Last, von der aufgedruckten Leistung P₀; V Kraftstoff; V₀ und t₀ eine Tankfüllung und wie lange sie reicht
 print-ws-symbols-noise = L Pegel im Abstand d, L₀ der veröffentlichte Pegel im Abstand d₀; max bei voller Last; b die Last in Prozent, bei der gemessen wurde, mindestens 25
-print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m. Wärme: { $air-percent } % für je { $air-per } °C über { $air-above } °C.
-print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m, und { $air-percent } % für je { $air-per } °C über { $air-above } °C.
+print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }. Wärme: { $air-percent } % für je { $air-per } über { $air-above }.
+print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }, und { $air-percent } % für je { $air-per } über { $air-above }.
 print-ws-power-less = Der kleinere der beiden Werte gilt. Mit Propan zuerst ein Zehntel weniger, außer das Schild gilt für Propan. Parallel geschaltete Geräte ergeben zusammen, was ihr Verbindungssatz durchlässt.
 print-ws-power-loss-formula = Höhenverlust + Hitzeverlust, nach der Formel
 print-ws-power-loss-thumb = Höhenverlust + Hitzeverlust, nach der Faustregel

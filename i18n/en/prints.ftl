@@ -249,8 +249,8 @@ print-ws-symbols-drops = ΔU volts lost, d their share, I amps, R ohms, U volts
 print-ws-symbols-sharing = I amps of each load, P watts of each; max the limit of the part and of the generator
 print-ws-symbols-energy = E watt-hours, P watts, t hours run; x mean load, of the marked power P₀; V fuel; V₀ and t₀ one tank and how long it lasts
 print-ws-symbols-noise = L level at distance d, L₀ the published level at distance d₀; max at full load; b the load it was measured at, in percent, no less than 25
-print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m. Heat: { $air-percent } % for each { $air-per } °C above { $air-above } °C.
-print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m, and { $air-percent } % for each { $air-per } °C above { $air-above } °C.
+print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent } % for each { $air-per } above { $air-above }.
+print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }, and { $air-percent } % for each { $air-per } above { $air-above }.
 print-ws-power-less = The smaller of the two is used. On propane, first a tenth less, unless the plate is for propane. Sets in parallel add up to what their kit passes.
 print-ws-power-loss-formula = Height loss + heat loss, by the formula
 print-ws-power-loss-thumb = Height loss + heat loss, by rule of thumb

@@ -252,8 +252,8 @@ print-ws-symbols-drops = ΔU voltios perdidos, d su parte, I amperios, R ohmios,
 print-ws-symbols-sharing = I amperios de cada aparato, P vatios de cada uno; max el límite de la parte y del generador
 print-ws-symbols-energy = E vatios-hora, P vatios, t horas de marcha; x carga media, de la potencia marcada P₀; V combustible; V₀ y t₀ un { -tank } y cuánto dura
 print-ws-symbols-noise = L nivel a la distancia d, L₀ el nivel publicado a la distancia d₀; max a plena carga; b la carga a la que se midió, en por ciento, no menos de 25
-print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m. Calor: { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
-print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m, y { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
+print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }. Calor: { $air-percent } % por cada { $air-per } por encima de { $air-above }.
+print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }, y { $air-percent } % por cada { $air-per } por encima de { $air-above }.
 print-ws-power-less = Se usa la menor de las dos. Con propano, antes, una décima parte menos, salvo que la placa sea para propano. Los generadores en paralelo suman hasta lo que deja pasar su kit.
 print-ws-power-loss-formula = Pérdida por altura + por calor, por la fórmula
 print-ws-power-loss-thumb = Pérdida por altura + por calor, por la regla práctica

@@ -241,8 +241,8 @@ print-ws-checked = Vérifié par :
 print-ws-not-known = inconnu
 print-ws-both-units = { $own } = { $published }
 print-ws-power = Puissance { -generator(form: "of") }
-print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m. Chaleur : { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
-print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m, et { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
+print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }. Chaleur : { $air-percent } % par { $air-per } au-dessus de { $air-above }.
+print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }, et { $air-percent } % par { $air-per } au-dessus de { $air-above }.
 print-ws-power-less = On prend la plus petite des deux. Au propane, d’abord un dixième de moins, sauf si la plaque est pour le propane. En parallèle, le total est ce que laisse passer le kit.
 print-ws-power-loss-formula = Perte d’altitude + de chaleur, par la formule
 print-ws-power-loss-thumb = Perte d’altitude + de chaleur, par la règle du pouce

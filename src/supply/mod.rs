@@ -10,7 +10,9 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark};
+pub(crate) use build::{
+    COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING, usual_mark,
+};
 pub use limit::Governing;
 
 use crate::plan::{Id, Leg};

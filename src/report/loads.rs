@@ -3,6 +3,7 @@
 use super::{Amount, Assumption, LoadFacts, Value};
 use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span, System};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
+use crate::supply::drop::Draws;
 use crate::tables::kinds::{self, KindFigures};
 use crate::tables::motors;
 use crate::tables::shape::{Circuit, Configuration, Plug};
@@ -47,6 +48,17 @@ pub struct LoadUnit {
 }
 
 impl LoadUnit {
+    /// What becomes of its current as the voltage sinks: a heater is a plain resistance; of everything
+    /// else the worse is taken, that it takes its power at any voltage.
+    #[must_use]
+    pub fn draws(&self) -> Draws {
+        if self.kind == LoadKind::Heater {
+            Draws::Resistance
+        } else {
+            Draws::Power
+        }
+    }
+
     /// What the report says of it.
     #[must_use]
     pub fn facts(&self, plan: &Plan) -> LoadFacts {

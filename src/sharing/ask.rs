@@ -9,11 +9,11 @@ use serde::Serialize;
 use super::model::{Fixed, FixedRow};
 use super::set::LoadSet;
 use super::start;
-use crate::plan::{Id, LoadKind, Plan};
+use crate::plan::{Id, Plan};
 use crate::quantity::{Current, Voltage, narrow};
 use crate::report::loads::{LoadUnit, units};
 use crate::report::{Amount, Report, Signal};
-use crate::supply::drop::{Draws, Running, lost};
+use crate::supply::drop::{Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// What is passed at one point.
@@ -402,11 +402,7 @@ impl Scene<'_> {
             .map(|(load, place)| Running {
                 at: *place,
                 current: self.units[*load].running_current,
-                draws: if self.units[*load].kind == LoadKind::Heater {
-                    Draws::Current
-                } else {
-                    Draws::Power
-                },
+                draws: self.units[*load].draws(),
                 one_leg: self.units[*load].one_leg,
             })
             .collect();

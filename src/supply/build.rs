@@ -29,6 +29,9 @@ const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// A set whose plate nobody has read is taken for the smallest that is common (common practice,
 /// no source).
 pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
+/// A set of which only the peak is known keeps up three quarters of it: the least that is usual (common
+/// practice, no source).
+const OF_PEAK: Ratio = Ratio::from_permille(750);
 /// 5,000 ft: above most camps that can be driven to.
 const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
 /// 100 °F, rounded up.
@@ -41,6 +44,11 @@ pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
         return None;
     }
     conductor::usual_mark(cord.wire.or(UNKNOWN_CORD), cord.length.or(UNKNOWN_LENGTH))
+}
+
+/// What is taken for the power that a set keeps up where only its peak is known.
+pub(crate) fn rated_of_peak(peak: Power) -> Power {
+    peak.scaled_down(OF_PEAK)
 }
 
 impl Supply {
@@ -142,11 +150,11 @@ impl<'a> Builder<'a> {
         let (set, site) = (&plan.generator, &plan.site);
         let altitude = self.or_assume(site.altitude, UNKNOWN_ALTITUDE, "site.altitude", "altitude");
         let air = self.or_assume(site.air, UNKNOWN_AIR, "site.air", "air");
-        let least = set
-            .peak
-            .known()
-            .map_or(UNKNOWN_RATED, |peak| UNKNOWN_RATED.min(*peak));
-        let marked = self.or_assume(set.rated, least, "generator.rated", "rated");
+        let (least, why) = match set.peak {
+            Answer::Known(peak) => (rated_of_peak(peak), "rated-of-peak"),
+            Answer::Missing | Answer::Unknown => (UNKNOWN_RATED, "rated"),
+        };
+        let marked = self.or_assume(set.rated, least, "generator.rated", why);
         self.supply.altitude = altitude;
         self.supply.air = air;
         let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");

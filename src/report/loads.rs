@@ -713,7 +713,7 @@ breaker = "20 A"
             ));
             assert_eq!(units[0].running_current.milliamps(), milliamps, "{draw}");
             assert_eq!(units[0].volts.millivolts(), volts * 1000, "{draw}");
-            let told = assumed.contains(&"load.x.legs load-one-leg".to_owned());
+            let told = assumed.contains(&"load.x.voltage load-voltage".to_owned());
             assert_eq!(told, said, "{assumed:?}");
         }
     }

@@ -208,6 +208,9 @@ impl Supply {
 /// this offered to it. `None` where the line cannot carry it, or only at less than half of the nominal
 /// voltage: there is no settling there.
 fn of_power(current: i128, nominal: Microvolts, offered: Microvolts, line: i128) -> Option<i128> {
+    if current <= 0 {
+        return Some(0);
+    }
     if offered <= 0 {
         return None;
     }

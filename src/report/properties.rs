@@ -384,12 +384,14 @@ proptest! {
 
 /// Answers taken back.
 mod forget {
-    use crate::plan::{Answer, Draw, Plan};
+    use crate::plan::{Answer, Draw, Load, Plan, System};
+    use crate::quantity::{Current, Ratio};
+    use crate::supply::{UNKNOWN_RATED, rated_of_peak};
     use crate::tables::kinds::of_kind;
 
     /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
     /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
-    pub(super) const KINDS: usize = 32;
+    pub(super) const KINDS: usize = 34;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
         let known = answer.is_known();
@@ -452,7 +454,13 @@ mod forget {
             // What is taken for these is the worst that is usual, not the worst there is.
             25 => within(&mut site.altitude, |it| it.millimetres() <= 1_524_000),
             26 => within(&mut site.air, |it| it.millicelsius() <= 37_778),
-            27 => within(&mut generator.rated, |it| it.milliwatts() >= 1_000_000),
+            27 => {
+                let least = match generator.peak {
+                    Answer::Known(peak) => rated_of_peak(peak),
+                    Answer::Missing | Answer::Unknown => UNKNOWN_RATED,
+                };
+                within(&mut generator.rated, |it| *it >= least)
+            }
             28 => take(&mut generator.peak),
             29 => loads.iter_mut().fold(false, |any, load| {
                 let usual = of_kind(load.kind).running;
@@ -466,7 +474,32 @@ mod forget {
                 .filter(|it| it.listed != Answer::Known(true))
                 .flat_map(|it| &mut it.outlets)
                 .map(|it| &mut it.wire)),
+            32 => {
+                let taken: Vec<Current> = starts(loads);
+                loads.iter_mut().zip(taken).fold(false, |any, (load, most)| {
+                    within(&mut load.starting_current, |it| *it <= most) | any
+                })
+            }
+            // What needs 240 V is told so as well where none is (FIT006).
+            33 if generator.voltage == Answer::Known(System::V120_240) => {
+                all(loads.iter_mut().map(|it| &mut it.voltage))
+            }
             _ => false,
         }
+    }
+
+    /// What is taken for the start of each load of which nobody knows it.
+    fn starts(loads: &[Load]) -> Vec<Current> {
+        let multiple = |load: &Load| match load.running {
+            Answer::Known(Draw::Motor { .. }) => Ratio::from_permille(6000),
+            _ => of_kind(load.kind).starting,
+        };
+        let least = |load: &Load| match &load.running {
+            Answer::Known(Draw::Current(amps)) => *amps,
+            // Of the others it depends on volts and power factor: none of them is tried.
+            _ => Current::ZERO,
+        };
+        let taken = |load: &Load| least(load).scaled_down(multiple(load));
+        loads.iter().map(taken).collect()
     }
 }

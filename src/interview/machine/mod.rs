@@ -163,6 +163,15 @@ impl Machine {
         &self.draft
     }
 
+    /// Goes to a question, as a line of the review page does.
+    #[cfg(test)]
+    pub(super) fn cursor_for_tests(&mut self, key: &str) {
+        self.cursor = Cursor::At {
+            key: key.to_owned(),
+            from_page: Some("review".to_owned()),
+        };
+    }
+
     /// Whether the user has said that the plan is ready to be checked.
     #[must_use]
     pub const fn finished(&self) -> bool {

@@ -37,6 +37,10 @@ impl Machine {
     pub(in crate::interview) fn taken(&self, key: &str) -> Option<Assumption> {
         let draft = &self.draft;
         let place = self.places().into_iter().find(|place| place.key() == key)?;
+        // Of one figure it is asked next which it is: then it is known what is taken for the other.
+        if place.step.id == "generator-peak" && draft.text("generator.rated").is_some() {
+            return None;
+        }
         let n = place.at.n;
         let ids = Ids::new(draft);
         let of = match place.step.group {

@@ -65,7 +65,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("length = \"50 ft\"", "length = \"200 ft\"")],
-        &[("length = \"50 ft\"", "length = \"400 ft\"")],
+        &[("length = \"50 ft\"", "length = \"430 ft\"")],
         &[("length = \"50 ft\"", "length = \"600 ft\"")],
         &[
             ("length = \"50 ft\"", "length = \"200 ft\""),

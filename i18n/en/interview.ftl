@@ -106,8 +106,17 @@ ask-generator-peak = And for a few seconds, at most?
     .why = On its plate: starting, surge or peak watts.
     .help =
         Motors such as a fridge's pull two to six times their usual power for a moment when they start. The peak tells whether they can.
-        If you do not know, we take it that there is no more than the rated power.
+        If you do not know, we ask which of the two your number is.
     .row = Peak power
+
+ask-generator-figure = Is that its running or its peak power?
+    .why = The number in its name is mostly the peak.
+    .help =
+        You gave one number. If it is part of the name, or the only one on the box, it is mostly the peak: what it gives for a few seconds. If “running”, “rated” or “continuous” stands beside it, it is the running power.
+        If you do not know, we take it for the peak, and three quarters of it for the running power.
+    .row = That number is
+pick-generator-figure-running = The running power
+pick-generator-figure-peak = The peak power
 
 ask-generator-voltage = Which voltage does it give?
     .why = Most small sets give 120 V only. See its plate.
@@ -310,7 +319,7 @@ pick-load-kind-medical = Someone's health depends on it
 ask-load-draw = How much does it use? See its plate.
     .why = { $about }. Such as 1500 W, 12.5 A or 1/2 hp.
     .help =
-        The plate is on the back or the bottom. W is watts, A is amps at 120 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
+        The plate is on the back or the bottom. W is watts, A is amps at 120 V, or at 240 V of a thing that uses 240 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
         A charger's plate gives two lines: use INPUT, not output. You may type it as it stands: 100-240V 50/60Hz 1.5A.
     .row = Uses
 
@@ -320,8 +329,8 @@ ask-load-count = How many of them?
     .row = How many
 
 ask-load-starting = How much for the moment it starts?
-    .why = { $about }. Watts; unknown if the plate has none.
-    .help = The plate may say starting, surge or LRA (locked rotor amps: multiply by 120 for watts). If you do not know, a cautious figure for its kind is taken, and that is said.
+    .why = { $about }. Such as 2400 W or LRA 39; or unknown.
+    .help = The plate may say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the plate has them. If you do not know, a cautious figure for its kind is taken, and that is said.
     .row = Starting
 
 ask-load-factor = What is its power factor?
@@ -349,6 +358,13 @@ ask-load-plug = Which plug does it have?
     .why = { $about }. Most have the household plug.
     .help = Two blades and a round pin: 5-15P. Two blades only: 1-15P.
     .row = Plug
+
+ask-load-voltage = Does it use 240 V only?
+    .why = { $about }. Its plate says 240 V, or 120/240 V.
+    .help = Its plug brings both. A thing for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, may put all of it on one half. If you do not know, we assume that.
+    .row = Volts it uses
+pick-load-voltage-240 = 240 V only
+pick-load-voltage-both = 120 V as well
 
 ask-load-wanted = How much does it matter?
     .why = { $about }. When power is short, wishes wait.
@@ -549,6 +565,11 @@ ask-out-gfci = Do they have TEST and RESET buttons?
     .help = On the outlet itself or on its breaker, with the letters GFCI. If only some do, answer no.
     .row = Shock protection
 
+ask-out-leg = Which half of the generator feeds each?
+    .why = { $about }. A or B; or one letter for each, A A B B.
+    .help = A 120/240 V generator has two halves, A and B. A box shares its outlets out between them. Its papers tell which outlet is on which half; do not open the box. One letter is for all of them. Or type one for each, from the first to the last: A A B B. If you do not know, we assume that all are on A: then they have the least power together.
+    .row = Half
+
 # Safety.
 ask-out-wire = Which wire is behind them?
     .why = { $about }. Such as 12 AWG. Do not open the box.
@@ -696,6 +717,11 @@ reject-runtime = A share, then hours: 25 % 8.5 h, 100 % 3.1 h. Or unknown.
 reject-span = From and to: 22:00-06:00, or 10pm-6am.
 reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
+reject-start = Watts or amps: 2400 W, 39 A or LRA 39. Or unknown.
+# Safety. $amps is more than $rating, which its plug, $plug, is rated for.
+reject-plug-amps = That is { $amps }. Its plug, { $plug }, is rated for { $rating }. No maker sells such a thing: the plug or the number is not right. Read its plate again, and look at its plug.
+reject-legs = A or B for all of them, or one letter for each: A A B B. Or unknown.
+reject-legs-count = One letter for all of them, or { $count } letters, one for each.
 reject-peak = The peak is never below the rated power, { $rated }. Or type unknown.
 reject-starting = It never takes less to start than to run, { $running }. Or type unknown.
 reject-trips = That is above its number, { $marked }. Too early means below it.

@@ -7,7 +7,7 @@ use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
 use crate::plan::{Id, LoadKind, Span};
-use crate::tables::shape::{Configuration, Plug, Receptacle};
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
 
 /// The numbers of a list of parts that stand: up to the one that says "done", without those
@@ -45,6 +45,23 @@ pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
         .is_some_and(|table| table.kind == LoadKind::Medical);
     let told = draft.text(&format!("load.{n}.kind"));
     told.map_or(table, |kind| kind == "medical")
+}
+
+/// Whether a load's plug brings 120 V and 240 V, so that it may use the one, or both.
+pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
+    let plug = draft.text(&format!("load.{n}.plug")).and_then(Plug::named);
+    plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
+}
+
+/// Whether each outlet of this kind of a box is on one of two legs that come in.
+pub(super) fn has_leg(draft: &Draft, n: u8, m: u8) -> bool {
+    let face = draft.text(&format!("gear.{n}.out.{m}.face"));
+    let inlet = gear_plug(draft, n);
+    draft.text("generator.voltage") == Some("120-240")
+        && inlet.is_some_and(|inlet| inlet.0.circuit() == Circuit::TwoLegsNeutral)
+        && face
+            .and_then(Receptacle::named)
+            .is_some_and(|face| face.0.circuit() == Circuit::OneLeg)
 }
 
 pub(super) fn is_box(draft: &Draft, n: u8) -> bool {

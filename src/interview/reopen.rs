@@ -78,6 +78,10 @@ impl Open {
         for field in ["rated", "peak", "inverter"] {
             self.put(format!("generator.{field}"), said(set.get(field)));
         }
+        // A file says which of the two its one figure is.
+        if said(set.get("peak")) == Said::Unknown && said(set.get("rated")) != Said::Unknown {
+            self.is("generator.figure", "running");
+        }
         let voltage = match said(set.get("voltage")) {
             Said::Is(text) if text == "120 V" => Said::is("120"),
             Said::Is(_) => Said::is("120-240"),
@@ -241,8 +245,18 @@ impl Open {
             self.put(key("draw"), draw);
             let count = load.get("count").map_or_else(|| "1".into(), text_of);
             self.is(key("count"), count);
+            let starting = match load.get("starting_current") {
+                Some(amps) => said(Some(amps)),
+                None => said(load.get("starting")),
+            };
+            self.put(key("starting"), starting);
+            let uses = match said(load.get("voltage")) {
+                Said::Is(text) if text == "240 V" => Said::is("240"),
+                Said::Is(_) => Said::is("both"),
+                other => other,
+            };
+            self.put(key("voltage"), uses);
             for (field, name) in [
-                ("starting", "starting"),
                 ("factor", "power_factor"),
                 ("continuous", "continuous"),
                 ("plug", "plug"),
@@ -312,6 +326,7 @@ impl Open {
             ["shape", "breaker", "gfci", "wire"]
                 .iter()
                 .all(|field| one.get(*field) == other.get(*field))
+                && leg(one).is_some() == leg(other).is_some()
         };
         let kinds: Vec<&[&Table]> = outlets.chunk_by(alike).collect();
         let count = numbered(kinds.len(), MOST_OUTS)?;
@@ -327,6 +342,9 @@ impl Open {
             );
             self.put(key("gfci"), said(first.get("gfci")));
             self.if_there(key("wire"), first.get("wire"));
+            let legs: Vec<String> = kind.iter().filter_map(|out| leg(out)).collect();
+            let legs = (!legs.is_empty()).then(|| Said::Is(legs.join(" ")));
+            self.put(key("leg"), legs.unwrap_or(Said::Unknown));
             let ids: Vec<String> = kind
                 .iter()
                 .filter_map(|out| out.get("id").map(text_of))
@@ -366,6 +384,14 @@ impl Open {
             let on = on.and_then(|id| token(&id));
             self.is(format!("load.{n}.on"), on.unwrap_or_else(|| "any".into()));
         }
+    }
+}
+
+/// The leg of an outlet, where the file says it.
+fn leg(outlet: &Table) -> Option<String> {
+    match said(outlet.get("leg")) {
+        Said::Is(leg) => Some(leg),
+        _ => None,
     }
 }
 

@@ -6,7 +6,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
-use crate::quantity::{Length, Power, Wire};
+use crate::quantity::{Current, Length, Power, Wire};
 use crate::report::{Repair, Value, Values};
 use crate::rules::NIGHT;
 use crate::tables::exhaust::AMPLE;
@@ -450,6 +450,10 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     load.running = Answer::Known(Draw::Power(less(running)));
     if let Answer::Known(starting) = load.starting {
         load.starting = Answer::Known(less(starting));
+    }
+    if let Answer::Known(amps) = load.starting_current {
+        let less = (amps.milliamps() + part - 1) / part;
+        load.starting_current = Answer::Known(Current::from_milliamps(less));
     }
     true
 }

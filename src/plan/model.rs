@@ -540,6 +540,9 @@ pub struct Load {
     pub count: u8,
     /// Power for the moments of starting.
     pub starting: Answer<Power>,
+    /// The same as the plate has it in amperes, of each of its legs: locked-rotor amps. One of the two
+    /// is given at most.
+    pub starting_current: Answer<Current>,
     /// Real over apparent power.
     pub power_factor: Answer<Ratio>,
     /// Whether it runs for three hours or more at a stretch.
@@ -550,6 +553,8 @@ pub struct Load {
     pub hours: Vec<Span>,
     /// Its plug.
     pub plug: Answer<Plug>,
+    /// What it uses of a plug that brings 120 V and 240 V.
+    pub voltage: Answer<Uses>,
     /// Where it is plugged in, and stays.
     pub on: Option<Id>,
     /// Whether a battery made for it takes over, for the whole night, when the power goes off.
@@ -563,6 +568,36 @@ impl Load {
     #[must_use]
     pub fn may_be(&self, kind: LoadKind) -> bool {
         self.kind.known().is_none_or(|known| *known == kind)
+    }
+
+    /// Whether it is known to need 240 V: by its plug, which has no neutral, or because somebody said so.
+    #[must_use]
+    pub fn needs_240(&self) -> bool {
+        let plug = self.plug.known();
+        self.voltage == Answer::Known(Uses::V240)
+            || plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegs)
+    }
+}
+
+/// What a load uses of a plug with both hots and a neutral.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Uses {
+    /// The 240 V between the hots and nothing else: as much on each leg.
+    V240,
+    /// 120 V from the hots to the neutral too, shared out in whichever way.
+    V120AndV240,
+}
+
+impl Uses {
+    /// Both, in the order in which people are asked.
+    pub const ALL: [Self; 2] = [Self::V240, Self::V120AndV240];
+    /// Their words in plan files, in that order.
+    pub const WORDS: [&str; 2] = ["240 V", "120/240 V"];
+
+    /// Its word in plan files.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        Self::WORDS[self as usize]
     }
 }
 

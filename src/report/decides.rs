@@ -170,8 +170,8 @@ mod tests {
     use proptest::test_runner::TestRunner;
 
     use super::*;
-    use crate::plan::{Answer, LoadKind, Runtime, arbitrary};
-    use crate::quantity::{Hours, Percent, Power};
+    use crate::plan::{Answer, Runtime, arbitrary};
+    use crate::quantity::{Hours, Percent};
     use crate::report::{Report, build, loads};
     use crate::rules::testing::report;
     use crate::rules::{self, Facts};
@@ -230,7 +230,7 @@ mod tests {
     }
 
     /// Unknowns that none of the answers is for, without the name of the part, each with the reason.
-    const WITHOUT_ANSWER: [(&str, &str); 11] = [
+    const WITHOUT_ANSWER: [(&str, &str); 10] = [
         ("cord.leg", "a plan file has no such field"),
         ("load.legs", "a plan file has no such field"),
         ("generator.noise.full_load", "a plan file has no such field"),
@@ -242,7 +242,6 @@ mod tests {
             "load.backup",
             "a battery nobody told of is bought, not found out",
         ),
-        ("load.starting", CAUTION),
         (
             "site.quiet_hours",
             "set by a host, as late as anybody's night",
@@ -307,14 +306,6 @@ mod tests {
     /// danger and no warning goes that an answer could be promised for.
     fn told(plan: &Plan) -> Plan {
         let mut plan = plan.clone();
-        // Beside what a life depends on it is asked.
-        let life = plan.loads.iter().any(|it| it.may_be(LoadKind::Medical));
-        for load in &mut plan.loads {
-            if !life && !load.starting.is_known() {
-                // Less than what it runs with counts as just that.
-                load.starting = Answer::Known(Power::ZERO);
-            }
-        }
         let set = &mut plan.generator;
         if set.runtime.is_empty() {
             set.runtime = vec![Runtime {

@@ -35,6 +35,13 @@ pub(super) const UL_817: Source = Source::new(
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
+/// Ampacity of flexible cord that is marked in mm².
+pub(super) const BS_7671: Source = Source::new(
+    "BS 7671",
+    "tables 4F3A and 4F1A, for cords marked in mm²",
+    "",
+    Mark::Secondary,
+);
 /// Which conductors of a cord count as carrying current.
 pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark::Secondary);
 /// Voltage drop, informational.

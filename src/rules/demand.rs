@@ -35,10 +35,11 @@ pub(super) fn clock(minute: u16) -> Value {
     Value::Name(Span::clock(minute % Span::DAY))
 }
 
-/// Whether a load is a camper or a vehicle, by its plug: no appliance has these.
+/// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper
+/// uses 240 V alone.
 pub(crate) fn camper(load: &Load) -> bool {
     let plug = load.plug.known();
-    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30))
+    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
 }
 
 impl Need<'_> {

@@ -206,6 +206,9 @@ pub(in crate::interview) const OUT: &[Step] = &[
         flow_if(!has_usual_breaker(draft, &face))
     }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
+    step(Group::Out, "leg", "out-leg", Takes::Typed(Form::Legs))
+        .rather_unknown()
+        .when(|draft, at| only_if(parts::has_leg(draft, at.n, at.m))),
     step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire))
         .rather_unknown()
         .later(),

@@ -119,7 +119,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "starting",
         "load-starting",
-        Takes::Typed(Form::Power(&bounds::STARTING)),
+        Takes::Typed(Form::Start),
     )
     .unknown()
     .when(|draft, at| {
@@ -179,6 +179,20 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     .unknown()
     .when(own_first)
     .suggest(|_, _| said("5-15P")),
+    step(
+        Group::Load,
+        "voltage",
+        "load-voltage",
+        Takes::Pick(|_, _| words("load-voltage", &["240", "both"])),
+    )
+    .rather_unknown()
+    .when(|draft, at| {
+        if parts::may_use_both(draft, at.n) {
+            own_first(draft, at)
+        } else {
+            Ask::No
+        }
+    }),
     step(
         Group::Load,
         "wanted",

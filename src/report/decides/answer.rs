@@ -1,7 +1,7 @@
 //! The best answer to each unknown that somebody can find out.
 
 use crate::plan::{
-    Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System,
+    Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System, Uses,
 };
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::supply::UNKNOWN_RATED;
@@ -45,7 +45,6 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
             }
         }
         "load" => {
-            let life = plan.loads.iter().any(|it| it.may_be(LoadKind::Medical));
             let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
                 "running" => {
@@ -62,11 +61,9 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                     };
                     load.kind = Answer::Known(kind);
                 }
-                // Where nobody's health depends on it, it sets off no more than a caution.
-                "starting" if life => {
-                    // Less than what it runs with counts as just that.
-                    load.starting = Answer::Known(Power::ZERO);
-                }
+                // Less than what it runs with counts as just that.
+                "starting" => load.starting = Answer::Known(Power::ZERO),
+                "voltage" => load.voltage = Answer::Known(Uses::V240),
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 _ => return None,
             }
@@ -95,8 +92,11 @@ fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
 fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
     let set = &mut plan.generator;
     match name {
-        // The largest that people carry about.
-        "rated" => set.rated = Answer::Known(Power::from_milliwatts(9_000_000)),
+        // The largest that people carry about, and no more than its peak.
+        "rated" => {
+            let most = Power::from_milliwatts(9_000_000);
+            set.rated = Answer::Known(set.peak.or(most));
+        }
         // Only an inverter set limits its own current, and only such sets may run as one.
         "inverter" => set.inverter = Answer::Known(true),
         "kit" => set.parallel.as_mut()?.kit = Answer::Known(true),

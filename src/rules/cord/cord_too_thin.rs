@@ -12,7 +12,8 @@
 //! ## The arithmetic
 //! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
 //! busier leg, against the least of its plug's rating, its ampacity (two conductors carry current:
-//! 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; less where it stays coiled) and,
+//! 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; 0.75 mm² 6 A, 1 mm² 10 A, 1.5 mm²
+//! 16 A, 2.5 mm² 25 A, 4 mm² 30 A; less where it stays coiled) and,
 //! with a household plug, what cords of its gauge and length are usually marked with (beyond 50 ft
 //! 18 AWG 7 A, 16 AWG 10 A, 14 AWG 13 A, 12 AWG 15 A). Where only the heat of the air makes it too much,
 //! rule CORD006 speaks. A load that found no place because of a cord counts against that cord. Where a
@@ -31,6 +32,8 @@
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of flexible cord (from a secondary copy).
 //! - NFPA 70 (NEC), 400.5(A), 2023: the ground does not count as carrying current, nor a neutral that
 //!   carries only the unbalanced current (from a secondary copy).
+//! - BS 7671, tables 4F3A and 4F1A, for cords marked in mm²: ampacity of flexible cord (from a secondary
+//!   copy).
 //! - UL 817, cord sets by length; 12 AWG to 50 ft by common practice: their marks, as a cord supplier
 //!   and a forum tell them (from a secondary copy).
 //! - NEMA WD 6: ratings of plugs (from memory, not verified).
@@ -49,7 +52,13 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     worst: Signal::Danger,
     text: include_str!("cord_too_thin.rs"),
-    sources: &[cite::NEC_400_5, cite::NEC_400_5_A, cite::UL_817, cite::WD_6],
+    sources: &[
+        cite::NEC_400_5,
+        cite::NEC_400_5_A,
+        cite::BS_7671,
+        cite::UL_817,
+        cite::WD_6,
+    ],
     fixes: &["thicker", "unwind", "plug", "tag"],
     check,
     #[cfg(test)]

@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 
 use super::loads::LoadUnit;
 use super::{Drop, Sharing, Through};
-use crate::plan::{Id, LoadKind};
+use crate::plan::Id;
 use crate::quantity::{Current, Percent, Voltage, narrow};
 use crate::supply::drop::{Draws, Flow, Microvolts, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
@@ -66,7 +66,7 @@ impl<'a> Scene<'a> {
                 let load = Running {
                     at: *receptacles.get(&unit.id)?,
                     current: unit.running_current,
-                    draws: if unit.kind == LoadKind::Heater {
+                    draws: if unit.kind.heats() {
                         Draws::Current
                     } else {
                         Draws::Power

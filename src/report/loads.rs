@@ -188,7 +188,7 @@ fn at_the_plug(
     amps: Current,
 ) -> (Power, Current) {
     let most = plug.0.rating();
-    if kind == Answer::Known(LoadKind::Heater)
+    if kind.known().is_some_and(|kind| kind.heats())
         && plug.0.household()
         && power <= Power::of_capacity(most, PLUG_VOLTS)
         && amps > most

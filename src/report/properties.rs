@@ -389,7 +389,7 @@ mod forget {
 
     /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
     /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
-    pub(super) const KINDS: usize = 32;
+    pub(super) const KINDS: usize = 33;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
         let known = answer.is_known();
@@ -466,6 +466,8 @@ mod forget {
                 .filter(|it| it.listed != Answer::Known(true))
                 .flat_map(|it| &mut it.outlets)
                 .map(|it| &mut it.wire)),
+            // Silence about it is a yes.
+            32 => take(&mut site.people_sleep),
             _ => false,
         }
     }

@@ -9,7 +9,7 @@ use serde::Serialize;
 use super::model::{Fixed, FixedRow};
 use super::set::LoadSet;
 use super::start;
-use crate::plan::{Id, LoadKind, Plan};
+use crate::plan::{Id, Plan};
 use crate::quantity::{Current, Voltage, narrow};
 use crate::report::loads::{LoadUnit, units};
 use crate::report::{Amount, Report, Signal};
@@ -402,7 +402,7 @@ impl Scene<'_> {
             .map(|(load, place)| Running {
                 at: *place,
                 current: self.units[*load].running_current,
-                draws: if self.units[*load].kind == LoadKind::Heater {
+                draws: if self.units[*load].kind.heats() {
                     Draws::Current
                 } else {
                     Draws::Power

@@ -104,7 +104,7 @@ mod tests {
             );
             assert_eq!(a.document.is_empty(), a.mark == Mark::Memory, "{}", a.key);
             assert!(crate::plan::Id::new(&a.key).is_some());
-            if a.kind == LoadKind::Heater {
+            if a.kind.heats() {
                 assert_eq!(a.power_factor.permille(), 1000, "{}", a.key);
             }
         }
@@ -115,7 +115,7 @@ mod tests {
     fn none_asks_for_more_than_its_plug_carries() {
         for a in all() {
             let milliwatts = a.running.milliwatts();
-            if a.kind == LoadKind::Heater {
+            if a.kind.heats() {
                 assert!(milliwatts <= 15 * 125_000, "{}", a.key);
             } else {
                 assert!(

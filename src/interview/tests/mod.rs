@@ -382,7 +382,7 @@ fn units_of_the_user_are_kept() {
 fn a_danger_is_told_when_its_answer_is_given() {
     let (_, _, said) = answers(&script(COMMON));
     let wet = said.find("How wet is it").unwrap();
-    let far = said.find("How far is the generator").unwrap();
+    let far = said.find("How far from the generator").unwrap();
     let danger = said.find("DANGER: No shock protection").unwrap();
     assert!(wet < danger && danger < far, "{said}");
     // With the reason and what to do, and not again while nothing has changed.

@@ -9,16 +9,17 @@
 //!
 //! ## The arithmetic
 //! The hours of each load against the quiet hours, minute by minute. A medical load without hours
-//! counts as running at night; other loads without hours can run by day.
+//! counts as running at night, but for one with a battery of its own for it; other loads without hours
+//! can run by day.
 //!
 //! ## What to do
 //! Move it to another time, or run it from a battery that was charged by day. What someone's health
-//! depends on moves to no other time: ask the host before you come, or bring a battery made for it.
+//! depends on moves to no other time: ask the host before you come, or run it from a battery made for it.
 //!
 //! ## Sources
 //! - The host's own hours decide: common practice, no source.
 
-use crate::plan::{Id, LoadKind};
+use crate::plan::{Answer, Id, LoadKind};
 use crate::rules::demand::clock;
 use crate::rules::prelude::*;
 
@@ -37,7 +38,15 @@ pub(super) const RULE: Rule = Rule {
         &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("hours = [\"18:00-23:00\"]", "")]],
+    spares: &[
+        &[],
+        &[("hours = [\"18:00-23:00\"]", "")],
+        // On its battery at night.
+        &[
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),
+        ],
+    ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -52,7 +61,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .filter(|load| load.may_be(LoadKind::Medical) == life)
             .filter(|load| {
                 if load.hours.is_empty() {
-                    return life;
+                    // Its battery carries it through the night.
+                    return life && load.backup != Answer::Known(true);
                 }
                 // Two spans meet exactly when one begins inside the other.
                 load.hours

@@ -127,6 +127,33 @@ mod tests {
         }
     }
 
+    /// Heat to cook with is one kind, heat for rooms and beds another; whoever sits in a wheelchair goes
+    /// nowhere without it.
+    #[test]
+    fn kinds_by_what_people_do_with_them() {
+        for (kind, keys) in [
+            (
+                LoadKind::Cooker,
+                &[
+                    "coffee-maker",
+                    "kettle",
+                    "griddle",
+                    "waffle-iron",
+                    "water-heater",
+                ][..],
+            ),
+            (
+                LoadKind::Heater,
+                &["heater", "heater-oil", "blanket", "heating-pad"],
+            ),
+            (LoadKind::Medical, &["scooter", "cpap", "oxygen"]),
+        ] {
+            for key in keys {
+                assert_eq!(named(key).map(|it| it.kind), Some(kind), "{key}");
+            }
+        }
+    }
+
     /// The upper ends published by the US Department of Energy.
     #[test]
     fn published_figures() {

@@ -11,15 +11,15 @@
 //! ## The arithmetic
 //! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
 //! is not counted. A camper or a vehicle brings a cord of its own, and is left out: what has a plug of
-//! TT-30, L5-30, L14-30 or 14-50 is taken for one. A cord of unknown length counts as nothing here, though it counts as long for the
-//! voltage. Lengths are kept in whole millimetres, rounded up for the voltage's sake, so each cord counts
-//! here up to a millimetre longer than it is. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
-//! people, see rule AIR001: shorter is a caution. For a medical device without a battery for the night
-//! its own cords count: shorter is a warning, and so is none at all, whether or not anybody sleeps here.
-//! If they reach less far than the
-//! plan says people are from the generator, one of the two is not true: a caution. Where the farthest
-//! cord ends nearer than the distance from which the set is at 60 dB(A), at the load its noise was
-//! measured at, it is a notice.
+//! TT-30, L5-30, L14-30 or 14-50 is taken for one. A cord of unknown length counts as nothing here,
+//! though it counts as long for the voltage. Lengths are kept in whole millimetres, rounded up for the
+//! voltage's sake, so each cord counts here up to a millimetre longer than it is. The farthest of them
+//! against 25 ft (7.62 m), the larger published distance from exhaust to people, see rule AIR001:
+//! shorter is a caution. For a medical device without a battery for the night its own cords count:
+//! shorter is a warning, and so is none at all, whether or not anybody sleeps here. If they reach less
+//! far than the plan says people are from the generator, one of the two is not true: a caution. Where
+//! the farthest cord ends nearer than the distance from which the set is at 60 dB(A), at the load its
+//! noise was measured at, it is a notice.
 //!
 //! ## What to do
 //! Bring one cord that is long enough, and thick enough for that length and load: the card and the

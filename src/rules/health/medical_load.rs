@@ -83,7 +83,56 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::report::Signal;
-    use crate::rules::testing::signals;
+    use crate::rules::testing::{findings, signals};
+    use crate::words::Words;
+
+    /// What each finding of the plan says, the English words as they stand.
+    fn said(edits: &[(&str, &str)]) -> Vec<String> {
+        let words = Words::english();
+        findings(edits)
+            .iter()
+            .map(|finding| words.finding(finding, &[]))
+            .map(|text| format!("{} {} {}", text.title, text.why, text.fix))
+            .collect()
+    }
+
+    /// At the generator's own outlet, all day and all night, and on one cord that is short.
+    const HARD: [(&str, &str); 2] = [
+        ("hours = [\"18:00-23:00\"]", ""),
+        ("on = \"right\" # fan", "on = \"front\""),
+    ];
+
+    #[test]
+    fn who_has_a_battery_is_told_nowhere_to_get_one() {
+        for hours in ["", "hours = [\"22:00-06:00\"]"] {
+            for (backup, told) in [("true", false), ("false", true), ("\"unknown\"", true)] {
+                let kind = format!("kind = \"medical\"\nbackup = {backup}");
+                let edits = [
+                    (HARD[0].0, hours),
+                    HARD[1],
+                    ("kind = \"electronic\" # fan", kind.as_str()),
+                ];
+                let get = said(&edits).iter().any(|text| {
+                    let text = text.replace("Put a battery carbon monoxide alarm", "");
+                    text.contains("Bring a battery") || text.contains("or a battery made")
+                });
+                assert_eq!(get, told, "{backup} {hours}: {:#?}", said(&edits));
+            }
+        }
+    }
+
+    /// 10 ft, as suppliers tell their patients (from a secondary copy).
+    #[test]
+    fn how_far_oxygen_stays_from_flames_is_told_where_it_is_used() {
+        for kind in ["\"medical\"", "\"medical\"\nbackup = true", "\"unknown\""] {
+            let kind = format!("kind = {kind}");
+            let said = said(&[("kind = \"electronic\" # fan", kind.as_str())]);
+            let flames = |text: &&String| text.contains("flame") && text.contains("10\u{a0}ft");
+            assert_eq!(said.iter().filter(flames).count(), 1, "{kind}: {said:#?}");
+        }
+        let flames = |text: &String| text.contains("Oxygen");
+        assert!(!said(&[]).iter().any(flames));
+    }
 
     #[test]
     fn what_nobody_knows_of_a_battery_is_none() {

@@ -9,8 +9,8 @@
 //!
 //! ## The arithmetic
 //! The hours of each load against the quiet hours, minute by minute. A medical load without hours
-//! counts as running at night, but for one with a battery of its own for it; other loads without hours
-//! can run by day.
+//! counts as running at night; other loads without hours can run by day. What somebody's health depends
+//! on and a battery of its own carries through the night is not counted.
 //!
 //! ## What to do
 //! Move it to another time, or run it from a battery that was charged by day. What someone's health
@@ -59,10 +59,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .loads
             .iter()
             .filter(|load| load.may_be(LoadKind::Medical) == life)
+            // Its battery carries it through the night.
+            .filter(|load| !(life && load.backup == Answer::Known(true)))
             .filter(|load| {
                 if load.hours.is_empty() {
-                    // Its battery carries it through the night.
-                    return life && load.backup != Answer::Known(true);
+                    return life;
                 }
                 // Two spans meet exactly when one begins inside the other.
                 load.hours

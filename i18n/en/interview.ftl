@@ -308,9 +308,10 @@ ask-load-name = What is it called?
 
 ask-load-kind = What does it mostly do?
     .why = { $about }. Motors need more power to start.
-    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
+    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. What people cook with is not taken to run at night; other heat may be. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
     .row = Kind
-pick-load-kind-heater = Makes heat
+pick-load-kind-heater = Makes heat: rooms, beds, hair, tools
+pick-load-kind-cooker = Cooks, or heats water
 pick-load-kind-motor = Turns a motor, pumps or cools
 pick-load-kind-electronic = Charges, computes, shows, sounds
 pick-load-kind-lamp = Gives light
@@ -402,10 +403,10 @@ pick-site-ground-damp = Damp: dew, damp soil
 pick-site-ground-dry = Dry: dry ground, under a roof
 
 # Safety.
-ask-site-sleepers = How far is the generator from sleeping people?
+ask-site-sleepers = How far from the generator are the nearest people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
-        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Count each step as 2 ft (0.6 m): rather too near than too far.
+        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Where nobody sleeps, such as at a market: to where people stand. Count each step as 2 ft (0.6 m): rather too near than too far.
         Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
     .row = Nearest people
 
@@ -425,8 +426,11 @@ pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 # Safety.
 ask-site-alarm = A carbon monoxide alarm where people sleep?
     .why = In each tent or vehicle, working, with fresh batteries.
-    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no.
+    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Nobody sleeps near it, such as at a market or a work party: then neither do neighbours.
     .row = Carbon monoxide alarm
+pick-site-alarm-yes = Yes, in each one
+pick-site-alarm-no = No, or not in each one
+pick-site-alarm-nobody = Nobody sleeps near it
 
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?

@@ -189,6 +189,7 @@ impl Build<'_> {
             altitude: self.amount("site.altitude", &bounds::ALTITUDE),
             air: self.amount("site.air", &bounds::AIR),
             quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
+            // Where nobody sleeps nothing is said of an alarm.
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),
             stands: self.read("site.stands", |text| match text {
@@ -198,6 +199,10 @@ impl Build<'_> {
                 "enclosed" => Some(Stands::Enclosed),
                 _ => None,
             }),
+            people_sleep: match self.draft.text("site.alarm") {
+                Some("nobody") => Answer::Known(false),
+                _ => Answer::Missing,
+            },
         }
     }
 

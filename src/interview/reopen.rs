@@ -219,6 +219,9 @@ impl Open {
         ] {
             self.put(format!("site.{field}"), said(site.get(key)));
         }
+        if said(site.get("people_sleep")) == Said::is("no") {
+            self.is("site.alarm", "nobody");
+        }
     }
 
     fn loads(&mut self, loads: Vec<&Table>) -> Option<()> {
@@ -590,6 +593,24 @@ plug = \"5-15P\"
         insta::assert_snapshot!(merged);
         let plan = read(&merged).unwrap();
         assert_eq!(plan.loads.len(), 2);
+    }
+
+    /// Nobody sleeps here: so it opens, and an alarm takes it back.
+    #[test]
+    fn where_nobody_sleeps() {
+        let text = demo::MENDED.replacen("co_alarm = true", "people_sleep = false", 1);
+        let mut machine = opened(&text);
+        assert_eq!(machine.draft().text("site.alarm"), Some("nobody"));
+        let before = plain(machine.draft());
+        assert_eq!(before.site.people_sleep, Answer::Known(false));
+        assert_eq!(before.site.co_alarm, Answer::Missing);
+        answer(&mut machine, &["site", "site.alarm", "yes"]);
+        let merged = merge(&text, &before, &plain(machine.draft())).unwrap();
+        let site = read(&merged).unwrap().site;
+        assert_eq!(
+            (site.people_sleep, site.co_alarm),
+            (Answer::Missing, Answer::Known(true))
+        );
     }
 
     /// "I don't know" stays one: from the draft into the file, and back to the same question.

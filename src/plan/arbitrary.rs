@@ -70,6 +70,8 @@ fn site() -> impl Strategy<Value = Site> {
                 Stands::Covered,
                 Stands::Enclosed,
             ])),
+            // Mostly not said.
+            prop_oneof![4 => Just(Answer::Missing), 1 => answer(any::<bool>())],
         ),
     )
         .prop_map(
@@ -81,7 +83,7 @@ fn site() -> impl Strategy<Value = Site> {
                 air,
                 quiet_hours,
                 co_alarm,
-                (feeds_building, stands),
+                (feeds_building, stands, people_sleep),
             )| {
                 Site {
                     name,
@@ -93,6 +95,7 @@ fn site() -> impl Strategy<Value = Site> {
                     co_alarm,
                     feeds_building,
                     stands,
+                    people_sleep,
                 }
             },
         )
@@ -250,20 +253,13 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
             }
         ),
     ];
-    let kinds = vec![
-        LoadKind::Heater,
-        LoadKind::Motor,
-        LoadKind::Electronic,
-        LoadKind::Lamp,
-        LoadKind::Medical,
-    ];
     (
         (
             name(),
             prop_oneof![
                 // It may be unknown, but not left out.
                 1 => Just(Answer::Unknown),
-                9 => select(kinds).prop_map(Answer::Known),
+                9 => select(&LoadKind::ALL[..]).prop_map(Answer::Known),
             ],
             answer(draw),
             1..=5_u8,

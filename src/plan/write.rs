@@ -111,6 +111,7 @@ fn site(out: &mut Out, site: &Site) {
             Stands::Enclosed => "enclosed",
         })
     });
+    out.yes_no("people_sleep", site.people_sleep);
 }
 
 fn generator(out: &mut Out, generator: &Generator) {

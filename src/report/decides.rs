@@ -69,12 +69,13 @@ impl Standing {
 /// Whether an answer to this field can change the supply. That of a load cannot, nor what is round
 /// the set: then the supply and its limits serve again.
 pub(super) fn changes_supply(field: &str) -> bool {
-    const ROUND_THE_SET: [&str; 5] = [
+    const ROUND_THE_SET: [&str; 6] = [
         "site.ground",
         "site.sleepers_at",
         "site.co_alarm",
         "site.feeds_building",
         "site.stands",
+        "site.people_sleep",
     ];
     !field.starts_with("load.") && !ROUND_THE_SET.contains(&field)
 }

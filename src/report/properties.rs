@@ -538,7 +538,7 @@ mod forget {
 
     /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
     /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
-    pub(super) const KINDS: usize = 34;
+    pub(super) const KINDS: usize = 35;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
         let known = answer.is_known();
@@ -631,6 +631,8 @@ mod forget {
             33 if generator.voltage == Answer::Known(System::V120_240) => {
                 all(loads.iter_mut().map(|it| &mut it.voltage))
             }
+            // Silence about it is a yes.
+            34 => take(&mut site.people_sleep),
             _ => false,
         }
     }

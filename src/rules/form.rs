@@ -195,7 +195,6 @@ const WITHOUT_AMOUNT: &[&str] = &[
     "FIT001",
     "AIR002",
     "AIR004",
-    "HEALTH001",
 ];
 
 /// Every finding says how much, in its title, its reason or its remedy.

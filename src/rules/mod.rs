@@ -15,6 +15,7 @@ mod demand;
 mod fit;
 mod fuel;
 mod health;
+mod night;
 mod noise;
 mod overcurrent;
 mod power;
@@ -142,7 +143,7 @@ pub(crate) use cite::{
     NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_DROP as DROP_ADVICE, OSHA_LETTER as TESTER,
 };
 pub(crate) use demand::{camper, quantity};
-pub(crate) use health::NIGHT;
+pub(crate) use night::night;
 pub(crate) use overcurrent::{Proof, proofs, prove};
 
 /// Every rule, in the fixed order of the areas and their codes.

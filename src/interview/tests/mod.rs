@@ -5,7 +5,7 @@ mod takes;
 
 use super::view::label;
 use super::*;
-use crate::plan;
+use crate::plan::{self, Answer};
 use crate::quantity::Quantity;
 use crate::words::{Library, Units};
 
@@ -94,6 +94,31 @@ fn planned(text: &str) -> Plan {
         Err(problems) => panic!("{problems:?} in\n{written}"),
     }
     *plan
+}
+
+/// The question of the alarm takes that nobody sleeps here, and asks no more than before.
+#[test]
+fn nobody_sleeps_here() {
+    let sleeps = planned(COMMON);
+    assert_eq!(sleeps.site.co_alarm, Answer::Known(true));
+    assert_eq!(sleeps.site.people_sleep, Answer::Missing);
+    let market =
+        planned(&COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1));
+    assert_eq!(market.site.co_alarm, Answer::Missing);
+    assert_eq!(market.site.people_sleep, Answer::Known(false));
+    let codes = |plan: &Plan| -> Vec<&str> {
+        let findings = crate::report::judge(plan).findings;
+        findings.iter().map(|finding| finding.code).collect()
+    };
+    for code in ["AIR006", "HEALTH002"] {
+        assert!(codes(&sleeps).contains(&code), "{code}");
+        assert!(!codes(&market).contains(&code), "{code}");
+    }
+    assert!(!codes(&market).contains(&"AIR002"));
+    // People are there all the same.
+    let near = COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1);
+    let near = planned(&near.replacen("40 ft", "12 ft", 1));
+    assert!(codes(&near).contains(&"AIR001"));
 }
 
 #[test]
@@ -386,7 +411,7 @@ fn units_of_the_user_are_kept() {
 fn a_danger_is_told_when_its_answer_is_given() {
     let (_, _, said) = answers(&script(COMMON));
     let wet = said.find("How wet is it").unwrap();
-    let far = said.find("How far is the generator").unwrap();
+    let far = said.find("How far from the generator").unwrap();
     let danger = said.find("DANGER: No shock protection").unwrap();
     assert!(wet < danger && danger < far, "{said}");
     // With the reason and what to do, and not again while nothing has changed.

@@ -31,6 +31,7 @@ const SITE: &[&str] = &[
     "co_alarm",
     "feeds_building",
     "stands",
+    "people_sleep",
 ];
 const GENERATOR: &[&str] = &[
     "name",
@@ -163,6 +164,7 @@ fn site(fields: &Fields<'_>) -> Site {
                 true,
             )
         }),
+        people_sleep: fields.answer("people_sleep", Field::yes_no),
     }
 }
 

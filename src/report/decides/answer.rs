@@ -51,11 +51,12 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
                 "continuous" => load.continuous = Answer::Known(false),
-                // At unity and without a start; where the draw is not known either, the least of it.
+                // At unity, without a start and not at night; where the draw is not known either, the
+                // least of it.
                 "kind" => {
                     let heats = load.running.is_known();
                     let kind = if heats {
-                        LoadKind::Heater
+                        LoadKind::Cooker
                     } else {
                         LoadKind::Lamp
                     };
@@ -84,6 +85,7 @@ fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
         "co_alarm" => site.co_alarm = Answer::Known(true),
         "feeds_building" => site.feeds_building = Answer::Known(false),
         "stands" => site.stands = Answer::Known(Stands::Roof),
+        "people_sleep" => site.people_sleep = Answer::Known(false),
         _ => return None,
     }
     Some(())

@@ -273,7 +273,10 @@ struct Plugged {
 /// How many sockets these take at most at one time. What is on at different hours is plugged in one after
 /// the other.
 fn at_once<'a>(loads: impl Iterator<Item = &'a Plugged> + Clone) -> usize {
-    let minutes = loads.clone().flat_map(|load| &load.hours).map(|span| span.from);
+    let minutes = loads
+        .clone()
+        .flat_map(|load| &load.hours)
+        .map(|span| span.from);
     std::iter::once(0)
         .chain(minutes)
         .map(|minute| {
@@ -321,7 +324,9 @@ impl Layout {
                     n,
                     place: *tokens.get(token)?,
                     count: usize::from(many(draft, n)),
-                    hours: hours.and_then(|text| form::spans(text).ok()).unwrap_or_default(),
+                    hours: hours
+                        .and_then(|text| form::spans(text).ok())
+                        .unwrap_or_default(),
                 })
             })
             .collect();
@@ -402,7 +407,11 @@ impl Layout {
             .into_iter()
             .filter(|(other, _)| *other != n)
             .collect();
-        let before: Vec<_> = others.iter().copied().filter(|(other, _)| *other < n).collect();
+        let before: Vec<_> = others
+            .iter()
+            .copied()
+            .filter(|(other, _)| *other < n)
+            .collect();
         let own = |place: Place| {
             self.chosen.get(&n) == Some(&place)
                 && parts_in(&before, place) < self.sockets.get(&place).copied().unwrap_or(0)
@@ -434,8 +443,14 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
     let layout = Layout::new(draft);
     let gear = layout.feeds(draft, u8::MAX);
     let hours = draft.text(&format!("load.{n}.hours"));
-    let hours = hours.and_then(|text| form::spans(text).ok()).unwrap_or_default();
-    let own = layout.loads.iter().find(|load| load.n == n).map(|load| load.place);
+    let hours = hours
+        .and_then(|text| form::spans(text).ok())
+        .unwrap_or_default();
+    let own = layout
+        .loads
+        .iter()
+        .find(|load| load.n == n)
+        .map(|load| load.place);
     let takes = |shape: &Option<Receptacle>| shape.is_some_and(|shape| shape.takes(plug));
     let places = layout.places.iter().filter(|(_, shape)| takes(shape));
     places

@@ -190,7 +190,9 @@ impl Behind {
 
     fn heats(&self) -> bool {
         let units = self.units.iter().filter(|unit| self.touches(&unit.id));
-        units.into_iter().any(|unit| unit.draws() == Draws::Resistance)
+        units
+            .into_iter()
+            .any(|unit| unit.draws() == Draws::Resistance)
     }
 
     /// What a load loses beside these, with the heaters behind the cord at their full current.
@@ -207,7 +209,12 @@ impl Behind {
                 one_leg: unit.one_leg,
             })
         };
-        let of = |id: &Id| self.units.iter().find(|unit| unit.id == *id).and_then(running);
+        let of = |id: &Id| {
+            self.units
+                .iter()
+                .find(|unit| unit.id == *id)
+                .and_then(running)
+        };
         let all: Vec<Running> = beside.iter().filter_map(of).collect();
         let own = of(own).expect("it is plugged in");
         self.supply
@@ -623,9 +630,12 @@ mod forget {
                 .map(|it| &mut it.wire)),
             32 => {
                 let taken: Vec<Current> = starts(loads);
-                loads.iter_mut().zip(taken).fold(false, |any, (load, most)| {
-                    within(&mut load.starting_current, |it| *it <= most) | any
-                })
+                loads
+                    .iter_mut()
+                    .zip(taken)
+                    .fold(false, |any, (load, most)| {
+                        within(&mut load.starting_current, |it| *it <= most) | any
+                    })
             }
             // What needs 240 V is told so as well where none is (FIT006).
             33 if generator.voltage == Answer::Known(System::V120_240) => {

@@ -63,8 +63,7 @@ pub(super) const NEC_445_12: Source = Source::new(
     Mark::Secondary,
 );
 /// The 30 A supply of a camper, and its main breaker.
-pub(super) const NEC_551_42: Source =
-    Source::new(NEC, "551.42(C) and 551.45", "", Mark::Memory);
+pub(super) const NEC_551_42: Source = Source::new(NEC, "551.42(C) and 551.45", "", Mark::Memory);
 /// Ground-fault protection on portable sets.
 pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20", "", Mark::Secondary);
 /// Ground-fault protection of temporary power for construction, maintenance and the like, as a trade

@@ -5,7 +5,7 @@ use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
 use crate::interview::value::Value;
 use crate::interview::{build, live};
-use crate::plan::{Plan, bounds};
+use crate::plan::Plan;
 use crate::quantity::Power;
 use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;

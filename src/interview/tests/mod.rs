@@ -719,14 +719,24 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
             ("load.1.continuous", "no"),
         ]
     };
-    assert_eq!(at(&pump("2000 W"), "load.1.plug", "5-15P"), Err("plug-amps"));
+    assert_eq!(
+        at(&pump("2000 W"), "load.1.plug", "5-15P"),
+        Err("plug-amps")
+    );
     assert!(at(&pump("2000 W"), "load.1.plug", "5-20P").is_ok());
     assert!(at(&pump("1875 W"), "load.1.plug", "5-15P").is_ok());
-    assert_eq!(at(&pump("15.5 A"), "load.1.plug", "5-15P"), Err("plug-amps"));
+    assert_eq!(
+        at(&pump("15.5 A"), "load.1.plug", "5-15P"),
+        Err("plug-amps")
+    );
     assert!(at(&pump("15 A"), "load.1.plug", "5-15P").is_ok());
     // A thing of the list has its household plug: there the watts are refused.
     let mut machine = Machine::new(drafted(
-        &[&SET[..10], &[("load.1.what", "kettle"), ("load.2.what", "done")]].concat(),
+        &[
+            &SET[..10],
+            &[("load.1.what", "kettle"), ("load.2.what", "done")],
+        ]
+        .concat(),
     ));
     let mut said = |key: &str, text: &str| {
         machine.cursor_for_tests(key);
@@ -809,7 +819,9 @@ fn what_uses_240_volts_only_is_asked_where_it_may_be() {
     for (text, uses) in [("240", Uses::V240), ("both", Uses::V120AndV240)] {
         let mut machine = heater("L14-30P");
         assert_eq!(machine.question().key, "load.1.voltage");
-        machine.answer(Input::Answer(text.into())).expect("an answer");
+        machine
+            .answer(Input::Answer(text.into()))
+            .expect("an answer");
         let plan = plan_of(machine.draft(), &|key| key.to_owned());
         assert_eq!(plan.loads[0].voltage, Answer::Known(uses));
         let back = plan::read(&plan::write(&plan)).expect("it reads");
@@ -841,7 +853,8 @@ fn the_legs_of_a_box_come_back() {
         (&[a, none, b], 3),
     ] {
         let outlets: String = (1..).zip(legs).map(|(n, leg)| outlet(n, leg)).collect();
-        let load = "[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"9 W\"\nplug = \"5-15P\"\n";
+        let load =
+            "[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"9 W\"\nplug = \"5-15P\"\n";
         let plan = plan::read(&format!("{text}{outlets}{load}")).expect("a plan");
         let draft = draft_of(&plan, "t").expect("a draft");
         let back = plan_of(&draft, &|key| key.to_owned());
@@ -967,11 +980,20 @@ fn a_socket_that_is_taken_is_not_offered_to_a_part() {
     assert_eq!(choices(&machine), ["none"]);
     let refused = machine.answer(Input::Answer("outlet 1".into()));
     assert_eq!(refused.map_err(|reject| reject.key), Err("choice"));
-    machine.answer(Input::Answer("none".into())).expect("the only choice");
+    machine
+        .answer(Input::Answer("none".into()))
+        .expect("the only choice");
     assert_eq!(machine.question().key, "review");
     // Three in two sockets, and two.
-    let cord = |n: u8| format!("[[cord]]\nid = \"c{n}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n");
-    assert_eq!(opened(&(cord(1) + &cord(2) + &cord(3))).question().key, "gear.3.from");
+    let cord = |n: u8| {
+        format!(
+            "[[cord]]\nid = \"c{n}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n"
+        )
+    };
+    assert_eq!(
+        opened(&(cord(1) + &cord(2) + &cord(3))).question().key,
+        "gear.3.from"
+    );
     assert_eq!(opened(&(cord(1) + &cord(2))).question().key, "review");
 }
 
@@ -979,13 +1001,18 @@ fn a_socket_that_is_taken_is_not_offered_to_a_part() {
 #[test]
 fn a_socket_that_is_taken_is_not_offered_to_a_load() {
     let load = |id: &str, hours: &str| {
-        format!("[[load]]\nid = \"{id}\"\nkind = \"lamp\"\nrunning = \"60 W\"\nplug = \"5-15P\"\non = \"front\"\nhours = [\"{hours}\"]\n")
+        format!(
+            "[[load]]\nid = \"{id}\"\nkind = \"lamp\"\nrunning = \"60 W\"\nplug = \"5-15P\"\non = \"front\"\nhours = [\"{hours}\"]\n"
+        )
     };
-    let three = |hours: &str| load("a", "18:00-19:00") + &load("b", "18:00-19:00") + &load("c", hours);
+    let three =
+        |hours: &str| load("a", "18:00-19:00") + &load("b", "18:00-19:00") + &load("c", hours);
     let mut machine = opened(&three("18:30-20:00"));
     assert_eq!(machine.question().key, "load.3.on");
     assert_eq!(choices(&machine), ["any"]);
-    machine.answer(Input::Answer("any".into())).expect("the only choice");
+    machine
+        .answer(Input::Answer("any".into()))
+        .expect("the only choice");
     assert_eq!(machine.question().key, "review");
     // One after the other in the same socket.
     assert_eq!(opened(&three("19:00-20:00")).question().key, "review");

@@ -43,7 +43,11 @@ pub(in crate::rules) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLim
         } else {
             *rated
         };
-        derating::left(on_its_fuel, site.altitude.or(Length::ZERO), site.air.or(COOL))
+        derating::left(
+            on_its_fuel,
+            site.altitude.or(Length::ZERO),
+            site.air.or(COOL),
+        )
     });
     let amps = |power: Power| {
         let all = Power::from_milliwatts(power.milliwatts().saturating_mul(set.sets()));
@@ -74,14 +78,23 @@ mod tests {
         const ALTITUDE: &str = "altitude = \"0 ft\"";
         const PROPANE: &str = "fuel = \"propane\"";
         assert_eq!(own(&[]), Some((30_000, 37_500)));
-        assert_eq!(own(&[(ALTITUDE, "altitude = \"4000 ft\"")]), Some((25_800, 37_500)));
+        assert_eq!(
+            own(&[(ALTITUDE, "altitude = \"4000 ft\"")]),
+            Some((25_800, 37_500))
+        );
         for unknown in ["altitude = \"unknown\"", ""] {
             assert_eq!(own(&[(ALTITUDE, unknown)]), Some((30_000, 37_500)));
         }
         // Its figures may be those for propane already.
-        assert_eq!(own(&[("fuel = \"gasoline\"", PROPANE)]), Some((30_000, 37_500)));
+        assert_eq!(
+            own(&[("fuel = \"gasoline\"", PROPANE)]),
+            Some((30_000, 37_500))
+        );
         // Nobody said what it keeps up: then all of its peak.
-        assert_eq!(own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]), Some((37_500, 37_500)));
+        assert_eq!(
+            own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]),
+            Some((37_500, 37_500))
+        );
         assert_eq!(own(&[("peak = \"4500 W\"", "")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = \"unknown\"")]), None);
         assert_eq!(own(&[("inverter = true", "inverter = false")]), None);

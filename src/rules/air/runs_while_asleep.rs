@@ -110,10 +110,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     // One engine runs for all of them: what is certain is told.
-    let medical = LoadKind::Medical;
     let life: Vec<Need<'_>> = runs
         .iter()
-        .filter(|need| need.load.kind == Answer::Known(medical))
+        .filter(|need| need.load.kind == Answer::Known(LoadKind::Medical))
         .copied()
         .collect();
     let (about, fix): (Vec<Id>, _) = match (runs.is_empty(), life.is_empty()) {

@@ -6,13 +6,15 @@
 
 use rust_decimal::Decimal;
 
-use super::change::{Change, shape_of};
-use crate::plan::{Answer, Cord, Draw, Id, LoadKind, Plan, Span};
+use super::change::{Change, apart, begun_at, shape_of};
+use super::places::{Sockets, plugs_at};
+use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, System};
 use crate::quantity::Length;
 use crate::report::{Finding, Report, Signal};
+use crate::rules::{self, NIGHT};
 use crate::supply::LimitReason;
 use crate::tables::conductor::gauge_of;
-use crate::tables::shape::{Configuration, Plug, Receptacle};
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -23,8 +25,8 @@ const LENGTHS: [Length; 2] = [
     Length::from_millimetres(7_620),
     Length::from_millimetres(15_240),
 ];
-/// How many later hours are tried for each load.
-const LATER: usize = 4;
+/// How many other hours are tried for each of a load's.
+const OTHER_HOURS: usize = 4;
 /// One over so much of its power: how much smaller an appliance is tried.
 const PARTS: [u8; 2] = [2, 3];
 
@@ -118,24 +120,40 @@ pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     lost.chain(clash.cloned()).collect()
 }
 
-/// Every change of the list that may have a part in clearing the problem.
-pub(super) fn changes(plan: &Plan, report: &Report, problem: &Problem) -> Vec<Change> {
-    let list = List { plan, report };
-    let mut changes = match problem {
-        Problem::Finding { code, about } => list.for_finding(code, about),
-        Problem::Waits(loads) => list.for_waiting(loads),
-    };
-    changes.sort();
-    changes.dedup();
-    changes
+/// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
+/// for the night where nobody knows them.
+fn silent(plan: &Plan) -> [Span; 2] {
+    [NIGHT, plan.site.quiet_hours.or(NIGHT)]
 }
 
-struct List<'a> {
+/// The list of a plan.
+pub(super) struct List<'a> {
     plan: &'a Plan,
     report: &'a Report,
+    sockets: Sockets<'a>,
 }
 
-impl List<'_> {
+impl<'a> List<'a> {
+    /// `report` is the plan's own, at least as much of it as a trial gives.
+    pub fn of(plan: &'a Plan, report: &'a Report) -> Self {
+        Self {
+            plan,
+            report,
+            sockets: Sockets::of(plan),
+        }
+    }
+
+    /// Every change of the list that may have a part in clearing the problem.
+    pub fn changes(&self, problem: &Problem) -> Vec<Change> {
+        let mut changes = match problem {
+            Problem::Finding { code, about } => self.for_finding(code, about),
+            Problem::Waits(loads) => self.for_waiting(loads),
+        };
+        changes.sort();
+        changes.dedup();
+        changes
+    }
+
     fn for_finding(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
         match code {
@@ -143,38 +161,20 @@ impl List<'_> {
             "AIR002" => changes.push(Change::Alarm),
             "AIR003" => changes.push(Change::OpenAir),
             "SHOCK003" => changes.push(Change::NoBuilding),
+            "POWER008" => changes.push(Change::RunAlone),
             "SHOCK001" => {
                 for id in about {
-                    changes.extend(self.protection(id));
+                    changes.extend(self.protection(id, 0));
                 }
             }
-            "CORD002" => {
-                for id in about {
-                    changes.push(Change::OutdoorCord(id.clone()));
-                    changes.push(Change::SetAside(id.clone()));
-                }
-            }
-            "CORD004" => {
-                for id in about {
-                    changes.push(Change::GroundedCord(id.clone()));
-                    changes.push(Change::SetAside(id.clone()));
-                }
-            }
+            "CORD002" => changes.extend(about.iter().cloned().map(Change::OutdoorCord)),
+            "CORD004" => changes.extend(about.iter().cloned().map(Change::GroundedCord)),
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
-                for id in about {
-                    changes.push(Change::ListedBox(id.clone()));
-                    changes.push(Change::SetAside(id.clone()));
-                }
+                changes.extend(about.iter().cloned().map(Change::ListedBox));
             }
             "HEALTH002" => changes.extend(about.iter().cloned().map(Change::OffAtNight)),
-            // No other cord or box makes the neutral that is not there.
-            "FIT006" => {
-                for id in about {
-                    let cord = self.cord(id).map(|cord| cord.id.clone());
-                    let part = cord.or_else(|| self.box_of(id).cloned());
-                    changes.extend(part.map(Change::SetAside));
-                }
-            }
+            // No other cord or box makes the neutral or the volts that are not there.
+            "FIT006" => changes.extend(about.iter().filter_map(|id| self.left_home(id))),
             "POWER001" | "POWER002" => changes.extend(self.load_changes(about)),
             // What carries too much, or is protected too little, at whatever part.
             _ => {
@@ -187,7 +187,40 @@ impl List<'_> {
                 }
             }
         }
+        // Whatever is wrong with gear, it can be left unused.
+        let of_gear = |rule: &rules::Rule| Report::OF_GEAR.contains(&rule.area);
+        if rules::find(code).is_some_and(of_gear) {
+            for id in about {
+                changes.extend(self.unplugged(id));
+            }
+        }
         changes
+    }
+
+    /// What takes a part out of use, or a receptacle: the part itself, those on the way to it, what is
+    /// plugged in there.
+    fn unplugged(&self, id: &Id) -> Vec<Change> {
+        let mut changes = self.moves(id);
+        let mut way = self.path(id);
+        way.push(id.clone());
+        changes.extend(way.iter().filter_map(|id| self.part(id)).map(Change::SetAside));
+        let cords = self.plan.cords.iter().map(|it| (&it.id, &it.from));
+        let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
+        let there = cords.chain(boxes).filter(|(_, from)| from.as_ref() == Some(id));
+        changes.extend(there.map(|(part, _)| Change::SetAside(part.clone())));
+        changes
+    }
+
+    /// The cord or box that this is, or is a receptacle of.
+    fn part(&self, id: &Id) -> Option<Id> {
+        let cord = self.cord(id).map(|cord| cord.id.clone());
+        cord.or_else(|| self.box_of(id).cloned())
+    }
+
+    /// A load that nothing here can run is not used. What somebody's health depends on is no such.
+    fn left_home(&self, id: &Id) -> Option<Change> {
+        let load = self.load_of(id)?;
+        (!load.may_be(LoadKind::Medical)).then(|| Change::LeaveHome(load.id.clone()))
     }
 
     /// The parts from the set to a receptacle.
@@ -218,66 +251,49 @@ impl List<'_> {
             .map(|it| &it.id)
     }
 
-    /// What protects a receptacle, or takes it out of use.
-    fn protection(&self, at: &Id) -> Vec<Change> {
+    /// What protects a receptacle, with what is planned for it and so many plugs `more`.
+    fn protection(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes: Vec<Change> = self.moves(at);
         let mut path = self.path(at);
         path.push(at.clone());
         for id in path {
             if let Some(cord) = self.cord(&id) {
                 changes.push(Change::ProtectedCord(cord.id.clone()));
-                changes.push(Change::SetAside(cord.id.clone()));
                 if cord.ends.len() > 1 {
                     changes.push(Change::BoxForSplitter(cord.id.clone()));
                 }
                 changes.extend(self.replugs(&cord.id));
             } else if let Some(it) = self.box_of(&id) {
                 changes.push(Change::ListedBox(it.clone()));
-                changes.push(Change::SetAside(it.clone()));
                 changes.extend(self.replugs(it));
             }
         }
         if self.cord(at).is_none() {
-            let sockets = self.free(at);
-            if sockets > 0 {
-                changes.push(Change::ProtectedOutlet {
+            let placed = self.report.figures.sharing.placed.iter();
+            let placed = placed.filter(|placed| placed.at == *at).count();
+            let planned = placed.max(plugs_at(self.plan, at)) + more;
+            let room = self.sockets.beside_gear(at);
+            // Some of what is planned for it may find another place.
+            changes.extend((1..=planned.min(room)).filter_map(|sockets| {
+                Some(Change::ProtectedOutlet {
                     at: at.clone(),
-                    sockets,
-                });
+                    sockets: u8::try_from(sockets).ok()?,
+                })
+            }));
+            if planned > 1 && room > 0 {
+                changes.extend(self.three_way(at));
             }
         }
         changes
     }
 
-    /// How many sockets of a receptacle no cord or box takes up.
-    fn free(&self, at: &Id) -> u8 {
-        let boxes = self.plan.boxes.iter();
-        let outlets = self.plan.generator.outlets.iter();
-        let sockets = outlets
-            .chain(boxes.clone().flat_map(|it| &it.outlets))
-            .find(|outlet| outlet.id == *at)
-            .map_or(1, crate::plan::Outlet::socket_count);
-        let taken = self
-            .plan
-            .cords
-            .iter()
-            .map(|cord| &cord.from)
-            .chain(boxes.map(|it| &it.from))
-            .filter(|from| from.as_ref() == Some(at))
-            .count();
-        sockets.saturating_sub(u8::try_from(taken).unwrap_or(u8::MAX))
-    }
-
-    /// The sockets that nothing at all is plugged into.
-    fn open(&self, at: &Id) -> u8 {
-        let loads = self
-            .plan
-            .loads
-            .iter()
-            .filter(|load| load.on.as_ref() == Some(at))
-            .map(|load| load.count)
-            .fold(0, u8::saturating_add);
-        self.free(at).saturating_sub(loads)
+    /// A cord with three ends in a household receptacle, which what is there makes room for.
+    fn three_way(&self, at: &Id) -> Option<Change> {
+        let Receptacle(shape) = shape_of(self.plan, at)?;
+        matches!(shape, Configuration::N5_15 | Configuration::N5_20).then(|| Change::ThreeWay {
+            at: at.clone(),
+            clears: self.sockets.free(at) == 0,
+        })
     }
 
     /// The loads that the plan puts at a receptacle, moved.
@@ -286,7 +302,7 @@ impl List<'_> {
             .loads
             .iter()
             .filter(|load| load.on.as_ref() == Some(at))
-            .map(|load| Change::Move(load.id.clone()))
+            .map(|load| Change::moved(load.id.clone()))
             .collect()
     }
 
@@ -296,12 +312,14 @@ impl List<'_> {
         self.plan.loads.iter().find(|load| load.id == *of)
     }
 
-    /// Moved, later or smaller: of the ids that are loads.
+    /// Moved, at another hour or smaller: of the ids that are loads.
     fn load_changes(&self, ids: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
-        for load in ids.iter().filter_map(|id| self.load_of(id)) {
+        let mut loads: Vec<&Load> = ids.iter().filter_map(|id| self.load_of(id)).collect();
+        loads.dedup_by_key(|load| &load.id);
+        for load in &loads {
             if load.on.is_some() {
-                changes.push(Change::Move(load.id.clone()));
+                changes.push(Change::moved(load.id.clone()));
             }
             // Nobody's health is put off or made smaller.
             if load.may_be(LoadKind::Medical) {
@@ -309,7 +327,7 @@ impl List<'_> {
             }
             // Nobody buys a smaller camper for it.
             let known = matches!(load.running, Answer::Known(Draw::Power(_)));
-            if known && !crate::rules::camper(load) {
+            if known && !rules::camper(load) {
                 for part in PARTS {
                     changes.push(Change::Smaller {
                         load: load.id.clone(),
@@ -317,8 +335,10 @@ impl List<'_> {
                     });
                 }
             }
-            for (span, hours) in load.hours.iter().enumerate() {
-                changes.extend(self.later(*hours).map(|to| Change::Shift {
+            let others: Vec<&Load> = loads.iter().filter(|it| it.id != load.id).copied().collect();
+            for span in 0..load.hours.len() {
+                let hours = self.other_hours(load, span, &others);
+                changes.extend(hours.into_iter().map(|to| Change::Shift {
                     load: load.id.clone(),
                     span,
                     to,
@@ -328,25 +348,30 @@ impl List<'_> {
         changes
     }
 
-    /// The ends of other hours after this one began, out of quiet hours, the nearest first.
-    fn later(&self, hours: Span) -> impl Iterator<Item = u16> {
-        let quiet = self.plan.site.quiet_hours.known().copied();
-        let mut ends: Vec<u16> = self
-            .plan
-            .loads
-            .iter()
-            .flat_map(|load| &load.hours)
-            .map(|span| span.to % Span::DAY)
-            .filter(|end| *end > hours.from)
-            .filter(|end| {
-                let to = (end + hours.minutes()) % Span::DAY;
-                let moved = Span { from: *end, to };
-                quiet.is_none_or(|quiet| !quiet.contains(*end) && !moved.contains(quiet.from))
+    /// When one of a load's stretches may begin instead, the nearest first: where some other stretch
+    /// ends, or so that it ends where one begins. Never in the night or the quiet hours, and never when
+    /// all the `others` that it clashes with are on as well.
+    fn other_hours(&self, load: &Load, span: usize, others: &[&Load]) -> Vec<u16> {
+        let hours = load.hours[span];
+        let silent = silent(self.plan);
+        let spans = self.plan.loads.iter().flat_map(|load| &load.hours);
+        let mut begins: Vec<u16> = spans
+            .chain(&silent)
+            .flat_map(|it| [it.to, it.from + Span::DAY - hours.minutes()])
+            .map(|minute| minute % Span::DAY)
+            .filter(|begin| *begin != hours.from)
+            .filter(|begin| {
+                let there = begun_at(hours, *begin);
+                let apart = |it: &Span| there.minutes_in_both(*it) == 0;
+                let own = load.hours.iter().enumerate();
+                let mut own = own.filter(|(at, _)| *at != span).map(|(_, it)| it);
+                silent.iter().all(apart) && own.all(apart) && !all_on(others, there)
             })
             .collect();
-        ends.sort_unstable();
-        ends.dedup();
-        ends.into_iter().take(LATER)
+        begins.sort_unstable_by_key(|begin| (apart(hours.from, *begin), *begin));
+        begins.dedup();
+        begins.truncate(OTHER_HOURS);
+        begins
     }
 
     /// What may be done to a cord or a box, whichever this id is of.
@@ -397,7 +422,7 @@ impl List<'_> {
             (None, None) => return Vec::new(),
         };
         self.sound(plug)
-            .filter(|at| Some(*at) != from.as_ref())
+            .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)
             .filter(|at| !self.path(at).contains(part))
             .map(|to| Change::Replug {
                 part: part.clone(),
@@ -406,7 +431,7 @@ impl List<'_> {
             .collect()
     }
 
-    /// Receptacles with a socket open that take a plug and may be used.
+    /// Receptacles that take a plug and may be used.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = &Id> {
         self.report
             .figures
@@ -420,7 +445,34 @@ impl List<'_> {
                 refused.is_none_or(|finding| finding.code == "SHOCK001")
             })
             .map(|limit| &limit.id)
-            .filter(|at| self.open(at) > 0)
+    }
+
+    /// Taking turns at the socket of something that is on at other hours. What somebody's health
+    /// depends on keeps its own.
+    fn turns(&self, load: &Load, plug: Plug) -> Vec<Change> {
+        let shares = |load: &Load| {
+            load.count == 1 && !load.hours.is_empty() && !load.may_be(LoadKind::Medical)
+        };
+        if !shares(load) {
+            return Vec::new();
+        }
+        let at_other_hours = |other: &Load| {
+            let meets = |a: &Span| other.hours.iter().any(|b| a.minutes_in_both(*b) > 0);
+            other.id != load.id && shares(other) && !load.hours.iter().any(meets)
+        };
+        let placed = &self.report.figures.sharing.placed;
+        let sound: Vec<&Id> = self.sound(plug).collect();
+        placed
+            .iter()
+            .filter(|placed| sound.contains(&&placed.at))
+            .filter_map(|placed| Some((self.load_of(&placed.load)?, &placed.at)))
+            .filter(|(other, _)| at_other_hours(other))
+            .map(|(with, at)| Change::TakeTurns {
+                load: load.id.clone(),
+                with: with.id.clone(),
+                at: at.clone(),
+            })
+            .collect()
     }
 
     /// For musts without a place, or that cannot be on together.
@@ -428,7 +480,7 @@ impl List<'_> {
         let mut changes = self.load_changes(loads);
         if loads.len() > 1 && self.beyond_the_set(loads) {
             // More than the set gives, wherever they are plugged in.
-            changes.retain(|change| !matches!(change, Change::Move(_)));
+            changes.retain(|change| !matches!(change, Change::Move { .. }));
             return changes;
         }
         let household = |plug: Plug| {
@@ -451,11 +503,20 @@ impl List<'_> {
                 .known()
                 .copied()
                 .unwrap_or(Plug(Configuration::N5_15));
+            // No gear here makes 240 V of what the set gives.
+            let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);
+            if plug.0.circuit() == Circuit::TwoLegs && !two_legs {
+                changes.extend(self.left_home(id));
+                continue;
+            }
+            if reason == Some("no-room") {
+                changes.extend(self.turns(load, plug));
+            }
             let fitting = self.report.figures.limits.iter();
             for limit in fitting.filter(|limit| limit.shape.takes(plug)) {
                 // A place that nobody is sent to becomes one with protection.
                 if !limit.gfci {
-                    changes.extend(self.protection(&limit.id));
+                    changes.extend(self.protection(&limit.id, 1));
                 }
                 changes.extend(self.moves(&limit.id));
                 if reason == Some("no-room") {
@@ -500,12 +561,12 @@ impl List<'_> {
         let mut changes = Vec::new();
         for limit in &self.report.figures.limits {
             let id = &limit.id;
-            if self.open(id) == 0 || limit.set_by.reason == LimitReason::NotFed {
+            if self.sockets.free(id) == 0 || limit.set_by.reason == LimitReason::NotFed {
                 continue;
             }
             match shape_of(self.plan, id).map(|Receptacle(shape)| shape) {
                 Some(Configuration::N5_15 | Configuration::N5_20) => {
-                    changes.push(Change::ThreeWay(id.clone()));
+                    changes.extend(self.three_way(id));
                 }
                 Some(shape) if shape != Configuration::N6_20 && shape != Configuration::N1_15 => {
                     changes.push(Change::NewBox(id.clone()));
@@ -515,4 +576,16 @@ impl List<'_> {
         }
         changes
     }
+}
+
+/// Whether all of these are on at some minute of a stretch. What has no hours may be on at any.
+fn all_on(loads: &[&Load], hours: Span) -> bool {
+    let on = |load: &&Load, minute| {
+        load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute))
+    };
+    // More is on than a minute before only where some hours begin.
+    let spans = loads.iter().flat_map(|load| &load.hours);
+    let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));
+    let all = |minute| loads.iter().all(|load| on(load, minute));
+    all(hours.from) || begins.any(all)
 }

@@ -3,14 +3,20 @@
 //! **The list.** What may be changed is stated in [`Change`], its costs in `costs.toml`, and
 //! which of it bears on which problem in [`list`].
 //!
-//! **The search** goes through sets of changes in the order of their cost. Whatever clears a plan
+//! **The search** goes through sets of changes in the order of their cost, and of those that cost
+//! the same in that of how hard they are on people ([`Change::weight`]). Whatever clears a plan
 //! clears any one problem of it, so it holds a change that bears on that one: a set is grown only
 //! by those, and the first set without a problem is the cheapest. What all the problems left must
 //! still cost at least (`to_pay`) is counted in before a set's turn comes. "Cheapest" is so of the sets that
 //! the list reaches, when every change answers a problem that the others leave.
 //!
-//! **The proof.** Every set is judged by the whole check ([`report::judge`]) on the changed plan,
-//! and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
+//! **The steps.** A set counts only if people can carry it out: its changes, and what they bring
+//! about, have an order in which each finds its part and a free socket ([`steps`]). They are told in
+//! that order, and what was promised is the check of the plan that they lead to.
+//!
+//! **The proof.** A set on trial is judged by the rules that find dangers ([`report::trial`]); what
+//! comes of it by the whole check ([`report::judge`]) on the plan after its steps, and by nothing
+//! else. What helped nothing in the end is dropped again. What it leaves may not be
 //! worse than what it found: no more warnings, and no finding on air that was not there, or was
 //! milder. To unplug a bad cord and run its things beside the engine is no repair.
 //!
@@ -18,9 +24,13 @@
 
 mod change;
 mod list;
+mod places;
+mod steps;
 
-pub use change::Change;
+pub use change::{Change, Seat};
 pub use list::Problem;
+use list::List;
+pub use steps::Step;
 
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
@@ -52,9 +62,9 @@ pub fn tally(plan: &Plan, report: &Report) -> Tally {
 /// A plan mended as far as the list goes.
 #[derive(Clone, Debug)]
 pub struct Mended {
-    /// The changes, in the order they were made.
-    pub changes: Vec<Change>,
-    /// The changed plan.
+    /// What to do, in an order in which each step finds what it needs.
+    pub steps: Vec<Step>,
+    /// The plan after them.
     pub plan: Plan,
     /// Its report, from the whole check.
     pub report: Report,
@@ -67,24 +77,16 @@ impl Mended {
     pub fn tell(&self, before: &Plan, report: &mut Report) {
         let sharing = &mut report.figures.sharing;
         sharing.repairs = self
-            .changes
+            .steps
             .iter()
-            .map(|change| change.repair(before, &self.plan))
+            .map(|step| {
+                let mut repair = step.change.repair(before, &self.plan);
+                if step.comes_along {
+                    repair.cost = 0;
+                }
+                repair
+            })
             .collect();
-        sharing.repairs.sort_by_key(|repair| repair.cost);
-        // Where the things go that lost their place to another change. They cost no more: the
-        // price of that change counts them.
-        for (load, old) in self.plan.loads.iter().zip(&before.loads) {
-            let moved = Change::Move(load.id.clone());
-            if let (Some(on), Some(was)) = (&load.on, &old.on)
-                && on != was
-                && !self.changes.contains(&moved)
-            {
-                let mut repair = moved.repair(before, &self.plan);
-                repair.cost = 0;
-                sharing.repairs.push(repair);
-            }
-        }
         sharing.mended = Some(self.effect.clone());
     }
 }
@@ -101,31 +103,30 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
 pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let mut search = Search::new(plan, plans);
     let before = search.before.tally;
-    let (mut changes, proven) = search.cheapest();
-    let cheapest = changes.len();
+    let (mut done, proven) = search.cheapest();
+    let cheapest = done.changes.len();
+    if done.state.worst() > 0 {
+        // Not all of it can be cleared, or not in so many plans: one thing after the other, then.
+        search.left += plans / 4;
+        search.fewer(&mut done, Signal::Danger);
+    }
     if warnings {
-        search.fewer_warnings(&mut changes);
+        search.fewer(&mut done, Signal::Warning);
     }
     // Beyond the dangers one change after the other is added, and none taken back.
-    let proven = proven && changes.len() == cheapest;
-    search.drop_idle(&mut changes, warnings);
-    let mut after = search.state(&changes);
-    if let Some(settled) = settle(plan, &changes, &after)
-        && !search.worsens(&settled)
-    {
-        after = settled;
-    }
-    let proven = proven && after.report.figures.sharing.families_complete;
+    let proven = proven && done.changes.len() == cheapest;
+    search.drop_idle(&mut done, warnings);
+    let proven = proven && done.state.report.figures.sharing.families_complete;
     Mended {
         effect: Effect {
             before,
-            after: after.tally,
-            cost: changes.iter().map(Change::cost).sum(),
+            after: done.state.tally,
+            cost: done.changes.iter().map(Change::cost).sum(),
             proven,
         },
-        changes,
-        plan: after.plan,
-        report: after.report,
+        steps: done.steps,
+        plan: done.state.plan,
+        report: done.state.report,
     }
 }
 
@@ -137,8 +138,19 @@ struct State {
 }
 
 impl State {
+    /// By the whole check.
     fn of(plan: Plan) -> Self {
         let report = report::judge(&plan);
+        Self::judged(plan, report)
+    }
+
+    /// By as much of it as finds dangers and gives everything its place.
+    fn trial(plan: Plan) -> Self {
+        let report = report::trial(&plan);
+        Self::judged(plan, report)
+    }
+
+    fn judged(plan: Plan, report: Report) -> Self {
         let tally = tally(&plan, &report);
         Self {
             plan,
@@ -147,17 +159,26 @@ impl State {
         }
     }
 
-    fn badness(&self) -> (usize, usize) {
-        (
-            self.tally.dangers + self.tally.unserved_musts,
-            self.tally.warnings,
-        )
+    /// Dangers and musts without what they need.
+    const fn worst(&self) -> usize {
+        self.tally.dangers + self.tally.unserved_musts
+    }
+
+    const fn badness(&self) -> (usize, usize) {
+        (self.worst(), self.tally.warnings)
     }
 }
 
-/// A set of changes in its turn: what it costs at least once it clears the plan, what it costs
+/// A set of changes as people carry it out.
+struct Done {
+    changes: Vec<Change>,
+    steps: Vec<Step>,
+    state: State,
+}
+
+/// A set of changes in its turn: what it weighs at least once it clears the plan, what it weighs
 /// now, how many changes it has, and which.
-type Turn = Reverse<(u32, u32, usize, Vec<Change>)>;
+type Turn = Reverse<(u64, u64, usize, Vec<Change>)>;
 
 struct Search<'a> {
     plan: &'a Plan,
@@ -180,37 +201,80 @@ impl<'a> Search<'a> {
             || worse_air(&self.before.report, &state.report)
     }
 
-    /// The plan with these changes.
-    fn state(&self, changes: &[Change]) -> State {
+    /// The plan with these changes, in the order of their kinds, whatever order they were found in;
+    /// `None` if one of them has nothing to be made on.
+    fn changed(&self, changes: &[Change]) -> Option<Plan> {
         let mut plan = self.plan.clone();
-        // In the order of their kinds, whatever order they were found in.
         let mut sorted = changes.to_vec();
         sorted.sort();
-        for change in &sorted {
-            change.apply(&mut plan);
-        }
-        State::of(plan)
+        sorted
+            .iter()
+            .all(|change| change.apply(&mut plan))
+            .then_some(plan)
     }
 
-    /// The cheapest set, sorted, and whether that is settled. Of a plan that nothing on the list
+    /// Whether one more plan may be checked.
+    fn may_try(&mut self) -> bool {
+        let may = self.left > 0;
+        self.left = self.left.saturating_sub(1);
+        may
+    }
+
+    /// The set carried out, if it can be and leaves nothing worse: with every load that moves where
+    /// the sharing put it, if that leaves the plan as well off, and else where it fits by then.
+    fn carried_out(&self, changes: &[Change]) -> Option<Done> {
+        let state = State::of(self.changed(changes)?);
+        if self.worsens(&state) {
+            return None;
+        }
+        let mended = (&state.plan, &state.report);
+        [true, false].into_iter().find_map(|seated| {
+            let steps = steps::with_moves(self.plan, changes, mended, seated);
+            let (steps, plan) = steps::in_order(self.plan, steps)?;
+            let after = State::of(plan);
+            (after.badness() <= state.badness() && !self.worsens(&after)).then(|| Done {
+                changes: changes.to_vec(),
+                steps,
+                state: after,
+            })
+        })
+    }
+
+    /// Nothing done.
+    fn nothing(&self) -> Done {
+        Done {
+            changes: Vec::new(),
+            steps: Vec::new(),
+            state: State {
+                plan: self.before.plan.clone(),
+                report: self.before.report.clone(),
+                tally: self.before.tally,
+            },
+        }
+    }
+
+    /// The cheapest set, and whether that is settled. Of a plan that nothing on the list
     /// clears, the set that leaves least.
-    fn cheapest(&mut self) -> (Vec<Change>, bool) {
+    fn cheapest(&mut self) -> (Done, bool) {
         // What nothing on the list bears on stays, and is no reason to give up on the rest.
         let mut hopeless: Option<BTreeSet<Problem>> = None;
         let mut seen: BTreeSet<Vec<Change>> = BTreeSet::new();
-        let mut best: Option<((usize, usize), Vec<Change>)> = None;
+        let mut best = self.nothing();
         let mut heap: BinaryHeap<Turn> = BinaryHeap::from([Reverse((0, 0, 0, Vec::new()))]);
-        while let Some(Reverse((_, cost, size, set))) = heap.pop() {
-            if self.left == 0 {
-                return (best.map(|(_, set)| set).unwrap_or_default(), false);
+        while let Some(Reverse((_, weight, size, set))) = heap.pop() {
+            if !self.may_try() {
+                return (best, false);
             }
-            self.left -= 1;
-            let state = self.state(&set);
+            let Some(plan) = self.changed(&set) else {
+                continue;
+            };
+            let state = State::trial(plan);
             let problems = list::problems(&state.plan, &state.report, Signal::Danger);
+            let of_plan = List::of(&state.plan, &state.report);
             let lists: Vec<(Problem, Vec<Change>)> = problems
                 .into_iter()
                 .map(|problem| {
-                    let mut list = list::changes(&state.plan, &state.report, &problem);
+                    let mut list = of_plan.changes(&problem);
                     list.retain(|change| set.iter().all(|made| !made.clashes(change)));
                     (problem, list)
                 })
@@ -222,66 +286,81 @@ impl<'a> Search<'a> {
                     .map(|(problem, _)| problem.clone())
                     .collect()
             });
-            let badness = state.badness();
-            let worsens = self.worsens(&state);
-            if !worsens && best.as_ref().is_none_or(|(least, _)| badness.0 < least.0) {
-                best = Some((badness, set.clone()));
-            }
-            // The shortest list first: it leaves the least to try.
             let mut open: Vec<&Vec<Change>> = lists
                 .iter()
                 .filter(|(problem, _)| !hopeless.contains(problem))
                 .map(|(_, list)| list)
                 .collect();
-            open.sort_by_key(|list| list.len());
-            let Some(first) = open.first() else {
-                if worsens {
-                    continue;
+            let clear = open.is_empty();
+            if !set.is_empty()
+                && (clear || state.worst() < best.state.worst())
+                && let Some(done) = self.carried_out(&set)
+                && (clear || done.state.worst() < best.state.worst())
+            {
+                best = done;
+                if clear {
+                    return (best, true);
                 }
-                return (set, true);
-            };
-            let to_pay = to_pay(&open);
-            for change in *first {
+            }
+            if clear {
+                if set.is_empty() {
+                    return (best, true);
+                }
+                continue;
+            }
+            let to_pay = self.to_pay(&open);
+            // The shortest list first: it leaves the least to try.
+            open.sort_by_key(|list| list.len());
+            for changes in grown(&open) {
                 let mut more = set.clone();
-                more.push(change.clone());
+                more.extend(changes.iter().copied().cloned());
                 more.sort();
                 if seen.insert(more.clone()) {
-                    let paid = cost + change.cost();
-                    // Of what was to pay before, this change has paid its own cost at most.
-                    let rest = to_pay.saturating_sub(change.cost());
-                    heap.push(Reverse((paid + rest, paid, size + 1, more)));
+                    let price: u64 = changes.iter().map(|it| it.weight(self.plan)).sum();
+                    let paid = weight + price;
+                    // Of what was to pay before, these changes have paid their own cost at most.
+                    let rest = to_pay.saturating_sub(price);
+                    heap.push(Reverse((paid + rest, paid, size + changes.len(), more)));
                 }
             }
         }
-        (best.map(|(_, set)| set).unwrap_or_default(), true)
+        (best, true)
     }
 
-    /// Adds, for each warning that is left, the cheapest change that leaves fewer of them and
-    /// nothing worse.
-    fn fewer_warnings(&mut self, changes: &mut Vec<Change>) {
-        let mut now = self.state(changes);
+    /// Adds, for each problem of this signal or worse that is left, the cheapest change that leaves
+    /// fewer of them and nothing worse.
+    fn fewer(&mut self, done: &mut Done, down_to: Signal) {
+        let worth = |state: &State| {
+            let (worst, warnings) = state.badness();
+            (worst, if down_to == Signal::Danger { 0 } else { warnings })
+        };
         'again: loop {
-            let mut lists: Vec<Change> = list::problems(&now.plan, &now.report, Signal::Warning)
+            let now = &done.state;
+            let of_plan = List::of(&now.plan, &now.report);
+            let mut lists: Vec<Change> = list::problems(&now.plan, &now.report, down_to)
                 .iter()
-                .flat_map(|problem| list::changes(&now.plan, &now.report, problem))
-                .filter(|change| changes.iter().all(|made| !made.clashes(change)))
+                .flat_map(|problem| of_plan.changes(problem))
+                .filter(|change| done.changes.iter().all(|made| !made.clashes(change)))
                 .collect();
-            lists.sort_by_key(Change::cost);
+            lists.sort_by_key(|change| change.weight(self.plan));
             lists.dedup();
             for change in lists {
-                if self.left == 0 {
+                if !self.may_try() {
                     return;
                 }
-                self.left -= 1;
-                let mut more = changes.clone();
+                let mut more = done.changes.clone();
                 more.push(change);
-                let then = self.state(&more);
-                if then.badness() < now.badness()
-                    && then.tally.warnings < now.tally.warnings
-                    && !self.worsens(&then)
+                let Some(plan) = self.changed(&more) else {
+                    continue;
+                };
+                // What leaves more dangers is no answer to a warning, and the whole check is long.
+                let most = worth(&done.state);
+                let worst = State::trial(plan).worst();
+                if (worst, 0) < most
+                    && let Some(then) = self.carried_out(&more)
+                    && worth(&then.state) < most
                 {
-                    *changes = more;
-                    now = then;
+                    *done = then;
                     continue 'again;
                 }
             }
@@ -290,25 +369,75 @@ impl<'a> Search<'a> {
     }
 
     /// Drops every change without which the plan is as well off.
-    fn drop_idle(&self, changes: &mut Vec<Change>, warnings: bool) {
+    fn drop_idle(&mut self, done: &mut Done, warnings: bool) {
         let worth = |state: &State| {
             let (worst, warned) = state.badness();
             (worst, if warnings { warned } else { 0 })
         };
-        let target = worth(&self.state(changes));
         let mut at = 0;
-        while at < changes.len() {
-            let mut fewer = changes.clone();
+        while done.changes.len() > 1 && at < done.changes.len() {
+            let mut fewer = done.changes.clone();
             fewer.remove(at);
-            let state = self.state(&fewer);
-            if worth(&state) <= target && !self.worsens(&state) {
-                *changes = fewer;
-            } else {
-                at += 1;
+            let target = worth(&done.state);
+            let helps = |plan| State::trial(plan).worst() <= target.0;
+            let fewer = self
+                .changed(&fewer)
+                .is_some_and(helps)
+                .then(|| self.carried_out(&fewer))
+                .flatten()
+                .filter(|fewer| worth(&fewer.state) <= target);
+            match fewer {
+                Some(fewer) => *done = fewer,
+                None => at += 1,
             }
         }
-        changes.sort();
     }
+
+    /// What is still to pay at least. Each list needs one of its changes. Every list in turn takes
+    /// what its cheapest change has left to give, and all of its changes give that much; no change
+    /// gives more than its cost, so whatever set meets every list costs at least what was taken.
+    fn to_pay(&self, lists: &[&Vec<Change>]) -> u64 {
+        let mut left: BTreeMap<&Change, u64> = BTreeMap::new();
+        let mut sum = 0;
+        for list in lists {
+            let give = list
+                .iter()
+                .map(|change| *left.entry(change).or_insert_with(|| change.weight(self.plan)))
+                .min()
+                .unwrap_or(0);
+            for change in *list {
+                if let Some(left) = left.get_mut(change) {
+                    *left -= give;
+                }
+            }
+            sum += give;
+        }
+        sum
+    }
+}
+
+/// What a set is grown by, the shortest list being the first: what is alone on its list goes with
+/// every set that clears the plan, so all of that at once; else each change of the first list.
+fn grown<'a>(open: &[&'a Vec<Change>]) -> Vec<Vec<&'a Change>> {
+    if open.iter().any(|list| list.is_empty()) {
+        return Vec::new();
+    }
+    let mut only: Vec<&Change> = open
+        .iter()
+        .filter_map(|list| match list.as_slice() {
+            [only] => Some(only),
+            _ => None,
+        })
+        .collect();
+    only.sort();
+    only.dedup();
+    let apart = |(at, one): (usize, &&Change)| only[..at].iter().all(|other| !one.clashes(other));
+    if !only.is_empty() && only.iter().enumerate().all(apart) {
+        return vec![only];
+    }
+    open.first()
+        .map(|list| list.iter().map(|change| vec![change]).collect())
+        .unwrap_or_default()
 }
 
 /// Whether some finding on air is new or graver than before. A notice there is about noise. What is
@@ -325,65 +454,6 @@ fn worse_air(before: &Report, after: &Report) -> bool {
         .filter(|finding| finding.area == "air" && finding.signal <= Signal::Caution)
         .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003").is_none())
         .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
-}
-
-/// What is still to pay at least. Each list needs one of its changes. Every list in turn takes
-/// what its cheapest change has left to give, and all of its changes give that much; no change
-/// gives more than its cost, so whatever set meets every list costs at least what was taken.
-fn to_pay(lists: &[&Vec<Change>]) -> u32 {
-    let mut left: BTreeMap<&Change, u32> = BTreeMap::new();
-    let mut sum = 0;
-    for list in lists {
-        let give = list
-            .iter()
-            .map(|change| *left.entry(change).or_insert_with(|| change.cost()))
-            .min()
-            .unwrap_or(0);
-        for change in *list {
-            if let Some(left) = left.get_mut(change) {
-                *left -= give;
-            }
-        }
-        sum += give;
-    }
-    sum
-}
-
-/// Writes down where each moved load goes, so that the plan says it, if that leaves the plan as
-/// well off.
-fn settle(before: &Plan, changes: &[Change], state: &State) -> Option<State> {
-    let mut plan = state.plan.clone();
-    let mut moved = false;
-    for (load, old) in plan.loads.iter_mut().zip(&before.loads) {
-        if load.on.is_some() || old.on.is_none() {
-            continue;
-        }
-        let facts = &state.report.figures.loads;
-        let mut places: Vec<&Id> = state
-            .report
-            .figures
-            .sharing
-            .placed
-            .iter()
-            .filter(|placed| {
-                facts
-                    .iter()
-                    .any(|fact| fact.id == placed.load && fact.of == load.id)
-            })
-            .map(|placed| &placed.at)
-            .collect();
-        places.dedup();
-        if let [place] = places.as_slice() {
-            load.on = Some((*place).clone());
-            load.now = None;
-            moved = true;
-        }
-    }
-    if !moved || changes.is_empty() {
-        return None;
-    }
-    let settled = State::of(plan);
-    (settled.badness() <= state.badness()).then_some(settled)
 }
 
 #[cfg(test)]

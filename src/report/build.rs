@@ -2,13 +2,13 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    FORMAT, Figures, Limit, LoadFacts, Report, SetBy, Sharing, Usable, decides, drops, energy,
-    noise, proofs, volts,
+    EnergyUse, FORMAT, Figures, Limit, LoadFacts, NoiseAt, Report, SetBy, Sharing, Signal, Usable,
+    Volts, decides, drops, energy, noise, proofs, volts,
 };
 use crate::plan::{Leg, Plan};
 use crate::quantity::{Current, Power};
-use crate::rules::{self, Facts};
-use crate::sharing::share;
+use crate::rules::{self, Facts, Rule};
+use crate::sharing::{places, share};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// The report of a plan.
@@ -50,6 +50,37 @@ pub fn build(plan: &Plan) -> Report {
 #[must_use]
 pub fn judge(plan: &Plan) -> Report {
     judged(plan, &Supply::build(plan))
+}
+
+/// As much of it as says whether a plan on trial has a danger, and who has a place: what rules that find
+/// dangers find, and a sharing without what runs together, orders and turns. Figures that neither asks
+/// for are empty.
+#[must_use]
+pub(crate) fn trial(plan: &Plan) -> Report {
+    let supply = Supply::build(plan);
+    let (units, _) = loads::units(plan);
+    let sharing = places(plan, &supply, &units);
+    let figures = Figures {
+        limits: limits(&supply),
+        protection: Vec::new(),
+        loads: facts(plan, &units),
+        usable: usable(plan, &supply, &sharing),
+        drops: Vec::new(),
+        volts: Volts::default(),
+        tests: Vec::new(),
+        sharing,
+        energy: EnergyUse::default(),
+        noise: NoiseAt::default(),
+        assumed: Vec::new(),
+        decides: None,
+    };
+    let of_danger = |rule: &Rule| rule.worst == Signal::Danger || rule.code == Report::OF_NO_USE;
+    let findings = rules::check_some(&Facts::new(plan, &supply, &figures), of_danger);
+    Report {
+        format: FORMAT,
+        findings,
+        figures,
+    }
 }
 
 fn judged(plan: &Plan, supply: &Supply) -> Report {

@@ -18,7 +18,7 @@ pub mod sums;
 mod tests;
 mod volts;
 
-pub(crate) use build::flow;
+pub(crate) use build::{flow, trial};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
@@ -269,8 +269,9 @@ pub struct Sharing {
     /// What is in no turn: it can run, but not beside what a life depends on, when both are wanted.
     /// That is in every turn, and this stays off for it.
     pub off: Vec<Id>,
-    /// The cheapest changes that clear every danger and serve every must, cheapest first. Only
-    /// where they were asked for ([`crate::mend`]).
+    /// The cheapest changes that clear every danger and serve every must, and what they bring about at
+    /// no cost of its own, in an order in which each finds what it needs. Only where they were asked
+    /// for ([`crate::mend`]).
     pub repairs: Vec<Repair>,
     /// What they do together, likewise.
     #[serde(skip_serializing_if = "Option::is_none")]
@@ -498,7 +499,7 @@ impl Report {
 
     /// What names a receptacle that nothing may be plugged into, whatever its signal: one live with
     /// other volts than its shape says.
-    const OF_NO_USE: &str = "FIT003";
+    pub(crate) const OF_NO_USE: &str = "FIT003";
 
     /// The finding that says this part must not be used: one of danger that lies in the gear
     /// and names it, or the part it belongs to, or one that it is of no use. Paper and screen both go

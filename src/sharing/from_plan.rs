@@ -63,35 +63,8 @@ const SMALL: usize = 3;
 /// are not looked for here.
 #[must_use]
 pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
-    let considered = units.len().min(LoadSet::CAPACITY);
-    let (units, beyond) = units.split_at(considered);
-    let (setting, whole) = Setting::new(plan, supply, units);
-    let model = &setting.model;
-
-    let placing = place(model, &mut Budget::steps(place::STEPS));
-    let at = setting.fill(&placing.at);
-
-    let mut sharing = Sharing {
-        proven: placing.proven && whole && beyond.is_empty(),
-        ..Sharing::default()
-    };
-    for (load, unit) in units.iter().enumerate() {
-        match at[load] {
-            Some(place) => sharing.placed.push(Placed {
-                load: unit.id.clone(),
-                at: supply.node(setting.places[place]).id.clone(),
-            }),
-            None => sharing.unplaced.push(Unplaced {
-                load: unit.id.clone(),
-                reason: setting.reason(load),
-            }),
-        }
-    }
-    sharing.unplaced.extend(beyond.iter().map(|unit| Unplaced {
-        load: unit.id.clone(),
-        reason: "no-room",
-    }));
-
+    let (setting, at, mut sharing) = placed(plan, supply, units);
+    let (model, units) = (&setting.model, setting.units);
     let fixed = model.at(&at);
     let all = plugged(&at);
     let alike = alike(units, &at);
@@ -120,10 +93,8 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
             set.iter().collect::<Vec<_>>(),
         )
     });
-    let never = never(&fixed, &all, &alike);
-    sharing.families_complete = together.complete && never.complete;
+    sharing.families_complete &= together.complete;
     sharing.together = together.sets.iter().map(ids).collect();
-    sharing.never = never.sets.iter().map(ids).collect();
 
     let first = together.sets.first().copied().unwrap_or_default();
     let anyhow = vec![LoadSet::default(); units.len()];
@@ -144,6 +115,53 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
     sharing.turns = turns.iter().map(ids).collect();
     sharing.off = ids(&off);
     sharing
+}
+
+/// The same without what may run together, the orders and the turns: who is placed where, who is not,
+/// and what may not run together.
+#[must_use]
+pub fn places(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
+    placed(plan, supply, units).2
+}
+
+fn placed<'a>(
+    plan: &'a Plan,
+    supply: &'a Supply,
+    units: &'a [LoadUnit],
+) -> (Setting<'a>, Vec<Option<usize>>, Sharing) {
+    let considered = units.len().min(LoadSet::CAPACITY);
+    let (units, beyond) = units.split_at(considered);
+    let (setting, whole) = Setting::new(plan, supply, units);
+    let model = &setting.model;
+
+    let placing = place(model, &mut Budget::steps(place::STEPS));
+    let at = setting.fill(&placing.at);
+
+    let mut sharing = Sharing {
+        proven: placing.proven && whole && beyond.is_empty(),
+        ..Sharing::default()
+    };
+    for (load, unit) in units.iter().enumerate() {
+        match at[load] {
+            Some(place) => sharing.placed.push(Placed {
+                load: unit.id.clone(),
+                at: supply.node(setting.places[place]).id.clone(),
+            }),
+            None => sharing.unplaced.push(Unplaced {
+                load: unit.id.clone(),
+                reason: setting.reason(load),
+            }),
+        }
+    }
+    sharing.unplaced.extend(beyond.iter().map(|unit| Unplaced {
+        load: unit.id.clone(),
+        reason: "no-room",
+    }));
+    let never = never(&model.at(&at), &plugged(&at), &alike(units, &at));
+    let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
+    sharing.never = never.sets.iter().map(ids).collect();
+    sharing.families_complete = never.complete;
+    (setting, at, sharing)
 }
 
 /// For each load, the one of its kind at the same place that comes before it.
@@ -509,7 +527,7 @@ impl<'a> Setting<'a> {
 
 /// The socket of the set that is left for its bonding plug: at the household outlet with the most
 /// sockets that the plan leaves free, the last of equals. None where the plan leaves none.
-fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<NodeIx> {
+pub(crate) fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<NodeIx> {
     if plan.generator.bonding_plug != Answer::Known(true) {
         return None;
     }

@@ -18,9 +18,23 @@ impl Words {
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
         // Where a thing goes is an id, or "where the card shows": only the id is quoted.
-        if let ("move", Some(Value::Name(id))) = (repair.key, repair.values.get("to")) {
-            let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
-            args.set("to", FluentValue::from(quoted));
+        let named = |name: &'static str| match repair.values.get(name) {
+            Some(Value::Name(id)) => {
+                let id = name_of(id, loads);
+                Some((name, self.with("id-quoted", [("id", id.into())])))
+            }
+            _ => None,
+        };
+        if matches!(repair.key, "move" | "take-turns") {
+            for (name, quoted) in ["to", "with"].into_iter().filter_map(named) {
+                args.set(name, FluentValue::from(quoted));
+            }
+        }
+        // A sentence chooses by how many.
+        if let Some(Value::Amount(sockets)) = repair.values.get("sockets")
+            && let Ok(sockets) = u32::try_from(sockets.amount)
+        {
+            args.set("sockets", FluentValue::from(sockets));
         }
         self.format(&format!("change-{}", repair.key), &args)
     }

@@ -1,0 +1,76 @@
+//! What is plugged in where, and how many sockets that leaves.
+
+use crate::plan::{Id, Plan};
+use crate::sharing::bonding_socket;
+use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::tables::shape::{Plug, Receptacle};
+
+/// The receptacles of a cord or box.
+pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
+    let cords = plan.cords.iter().filter(|it| it.id == *part);
+    let boxes = plan.boxes.iter().filter(|it| it.id == *part);
+    cords
+        .flat_map(|cord| (0..cord.ends.len()).map(|end| cord.end_id(end)))
+        .chain(boxes.flat_map(|it| it.outlets.iter().map(|outlet| outlet.id.clone())))
+        .collect()
+}
+
+/// How many plugs of loads the plan has at a receptacle.
+pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
+    let loads = plan.loads.iter();
+    loads
+        .filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at))
+        .map(|load| usize::from(load.count))
+        .sum()
+}
+
+/// The sockets of a plan as it stands.
+pub(super) struct Sockets<'a> {
+    plan: &'a Plan,
+    supply: Supply,
+}
+
+impl<'a> Sockets<'a> {
+    pub fn of(plan: &'a Plan) -> Self {
+        Self {
+            plan,
+            supply: Supply::build(plan),
+        }
+    }
+
+    fn find(&self, at: &Id) -> Option<(NodeIx, Receptacle, usize)> {
+        let mut all = self.supply.receptacles();
+        let (ix, _, shape, sockets) = all.find(|(_, node, ..)| node.id == *at)?;
+        Some((ix, shape, usize::from(sockets)))
+    }
+
+    /// Whether the receptacle is connected to the generator and takes this plug.
+    pub fn takes(&self, at: &Id, plug: Plug) -> bool {
+        self.find(at).is_some_and(|(_, shape, _)| shape.takes(plug))
+    }
+
+    /// The sockets that no cord, box or bonding plug is in. None where the generator does not feed it.
+    pub fn beside_gear(&self, at: &Id) -> usize {
+        self.find(at).map_or(0, |(ix, _, sockets)| {
+            let bonded = bonding_socket(self.plan, &self.supply) == Some(ix);
+            let gear = self.supply.fed_from(ix).count() + usize::from(bonded);
+            sockets.saturating_sub(gear)
+        })
+    }
+
+    /// The sockets that nothing at all is in.
+    pub fn free(&self, at: &Id) -> usize {
+        self.beside_gear(at)
+            .saturating_sub(plugs_at(self.plan, at))
+    }
+
+    /// Whether this receptacle hangs on the part.
+    pub fn hangs_on(&self, at: &Id, part: &Id) -> bool {
+        self.find(at).is_some_and(|(ix, ..)| {
+            self.supply.up(ix).any(|(_, node)| {
+                node.id == *part
+                    && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+            })
+        })
+    }
+}

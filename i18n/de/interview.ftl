@@ -233,6 +233,13 @@ ask-outlet-gfci = Hat diese die Tasten TEST und RESET?
     .help = Die zwei Tasten sind an der Steckdose oder daneben auf der Tafel.
     .row = Stromschlag-Schutz
 
+ask-outlets-bonding = In welcher Dose sitzt der Brückenstecker?
+    .why = Hinter einem GFCI (TEST und RESET) hält er ihn vom Auslösen ab.
+    .help =
+        Ein Brückenstecker ist ein Stecker ohne Kabel. Sehen Sie die Haushaltssteckdosen des Generators an.
+        Er gehört in eine ohne Tasten TEST und RESET. Öffnen und verdrahten Sie nichts.
+    .row = Brückenstecker in
+
 ask-outlet-shares = Hinter wessen Schutzschalter liegt sie?
     .why = { $about }. Schutzschalter aus: Was geht aus?
     .help = Mit einer Lampe in jeder Steckdose: Schalten Sie einen Schutzschalter aus. Die Steckdosen, die dunkel werden, liegen dahinter.

@@ -24,3 +24,4 @@ assume-noise = Niemand weiß, wie laut der Generator ist, also wurde angenommen:
 assume-noise-not-told = Niemand hat gesagt, wie laut der Generator ist, also wurde angenommen: { $value }. Fragen Sie den Platzwart, bevor Sie ihn starten. In der Anleitung steht „dB“ mit einer Entfernung.
 assume-runtime = Niemand weiß, wie lange eine Tankfüllung reicht, also wurden { $value } angenommen, wie bei einem kleinen Generator mit voller Last. Suchen Sie die Laufzeit in der Anleitung.
 assume-quiet-hours = Niemand hat gesagt, wann im Lager Ruhe sein muss, also wurde { $value } als Nacht angenommen. Fragen Sie Ihren Gastgeber.
+assume-bonding-plug-in = Niemand weiß, in welcher Steckdose der Brückenstecker sitzt, also wurde „{ $value }“ angenommen. Suchen Sie am Generator einen Stecker ohne Kabel.

@@ -30,18 +30,21 @@ FIT003 = { $about }: nicht die Volt, die die Form verspricht
 FIT004 = { $fix ->
     [too-large] { $about } verlangt mehr, als seine Steckdose verträgt
     [life-large] Keine Steckdose hier verträgt { $about }
+    [refused] Keine benutzbare Steckdose für { $about }
    *[other] Keine freie Steckdose für { $about }
   }
     .why = { $fix ->
         [too-large] Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
+        [refused] Es passt nur, wo nichts eingesteckt werden darf.
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
     .fix-no-room = Schließen Sie es an, während etwas anderes ausgesteckt ist, oder lassen Sie etwas zu Hause.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Schließen Sie es vor allem anderen an, und lassen Sie dafür etwas anderes ausgesteckt.
+    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
     .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.

@@ -11,6 +11,7 @@ change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generator
 change-leave-home = Benutzen Sie { $first } hier nicht. Lassen Sie es zu Hause oder ausgesteckt und weggeräumt.
 change-set-aside = Stecken Sie { $first } aus und lassen Sie es unbenutzt, mit allem, was daran hängt. Schließen Sie die Geräte so an, wie die neue Karte zeigt.
 change-unplug = Stecken Sie { $first } aus.
+change-bonding-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker N-PE in „{ $to }“, ohne GFCI.
 change-replug = Stecken Sie { $first } in „{ $to }“.
 change-move = Schließen Sie { $first } an { $to } an.
 change-by-the-card = der Stelle, die die Karte zeigt,
@@ -108,6 +109,10 @@ may-no-place = { $names } { $count ->
         [one] hat
        *[other] haben
     } in diesem Plan keine Steckdose.
+may-taken = { $names } { $count ->
+        [one] teilt sich die Dose
+       *[other] teilen sich die Dose
+    } mit etwas anderem, das Sie nennen. Stecken Sie das zuerst aus, und immer nur eines ein.
 may-nothing = Alles, was Sie nennen, läuft schon.
 may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
 may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.

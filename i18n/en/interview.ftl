@@ -258,6 +258,13 @@ ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .help = The two buttons are on the outlet, or beside it on the panel.
     .row = Shock protection
 
+ask-outlets-bonding = Which outlet is the bonding plug in?
+    .why = Behind a GFCI (TEST and RESET), it keeps that GFCI from tripping.
+    .help =
+        A bonding plug is a plug with no cord. Look at the household outlets of the generator.
+        It belongs in an outlet that has no TEST and RESET buttons. Do not open or wire anything.
+    .row = Bonding plug in
+
 ask-outlet-shares = Whose breaker is this outlet behind?
     .why = { $about }. Press the breaker off and see what dies.
     .help = With a lamp in each outlet, switch one breaker off. The outlets that go dark are behind it.

@@ -24,3 +24,4 @@ assume-noise = Nobody knows how loud the generator is, so it was taken to be { $
 assume-noise-not-told = Nobody said how loud the generator is, so it was taken to be { $value }. Ask your host before you run it. Its manual says “dB”, with a distance.
 assume-runtime = Nobody knows how long one tank lasts, so { $value } were taken, as with a small set at full load. Look for the running time in the manual.
 assume-quiet-hours = Nobody said when the camp must be quiet, so { $value } was taken for the night. Ask your host.
+assume-bonding-plug-in = We do not know which outlet the bonding plug is in, so we assumed “{ $value }”. Look for a plug with no cord in the generator’s outlets.

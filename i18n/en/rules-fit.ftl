@@ -30,18 +30,21 @@ FIT003 = { $about }: not the volts that the shape promises
 FIT004 = { $fix ->
     [too-large] { $about } asks for more than its receptacle carries
     [life-large] No receptacle here carries { $about }
+    [refused] No usable receptacle for { $about }
    *[other] No free receptacle for { $about }
   }
     .why = { $fix ->
         [too-large] It asks for { $demand }. The best receptacle it can use carries { $limit }.
         [life-large] { life-it } It asks for { $demand }. The best receptacle it can use carries { $limit }.
         [life-room] { life-it } Every receptacle that it can use is taken, or carries too little beside the rest.
+        [refused] It fits only where it must not be plugged in.
        *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
     .fix-no-room = Plug it in while something else is unplugged, or leave something at home.
     .fix-life-large = Use an outlet that carries { $demand }. If there is none: { life-cannot }
     .fix-life-room = Plug it in before anything else, and leave something else unplugged for it.
+    .fix-refused = Clear what is wrong there first, or leave it at home.
 
 FIT005 = Two shapes here are easy to mix up: { $one } and { $other }
     .why = In the dark a hand takes one for the other. { $one } gives { $volts }, { $other } gives { $volts-other }. Receptacles: { $about }.

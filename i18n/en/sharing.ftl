@@ -11,6 +11,7 @@ change-run-alone = Stop every engine. Take off what joins the generators, and ru
 change-leave-home = Do not use { $first } here. Leave it at home, or unplugged and put away.
 change-set-aside = Unplug { $first } and leave it unused, with whatever hangs on it. Plug its things in as the new card shows.
 change-unplug = Unplug { $first }.
+change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
 change-replug = Plug { $first } into “{ $to }”.
 change-move = Plug { $first } into { $to }.
 change-by-the-card = where the card shows
@@ -107,6 +108,10 @@ may-no-place = { $names } { $count ->
         [one] has
        *[other] have
     } no receptacle to plug into in this plan.
+may-taken = { $names } { $count ->
+        [one] shares its socket
+       *[other] share their sockets
+    } with something else that you name. Unplug that first, and plug in one at a time.
 may-nothing = Everything you name runs already.
 may-over-short = { $at } carries { $limit }. These ask { $asks }: { $over } too much.
 may-over-hours = { $at } carries { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.

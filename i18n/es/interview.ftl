@@ -244,6 +244,13 @@ ask-outlet-gfci = ¿Tiene este botones TEST y RESET?
     .help = Los dos botones están en el { -receptacle }, o al lado en el panel.
     .row = Contra descargas
 
+ask-outlets-bonding = ¿En qué { -receptacle } está la clavija de unión?
+    .why = Detrás de un GFCI (TEST y RESET) impide que se dispare.
+    .help =
+        La clavija de unión es una clavija sin cable. Mire los { -receptacle(form: "many") } domésticos del generador.
+        Debe ir en uno sin botones TEST y RESET. No abra ni conecte nada.
+    .row = Clavija de unión en
+
 ask-outlet-shares = ¿Detrás de qué { -breaker } está?
     .why = { $about }. Apague el { -breaker } y vea qué se apaga.
     .help = Con una lámpara en cada { -receptacle }, apague un { -breaker }. Los que quedan a oscuras están detrás de él.

@@ -24,3 +24,4 @@ assume-noise = No se sabe cuánto ruido hace el generador; se supuso { $value }.
 assume-noise-not-told = Nadie dijo cuánto ruido hace el generador; se tomó: { $value }. Pregunte al encargado del lugar antes de usarlo. El manual lo dice en “dB”, con una distancia.
 assume-runtime = No se sabe cuánto dura un { -tank }; se tomaron { $value }, como en un generador pequeño a plena carga. Busque la duración en el manual.
 assume-quiet-hours = Nadie dijo cuándo debe haber silencio en el campamento; se tomó por noche { $value }. Pregunte a su anfitrión.
+assume-bonding-plug-in = No se sabe en qué { -receptacle } está la clavija de unión; se supuso “{ $value }”. Busque en el generador una clavija sin cable.

@@ -30,18 +30,21 @@ FIT003 = { $about }: no da los voltios que su forma promete
 FIT004 = { $fix ->
     [too-large] { $about } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
+    [refused] Ningún { -receptacle } que se pueda usar para { $about }
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
         [too-large] Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
+        [refused] Solo cabe donde no se debe enchufar.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Enchúfelo mientras otra cosa esté desenchufada, o deje algo en casa.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Enchúfelo antes que nada, y deje desenchufada otra cosa por él.
+    .fix-refused = Resuelva antes lo que falla ahí, o déjelo en casa.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

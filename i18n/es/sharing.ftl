@@ -11,6 +11,7 @@ change-run-alone = Pare todos los motores. Quite lo que une los generadores y ha
 change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
 change-set-aside = Desenchufe { $first } y no lo use, ni nada de lo que cuelga de él. Enchufe lo que tenía conectado como muestra la tarjeta nueva.
 change-unplug = Desenchufe { $first }.
+change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
 change-replug = Enchufe { $first } en “{ $to }”.
 change-move = Enchufe { $first } en { $to }.
 change-by-the-card = el lugar que muestra la tarjeta
@@ -108,6 +109,10 @@ may-no-place = { $names } no { $count ->
         [one] tiene
        *[other] tienen
     } en este plan un { -receptacle } donde enchufarse.
+may-taken = { $names } { $count ->
+        [one] comparte su toma
+       *[other] comparten su toma
+    } con otra cosa que usted nombra. Desenchufe esa primero, y enchufe una cada vez.
 may-nothing = Todo lo que nombra ya funciona.
 may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
 may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.

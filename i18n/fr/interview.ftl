@@ -254,6 +254,13 @@ ask-outlet-gfci = Celle-ci a-t-elle des boutons TEST et RESET ?
     .help = Les deux boutons sont sur la prise, ou à côté sur le panneau.
     .row = Protection contre les chocs
 
+ask-outlets-bonding = Dans quelle prise est la fiche de liaison ?
+    .why = Derrière un GFCI (TEST et RESET), elle l’empêche de couper.
+    .help =
+        Une fiche de liaison est une fiche sans fil. Regardez les prises domestiques du générateur.
+        Sa place est dans une prise sans boutons TEST et RESET. N’ouvrez rien, ne câblez rien.
+    .row = Fiche de liaison dans
+
 ask-outlet-shares = Derrière quel disjoncteur est cette prise ?
     .why = { $about }. Coupez le disjoncteur : qu’est-ce qui s’éteint ?
     .help = Avec une lampe dans chaque prise, coupez un disjoncteur. Les prises qui s’éteignent sont derrière lui.

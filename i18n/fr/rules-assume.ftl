@@ -24,3 +24,4 @@ assume-noise = On ignore quel bruit fait { -generator(form: "the") } ; on a don
 assume-noise-not-told = Personne n’a dit quel bruit il fait ; on a donc retenu : { $value }. Demandez au responsable du camping avant de démarrer. Le manuel le donne en « dB », avec une distance.
 assume-runtime = On ignore combien dure un réservoir ; on a donc retenu { $value }, comme pour un petit modèle à pleine charge. Cherchez la durée dans le manuel.
 assume-quiet-hours = Personne n’a dit quand le camp doit être calme ; on a donc pris { $value } pour la nuit. Demandez à votre hôte.
+assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu « { $value } ». Cherchez une fiche sans fil sur les prises.

@@ -30,18 +30,21 @@ FIT003 = { $about } : pas les volts que sa forme promet
 FIT004 = { $fix ->
     [too-large] { $about } demande plus que sa prise ne supporte
     [life-large] Aucune prise ici ne supporte { $about }
+    [refused] Aucune prise utilisable pour { $about }
    *[other] Pas de prise libre pour { $about }
   }
     .why = { $fix ->
         [too-large] Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
+        [refused] Il n’entre que là où il ne faut rien brancher.
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
     .fix-no-room = Branchez-le pendant qu’un autre est débranché, ou laissez un appareil à la maison.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Branchez-le avant tout le reste, et laissez autre chose débranché pour lui.
+    .fix-refused = Réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
     .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.

@@ -14,6 +14,7 @@ change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -genera
 change-leave-home = N’utilisez pas { $first } ici. Laissez cet appareil à la maison, ou débranché et rangé.
 change-set-aside = Débranchez { $first } et ne vous en servez pas, ni de ce qui y est branché. Branchez ses appareils comme la nouvelle carte le montre.
 change-unplug = Débranchez { $first }.
+change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
 change-replug = Branchez { $first } à « { $to } ».
 change-move = Branchez { $first } à { $to }.
 change-by-the-card = l’endroit indiqué sur la carte
@@ -113,6 +114,10 @@ may-no-place = { $names } { $count ->
         [one] n’a
        *[other] n’ont
     } pas de prise où se brancher dans ce plan.
+may-taken = { $names } { $count ->
+        [one] partage sa place
+       *[other] partagent leur place
+    } avec un autre appareil que vous nommez. Débranchez d’abord celui-là, et n’en branchez qu’un à la fois.
 may-nothing = Tout ce que vous nommez fonctionne déjà.
 may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
 may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.

@@ -151,6 +151,12 @@ impl Build<'_> {
                 Some("plug") => Answer::Known(true),
                 _ => Answer::Missing,
             },
+            bonding_plug_in: self
+                .draft
+                .text("outlets.bonding")
+                .filter(|_| self.draft.text("generator.neutral") == Some("plug"))
+                .and_then(|token| self.place(token))
+                .and_then(|place| Id::new(&self.ids.of(place))),
             inverter: self.yes("generator.inverter"),
             fuel: self.read(&extra("fuel"), |text| match text {
                 "gasoline" => Some(Fuel::Gasoline),

@@ -173,7 +173,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
         let places = limit.path.iter().filter(|id| ids.contains(id)).count();
         let indent = "  ".repeat(places.max(1));
         let amps = words.amount(&limit.short_amps, Show::Capacity);
-        let refused = report.refusal(&limit.id, None).is_some();
+        let refused = report.refused(&limit.id).is_some();
         let line = words.with(
             if refused {
                 "picture-refused"

@@ -7,6 +7,7 @@ use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
 use crate::plan::{Id, LoadKind};
+use crate::verdict::BONDING_PLUG;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The numbers of a list of parts that stand: up to the one that says "done", without those
@@ -123,6 +124,14 @@ pub(super) fn many(draft: &Draft, n: u8) -> u8 {
         .text(&format!("load.{n}.count"))
         .and_then(|text| form::count(text, bounds::COUNT).ok())
         .unwrap_or(1)
+}
+
+/// The outlets of the generator that a bonding plug goes into.
+pub(super) fn household_outlets(draft: &Draft) -> impl Iterator<Item = u8> {
+    outlets(draft).filter(|n| {
+        let shape = Place::Outlet(*n).shape(draft);
+        shape.is_some_and(|shape| shape.takes(BONDING_PLUG))
+    })
 }
 
 /// Whether there is this about some of the set's breakers: `share` or `early`.

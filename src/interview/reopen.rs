@@ -96,7 +96,15 @@ impl Open {
             self.put("generator.limit", said(joined.get("limit")));
         }
         self.fuel(set);
-        self.outlets(&list(set, "outlet"))
+        let outlets = list(set, "outlet");
+        if plug {
+            let within = set.get("bonding_plug_in").map(text_of);
+            let at = outlets.iter().position(|outlet| outlet.get("id").map(text_of) == within);
+            let at = at.filter(|_| within.is_some());
+            let said = at.map_or(Said::Unknown, |at| Said::Is(format!("outlet {}", at + 1)));
+            self.put("outlets.bonding", said);
+        }
+        self.outlets(&outlets)
     }
 
     fn fuel(&mut self, set: &Table) {

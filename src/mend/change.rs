@@ -61,6 +61,8 @@ pub enum Change {
     SetAside(Id),
     /// A load, cord or box is pulled out, to make room for what comes before it is plugged in again.
     Unplug(Id),
+    /// The bonding plug is plugged in elsewhere.
+    BondingPlug(Id),
     /// A cord is laid out.
     Uncoil(Id),
     /// A cord marked for outdoor use in place of this one.
@@ -167,6 +169,7 @@ impl Change {
             Self::LeaveHome(_) => "leave-home",
             Self::SetAside(_) => "set-aside",
             Self::Unplug(_) => "unplug",
+            Self::BondingPlug(_) => "bonding-plug",
             Self::Uncoil(_) => "uncoil",
             Self::OutdoorCord(_) => "outdoor-cord",
             Self::GroundedCord(_) => "grounded-cord",
@@ -224,9 +227,12 @@ impl Change {
     #[must_use]
     pub const fn about(&self) -> Option<&Id> {
         match self {
-            Self::Distance | Self::NoBuilding | Self::Alarm | Self::OpenAir | Self::RunAlone => {
-                None
-            }
+            Self::Distance
+            | Self::NoBuilding
+            | Self::Alarm
+            | Self::OpenAir
+            | Self::RunAlone
+            | Self::BondingPlug(_) => None,
             Self::LeaveHome(id)
             | Self::SetAside(id)
             | Self::Unplug(id)
@@ -288,7 +294,7 @@ impl Change {
             Self::Distance => {
                 values.insert("distance", AMPLE.into());
             }
-            Self::Replug { to, .. } => {
+            Self::Replug { to, .. } | Self::BondingPlug(to) => {
                 values.insert("to", to.into());
             }
             Self::Move { load, to } => {
@@ -365,6 +371,7 @@ mod tests {
             Change::LeaveHome(at()),
             Change::SetAside(at()),
             Change::Unplug(at()),
+            Change::BondingPlug(at()),
             Change::Replug {
                 part: at(),
                 to: at(),

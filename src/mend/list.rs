@@ -10,11 +10,12 @@ use super::change::{Change, apart, begun_at, shape_of};
 use super::places::{Sockets, plugs_at};
 use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, System};
 use crate::quantity::Length;
-use crate::report::{Finding, Report, Signal};
+use crate::report::{Finding, Report, Signal, Value};
 use crate::rules::{self, NIGHT};
 use crate::supply::LimitReason;
 use crate::tables::conductor::gauge_of;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
+use crate::verdict::BONDING_PLUG;
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -27,6 +28,8 @@ const LENGTHS: [Length; 2] = [
 ];
 /// How many other hours are tried for each of a load's.
 const OTHER_HOURS: usize = 4;
+/// The areas whose dangers lie in the gear.
+const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
 /// One over so much of its power: how much smaller an appliance is tried.
 const PARTS: [u8; 2] = [2, 3];
 
@@ -61,6 +64,30 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
     }
     list.extend(waiting(plan, report).into_iter().map(Problem::Waits));
     list
+}
+
+impl Problem {
+    /// Whether this is what is left of another one, or it itself.
+    pub(super) fn within(&self, other: &Self) -> bool {
+        let among = |these: &[Id], those: &[Id]| these.iter().all(|id| those.contains(id));
+        match (self, other) {
+            (
+                Self::Finding { code, about },
+                Self::Finding {
+                    code: of,
+                    about: whole,
+                },
+            ) => code == of && among(about, whole),
+            (Self::Waits(loads), Self::Waits(whole)) => among(loads, whole),
+            _ => false,
+        }
+    }
+
+    /// How many things it names, at least one.
+    pub(super) fn size(&self) -> usize {
+        let (Self::Finding { about: named, .. } | Self::Waits(named)) = self;
+        named.len().max(1)
+    }
 }
 
 /// Most rules name what has a part in one hazard; some, parts that are each cured by themselves.
@@ -167,6 +194,7 @@ impl<'a> List<'a> {
                     changes.extend(self.protection(id, 0));
                 }
             }
+            "SHOCK013" => changes.extend(self.joint_elsewhere(code, about)),
             "CORD002" => changes.extend(about.iter().cloned().map(Change::OutdoorCord)),
             "CORD004" => changes.extend(about.iter().cloned().map(Change::GroundedCord)),
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
@@ -188,10 +216,35 @@ impl<'a> List<'a> {
             }
         }
         // Whatever is wrong with gear, it can be left unused.
-        let of_gear = |rule: &rules::Rule| Report::OF_GEAR.contains(&rule.area);
+        let of_gear = |rule: &rules::Rule| OF_GEAR.contains(&rule.area);
         if rules::find(code).is_some_and(of_gear) {
             for id in about {
                 changes.extend(self.unplugged(id));
+            }
+        }
+        changes
+    }
+
+    /// What takes the joint of neutral and ground away from beyond a GFCI, or the GFCI to beyond it.
+    fn joint_elsewhere(&self, code: &str, about: &[Id]) -> Vec<Change> {
+        let mut changes: Vec<Change> = about.iter().flat_map(|id| self.protection(id, 0)).collect();
+        let findings = self.report.findings.iter();
+        let of_these = findings.filter(|it| it.code == code && about.iter().all(|id| it.about.contains(id)));
+        for finding in of_these {
+            let Some(Value::Name(joint)) = finding.values.get("joint") else {
+                continue;
+            };
+            if let Some(it) = self.plan.boxes.iter().find(|it| it.id.as_str() == joint) {
+                changes.push(Change::ListedBox(it.id.clone()));
+                changes.push(Change::SetAside(it.id.clone()));
+            } else {
+                let outlets = self.plan.generator.outlets.iter();
+                let fine = outlets.filter(|outlet| {
+                    outlet.shape.takes(BONDING_PLUG)
+                        && outlet.gfci == Answer::Known(false)
+                        && self.sockets.free(&outlet.id) > 0
+                });
+                changes.extend(fine.map(|outlet| Change::BondingPlug(outlet.id.clone())));
             }
         }
         changes
@@ -271,7 +324,7 @@ impl<'a> List<'a> {
         if self.cord(at).is_none() {
             let placed = self.report.figures.sharing.placed.iter();
             let placed = placed.filter(|placed| placed.at == *at).count();
-            let planned = placed.max(plugs_at(self.plan, at)) + more;
+            let planned = placed.max(plugs_at(self.plan, at)) + more.max(self.kept_out(at));
             let room = self.sockets.beside_gear(at);
             // Some of what is planned for it may find another place.
             changes.extend((1..=planned.min(room)).filter_map(|sockets| {
@@ -285,6 +338,17 @@ impl<'a> List<'a> {
             }
         }
         changes
+    }
+
+    /// How many loads would go there, or elsewhere, if they might.
+    fn kept_out(&self, at: &Id) -> usize {
+        let unplaced = self.report.figures.sharing.unplaced.iter();
+        let refused = unplaced.filter(|lost| lost.reason == "refused");
+        let loads = refused.filter_map(|lost| self.load_of(&lost.load));
+        loads
+            .filter(|load| load.on.is_none())
+            .filter(|load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
+            .count()
     }
 
     /// A cord with three ends in a household receptacle, which what is there makes room for.
@@ -431,19 +495,14 @@ impl<'a> List<'a> {
             .collect()
     }
 
-    /// Receptacles that take a plug and may be used.
+    /// Receptacles that take a plug and may be used, if only by what has protection of its own.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = &Id> {
         self.report
             .figures
             .limits
             .iter()
             .filter(move |limit| limit.shape.takes(plug))
-            .filter(|limit| limit.set_by.reason != LimitReason::NotFed)
-            .filter(|limit| {
-                let refused = self.report.refusal(&limit.id, None);
-                // Bare ones become sound with the protection that new parts bring.
-                refused.is_none_or(|finding| finding.code == "SHOCK001")
-            })
+            .filter(|limit| self.sockets.usable(&limit.id))
             .map(|limit| &limit.id)
     }
 

@@ -105,7 +105,7 @@ pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let before = search.before.tally;
     let (mut done, proven) = search.cheapest();
     let cheapest = done.changes.len();
-    if done.state.worst() > 0 {
+    if !done.state.tally.clear() {
         // Not all of it can be cleared, or not in so many plans: one thing after the other, then.
         search.left += plans / 4;
         search.fewer(&mut done, Signal::Danger);
@@ -135,7 +135,12 @@ struct State {
     plan: Plan,
     report: Report,
     tally: Tally,
+    worst: Worst,
 }
+
+/// How many dangers there are and musts without what they need; then, how much they name: it is less when
+/// one of several parts is out of a danger.
+type Worst = (usize, usize);
 
 impl State {
     /// By the whole check.
@@ -152,20 +157,18 @@ impl State {
 
     fn judged(plan: Plan, report: Report) -> Self {
         let tally = tally(&plan, &report);
+        let named = list::problems(&plan, &report, Signal::Danger);
+        let named = named.iter().map(Problem::size).sum();
         Self {
+            worst: (tally.dangers + tally.unserved_musts, named),
             plan,
             report,
             tally,
         }
     }
 
-    /// Dangers and musts without what they need.
-    const fn worst(&self) -> usize {
-        self.tally.dangers + self.tally.unserved_musts
-    }
-
-    const fn badness(&self) -> (usize, usize) {
-        (self.worst(), self.tally.warnings)
+    const fn badness(&self) -> (Worst, usize) {
+        (self.worst, self.tally.warnings)
     }
 }
 
@@ -249,6 +252,7 @@ impl<'a> Search<'a> {
                 plan: self.before.plan.clone(),
                 report: self.before.report.clone(),
                 tally: self.before.tally,
+                worst: self.before.worst,
             },
         }
     }
@@ -257,7 +261,7 @@ impl<'a> Search<'a> {
     /// clears, the set that leaves least.
     fn cheapest(&mut self) -> (Done, bool) {
         // What nothing on the list bears on stays, and is no reason to give up on the rest.
-        let mut hopeless: Option<BTreeSet<Problem>> = None;
+        let first = list::problems(self.plan, &self.before.report, Signal::Danger);
         let mut seen: BTreeSet<Vec<Change>> = BTreeSet::new();
         let mut best = self.nothing();
         let mut heap: BinaryHeap<Turn> = BinaryHeap::from([Reverse((0, 0, 0, Vec::new()))]);
@@ -269,48 +273,33 @@ impl<'a> Search<'a> {
                 continue;
             };
             let state = State::trial(plan);
-            let problems = list::problems(&state.plan, &state.report, Signal::Danger);
             let of_plan = List::of(&state.plan, &state.report);
-            let lists: Vec<(Problem, Vec<Change>)> = problems
-                .into_iter()
-                .map(|problem| {
-                    let mut list = of_plan.changes(&problem);
-                    list.retain(|change| set.iter().all(|made| !made.clashes(change)));
-                    (problem, list)
-                })
-                .collect();
-            let hopeless = hopeless.get_or_insert_with(|| {
-                lists
-                    .iter()
-                    .filter(|(_, list)| list.is_empty())
-                    .map(|(problem, _)| problem.clone())
-                    .collect()
-            });
-            let mut open: Vec<&Vec<Change>> = lists
-                .iter()
-                .filter(|(problem, _)| !hopeless.contains(problem))
-                .map(|(_, list)| list)
-                .collect();
-            let clear = open.is_empty();
-            if !set.is_empty()
-                && (clear || state.worst() < best.state.worst())
+            let mut lists: Vec<Vec<Change>> = Vec::new();
+            for problem in list::problems(&state.plan, &state.report, Signal::Danger) {
+                let mut list = of_plan.changes(&problem);
+                if list.is_empty() && first.iter().any(|whole| problem.within(whole)) {
+                    continue;
+                }
+                list.retain(|change| set.iter().all(|made| !made.clashes(change)));
+                lists.push(list);
+            }
+            let clear = lists.is_empty();
+            if clear && set.is_empty() {
+                return (best, true);
+            }
+            if state.worst < best.state.worst
                 && let Some(done) = self.carried_out(&set)
-                && (clear || done.state.worst() < best.state.worst())
+                && done.state.worst < best.state.worst
             {
                 best = done;
                 if clear {
                     return (best, true);
                 }
             }
-            if clear {
-                if set.is_empty() {
-                    return (best, true);
-                }
-                continue;
-            }
-            let to_pay = self.to_pay(&open);
             // The shortest list first: it leaves the least to try.
+            let mut open: Vec<&Vec<Change>> = lists.iter().collect();
             open.sort_by_key(|list| list.len());
+            let to_pay = self.to_pay(&open);
             for changes in grown(&open) {
                 let mut more = set.clone();
                 more.extend(changes.iter().copied().cloned());
@@ -355,7 +344,7 @@ impl<'a> Search<'a> {
                 };
                 // What leaves more dangers is no answer to a warning, and the whole check is long.
                 let most = worth(&done.state);
-                let worst = State::trial(plan).worst();
+                let worst = State::trial(plan).worst;
                 if (worst, 0) < most
                     && let Some(then) = self.carried_out(&more)
                     && worth(&then.state) < most
@@ -379,7 +368,7 @@ impl<'a> Search<'a> {
             let mut fewer = done.changes.clone();
             fewer.remove(at);
             let target = worth(&done.state);
-            let helps = |plan| State::trial(plan).worst() <= target.0;
+            let helps = |plan| State::trial(plan).worst <= target.0;
             let fewer = self
                 .changed(&fewer)
                 .is_some_and(helps)

@@ -1,9 +1,9 @@
 //! What is plugged in where, and how many sockets that leaves.
 
 use crate::plan::{Id, Plan};
-use crate::sharing::bonding_socket;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Plug, Receptacle};
+use crate::verdict::Verdicts;
 
 /// The receptacles of a cord or box.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
@@ -28,13 +28,23 @@ pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
 pub(super) struct Sockets<'a> {
     plan: &'a Plan,
     supply: Supply,
+    /// Where the bonding plug is, or may be.
+    bonded: Option<NodeIx>,
+    /// For each node, whether nothing at all may be used there.
+    refused: Vec<bool>,
 }
 
 impl<'a> Sockets<'a> {
     pub fn of(plan: &'a Plan) -> Self {
+        let supply = Supply::build(plan);
+        let verdicts = Verdicts::of(plan, &supply);
+        let bonded = verdicts.grounding.bonding_socket();
+        let refused = |at: usize| verdicts.refused(NodeIx(at)).is_some();
         Self {
             plan,
-            supply: Supply::build(plan),
+            bonded: bonded.map(|socket| socket.at),
+            refused: (0..supply.nodes.len()).map(refused).collect(),
+            supply,
         }
     }
 
@@ -49,11 +59,15 @@ impl<'a> Sockets<'a> {
         self.find(at).is_some_and(|(_, shape, _)| shape.takes(plug))
     }
 
+    /// Whether something may be plugged in there, if only gear with protection of its own.
+    pub fn usable(&self, at: &Id) -> bool {
+        self.find(at).is_some_and(|(ix, ..)| !self.refused[ix.0])
+    }
+
     /// The sockets that no cord, box or bonding plug is in. None where the generator does not feed it.
     pub fn beside_gear(&self, at: &Id) -> usize {
         self.find(at).map_or(0, |(ix, _, sockets)| {
-            let bonded = bonding_socket(self.plan, &self.supply) == Some(ix);
-            let gear = self.supply.fed_from(ix).count() + usize::from(bonded);
+            let gear = self.supply.fed_from(ix).count() + usize::from(self.bonded == Some(ix));
             sockets.saturating_sub(gear)
         })
     }

@@ -169,6 +169,7 @@ const fn needs(change: &Change) -> Option<&Id> {
         | Change::ProtectedOutlet { at, .. }
         | Change::ThreeWay { at, .. }
         | Change::TakeTurns { at, .. }
+        | Change::BondingPlug(at)
         | Change::NewBox(at) => Some(at),
         _ => None,
     }
@@ -210,7 +211,9 @@ fn finds_all(plan: &Plan, sockets: &Sockets<'_>, change: &Change) -> bool {
             sockets.beside_gear(at) >= usize::from(*many)
         }
         Change::ThreeWay { at, clears: true } => sockets.beside_gear(at) > 0,
-        Change::ThreeWay { at, clears: false } | Change::NewBox(at) => sockets.free(at) > 0,
+        Change::BondingPlug(at) | Change::ThreeWay { at, clears: false } | Change::NewBox(at) => {
+            sockets.free(at) > 0
+        }
         _ => true,
     }
 }

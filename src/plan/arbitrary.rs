@@ -181,6 +181,8 @@ fn generator() -> impl Strategy<Value = Generator> {
                 voltage: first.3,
                 neutral: first.4,
                 bonding_plug: first.5,
+                // Named once its outlets have names.
+                bonding_plug_in: None,
                 inverter: first.6,
                 fuel: fuel.0,
                 rated_on: fuel.1,
@@ -347,6 +349,9 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
     )
         .prop_map(|(site, mut generator, cords, boxes, loads, shares)| {
             let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
+            if shares.last() == Some(&true) {
+                generator.bonding_plug_in = receptacles.last().cloned();
+            }
             let mut named_cords = Vec::new();
             let mut named_boxes = Vec::new();
             for (at, (mut cord, from)) in cords.into_iter().enumerate() {

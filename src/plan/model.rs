@@ -298,6 +298,8 @@ pub struct Generator {
     pub neutral: Answer<Neutral>,
     /// Whether a plug that joins neutral to ground is fitted.
     pub bonding_plug: Answer<bool>,
+    /// The receptacle that plug is in. `None`: nobody said.
+    pub bonding_plug_in: Option<Id>,
     /// Whether it is an inverter set, which limits its own current.
     pub inverter: Answer<bool>,
     /// What it burns.

@@ -134,6 +134,7 @@ fn generator(out: &mut Out, generator: &Generator) {
         })
     });
     out.yes_no("bonding_plug", generator.bonding_plug);
+    out.optional("bonding_plug_in", generator.bonding_plug_in.as_ref());
     out.yes_no("inverter", generator.inverter);
     let fuel = |fuel: &Fuel| {
         quoted(match fuel {

@@ -138,6 +138,7 @@ mod tests {
     use crate::rules::testing::report;
     use crate::rules::{self, Facts};
     use crate::supply::Supply;
+    use crate::verdict::Verdicts;
 
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
@@ -172,9 +173,10 @@ mod tests {
         most(plan, &mut figures, &findings, |answered, _, figures| {
             let supply = Supply::build(answered);
             let mut figures = figures.clone();
-            figures.limits = build::limits(&supply);
+            let verdicts = Verdicts::of(answered, &supply);
+            figures.limits = build::limits(&supply, &verdicts);
             figures.loads = build::facts(answered, &loads::units(answered).0);
-            let found = rules::check(&Facts::new(answered, &supply, &figures));
+            let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
             Standing::of(&figures, &found)
         })
     }
@@ -306,7 +308,9 @@ mod tests {
             let now = Standing::of(&figures, &findings);
             let told = told(&plan);
             figures.loads = build::facts(&told, &loads::units(&told).0);
-            let found = rules::check(&Facts::new(&told, &Supply::build(&told), &figures));
+            let supply = Supply::build(&told);
+            let verdicts = Verdicts::of(&told, &supply);
+            let found = rules::check(&Facts::new(&told, &supply, &verdicts, &figures));
             let then = Standing::of(&figures, &found);
             prop_assert!(then.dangers >= now.dangers, "{:?}", gone(&findings, &found));
             prop_assert!(then.warnings >= now.warnings, "{:?}", gone(&findings, &found));

@@ -78,6 +78,7 @@ fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
         outlet.id = one(&outlet.id);
         outlet.shares = maybe(&outlet.shares);
     }
+    plan.generator.bonding_plug_in = maybe(&plan.generator.bonding_plug_in);
     for cord in &mut plan.cords {
         cord.id = one(&cord.id);
         cord.from = maybe(&cord.from);

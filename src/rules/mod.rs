@@ -25,8 +25,9 @@ mod voltage;
 
 use crate::plan::Id;
 use crate::plan::Plan;
-use crate::report::{Figures, Finding, Fix, Report, Signal, Value, Values};
+use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
 use crate::supply::Supply;
+use crate::verdict::Verdicts;
 use crate::tables::source::Source;
 
 /// What a check may look at.
@@ -36,6 +37,8 @@ pub struct Facts<'a> {
     pub plan: &'a Plan,
     /// The tree built from it.
     pub supply: &'a Supply,
+    /// What may be used of it, and why not.
+    pub verdicts: &'a Verdicts<'a>,
     /// The numbers worked out on it.
     pub figures: &'a Figures,
     /// Worked out once, for most rules ask for them.
@@ -45,10 +48,16 @@ pub struct Facts<'a> {
 impl<'a> Facts<'a> {
     /// What there is to look at in a plan: the tree built from it, and the numbers worked out on that.
     #[must_use]
-    pub fn new(plan: &'a Plan, supply: &'a Supply, figures: &'a Figures) -> Self {
+    pub fn new(
+        plan: &'a Plan,
+        supply: &'a Supply,
+        verdicts: &'a Verdicts<'a>,
+        figures: &'a Figures,
+    ) -> Self {
         Self {
             plan,
             supply,
+            verdicts,
             figures,
             needs: demand::needs(plan, supply, figures),
         }
@@ -133,7 +142,7 @@ pub(crate) use cite::{
 };
 pub(crate) use demand::{camper, quantity};
 pub(crate) use health::NIGHT;
-pub(crate) use overcurrent::proofs;
+pub(crate) use overcurrent::{Proof, proofs, prove};
 
 /// Every rule, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {
@@ -185,14 +194,6 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
         (finding.signal, place.unwrap_or(SOONEST.len()), finding.code)
     };
     list.sort_by(|a, b| (rank(a), &a.about).cmp(&(rank(b), &b.about)));
-    list
-}
-
-/// The dangers that lie in the gear: what is named by one of these must not be used.
-#[must_use]
-pub(crate) fn gear_dangers(facts: &Facts<'_>) -> Vec<Finding> {
-    let mut list = check_some(facts, |rule| Report::OF_GEAR.contains(&rule.area));
-    list.retain(|finding| finding.signal == Signal::Danger);
     list
 }
 

@@ -13,12 +13,15 @@
 //! everything plugged in counted; no load that was served moves for it. What may be on at once is
 //! told by `together`, `never` and `turns`, not by `placed`.
 //!
-//! A load is sent to a receptacle that has no danger of its own, if its plug fits one: with
-//! ground-fault protection on ground that may be wet, and never behind a breaker too large.
+//! A load goes only where the verdict on the receptacle allows loads ([`Verdicts::no_loads`]), whether
+//! the plan puts it there or not. One that fits nowhere else has no place, and the rules say why. Of places that
+//! are allowed, one with ground-fault protection that works goes before one without, unless the ground is dry.
 //!
 //! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
 //! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
-//! by itself, and the rules see it where it is.
+//! by itself, and the rules see it where it is. Where the plan puts more loads than there are sockets
+//! and says of each when it runs, those of different hours use a socket one after the other: they are in
+//! `never` together, whatever the receptacle carries.
 //!
 //! A load that is somewhere now and may be moved (`now`) keeps its place when no other is better
 //! for the whole.
@@ -31,29 +34,24 @@ use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
 use super::budget::Budget;
-use super::model::{Fixed, Load, Model, plugged};
+use super::model::{Fixed, Load, Model, Row, plugged};
 use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
-use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Outlet, Plan, Span, Wanted};
-use crate::quantity::{Current, Length, Power, narrow};
+use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
+use crate::quantity::{Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::exhaust::AMPLE;
-use crate::tables::shape::{Circuit, Configuration, Plug};
+use crate::tables::shape::Circuit;
+use crate::verdict::Verdicts;
 
 /// Steps for each of the other searches, which are a microsecond each.
 const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
-/// On circuits up to this, cord sets and 15 A receptacles are allowed (NEC 240.5(B)(4) and
-/// 210.21(B)(3)).
-const SMALL_CIRCUIT: Current = CORD_SET_CIRCUIT;
-/// What a bonding plug is made with (common practice, no source).
-pub(crate) const BONDING_PLUG: Plug = Plug(Configuration::N5_15);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 
@@ -62,8 +60,13 @@ const SMALL: usize = 3;
 /// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
 /// are not looked for here.
 #[must_use]
-pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
-    let (setting, at, mut sharing) = placed(plan, supply, units);
+pub fn share(
+    plan: &Plan,
+    supply: &Supply,
+    verdicts: &Verdicts<'_>,
+    units: &[LoadUnit],
+) -> Sharing {
+    let (setting, at, mut sharing) = placed(plan, supply, verdicts, units);
     let (model, units) = (&setting.model, setting.units);
     let fixed = model.at(&at);
     let all = plugged(&at);
@@ -120,18 +123,24 @@ pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
 /// The same without what may run together, the orders and the turns: who is placed where, who is not,
 /// and what may not run together.
 #[must_use]
-pub fn places(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
-    placed(plan, supply, units).2
+pub(crate) fn places(
+    plan: &Plan,
+    supply: &Supply,
+    verdicts: &Verdicts<'_>,
+    units: &[LoadUnit],
+) -> Sharing {
+    placed(plan, supply, verdicts, units).2
 }
 
 fn placed<'a>(
     plan: &'a Plan,
     supply: &'a Supply,
+    verdicts: &Verdicts<'_>,
     units: &'a [LoadUnit],
 ) -> (Setting<'a>, Vec<Option<usize>>, Sharing) {
     let considered = units.len().min(LoadSet::CAPACITY);
     let (units, beyond) = units.split_at(considered);
-    let (setting, whole) = Setting::new(plan, supply, units);
+    let (setting, whole) = Setting::new(plan, supply, verdicts, units);
     let model = &setting.model;
 
     let placing = place(model, &mut Budget::steps(place::STEPS));
@@ -157,6 +166,7 @@ fn placed<'a>(
         load: unit.id.clone(),
         reason: "no-room",
     }));
+
     let never = never(&model.at(&at), &plugged(&at), &alike(units, &at));
     let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
     sharing.never = never.sets.iter().map(ids).collect();
@@ -199,29 +209,39 @@ struct Setting<'a> {
     fits: Vec<Vec<usize>>,
     /// For each load, whether the plan puts it where it is.
     settled: Vec<bool>,
+    /// For each load, whether it fits somewhere that no load may be plugged into.
+    refused: Vec<bool>,
 }
 
 impl<'a> Setting<'a> {
     /// The setting, and whether the whole of it could be taken in.
-    fn new(plan: &'a Plan, supply: &'a Supply, units: &'a [LoadUnit]) -> (Self, bool) {
+    fn new(
+        plan: &'a Plan,
+        supply: &'a Supply,
+        verdicts: &Verdicts<'_>,
+        units: &'a [LoadUnit],
+    ) -> (Self, bool) {
         let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
         let mut places = Vec::new();
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
-        let bonded = bonding_socket(plan, supply);
+        let mut shared: Vec<(NodeIx, u32)> = Vec::new();
+        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         for (ix, node, _, count) in supply.receptacles() {
             let count = u32::from(count);
             let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
             let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
-            if supply.limit(ix).short.milliamps() <= 0 {
+            if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
-            let settled = units
-                .iter()
-                .filter(|unit| on(unit) == Some(&node.id))
-                .count();
-            let settled = u32::try_from(settled).unwrap_or(u32::MAX).min(free);
-            for (sockets_here, keep) in [(settled, true), (free - settled, false)] {
+            let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
+            let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
+            if settled > free && one_by_one(plan, there) <= free {
+                shared.push((ix, free));
+            } else {
+                settled = settled.min(free);
+            }
+            for (sockets_here, keep) in [(settled, true), (free.saturating_sub(settled), false)] {
                 if sockets_here > 0 {
                     places.push(ix);
                     sockets.push(sockets_here);
@@ -236,7 +256,7 @@ impl<'a> Setting<'a> {
         let dry = plan.site.ground == Answer::Known(Ground::Dry);
         let sound: Vec<bool> = places
             .iter()
-            .map(|place| sound(supply, *place, dry))
+            .map(|place| dry || verdicts.protected(*place))
             .collect();
         let mut fits: Vec<Vec<usize>> = units
             .iter()
@@ -248,7 +268,7 @@ impl<'a> Setting<'a> {
                             Some(on) => kept[*place] && node.id == *on,
                             None => !kept[*place],
                         };
-                        there && fits(supply, places[*place], unit)
+                        there && fits_at(supply, places[*place], unit)
                     })
                     .collect();
                 // Only where there is no other: the rules then say what is wrong with it.
@@ -282,9 +302,22 @@ impl<'a> Setting<'a> {
             },
             places,
             settled: units.iter().map(|unit| on(unit).is_some()).collect(),
+            refused: units
+                .iter()
+                .map(|unit| {
+                    supply.receptacles().any(|(ix, node, ..)| {
+                        on(unit).is_none_or(|on| *on == node.id)
+                            && verdicts.no_loads(ix).is_some()
+                            && fits_at(supply, ix, unit)
+                    })
+                })
+                .collect(),
             fits,
         };
         setting.add_rows();
+        for (at, sockets) in shared {
+            setting.one_after_the_other(at, sockets);
+        }
         let spans = |unit: &LoadUnit| plan.loads[unit.load].hours.iter();
         // More is on than a minute before only where some hours begin.
         let mut minutes: Vec<u16> = units.iter().flat_map(spans).map(|span| span.from).collect();
@@ -301,6 +334,21 @@ impl<'a> Setting<'a> {
                 .collect()
         }));
         (setting, whole)
+    }
+
+    /// No more loads at once than there are sockets, where the plan puts more.
+    fn one_after_the_other(&mut self, at: NodeIx, sockets: u32) {
+        let plugs = |load: usize, place: usize| i64::from(self.settled[load] && self.places[place] == at);
+        let loads = 0..self.units.len();
+        let places = self.places.len();
+        self.model.rows.push(Row {
+            capacity: i64::from(sockets),
+            balanced: false,
+            sums: loads
+                .flat_map(|load| (0..places).map(move |place| plugs(load, place)))
+                .collect(),
+            peaks: Vec::new(),
+        });
     }
 
     fn add_rows(&mut self) {
@@ -431,7 +479,9 @@ impl<'a> Setting<'a> {
 
     fn reason(&self, load: usize) -> &'static str {
         let fits = &self.fits[load];
-        if fits.is_empty() {
+        if fits.is_empty() && self.refused[load] {
+            "refused"
+        } else if fits.is_empty() {
             "no-receptacle-fits"
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
             "no-room"
@@ -525,29 +575,6 @@ impl<'a> Setting<'a> {
     }
 }
 
-/// The socket of the set that is left for its bonding plug: at the household outlet with the most
-/// sockets that the plan leaves free, the last of equals. None where the plan leaves none.
-pub(crate) fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<NodeIx> {
-    if plan.generator.bonding_plug != Answer::Known(true) {
-        return None;
-    }
-    let free = |outlet: &Outlet| {
-        let ix = supply.receptacle(&outlet.id)?;
-        let loads = plan.loads.iter();
-        let on = loads.filter(|load| load.on.as_ref() == Some(&outlet.id));
-        let taken =
-            supply.fed_from(ix).count() + on.map(|load| usize::from(load.count)).sum::<usize>();
-        let free = usize::from(outlet.socket_count()).checked_sub(taken)?;
-        (free > 0).then_some((free, ix))
-    };
-    let outlets = plan.generator.outlets.iter();
-    outlets
-        .filter(|outlet| outlet.shape.takes(BONDING_PLUG))
-        .filter_map(free)
-        .max_by_key(|(free, _)| *free)
-        .map(|(_, ix)| ix)
-}
-
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.
 fn load(
     plan: &Plan,
@@ -565,22 +592,6 @@ fn load(
         allowed: fits.to_vec(),
         home,
     }
-}
-
-/// Whether a place is one to send somebody to: with ground-fault protection, unless the ground
-/// is known to be dry, and with a breaker before every part of the way that suits the part. A
-/// preference for proposals only; the rules judge, and name every exception.
-fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
-    (dry || supply.gfci(place))
-        && supply.up(place).all(|(_, node)| match node.kind {
-            NodeKind::Source | NodeKind::Breaker { .. } => true,
-            _ => {
-                // Heat is no want of protection, and is counted in what may be asked of the cord.
-                let rated = node.when_cool;
-                node.protected_at
-                    .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
-            }
-        })
 }
 
 /// What a life depends on, and the plan puts nowhere, goes beside the bed, if there is room for all of
@@ -608,6 +619,22 @@ fn beside_beds(
             fits[load] = places;
         }
     }
+}
+
+/// How many of these are plugged in at once, at the most, if each is only in its hours. More than any
+/// receptacle takes where one has none.
+fn one_by_one<'u>(plan: &Plan, units: impl Iterator<Item = &'u LoadUnit> + Clone) -> u32 {
+    let hours = |unit: &LoadUnit| &plan.loads[unit.load].hours;
+    if units.clone().any(|unit| hours(unit).is_empty()) {
+        return u32::MAX;
+    }
+    let on = |minute: u16| {
+        let on = |unit: &&LoadUnit| hours(unit).iter().any(|span| span.contains(minute));
+        units.clone().filter(on).count()
+    };
+    // More is on than a minute before only where some hours begin.
+    let begins = units.clone().flat_map(hours).map(|span| on(span.from));
+    begins.max().map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
 }
 
 /// Of these places those that a sleeper can have a device plugged in at, which the set must stand far
@@ -656,7 +683,7 @@ fn bedside(
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one
 /// leg runs there on one as well, but for its parts of 240 V, of which rule FIT006 tells.
-fn fits(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
+fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let node = supply.node(place);
     let NodeKind::Receptacle { shape, .. } = node.kind else {
         return false;

@@ -27,5 +27,5 @@ pub mod start;
 pub mod together;
 pub mod turns;
 
-pub(crate) use from_plan::{BONDING_PLUG, bonding_socket, places};
 pub use from_plan::share;
+pub(crate) use from_plan::places;

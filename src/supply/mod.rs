@@ -11,7 +11,7 @@ mod limit;
 mod tests;
 
 pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark};
-pub use limit::Governing;
+pub use limit::{Acts, Governing, SetBy};
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};

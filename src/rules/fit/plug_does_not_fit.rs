@@ -25,7 +25,7 @@
 
 use crate::plan::{Answer, Id};
 use crate::rules::prelude::*;
-use crate::sharing::BONDING_PLUG;
+use crate::verdict::BONDING_PLUG;
 use crate::supply::{DetachReason, NodeKind};
 
 pub(super) const RULE: Rule = Rule {

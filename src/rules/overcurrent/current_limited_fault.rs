@@ -162,7 +162,7 @@ fn needs_are_covered(
     facts
         .through(needs, at)
         .iter()
-        .all(|need| need.at.is_some_and(|at| facts.supply.gfci(at)))
+        .all(|need| need.at.is_some_and(|at| facts.verdicts.protected(at)))
 }
 
 #[cfg(test)]

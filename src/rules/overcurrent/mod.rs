@@ -12,3 +12,4 @@ mod proof;
 
 pub(crate) use proof::proofs;
 pub(super) use unprotected_rating::CORD_SET_CIRCUIT;
+pub(crate) use unprotected_rating::{Proof, prove};

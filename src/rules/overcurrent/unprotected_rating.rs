@@ -59,6 +59,7 @@ use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::gauge_of;
 use crate::tables::shape::Configuration;
+use crate::verdict::splitter;
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -129,7 +130,7 @@ pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
 
 /// What a code lets stand although the breaker is larger than the part's rating.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Allowance {
+pub(crate) enum Allowance {
     /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
     /// end: 240.5(B)(4).
     CordSet,
@@ -139,7 +140,7 @@ pub(super) enum Allowance {
 
 /// How a part is protected.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Proof {
+pub(crate) enum Proof {
     /// It carries nothing, or is a breaker itself.
     NotNeeded,
     /// By a breaker no larger than its rating.
@@ -155,7 +156,7 @@ pub(super) enum Proof {
 }
 
 /// Proves that a part is protected, or says how it is not.
-pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
+pub(crate) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
     let node = supply.node(ix);
     if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
         || node.reason == LimitReason::NotFed
@@ -244,7 +245,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .skip(1)
             .find_map(|(ix, _)| begins.get(&ix).copied());
         // The ends of a splitter are one hazard, and it is the splitter's.
-        let begin = above.unwrap_or_else(|| splitter(facts, ix).unwrap_or(ix));
+        let begin = above.unwrap_or_else(|| splitter(facts.supply, ix).unwrap_or(ix));
         begins.insert(ix, begin);
         let place = places.entry(begin).or_insert_with(|| Place {
             first: ix,
@@ -254,7 +255,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         });
         place.weakest = place.weakest.min(node.laid_out);
         // A splitter is named with its ends, also where the hazard begins further up.
-        let ends_of = splitter(facts, ix).map(|cord| &facts.supply.node(cord).id);
+        let ends_of = splitter(facts.supply, ix).map(|cord| &facts.supply.node(cord).id);
         for id in ends_of.into_iter().chain([&node.id]) {
             if !place.about.contains(id) {
                 place.about.push(id.clone());
@@ -277,20 +278,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
-/// The cord whose end this is.
-fn splitter(facts: &Facts<'_>, ix: NodeIx) -> Option<NodeIx> {
-    let node = facts.supply.node(ix);
-    node.parent.filter(|parent| {
-        matches!(node.kind, NodeKind::Receptacle { .. })
-            && matches!(facts.supply.node(*parent).kind, NodeKind::Cord { .. })
-    })
-}
-
 fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Proof) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
         (_, Proof::Unknown) => "unknown",
         (_, Proof::Single { .. }) => "single",
-        (NodeKind::Receptacle { .. }, _) if splitter(facts, first).is_some() => "splitter",
+        (NodeKind::Receptacle { .. }, _) if splitter(facts.supply, first).is_some() => "splitter",
         // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
         (NodeKind::Cord { .. }, Proof::TooHigh { breaker })
             if breaker > CORD_SET_CIRCUIT

@@ -186,11 +186,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .map(|(more, id, fix)| ((reachable + more).min(rated), id, fix))
         .filter(|(reach, ..)| *reach - reachable >= SMALL)
         .collect();
-    // The other rules are asked only where there is something to name.
-    if !cures.is_empty() {
-        let dangers = crate::rules::gear_dangers(facts);
-        cures.retain(|(_, id, _)| !dangers.iter().any(|finding| finding.about.contains(id)));
-    }
+    cures.retain(|(_, id, _)| {
+        let at = facts.supply.receptacle(id);
+        at.is_some_and(|at| facts.verdicts.refused(at).is_none())
+    });
     let cure = cures
         .into_iter()
         // The first of equals.

@@ -6,7 +6,7 @@ fn shared(text: &str) -> Sharing {
     let plan = crate::plan::read(text).expect("a plan that reads");
     let supply = Supply::build(&plan);
     let (units, _) = crate::report::loads::units(&plan);
-    share(&plan, &supply, &units)
+    share(&plan, &supply, &Verdicts::of(&plan, &supply), &units)
 }
 
 fn plan(rest: &str) -> String {

@@ -128,12 +128,12 @@ pub enum Change {
         /// The receptacle; `None`, where it fits best.
         to: Option<Seat>,
     },
-    /// Two loads of different hours use one socket, one after the other.
+    /// Loads of different hours use the sockets of a receptacle one after the other.
     TakeTurns {
         /// The load that has no socket.
         load: Id,
-        /// The one whose socket it is.
-        with: Id,
+        /// Those that have them.
+        with: Vec<Id>,
         /// The receptacle.
         at: Id,
     },
@@ -271,12 +271,23 @@ impl Change {
             // What is set aside or left at home needs nothing more, and a box replaces the cord.
             (Self::SetAside(id) | Self::BoxForSplitter(id) | Self::LeaveHome(id), it)
             | (it, Self::SetAside(id) | Self::BoxForSplitter(id) | Self::LeaveHome(id)) => {
-                it.about() == Some(id) || matches!(it, Self::TakeTurns { with, .. } if with == id)
+                it.about() == Some(id) || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
             }
-            // Either way it has one socket, and whoever shares it stays there.
+            // Whoever shares a socket stays there.
             (Self::TakeTurns { load, with, .. }, Self::Move { load: l, .. })
             | (Self::Move { load: l, .. }, Self::TakeTurns { load, with, .. }) => {
-                load == l || with == l
+                load == l || with.contains(l)
+            }
+            (
+                Self::TakeTurns { load, with, at },
+                Self::TakeTurns {
+                    load: l,
+                    with: w,
+                    at: a,
+                },
+            ) => {
+                let both = |id: &Id| id == load || with.contains(id);
+                load == l || (at != a && (both(l) || w.iter().any(both)))
             }
             _ => self.key() == other.key() && self.about() == other.about(),
         }
@@ -307,7 +318,7 @@ impl Change {
             }
             Self::TakeTurns { with, at, .. } => {
                 values.insert("to", at.into());
-                values.insert("with", with.into());
+                values.insert("with", Value::Parts(with.clone()));
             }
             Self::Shift { load, span, .. } => {
                 for (name, plan) in [("from", before), ("to", after)] {
@@ -379,7 +390,7 @@ mod tests {
             Change::moved(at()),
             Change::TakeTurns {
                 load: at(),
-                with: at(),
+                with: vec![at()],
                 at: at(),
             },
             Change::Shift {

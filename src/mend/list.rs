@@ -4,15 +4,16 @@
 //! that clears the problem; a change on it that does not help costs only time, since every set
 //! is judged by the whole check.
 
+use std::cmp::Reverse;
+
 use rust_decimal::Decimal;
 
 use super::change::{Change, apart, begun_at, shape_of};
-use super::places::{Sockets, plugs_at};
-use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, System};
+use super::places::{Sockets, at_once, plugs_at};
+use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, System, Wanted};
 use crate::quantity::Length;
-use crate::report::{Finding, Report, Signal, Value};
+use crate::report::{Finding, LoadFacts, Report, Signal, Value};
 use crate::rules::{self, NIGHT};
-use crate::supply::LimitReason;
 use crate::tables::conductor::gauge_of;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
@@ -28,6 +29,8 @@ const LENGTHS: [Length; 2] = [
 ];
 /// How many other hours are tried for each of a load's.
 const OTHER_HOURS: usize = 4;
+/// How many places are tried for what may go to any.
+const PLACES: usize = 2;
 /// The areas whose dangers lie in the gear.
 const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
 /// One over so much of its power: how much smaller an appliance is tried.
@@ -62,7 +65,8 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
             });
         }
     }
-    list.extend(waiting(plan, report).into_iter().map(Problem::Waits));
+    let waiting = waiting(plan, report).into_iter();
+    list.extend(waiting.chain(too_much_already(plan, report)).map(Problem::Waits));
     list
 }
 
@@ -99,52 +103,106 @@ fn split(finding: &Finding) -> Vec<Vec<Id>> {
     }
 }
 
-/// The musts without a place, and the sets of musts that are wanted at one time and may not be
-/// on together. What has no hours and does not run for long waits without harm.
-pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
-    let facts = &report.figures.loads;
-    let load = |id: &Id| {
-        let fact = facts.iter().find(|fact| fact.id == *id)?;
-        plan.loads.iter().find(|load| load.id == fact.of)
-    };
-    let must = |id: &Id| {
-        load(id).is_some_and(|it| {
-            it.wanted == crate::plan::Wanted::Must || it.may_be(LoadKind::Medical)
-        })
-    };
-    let on = |id: &Id, minute: u16| {
-        load(id).is_some_and(|it| {
+/// What the plan says of each load of its report.
+struct Wants<'a> {
+    plan: &'a Plan,
+    report: &'a Report,
+    /// More is on than a minute before only where some hours begin.
+    begins: Vec<u16>,
+}
+
+impl<'a> Wants<'a> {
+    fn of(plan: &'a Plan, report: &'a Report) -> Self {
+        let spans = plan.loads.iter().flat_map(|it| &it.hours);
+        let begins = std::iter::once(0).chain(spans.map(|span| span.from));
+        Self {
+            plan,
+            report,
+            begins: begins.collect(),
+        }
+    }
+
+    fn load(&self, id: &Id) -> Option<(&'a Load, &'a LoadFacts)> {
+        let fact = self.report.figures.loads.iter().find(|fact| fact.id == *id)?;
+        Some((self.plan.loads.iter().find(|load| load.id == fact.of)?, fact))
+    }
+
+    fn must(&self, id: &Id) -> bool {
+        self.load(id)
+            .is_some_and(|(it, _)| it.wanted == Wanted::Must || it.may_be(LoadKind::Medical))
+    }
+
+    /// Whether it is on at that minute. What has no hours and does not run for long waits without harm.
+    fn on(&self, id: &Id, minute: u16) -> bool {
+        self.load(id).is_some_and(|(it, fact)| {
             if it.hours.is_empty() {
-                let continuous = facts.iter().any(|fact| fact.id == *id && fact.continuous);
-                continuous || it.may_be(LoadKind::Medical)
+                fact.continuous || it.may_be(LoadKind::Medical)
             } else {
                 it.hours.iter().any(|span| span.contains(minute))
             }
         })
-    };
-    // More is on than a minute before only where some hours begin.
-    let minutes: Vec<u16> = std::iter::once(0)
-        .chain(
-            plan.loads
-                .iter()
-                .flat_map(|it| &it.hours)
-                .map(|span| span.from),
-        )
-        .collect();
+    }
+
+    fn at_one_time(&self, set: &[Id]) -> bool {
+        let mut begins = self.begins.iter();
+        begins.any(|minute| set.iter().all(|id| self.on(id, *minute)))
+    }
+}
+
+/// The musts without a place, and the sets of musts that are wanted at one time and may not be
+/// on together.
+pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
+    let wants = Wants::of(plan, report);
     let sharing = &report.figures.sharing;
-    let lost = sharing
-        .unplaced
-        .iter()
-        .filter(|unplaced| must(&unplaced.load))
-        .map(|unplaced| vec![unplaced.load.clone()]);
+    let lost = sharing.unplaced.iter().map(|unplaced| &unplaced.load);
+    let lost = lost.filter(|id| wants.must(id)).map(|id| vec![id.clone()]);
     let clash = sharing.never.iter().filter(|set| {
-        set.iter().all(must)
-            && (set.len() == 1
-                || minutes
-                    .iter()
-                    .any(|minute| set.iter().all(|id| on(id, *minute))))
+        set.iter().all(|id| wants.must(id)) && (set.len() == 1 || wants.at_one_time(set))
     });
     lost.chain(clash.cloned()).collect()
+}
+
+/// Two musts that are wanted at one time and are too much for the set, wherever they will be plugged in:
+/// one of them has no place yet.
+fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
+    let wants = Wants::of(plan, report);
+    let musts: Vec<&Id> = report.figures.loads.iter().map(|fact| &fact.id).collect();
+    let unplaced = &report.figures.sharing.unplaced;
+    let lost = |id: &Id| unplaced.iter().any(|it| it.load == *id);
+    let mut pairs = Vec::new();
+    for one in musts.iter().filter(|id| lost(id) && wants.must(id)) {
+        for other in musts.iter().filter(|id| *id != one && wants.must(id)) {
+            // Of two that are lost once.
+            let pair = [(*one).clone(), (*other).clone()];
+            if (!lost(other) || one < other)
+                && beyond_the_set(report, &pair)
+                && wants.at_one_time(&pair)
+            {
+                pairs.push(pair.into());
+            }
+        }
+    }
+    pairs
+}
+
+/// Whether these ask for more than the set gives, running or with one of them starting. Of
+/// a set with two legs only their sum is asked: where they are plugged in decides the rest.
+fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
+    let facts = || {
+        loads
+            .iter()
+            .filter_map(|id| report.figures.loads.iter().find(|fact| fact.id == *id))
+    };
+    // Volt-amperes: what a leg carries is counted in amps.
+    let running: Decimal = facts()
+        .map(|fact| fact.running_amps.amount * fact.volts.amount)
+        .sum();
+    let step = facts()
+        .map(|fact| (fact.starting_amps.amount - fact.running_amps.amount) * fact.volts.amount)
+        .max()
+        .unwrap_or_default();
+    let usable = &report.figures.usable;
+    running > usable.rated_watts.amount || running + step > usable.peak_watts.amount
 }
 
 /// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
@@ -250,18 +308,25 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// What takes a part out of use, or a receptacle: the part itself, those on the way to it, what is
-    /// plugged in there.
+    /// What takes a part out of use, or a receptacle: the part itself, and what is
+    /// plugged in there or has no other place, if it is only a wish.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
-        let mut way = self.path(id);
-        way.push(id.clone());
-        changes.extend(way.iter().filter_map(|id| self.part(id)).map(Change::SetAside));
+        let there = self.plan.loads.iter().filter(|load| load.on.as_ref() == Some(id));
+        let wishes = there.chain(self.kept_out(id));
+        let wishes = wishes.filter(|load| load.wanted == Wanted::Wish);
+        changes.extend(wishes.filter_map(|load| self.left_home(&load.id)));
+        changes.extend(self.part(id).map(Change::SetAside));
+        changes.extend(self.gear_at(id).into_iter().map(Change::SetAside));
+        changes
+    }
+
+    /// The cords and boxes that are plugged in somewhere.
+    fn gear_at(&self, at: &Id) -> Vec<Id> {
         let cords = self.plan.cords.iter().map(|it| (&it.id, &it.from));
         let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
-        let there = cords.chain(boxes).filter(|(_, from)| from.as_ref() == Some(id));
-        changes.extend(there.map(|(part, _)| Change::SetAside(part.clone())));
-        changes
+        let there = cords.chain(boxes).filter(|(_, from)| from.as_ref() == Some(at));
+        there.map(|(part, _)| part.clone()).collect()
     }
 
     /// The cord or box that this is, or is a receptacle of.
@@ -324,7 +389,7 @@ impl<'a> List<'a> {
         if self.cord(at).is_none() {
             let placed = self.report.figures.sharing.placed.iter();
             let placed = placed.filter(|placed| placed.at == *at).count();
-            let planned = placed.max(plugs_at(self.plan, at)) + more.max(self.kept_out(at));
+            let planned = placed.max(plugs_at(self.plan, at)) + more.max(self.kept_out(at).count());
             let room = self.sockets.beside_gear(at);
             // Some of what is planned for it may find another place.
             changes.extend((1..=planned.min(room)).filter_map(|sockets| {
@@ -340,15 +405,14 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// How many loads would go there, or elsewhere, if they might.
-    fn kept_out(&self, at: &Id) -> usize {
+    /// The loads, each of a count, that would go there, or elsewhere, if they might.
+    fn kept_out(&self, at: &Id) -> impl Iterator<Item = &Load> {
         let unplaced = self.report.figures.sharing.unplaced.iter();
         let refused = unplaced.filter(|lost| lost.reason == "refused");
         let loads = refused.filter_map(|lost| self.load_of(&lost.load));
         loads
             .filter(|load| load.on.is_none())
-            .filter(|load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
-            .count()
+            .filter(move |load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
     }
 
     /// A cord with three ends in a household receptacle, which what is there makes room for.
@@ -443,7 +507,6 @@ impl<'a> List<'a> {
         let mut changes = self.moves(id);
         if let Some(cord) = self.cord(id) {
             let id = || cord.id.clone();
-            changes.push(Change::SetAside(id()));
             changes.extend(self.replugs(&cord.id));
             if cord.coiled != Answer::Known(false) {
                 changes.push(Change::Uncoil(id()));
@@ -469,7 +532,6 @@ impl<'a> List<'a> {
             }
         } else if let Some(it) = self.box_of(id) {
             changes.push(Change::ListedBox(it.clone()));
-            changes.push(Change::SetAside(it.clone()));
             changes.extend(self.replugs(it));
         }
         changes
@@ -487,7 +549,8 @@ impl<'a> List<'a> {
         };
         self.sound(plug)
             .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)
-            .filter(|at| !self.path(at).contains(part))
+            .filter(|at| !self.sockets.hangs_on(at, part))
+            .take(PLACES)
             .map(|to| Change::Replug {
                 part: part.clone(),
                 to: to.clone(),
@@ -495,18 +558,18 @@ impl<'a> List<'a> {
             .collect()
     }
 
-    /// Receptacles that take a plug and may be used, if only by what has protection of its own.
+    /// Receptacles that take a plug and may be used, if only by what has protection of its own: those that
+    /// are protected first, then those that carry most.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = &Id> {
-        self.report
-            .figures
-            .limits
-            .iter()
-            .filter(move |limit| limit.shape.takes(plug))
-            .filter(|limit| self.sockets.usable(&limit.id))
-            .map(|limit| &limit.id)
+        let limits = self.report.figures.limits.iter();
+        let mut sound: Vec<_> = limits
+            .filter(|limit| limit.shape.takes(plug) && self.sockets.usable(&limit.id))
+            .collect();
+        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps.amount)));
+        sound.into_iter().map(|limit| &limit.id)
     }
 
-    /// Taking turns at the socket of something that is on at other hours. What somebody's health
+    /// Taking turns at the sockets of things that are on at other hours. What somebody's health
     /// depends on keeps its own.
     fn turns(&self, load: &Load, plug: Plug) -> Vec<Change> {
         let shares = |load: &Load| {
@@ -515,112 +578,115 @@ impl<'a> List<'a> {
         if !shares(load) {
             return Vec::new();
         }
-        let at_other_hours = |other: &Load| {
-            let meets = |a: &Span| other.hours.iter().any(|b| a.minutes_in_both(*b) > 0);
-            other.id != load.id && shares(other) && !load.hours.iter().any(meets)
-        };
         let placed = &self.report.figures.sharing.placed;
-        let sound: Vec<&Id> = self.sound(plug).collect();
-        placed
-            .iter()
-            .filter(|placed| sound.contains(&&placed.at))
-            .filter_map(|placed| Some((self.load_of(&placed.load)?, &placed.at)))
-            .filter(|(other, _)| at_other_hours(other))
-            .map(|(with, at)| Change::TakeTurns {
+        let turns = |at: &Id| {
+            let placed = placed.iter().filter(|placed| placed.at == *at);
+            let with: Vec<&Load> = placed.filter_map(|it| self.load_of(&it.load)).collect();
+            let all: Vec<&Load> = with.iter().copied().chain([load]).collect();
+            let fine = !with.is_empty()
+                && with.iter().all(|with| with.id != load.id && shares(with))
+                && at_once(&all) <= self.sockets.beside_gear(at);
+            fine.then(|| Change::TakeTurns {
                 load: load.id.clone(),
-                with: with.id.clone(),
+                with: with.iter().map(|with| with.id.clone()).collect(),
                 at: at.clone(),
             })
-            .collect()
+        };
+        self.sound(plug).filter_map(turns).take(PLACES).collect()
     }
 
     /// For musts without a place, or that cannot be on together.
     fn for_waiting(&self, loads: &[Id]) -> Vec<Change> {
-        let mut changes = self.load_changes(loads);
-        if loads.len() > 1 && self.beyond_the_set(loads) {
-            // More than the set gives, wherever they are plugged in.
-            changes.retain(|change| !matches!(change, Change::Move { .. }));
-            return changes;
-        }
-        let household = |plug: Plug| {
-            matches!(
-                plug.0,
-                Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20
-            )
+        let mut changes = match loads {
+            [id] => self.for_unplaced(id),
+            _ if beyond_the_set(self.report, loads) => {
+                // More than the set gives, wherever they are plugged in.
+                let mut changes = self.load_changes(loads);
+                changes.retain(|change| !matches!(change, Change::Move { .. }));
+                changes
+            }
+            _ => {
+                let mut changes = self.load_changes(loads);
+                for load in loads.iter().filter_map(|id| self.load_of(id)) {
+                    changes.extend(self.wider(plug_of(load)));
+                }
+                changes
+            }
         };
-        for id in loads {
-            let Some(load) = self.load_of(id) else {
-                continue;
-            };
-            let unplaced = self.report.figures.sharing.unplaced.iter();
-            let reason = unplaced
-                .filter(|unplaced| unplaced.load == *id)
-                .map(|unplaced| unplaced.reason)
-                .next();
-            let plug = load
-                .plug
-                .known()
-                .copied()
-                .unwrap_or(Plug(Configuration::N5_15));
-            // No gear here makes 240 V of what the set gives.
-            let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);
-            if plug.0.circuit() == Circuit::TwoLegs && !two_legs {
-                changes.extend(self.left_home(id));
-                continue;
-            }
-            if reason == Some("no-room") {
-                changes.extend(self.turns(load, plug));
-            }
-            let fitting = self.report.figures.limits.iter();
-            for limit in fitting.filter(|limit| limit.shape.takes(plug)) {
-                // A place that nobody is sent to becomes one with protection.
-                if !limit.gfci {
-                    changes.extend(self.protection(&limit.id, 1));
-                }
-                changes.extend(self.moves(&limit.id));
-                if reason == Some("no-room") {
-                    continue;
-                }
-                // Whatever lies on the way there may be too weak.
-                for id in limit.path.iter().chain([&limit.id]) {
-                    changes.extend(self.part_changes(id));
-                }
-            }
-            if household(plug) {
-                changes.extend(self.more_sockets());
-            }
-        }
         // Less gear carries no more.
         changes.retain(|change| !matches!(change, Change::SetAside(_)));
         changes
     }
 
-    /// Whether these ask for more than the set gives, running or with one of them starting. Of
-    /// a set with two legs only their sum is asked: where they are plugged in decides the rest.
-    fn beyond_the_set(&self, loads: &[Id]) -> bool {
-        let facts = || {
-            loads
-                .iter()
-                .filter_map(|id| self.report.figures.loads.iter().find(|fact| fact.id == *id))
+    /// For a must that has no place, or is too much where it is.
+    fn for_unplaced(&self, id: &Id) -> Vec<Change> {
+        let Some(load) = self.load_of(id) else {
+            return Vec::new();
         };
-        // Volt-amperes: what a leg carries is counted in amps.
-        let running: Decimal = facts()
-            .map(|fact| fact.running_amps.amount * fact.volts.amount)
-            .sum();
-        let step = facts()
-            .map(|fact| (fact.starting_amps.amount - fact.running_amps.amount) * fact.volts.amount)
-            .max()
-            .unwrap_or_default();
-        let usable = &self.report.figures.usable;
-        running > usable.rated_watts.amount || running + step > usable.peak_watts.amount
+        let plug = plug_of(load);
+        // No gear here makes 240 V of what the set gives.
+        let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);
+        if plug.0.circuit() == Circuit::TwoLegs && !two_legs {
+            return self.left_home(id).into_iter().collect();
+        }
+        let mut unplaced = self.report.figures.sharing.unplaced.iter();
+        let reason = unplaced.find(|lost| lost.load == *id);
+        let fitting = || {
+            let limits = self.report.figures.limits.iter();
+            limits.filter(|limit| limit.shape.takes(plug))
+        };
+        let mut changes = Vec::new();
+        match reason.map(|lost| lost.reason) {
+            Some("too-large") | None => {
+                changes.extend(self.load_changes(std::slice::from_ref(&load.id)));
+                changes.extend(self.wider(plug));
+            }
+            Some(_) => {
+                changes.extend(load.on.as_ref().map(|_| Change::moved(load.id.clone())));
+                changes.extend(self.turns(load, plug));
+                for limit in fitting() {
+                    if let Some((code, part)) = self.sockets.refused(&limit.id) {
+                        changes.extend(self.for_finding(code, std::slice::from_ref(part)));
+                        continue;
+                    }
+                    // A place that nobody is sent to becomes one with protection.
+                    if !limit.gfci {
+                        changes.extend(self.protection(&limit.id, 1));
+                    }
+                    // What has the socket goes elsewhere.
+                    changes.extend(self.moves(&limit.id));
+                    changes.extend(self.gear_at(&limit.id).iter().flat_map(|part| self.replugs(part)));
+                }
+                changes.extend(self.more_sockets(plug));
+            }
+        }
+        changes
     }
 
-    /// New sockets for household plugs.
-    fn more_sockets(&self) -> Vec<Change> {
+    /// What lets more pass where a plug goes in: whatever lies on the way there may be too weak.
+    fn wider(&self, plug: Plug) -> Vec<Change> {
+        let mut changes = self.more_sockets(plug);
+        let limits = self.report.figures.limits.iter();
+        for limit in limits.filter(|limit| limit.shape.takes(plug)) {
+            if !limit.gfci {
+                changes.extend(self.protection(&limit.id, 1));
+            }
+            for id in limit.path.iter().chain([&limit.id]) {
+                changes.extend(self.part_changes(id));
+            }
+        }
+        changes
+    }
+
+    /// New sockets, which are of the household shape.
+    fn more_sockets(&self, plug: Plug) -> Vec<Change> {
         let mut changes = Vec::new();
+        if !Receptacle(Configuration::N5_20).takes(plug) {
+            return changes;
+        }
         for limit in &self.report.figures.limits {
             let id = &limit.id;
-            if self.sockets.free(id) == 0 || limit.set_by.reason == LimitReason::NotFed {
+            if self.sockets.free(id) == 0 || !self.sockets.usable(id) {
                 continue;
             }
             match shape_of(self.plan, id).map(|Receptacle(shape)| shape) {
@@ -647,4 +713,10 @@ fn all_on(loads: &[&Load], hours: Span) -> bool {
     let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));
     let all = |minute| loads.iter().all(|load| on(load, minute));
     all(hours.from) || begins.any(all)
+}
+
+/// A load's plug, or what is taken for it.
+fn plug_of(load: &Load) -> Plug {
+    let known = load.plug.known().copied();
+    known.unwrap_or(Plug(Configuration::N5_15))
 }

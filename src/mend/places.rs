@@ -1,9 +1,9 @@
 //! What is plugged in where, and how many sockets that leaves.
 
-use crate::plan::{Id, Plan};
+use crate::plan::{Id, Load, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Plug, Receptacle};
-use crate::verdict::Verdicts;
+use crate::verdict::{Refusal, Verdicts};
 
 /// The receptacles of a cord or box.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
@@ -24,14 +24,30 @@ pub(super) fn plugs_at(plan: &Plan, at: &Id) -> usize {
         .sum()
 }
 
+/// How many sockets loads take up at once, at the most, if each is plugged in only in its hours; all of them
+/// where one has none.
+pub(super) fn at_once(loads: &[&Load]) -> usize {
+    let count = |load: &&Load| usize::from(load.count);
+    if loads.iter().any(|load| load.hours.is_empty()) {
+        return loads.iter().map(count).sum();
+    }
+    let on = |minute: u16| {
+        let on = |load: &&&Load| load.hours.iter().any(|span| span.contains(minute));
+        loads.iter().filter(on).map(count).sum()
+    };
+    // More is on than a minute before only where some hours begin.
+    let begins = loads.iter().flat_map(|load| &load.hours);
+    begins.map(|span| on(span.from)).max().unwrap_or(0)
+}
+
 /// The sockets of a plan as it stands.
 pub(super) struct Sockets<'a> {
     plan: &'a Plan,
     supply: Supply,
     /// Where the bonding plug is, or may be.
     bonded: Option<NodeIx>,
-    /// For each node, whether nothing at all may be used there.
-    refused: Vec<bool>,
+    /// For each node, why nothing at all may be used there, if so.
+    refused: Vec<Option<Refusal>>,
 }
 
 impl<'a> Sockets<'a> {
@@ -39,7 +55,7 @@ impl<'a> Sockets<'a> {
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);
         let bonded = verdicts.grounding.bonding_socket();
-        let refused = |at: usize| verdicts.refused(NodeIx(at)).is_some();
+        let refused = |at: usize| verdicts.refused(NodeIx(at));
         Self {
             plan,
             bonded: bonded.map(|socket| socket.at),
@@ -61,7 +77,14 @@ impl<'a> Sockets<'a> {
 
     /// Whether something may be plugged in there, if only gear with protection of its own.
     pub fn usable(&self, at: &Id) -> bool {
-        self.find(at).is_some_and(|(ix, ..)| !self.refused[ix.0])
+        self.find(at)
+            .is_some_and(|(ix, ..)| self.refused[ix.0].is_none())
+    }
+
+    /// Why nothing at all may be plugged in there: the rule that tells of it, and the part that is wrong.
+    pub fn refused(&self, at: &Id) -> Option<(&'static str, &Id)> {
+        let refusal = self.refused[self.find(at)?.0.0]?;
+        Some((refusal.cause.code(), &self.supply.node(refusal.at).id))
     }
 
     /// The sockets that no cord, box or bonding plug is in. None where the generator does not feed it.

@@ -2,7 +2,7 @@
 //! socket it needs free and fed.
 
 use super::change::{Change, Seat};
-use super::places::Sockets;
+use super::places::{Sockets, at_once};
 use crate::plan::{Id, Load, Plan};
 use crate::report::Report;
 
@@ -45,7 +45,7 @@ pub(super) fn with_moves(
             continue;
         };
         let shares = |change: &Change| match change {
-            Change::TakeTurns { load: one, with, .. } => [one, with].contains(&&load.id),
+            Change::TakeTurns { load: one, with, .. } => *one == load.id || with.contains(&load.id),
             _ => false,
         };
         if changes.iter().any(shares) {
@@ -193,8 +193,10 @@ fn finds_all(plan: &Plan, sockets: &Sockets<'_>, change: &Change) -> bool {
             place_of(plan, load) == Some(&seat.at) || sockets.free(&seat.at) >= count
         }
         Change::TakeTurns { load, with, at } => {
-            let there = |load: &Id| place_of(plan, load) == Some(at);
-            there(with) || there(load) || sockets.free(at) > 0
+            let among = |id: &Id| id == load || with.contains(id);
+            let there = |load: &&Load| among(&load.id) || place_of(plan, &load.id) == Some(at);
+            let there: Vec<&Load> = plan.loads.iter().filter(there).collect();
+            at_once(&there) <= sockets.beside_gear(at)
         }
         Change::Replug { part, to } => {
             let cord = plan.cords.iter().find(|it| it.id == *part);

@@ -2,7 +2,9 @@ mod cases;
 mod cheapest;
 mod steps;
 
+use super::list::List;
 use super::*;
+use crate::report;
 use crate::plan::demo::{MENDED, WEEKEND};
 use crate::plan::read;
 
@@ -319,3 +321,44 @@ fn what_comes_out_from_under_a_cover_may_be_rained_on() {
     assert_eq!(mended.effect.after.dangers, 0);
 }
 
+
+
+#[test]
+fn zz_debug() {
+    let before = plan(WEEKEND);
+    let time = |name: &str, f: &mut dyn FnMut()| {
+        let mut best = std::time::Duration::MAX;
+        for _ in 0..40 {
+            let started = std::time::Instant::now();
+            f();
+            best = best.min(started.elapsed());
+        }
+        println!("{name} {best:?}");
+    };
+    time("judge", &mut || { let _ = report::judge(&before); });
+    time("trial", &mut || { let _ = report::trial(&before); });
+    time("supply", &mut || { let _ = crate::supply::Supply::build(&before); });
+    let supply = crate::supply::Supply::build(&before);
+    time("verdicts", &mut || { let _ = crate::verdict::Verdicts::of(&before, &supply); });
+    let verdicts = crate::verdict::Verdicts::of(&before, &supply);
+    let (units, _) = crate::report::loads::units(&before);
+    time("units", &mut || { let _ = crate::report::loads::units(&before); });
+    time("places", &mut || { let _ = crate::sharing::places(&before, &supply, &verdicts, &units); });
+    time("share", &mut || { let _ = crate::sharing::share(&before, &supply, &verdicts, &units); });
+    let report = report::trial(&before);
+    let all = report::judge(&before);
+    let facts = crate::rules::Facts::new(&before, &supply, &verdicts, &all.figures);
+    time("rules", &mut || { let _ = crate::rules::check(&facts); });
+    time("rules of trial", &mut || { let _ = crate::rules::check_some(&facts, |rule| rule.worst <= Signal::Warning || rule.area == "air"); });
+    time("rules of danger", &mut || { let _ = crate::rules::check_some(&facts, |rule| rule.worst <= Signal::Danger); });
+    time("lists", &mut || {
+        let list = List::of(&before, &report);
+        for problem in list::problems(&before, &report, Signal::Danger) { let _ = list.changes(&problem); }
+    });
+    for (plans, warnings) in [(400, false), (400, true)] {
+        let started = std::time::Instant::now();
+        let mended = mend_within(&before, warnings, plans);
+        println!("{plans}: {:?} {:?}", started.elapsed(), mended.effect);
+        if plans == 400 { for step in &mended.steps { println!("    {:?}", step); } }
+    }
+}

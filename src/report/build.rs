@@ -2,7 +2,7 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, NoiseAt, Report,
+    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report,
     SetBy, Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
     proofs, volts,
 };
@@ -58,9 +58,9 @@ pub fn judge(plan: &Plan) -> Report {
     judged(plan, &supply, &Verdicts::of(plan, &supply))
 }
 
-/// As much of it as says whether a plan on trial has a danger, and who has a place: what rules that find
-/// dangers find, and a sharing without what runs together, orders and turns. Figures that neither asks
-/// for are empty.
+/// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing without what
+/// runs together, orders and turns, and what the rules find that may find more than a caution, or speak of
+/// air. Volts, energy and readings are empty, so that a warning may be missing that goes by them.
 #[must_use]
 pub(crate) fn trial(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
@@ -78,12 +78,13 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         tests: Vec::new(),
         sharing,
         energy: EnergyUse::default(),
-        noise: NoiseAt::default(),
+        noise: noise::of_plan(plan),
         assumed: Vec::new(),
         decides: None,
     };
     let facts = Facts::new(plan, &supply, &verdicts, &figures);
-    let findings = rules::check_some(&facts, |rule: &Rule| rule.worst == Signal::Danger);
+    let of_trial = |rule: &Rule| rule.worst <= Signal::Warning || rule.area == "air";
+    let findings = rules::check_some(&facts, of_trial);
     Report {
         format: FORMAT,
         findings,

@@ -18,17 +18,10 @@ impl Words {
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
         // Where a thing goes is an id, or "where the card shows": only the id is quoted.
-        let named = |name: &'static str| match repair.values.get(name) {
-            Some(Value::Name(id)) => {
-                let id = name_of(id, loads);
-                Some((name, self.with("id-quoted", [("id", id.into())])))
-            }
-            _ => None,
-        };
-        if matches!(repair.key, "move" | "take-turns") {
-            for (name, quoted) in ["to", "with"].into_iter().filter_map(named) {
-                args.set(name, FluentValue::from(quoted));
-            }
+        if let ("move" | "take-turns", Some(Value::Name(id))) = (repair.key, repair.values.get("to"))
+        {
+            let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
+            args.set("to", FluentValue::from(quoted));
         }
         // A sentence chooses by how many.
         if let Some(Value::Amount(sockets)) = repair.values.get("sockets")

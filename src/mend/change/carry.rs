@@ -35,7 +35,7 @@ impl Change {
             },
             Self::Move { load, to } => return plug_in(plan, load, to.as_ref()),
             Self::TakeTurns { load, with, at } => {
-                return [load, with].into_iter().all(|load| {
+                return std::iter::once(load).chain(with).all(|load| {
                     let seat = Seat {
                         at: at.clone(),
                         stays: true,

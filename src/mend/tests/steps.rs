@@ -66,7 +66,8 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
     } else {
         loads.iter().map(|load| usize::from(load.count)).sum()
     };
-    let bonded = plan.generator.bonding_plug_in.as_ref() == Some(at);
+    let bonded = plan.generator.bonding_plug_in.as_ref() == Some(at)
+        && matches!(plan.generator.bonding_plug, Answer::Known(true) | Answer::Unknown);
     parts.count() + at_once + usize::from(bonded)
 }
 

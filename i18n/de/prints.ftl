@@ -229,6 +229,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
 print-authority = Grundlage
+print-also = Das behebt auch
+print-look = Zuerst nachsehen
 print-symbol-general = Warnzeichen
 print-symbol-electric = Warnzeichen: Elektrizität
 print-symbol-hot = Warnzeichen: Hitze
@@ -262,8 +264,8 @@ print-ws-symbols-drops = ΔU verlorene Volt, d ihr Anteil, I Ampere, R Ohm, U Vo
 print-ws-symbols-sharing = I Ampere jedes Geräts, P Watt jedes Geräts; max die Grenze des Teils und des Generators
 print-ws-symbols-energy = E Wattstunden, P Watt, t Laufzeit; x mittlere Last, von der aufgedruckten Leistung P₀; V Kraftstoff; V₀ und t₀ eine Tankfüllung und wie lange sie reicht
 print-ws-symbols-noise = L Pegel im Abstand d, L₀ der veröffentlichte Pegel im Abstand d₀; max bei voller Last; b die Last in Prozent, bei der gemessen wurde, mindestens 25
-print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m. Wärme: { $air-percent } % für je { $air-per } °C über { $air-above } °C.
-print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m, und { $air-percent } % für je { $air-per } °C über { $air-above } °C.
+print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }. Wärme: { $air-percent } % für je { $air-per } über { $air-above }.
+print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }, und { $air-percent } % für je { $air-per } über { $air-above }.
 print-ws-power-less = Der kleinere der beiden Werte gilt. Mit Propan zuerst ein Zehntel weniger, außer das Schild gilt für Propan. Parallel geschaltete Geräte ergeben zusammen, was ihr Verbindungssatz durchlässt.
 print-ws-power-loss-formula = Höhenverlust + Hitzeverlust, nach der Formel
 print-ws-power-loss-thumb = Höhenverlust + Hitzeverlust, nach der Faustregel
@@ -299,7 +301,7 @@ print-ws-reason-wiring = Leitung
 print-ws-reason-not-fed = falsche Volt
 print-ws-cords = Kabel
 print-ws-cords-ohms = Ohm = Ohm je Fuß × Länge × 2, hin und zurück, bei 75 °C.
-print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C weniger, aufgerollt ein Drittel) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
+print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C ihr Anteil, aufgerollt ein Drittel davon) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
 print-ws-cords-two = Zwei Leiter führen Strom. Der Schutzleiter zählt nicht, und auch nicht ein Neutralleiter zwischen zwei Außenleitern, der nur deren Differenz führt (NEC 400.5(A), 2023).
 print-ws-protection = Was jedes Teil schützt
 print-ws-protection-how = Jedes Teil muss hinter einem Schutzschalter liegen, der nicht größer ist als das, wofür es gemacht ist. Ist der Schutzschalter größer, wird die Regel genannt, die es erlaubt.
@@ -309,19 +311,20 @@ print-ws-part-inlet = Einspeisung
 print-ws-part-wiring = Leitung
 print-ws-part-appliance-cord = eigenes Kabel
 print-ws-by-breaker = der Schutzschalter
+print-ws-by-generator = der Generator selbst: Mehr kann er nicht geben
 print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
-print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers.
-print-ws-loads-start = Start: Watt wie angegeben, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
+print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.
+print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild × Volt, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
 print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Seite, bei 120 V, welche auch immer das ist. Trägt sein Stecker das nicht: auf jeder Seite, was der Stecker trägt, oder die Hälfte, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
-print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Heizgeräte zählen mit allen ihren Ampere. Alles andere nimmt mehr Ampere, wenn die Spannung sinkt: die stehen hier.
+print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
 print-ws-drops-with = Jedes ist mit der Gruppe gerechnet, die zusammen laufen darf (weiter unten) und es am meisten kostet.
-print-ws-drops-start = Beim Start: dasselbe mit den Ampere der Geräte, wie sie dastehen, dieses mit seinen Startampere.
+print-ws-drops-start = Beim Start: dasselbe mit den Ampere der Geräte bei voller Spannung, dieses mit seinen Startampere.
 print-ws-sharing = Was zusammen läuft
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.

@@ -232,6 +232,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
 print-authority = Según
+print-also = Esto también resuelve
+print-look = Mire primero
 print-symbol-general = Señal de advertencia
 print-symbol-electric = Señal de advertencia: electricidad
 print-symbol-hot = Señal de advertencia: calor
@@ -265,8 +267,8 @@ print-ws-symbols-drops = ΔU voltios perdidos, d su parte, I amperios, R ohmios,
 print-ws-symbols-sharing = I amperios de cada aparato, P vatios de cada uno; max el límite de la parte y del generador
 print-ws-symbols-energy = E vatios-hora, P vatios, t horas de marcha; x carga media, de la potencia marcada P₀; V combustible; V₀ y t₀ un { -tank } y cuánto dura
 print-ws-symbols-noise = L nivel a la distancia d, L₀ el nivel publicado a la distancia d₀; max a plena carga; b la carga a la que se midió, en por ciento, no menos de 25
-print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m. Calor: { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
-print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m, y { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
+print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }. Calor: { $air-percent } % por cada { $air-per } por encima de { $air-above }.
+print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }, y { $air-percent } % por cada { $air-per } por encima de { $air-above }.
 print-ws-power-less = Se usa la menor de las dos. Con propano, antes, una décima parte menos, salvo que la placa sea para propano. Los generadores en paralelo suman hasta lo que deja pasar su kit.
 print-ws-power-loss-formula = Pérdida por altura + por calor, por la fórmula
 print-ws-power-loss-thumb = Pérdida por altura + por calor, por la regla práctica
@@ -302,7 +304,7 @@ print-ws-reason-wiring = cableado
 print-ws-reason-not-fed = otros voltios
 print-ws-cords = Cables
 print-ws-cords-ohms = Ohmios = ohmios de cada pie × largo × 2, ida y vuelta, a 75 °C.
-print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (menos con aire por encima de 30 °C, un tercio si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
+print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (con aire por encima de 30 °C su parte, y un tercio de eso si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 print-ws-cords-two = Dos conductores llevan corriente. La tierra no cuenta, ni el neutro entre dos fases, que lleva solo su diferencia (NEC 400.5(A), 2023).
 print-ws-protection = Qué protege cada parte
 print-ws-protection-how = Cada parte debe estar detrás de un { -breaker } no mayor que su valor. Donde el { -breaker } es mayor, se nombra la regla que lo permite.
@@ -312,19 +314,20 @@ print-ws-part-inlet = entrada
 print-ws-part-wiring = cableado
 print-ws-part-appliance-cord = su propio cable
 print-ws-by-breaker = el { -breaker }
+print-ws-by-generator = el propio generador: no puede dar más
 print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
 print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
-print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija.
-print-ws-loads-start = Arranque: los vatios dados, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
+print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija. Con un factor de potencia supuesto no cuentan más amperios que los que admite la clavija.
+print-ws-loads-start = Arranque: los vatios dados, o los amperios de arranque de la placa × voltios, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
 print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola fase, a 120 V, sea cual sea. Si su clavija no lo admite: lo que admite la clavija en cada fase, o la mitad si es más.
 print-ws-drops = Caída de tensión
-print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Lo que calienta cuenta con todos sus amperios. Todo lo demás toma más amperios cuando baja la tensión: son los que figuran aquí.
+print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Cuando baja la tensión, lo que calienta toma menos amperios y todo lo demás más: son los que figuran aquí.
 print-ws-drops-with = Cada una se calcula con el grupo de la sección “Qué funciona a la vez” que más la aumenta.
-print-ws-drops-start = Al arrancar: lo mismo con los amperios de los aparatos tal como figuran, y este con los de arranque.
+print-ws-drops-start = Al arrancar: lo mismo con los amperios de los aparatos a plena tensión, y este con los de arranque.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.

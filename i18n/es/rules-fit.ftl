@@ -5,10 +5,10 @@ FIT001 = { $fix ->
     [bonding-plug] No queda ninguna toma del generador para su clavija de unión
     [dead] Aquello donde { $about } podría enchufarse no le da nada
     [part] { $about } no entra donde debería enchufarse
-   *[other] { $about } no se enchufa en nada
+   *[other] No hay toma libre para { $about }
   }
     .why = { $fix ->
-        [lost] El { -receptacle } en que debería estar está ocupado, falta en el plan o lleva de vuelta al mismo cable. Nada de lo que viene después se ha comprobado.
+        [lost] El plan pone en { $place } más de lo que cabe. Nada de lo que hay más allá de { $about } se ha revisado.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
         [dead] Algo admite su clavija. Pero no recibe corriente, o da otra tensión que la que dice su forma.
        *[other] Las formas son distintas para que una clavija no dé con voltios o amperios equivocados. Una clavija que no encaja no debe ir ahí.
@@ -16,7 +16,7 @@ FIT001 = { $fix ->
     .fix-load = Mire la forma de la clavija. Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
-    .fix-lost = Mire dónde se enchufa en realidad y corrija el plan. Después, compruebe otra vez.
+    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Nunca haga sitio con un derivador o un adaptador.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca haga sitio con un derivador o un adaptador.
 
 FIT002 = { $first } parece más grande de lo que es

@@ -235,6 +235,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
 print-authority = Source
+print-also = Cela règle aussi
+print-look = À vérifier d’abord
 print-always-title = À chaque mise en place, quoi que dise le plan
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
 print-always-1 = L’échappement tue sans odeur. Dehors seulement, loin des gens et dirigé à l’opposé. { -alarm(form: "One") } là où l’on dort.
@@ -254,8 +256,8 @@ print-ws-checked = Vérifié par :
 print-ws-not-known = inconnu
 print-ws-both-units = { $own } = { $published }
 print-ws-power = Puissance { -generator(form: "of") }
-print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m. Chaleur : { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
-print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m, et { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
+print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }. Chaleur : { $air-percent } % par { $air-per } au-dessus de { $air-above }.
+print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }, et { $air-percent } % par { $air-per } au-dessus de { $air-above }.
 print-ws-power-less = On prend la plus petite des deux. Au propane, d’abord un dixième de moins, sauf si la plaque est pour le propane. En parallèle, le total est ce que laisse passer le kit.
 print-ws-power-loss-formula = Perte d’altitude + de chaleur, par la formule
 print-ws-power-loss-thumb = Perte d’altitude + de chaleur, par la règle du pouce
@@ -299,6 +301,7 @@ print-ws-part-inlet = entrée
 print-ws-part-wiring = câblage
 print-ws-part-appliance-cord = son propre cordon
 print-ws-by-breaker = le disjoncteur
+print-ws-by-generator = { -generator(form: "The") } : impossible d’en tirer plus
 print-ws-by-cord-set = NEC 240.5(B)(3) : rallonge certifiée, dans les limites de sa certification ; sinon (B)(4) : 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
@@ -309,19 +312,19 @@ print-ws-column-breaker-at = Disjoncteur de
 print-ws-column-protected-by = Suffit grâce à
 print-ws-cords = Rallonges
 print-ws-cords-ohms = Ohms = ohms par pied × longueur × 2, aller et retour, à 75 °C.
-print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (moins dans un air de plus de 30 °C, le tiers si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
+print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (dans un air de plus de 30 °C sa part, et le tiers de cela si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 print-ws-cords-two = Deux conducteurs portent du courant. La terre ne compte pas, ni un neutre entre deux phases, qui ne porte que leur différence (NEC 400.5(A), 2023).
 print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
 print-ws-loads = Appareils
-print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche.
-print-ws-loads-start = Démarrage : les watts donnés, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
+print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche. Un facteur de puissance supposé ne fait pas compter plus d’ampères que la fiche n’en supporte.
+print-ws-loads-start = Démarrage : les watts donnés, ou les ampères de démarrage de la plaque × volts, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
 print-ws-loads-leg = Un appareil à deux phases et neutre compte tout entier sur une seule phase, à 120 V, n’importe laquelle. Si sa fiche ne le supporte pas : ce que la fiche supporte sur chaque phase, ou la moitié si c’est plus.
 print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance ; st au démarrage, k fois plus d’ampères
 print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par pied ou par mètre
 print-ws-drops = Chute de tension
-print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Les appareils de chauffage comptent avec tous leurs ampères. Tout le reste en prend plus quand la tension baisse : ce sont ceux-là qui figurent ici.
+print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins d’ampères et tout le reste plus : ce sont ceux-là qui figurent ici.
 print-ws-drops-with = Chacune est calculée avec l’ensemble qui lui coûte le plus, parmi ceux qui peuvent marcher ensemble (plus bas).
-print-ws-drops-start = Au démarrage : de même avec les ampères des appareils tels qu’ils figurent, et celui-ci avec ceux du démarrage.
+print-ws-drops-start = Au démarrage : de même avec les ampères des appareils à pleine tension, et celui-ci avec ceux du démarrage.
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.

@@ -5,10 +5,10 @@ FIT001 = { $fix ->
     [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
     [dead] Ce où { $about } pourrait se brancher ne lui donne rien
     [part] { $about } n’entre pas là où il faudrait le brancher
-   *[other] { $about } n’est branché nulle part
+   *[other] Aucune place libre pour { $about }
   }
     .why = { $fix ->
-        [lost] La prise prévue est occupée, manque dans le plan, ou ramène à la même rallonge. Rien de ce qui vient après n’a été vérifié.
+        [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Rien de ce qui suit { $about } n’a été vérifié.
         [bonding-plug] Le plan dit qu’une fiche de liaison neutre-terre est en place, et elle occupe une prise. Toutes les prises domestiques { -generator(form: "of") } sont prises.
         [dead] Quelque chose accepte sa fiche, mais ne reçoit pas de courant, ou donne une autre tension que celle de sa forme.
        *[other] Les formes diffèrent pour qu’une fiche ne rencontre jamais les mauvais volts ou ampères. Une fiche qui n’entre pas n’est pas faite pour aller là.
@@ -16,7 +16,7 @@ FIT001 = { $fix ->
     .fix-load = Vérifiez la forme de la fiche. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne limez, pliez ou coupez jamais une fiche.
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
-    .fix-lost = Regardez où cela se branche vraiment et corrigez le plan. Puis vérifiez de nouveau.
+    .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. Ne faites jamais de place avec un répartiteur ou un adaptateur.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne faites jamais de place avec un répartiteur ou un adaptateur.
 
 FIT002 = { $first } porte moins qu’il n’y paraît

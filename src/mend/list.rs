@@ -10,11 +10,12 @@ use rust_decimal::Decimal;
 
 use super::change::{Change, apart, begun_at, shape_of};
 use super::places::{Sockets, at_once, plugs_at};
-use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, System, Wanted};
+use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, Stands, System, Wanted};
 use crate::quantity::Length;
 use crate::report::{Finding, LoadFacts, Report, Signal, Value};
 use crate::rules::{self, NIGHT};
 use crate::tables::conductor::gauge_of;
+use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
 
@@ -245,6 +246,26 @@ impl<'a> List<'a> {
             "AIR001" => changes.push(Change::Distance),
             "AIR002" => changes.push(Change::Alarm),
             "AIR003" => changes.push(Change::OpenAir),
+            "AIR006" => {
+                let site = &self.plan.site;
+                if !site.sleepers_at.known().is_some_and(|at| *at >= AMPLE) {
+                    changes.push(Change::Distance);
+                }
+                if site.co_alarm != Answer::Known(true) {
+                    changes.push(Change::Alarm);
+                }
+                if !matches!(site.stands, Answer::Known(Stands::Open | Stands::Roof)) {
+                    changes.push(Change::OpenAir);
+                }
+                // What a life depends on, or may, is switched off for nothing.
+                let others = self
+                    .plan
+                    .loads
+                    .iter()
+                    .filter(|load| about.contains(&load.id));
+                let others = others.filter(|load| !load.may_be(LoadKind::Medical));
+                changes.extend(others.map(|load| Change::OffAtNight(load.id.clone())));
+            }
             "SHOCK003" => changes.push(Change::NoBuilding),
             "POWER008" => changes.push(Change::RunAlone),
             "SHOCK001" => {

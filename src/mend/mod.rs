@@ -14,7 +14,7 @@
 //! about, have an order in which each finds its part and a free socket ([`steps`]). They are told in
 //! that order, and what was promised is the check of the plan that they lead to.
 //!
-//! **The proof.** A set on trial is judged by the rules that find dangers and most that warn
+//! **The proof.** A set on trial is judged by the rules that find dangers or speak of air
 //! (`report::trial`); what comes of it by the whole check ([`crate::report::judge`]) on the plan after
 //! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
 //! worse than what it found: no more warnings, and no finding on air that was not there, or was
@@ -42,20 +42,13 @@ use crate::report::{Effect, Report, Signal, Tally};
 /// How many plans are checked at most: well under a second.
 pub const PLANS: usize = 240;
 
-/// Counts what is wrong with a plan.
+/// Counts what is wrong with a plan: troubles, as every other place does.
 #[must_use]
 pub fn tally(plan: &Plan, report: &Report) -> Tally {
-    let count = |signal| {
-        report
-            .findings
-            .iter()
-            .filter(|finding| finding.signal == signal)
-            .count()
-    };
     let musts: BTreeSet<Id> = list::waiting(plan, report).into_iter().flatten().collect();
     Tally {
-        dangers: count(Signal::Danger),
-        warnings: count(Signal::Warning),
+        dangers: report.count(Signal::Danger),
+        warnings: report.count(Signal::Warning),
         unserved_musts: musts.len(),
     }
 }
@@ -111,6 +104,7 @@ pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
         search.fewer(&mut done, Signal::Danger);
     }
     if warnings {
+        search.allow(plans / 2);
         search.fewer(&mut done, Signal::Warning);
     }
     // Beyond the dangers one change after the other is added, and none taken back.

@@ -67,7 +67,7 @@ pub(super) struct Done {
 #[derive(Clone)]
 struct Tried {
     worst: Worst,
-    /// Whether it leaves something worse than it was, as far as a trial tells.
+    /// Whether it leaves something worse than it was, as far as a trial tells, which counts no warnings.
     worsens: bool,
     /// For each problem that something bears on, what does.
     lists: Vec<Vec<Change>>,
@@ -180,7 +180,9 @@ impl<'a> Search<'a> {
 
     /// The set carried out, if it can be and leaves nothing worse: with every load that moves where
     /// the sharing put it, if that leaves the plan as well off, and else where it fits by then.
-    fn carried_out(&self, changes: &[Change]) -> Option<Done> {
+    fn carried_out(&mut self, changes: &[Change]) -> Option<Done> {
+        // The whole check of two plans.
+        self.left = self.left.saturating_sub(2);
         let state = State::of(self.changed(changes)?);
         if self.worsens(&state) {
             return None;
@@ -394,7 +396,7 @@ impl<'a> Search<'a> {
     }
 
     /// Drops every change without which the plan is as well off.
-    pub fn drop_idle(&self, done: &mut Done, warnings: bool) {
+    pub fn drop_idle(&mut self, done: &mut Done, warnings: bool) {
         let worth = |state: &State| {
             let (worst, warned) = state.badness();
             (worst, if warnings { warned } else { 0 })

@@ -111,6 +111,7 @@ fn site(out: &mut Out, site: &Site) {
             Stands::Enclosed => "enclosed",
         })
     });
+    out.yes_no("people_sleep", site.people_sleep);
 }
 
 fn generator(out: &mut Out, generator: &Generator) {
@@ -281,6 +282,7 @@ fn load(out: &mut Out, load: &Load) {
         out.raw("count", load.count);
     }
     out.quantity("starting", &load.starting, Round::Up);
+    out.quantity("starting_current", &load.starting_current, Round::Up);
     out.answer("power_factor", &load.power_factor, |ratio| {
         let number = ratio.amount().to_string();
         if number.contains('.') {
@@ -306,6 +308,7 @@ fn load(out: &mut Out, load: &Load) {
         out.raw("hours", format!("[{}]", spans.join(", ")));
     }
     out.answer("plug", &load.plug, |plug| quoted(&plug.to_string()));
+    out.answer("voltage", &load.voltage, |uses| quoted(uses.word()));
     out.optional("on", load.on.as_ref().map(Id::as_str));
     out.yes_no("backup", load.backup);
     out.optional("now", load.now.as_ref().map(Id::as_str));
@@ -431,6 +434,7 @@ mod tests {
             whole(&bounds::RUNNING, at, near)?;
             whole(&bounds::CURRENT, at, near)?;
             whole(&bounds::STARTING, at, near)?;
+            whole(&bounds::STARTING_CURRENT, at, near)?;
             whole(&bounds::HORSEPOWER, at, near)?;
         }
     }

@@ -1,5 +1,6 @@
 //! Prints of a small report made by hand.
 
+mod agree;
 mod any;
 mod hostile;
 mod legible;
@@ -210,6 +211,7 @@ fn small() -> (Plan, Report) {
                     true,
                 ),
             ],
+            troubles: Vec::new(),
             verdicts: vec![
                 verdict("box-left", &["kettle"]),
                 verdict("box-lamp", &["lamp.1", "lamp.2"]),
@@ -255,6 +257,7 @@ fn small() -> (Plan, Report) {
             volts: crate::report::Volts::default(),
             tests: Vec::new(),
             assumed: Vec::new(),
+            matters: Vec::new(),
             decides: None,
         },
     };

@@ -2,9 +2,9 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report,
-    SetBy, Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
-    proofs, volts,
+    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
+    Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise, proofs,
+    troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -22,7 +22,7 @@ pub fn build(plan: &Plan) -> Report {
     let Report {
         findings, figures, ..
     } = &mut report;
-    let decides = decides::most(plan, figures, findings, |answered, field, trial| {
+    let answers = decides::answers(plan, figures, findings, |answered, field, trial| {
         let other = decides::changes_supply(field).then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(&supply);
         let verdicts = Verdicts::of(answered, supply);
@@ -44,9 +44,14 @@ pub fn build(plan: &Plan) -> Report {
         if let Some(loads) = loads {
             trial.loads = loads;
         }
-        standing
+        (standing, found)
     });
-    report.figures.decides = decides;
+    for (at, field) in answers.rests_on {
+        let assumption = figures.assumed.iter().find(|it| it.field == field);
+        findings[at].rests_on.extend(assumption.cloned());
+    }
+    report.figures.matters = answers.matters;
+    report.figures.decides = answers.decides;
     report
 }
 
@@ -59,17 +64,18 @@ pub fn judge(plan: &Plan) -> Report {
 }
 
 /// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing without what
-/// runs together, orders and turns, and what the rules find that may find more than a caution, or speak of
-/// air. Volts, energy and readings are empty, so that a warning may be missing that goes by them.
+/// runs together, orders and turns, and what the rules find that may find a danger or speak of air. Volts,
+/// energy and readings are empty.
 #[must_use]
 pub(crate) fn trial(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
     let verdicts = Verdicts::of(plan, &supply);
     let (units, _) = loads::units(plan);
     let sharing = places(plan, &supply, &verdicts, &units);
-    let figures = Figures {
+    let mut figures = Figures {
         limits: limits(&supply, &verdicts),
         verdicts: Vec::new(),
+        troubles: Vec::new(),
         protection: Vec::new(),
         loads: facts(plan, &units),
         usable: usable(plan, &supply, &sharing),
@@ -80,11 +86,13 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         energy: EnergyUse::default(),
         noise: noise::of_plan(plan),
         assumed: Vec::new(),
+        matters: Vec::new(),
         decides: None,
     };
     let facts = Facts::new(plan, &supply, &verdicts, &figures);
-    let of_trial = |rule: &Rule| rule.worst <= Signal::Warning || rule.area == "air";
+    let of_trial = |rule: &Rule| rule.worst == Signal::Danger || rule.area == "air";
     let findings = rules::check_some(&facts, of_trial);
+    figures.troubles = troubles::of_findings(&findings);
     Report {
         format: FORMAT,
         findings,
@@ -107,6 +115,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let mut figures = Figures {
         limits: limits(supply, verdicts),
         verdicts: Vec::new(),
+        troubles: Vec::new(),
         protection: rules::proofs(plan, supply, plugged_in),
         loads: facts(plan, &units),
         usable: usable(plan, supply, &sharing),
@@ -117,9 +126,11 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         energy,
         noise: noise::of_plan(plan),
         assumed,
+        matters: Vec::new(),
         decides: None,
     };
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
+    figures.troubles = troubles::of_findings(&findings);
     figures.verdicts = of_points(supply, verdicts, &figures, &findings);
     Report {
         format: FORMAT,
@@ -229,17 +240,28 @@ fn of_points(
             _ => continue,
         }
         let refused = verdicts.refused(ix);
-        let why = if receptacle { verdicts.no_loads(ix) } else { refused };
+        let why = if receptacle {
+            verdicts.no_loads(ix)
+        } else {
+            refused
+        };
         let only: Vec<Id> = match (refused, why) {
             (None, Some(_)) => {
-                let fed = supply.fed_from(ix).filter(|(fed, _)| verdicts.refused(*fed).is_none());
+                let fed = supply
+                    .fed_from(ix)
+                    .filter(|(fed, _)| verdicts.refused(*fed).is_none());
                 fed.map(|(_, part)| part.id.clone()).collect()
             }
             _ => Vec::new(),
         };
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
-        let alone = |load: &Id| sharing.never.iter().any(|set| set.as_slice() == [load.clone()]);
+        let alone = |load: &Id| {
+            sharing
+                .never
+                .iter()
+                .any(|set| set.as_slice() == [load.clone()])
+        };
         let loads: Vec<Id> = placed
             .map(|placed| placed.load.clone())
             .filter(|load| receptacle && !alone(load))
@@ -272,13 +294,14 @@ fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<Str
     let of_path = |field: &str| {
         let mut parts = field.split('.');
         match (parts.next(), parts.next(), parts.next()) {
-            (Some("cord" | "box"), Some(_), Some("outlet")) | (Some("generator"), Some("outlet"), Some(_)) => {
+            (Some("cord" | "box"), Some(_), Some("outlet"))
+            | (Some("generator"), Some("outlet"), Some(_)) => {
                 let outlet = field.split('.').rev().nth(1);
                 path.iter().any(|id| Some(id.as_str()) == outlet)
             }
-            (Some("cord" | "box"), Some(part), _) => path.iter().any(|id| {
-                id.as_str() == part || id.as_str().split('.').next() == Some(part)
-            }),
+            (Some("cord" | "box"), Some(part), _) => path
+                .iter()
+                .any(|id| id.as_str() == part || id.as_str().split('.').next() == Some(part)),
             (Some("generator"), _, _) => true,
             (Some("site"), Some("air" | "altitude" | "ground"), _) => true,
             _ => false,

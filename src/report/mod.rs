@@ -16,6 +16,7 @@ mod properties;
 pub mod sums;
 #[cfg(test)]
 mod tests;
+mod troubles;
 mod volts;
 
 pub(crate) use build::{acts, flow, set_by, trial};
@@ -23,6 +24,7 @@ pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
 pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads};
+pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 pub use crate::quantity::Amount;
@@ -87,6 +89,9 @@ pub struct Finding {
     pub fix: Fix,
     /// By what authority.
     pub sources: Vec<Source>,
+    /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
+    /// gravity. Only of dangers and warnings, and only where that was asked for ([`build`]).
+    pub rests_on: Vec<Assumption>,
 }
 
 /// What sets a limit.
@@ -405,9 +410,9 @@ pub struct Repair {
 /// What is wrong with a plan, counted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Tally {
-    /// Findings of danger.
+    /// Troubles of danger.
     pub dangers: usize,
-    /// Findings of warning.
+    /// Troubles of warning.
     pub warnings: usize,
     /// Musts that have no place, or that cannot all be on when they are wanted.
     pub unserved_musts: usize,
@@ -447,8 +452,9 @@ pub struct Protection {
     pub breaker: Option<Amount>,
     /// The first outlet behind that breaker.
     pub breaker_at: Option<Id>,
-    /// Why that is enough: `breaker`, no larger than the rating; by an allowance of the code,
-    /// `cord-set`, `receptacles` or `appliance-cord`; by the `listing` of a box; or `nothing`.
+    /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
+    /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
+    /// `appliance-cord`; by the `listing` of a box; or `nothing`.
     pub by: &'static str,
 }
 
@@ -560,6 +566,8 @@ pub struct Figures {
     pub limits: Vec<Limit>,
     /// One for each receptacle, cord and box that is connected, in that order.
     pub verdicts: Vec<Verdict>,
+    /// The findings by what there is to do about them, worst first.
+    pub troubles: Vec<Trouble>,
     /// What protects each part of the supply from too much current.
     pub protection: Vec<Protection>,
     /// The loads, one entry for each of a count.
@@ -580,6 +588,9 @@ pub struct Figures {
     pub noise: NoiseAt,
     /// Unknowns taken for the unsafe case.
     pub assumed: Vec<Assumption>,
+    /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
+    /// where that was asked for ([`build`]).
+    pub matters: Vec<String>,
     /// The unknown that would change most if somebody found it out.
     pub decides: Option<Decides>,
 }
@@ -627,6 +638,18 @@ impl Report {
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
         let mut of_rule = self.findings.iter().filter(|it| it.code == why.code);
         of_rule.find(|finding| finding.about.contains(&why.at))
+    }
+
+    /// How many troubles have this signal.
+    #[must_use]
+    pub fn count(&self, signal: Signal) -> usize {
+        let troubles = self.figures.troubles.iter();
+        troubles.filter(|trouble| trouble.signal == signal).count()
+    }
+
+    /// The findings of a trouble, the gravest first.
+    pub fn findings_of<'a>(&'a self, trouble: &'a Trouble) -> impl Iterator<Item = &'a Finding> {
+        trouble.findings.iter().map(|at| &self.findings[*at])
     }
 
     /// The report as JSON, laid out for reading.

@@ -15,6 +15,7 @@ mod demand;
 mod fit;
 mod fuel;
 mod health;
+mod night;
 mod noise;
 mod overcurrent;
 mod power;
@@ -27,8 +28,8 @@ use crate::plan::Id;
 use crate::plan::Plan;
 use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
 use crate::supply::Supply;
-use crate::verdict::Verdicts;
 use crate::tables::source::Source;
+use crate::verdict::Verdicts;
 
 /// What a check may look at.
 #[derive(Clone, Debug)]
@@ -126,6 +127,7 @@ impl Findings<'_> {
                 values: fix_values,
             },
             sources: self.rule.sources.to_vec(),
+            rests_on: Vec::new(),
         });
     }
 }
@@ -141,7 +143,7 @@ pub(crate) use cite::{
     NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_DROP as DROP_ADVICE, OSHA_LETTER as TESTER,
 };
 pub(crate) use demand::{camper, quantity};
-pub(crate) use health::NIGHT;
+pub(crate) use night::{NIGHT, night};
 pub(crate) use overcurrent::{Proof, proofs, prove};
 
 /// Every rule, in the fixed order of the areas and their codes.

@@ -23,8 +23,10 @@
 //! and says of each when it runs, those of different hours use a socket one after the other: they are in
 //! `never` together, whatever the receptacle carries.
 //!
-//! A load that is somewhere now and may be moved (`now`) keeps its place when no other is better
-//! for the whole.
+//! **Where it is used.** Of placings that serve as much, the one with the fewest loads away from where
+//! they are used: where one is now, if it may be moved (`now`), else as far out on cords as exhaust
+//! keeps the set from people. At the set nothing is used that another place can take. How full things
+//! are counts only beyond the 80 % that hold for hours.
 //!
 //! **Alike.** Loads of one entry with a count, at one receptacle, are interchangeable. Of sets
 //! that differ only in which of them it is, `together` and `never` hold the one with the first
@@ -43,7 +45,7 @@ use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{Legs, NodeIx, NodeKind, Supply};
+use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
@@ -52,6 +54,8 @@ use crate::verdict::Verdicts;
 const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
+/// Up to here cords end at the set (common practice, no source, as in rule CORD005).
+const AT_SET: Length = Length::from_millimetres(2_000);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 
@@ -60,12 +64,7 @@ const SMALL: usize = 3;
 /// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
 /// are not looked for here.
 #[must_use]
-pub fn share(
-    plan: &Plan,
-    supply: &Supply,
-    verdicts: &Verdicts<'_>,
-    units: &[LoadUnit],
-) -> Sharing {
+pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let (setting, at, mut sharing) = placed(plan, supply, verdicts, units);
     let (model, units) = (&setting.model, setting.units);
     let fixed = model.at(&at);
@@ -227,7 +226,10 @@ impl<'a> Setting<'a> {
         let mut kept = Vec::new();
         let mut shared: Vec<(NodeIx, u32)> = Vec::new();
         let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
-        for (ix, node, _, count) in supply.receptacles() {
+        // Of equals, what comes first is near those who use it.
+        let mut receptacles: Vec<_> = supply.receptacles().collect();
+        receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(plan, supply, *ix).min(AMPLE)));
+        for (ix, node, _, count) in receptacles {
             let count = u32::from(count);
             let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
             let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
@@ -279,26 +281,38 @@ impl<'a> Setting<'a> {
                 }
             })
             .collect();
-        beside_beds(plan, supply, units, &places, &sockets, &mut fits);
+        let out: Vec<Length> = (places.iter())
+            .map(|place| cords(plan, supply, *place))
+            .collect();
+        let far: Vec<Vec<usize>> = (units.iter().zip(&fits))
+            .map(|(unit, fits)| far(supply, unit, fits, &places, &out))
+            .collect();
+        beside_beds(plan, units, &far, &sockets, &mut fits);
+        let loads: Vec<Load> = (units.iter().zip(&fits))
+            .map(|(unit, fits)| load(plan, unit, fits, units.len()))
+            .collect();
+        let costs = loads
+            .iter()
+            .zip(units)
+            .zip(&far)
+            .flat_map(|((load, unit), far)| {
+                let now = plan.loads[unit.load].now.as_ref();
+                let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
+                let now = load.allowed.iter().copied().find(is_now);
+                costs(load, far, now, units.len(), &out)
+            });
+        let costs = costs.collect();
 
         let mut setting = Self {
             supply,
             units,
             model: Model {
-                loads: units
-                    .iter()
-                    .zip(&fits)
-                    .map(|(unit, fits)| {
-                        let now = plan.loads[unit.load].now.as_ref();
-                        let home = fits.iter().copied().find(|place| {
-                            now.is_some_and(|now| supply.node(places[*place]).id == *now)
-                        });
-                        load(plan, unit, (fits, home), units.len())
-                    })
-                    .collect(),
+                loads,
                 sockets,
                 rows: Vec::new(),
                 moments: Vec::new(),
+                costs,
+                enough: CONTINUOUS.permille(),
             },
             places,
             settled: units.iter().map(|unit| on(unit).is_some()).collect(),
@@ -435,7 +449,8 @@ impl<'a> Setting<'a> {
         places.sort_by_cached_key(|place| {
             let mut with = at.clone();
             with[load] = Some(*place);
-            self.fullness(&with, load, *place)
+            let cost = self.model.cost(load, *place);
+            (cost, self.fullness(&with, load, *place))
         });
         for &place in &places {
             if free[place] > 0 {
@@ -576,12 +591,7 @@ impl<'a> Setting<'a> {
 }
 
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.
-fn load(
-    plan: &Plan,
-    unit: &LoadUnit,
-    (fits, home): (&[usize], Option<usize>),
-    count: usize,
-) -> Load {
+fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     let medical = unit.kind == LoadKind::Medical;
     Load {
         running: unit.running_current.milliamps(),
@@ -590,35 +600,83 @@ fn load(
         must: medical || plan.loads[unit.load].wanted == Wanted::Must,
         weight: if medical { count as u64 + 1 } else { 1 },
         allowed: fits.to_vec(),
-        home,
     }
 }
 
-/// What a life depends on, and the plan puts nowhere, goes beside the bed, if there is room for all of
-/// it there.
+/// What a life depends on, and the plan puts nowhere, goes where a sleeper can have it and nowhere
+/// else, if there is room for all of it there.
 fn beside_beds(
     plan: &Plan,
-    supply: &Supply,
     units: &[LoadUnit],
-    places: &[NodeIx],
+    far: &[Vec<usize>],
     sockets: &[u32],
     fits: &mut [Vec<usize>],
 ) {
     let lives: Vec<usize> = (0..units.len())
-        .filter(|load| units[*load].kind == LoadKind::Medical)
+        .filter(|load| units[*load].kind == LoadKind::Medical && !far[*load].is_empty())
         .filter(|load| plan.loads[units[*load].load].on.is_none())
         .collect();
-    let beside: Vec<Vec<usize>> = lives
-        .iter()
-        .map(|load| bedside(plan, supply, &units[*load], &fits[*load], places))
-        .collect();
-    let there: BTreeSet<usize> = beside.iter().flatten().copied().collect();
+    let there: BTreeSet<usize> = lives.iter().flat_map(|load| &far[*load]).copied().collect();
     let room: u32 = there.iter().map(|place| sockets[*place]).sum();
     if usize::try_from(room).is_ok_and(|room| room >= lives.len()) {
-        for (load, places) in lives.into_iter().zip(beside) {
-            fits[load] = places;
+        for load in lives {
+            fits[load].clone_from(&far[load]);
         }
     }
+}
+
+/// Of these places those that people can have a thing plugged in at, which the set must stand far from: as
+/// far out on cords as exhaust asks for, else the farthest. None where all are at the set. Only places
+/// that can run it count.
+fn far(
+    supply: &Supply,
+    unit: &LoadUnit,
+    fitting: &[usize],
+    places: &[NodeIx],
+    out: &[Length],
+) -> Vec<usize> {
+    let runs = |place: NodeIx| {
+        let limit = supply.limit(place);
+        unit.running_current
+            <= if unit.continuous {
+                limit.continuous
+            } else {
+                limit.short
+            }
+    };
+    let mut far: Vec<usize> = (fitting.iter().copied())
+        .filter(|place| out[*place] > Length::ZERO && runs(places[*place]))
+        .collect();
+    let farthest = far.iter().map(|place| out[*place]).max();
+    far.retain(|place| farthest.is_some_and(|farthest| out[*place] >= farthest.min(AMPLE)));
+    far
+}
+
+/// How far cords lead away from the set; one of unknown length hardly, and none up to [`AT_SET`].
+fn cords(plan: &Plan, supply: &Supply, place: NodeIx) -> Length {
+    let long: Length = supply
+        .up(place)
+        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+        .filter_map(|(_, node)| plan.cords.iter().find(|cord| cord.id == node.id))
+        .map(|cord| cord.length.or(AT_SET + Length::from_millimetres(1)))
+        .sum();
+    if long > AT_SET { long } else { Length::ZERO }
+}
+
+/// What it costs that a load is at each place: nothing where it is used; elsewhere the more the more it
+/// weighs, and one besides for a cord moved, which all together never outdo one load away.
+fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length]) -> Vec<i64> {
+    let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
+    let near = stays.as_ref().map_or(far, std::slice::from_ref);
+    let away = i64::try_from(load.weight).unwrap_or(1) * (count as i64 + 1);
+    let cost = |place| {
+        if near.is_empty() || near.contains(&place) {
+            0
+        } else {
+            away + i64::from(now.is_some_and(|now| now != place))
+        }
+    };
+    (0..out.len()).map(cost).collect()
 }
 
 /// How many of these are plugged in at once, at the most, if each is only in its hours. More than any
@@ -635,50 +693,6 @@ fn one_by_one<'u>(plan: &Plan, units: impl Iterator<Item = &'u LoadUnit> + Clone
     // More is on than a minute before only where some hours begin.
     let begins = units.clone().flat_map(hours).map(|span| on(span.from));
     begins.max().map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
-}
-
-/// Of these places those that a sleeper can have a device plugged in at, which the set must stand far
-/// from: as far out on cords as exhaust asks for, else on any cord, else all of them. Only places that can
-/// run it count.
-fn bedside(
-    plan: &Plan,
-    supply: &Supply,
-    unit: &LoadUnit,
-    fitting: &[usize],
-    places: &[NodeIx],
-) -> Vec<usize> {
-    let runs = |place: NodeIx| {
-        let limit = supply.limit(place);
-        unit.running_current
-            <= if unit.continuous {
-                limit.continuous
-            } else {
-                limit.short
-            }
-    };
-    let out = |place: NodeIx| -> Option<Length> {
-        let mut cords = supply
-            .up(place)
-            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
-            .filter_map(|(_, node)| plan.cords.iter().find(|cord| cord.id == node.id))
-            .map(|cord| cord.length.or(Length::ZERO))
-            .peekable();
-        cords.peek()?;
-        Some(cords.sum())
-    };
-    let farthest = fitting
-        .iter()
-        .map(|place| places[*place])
-        .filter(|place| runs(*place))
-        .filter_map(out)
-        .max();
-    let Some(farthest) = farthest else {
-        return fitting.to_vec();
-    };
-    let wanted = farthest.min(AMPLE);
-    let far = |place: NodeIx| runs(place) && out(place).is_some_and(|out| out >= wanted);
-    let fitting = fitting.iter().copied();
-    fitting.filter(|place| far(places[*place])).collect()
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one

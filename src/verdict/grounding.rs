@@ -136,7 +136,10 @@ impl<'a> Grounding<'a> {
     pub fn protection(&self, at: NodeIx) -> Protection {
         let mut nearest = None;
         for (device, _) in self.supply.up(at).filter(|(_, node)| node.gfci) {
-            let beyond = self.joints.iter().filter(|(joint, _)| self.is_on_path(device, *joint));
+            let beyond = self
+                .joints
+                .iter()
+                .filter(|(joint, _)| self.is_on_path(device, *joint));
             // The surest of them; of equals the first.
             let beyond = beyond.rev_max();
             match beyond {

@@ -116,7 +116,9 @@ const CORE: &[(&str, &[&str])] = &[
     ("supply", &["quantity", "tables", "plan", "value", "supply"]),
     (
         "verdict",
-        &["quantity", "tables", "plan", "value", "supply", "verdict", "rules"],
+        &[
+            "quantity", "tables", "plan", "value", "supply", "verdict", "rules",
+        ],
     ),
     (
         "sharing",

@@ -3,8 +3,8 @@
 use super::{Change, Seat};
 use crate::mend::places::ends_of;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
-use crate::quantity::{Length, Power, Wire};
-use crate::rules::NIGHT;
+use crate::quantity::{Current, Length, Power, Wire};
+use crate::rules::night;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
@@ -119,7 +119,9 @@ fn empty(plan: &mut Plan, receptacles: &[Id]) {
 /// long before the night.
 fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     const BEFORE: u16 = 120;
-    let night = plan.site.quiet_hours.or(NIGHT);
+    let Some(night) = night(&plan.site) else {
+        return false;
+    };
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
         return false;
     };
@@ -219,6 +221,10 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     load.running = Answer::Known(Draw::Power(less(running)));
     if let Answer::Known(starting) = load.starting {
         load.starting = Answer::Known(less(starting));
+    }
+    if let Answer::Known(amps) = load.starting_current {
+        let less = (amps.milliamps() + part - 1) / part;
+        load.starting_current = Answer::Known(Current::from_milliamps(less));
     }
     true
 }

@@ -138,12 +138,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .filter(|more| *more > 0)
             .map(|more| context.say("more", &[("count", &more.to_string())]))
     };
-    let dangers = context
-        .report
-        .findings
-        .iter()
-        .filter(|finding| finding.signal == Signal::Danger)
-        .count();
+    let dangers = context.report.count(Signal::Danger);
     Card {
         size: context.options.card,
         danger: (dangers > 0).then(|| Strip {
@@ -495,13 +490,14 @@ impl<'a> Tree<'a> {
 
 fn setup(context: &Context<'_>) -> Vec<String> {
     let long = |length| context.demand(&Amount::of(length));
-    let alarm = if context.plan.site.co_alarm == Answer::Known(true) {
+    let site = &context.plan.site;
+    let alarm = if site.co_alarm == Answer::Known(true) {
         "setup-alarm-test"
     } else {
         "setup-alarm"
     };
-    vec![
-        context.say(alarm, &[]),
+    let alarm = site.sleeps().then(|| context.say(alarm, &[]));
+    let steps = [
         context.say("setup-place", &context.people_distances().each()),
         context.say("setup-clear", &[("clear", &long(CLEAR))]),
         context.say("setup-look", &[]),
@@ -510,7 +506,8 @@ fn setup(context: &Context<'_>) -> Vec<String> {
         context.say("setup-plug", &[]),
         context.say("setup-test", &[]),
         context.say("setup-load", &[]),
-    ]
+    ];
+    alarm.into_iter().chain(steps).collect()
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {

@@ -229,7 +229,8 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         level: Context::signal(finding.signal),
         signal: text.signal,
         title: context.behind(id).unwrap_or(text.title),
-        why: text.why,
+        // Where to look comes before what a guess would mean.
+        why: text.look.into_iter().next().unwrap_or(text.why),
         fix: text.fix,
     }))
 }
@@ -308,7 +309,10 @@ fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
     Some(match limit.legs {
         [Leg::A] => context.say("leg", &[("leg", "A")]),
         [Leg::B] => context.say("leg", &[("leg", "B")]),
-        _ => context.say("leg-each", &[("amps", &context.capacity(&limit.continuous_amps))]),
+        _ => context.say(
+            "leg-each",
+            &[("amps", &context.capacity(&limit.continuous_amps))],
+        ),
     })
 }
 
@@ -463,9 +467,10 @@ fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
-    let boxed = context.plan.boxes.iter().any(|part| {
-        part.joins() == Answer::Known(true) && context.feed_limit(&part.id).is_some()
-    });
+    let boxed =
+        context.plan.boxes.iter().any(|part| {
+            part.joins() == Answer::Known(true) && context.feed_limit(&part.id).is_some()
+        });
     // The first of them is the last to go where a label has no room for all.
     let mut facts = vec![
         (

@@ -369,7 +369,10 @@ impl<'a> Context<'a> {
     fn set_by(&self, by: &SetBy) -> String {
         let (id, reason) = (&by.id, by.reason);
         if by.share {
-            return self.say(&format!("set-by-share-{}", reason.code()), &[("id", id.as_str())]);
+            return self.say(
+                &format!("set-by-share-{}", reason.code()),
+                &[("id", id.as_str())],
+            );
         }
         let cord = self.plan.cords.iter().find(|cord| cord.id == *id);
         let guessed = match reason {

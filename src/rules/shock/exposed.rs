@@ -26,11 +26,10 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         let NodeKind::Receptacle { shape, .. } = facts.supply.node(at).kind else {
             return false;
         };
-        let refused = facts.verdicts.refused(at).is_some();
         let unplaced = facts.figures.sharing.unplaced.iter();
-        !refused
-            && facts.verdicts.no_loads(at).is_some()
-            && unplaced.filter(|lost| lost.reason == "refused").any(|lost| {
+        unplaced
+            .filter(|lost| lost.reason == "refused")
+            .any(|lost| {
                 let need = needs.iter().find(|need| need.facts.id == lost.load);
                 need.is_some_and(|need| {
                     let plug = need.load.plug.known();
@@ -70,5 +69,7 @@ pub(super) fn by_ground(facts: &Facts<'_>) -> (Signal, Value) {
 
 /// The ids of receptacles.
 pub(super) fn ids(facts: &Facts<'_>, at: &[NodeIx]) -> Vec<Id> {
-    at.iter().map(|at| facts.supply.node(*at).id.clone()).collect()
+    at.iter()
+        .map(|at| facts.supply.node(*at).id.clone())
+        .collect()
 }

@@ -66,8 +66,17 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
             });
         }
     }
+    let too_much = too_much_already(plan, report);
+    // Who has no room because another is on gets it, or does not, once that is settled.
+    let unplaced = &report.figures.sharing.unplaced;
+    let no_room = |id: &Id| unplaced.iter().any(|it| it.load == *id && it.reason == "no-room");
+    let settled_first = |set: &Vec<Id>| match set.as_slice() {
+        [id] => no_room(id) && too_much.iter().any(|pair| pair.contains(id)),
+        _ => false,
+    };
     let waiting = waiting(plan, report).into_iter();
-    list.extend(waiting.chain(too_much_already(plan, report)).map(Problem::Waits));
+    let waiting = waiting.filter(|set| !settled_first(set));
+    list.extend(waiting.chain(too_much.iter().cloned()).map(Problem::Waits));
     list
 }
 
@@ -665,6 +674,7 @@ impl<'a> List<'a> {
             Some(_) => {
                 changes.extend(load.on.as_ref().map(|_| Change::moved(load.id.clone())));
                 changes.extend(self.turns(load, plug));
+                changes.extend(self.when_others_are_off(load));
                 for limit in fitting() {
                     if let Some((code, part)) = self.sockets.refused(&limit.id) {
                         changes.extend(self.for_finding(code, std::slice::from_ref(part)));
@@ -682,6 +692,26 @@ impl<'a> List<'a> {
             }
         }
         changes
+    }
+
+    /// Other hours of a load, when not all of those are on that are on in its own.
+    fn when_others_are_off(&self, load: &Load) -> Vec<Change> {
+        if load.may_be(LoadKind::Medical) {
+            return Vec::new();
+        }
+        let spans = load.hours.iter().enumerate();
+        let changes = spans.flat_map(|(span, hours)| {
+            let meets = |it: &Span| it.minutes_in_both(*hours) > 0;
+            let others = self.plan.loads.iter().filter(|it| it.id != load.id);
+            let others: Vec<&Load> = others.filter(|it| it.hours.iter().any(meets)).collect();
+            let begins = self.other_hours(load, span, &others);
+            begins.into_iter().map(move |to| Change::Shift {
+                load: load.id.clone(),
+                span,
+                to,
+            })
+        });
+        changes.collect()
     }
 
     /// What lets more pass where a plug goes in: whatever lies on the way there may be too weak.

@@ -83,10 +83,10 @@ const fn points(weight: u64) -> u64 {
 enum Pass {
     /// What the problems left cost each by itself, whatever was paid: soon at an end.
     Dive,
-    /// The same with what was paid: mostly near the cheapest.
+    /// What was paid, and twice what all of them together must still cost at least: no set that it ends
+    /// with is twice as dear as the cheapest.
     Near,
-    /// What was paid, and what all of them together must still cost at least: the first that clears the
-    /// plan is the cheapest.
+    /// The same, and that once: the first that clears the plan is the cheapest.
     Exact,
 }
 
@@ -275,7 +275,7 @@ impl<'a> Search<'a> {
         match pass {
             // The larger set first: it is nearer to an end.
             Pass::Dive => (each_by_itself(self.plan, lists), usize::MAX - size),
-            Pass::Near => (weight + each_by_itself(self.plan, lists), size),
+            Pass::Near => (weight + 2 * to_pay(self.plan, lists), size),
             Pass::Exact => (weight + to_pay(self.plan, lists), size),
         }
     }
@@ -342,7 +342,7 @@ impl<'a> Search<'a> {
                     let by = match pass {
                         // As if the dearer ones left more.
                         Pass::Dive => (taken.0 + price).saturating_sub(2 * cheapest),
-                        Pass::Near => paid.max(taken.0),
+                        Pass::Near => paid + 2 * rest,
                         Pass::Exact => paid + rest,
                     };
                     let size = if pass == Pass::Dive { usize::MAX - more.len() } else { more.len() };

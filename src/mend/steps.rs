@@ -91,7 +91,7 @@ pub(super) fn with_moves(
 /// Where a load goes.
 enum Goes {
     To(Seat),
-    /// Several alike go to more than one receptacle.
+    /// Several alike go to more than one receptacle, or not all of them anywhere.
     Anywhere,
     Nowhere,
 }
@@ -114,9 +114,11 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
         .filter(|placed| is(&placed.load))
         .map(|placed| &placed.at)
         .collect();
+    let all = places.len() == usize::from(load.count);
     places.dedup();
     match places.as_slice() {
         [] => Some(Goes::Nowhere),
+        _ if !all => Some(Goes::Anywhere),
         [at] if *at == was && old.on.is_none() => None,
         [at] => Some(Goes::To(Seat {
             at: (*at).clone(),

@@ -115,15 +115,17 @@ fn two_things_of_different_hours_share_a_socket() {
     let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);
     assert!(answer.may);
 
-    // At the same hour one of them needs a socket, and what a life depends on keeps its own.
-    for (from, to) in [
-        ("18:00-18:40", "07:15-07:40"),
-        ("kind = \"heater\"", "kind = \"medical\""),
-    ] {
-        let mended = mend(&plan(&text.replacen(from, to, 1)), false);
-        let keys = keys(&mended);
-        assert!(keys.iter().all(|(key, _)| *key != "take-turns"), "{keys:?}");
-    }
+    // At the same hour one of them waits as well.
+    let mended = mend(&plan(&text.replacen("18:00-18:40", "07:15-07:40", 1)), false);
+    let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
+    assert_eq!(told, ["take-turns", "another-hour"]);
+    assert_eq!(mended.effect.cost, 4);
+
+    // What a life depends on keeps its own socket.
+    let life = text.replacen("kind = \"heater\"", "kind = \"medical\"", 1);
+    let mended = mend(&plan(&life), false);
+    let keys = keys(&mended);
+    assert!(keys.iter().all(|(key, _)| *key != "take-turns"), "{keys:?}");
 }
 
 /// Adapters that raise what a plug is made for: nothing is bought, they stay out.
@@ -146,7 +148,9 @@ fn an_adapter_behind_a_danger_is_unplugged() {
         outdoor = true
         coiled = false
     "#;
-    let text = camp(&(gear.to_owned() + &heater("kettle", "07:00-07:30", "on = \"bone\"")));
+    let text = camp(&(gear.to_owned() + &heater("kettle", "07:00-07:30", "on = \"bone\"")))
+        .replacen("2400 W", "7200 W", 1)
+        .replacen("3000 W", "9000 W", 1);
     let before = plan(&text);
     let found = report::build(&before).findings;
     let bone = Id::new("bone").expect("an id");

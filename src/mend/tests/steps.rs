@@ -8,7 +8,7 @@ use super::*;
 use crate::plan::{Answer, Plan, Span, arbitrary};
 use crate::supply::Supply;
 
-/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test carried_out` tries more, and others.
+/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps` tries more, and others.
 fn config() -> ProptestConfig {
     // The library's own count is taken for nobody having asked for one.
     const CASES: u32 = 24;
@@ -144,14 +144,13 @@ proptest! {
             );
         }
 
-        // What goes where the card shows, the card shows somewhere.
+        // What goes where the card shows, the card shows somewhere: of several alike not always all.
         for Step { change, .. } in &mended.steps {
             if let Change::Move { load, to: None } = change {
-                let facts = report.figures.loads.iter().filter(|fact| fact.of == *load);
+                let mut facts = report.figures.loads.iter().filter(|fact| fact.of == *load);
                 let placed = &report.figures.sharing.placed;
-                for fact in facts {
-                    prop_assert!(placed.iter().any(|it| it.load == fact.id), "{change:?}");
-                }
+                let shown = facts.any(|fact| placed.iter().any(|it| it.load == fact.id));
+                prop_assert!(shown, "{change:?}");
             }
         }
 

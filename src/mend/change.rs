@@ -271,7 +271,8 @@ impl Change {
             // What is set aside or left at home needs nothing more, and a box replaces the cord.
             (Self::SetAside(id) | Self::BoxForSplitter(id) | Self::LeaveHome(id), it)
             | (it, Self::SetAside(id) | Self::BoxForSplitter(id) | Self::LeaveHome(id)) => {
-                it.about() == Some(id) || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
+                it.about() == Some(id)
+                    || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
             }
             // Whoever shares a socket stays there.
             (Self::TakeTurns { load, with, .. }, Self::Move { load: l, .. })
@@ -488,6 +489,8 @@ mod tests {
         assert!(shift(1, 0) < shift(0, 601));
         assert!(shift(2, 0) < shift(1, 601));
         assert!(shift(1, 615) < shift(1, 630) && shift(1, 585) == shift(1, 615));
-        assert!(shift(0, 0) < Change::OffAtNight(plan.loads[0].id.clone()).weight(&plan) + (1 << 32));
+        assert!(
+            shift(0, 0) < Change::OffAtNight(plan.loads[0].id.clone()).weight(&plan) + (1 << 32)
+        );
     }
 }

@@ -69,7 +69,11 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
     let too_much = too_much_already(plan, report);
     // Who has no room because another is on gets it, or does not, once that is settled.
     let unplaced = &report.figures.sharing.unplaced;
-    let no_room = |id: &Id| unplaced.iter().any(|it| it.load == *id && it.reason == "no-room");
+    let no_room = |id: &Id| {
+        unplaced
+            .iter()
+            .any(|it| it.load == *id && it.reason == "no-room")
+    };
     let settled_first = |set: &Vec<Id>| match set.as_slice() {
         [id] => no_room(id) && too_much.iter().any(|pair| pair.contains(id)),
         _ => false,
@@ -133,8 +137,16 @@ impl<'a> Wants<'a> {
     }
 
     fn load(&self, id: &Id) -> Option<(&'a Load, &'a LoadFacts)> {
-        let fact = self.report.figures.loads.iter().find(|fact| fact.id == *id)?;
-        Some((self.plan.loads.iter().find(|load| load.id == fact.of)?, fact))
+        let fact = self
+            .report
+            .figures
+            .loads
+            .iter()
+            .find(|fact| fact.id == *id)?;
+        Some((
+            self.plan.loads.iter().find(|load| load.id == fact.of)?,
+            fact,
+        ))
     }
 
     fn must(&self, id: &Id) -> bool {
@@ -317,7 +329,8 @@ impl<'a> List<'a> {
     fn joint_elsewhere(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes: Vec<Change> = about.iter().flat_map(|id| self.protection(id, 0)).collect();
         let findings = self.report.findings.iter();
-        let of_these = findings.filter(|it| it.code == code && about.iter().all(|id| it.about.contains(id)));
+        let of_these =
+            findings.filter(|it| it.code == code && about.iter().all(|id| it.about.contains(id)));
         for finding in of_these {
             let Some(Value::Name(joint)) = finding.values.get("joint") else {
                 continue;
@@ -342,7 +355,11 @@ impl<'a> List<'a> {
     /// plugged in there or has no other place, if it is only a wish.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
-        let there = self.plan.loads.iter().filter(|load| load.on.as_ref() == Some(id));
+        let there = self
+            .plan
+            .loads
+            .iter()
+            .filter(|load| load.on.as_ref() == Some(id));
         let wishes = there.chain(self.kept_out(id));
         let wishes = wishes.filter(|load| load.wanted == Wanted::Wish);
         changes.extend(wishes.filter_map(|load| self.left_home(&load.id)));
@@ -355,7 +372,9 @@ impl<'a> List<'a> {
     fn gear_at(&self, at: &Id) -> Vec<Id> {
         let cords = self.plan.cords.iter().map(|it| (&it.id, &it.from));
         let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
-        let there = cords.chain(boxes).filter(|(_, from)| from.as_ref() == Some(at));
+        let there = cords
+            .chain(boxes)
+            .filter(|(_, from)| from.as_ref() == Some(at));
         there.map(|(part, _)| part.clone()).collect()
     }
 
@@ -440,9 +459,11 @@ impl<'a> List<'a> {
         let unplaced = self.report.figures.sharing.unplaced.iter();
         let refused = unplaced.filter(|lost| lost.reason == "refused");
         let loads = refused.filter_map(|lost| self.load_of(&lost.load));
-        loads
-            .filter(|load| load.on.is_none())
-            .filter(move |load| load.plug.known().is_none_or(|plug| self.sockets.takes(at, *plug)))
+        loads.filter(|load| load.on.is_none()).filter(move |load| {
+            load.plug
+                .known()
+                .is_none_or(|plug| self.sockets.takes(at, *plug))
+        })
     }
 
     /// A cord with three ends in a household receptacle, which what is there makes room for.
@@ -493,7 +514,11 @@ impl<'a> List<'a> {
                     });
                 }
             }
-            let others: Vec<&Load> = loads.iter().filter(|it| it.id != load.id).copied().collect();
+            let others: Vec<&Load> = loads
+                .iter()
+                .filter(|it| it.id != load.id)
+                .copied()
+                .collect();
             for span in 0..load.hours.len() {
                 let hours = self.other_hours(load, span, &others);
                 changes.extend(hours.into_iter().map(|to| Change::Shift {
@@ -686,7 +711,11 @@ impl<'a> List<'a> {
                     }
                     // What has the socket goes elsewhere.
                     changes.extend(self.moves(&limit.id));
-                    changes.extend(self.gear_at(&limit.id).iter().flat_map(|part| self.replugs(part)));
+                    changes.extend(
+                        self.gear_at(&limit.id)
+                            .iter()
+                            .flat_map(|part| self.replugs(part)),
+                    );
                 }
                 changes.extend(self.more_sockets(plug));
             }
@@ -761,7 +790,9 @@ fn all_on(loads: &[&Load], hours: Span) -> bool {
     };
     // More is on than a minute before only where some hours begin.
     let spans = loads.iter().flat_map(|load| &load.hours);
-    let mut begins = spans.map(|span| span.from).filter(|minute| hours.contains(*minute));
+    let mut begins = spans
+        .map(|span| span.from)
+        .filter(|minute| hours.contains(*minute));
     let all = |minute| loads.iter().all(|load| on(load, minute));
     all(hours.from) || begins.any(all)
 }

@@ -97,8 +97,7 @@ impl<'a> Sockets<'a> {
 
     /// The sockets that nothing at all is in.
     pub fn free(&self, at: &Id) -> usize {
-        self.beside_gear(at)
-            .saturating_sub(plugs_at(self.plan, at))
+        self.beside_gear(at).saturating_sub(plugs_at(self.plan, at))
     }
 
     /// Whether this receptacle hangs on the part.

@@ -214,7 +214,10 @@ impl<'a> Search<'a> {
             self.plan.cords.iter().any(|it| it.id == *id)
                 || self.plan.boxes.iter().any(|it| it.id == *id)
         };
-        let ids = cords.iter().map(|it| &it.id).chain(boxes.iter().map(|it| &it.id));
+        let ids = cords
+            .iter()
+            .map(|it| &it.id)
+            .chain(boxes.iter().map(|it| &it.id));
         ids.filter(|id| !known(id))
             .any(|id| !ends_of(&after.plan, id).iter().any(used))
     }
@@ -296,7 +299,11 @@ impl<'a> Search<'a> {
                     // What is left would cost no less, and only be a little less hard on people.
                     let no_less = most.is_some_and(|most| points(taken.0) >= points(most));
                     let settled = pass == Pass::Exact && no_less;
-                    return Err(if settled { Found::Nothing } else { Found::TooLong });
+                    return Err(if settled {
+                        Found::Nothing
+                    } else {
+                        Found::TooLong
+                    });
                 }
                 Some(None) => continue,
                 Some(Some(tried)) => tried,
@@ -329,7 +336,11 @@ impl<'a> Search<'a> {
             let price = |changes: &[&Change]| -> u64 {
                 changes.iter().map(|it| it.weight(self.plan)).sum()
             };
-            let cheapest = growths.iter().map(|growth| price(growth)).min().unwrap_or(0);
+            let cheapest = growths
+                .iter()
+                .map(|growth| price(growth))
+                .min()
+                .unwrap_or(0);
             for changes in growths {
                 let price = price(&changes);
                 let paid = weight + price;
@@ -345,7 +356,11 @@ impl<'a> Search<'a> {
                         Pass::Near => paid + 2 * rest,
                         Pass::Exact => paid + rest,
                     };
-                    let size = if pass == Pass::Dive { usize::MAX - more.len() } else { more.len() };
+                    let size = if pass == Pass::Dive {
+                        usize::MAX - more.len()
+                    } else {
+                        more.len()
+                    };
                     heap.push(Reverse(((by, size), paid, more)));
                 }
             }
@@ -358,7 +373,14 @@ impl<'a> Search<'a> {
     pub fn fewer(&mut self, done: &mut Done, down_to: Signal) {
         let worth = |state: &State| {
             let (worst, warnings) = state.badness();
-            (worst, if down_to == Signal::Danger { 0 } else { warnings })
+            (
+                worst,
+                if down_to == Signal::Danger {
+                    0
+                } else {
+                    warnings
+                },
+            )
         };
         'again: loop {
             let now = &done.state;
@@ -508,4 +530,3 @@ fn evicts_bonding_plug(before: &Report, after: &Report) -> bool {
     };
     lost(after) && !lost(before)
 }
-

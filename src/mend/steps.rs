@@ -45,7 +45,9 @@ pub(super) fn with_moves(
             continue;
         };
         let shares = |change: &Change| match change {
-            Change::TakeTurns { load: one, with, .. } => *one == load.id || with.contains(&load.id),
+            Change::TakeTurns {
+                load: one, with, ..
+            } => *one == load.id || with.contains(&load.id),
             _ => false,
         };
         if changes.iter().any(shares) {
@@ -77,7 +79,8 @@ pub(super) fn with_moves(
     let old = gear(before);
     for (part, from) in gear(mended) {
         let was = old.iter().find(|(id, _)| *id == part);
-        let told = |step: &Step| matches!(&step.change, Change::Replug { part: it, .. } if *it == part);
+        let told =
+            |step: &Step| matches!(&step.change, Change::Replug { part: it, .. } if *it == part);
         if let (Some((_, was)), Some(to)) = (was, from)
             && was.as_ref() != Some(&to)
             && !steps.iter().any(told)
@@ -108,7 +111,11 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
         return (on != was).then_some(Goes::To(seat));
     }
     let facts = &report.figures.loads;
-    let is = |id: &Id| facts.iter().any(|fact| fact.id == *id && fact.of == load.id);
+    let is = |id: &Id| {
+        facts
+            .iter()
+            .any(|fact| fact.id == *id && fact.of == load.id)
+    };
     let placed = report.figures.sharing.placed.iter();
     let mut places: Vec<&Id> = placed
         .filter(|placed| is(&placed.load))
@@ -140,9 +147,8 @@ pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Pl
         let open = |step: &Step| matches!(step.change, Change::Move { to: None, .. });
         // What goes where it fits goes when all the others have their places.
         let settled = left.iter().all(|step| open(step) || !places(&step.change));
-        let ready = |step: &Step| {
-            (!open(step) || settled) && finds_all(&plan, &sockets, &step.change)
-        };
+        let ready =
+            |step: &Step| (!open(step) || settled) && finds_all(&plan, &sockets, &step.change);
         let next = match left.iter().position(ready) {
             Some(at) => left.remove(at),
             None => Step::along(Change::Unplug(in_the_way(&plan, &left)?)),
@@ -203,7 +209,10 @@ fn finds_all(plan: &Plan, sockets: &Sockets<'_>, change: &Change) -> bool {
         Change::Replug { part, to } => {
             let cord = plan.cords.iter().find(|it| it.id == *part);
             let inlet = plan.boxes.iter().find(|it| it.id == *part);
-            let now = cord.map_or_else(|| inlet.map(|it| (it.inlet, &it.from)), |it| Some((it.plug, &it.from)));
+            let now = cord.map_or_else(
+                || inlet.map(|it| (it.inlet, &it.from)),
+                |it| Some((it.plug, &it.from)),
+            );
             now.is_some_and(|(plug, from)| {
                 from.as_ref() == Some(to)
                     || (sockets.takes(to, plug)

@@ -4,9 +4,9 @@ mod steps;
 
 use super::list::List;
 use super::*;
-use crate::report;
 use crate::plan::demo::{MENDED, WEEKEND};
 use crate::plan::read;
+use crate::report;
 
 fn plan(text: &str) -> Plan {
     read(text).unwrap_or_else(|problems| panic!("{problems:?}"))
@@ -323,5 +323,3 @@ fn what_comes_out_from_under_a_cover_may_be_rained_on() {
     assert!(keys(&mended).contains(&("open-air", String::new())));
     assert_eq!(mended.effect.after.dangers, 0);
 }
-
-

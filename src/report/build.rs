@@ -3,8 +3,8 @@
 use super::loads::{self, LoadUnit};
 use super::{
     Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
-    Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise, proofs,
-    troubles, volts,
+    Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
+    proofs, troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};

@@ -352,7 +352,8 @@ impl<'a> Setting<'a> {
 
     /// No more loads at once than there are sockets, where the plan puts more.
     fn one_after_the_other(&mut self, at: NodeIx, sockets: u32) {
-        let plugs = |load: usize, place: usize| i64::from(self.settled[load] && self.places[place] == at);
+        let plugs =
+            |load: usize, place: usize| i64::from(self.settled[load] && self.places[place] == at);
         let loads = 0..self.units.len();
         let places = self.places.len();
         self.model.rows.push(Row {
@@ -692,7 +693,9 @@ fn one_by_one<'u>(plan: &Plan, units: impl Iterator<Item = &'u LoadUnit> + Clone
     };
     // More is on than a minute before only where some hours begin.
     let begins = units.clone().flat_map(hours).map(|span| on(span.from));
-    begins.max().map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
+    begins
+        .max()
+        .map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one

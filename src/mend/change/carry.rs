@@ -92,7 +92,10 @@ fn plug_in(plan: &mut Plan, load: &Id, to: Option<&Seat>) -> bool {
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
         return false;
     };
-    let there = |stays| to.filter(|seat| seat.stays == stays).map(|seat| seat.at.clone());
+    let there = |stays| {
+        to.filter(|seat| seat.stays == stays)
+            .map(|seat| seat.at.clone())
+    };
     load.on = there(true);
     load.now = there(false);
     true

@@ -67,7 +67,11 @@ fn of_two_that_clash_the_shorter_moves() {
 /// Spans are round the clock: where all that clash is after midnight, the hour before it is near.
 #[test]
 fn a_clash_over_midnight_is_moved_and_nothing_is_bought() {
-    for quiet in ["", "quiet_hours = \"unknown\"", "quiet_hours = \"02:00-06:00\""] {
+    for quiet in [
+        "",
+        "quiet_hours = \"unknown\"",
+        "quiet_hours = \"02:00-06:00\"",
+    ] {
         let loads = heater("oven", "20:00-00:30", "") + &heater("kettle", "23:50-00:20", "");
         let text = camp(&loads).replacen("quiet_hours = \"22:00-06:00\"", quiet, 1);
         let mended = mend(&plan(&text), false);
@@ -90,7 +94,10 @@ fn what_has_no_other_hour_stays() {
     let mended = mend(&plan(&camp(&loads)), false);
     assert!(keys(&mended).iter().all(|(key, _)| *key != "another-hour"));
     for load in &mended.plan.loads {
-        let night = Span { from: 22 * 60, to: 6 * 60 };
+        let night = Span {
+            from: 22 * 60,
+            to: 6 * 60,
+        };
         assert!(load.hours.iter().all(|it| it.minutes_in_both(night) == 0));
     }
 }
@@ -98,7 +105,8 @@ fn what_has_no_other_hour_stays() {
 /// One socket, and two things that never want it at the same time.
 #[test]
 fn two_things_of_different_hours_share_a_socket() {
-    let loads = heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "");
+    let loads =
+        heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "");
     let text = camp(&loads).replacen("sockets = 2 # front", "sockets = 1", 1);
     let before = plan(&text);
     let mended = mend(&before, false);
@@ -108,7 +116,9 @@ fn two_things_of_different_hours_share_a_socket() {
     let sharing = &mended.report.figures.sharing;
     assert_eq!((sharing.placed.len(), sharing.unplaced.len()), (2, 0));
     // One plug goes in at a time, whatever the set could run.
-    let both: Vec<Id> = ["kettle", "oven"].map(|id| Id::new(id).expect("an id")).into();
+    let both: Vec<Id> = ["kettle", "oven"]
+        .map(|id| Id::new(id).expect("an id"))
+        .into();
     assert_eq!(sharing.never, [both.clone()]);
     let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both, &[]);
     assert!(!answer.may);
@@ -116,9 +126,12 @@ fn two_things_of_different_hours_share_a_socket() {
     assert!(answer.may);
 
     // At the same hour one of them waits as well.
-    let mended = mend(&plan(&text.replacen("18:00-18:40", "07:15-07:40", 1)), false);
+    let mended = mend(
+        &plan(&text.replacen("18:00-18:40", "07:15-07:40", 1)),
+        false,
+    );
     let told: Vec<&str> = keys(&mended).iter().map(|(key, _)| *key).collect();
-    assert_eq!(told, ["take-turns", "another-hour"]);
+    assert_eq!(told, ["another-hour", "take-turns"]);
     assert_eq!(mended.effect.cost, 4);
 
     // What a life depends on keeps its own socket.
@@ -157,7 +170,11 @@ fn an_adapter_behind_a_danger_is_unplugged() {
     let of_bone = |it: &&report::Finding| it.signal == Signal::Danger && it.about.contains(&bone);
     assert!(found.iter().any(|it| of_bone(&it)), "{found:#?}");
     let mended = mend(&before, false);
-    assert!(keys(&mended).contains(&("set-aside", "bone".to_owned())), "{:?}", mended.steps);
+    assert!(
+        keys(&mended).contains(&("set-aside", "bone".to_owned())),
+        "{:?}",
+        mended.steps
+    );
     assert!(mended.effect.cost < 6, "{:?}", mended.steps);
     let found = &mended.report.findings;
     assert!(found.iter().all(|it| !of_bone(&it)), "{found:#?}");
@@ -201,29 +218,51 @@ fn what_needs_240_volts_is_left_at_home_where_there_are_none() {
 /// Two that want each other's socket: one of them comes out first.
 #[test]
 fn plugs_that_change_places_are_pulled_out_first() {
-    let text = camp(&(heater("kettle", "07:00-07:30", "on = \"front\"") + &heater("oven", "18:00-18:40", "on = \"side\"")))
-        .replacen("sockets = 2 # front", "sockets = 1", 1)
-        .replacen(
-            "[[load]]",
-            "[[generator.outlet]]\nid = \"side\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n\
+    let text = camp(
+        &(heater("kettle", "07:00-07:30", "on = \"front\"")
+            + &heater("oven", "18:00-18:40", "on = \"side\"")),
+    )
+    .replacen("sockets = 2 # front", "sockets = 1", 1)
+    .replacen(
+        "[[load]]",
+        "[[generator.outlet]]\nid = \"side\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n\
              gfci = true\n[[load]]",
-            1,
-        );
+        1,
+    );
     let before = plan(&text);
     let to = |load: &str, at: &str| {
         let id = |text: &str| Id::new(text).expect("an id");
-        let seat = Seat { at: id(at), stays: true };
-        let change = Change::Move { load: id(load), to: Some(seat) };
-        Step { change, comes_along: false }
+        let seat = Seat {
+            at: id(at),
+            stays: true,
+        };
+        let change = Change::Move {
+            load: id(load),
+            to: Some(seat),
+        };
+        Step {
+            change,
+            comes_along: false,
+        }
     };
     let steps = vec![to("kettle", "side"), to("oven", "front")];
     let (steps, after) = super::super::steps::in_order(&before, steps).expect("there is an order");
     let told: Vec<String> = steps
         .iter()
-        .map(|step| format!("{} {}", step.change.key(), step.change.about().expect("a load")))
+        .map(|step| {
+            format!(
+                "{} {}",
+                step.change.key(),
+                step.change.about().expect("a load")
+            )
+        })
         .collect();
     assert_eq!(told, ["unplug kettle", "move oven", "move kettle"]);
-    let on: Vec<&str> = after.loads.iter().filter_map(|it| Some(it.on.as_ref()?.as_str())).collect();
+    let on: Vec<&str> = after
+        .loads
+        .iter()
+        .filter_map(|it| Some(it.on.as_ref()?.as_str()))
+        .collect();
     assert_eq!(on, ["side", "front"]);
 }
 
@@ -231,10 +270,12 @@ fn plugs_that_change_places_are_pulled_out_first() {
 #[test]
 fn protection_is_for_what_is_planned_and_comes_before_it() {
     let wet = |loads: &str| {
-        plan(&camp(loads)
-            .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
-            .replacen("sockets = 2 # front", "sockets = 4", 1)
-            .replacen("gfci = true # front", "gfci = false", 1))
+        plan(
+            &camp(loads)
+                .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+                .replacen("sockets = 2 # front", "sockets = 4", 1)
+                .replacen("gfci = true # front", "gfci = false", 1),
+        )
     };
     let told = |mended: &Mended| -> Vec<String> {
         let steps = mended.steps.iter();
@@ -254,6 +295,70 @@ fn protection_is_for_what_is_planned_and_comes_before_it() {
     let both = kettle + &heater("toaster", "18:00-18:30", "on = \"front\"");
     let mended = mend(&wet(&both.replace("1500 W", "800 W")), false);
     let told = told(&mended);
-    assert_eq!(told, ["three-way-cord front", "move kettle", "move toaster"]);
+    assert_eq!(
+        told,
+        ["three-way-cord front", "move kettle", "move toaster"]
+    );
     assert_eq!((mended.effect.cost, mended.effect.after.clear()), (9, true));
+}
+
+/// A bonding plug, and a kettle beside it on wet ground.
+fn bonded(gfci: &str, more: &str) -> Plan {
+    let loads = heater("kettle", "18:00-18:30", "on = \"front\"");
+    let text = camp(&(more.to_owned() + &loads))
+        .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+        .replacen(
+            "inverter = true # inverter",
+            "bonding_plug = true\nbonding_plug_in = \"front\"",
+            1,
+        )
+        .replacen("gfci = true # front", gfci, 1);
+    plan(&text)
+}
+
+/// Only what is planned is protected: the bonding plug keeps its socket, and no GFCI is ahead of it.
+#[test]
+fn a_bonding_plug_keeps_its_socket_out_of_any_gfci() {
+    let before = bonded("gfci = false", "");
+    let mended = mend(&before, false);
+    assert_eq!(keys(&mended), one("protected-outlet", "front"));
+    assert_eq!((mended.effect.cost, mended.effect.after.clear()), (6, true));
+    let new: Vec<&str> = mended
+        .plan
+        .cords
+        .iter()
+        .map(|cord| cord.id.as_str())
+        .collect();
+    assert_eq!(new, ["front-gfci"]);
+    let front = Id::new("front").expect("an id");
+    assert_eq!(mended.plan.generator.bonding_plug_in, Some(front));
+    let found = &mended.report.findings;
+    assert!(
+        found
+            .iter()
+            .all(|it| !matches!(it.code, "FIT001" | "SHOCK013")),
+        "{found:#?}"
+    );
+}
+
+/// Behind the GFCI that the kettle is on it goes to an outlet without one, where there is one.
+#[test]
+fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
+    let back = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = false\n";
+    let mended = mend(&bonded("gfci = true", back), false);
+    assert_eq!(keys(&mended), one("bonding-plug", ""));
+    assert_eq!((mended.effect.cost, mended.effect.after.clear()), (1, true));
+    let socket = mended
+        .plan
+        .generator
+        .bonding_plug_in
+        .as_ref()
+        .map(Id::as_str);
+    assert_eq!(socket, Some("back"));
+    // Where every outlet has one, it is never sent into another.
+    let mended = mend(
+        &bonded("gfci = true", &back.replacen("false", "true", 1)),
+        false,
+    );
+    assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug"));
 }

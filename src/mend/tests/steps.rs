@@ -67,7 +67,10 @@ fn plugs(plan: &Plan, at: &Id) -> usize {
         loads.iter().map(|load| usize::from(load.count)).sum()
     };
     let bonded = plan.generator.bonding_plug_in.as_ref() == Some(at)
-        && matches!(plan.generator.bonding_plug, Answer::Known(true) | Answer::Unknown);
+        && matches!(
+            plan.generator.bonding_plug,
+            Answer::Known(true) | Answer::Unknown
+        );
     parts.count() + at_once + usize::from(bonded)
 }
 
@@ -90,7 +93,10 @@ fn carry_out(before: &Plan, mended: &Mended) -> Result<Plan, TestCaseError> {
     let mut plan = before.clone();
     for Step { change, .. } in &mended.steps {
         let known = ids(&plan);
-        prop_assert!(change.about().is_none_or(|id| known.contains(id)), "{change:?}");
+        prop_assert!(
+            change.about().is_none_or(|id| known.contains(id)),
+            "{change:?}"
+        );
         let at = socket_of(change);
         prop_assert!(at.is_none_or(|at| known.contains(at)), "{change:?}");
         let was = plan.clone();
@@ -101,7 +107,11 @@ fn carry_out(before: &Plan, mended: &Mended) -> Result<Plan, TestCaseError> {
         }
         for (at, sockets) in receptacles(&plan) {
             let most = sockets.max(plugs(&was, &at));
-            prop_assert!(plugs(&plan, &at) <= most, "{change:?} at {at} of {:?}", mended.steps);
+            prop_assert!(
+                plugs(&plan, &at) <= most,
+                "{change:?} at {at} of {:?}",
+                mended.steps
+            );
         }
     }
     Ok(plan)

@@ -59,9 +59,7 @@ pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
         None => false,
     };
     match (rated, peak) {
-        (Answer::Known(only), Answer::Unknown) if is_peak => {
-            (Answer::Unknown, Answer::Known(only))
-        }
+        (Answer::Known(only), Answer::Unknown) if is_peak => (Answer::Unknown, Answer::Known(only)),
         both => both,
     }
 }
@@ -72,9 +70,10 @@ pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
     match draft.get(&format!("load.{n}.starting")) {
         Some(said) => match form::start(said.text()?).ok()? {
             Start::Power(power) => Some(power),
-            Start::Current(current) => {
-                Some(Power::of_capacity(current, Region::default().line_to_neutral()))
-            }
+            Start::Current(current) => Some(Power::of_capacity(
+                current,
+                Region::default().line_to_neutral(),
+            )),
         },
         // The table's starting figure belongs to the table's running figure.
         None if own_draw => None,
@@ -101,7 +100,12 @@ pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
 
 /// What a load draws more than its plug carries, whatever nobody said of it: its amperes, and the plug. Of
 /// one answer `text` is taken for what it is to be.
-pub(super) fn beyond_plug(draft: &Draft, n: u8, field: &str, text: &str) -> Option<(Current, Plug)> {
+pub(super) fn beyond_plug(
+    draft: &Draft,
+    n: u8,
+    field: &str,
+    text: &str,
+) -> Option<(Current, Plug)> {
     let table = load_table(draft, n);
     let said = |name: &str| {
         if name == field {
@@ -381,7 +385,11 @@ impl Build<'_> {
             // One letter is for all of them.
             leg: self.read(&key("leg"), |text| {
                 let legs = form::legs(text).ok()?;
-                let own = if legs.len() == 1 { 0 } else { usize::from(copy) - 1 };
+                let own = if legs.len() == 1 {
+                    0
+                } else {
+                    usize::from(copy) - 1
+                };
                 legs.get(own).copied()
             }),
         })

@@ -696,7 +696,10 @@ mod tests {
             ("4.5 kW", Start::Power(Power::from_milliwatts(4_500_000))),
             ("39 A", Start::Current(Current::from_milliamps(39_000))),
             ("LRA 39", Start::Current(Current::from_milliamps(39_000))),
-            ("lra: 39.5 A", Start::Current(Current::from_milliamps(39_500))),
+            (
+                "lra: 39.5 A",
+                Start::Current(Current::from_milliamps(39_500)),
+            ),
             ("39 LRA", Start::Current(Current::from_milliamps(39_000))),
         ] {
             assert_eq!(start(text), Ok(expected), "{text}");

@@ -233,7 +233,11 @@ impl Temperature {
         const ZERO: i64 = -160_000;
         let upper = self.0 * 9;
         let fahrenheit = upper - (upper - ZERO).rem_euclid(TENTH);
-        if upper - fahrenheit < 9 { fahrenheit } else { upper }
+        if upper - fahrenheit < 9 {
+            fahrenheit
+        } else {
+            upper
+        }
     }
 }
 

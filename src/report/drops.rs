@@ -186,7 +186,10 @@ impl<'a> Scene<'a> {
         let all = |load: &Running| i128::from(self.supply.volts_of(load).millivolts()) * 1000;
         running
             .iter()
-            .map(|load| flow.as_ref().map_or_else(|| all(load), |flow| flow.lost_by(load)))
+            .map(|load| {
+                flow.as_ref()
+                    .map_or_else(|| all(load), |flow| flow.lost_by(load))
+            })
             .collect()
     }
 

@@ -739,7 +739,13 @@ breaker = "20 A"
                 240,
                 Some("load.x.voltage load-voltage"),
             ),
-            ("14-50P", "", 50_000, 240, Some("load.x.voltage load-voltage")),
+            (
+                "14-50P",
+                "",
+                50_000,
+                240,
+                Some("load.x.voltage load-voltage"),
+            ),
             // Without a neutral contact there is nothing to ask.
             ("6-20P", "", 32_000, 240, None),
         ] {
@@ -747,8 +753,16 @@ breaker = "20 A"
                 "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"{plug}\"\ncontinuous = false\n\
                  kind = \"heater\"\nrunning = \"7680 W\"\n{voltage}\n"
             ));
-            assert_eq!(units[0].running_current.milliamps(), milliamps, "{plug} {voltage}");
-            assert_eq!(units[0].volts.millivolts(), volts * 1000, "{plug} {voltage}");
+            assert_eq!(
+                units[0].running_current.milliamps(),
+                milliamps,
+                "{plug} {voltage}"
+            );
+            assert_eq!(
+                units[0].volts.millivolts(),
+                volts * 1000,
+                "{plug} {voltage}"
+            );
             let said: Vec<&str> = said.into_iter().collect();
             assert_eq!(assumed, said, "{plug} {voltage}");
         }

@@ -200,10 +200,11 @@ fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
 }
 
 fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
-    let members = scene
-        .costs()
-        .enumerate()
-        .flat_map(|(set, costs)| costs.enumerate().map(move |(at, (_, cost))| (set, at, cost)));
+    let members = scene.costs().enumerate().flat_map(|(set, costs)| {
+        costs
+            .enumerate()
+            .map(move |(at, (_, cost))| (set, at, cost))
+    });
     let members: Vec<_> = members.collect();
     // Of equals the first.
     let worst = scene.worst_of(members.into_iter().rev(), &mut Settled::new());

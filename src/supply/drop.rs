@@ -158,9 +158,7 @@ impl Supply {
                 let drawn = match load.draws {
                     Draws::Current => Some(at_nominal),
                     Draws::Power => of_power(at_nominal, nominal, offered, *line),
-                    Draws::Resistance => {
-                        Some(of_resistance(at_nominal, nominal, offered, *line))
-                    }
+                    Draws::Resistance => Some(of_resistance(at_nominal, nominal, offered, *line)),
                 };
                 carried &= drawn.is_some();
                 // Whether it can be carried is known when the others have sunk.
@@ -568,10 +566,7 @@ coiled = false
             draws,
             one_leg: false,
         };
-        let (heater, electronics) = (
-            load(12_500, Draws::Resistance),
-            load(6_000, Draws::Power),
-        );
+        let (heater, electronics) = (load(12_500, Draws::Resistance), load(6_000, Draws::Power));
         assert_eq!(supply.settled_drop(at, &[heater, electronics]), None);
         assert_eq!(supply.settled_drop(at, &[electronics, heater]), None);
         // With the heater at its full current there would be nothing left for these; there is, as it

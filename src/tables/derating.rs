@@ -240,12 +240,16 @@ mod tests {
         let thumb = (
             &METHODS.rule_of_thumb,
             ["0 ft", "0 m", "-10 ft", "-280 ft", "-86 m"].as_slice(),
-            ["-40 °F", "32 °F", "0 °C", "59 °F", "15 °C", "15.5 °C", "60 °F", "60 F"].as_slice(),
+            [
+                "-40 °F", "32 °F", "0 °C", "59 °F", "15 °C", "15.5 °C", "60 °F", "60 F",
+            ]
+            .as_slice(),
         );
         let formula = (
             &METHODS.formula,
             [
-                "0 ft", "0 m", "500 ft", "150 m", "1000 ft", "300 m", "1000 m", "3000 ft", "3999 ft", "1219 m",
+                "0 ft", "0 m", "500 ft", "150 m", "1000 ft", "300 m", "1000 m", "3000 ft",
+                "3999 ft", "1219 m",
             ]
             .as_slice(),
             [
@@ -270,7 +274,13 @@ mod tests {
             assert!(method.left(power, read_height(height), hotter) < power);
             assert!(method.left(power, read_height("4004 ft"), read_air(air)) < power);
         }
-        let air = |text: &str| METHODS.rule_of_thumb.left(Power::from_milliwatts(3_000_000), Length::ZERO, read_air(text));
+        let air = |text: &str| {
+            METHODS.rule_of_thumb.left(
+                Power::from_milliwatts(3_000_000),
+                Length::ZERO,
+                read_air(text),
+            )
+        };
         assert_eq!(air("60.1 °F").milliwatts(), 2_999_700);
     }
 

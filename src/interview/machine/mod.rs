@@ -665,9 +665,7 @@ impl Machine {
                     (Start::Power(power), Answer::Known(Draw::Power(least))) if power < least => {
                         less(Amount::of(least))
                     }
-                    (Start::Current(amps), Answer::Known(Draw::Current(least)))
-                        if amps < least =>
-                    {
+                    (Start::Current(amps), Answer::Known(Draw::Current(least))) if amps < least => {
                         less(Amount::of(least))
                     }
                     _ => Ok(()),
@@ -683,7 +681,10 @@ impl Machine {
                 }
             }
             "out-leg" => {
-                let (told, there) = (form::legs(text)?.len(), parts::out_count(draft, n, place.at.m));
+                let (told, there) = (
+                    form::legs(text)?.len(),
+                    parts::out_count(draft, n, place.at.m),
+                );
                 if told == 1 || told == usize::from(there) {
                     Ok(())
                 } else {

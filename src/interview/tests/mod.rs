@@ -694,14 +694,24 @@ fn more_than_a_plug_is_rated_for_is_refused_where_it_is_typed() {
             ("load.1.continuous", "no"),
         ]
     };
-    assert_eq!(at(&pump("2000 W"), "load.1.plug", "5-15P"), Err("plug-amps"));
+    assert_eq!(
+        at(&pump("2000 W"), "load.1.plug", "5-15P"),
+        Err("plug-amps")
+    );
     assert!(at(&pump("2000 W"), "load.1.plug", "5-20P").is_ok());
     assert!(at(&pump("1875 W"), "load.1.plug", "5-15P").is_ok());
-    assert_eq!(at(&pump("15.5 A"), "load.1.plug", "5-15P"), Err("plug-amps"));
+    assert_eq!(
+        at(&pump("15.5 A"), "load.1.plug", "5-15P"),
+        Err("plug-amps")
+    );
     assert!(at(&pump("15 A"), "load.1.plug", "5-15P").is_ok());
     // A thing of the list has its household plug: there the watts are refused.
     let mut machine = Machine::new(drafted(
-        &[&SET[..10], &[("load.1.what", "kettle"), ("load.2.what", "done")]].concat(),
+        &[
+            &SET[..10],
+            &[("load.1.what", "kettle"), ("load.2.what", "done")],
+        ]
+        .concat(),
     ));
     let mut said = |key: &str, text: &str| {
         machine.cursor_for_tests(key);
@@ -784,7 +794,9 @@ fn what_uses_240_volts_only_is_asked_where_it_may_be() {
     for (text, uses) in [("240", Uses::V240), ("both", Uses::V120AndV240)] {
         let mut machine = heater("L14-30P");
         assert_eq!(machine.question().key, "load.1.voltage");
-        machine.answer(Input::Answer(text.into())).expect("an answer");
+        machine
+            .answer(Input::Answer(text.into()))
+            .expect("an answer");
         let plan = plan_of(machine.draft(), &|key| key.to_owned());
         assert_eq!(plan.loads[0].voltage, Answer::Known(uses));
         let back = plan::read(&plan::write(&plan)).expect("it reads");
@@ -816,7 +828,8 @@ fn the_legs_of_a_box_come_back() {
         (&[a, none, b], 3),
     ] {
         let outlets: String = (1..).zip(legs).map(|(n, leg)| outlet(n, leg)).collect();
-        let load = "[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"9 W\"\nplug = \"5-15P\"\n";
+        let load =
+            "[[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"9 W\"\nplug = \"5-15P\"\n";
         let plan = plan::read(&format!("{text}{outlets}{load}")).expect("a plan");
         let draft = draft_of(&plan, "t").expect("a draft");
         let back = plan_of(&draft, &|key| key.to_owned());

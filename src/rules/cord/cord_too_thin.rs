@@ -19,7 +19,7 @@
 //! rule CORD006 speaks. A load that found no place because of a cord counts against that cord. Where a
 //! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent.
 //!
-//! Where the wire itself carries all that is asked, and the breaker is one of 15 or 20 A, only the plug or
+//! Where the wire itself, as it lies, carries all that is asked, and the breaker is one of 15 or 20 A, only the plug or
 //! the mark is passed: a warning. Anything else is a danger.
 //!
 //! ## What to do
@@ -151,7 +151,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         // A cord set is allowed behind these breakers, and its wire carries all of it.
         let small = node.protected_at.is_some_and(|(_, breaker)| breaker <= CORD_SET_CIRCUIT);
-        let carried = plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
+        // A coil carries less than its wire does.
+        let carried = limit == laid_out
+            && plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
         found.add(
             if matches!(fix, "plug" | "tag") && small && carried {
                 Signal::Warning
@@ -247,6 +249,30 @@ mod tests {
             ]);
             let found = found.iter().find(|found| found.code == "CORD001");
             assert_eq!(found.map(|found| found.fix.key), Some(fix), "{wire}");
+        }
+    }
+
+    /// 13.2 A through a coil of 14 AWG, 6 A of its 18 A, are a danger, whatever is marked on it for its
+    /// length (13 A beyond 50 ft).
+    #[test]
+    fn a_coil_is_not_taken_for_its_wire() {
+        for (coiled, expected) in [("true", Signal::Danger), ("false", Signal::Warning)] {
+            let coiled = format!("coiled = {coiled}");
+            let found = findings(&[
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-20R\"]",
+                ),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("wire = \"10 AWG\" # long", "wire = \"14 AWG\""),
+                ("length = \"50 ft\" # long", "length = \"51 ft\""),
+                ("coiled = false # long", coiled.as_str()),
+                ("running = \"1500 W\"\npower_factor = 1.0", "current = \"13.2 A\""),
+                ("on = \"left\" # kettle", "on = \"long\""),
+                ("on = \"right\" # fan", "on = \"front\""),
+            ]);
+            let found = found.iter().find(|found| found.code == "CORD001").expect("found");
+            assert_eq!(found.signal, expected, "{coiled}");
         }
     }
 

@@ -176,15 +176,25 @@ fn what_the_report_tells_is_what_is_lost() {
         let report = tallywatt::report::judge(&plan);
         let sharing = &report.figures.sharing;
         // Where not all of it may run at once, the record is of something else.
-        if !sharing.unplaced.is_empty() || sharing.together.len() != 1 || !sharing.never.is_empty() {
+        if !sharing.unplaced.is_empty() || sharing.together.len() != 1 || !sharing.never.is_empty()
+        {
             continue;
         }
         for (drop, load) in report.figures.drops.iter().zip(&tree.loads) {
-            let left: f64 = drop.volts_left.amount.to_string().parse().expect("a number");
+            let left: f64 = drop
+                .volts_left
+                .amount
+                .to_string()
+                .parse()
+                .expect("a number");
             let expected = microvolts(tree.settled[load.at]);
             // Rounded down to a millivolt.
             let less = expected - microvolts(left);
-            assert!((-NEAR..=1_000 + NEAR).contains(&less), "{}: {less}", drop.at);
+            assert!(
+                (-NEAR..=1_000 + NEAR).contains(&less),
+                "{}: {less}",
+                drop.at
+            );
         }
         told += 1;
     }

@@ -242,6 +242,13 @@ ask-outlet-gfci = Hat diese die Tasten TEST und RESET?
     .help = Die zwei Tasten sind an der Steckdose oder daneben auf der Tafel.
     .row = Stromschlag-Schutz
 
+ask-outlets-bonding = In welcher Dose sitzt der Brückenstecker?
+    .why = Hinter einem GFCI (TEST und RESET) hält er ihn vom Auslösen ab.
+    .help =
+        Ein Brückenstecker ist ein Stecker ohne Kabel. Sehen Sie die Haushaltssteckdosen des Generators an.
+        Er gehört in eine ohne Tasten TEST und RESET. Öffnen und verdrahten Sie nichts.
+    .row = Brückenstecker in
+
 ask-outlet-shares = Hinter wessen Schutzschalter liegt sie?
     .why = { $about }. Schutzschalter aus: Was geht aus?
     .help = Mit einer Lampe in jeder Steckdose: Schalten Sie einen Schutzschalter aus. Die Steckdosen, die dunkel werden, liegen dahinter.
@@ -276,9 +283,10 @@ ask-load-name = Wie heißt es?
 
 ask-load-kind = Was tut es vor allem?
     .why = { $about }. Motoren brauchen zum Starten mehr.
-    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Hängt die Gesundheit eines Menschen davon ab, wählen Sie immer das. Wenn Sie es nicht wissen, zählt das Schlimmste jeder Art, und dass die Gesundheit eines Menschen davon abhängen kann.
+    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Dass nachts gekocht wird, nehmen wir nicht an; andere Wärme schon. Hängt die Gesundheit eines Menschen davon ab, auch ein Rollstuhl, wählen Sie immer das. Wenn Sie es nicht wissen, zählt das Schlimmste jeder Art, und dass die Gesundheit eines Menschen davon abhängen kann.
     .row = Art
-pick-load-kind-heater = Macht Wärme
+pick-load-kind-heater = Wärme: Raum, Bett, Haar, Werkzeug
+pick-load-kind-cooker = Kocht oder erhitzt Wasser
 pick-load-kind-motor = Dreht einen Motor, pumpt oder kühlt
 pick-load-kind-electronic = Lädt, rechnet, zeigt, tönt
 pick-load-kind-lamp = Gibt Licht
@@ -349,7 +357,7 @@ pick-load-hours-none = jederzeit
 
 ask-load-on = Wo ist es angeschlossen?
     .why = { $about }. Überlassen Sie es uns, oder sagen Sie es.
-    .help = Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
+    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
     .row = Angeschlossen an
 pick-load-on-any = Den besten Platz dafür finden
 
@@ -368,10 +376,10 @@ pick-site-ground-wet = Nass: Regen, nasses Gras, Pfützen
 pick-site-ground-damp = Feucht: Tau, feuchte Erde
 pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 
-ask-site-sleepers = Wie weit ist der Generator von Schlafenden?
+ask-site-sleepers = Wie weit vom Generator sind die nächsten Menschen?
     .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
     .help =
-        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Zählen Sie jeden Schritt als 2 ft (0,6 m): lieber zu nah als zu weit.
+        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als 2 ft (0,6 m): lieber zu nah als zu weit.
         Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
     .row = Nächste Menschen
 
@@ -390,8 +398,11 @@ pick-site-stands-enclosed = In Zelt, Vorbau, Auto, Schuppen
 
 ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
     .why = In jedem Zelt oder Fahrzeug, mit frischen Batterien.
-    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein.
+    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein. Niemand schläft in der Nähe, etwa bei einem Markt oder Arbeitseinsatz: dann auch kein Nachbar.
     .row = Kohlenmonoxid-Melder
+pick-site-alarm-yes = Ja, an jedem Schlafplatz
+pick-site-alarm-no = Nein, oder nicht an jedem
+pick-site-alarm-nobody = Niemand schläft in der Nähe
 
 ask-site-building = Speist er die Leitungen eines Hauses?
     .why = Das kann Menschen an der Leitung töten, und Sie.
@@ -490,7 +501,7 @@ ask-gear-bond = Ist innen Neutralleiter mit Schutzleiter verbunden?
 
 ask-gear-from = Woran ist es angeschlossen?
     .why = { $about }. Die Stelle, die dem Generator am nächsten ist.
-    .help = Es werden nur Stellen gezeigt, in die der Stecker passt. Wird es nicht benutzt, wählen Sie „Nichts“.
+    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Gibt es keine oder wird es nicht benutzt, wählen Sie „Nichts“.
     .row = Angeschlossen an
 pick-gear-from-none = Nichts: Es bleibt in der Kiste
 

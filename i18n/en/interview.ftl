@@ -267,6 +267,13 @@ ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .help = The two buttons are on the outlet, or beside it on the panel.
     .row = Shock protection
 
+ask-outlets-bonding = Which outlet is the bonding plug in?
+    .why = Behind a GFCI (TEST and RESET), it keeps that GFCI from tripping.
+    .help =
+        A bonding plug is a plug with no cord. Look at the household outlets of the generator.
+        It belongs in an outlet that has no TEST and RESET buttons. Do not open or wire anything.
+    .row = Bonding plug in
+
 ask-outlet-shares = Whose breaker is this outlet behind?
     .why = { $about }. Press the breaker off and see what dies.
     .help = With a lamp in each outlet, switch one breaker off. The outlets that go dark are behind it.
@@ -301,9 +308,10 @@ ask-load-name = What is it called?
 
 ask-load-kind = What does it mostly do?
     .why = { $about }. Motors need more power to start.
-    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
+    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. What people cook with is not taken to run at night; other heat may be. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
     .row = Kind
-pick-load-kind-heater = Makes heat
+pick-load-kind-heater = Makes heat: rooms, beds, hair, tools
+pick-load-kind-cooker = Cooks, or heats water
 pick-load-kind-motor = Turns a motor, pumps or cools
 pick-load-kind-electronic = Charges, computes, shows, sounds
 pick-load-kind-lamp = Gives light
@@ -374,7 +382,7 @@ pick-load-hours-none = any time
 
 ask-load-on = Where is it plugged in?
     .why = { $about }. Leave it to us, or say where it must be.
-    .help = If you leave it to us, the plan finds the places where most can run at once.
+    .help = Only free places where its plug fits are shown. If you leave it to us, the plan finds the places where most can run at once.
     .row = Plugged into
 pick-load-on-any = Find the best place for it
 
@@ -395,10 +403,10 @@ pick-site-ground-damp = Damp: dew, damp soil
 pick-site-ground-dry = Dry: dry ground, under a roof
 
 # Safety.
-ask-site-sleepers = How far is the generator from sleeping people?
+ask-site-sleepers = How far from the generator are the nearest people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
-        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Count each step as 2 ft (0.6 m): rather too near than too far.
+        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Where nobody sleeps, such as at a market: to where people stand. Count each step as 2 ft (0.6 m): rather too near than too far.
         Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
     .row = Nearest people
 
@@ -418,8 +426,11 @@ pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 # Safety.
 ask-site-alarm = A carbon monoxide alarm where people sleep?
     .why = In each tent or vehicle, working, with fresh batteries.
-    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no.
+    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Nobody sleeps near it, such as at a market or a work party: then neither do neighbours.
     .row = Carbon monoxide alarm
+pick-site-alarm-yes = Yes, in each one
+pick-site-alarm-no = No, or not in each one
+pick-site-alarm-nobody = Nobody sleeps near it
 
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
@@ -525,7 +536,7 @@ ask-gear-bond = Is neutral joined to ground inside the box?
 
 ask-gear-from = What is it plugged into?
     .why = { $about }. Pick the place nearest the generator.
-    .help = Only places where its plug fits are shown. If it is not in use, pick "Nothing".
+    .help = Only free places where its plug fits are shown. If there is none, or it is not in use, pick "Nothing".
     .row = Plugged into
 pick-gear-from-none = Nothing: it stays in the bin
 

@@ -253,6 +253,13 @@ ask-outlet-gfci = ¿Tiene este botones TEST y RESET?
     .help = Los dos botones están en el { -receptacle }, o al lado en el panel.
     .row = Contra descargas
 
+ask-outlets-bonding = ¿En qué { -receptacle } está la clavija de unión?
+    .why = Detrás de un GFCI (TEST y RESET) impide que se dispare.
+    .help =
+        La clavija de unión es una clavija sin cable. Mire los { -receptacle(form: "many") } domésticos del generador.
+        Debe ir en uno sin botones TEST y RESET. No abra ni conecte nada.
+    .row = Clavija de unión en
+
 ask-outlet-shares = ¿Detrás de qué { -breaker } está?
     .why = { $about }. Apague el { -breaker } y vea qué se apaga.
     .help = Con una lámpara en cada { -receptacle }, apague un { -breaker }. Los que quedan a oscuras están detrás de él.
@@ -287,9 +294,10 @@ ask-load-name = ¿Cómo se llama?
 
 ask-load-kind = ¿Qué hace sobre todo?
     .why = { $about }. Los motores piden más para arrancar.
-    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. Si la salud de alguien depende de ello, elija siempre eso. Si no lo sabe, cuenta lo peor de cada tipo, y que la salud de alguien puede depender de ello.
+    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. No se supone que se cocine de noche; otro calor, sí. Si la salud de alguien depende de ello, también una silla de ruedas, elija siempre eso. Si no lo sabe, cuenta lo peor de cada tipo, y que la salud de alguien puede depender de ello.
     .row = Tipo
-pick-load-kind-heater = Da calor
+pick-load-kind-heater = Da calor: cuarto, cama, pelo, taller
+pick-load-kind-cooker = Cocina o calienta agua
 pick-load-kind-motor = Mueve un motor, bombea o enfría
 pick-load-kind-electronic = Carga, calcula, muestra, suena
 pick-load-kind-lamp = Da luz
@@ -360,7 +368,7 @@ pick-load-hours-none = a cualquier hora
 
 ask-load-on = ¿Dónde se enchufa?
     .why = { $about }. Déjelo a nuestro cargo, o diga dónde debe estar.
-    .help = Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
+    .help = Solo se muestran los lugares libres donde encaja su clavija. Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
     .row = Se enchufa en
 pick-load-on-any = Buscar el mejor lugar
 
@@ -379,10 +387,10 @@ pick-site-ground-wet = Mojado: lluvia, hierba, charcos
 pick-site-ground-damp = Húmedo: rocío, tierra húmeda
 pick-site-ground-dry = Seco: suelo seco, bajo techo
 
-ask-site-sleepers = ¿A qué distancia del generador duerme la gente?
+ask-site-sleepers = ¿A qué distancia del generador hay gente?
     .why = Los gases matan a quien duerme. Como 40 ft o 12 m.
     .help =
-        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Cuente cada paso como 2 ft (0.6 m): mejor de menos que de más.
+        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado: hasta donde está la gente. Cuente cada paso como 2 ft (0.6 m): mejor de menos que de más.
         Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
     .row = Gente más cercana
 
@@ -401,8 +409,11 @@ pick-site-stands-enclosed = En { -tent }, porche, auto, cobertizo
 
 ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
     .why = En cada { -tent } o vehículo, que funcione, con pilas nuevas.
-    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no.
+    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no. Nadie duerme cerca, como en un mercado o una jornada de trabajo: entonces tampoco los vecinos.
     .row = Alarma de monóxido
+pick-site-alarm-yes = Sí, en cada lugar
+pick-site-alarm-no = No, o no en todos
+pick-site-alarm-nobody = Nadie duerme cerca
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
@@ -501,7 +512,7 @@ ask-gear-bond = ¿Se unen neutro y tierra dentro de la caja?
 
 ask-gear-from = ¿En qué se enchufa?
     .why = { $about }. Elija el lugar más cercano al generador.
-    .help = Solo se muestran los lugares donde encaja su clavija. Si no se usa, elija “En nada”.
+    .help = Solo se muestran los lugares libres donde encaja su clavija. Si no hay, o no se usa, elija “En nada”.
     .row = Se enchufa en
 pick-gear-from-none = En nada: se queda en el baúl
 

@@ -263,6 +263,13 @@ ask-outlet-gfci = Celle-ci a-t-elle des boutons TEST et RESET ?
     .help = Les deux boutons sont sur la prise, ou à côté sur le panneau.
     .row = Protection contre les chocs
 
+ask-outlets-bonding = Dans quelle prise est la fiche de liaison ?
+    .why = Derrière un GFCI (TEST et RESET), elle l’empêche de couper.
+    .help =
+        Une fiche de liaison est une fiche sans fil. Regardez les prises domestiques du générateur.
+        Sa place est dans une prise sans boutons TEST et RESET. N’ouvrez rien, ne câblez rien.
+    .row = Fiche de liaison dans
+
 ask-outlet-shares = Derrière quel disjoncteur est cette prise ?
     .why = { $about }. Coupez le disjoncteur : qu’est-ce qui s’éteint ?
     .help = Avec une lampe dans chaque prise, coupez un disjoncteur. Les prises qui s’éteignent sont derrière lui.
@@ -297,9 +304,10 @@ ask-load-name = Comment s’appelle-t-il ?
 
 ask-load-kind = Que fait-il surtout ?
     .why = { $about }. Un moteur demande plus pour démarrer.
-    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. Si la santé de quelqu’un en dépend, choisissez toujours cela. Si vous ne savez pas, on compte le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
+    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. On ne suppose pas que l’on cuisine la nuit ; d’une autre chaleur, si. Si la santé de quelqu’un en dépend, un fauteuil roulant aussi, choisissez toujours cela. Si vous ne savez pas, on compte le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
     .row = Genre
-pick-load-kind-heater = Fait de la chaleur
+pick-load-kind-heater = Chauffe : pièce, lit, cheveux, outil
+pick-load-kind-cooker = Cuisine, ou chauffe de l’eau
 pick-load-kind-motor = Tourne, pompe ou refroidit (moteur)
 pick-load-kind-electronic = Charge, calcule, montre, sonne
 pick-load-kind-lamp = Éclaire
@@ -370,7 +378,7 @@ pick-load-hours-none = à toute heure
 
 ask-load-on = Où est-il branché ?
     .why = { $about }. Laissez-nous choisir, ou dites où il doit l’être.
-    .help = Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
+    .help = Seules les places libres où sa fiche entre sont montrées. Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
     .row = Branché à
 pick-load-on-any = Trouver la meilleure place
 
@@ -389,17 +397,20 @@ pick-site-ground-wet = Mouillé : pluie, herbe, flaques
 pick-site-ground-damp = Humide : rosée, terre humide
 pick-site-ground-dry = Sec : sol sec, sous un toit
 
-ask-site-sleepers = À quelle distance de l’échappement dort-on ?
+ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
     .why = L’échappement tue ceux qui dorment. Comme 40 ft ou 12 m.
     .help =
-        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Comptez chaque pas pour 2 ft (0,6 m) : plutôt trop près que trop loin.
+        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché : jusqu’où se tiennent les gens. Comptez chaque pas pour 2 ft (0,6 m) : plutôt trop près que trop loin.
         L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
     .row = Gens les plus proches
 
 ask-site-alarm = Un { -alarm } de monoxyde de carbone où l’on dort ?
     .why = Dans chaque tente ou véhicule, en état, piles neuves.
-    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non.
+    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non. Personne ne dort près de là, comme à un marché ou une corvée : alors les voisins non plus.
     .row = { -alarm(form: "One") } de CO
+pick-site-alarm-yes = Oui, à chaque endroit
+pick-site-alarm-no = Non, ou pas partout
+pick-site-alarm-nobody = Personne ne dort près de là
 
 ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
     .why = L’échappement doit s’échapper, la pluie rester dehors.
@@ -511,7 +522,7 @@ ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
 
 ask-gear-from = À quoi est-ce branché ?
     .why = { $about }. Prenez la place la plus en amont.
-    .help = Seules les places où sa fiche entre sont montrées. Si cela ne sert pas, choisissez « Rien ».
+    .help = Seules les places libres où sa fiche entre sont montrées. S’il n’y en a pas, ou si cela ne sert pas, choisissez « Rien ».
     .row = Branché à
 pick-gear-from-none = Rien : cela reste dans le bac
 

@@ -193,6 +193,7 @@ impl Build<'_> {
             altitude: self.amount("site.altitude", &bounds::ALTITUDE),
             air: self.amount("site.air", &bounds::AIR),
             quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
+            // Where nobody sleeps nothing is said of an alarm.
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),
             stands: self.read("site.stands", |text| match text {
@@ -202,6 +203,10 @@ impl Build<'_> {
                 "enclosed" => Some(Stands::Enclosed),
                 _ => None,
             }),
+            people_sleep: match self.draft.text("site.alarm") {
+                Some("nobody") => Answer::Known(false),
+                _ => Answer::Missing,
+            },
         }
     }
 
@@ -227,6 +232,12 @@ impl Build<'_> {
                 Some("plug") => Answer::Known(true),
                 _ => Answer::Missing,
             },
+            bonding_plug_in: self
+                .draft
+                .text("outlets.bonding")
+                .filter(|_| self.draft.text("generator.neutral") == Some("plug"))
+                .and_then(|token| self.place(token))
+                .and_then(|place| Id::new(&self.ids.of(place))),
             inverter: self.yes("generator.inverter"),
             fuel: self.read(&extra("fuel"), |text| match text {
                 "gasoline" => Some(Fuel::Gasoline),
@@ -376,7 +387,7 @@ impl Build<'_> {
         Some(Outlet {
             id: Id::new(&self.ids.of(Place::Out(n, m, copy)))?,
             shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
-            sockets: None,
+            sockets: parts::told_sockets(self.draft, n, m, copy),
             breaker: self.amount(&key("breaker"), &bounds::BREAKER),
             shares: None,
             trips_at: None,

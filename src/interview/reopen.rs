@@ -100,7 +100,17 @@ impl Open {
             self.put("generator.limit", said(joined.get("limit")));
         }
         self.fuel(set);
-        self.outlets(&list(set, "outlet"))
+        let outlets = list(set, "outlet");
+        if plug {
+            let within = set.get("bonding_plug_in").map(text_of);
+            let at = outlets
+                .iter()
+                .position(|outlet| outlet.get("id").map(text_of) == within);
+            let at = at.filter(|_| within.is_some());
+            let said = at.map_or(Said::Unknown, |at| Said::Is(format!("outlet {}", at + 1)));
+            self.put("outlets.bonding", said);
+        }
+        self.outlets(&outlets)
     }
 
     fn fuel(&mut self, set: &Table) {
@@ -208,6 +218,9 @@ impl Open {
             ("quiet", "quiet_hours"),
         ] {
             self.put(format!("site.{field}"), said(site.get(key)));
+        }
+        if said(site.get("people_sleep")) == Said::is("no") {
+            self.is("site.alarm", "nobody");
         }
     }
 
@@ -340,6 +353,11 @@ impl Open {
                 .filter_map(|out| out.get("id").map(text_of))
                 .collect();
             self.is(key("ids"), ids.join(","));
+            if kind.iter().any(|out| out.contains_key("sockets")) {
+                let each = kind.iter().map(|out| out.get("sockets").map(text_of));
+                let each: Vec<String> = each.map(Option::unwrap_or_default).collect();
+                self.is(key("sockets"), each.join(","));
+            }
         }
         if count < MOST_OUTS {
             self.is(format!("gear.{n}.out.{}.face", count + 1), "done");
@@ -575,6 +593,24 @@ plug = \"5-15P\"
         insta::assert_snapshot!(merged);
         let plan = read(&merged).unwrap();
         assert_eq!(plan.loads.len(), 2);
+    }
+
+    /// Nobody sleeps here: so it opens, and an alarm takes it back.
+    #[test]
+    fn where_nobody_sleeps() {
+        let text = demo::MENDED.replacen("co_alarm = true", "people_sleep = false", 1);
+        let mut machine = opened(&text);
+        assert_eq!(machine.draft().text("site.alarm"), Some("nobody"));
+        let before = plain(machine.draft());
+        assert_eq!(before.site.people_sleep, Answer::Known(false));
+        assert_eq!(before.site.co_alarm, Answer::Missing);
+        answer(&mut machine, &["site", "site.alarm", "yes"]);
+        let merged = merge(&text, &before, &plain(machine.draft())).unwrap();
+        let site = read(&merged).unwrap().site;
+        assert_eq!(
+            (site.people_sleep, site.co_alarm),
+            (Answer::Missing, Answer::Known(true))
+        );
     }
 
     /// "I don't know" stays one: from the draft into the file, and back to the same question.

@@ -70,6 +70,8 @@ fn site() -> impl Strategy<Value = Site> {
                 Stands::Covered,
                 Stands::Enclosed,
             ])),
+            // Mostly not said.
+            prop_oneof![4 => Just(Answer::Missing), 1 => answer(any::<bool>())],
         ),
     )
         .prop_map(
@@ -81,7 +83,7 @@ fn site() -> impl Strategy<Value = Site> {
                 air,
                 quiet_hours,
                 co_alarm,
-                (feeds_building, stands),
+                (feeds_building, stands, people_sleep),
             )| {
                 Site {
                     name,
@@ -93,6 +95,7 @@ fn site() -> impl Strategy<Value = Site> {
                     co_alarm,
                     feeds_building,
                     stands,
+                    people_sleep,
                 }
             },
         )
@@ -181,6 +184,8 @@ fn generator() -> impl Strategy<Value = Generator> {
                 voltage: first.3,
                 neutral: first.4,
                 bonding_plug: first.5,
+                // Named once its outlets have names.
+                bonding_plug_in: None,
                 inverter: first.6,
                 fuel: fuel.0,
                 rated_on: fuel.1,
@@ -248,20 +253,13 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
             }
         ),
     ];
-    let kinds = vec![
-        LoadKind::Heater,
-        LoadKind::Motor,
-        LoadKind::Electronic,
-        LoadKind::Lamp,
-        LoadKind::Medical,
-    ];
     (
         (
             name(),
             prop_oneof![
                 // It may be unknown, but not left out.
                 1 => Just(Answer::Unknown),
-                9 => select(kinds).prop_map(Answer::Known),
+                9 => select(&LoadKind::ALL[..]).prop_map(Answer::Known),
             ],
             answer(draw),
             1..=5_u8,
@@ -366,6 +364,9 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
     )
         .prop_map(|(site, mut generator, cords, boxes, loads, shares)| {
             let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
+            if shares.last() == Some(&true) {
+                generator.bonding_plug_in = receptacles.last().cloned();
+            }
             let mut named_cords = Vec::new();
             let mut named_boxes = Vec::new();
             for (at, (mut cord, from)) in cords.into_iter().enumerate() {

@@ -190,6 +190,17 @@ pub struct Site {
     pub feeds_building: Answer<bool>,
     /// What is over and round the set while it runs.
     pub stands: Answer<Stands>,
+    /// Whether anybody sleeps where exhaust may reach them. Silence is a yes: a market or a work party
+    /// says that nobody does.
+    pub people_sleep: Answer<bool>,
+}
+
+impl Site {
+    /// Whether anybody sleeps here, as far as is known.
+    #[must_use]
+    pub fn sleeps(&self) -> bool {
+        self.people_sleep != Answer::Known(false)
+    }
 }
 
 /// What is over and round the set while it runs.
@@ -298,6 +309,8 @@ pub struct Generator {
     pub neutral: Answer<Neutral>,
     /// Whether a plug that joins neutral to ground is fitted.
     pub bonding_plug: Answer<bool>,
+    /// The receptacle that plug is in. `None`: nobody said.
+    pub bonding_plug_in: Option<Id>,
     /// Whether it is an inverter set, which limits its own current.
     pub inverter: Answer<bool>,
     /// What it burns.
@@ -557,7 +570,7 @@ pub struct Load {
     pub on: Option<Id>,
     /// Whether a battery made for it takes over, for the whole night, when the power goes off.
     pub backup: Answer<bool>,
-    /// Where it is plugged in now, if it may be moved: of places as good it keeps this one.
+    /// Where it is plugged in now, if it may be moved: it stays there unless more can be served.
     pub now: Option<Id>,
 }
 
@@ -566,6 +579,12 @@ impl Load {
     #[must_use]
     pub fn may_be(&self, kind: LoadKind) -> bool {
         self.kind.known().is_none_or(|known| *known == kind)
+    }
+
+    /// Whether it makes heat, of whichever use, or nobody knows of which kind it is.
+    #[must_use]
+    pub fn may_heat(&self) -> bool {
+        self.kind.known().is_none_or(|known| known.heats())
     }
 
     /// Whether it is known to need 240 V: by its plug, which has no neutral, or because somebody said so.
@@ -602,8 +621,12 @@ impl Uses {
 /// Electrical behaviour of a load.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum LoadKind {
-    /// Resistance heat: kettle, toaster, heater.
+    /// Resistance heat for rooms, beds and people, and whatever is not to cook with. Older plans say it
+    /// of all heat.
     Heater,
+    /// Resistance heat to cook with, or to heat water: somebody stands by it, and it is not taken to run
+    /// at night unless its hours say so.
+    Cooker,
     /// Anything that turns a motor or compressor.
     Motor,
     /// Switched-mode supplies: chargers, televisions.
@@ -616,20 +639,27 @@ pub enum LoadKind {
 
 impl LoadKind {
     /// Every kind, in the order in which people are asked.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Heater,
+        Self::Cooker,
         Self::Motor,
         Self::Electronic,
         Self::Lamp,
         Self::Medical,
     ];
     /// Their words, in that order.
-    pub const WORDS: [&str; 5] = ["heater", "motor", "electronic", "lamp", "medical"];
+    pub const WORDS: [&str; 6] = ["heater", "cooker", "motor", "electronic", "lamp", "medical"];
 
     /// Its word in plan files and reports.
     #[must_use]
     pub const fn word(self) -> &'static str {
         Self::WORDS[self as usize]
+    }
+
+    /// Whether it is resistance heat: what is worked out of watts and amps is the same for all of it.
+    #[must_use]
+    pub const fn heats(self) -> bool {
+        matches!(self, Self::Heater | Self::Cooker)
     }
 
     /// The kind of that word.

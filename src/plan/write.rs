@@ -111,6 +111,7 @@ fn site(out: &mut Out, site: &Site) {
             Stands::Enclosed => "enclosed",
         })
     });
+    out.yes_no("people_sleep", site.people_sleep);
 }
 
 fn generator(out: &mut Out, generator: &Generator) {
@@ -134,6 +135,7 @@ fn generator(out: &mut Out, generator: &Generator) {
         })
     });
     out.yes_no("bonding_plug", generator.bonding_plug);
+    out.optional("bonding_plug_in", generator.bonding_plug_in.as_ref());
     out.yes_no("inverter", generator.inverter);
     let fuel = |fuel: &Fuel| {
         quoted(match fuel {

@@ -56,7 +56,7 @@ impl LoadUnit {
     /// else the worse is taken, that it takes its power at any voltage.
     #[must_use]
     pub fn draws(&self) -> Draws {
-        if self.kind == LoadKind::Heater {
+        if self.kind.heats() {
             Draws::Resistance
         } else {
             Draws::Power
@@ -211,7 +211,7 @@ fn at_the_plug(
     amps: Current,
 ) -> (Power, Current) {
     let most = plug.0.rating();
-    if kind == Answer::Known(LoadKind::Heater)
+    if kind.known().is_some_and(|kind| kind.heats())
         && plug.0.household()
         && power <= Power::of_capacity(most, PLUG_VOLTS)
         && amps > most

@@ -55,6 +55,15 @@ pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 /// Locked rotor of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
+/// Generators that prevent their own overload by design, and the wires behind them.
+pub(super) const NEC_445_12: Source = Source::new(
+    NEC,
+    "445.12(A) and 445.13(A), exception",
+    "",
+    Mark::Secondary,
+);
+/// The 30 A supply of a camper, and its main breaker.
+pub(super) const NEC_551_42: Source = Source::new(NEC, "551.42(C) and 551.45", "", Mark::Memory);
 /// Ground-fault protection on portable sets.
 pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20", "", Mark::Secondary);
 /// Ground-fault protection of temporary power for construction, maintenance and the like, as a trade

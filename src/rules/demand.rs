@@ -68,6 +68,13 @@ impl Need<'_> {
         self.any_time() || !self.load.hours.is_empty()
     }
 
+    /// Whether it must run and cannot wait for its turn: it has its hours, or runs for long, or somebody's
+    /// health depends on it.
+    pub fn cannot_wait(&self) -> bool {
+        (self.load.wanted == Wanted::Must || self.life())
+            && (!self.load.hours.is_empty() || self.continuous() || self.life())
+    }
+
     /// Whether somebody's health depends on it, or may.
     pub fn life(&self) -> bool {
         self.load.may_be(LoadKind::Medical)

@@ -193,11 +193,10 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .filter(|load| place(**load).is_none())
         .map(id)
         .collect();
-    let dangers: Vec<&'static str> = report
-        .findings
-        .iter()
-        .filter(|finding| finding.signal == Signal::Danger)
-        .map(|finding| finding.code)
+    let troubles = report.figures.troubles.iter();
+    let dangers: Vec<&'static str> = troubles
+        .filter(|trouble| trouble.signal == Signal::Danger)
+        .filter_map(|trouble| Some(report.findings_of(trouble).next()?.code))
         .collect();
     let over = scene.over();
     Answer {

@@ -12,7 +12,7 @@ use crate::value::{Assumption, Value};
 
 /// Breakers, receptacles and fixed wiring carry a load of three hours or more at 80 % (NEC
 /// 210.20(A), 210.19(A), and 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles).
-const CONTINUOUS: Ratio = Ratio::from_permille(800);
+pub(crate) const CONTINUOUS: Ratio = Ratio::from_permille(800);
 /// Cord sets, plugs and the engine have no lower rating for hours: rated power is what a set
 /// keeps up, and a cord's ampacity is for ever.
 const WHOLE: Ratio = Ratio::from_permille(1000);

@@ -641,6 +641,11 @@ impl Machine {
             (Takes::Typed(form), Some(text)) => {
                 form.check(text).is_ok() && self.check_against_others(place, text).is_err()
             }
+            // The socket may be taken by now.
+            (Takes::Pick(items), Some(text)) if place.step.id == "load-on" => {
+                let items = items(&self.draft, place.at);
+                items.iter().all(|item| item.value != text)
+            }
             _ => false,
         }
     }

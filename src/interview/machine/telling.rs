@@ -5,13 +5,14 @@ use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
 use crate::interview::value::Value;
 use crate::interview::{build, live};
+use crate::plan::Plan;
 use crate::quantity::Power;
-use crate::report::{Assumption, Finding};
+use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;
 
 impl Machine {
     /// The dangers that are certain from the answers so far.
-    pub(in crate::interview) fn dangers(&self) -> Vec<Finding> {
+    pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         let draft = &self.draft;
         let ids = Ids::new(draft);
         let loads = parts::load_ids(draft, &ids);
@@ -30,7 +31,7 @@ impl Machine {
                 _ => None,
             })
             .collect();
-        live::dangers(draft, &unfinished)
+        live::dangers(draft, &unfinished, judge)
     }
 
     /// What the plan takes for the answer to this question, which nobody knows.

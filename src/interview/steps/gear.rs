@@ -222,7 +222,7 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
         "gear-from",
         Takes::Pick(|draft, at| {
             let ids = Ids::new(draft);
-            let mut items: Vec<Item> = parts::may_feed(draft, at.n)
+            let mut items: Vec<Item> = parts::offers(draft, at.n)
                 .into_iter()
                 .filter_map(|place| place_item(draft, &ids, place))
                 .collect();
@@ -232,14 +232,15 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
     )
     // With one place it fits there is nothing to ask; the review page can still change it.
     .when(|draft, at| {
-        if parts::may_feed(draft, at.n).is_empty() {
-            Ask::No
-        } else {
+        if parts::fits_somewhere(draft, at.n) {
             flow_if(parts::sole_feed(draft, at.n).is_none())
+        } else {
+            Ask::No
         }
     })
-    .suggest(|draft, at| {
-        parts::likely_feed(draft, at.n).map_or(Suggestion::Nothing, |place| said(place.token()))
+    .suggest(|draft, at| match parts::likely_feed(draft, at.n) {
+        Some(place) => said(place.token()),
+        None => said("none"),
     }),
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .later()

@@ -222,9 +222,8 @@ pub(in crate::interview) const LOAD: &[Step] = &[
                 .and_then(Plug::named)
                 .unwrap_or(Plug(Configuration::N5_15));
             items.extend(
-                parts::places(draft)
+                parts::offers_load(draft, at.n, plug)
                     .into_iter()
-                    .filter(|place| place.shape(draft).is_some_and(|shape| shape.takes(plug)))
                     .filter_map(|place| place_item(draft, &ids, place)),
             );
             items

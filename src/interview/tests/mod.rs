@@ -5,7 +5,7 @@ mod takes;
 
 use super::view::label;
 use super::*;
-use crate::plan;
+use crate::plan::{self, Answer};
 use crate::quantity::Quantity;
 use crate::words::{Library, Units};
 
@@ -94,6 +94,31 @@ fn planned(text: &str) -> Plan {
         Err(problems) => panic!("{problems:?} in\n{written}"),
     }
     *plan
+}
+
+/// The question of the alarm takes that nobody sleeps here, and asks no more than before.
+#[test]
+fn nobody_sleeps_here() {
+    let sleeps = planned(COMMON);
+    assert_eq!(sleeps.site.co_alarm, Answer::Known(true));
+    assert_eq!(sleeps.site.people_sleep, Answer::Missing);
+    let market =
+        planned(&COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1));
+    assert_eq!(market.site.co_alarm, Answer::Missing);
+    assert_eq!(market.site.people_sleep, Answer::Known(false));
+    let codes = |plan: &Plan| -> Vec<&str> {
+        let findings = crate::report::judge(plan).findings;
+        findings.iter().map(|finding| finding.code).collect()
+    };
+    for code in ["AIR006", "HEALTH002"] {
+        assert!(codes(&sleeps).contains(&code), "{code}");
+        assert!(!codes(&market).contains(&code), "{code}");
+    }
+    assert!(!codes(&market).contains(&"AIR002"));
+    // People are there all the same.
+    let near = COMMON.replacen("yes            # an alarm", "nobody         # an alarm", 1);
+    let near = planned(&near.replacen("40 ft", "12 ft", 1));
+    assert!(codes(&near).contains(&"AIR001"));
 }
 
 #[test]
@@ -386,7 +411,7 @@ fn units_of_the_user_are_kept() {
 fn a_danger_is_told_when_its_answer_is_given() {
     let (_, _, said) = answers(&script(COMMON));
     let wet = said.find("How wet is it").unwrap();
-    let far = said.find("How far is the generator").unwrap();
+    let far = said.find("How far from the generator").unwrap();
     let danger = said.find("DANGER: No shock protection").unwrap();
     assert!(wet < danger && danger < far, "{said}");
     // With the reason and what to do, and not again while nothing has changed.
@@ -915,4 +940,83 @@ fn no_two_parts_are_called_the_same() {
     assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "home-2"]);
     let ids = plan.cords.iter().map(|cord| cord.id.as_str());
     assert_eq!(ids.collect::<Vec<_>>(), ["cord1", "cord3"]);
+}
+
+/// A set with one twist-lock and two household sockets, with what is plugged in there.
+fn opened(more: &str) -> Machine {
+    let text = format!(
+        "format = 1\n[site]\nground = \"dry\"\n[generator]\nrated = \"2800 W\"\nvoltage = \"120 V\"\n\
+         [[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\n\
+         [[generator.outlet]]\nid = \"front\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n{more}\
+         [[load]]\nid = \"lamp\"\nkind = \"lamp\"\nrunning = \"5 W\"\nplug = \"5-15P\"\n"
+    );
+    let plan = plan::read(&text).unwrap_or_else(|problems| panic!("{problems:?} in {text}"));
+    Machine::new(draft_of(&plan, "t").expect("the interview can ask all of it"))
+}
+
+/// The choices of the question at hand.
+fn choices(machine: &Machine) -> Vec<String> {
+    match machine.question().kind {
+        Kind::Choice(items) => items.into_iter().map(|item| item.value).collect(),
+        kind => panic!("{kind:?} is no choice"),
+    }
+}
+
+/// Of two boxes in one socket the first keeps it, and the second is asked about: where it is, nothing is
+/// left, and what is taken is refused.
+#[test]
+fn a_socket_that_is_taken_is_not_offered_to_a_part() {
+    let boxes = |second: &str| {
+        let of = |id: &str, from: &str| {
+            format!(
+                "[[box]]\nid = \"{id}\"\nfrom = \"{from}\"\ninlet = \"L5-30P\"\n\
+                 [[box.outlet]]\nid = \"{id}-1\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n"
+            )
+        };
+        of("one", "twist") + &of("two", second)
+    };
+    let mut machine = opened(&boxes("twist"));
+    assert_eq!(machine.question().key, "gear.2.from");
+    assert_eq!(choices(&machine), ["none"]);
+    let refused = machine.answer(Input::Answer("outlet 1".into()));
+    assert_eq!(refused.map_err(|reject| reject.key), Err("choice"));
+    machine
+        .answer(Input::Answer("none".into()))
+        .expect("the only choice");
+    assert_eq!(machine.question().key, "review");
+    // Three in two sockets, and two.
+    let cord = |n: u8| {
+        format!(
+            "[[cord]]\nid = \"c{n}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n"
+        )
+    };
+    assert_eq!(
+        opened(&(cord(1) + &cord(2) + &cord(3))).question().key,
+        "gear.3.from"
+    );
+    assert_eq!(opened(&(cord(1) + &cord(2))).question().key, "review");
+}
+
+/// So it is with loads, as far as they are on at one time, and with both together.
+#[test]
+fn a_socket_that_is_taken_is_not_offered_to_a_load() {
+    let load = |id: &str, hours: &str| {
+        format!(
+            "[[load]]\nid = \"{id}\"\nkind = \"lamp\"\nrunning = \"60 W\"\nplug = \"5-15P\"\non = \"front\"\nhours = [\"{hours}\"]\n"
+        )
+    };
+    let three =
+        |hours: &str| load("a", "18:00-19:00") + &load("b", "18:00-19:00") + &load("c", hours);
+    let mut machine = opened(&three("18:30-20:00"));
+    assert_eq!(machine.question().key, "load.3.on");
+    assert_eq!(choices(&machine), ["any"]);
+    machine
+        .answer(Input::Answer("any".into()))
+        .expect("the only choice");
+    assert_eq!(machine.question().key, "review");
+    // One after the other in the same socket.
+    assert_eq!(opened(&three("19:00-20:00")).question().key, "review");
+    let cord = "[[cord]]\nid = \"c\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"TT-30R\"]\n";
+    let with_cord = cord.to_owned() + &load("a", "18:00-19:00") + &load("b", "18:00-19:00");
+    assert_eq!(opened(&with_cord).question().key, "load.2.on");
 }

@@ -329,7 +329,7 @@ unknown
 unknown         # nobody knows which half
 done
 done
-cord 1 1        # where the adapter is too: asked
+none            # the adapter has the only socket: nothing else is offered
 check
 ",
     );

@@ -31,6 +31,7 @@ const SITE: &[&str] = &[
     "co_alarm",
     "feeds_building",
     "stands",
+    "people_sleep",
 ];
 const GENERATOR: &[&str] = &[
     "name",
@@ -39,6 +40,7 @@ const GENERATOR: &[&str] = &[
     "voltage",
     "neutral",
     "bonding_plug",
+    "bonding_plug_in",
     "inverter",
     "fuel",
     "rated_on",
@@ -162,6 +164,7 @@ fn site(fields: &Fields<'_>) -> Site {
                 true,
             )
         }),
+        people_sleep: fields.answer("people_sleep", Field::yes_no),
     }
 }
 
@@ -181,6 +184,8 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             true,
         )
     });
+    let (bonding_plug_in, span) = reference(fields, "bonding_plug_in", names);
+    names.plug_in("bonding_plug_in", None, bonding_plug_in.clone(), span);
     let outlets = outlets(fields, OUTLET, &Owner::Generator, "generator", names);
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
@@ -193,6 +198,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             )
         }),
         bonding_plug: fields.answer("bonding_plug", Field::yes_no),
+        bonding_plug_in,
         inverter: fields.answer("inverter", Field::yes_no),
         fuel: fields.answer("fuel", fuel),
         rated_on: fields.answer("rated_on", fuel),

@@ -6,6 +6,7 @@ use crate::plan::{
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::supply::UNKNOWN_RATED;
 use crate::tables::shape::{Circuit, Configuration};
+use crate::verdict::BONDING_PLUG;
 
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.
 pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
@@ -50,11 +51,12 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
                 "continuous" => load.continuous = Answer::Known(false),
-                // At unity and without a start; where the draw is not known either, the least of it.
+                // At unity, without a start and not at night; where the draw is not known either, the
+                // least of it.
                 "kind" => {
                     let heats = load.running.is_known();
                     let kind = if heats {
-                        LoadKind::Heater
+                        LoadKind::Cooker
                     } else {
                         LoadKind::Lamp
                     };
@@ -83,6 +85,7 @@ fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
         "co_alarm" => site.co_alarm = Answer::Known(true),
         "feeds_building" => site.feeds_building = Answer::Known(false),
         "stands" => site.stands = Answer::Known(Stands::Roof),
+        "people_sleep" => site.people_sleep = Answer::Known(false),
         _ => return None,
     }
     Some(())
@@ -110,6 +113,12 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
         "voltage" => set.voltage = Answer::Known(System::V120),
         "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
         "bonding_plug" => set.bonding_plug = Answer::Known(false),
+        // Where it harms least: away from any GFCI, else in the last outlet.
+        "bonding_plug_in" => {
+            let household = set.outlets.iter().filter(|it| it.shape.takes(BONDING_PLUG));
+            let best = household.max_by_key(|it| it.gfci != Answer::Known(true))?;
+            set.bonding_plug_in = Some(best.id.clone());
+        }
         _ => return None,
     }
     Some(())

@@ -15,8 +15,9 @@
 //! it stands the greatest current that runs through the cord at any time. Air that nobody knows
 //! counts as 100 °F, which is 0.82. Of a coil this is a third again, since the coil and the air use up
 //! the same rise: rule CORD003. A cord that is too thin in cool air too, lying as it does, is rule
-//! CORD001's, unless the air would be too hot for it laid out as well. A cord in the sun is hotter than
-//! the air; that is not counted.
+//! CORD001's, unless the air would be too hot for it laid out as well. Where a breaker or the generator
+//! itself stops before that, this rule is silent. A cord in the sun is hotter than the air; that is not
+//! counted.
 //!
 //! ## What to do
 //! Run fewer things on it at the hottest time, use a thicker cord, and lay it in the shade, not under
@@ -27,7 +28,7 @@
 //!   (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
 
-use super::cord_too_thin::{Asked, asked};
+use super::cord_too_thin::{Asked, asked, stops_first};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind, UNKNOWN_CORD};
 use crate::tables::conductor::{flexible_ampacity, in_air};
@@ -86,9 +87,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
         let both = [(straight, node.laid_out), (node.rating, node.when_cool)];
         let asked = both.into_iter().find_map(|(hot, cool)| {
-            // What trips first is not this rule's.
-            let trips = node.protected_at.is_some_and(|(_, breaker)| breaker <= hot);
-            if hot >= cool || trips {
+            if hot >= cool || stops_first(facts, node, hot) {
                 return None;
             }
             let asked = asked(facts, &needs, ix, hot).filter(|asked| asked.demand <= cool)?;

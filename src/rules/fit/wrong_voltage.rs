@@ -29,8 +29,9 @@
 use crate::plan::{Id, System};
 use crate::quantity::Voltage;
 use crate::rules::prelude::*;
-use crate::supply::{Legs, LimitReason, NodeKind};
+use crate::supply::Legs;
 use crate::tables::shape::Circuit;
+use crate::verdict::is_trap;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT006",
@@ -132,15 +133,7 @@ pub(super) fn traps(facts: &Facts<'_>) -> Vec<Id> {
     let supply = facts.supply;
     supply
         .receptacles()
-        .filter(|(ix, node, shape, _)| {
-            node.legs == Legs::Between
-                && shape.0.circuit() != Circuit::TwoLegs
-                // What hangs on a receptacle that gets nothing at all gets nothing either.
-                && supply.up(*ix).skip(1).all(|(_, above)| {
-                    !matches!(above.kind, NodeKind::Receptacle { .. })
-                        || above.reason != LimitReason::NotFed
-                })
-        })
+        .filter(|(ix, ..)| is_trap(supply, *ix))
         .map(|(_, node, ..)| node.id.clone())
         .collect()
 }

@@ -431,7 +431,7 @@ pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
 
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let all = context.words.assumptions(context.report).into_iter();
+    let all = context.words.assumptions(context.report, true).into_iter();
     let rows: Vec<Vec<String>> = all.map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",

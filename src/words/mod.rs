@@ -50,6 +50,21 @@ impl std::fmt::Debug for Words {
     }
 }
 
+/// The remedies of what nobody knows: the title of such a finding says so itself.
+const UNKNOWN_TOLD: [&str; 11] = [
+    "ask",
+    "box-look",
+    "choose",
+    "count",
+    "find-out",
+    "life-find-out",
+    "look",
+    "measure",
+    "plug-look",
+    "unknown",
+    "when",
+];
+
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct FindingText {
@@ -317,8 +332,8 @@ impl Words {
         let title = self.format(finding.code, &args);
         FindingText {
             signal: self.signal(finding.signal),
-            // A guess is not told as a fact.
-            title: if look.is_empty() {
+            // A guess is not told as a fact; some titles say themselves that nobody knows.
+            title: if look.is_empty() || UNKNOWN_TOLD.contains(&finding.fix.key) {
                 title
             } else {
                 self.with("trouble-assumed", [("title", title.into())])

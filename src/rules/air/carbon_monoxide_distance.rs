@@ -27,7 +27,7 @@
 //! - NC DHHS, carbon monoxide advice: 20 ft from doors, windows and vents; names the camper
 //!   (confirmed).
 //! - NIST, Emmerich and Wang, 2011: more than 4.6 m with the exhaust pointed away (confirmed).
-//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
 //! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
 
 use crate::plan::{Answer, Stands};
@@ -44,7 +44,7 @@ pub(super) const RULE: Rule = Rule {
         cite::CPSC_DISTANCE,
         cite::NC_DHHS,
         cite::NIST_2011,
-        cite::NIST_2009,
+        cite::NIST_2021,
         cite::CPSC_LEVELS,
     ],
     fixes: &["move", "closed", "farther", "measure"],
@@ -124,7 +124,7 @@ mod tests {
         }
     }
 
-    /// The bounds are those of CPSC (2020) and NIST (2009), 20 ft and 25 ft.
+    /// The bounds are those of CPSC (2020) and NIST (2021), 20 ft and 25 ft.
     #[test]
     fn danger_below_twenty_feet_and_caution_below_twenty_five() {
         for (distance, signal) in [

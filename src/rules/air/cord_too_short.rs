@@ -27,7 +27,7 @@
 //! outlet is plugged in there, and then everybody steps away, to where the wind comes from.
 //!
 //! ## Sources
-//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
 //! - That a short cord brings the generator near is common practice, no source.
 
@@ -45,7 +45,7 @@ pub(super) const RULE: Rule = Rule {
     area: "air",
     worst: Signal::Warning,
     text: include_str!("cord_too_short.rs"),
-    sources: &[cite::NIST_2009, cite::CPSC_DISTANCE, cite::PRACTICE],
+    sources: &[cite::NIST_2021, cite::CPSC_DISTANCE, cite::PRACTICE],
     fixes: &[
         "longer", "no-cord", "measure", "bedside", "at-set", "stated", "quiet",
     ],
@@ -244,7 +244,7 @@ mod tests {
     use crate::rules::demand::quantity;
     use crate::rules::testing::{findings, signals};
 
-    /// 25 ft is the larger published distance (NIST, 2009). Two cords in a row reach as far as both.
+    /// 25 ft is the larger published distance (NIST, 2021). Two cords in a row reach as far as both.
     #[test]
     fn the_lengths_of_a_chain_add_up() {
         let more = |feet: u32| {

@@ -27,7 +27,7 @@
 //! ## Sources
 //! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
-//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
 //! - That no engine runs while people sleep, and a battery charged by day in its place, are common
 //!   practice, no source. So is what makes it a caution.
 
@@ -46,7 +46,7 @@ pub(super) const RULE: Rule = Rule {
     sources: &[
         cite::CPSC_LEVELS,
         cite::CPSC_DISTANCE,
-        cite::NIST_2009,
+        cite::NIST_2021,
         cite::PRACTICE,
     ],
     fixes: &["battery", "life", "when"],

@@ -34,7 +34,7 @@
 //!   carries only the unbalanced current (from a secondary copy).
 //! - BS 7671, tables 4F3A and 4F1A, for cords marked in mm²: ampacity of flexible cord (from a secondary
 //!   copy).
-//! - UL 817, cord sets by length; 12 AWG to 50 ft by common practice: their marks, as a cord supplier
+//! - UL 817, cord sets by length, tables 114 and 115: their marks, as a cord supplier
 //!   and a forum tell them (from a secondary copy).
 //! - NEMA WD 6: ratings of plugs (from memory, not verified).
 

@@ -26,7 +26,7 @@
 //!   it is used within its listing, which its tag tells (from a secondary copy).
 //! - NFPA 70 (NEC), 240.5(B)(4): cord sets put together in the field, 16 AWG or larger, on 20 A circuits
 //!   (confirmed).
-//! - UL 817, cord sets by length; 12 AWG to 50 ft by common practice: their marks, as a cord supplier
+//! - UL 817, cord sets by length, tables 114 and 115: their marks, as a cord supplier
 //!   and a forum tell them (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 

@@ -8,8 +8,8 @@ use serde::Deserialize;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
 use crate::quantity::{Length, Power, Wire};
 use crate::report::{Repair, Value, Values};
-use crate::rules::NIGHT;
 use crate::tables::exhaust::AMPLE;
+use crate::tables::night::night;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
 /// How long a new adapter and a new three-way cord are taken to be.
@@ -331,7 +331,7 @@ impl Change {
 /// long before the night.
 fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     const BEFORE: u16 = 120;
-    let night = plan.site.quiet_hours.or(NIGHT);
+    let night = night(&plan.site);
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
         return false;
     };

@@ -12,6 +12,7 @@ use crate::quantity::Length;
 use crate::report::{Finding, Report, Signal};
 use crate::supply::LimitReason;
 use crate::tables::conductor::gauge_of;
+use crate::tables::night::quiet;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// Cords are sold in these sizes, thinnest first.
@@ -330,7 +331,7 @@ impl List<'_> {
 
     /// The ends of other hours after this one began, out of quiet hours, the nearest first.
     fn later(&self, hours: Span) -> impl Iterator<Item = u16> {
-        let quiet = self.plan.site.quiet_hours.known().copied();
+        let quiet = quiet(&self.plan.site);
         let mut ends: Vec<u16> = self
             .plan
             .loads
@@ -341,7 +342,8 @@ impl List<'_> {
             .filter(|end| {
                 let to = (end + hours.minutes()) % Span::DAY;
                 let moved = Span { from: *end, to };
-                quiet.is_none_or(|quiet| !quiet.contains(*end) && !moved.contains(quiet.from))
+                let mut quiet = quiet.iter();
+                quiet.all(|quiet| !quiet.contains(*end) && !moved.contains(quiet.from))
             })
             .collect();
         ends.sort_unstable();

@@ -10,8 +10,9 @@
 //! in the place with the worst way out.
 //!
 //! ## The arithmetic
-//! The hours of each thing of the kind "heater" against the night, which is the camp's quiet hours;
-//! where the plan has none, 22:00 to 06:00 (common practice, no source). An hour of the night or more,
+//! The hours of each thing of the kind "heater" against the night, which is the camp's quiet hours,
+//! of several spans the one in which people sleep; where the plan has none, or more than twelve hours
+//! of them on end, 22:00 to 06:00 (common practice, no source). An hour of the night or more,
 //! all its spans together, counts; less is somebody who is up early and makes coffee. Where the plan
 //! says no hours, whatever runs for three hours or more at a stretch counts, and whatever nobody said
 //! that of: it may be at night. Room heaters, heated blankets and pots are one kind in a plan, and are
@@ -30,6 +31,7 @@
 use crate::plan::{Id, Load, LoadKind, Span};
 use crate::rules::demand::clock;
 use crate::rules::prelude::*;
+use crate::tables::night::night;
 
 pub(super) const RULE: Rule = Rule {
     code: "HEALTH002",
@@ -60,12 +62,6 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// When people are taken to sleep where the plan has no quiet hours: 22:00 to 06:00.
-pub(crate) const NIGHT: Span = Span {
-    from: 22 * 60,
-    to: 6 * 60,
-};
-
 /// So much of the night is more than somebody who is up early.
 const LONG: u16 = 60;
 
@@ -86,7 +82,7 @@ fn at_night(load: &Load, continuous: bool, night: Span) -> Option<&'static str> 
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let night = facts.plan.site.quiet_hours.or(NIGHT);
+    let night = night(&facts.plan.site);
     for fix in ["off", "when"] {
         let mut about: Vec<Id> = facts
             .needs()

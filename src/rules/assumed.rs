@@ -5,19 +5,19 @@
 
 use crate::plan::{Answer, Generator, Load, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
-use crate::report::{Assumption, Value};
-use crate::tables::sound::more_at_full_load;
+use crate::report::{Assumption, EnergyUse, Value};
+use crate::tables::night::NIGHT;
+use crate::tables::sound::{ALL, more_at};
 
-use super::fuel::{UNKNOWN_TANK, stretch};
-use super::health::NIGHT;
+use super::demand::quantity;
 
 /// The assumptions, in the order of the plan file.
 #[must_use]
-pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
+pub(crate) fn assumed(plan: &Plan, energy: &EnergyUse) -> Vec<Assumption> {
     let mut list = List::default();
     list.site(&plan.site);
     list.set(plan);
-    list.noise(&plan.generator);
+    list.noise(&plan.generator, energy);
     for load in &plan.loads {
         if load.kind == Answer::Known(LoadKind::Medical) && !load.backup.is_known() {
             list.word(format!("load.{}.backup", load.id), "assumed-no", "backup");
@@ -76,20 +76,16 @@ impl List {
         if set.parallel.is_some_and(|joined| !joined.kit.is_known()) {
             self.word("generator.parallel.kit", "assumed-no", "parallel-kit");
         }
-        // Only where somebody means to run on and on.
-        let timed = !set.runtime.is_empty() && set.rated.is_known();
-        if !timed && stretch(plan) > UNKNOWN_TANK {
-            self.add("generator.runtime", UNKNOWN_TANK.into(), "runtime");
-        }
     }
 
-    fn noise(&mut self, set: &Generator) {
+    fn noise(&mut self, set: &Generator, energy: &EnergyUse) {
         match set.noise {
             Answer::Known(noise) => {
                 if !noise.load.is_known() {
                     self.word("generator.noise.load", "assumed-quarter", "noise-load");
                 }
-                let more = more_at_full_load(noise.load);
+                let load = energy.busiest_load.as_ref();
+                let more = more_at(load.map_or(ALL, quantity), noise.load);
                 if more > SoundLevel::ZERO {
                     let field = "generator.noise.full_load";
                     self.add(field, more.into(), "noise-full-load");
@@ -102,10 +98,10 @@ impl List {
         }
     }
 
-    /// When people sleep matters to what makes heat at known hours.
+    /// When the camp is quiet and people sleep matters to what runs at known hours, and at night.
     fn night(&mut self, plan: &Plan) {
-        let heats = |load: &Load| load.may_be(LoadKind::Heater) && !load.hours.is_empty();
-        if !plan.site.quiet_hours.is_known() && plan.loads.iter().any(heats) {
+        let asks = |load: &Load| !load.hours.is_empty() || load.may_be(LoadKind::Medical);
+        if !plan.site.quiet_hours.is_known() && plan.loads.iter().any(asks) {
             let night = Value::Name(NIGHT.to_string());
             self.add("site.quiet_hours", night, "quiet-hours");
         }

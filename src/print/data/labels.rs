@@ -487,7 +487,15 @@ fn generator(context: &Context<'_>) -> Part {
     }
     if let Some(hours) = &context.report.figures.energy.hours_per_tank {
         let hours = context.capacity(hours);
+        // Nobody switches on what is planned at a place that must not be used.
+        let placed = &context.report.figures.sharing.placed;
+        let usable = |by: &&Id| {
+            let placed = placed.iter().find(|placed| placed.load == **by);
+            let limit = placed.and_then(|placed| context.limit(&placed.at));
+            limit.is_none_or(|limit| context.usable(limit))
+        };
         let by = context.report.figures.energy.busiest_by.as_ref();
+        let by = by.filter(usable);
         let value = by.map_or_else(
             || context.say("tank-value", &[("hours", &hours)]),
             |by| {

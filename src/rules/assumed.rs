@@ -6,10 +6,11 @@
 use crate::plan::{Answer, Generator, Load, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
 use crate::report::{Assumption, EnergyUse, Value};
-use crate::tables::night::NIGHT;
+use crate::tables::night::told;
 use crate::tables::sound::{ALL, more_at};
 
 use super::demand::quantity;
+use super::night::night;
 
 /// The assumptions, in the order of the plan file.
 #[must_use]
@@ -52,7 +53,11 @@ impl List {
         if !site.sleepers_at.is_known() {
             self.word("site.sleepers_at", "assumed-too-near", "sleepers");
         }
-        if !site.co_alarm.is_known() {
+        // Silence is a yes here, and nothing is assumed in it.
+        if site.people_sleep == Answer::Unknown {
+            self.word("site.people_sleep", "assumed-yes", "people-sleep");
+        }
+        if site.sleeps() && !site.co_alarm.is_known() {
             self.word("site.co_alarm", "assumed-no", "co-alarm");
         }
         // Silence is a no here: see rule SHOCK003.
@@ -100,10 +105,18 @@ impl List {
 
     /// When the camp is quiet and people sleep matters to what runs at known hours, and at night.
     fn night(&mut self, plan: &Plan) {
+        let site = &plan.site;
         let asks = |load: &Load| !load.hours.is_empty() || load.may_be(LoadKind::Medical);
-        if !plan.site.quiet_hours.is_known() && plan.loads.iter().any(asks) {
-            let night = Value::Name(NIGHT.to_string());
-            self.add("site.quiet_hours", night, "quiet-hours");
+        let asked = told(site).is_none() && plan.loads.iter().any(asks);
+        if let Some(night) = night(site).filter(|_| asked) {
+            // Told hours may be none, or no night.
+            let why = if site.quiet_hours.is_known() {
+                "night"
+            } else {
+                "quiet-hours"
+            };
+            let night = Value::Name(night.to_string());
+            self.add("site.quiet_hours", night, why);
         }
     }
 
@@ -152,6 +165,13 @@ mod tests {
                 ("site.sleepers_at", "sleepers"),
             ),
             (("co_alarm = true", ""), ("site.co_alarm", "co-alarm")),
+            (
+                (
+                    "stands = \"roof\"",
+                    "stands = \"roof\"\npeople_sleep = \"unknown\"",
+                ),
+                ("site.people_sleep", "people-sleep"),
+            ),
             (
                 ("feeds_building = false", "feeds_building = \"unknown\""),
                 ("site.feeds_building", "building"),
@@ -203,7 +223,7 @@ mod tests {
             ("co_alarm = true", ""),
             ("feeds_building = false", "feeds_building = \"unknown\""),
             ("quiet_hours = \"23:00-07:00\"", ""),
-            ("stands = \"roof\"", ""),
+            ("stands = \"roof\"", "people_sleep = \"unknown\""),
             ("neutral = \"bonded\"", ""),
             ("outdoor = true # long", ""),
             (", load = \"25 %\" }", " }"),

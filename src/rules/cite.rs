@@ -35,6 +35,13 @@ pub(super) const UL_817: Source = Source::new(
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
+/// Ampacity of flexible cord that is marked in mm².
+pub(super) const BS_7671: Source = Source::new(
+    "BS 7671",
+    "tables 4F3A and 4F1A, for cords marked in mm²",
+    "",
+    Mark::Secondary,
+);
 /// Which conductors of a cord count as carrying current.
 pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark::Secondary);
 /// Voltage drop, informational.
@@ -48,6 +55,15 @@ pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 /// Locked rotor of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
+/// Generators that prevent their own overload by design, and the wires behind them.
+pub(super) const NEC_445_12: Source = Source::new(
+    NEC,
+    "445.12(A) and 445.13(A), exception",
+    "",
+    Mark::Secondary,
+);
+/// The 30 A supply of a camper, and its main breaker.
+pub(super) const NEC_551_42: Source = Source::new(NEC, "551.42(C) and 551.45", "", Mark::Memory);
 /// Ground-fault protection on portable sets.
 pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20", "", Mark::Secondary);
 /// Ground-fault protection of temporary power for construction, maintenance and the like, as a trade

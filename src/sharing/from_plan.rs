@@ -13,15 +13,18 @@
 //! everything plugged in counted; no load that was served moves for it. What may be on at once is
 //! told by `together`, `never` and `turns`, not by `placed`.
 //!
-//! A load is sent to a receptacle that has no danger of its own, if its plug fits one: with
-//! ground-fault protection on ground that may be wet, and never behind a breaker too large.
+//! A load goes only where the verdict on the receptacle allows loads ([`Verdicts::no_loads`]), whether
+//! the plan puts it there or not. One that fits nowhere else has no place, and the rules say why. Of places that
+//! are allowed, one with ground-fault protection that works goes before one without, unless the ground is dry.
 //!
 //! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
 //! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
 //! by itself, and the rules see it where it is.
 //!
-//! A load that is somewhere now and may be moved (`now`) keeps its place when no other is better
-//! for the whole.
+//! **Where it is used.** Of placings that serve as much, the one with the fewest loads away from where
+//! they are used: where one is now, if it may be moved (`now`), else as far out on cords as exhaust
+//! keeps the set from people. At the set nothing is used that another place can take. How full things
+//! are counts only beyond the 80 % that hold for hours.
 //!
 //! **Alike.** Loads of one entry with a count, at one receptacle, are interchangeable. Of sets
 //! that differ only in which of them it is, `together` and `never` hold the one with the first
@@ -36,24 +39,21 @@ use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
-use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Outlet, Plan, Span, Wanted};
-use crate::quantity::{Current, Length, Power, narrow};
+use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
+use crate::quantity::{Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{Legs, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::CORD_SET_CIRCUIT;
+use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
-use crate::tables::shape::{Circuit, Configuration, Plug};
+use crate::tables::shape::Circuit;
+use crate::verdict::Verdicts;
 
 /// Steps for each of the other searches, which are a microsecond each.
 const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
-/// On circuits up to this, cord sets and 15 A receptacles are allowed (NEC 240.5(B)(4) and
-/// 210.21(B)(3)).
-const SMALL_CIRCUIT: Current = CORD_SET_CIRCUIT;
-/// What a bonding plug is made with (common practice, no source).
-pub(crate) const BONDING_PLUG: Plug = Plug(Configuration::N5_15);
+/// Up to here cords end at the set (common practice, no source, as in rule CORD005).
+const AT_SET: Length = Length::from_millimetres(2_000);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 
@@ -62,10 +62,10 @@ const SMALL: usize = 3;
 /// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
 /// are not looked for here.
 #[must_use]
-pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
+pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let considered = units.len().min(LoadSet::CAPACITY);
     let (units, beyond) = units.split_at(considered);
-    let (setting, whole) = Setting::new(plan, supply, units);
+    let (setting, whole) = Setting::new(plan, supply, verdicts, units);
     let model = &setting.model;
 
     let placing = place(model, &mut Budget::steps(place::STEPS));
@@ -181,21 +181,31 @@ struct Setting<'a> {
     fits: Vec<Vec<usize>>,
     /// For each load, whether the plan puts it where it is.
     settled: Vec<bool>,
+    /// For each load, whether it fits somewhere that no load may be plugged into.
+    refused: Vec<bool>,
 }
 
 impl<'a> Setting<'a> {
     /// The setting, and whether the whole of it could be taken in.
-    fn new(plan: &'a Plan, supply: &'a Supply, units: &'a [LoadUnit]) -> (Self, bool) {
+    fn new(
+        plan: &'a Plan,
+        supply: &'a Supply,
+        verdicts: &Verdicts<'_>,
+        units: &'a [LoadUnit],
+    ) -> (Self, bool) {
         let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
         let mut places = Vec::new();
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
-        let bonded = bonding_socket(plan, supply);
-        for (ix, node, _, count) in supply.receptacles() {
+        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
+        // Of equals, what comes first is near those who use it.
+        let mut receptacles: Vec<_> = supply.receptacles().collect();
+        receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(plan, supply, *ix).min(AMPLE)));
+        for (ix, node, _, count) in receptacles {
             let count = u32::from(count);
             let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
             let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
-            if supply.limit(ix).short.milliamps() <= 0 {
+            if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
             let settled = units
@@ -218,7 +228,7 @@ impl<'a> Setting<'a> {
         let dry = plan.site.ground == Answer::Known(Ground::Dry);
         let sound: Vec<bool> = places
             .iter()
-            .map(|place| sound(supply, *place, dry))
+            .map(|place| dry || verdicts.protected(*place))
             .collect();
         let mut fits: Vec<Vec<usize>> = units
             .iter()
@@ -230,7 +240,7 @@ impl<'a> Setting<'a> {
                             Some(on) => kept[*place] && node.id == *on,
                             None => !kept[*place],
                         };
-                        there && fits(supply, places[*place], unit)
+                        there && fits_at(supply, places[*place], unit)
                     })
                     .collect();
                 // Only where there is no other: the rules then say what is wrong with it.
@@ -241,29 +251,51 @@ impl<'a> Setting<'a> {
                 }
             })
             .collect();
-        beside_beds(plan, supply, units, &places, &sockets, &mut fits);
+        let out: Vec<Length> = (places.iter())
+            .map(|place| cords(plan, supply, *place))
+            .collect();
+        let far: Vec<Vec<usize>> = (units.iter().zip(&fits))
+            .map(|(unit, fits)| far(supply, unit, fits, &places, &out))
+            .collect();
+        beside_beds(plan, units, &far, &sockets, &mut fits);
+        let loads: Vec<Load> = (units.iter().zip(&fits))
+            .map(|(unit, fits)| load(plan, unit, fits, units.len()))
+            .collect();
+        let costs = loads
+            .iter()
+            .zip(units)
+            .zip(&far)
+            .flat_map(|((load, unit), far)| {
+                let now = plan.loads[unit.load].now.as_ref();
+                let is_now = |place: &usize| Some(&supply.node(places[*place]).id) == now;
+                let now = load.allowed.iter().copied().find(is_now);
+                costs(load, far, now, units.len(), &out)
+            });
+        let costs = costs.collect();
 
         let mut setting = Self {
             supply,
             units,
             model: Model {
-                loads: units
-                    .iter()
-                    .zip(&fits)
-                    .map(|(unit, fits)| {
-                        let now = plan.loads[unit.load].now.as_ref();
-                        let home = fits.iter().copied().find(|place| {
-                            now.is_some_and(|now| supply.node(places[*place]).id == *now)
-                        });
-                        load(plan, unit, (fits, home), units.len())
-                    })
-                    .collect(),
+                loads,
                 sockets,
                 rows: Vec::new(),
                 moments: Vec::new(),
+                costs,
+                enough: CONTINUOUS.permille(),
             },
             places,
             settled: units.iter().map(|unit| on(unit).is_some()).collect(),
+            refused: units
+                .iter()
+                .map(|unit| {
+                    supply.receptacles().any(|(ix, node, ..)| {
+                        on(unit).is_none_or(|on| *on == node.id)
+                            && verdicts.no_loads(ix).is_some()
+                            && fits_at(supply, ix, unit)
+                    })
+                })
+                .collect(),
             fits,
         };
         setting.add_rows();
@@ -369,7 +401,8 @@ impl<'a> Setting<'a> {
         places.sort_by_cached_key(|place| {
             let mut with = at.clone();
             with[load] = Some(*place);
-            self.fullness(&with, load, *place)
+            let cost = self.model.cost(load, *place);
+            (cost, self.fullness(&with, load, *place))
         });
         for &place in &places {
             if free[place] > 0 {
@@ -413,7 +446,9 @@ impl<'a> Setting<'a> {
 
     fn reason(&self, load: usize) -> &'static str {
         let fits = &self.fits[load];
-        if fits.is_empty() {
+        if fits.is_empty() && self.refused[load] {
+            "refused"
+        } else if fits.is_empty() {
             "no-receptacle-fits"
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
             "no-room"
@@ -507,36 +542,8 @@ impl<'a> Setting<'a> {
     }
 }
 
-/// The socket of the set that is left for its bonding plug: at the household outlet with the most
-/// sockets that the plan leaves free, the last of equals. None where the plan leaves none.
-fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<NodeIx> {
-    if plan.generator.bonding_plug != Answer::Known(true) {
-        return None;
-    }
-    let free = |outlet: &Outlet| {
-        let ix = supply.receptacle(&outlet.id)?;
-        let loads = plan.loads.iter();
-        let on = loads.filter(|load| load.on.as_ref() == Some(&outlet.id));
-        let taken =
-            supply.fed_from(ix).count() + on.map(|load| usize::from(load.count)).sum::<usize>();
-        let free = usize::from(outlet.socket_count()).checked_sub(taken)?;
-        (free > 0).then_some((free, ix))
-    };
-    let outlets = plan.generator.outlets.iter();
-    outlets
-        .filter(|outlet| outlet.shape.takes(BONDING_PLUG))
-        .filter_map(free)
-        .max_by_key(|(free, _)| *free)
-        .map(|(_, ix)| ix)
-}
-
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.
-fn load(
-    plan: &Plan,
-    unit: &LoadUnit,
-    (fits, home): (&[usize], Option<usize>),
-    count: usize,
-) -> Load {
+fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     let medical = unit.kind == LoadKind::Medical;
     Load {
         running: unit.running_current.milliamps(),
@@ -545,62 +552,40 @@ fn load(
         must: medical || plan.loads[unit.load].wanted == Wanted::Must,
         weight: if medical { count as u64 + 1 } else { 1 },
         allowed: fits.to_vec(),
-        home,
     }
 }
 
-/// Whether a place is one to send somebody to: with ground-fault protection, unless the ground
-/// is known to be dry, and with a breaker before every part of the way that suits the part. A
-/// preference for proposals only; the rules judge, and name every exception.
-fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
-    (dry || supply.gfci(place))
-        && supply.up(place).all(|(_, node)| match node.kind {
-            NodeKind::Source | NodeKind::Breaker { .. } => true,
-            _ => {
-                // Heat is no want of protection, and is counted in what may be asked of the cord.
-                let rated = node.when_cool;
-                node.protected_at
-                    .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
-            }
-        })
-}
-
-/// What a life depends on, and the plan puts nowhere, goes beside the bed, if there is room for all of
-/// it there.
+/// What a life depends on, and the plan puts nowhere, goes where a sleeper can have it and nowhere
+/// else, if there is room for all of it there.
 fn beside_beds(
     plan: &Plan,
-    supply: &Supply,
     units: &[LoadUnit],
-    places: &[NodeIx],
+    far: &[Vec<usize>],
     sockets: &[u32],
     fits: &mut [Vec<usize>],
 ) {
     let lives: Vec<usize> = (0..units.len())
-        .filter(|load| units[*load].kind == LoadKind::Medical)
+        .filter(|load| units[*load].kind == LoadKind::Medical && !far[*load].is_empty())
         .filter(|load| plan.loads[units[*load].load].on.is_none())
         .collect();
-    let beside: Vec<Vec<usize>> = lives
-        .iter()
-        .map(|load| bedside(plan, supply, &units[*load], &fits[*load], places))
-        .collect();
-    let there: BTreeSet<usize> = beside.iter().flatten().copied().collect();
+    let there: BTreeSet<usize> = lives.iter().flat_map(|load| &far[*load]).copied().collect();
     let room: u32 = there.iter().map(|place| sockets[*place]).sum();
     if usize::try_from(room).is_ok_and(|room| room >= lives.len()) {
-        for (load, places) in lives.into_iter().zip(beside) {
-            fits[load] = places;
+        for load in lives {
+            fits[load].clone_from(&far[load]);
         }
     }
 }
 
-/// Of these places those that a sleeper can have a device plugged in at, which the set must stand far
-/// from: as far out on cords as exhaust asks for, else on any cord, else all of them. Only places that can
-/// run it count.
-fn bedside(
-    plan: &Plan,
+/// Of these places those that people can have a thing plugged in at, which the set must stand far from: as
+/// far out on cords as exhaust asks for, else the farthest. None where all are at the set. Only places
+/// that can run it count.
+fn far(
     supply: &Supply,
     unit: &LoadUnit,
     fitting: &[usize],
     places: &[NodeIx],
+    out: &[Length],
 ) -> Vec<usize> {
     let runs = |place: NodeIx| {
         let limit = supply.limit(place);
@@ -611,34 +596,44 @@ fn bedside(
                 limit.short
             }
     };
-    let out = |place: NodeIx| -> Option<Length> {
-        let mut cords = supply
-            .up(place)
-            .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
-            .filter_map(|(_, node)| plan.cords.iter().find(|cord| cord.id == node.id))
-            .map(|cord| cord.length.or(Length::ZERO))
-            .peekable();
-        cords.peek()?;
-        Some(cords.sum())
+    let mut far: Vec<usize> = (fitting.iter().copied())
+        .filter(|place| out[*place] > Length::ZERO && runs(places[*place]))
+        .collect();
+    let farthest = far.iter().map(|place| out[*place]).max();
+    far.retain(|place| farthest.is_some_and(|farthest| out[*place] >= farthest.min(AMPLE)));
+    far
+}
+
+/// How far cords lead away from the set; one of unknown length hardly, and none up to [`AT_SET`].
+fn cords(plan: &Plan, supply: &Supply, place: NodeIx) -> Length {
+    let long: Length = supply
+        .up(place)
+        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+        .filter_map(|(_, node)| plan.cords.iter().find(|cord| cord.id == node.id))
+        .map(|cord| cord.length.or(AT_SET + Length::from_millimetres(1)))
+        .sum();
+    if long > AT_SET { long } else { Length::ZERO }
+}
+
+/// What it costs that a load is at each place: nothing where it is used; elsewhere the more the more it
+/// weighs, and one besides for a cord moved, which all together never outdo one load away.
+fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length]) -> Vec<i64> {
+    let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
+    let near = stays.as_ref().map_or(far, std::slice::from_ref);
+    let away = i64::try_from(load.weight).unwrap_or(1) * (count as i64 + 1);
+    let cost = |place| {
+        if near.is_empty() || near.contains(&place) {
+            0
+        } else {
+            away + i64::from(now.is_some_and(|now| now != place))
+        }
     };
-    let farthest = fitting
-        .iter()
-        .map(|place| places[*place])
-        .filter(|place| runs(*place))
-        .filter_map(out)
-        .max();
-    let Some(farthest) = farthest else {
-        return fitting.to_vec();
-    };
-    let wanted = farthest.min(AMPLE);
-    let far = |place: NodeIx| runs(place) && out(place).is_some_and(|out| out >= wanted);
-    let fitting = fitting.iter().copied();
-    fitting.filter(|place| far(places[*place])).collect()
+    (0..out.len()).map(cost).collect()
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one
 /// leg runs there on one as well, but for its parts of 240 V, of which rule FIT006 tells.
-fn fits(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
+fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let node = supply.node(place);
     let NodeKind::Receptacle { shape, .. } = node.kind else {
         return false;

@@ -33,8 +33,6 @@ pub struct Load {
     pub weight: u64,
     /// The places it may be plugged in.
     pub allowed: Vec<usize>,
-    /// The place it is plugged in now, if it may be moved.
-    pub home: Option<usize>,
 }
 
 impl Load {
@@ -83,6 +81,10 @@ pub struct Model {
     /// The sets of loads that are on at the same time at some moment of the day, none within
     /// another. Empty: all at once.
     pub moments: Vec<LoadSet>,
+    /// What it costs that a load is at a place, on or not: `load * places + place`. Empty: nothing.
+    pub costs: Vec<i64>,
+    /// Up to so many thousandths, one greatest use is as good as another.
+    pub enough: i64,
 }
 
 /// A row with what is asked of it again and again.
@@ -258,12 +260,27 @@ impl Model {
         left.iter().all(|left| *left >= 0)
     }
 
-    /// The greatest use of any balanced row at any moment, in thousandths, rounded up.
+    /// What it costs that a load is there.
+    #[must_use]
+    pub fn cost(&self, load: usize, place: usize) -> i64 {
+        let index = load * self.sockets.len() + place;
+        self.costs.get(index).copied().unwrap_or(0)
+    }
+
+    /// What all of it costs.
+    #[must_use]
+    pub fn cost_of(&self, at: &Places) -> i64 {
+        let cost = |(load, place): (usize, &Option<usize>)| Some(self.cost(load, (*place)?));
+        at.iter().enumerate().filter_map(cost).sum()
+    }
+
+    /// The greatest use of any balanced row at any moment, in thousandths, rounded up; what is
+    /// enough where it is no more than that.
     #[must_use]
     pub fn use_permille(&self, at: &Places) -> i64 {
         let fixed = self.at(at);
         let all = plugged(at);
-        let mut most = 0;
+        let mut most = self.enough;
         for moment in self.moments() {
             let on = all.intersection(&moment);
             for (row, of) in fixed.rows.iter().zip(&self.rows) {

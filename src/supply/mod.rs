@@ -10,8 +10,11 @@ mod limit;
 #[cfg(test)]
 mod tests;
 
-pub(crate) use build::{COILED_DIVISOR, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark};
-pub use limit::Governing;
+pub(crate) use build::{
+    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
+    rated_of_peak, usual_mark,
+};
+pub use limit::{Acts, Governing, SetBy};
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};

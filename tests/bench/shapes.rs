@@ -200,7 +200,6 @@ fn load(chance: &mut Chance, shape: Shape, index: usize, places: usize) -> Load 
         },
         weight,
         allowed,
-        home: None,
     }
 }
 

@@ -10,18 +10,19 @@
 //!
 //! ## The arithmetic
 //! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
-//! is not counted. A cord of unknown length counts as nothing here, though it counts as long for the
-//! voltage. Lengths are kept in whole millimetres, rounded up for the voltage's sake, so each cord counts
-//! here up to a millimetre longer than it is. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
-//! people, see rule AIR001: shorter is a caution. For a medical device without a battery for the night
-//! its own cords count: shorter is a warning, and so is none at all. If they reach less far than the
-//! plan says people are from the generator, one of the two is not true: a caution. Where the farthest
-//! cord ends nearer than the distance from which the set is at 60 dB(A), at the load its noise was
-//! measured at, it is a notice.
+//! is not counted. A camper or a vehicle brings a cord of its own, and is left out: what has a plug of
+//! TT-30, L5-30, L14-30 or 14-50 is taken for one. A cord of unknown length counts as nothing here,
+//! though it counts as long for the voltage. Lengths are kept in whole millimetres, rounded up for the
+//! voltage's sake, so each cord counts here up to a millimetre longer than it is. The farthest of them
+//! against 25 ft (7.62 m), the larger published distance from exhaust to people, see rule AIR001:
+//! shorter is a caution. For a medical device without a battery for the night its own cords count:
+//! shorter is a warning, and so is none at all, whether or not anybody sleeps here. If they reach less
+//! far than the plan says people are from the generator, one of the two is not true: a caution.
 //!
 //! ## What to do
 //! Bring one cord that is long enough, and thick enough for that length and load: the card and the
-//! worksheet tell how thick. Leave the generator where it stands.
+//! worksheet tell how thick. Leave the generator where it stands. What is used at the generator's own
+//! outlet is plugged in there, and then everybody steps away, to where the wind comes from.
 //!
 //! ## Sources
 //! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
@@ -30,8 +31,7 @@
 
 use crate::plan::{Answer, Id, LoadKind};
 use crate::quantity::Length;
-use crate::report::noise::BOUND;
-use crate::rules::demand::{Need, quantity};
+use crate::rules::demand::{Need, camper};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
@@ -43,9 +43,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("cord_too_short.rs"),
     sources: &[cite::NIST_2009, cite::CPSC_DISTANCE, cite::PRACTICE],
-    fixes: &[
-        "longer", "no-cord", "measure", "bedside", "at-set", "stated", "quiet",
-    ],
+    fixes: &["longer", "no-cord", "measure", "bedside", "at-set", "stated"],
     check,
     #[cfg(test)]
     fires: &[
@@ -67,15 +65,15 @@ pub(super) const RULE: Rule = Rule {
         ],
         // People at 60 ft.
         &[("kind = \"electronic\" # fan", "kind = \"medical\"")],
-        &[("level = \"56 dBA\"", "level = \"67 dBA\"")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
-        &[
-            ("length = \"50 ft\"", "length = \"25 ft\""),
-            ("noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }", ""),
-        ],
+        &[("length = \"50 ft\"", "length = \"25 ft\"")],
+        // However loud it is: a limit measured at a fixed distance is met by no longer cord.
+        &[("level = \"56 dBA\"", "level = \"90 dBA\"")],
+        // A camper on its own cord, at the generator itself.
+        &CAMPER,
         // What plugs in at the generator itself is one thing of several.
         &[("on = \"left\" # kettle", "on = \"front\"")],
         &[
@@ -84,6 +82,17 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+/// Both things are campers, one of them at the generator's own outlet, one at a box.
+#[cfg(test)]
+const CAMPER: [(&str, &str); 6] = [
+    ("shape = \"L5-30R\"", "shape = \"TT-30R\""),
+    ("from = \"twist\"\nplug = \"L5-30P\"", "plug = \"L5-30P\""),
+    ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
+    ("on = \"left\" # kettle", "on = \"twist\""),
+    ("plug = \"5-15P\" # fan", "plug = \"L5-30P\""),
+    ("on = \"right\" # fan", ""),
+];
 
 /// How far the cords from the generator reach.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -122,6 +131,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         needs
             .iter()
             .filter(|need| wanted(need))
+            // It brings a cord of its own.
+            .filter(|need| !camper(need.load))
             // What gives nothing brings nothing nearer.
             .filter_map(|need| Some((need, need.at.filter(|at| facts.gives(*at))?)))
             .map(|(need, at)| (need.load.id.clone(), reach(facts, at)))
@@ -134,16 +145,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     bedside(facts, found, &medical);
     // Told once, where it is worse.
     let told = medical.iter().any(|(_, reach)| reach.unsure && reach.length < AMPLE);
-    everything(facts, found, reaches(|_| true), told);
+    everything(found, reaches(|_| true), told);
 }
 
 /// The farthest of all.
-fn everything(
-    facts: &Facts<'_>,
-    found: &mut Findings<'_>,
-    all: Vec<(Id, Reach)>,
-    measure_is_told: bool,
-) {
+fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: bool) {
     let unsure = all.iter().any(|(_, reach)| reach.unsure);
     let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();
     // Of equals the first.
@@ -157,23 +163,14 @@ fn everything(
     let Some(farthest) = farthest else {
         return;
     };
-    let quiet = facts.figures.noise.quiet_from.as_ref();
-    let quiet: Option<Length> = quiet.map(quantity);
-    let (signal, fix, needed) = if farthest.length < AMPLE {
-        let fix = match (unsure, farthest.cords.is_empty()) {
-            (true, _) if measure_is_told => return,
-            (true, _) => "measure",
-            (false, true) => "no-cord",
-            (false, false) => "longer",
-        };
-        (Signal::Caution, fix, AMPLE)
-    } else if let Some(quiet) = quiet
-        && farthest.length < quiet
-        && !unsure
-    {
-        (Signal::Notice, "quiet", quiet)
-    } else {
+    if farthest.length >= AMPLE {
         return;
+    }
+    let fix = match (unsure, farthest.cords.is_empty()) {
+        (true, _) if measure_is_told => return,
+        (true, _) => "measure",
+        (false, true) => "no-cord",
+        (false, false) => "longer",
     };
     let mut about = if fix == "no-cord" || farthest.cords.is_empty() {
         loads
@@ -181,14 +178,11 @@ fn everything(
         farthest.cords
     };
     about.dedup();
-    let mut shown = values([
+    let shown = values([
         ("reach", farthest.length.into()),
-        ("needed", needed.into()),
+        ("needed", AMPLE.into()),
     ]);
-    if fix == "quiet" {
-        shown.insert("limit", BOUND.into());
-    }
-    found.add(signal, about, shown, fix, values([]));
+    found.add(Signal::Caution, about, shown, fix, values([]));
 }
 
 /// What runs beside a sleeper.
@@ -236,15 +230,14 @@ mod tests {
                  coiled = false\n[[box]]\nid = \"box\"\nfrom = \"more\""
             )
         };
-        let quiet = ("level = \"56 dBA\"", "level = \"40 dBA\"");
         let short = ("length = \"50 ft\"", "length = \"15 ft\"");
         for (feet, signal) in [(9, vec![Signal::Caution]), (10, vec![])] {
             let more = more(feet);
-            let edits = [quiet, short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
+            let edits = [short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
             assert_eq!(signals("AIR005", &edits), signal, "{feet}");
         }
         let more = more(9);
-        let edits = [quiet, short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
+        let edits = [short, ("[[box]]\nid = \"box\"\nfrom = \"long\"", more.as_str())];
         let found = findings(&edits);
         let found = found.iter().find(|it| it.code == "AIR005").expect("found");
         let Value::Amount(reach) = &found.values["reach"] else {
@@ -279,6 +272,23 @@ mod tests {
             let edits = [medical, ("length = \"50 ft\"", length.as_str())];
             assert_eq!(signals("AIR005", &edits), expected, "{feet}");
         }
+    }
+
+    /// A camper's own cord is not asked about; what else hangs on short cords is as short beside it.
+    #[test]
+    fn a_camper_brings_its_own_cord() {
+        use super::CAMPER;
+        assert_eq!(signals("AIR005", &CAMPER), []);
+        let short = ("length = \"50 ft\"", "length = \"24 ft\"");
+        let beside = [CAMPER[0], short, CAMPER[2], CAMPER[3]];
+        let plug = ("plug = \"L5-30P\" # long", "plug = \"TT-30P\"");
+        let ends = [beside[0], plug, beside[1], beside[2], beside[3]];
+        assert_eq!(signals("AIR005", &ends), [Signal::Caution]);
+        // The same at the same outlet, with a household plug: it has none of its own.
+        assert_eq!(
+            signals("AIR005", &[("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")]),
+            [Signal::Caution]
+        );
     }
 
     /// What nobody measured may be too short.

@@ -24,7 +24,7 @@
 //! ## What to do
 //! Plan a pause. What somebody's health depends on needs a battery made for it, or the supplier's
 //! reserve, for as long: with neither nobody relies on the generator for it. Turn everything off, stop
-//! the engine, and let it cool for 15 to 20 minutes before you add fuel. Refuel in daylight, away from
+//! the engine, and let it cool for 20 minutes before you add fuel. Refuel in daylight, away from
 //! flames, and not in rain. Keep spare fuel well away from the generator and the tents.
 //!
 //! ## Sources

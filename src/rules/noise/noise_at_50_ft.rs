@@ -31,12 +31,9 @@
 use crate::plan::Answer;
 use crate::quantity::SoundLevel;
 use crate::report::Amount;
-use crate::report::noise::MEASURED_AT;
+use crate::report::noise::{BOUND, MEASURED_AT};
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
-
-/// 60 dB(A).
-const LIMIT: SoundLevel = SoundLevel::from_millidecibels(60_000);
 
 pub(super) const RULE: Rule = Rule {
     code: "NOISE001",
@@ -70,7 +67,7 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.generator.noise == Answer::Unknown {
-        let shown = values([("limit", LIMIT.into()), ("distance", MEASURED_AT.into())]);
+        let shown = values([("limit", BOUND.into()), ("distance", MEASURED_AT.into())]);
         found.add(Signal::Notice, vec![], shown, "look", values([]));
         return;
     }
@@ -81,14 +78,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     else {
         return;
     };
-    if busiest <= LIMIT {
+    if busiest <= BOUND {
         return;
     }
-    let fix = if measured > LIMIT { "quieter" } else { "busiest" };
+    let fix = if measured > BOUND { "quieter" } else { "busiest" };
     let mut shown = values([
         ("level", measured.into()),
         ("busiest", busiest.into()),
-        ("limit", LIMIT.into()),
+        ("limit", BOUND.into()),
         ("distance", MEASURED_AT.into()),
     ]);
     if let Some(more) = noise.more_at_busiest {

@@ -9,12 +9,13 @@
 //!
 //! ## The arithmetic
 //! The hours of each load against the quiet hours, minute by minute; where nobody knows these, 22:00 to
-//! 06:00 is taken, and the finding says so. A medical load without hours and without a battery of its own
-//! counts as running at night; other loads without hours can run by day.
+//! 06:00 is taken, and the finding says so. A medical load without hours counts as running at night;
+//! other loads without hours can run by day. What somebody's health depends on and a battery of its own
+//! carries through the night is not counted.
 //!
 //! ## What to do
 //! Move it to another time, or run it from a battery that was charged by day. What someone's health
-//! depends on moves to no other time: ask the host before you come, or bring a battery made for it.
+//! depends on moves to no other time: ask the host before you come, or run it from a battery made for it.
 //!
 //! ## Sources
 //! - The host's own hours decide, and 22:00 to 06:00 is usual: common practice, no source.
@@ -59,7 +60,7 @@ pub(super) const RULE: Rule = Rule {
             (QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"),
             (HOURS, "hours = [\"08:00-10:00\", \"16:00-20:00\"]"),
         ],
-        // It runs from its own battery then.
+        // On its battery at night.
         &[(HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
     ],
 };
@@ -78,9 +79,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .loads
             .iter()
             .filter(|load| load.may_be(LoadKind::Medical) == life)
+            // Its battery carries it through the night.
+            .filter(|load| !(life && load.backup == Answer::Known(true)))
             .filter(|load| {
                 if load.hours.is_empty() {
-                    return life && load.backup != Answer::Known(true) && !quiet.is_empty();
+                    return life && !quiet.is_empty();
                 }
                 // Two spans meet exactly when one begins inside the other.
                 let meets = |span: &Span| {

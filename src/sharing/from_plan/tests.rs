@@ -6,13 +6,14 @@ fn shared(text: &str) -> Sharing {
     let plan = crate::plan::read(text).expect("a plan that reads");
     let supply = Supply::build(&plan);
     let (units, _) = crate::report::loads::units(&plan);
-    share(&plan, &supply, &units)
+    share(&plan, &supply, &Verdicts::of(&plan, &supply), &units)
 }
 
 fn plan(rest: &str) -> String {
     let head = r#"
         format = 1
         [site]
+        ground = "dry"
         altitude = "0 ft"
         air = "70 °F"
         [generator]
@@ -60,12 +61,32 @@ fn ids(lists: &[Vec<crate::plan::Id>]) -> Vec<String> {
 }
 
 #[test]
-fn every_load_of_the_demo_plans_has_a_place() {
-    for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
-        let sharing = shared(text);
-        assert_eq!(sharing.unplaced, []);
+fn every_load_of_the_demo_plans_has_a_place_unless_its_place_must_not_be_used() {
+    let mended = shared(crate::plan::demo::MENDED);
+    assert_eq!(mended.unplaced, []);
+    let packed = shared(crate::plan::demo::WEEKEND);
+    assert!(!packed.unplaced.is_empty());
+    assert!(packed.unplaced.iter().all(|lost| lost.reason == "refused"));
+    for sharing in [mended, packed] {
         assert!(sharing.proven && sharing.families_complete && sharing.start_holds);
     }
+}
+
+/// Where the ground may be wet and nothing protects, no load is sent, and none that the plan puts there is
+/// counted on. A receptacle with protection in the same plan takes it.
+#[test]
+fn no_load_has_a_place_where_none_may_be_plugged_in() {
+    let wet = |text: String| text.replace("ground = \"dry\"", "ground = \"wet\"");
+    for on in ["", "on = \"side\""] {
+        let sharing = shared(&wet(plan(&heater("lamp", 100, on))));
+        assert_eq!(
+            (sharing.placed.len(), sharing.unplaced[0].reason),
+            (0, "refused")
+        );
+    }
+    let guarded = wet(plan(&heater("lamp", 100, "")));
+    let guarded = guarded.replacen("breaker = \"20 A\"", "breaker = \"20 A\"\ngfci = true", 1);
+    assert_eq!(shared(&guarded).placed[0].at.as_str(), "front");
 }
 
 /// A breathing machine, and a cord of so many feet in the first of two sockets of the set.
@@ -235,26 +256,120 @@ fn of_loads_alike_one_choice_stands_for_all() {
     }
 }
 
+/// A cord in the first outlet of the set.
+fn cord(feet: u32, ends: usize, wire: &str) -> String {
+    let ends = vec!["\"5-15R\""; ends].join(", ");
+    format!(
+        "[[cord]]\nid = \"cord\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [{ends}]\n\
+         wire = \"{wire}\"\nconductors = 3\nlength = \"{feet} ft\"\ncoiled = false\n"
+    )
+}
+
+/// A box behind a cord in the first outlet of the set, with so many outlets of 20 A each.
+fn boxed(feet: u32, wire: &str, outlets: usize) -> String {
+    let outlets: String = (1..=outlets)
+        .map(|number| {
+            format!("[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n")
+        })
+        .collect();
+    let cord = cord(feet, 1, wire).replace("5-15", "5-20");
+    format!(
+        "{cord}[[box]]\nid = \"box\"\nfrom = \"cord\"\ninlet = \"5-20P\"\nlisted = true\n{outlets}"
+    )
+}
+
+fn things(count: u32, watts: u32) -> String {
+    (1..=count)
+        .map(|number| heater(&format!("l{number}"), watts, ""))
+        .collect()
+}
+
+fn places(text: &str) -> Vec<String> {
+    let placed = shared(&plan(text)).placed;
+    placed.iter().map(|placed| placed.at.to_string()).collect()
+}
+
 #[test]
-fn what_is_plugged_in_now_is_moved_only_for_a_gain() {
-    let strip = r#"
-        [[cord]]
-        id = "strip"
-        from = "front"
-        plug = "5-20P"
-        ends = ["5-20R", "5-20R"]
-        wire = "12 AWG"
-        conductors = 3
-        length = "2 ft"
-    "#;
-    let at = |now: &str| {
-        let text = strip.to_owned() + &heater("small", 600, now);
-        shared(&plan(&text)).placed[0].at.to_string()
+fn a_thing_goes_to_the_far_end_of_a_cord_that_can_take_it() {
+    let lamp = |cord: &str| places(&(cord.to_owned() + &things(1, 100)));
+    assert_eq!(lamp(&cord(50, 1, "14 AWG")), ["cord"]);
+    // The farther of two, but no farther than exhaust asks for.
+    let both = cord(10, 1, "14 AWG") + &cord(50, 1, "14 AWG").replace("\"cord\"", "\"long\"");
+    assert_eq!(lamp(&both), ["long"]);
+    // No cord, or one that ends at the set.
+    assert_eq!(lamp(""), ["front"]);
+    assert_eq!(lamp(&cord(6, 3, "14 AWG")), ["front"]);
+    // One that it is too much for.
+    assert_eq!(
+        places(&(cord(50, 1, "18 AWG") + &things(1, 1500))),
+        ["front"]
+    );
+}
+
+#[test]
+fn what_is_plugged_in_now_stays_unless_more_is_served_elsewhere() {
+    let at = |cord: &str, now: &str| places(&(cord.to_owned() + &heater("small", 600, now)));
+    let long = cord(50, 3, "14 AWG");
+    assert_eq!(at(&long, ""), ["cord.1"]);
+    assert_eq!(at(&long, "now = \"cord.2\""), ["cord.2"]);
+    // At the set only where there is nothing else.
+    assert_eq!(at(&long, "now = \"side\""), ["cord.1"]);
+    assert_eq!(at("", "now = \"side\""), ["side"]);
+    assert_eq!(at("", ""), ["front"]);
+    // What finds no room at the cord's end stays where it is as well.
+    let rest = heater("b", 600, "now = \"side\"") + &heater("c", 600, "");
+    let one_end = cord(50, 1, "14 AWG") + &heater("a", 600, "") + &rest;
+    assert_eq!(places(&one_end), ["cord", "side", "front"]);
+    // Two of 1000 W run at once only if one leaves the cord of 15 A.
+    let heaters = |watts| {
+        let a = heater("a", watts, "now = \"cord.1\"");
+        places(&(long.clone() + &a + &heater("b", watts, "now = \"cord.2\"")))
     };
-    assert_eq!(at(""), "front");
-    assert_eq!(at("now = \"strip.2\""), "strip.2");
-    // 5 A is a third of 15 A and a quarter of 20 A.
-    assert_eq!(at("now = \"side\""), "front");
+    assert_eq!(heaters(800), ["cord.1", "cord.2"]);
+    // Not to the outlet of the cord, whose breaker then carries more than 16 A.
+    assert_eq!(heaters(1000), ["cord.1", "side"]);
+}
+
+#[test]
+fn a_box_at_the_camp_takes_all_that_it_holds() {
+    let at = |outlets, watts| places(&(boxed(75, "12 AWG", outlets) + &things(5, watts)));
+    // Five of 350 W are 14.6 A, five of 400 W 16.7 A: the cord carries 15 A.
+    assert_eq!(at(6, 350), ["b1", "b2", "b3", "b4", "b5"]);
+    assert_eq!(at(6, 400), ["b1", "b2", "b3", "b4", "side"]);
+    // It has no more sockets.
+    assert_eq!(at(3, 100), ["b1", "b2", "b3", "front", "side"]);
+}
+
+#[test]
+fn the_balance_counts_only_beyond_what_holds_for_hours() {
+    // 20 A each, of them 16 A for hours.
+    let outlets = "
+        [[generator.outlet]]
+        id = \"a\"
+        shape = \"5-20R\"
+        sockets = 2
+        breaker = \"20 A\"
+        [[generator.outlet]]
+        id = \"b\"
+        shape = \"5-20R\"
+        sockets = 2
+        breaker = \"20 A\"
+    ";
+    let at = |watts: u32, hours: &str| {
+        let head = plan("")
+            .replace("2400 W", "4000 W")
+            .replace("3000 W", "4000 W");
+        let only = head[..head.find("[[").expect("an outlet")].to_owned();
+        let loads = things(2, watts).replace("continuous = false", hours);
+        let placed = shared(&(only + outlets + &loads)).placed;
+        let places = placed.iter().map(|placed| placed.at.to_string());
+        places.collect::<Vec<_>>()
+    };
+    assert_eq!(at(950, "continuous = false"), ["a", "a"]);
+    assert_eq!(at(1000, "continuous = false"), ["a", "b"]);
+    // What runs for hours counts as a quarter more.
+    assert_eq!(at(750, "continuous = true"), ["a", "a"]);
+    assert_eq!(at(950, "continuous = true"), ["a", "b"]);
 }
 
 /// A pump that takes 1200 W to start beside what it runs at, and heaters.
@@ -324,6 +439,7 @@ fn each_leg_has_its_own_limit() {
         let head = r#"
             format = 1
             [site]
+            ground = "dry"
             altitude = "0 ft"
             air = "70 °F"
             [generator]

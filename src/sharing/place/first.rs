@@ -4,10 +4,7 @@
 //! Nothing rests on it but the speed of the search, which only looks for what is better.
 
 use super::super::model::{Model, permille_up};
-use super::Tariff;
-
-/// What a placing is worth: the weight left out, then the greatest use. Less is better.
-pub(super) type Cost = (u64, i64);
+use super::{Tariff, Worth};
 
 /// A placing on which loads are put and taken one by one.
 pub(super) struct Draft<'a> {
@@ -95,11 +92,14 @@ impl<'a> Draft<'a> {
         }
     }
 
-    /// Puts a load there if it fits as things are, without more use than so many thousandths of
-    /// the rows it counts in; else leaves it where it is.
-    pub(super) fn goes_to(&mut self, load: usize, place: usize, most: i64) -> bool {
+    /// Puts a load there if it fits as things are, at no more than this cost and without more use
+    /// than so many thousandths of the rows it counts in; else leaves it where it is.
+    pub(super) fn goes_to(&mut self, load: usize, place: usize, [cost, used]: Worth) -> bool {
         let was = self.take(load);
-        if self.fits(load, place) && self.use_there(load, place, true) <= most {
+        if self.fits(load, place)
+            && self.model.cost_of(&self.at) + self.model.cost(load, place) <= cost
+            && self.use_there(load, place, true) <= used
+        {
             self.put(load, place);
             return true;
         }
@@ -180,17 +180,20 @@ impl<'a> Draft<'a> {
         most
     }
 
-    /// The place where it fits and least is used, the first of equals.
+    /// The place where it fits, costs least, and then least is used, the first of equals.
     fn roomiest(&self, load: usize) -> Option<usize> {
         let allowed = self.model.loads[load].allowed.iter().copied();
         allowed
             .filter(|place| self.fits(load, *place))
-            .min_by_key(|place| self.use_there(load, *place, true))
+            .min_by_key(|place| {
+                let cost = self.model.cost(load, *place);
+                (cost, self.use_there(load, *place, true))
+            })
     }
 
-    /// The greatest use, and the row and moment that have it.
+    /// The greatest use, if it is more than enough, and the row and moment that have it.
     fn fullest(&self) -> (i64, usize, usize) {
-        let mut most = (0, 0, 0);
+        let mut most = (self.model.enough, 0, 0);
         for (row, of) in self.model.rows.iter().enumerate() {
             if of.balanced {
                 for moment in 0..self.moments {
@@ -204,9 +207,12 @@ impl<'a> Draft<'a> {
         most
     }
 
-    pub(super) fn cost(&self) -> Cost {
+    /// The weight left out, and what else it is worth. Less is better.
+    pub(super) fn worth(&self) -> (u64, Worth) {
         let out = (0..self.at.len()).filter(|load| self.at[*load].is_none());
-        (out.map(|load| self.loss[load]).sum(), self.fullest().0)
+        let cost = self.model.cost_of(&self.at);
+        let loss = out.map(|load| self.loss[load]).sum();
+        (loss, [cost, self.fullest().0])
     }
 
     /// Puts what fits, the worthiest first.
@@ -268,11 +274,26 @@ impl<'a> Draft<'a> {
         swap.is_some()
     }
 
-    /// Moves or exchanges loads of the fullest row as long as that lowers its use and leaves
-    /// every other row it touches below it.
+    /// Moves loads to where they cost less.
+    fn cheapen(&mut self) {
+        for load in 0..self.at.len() {
+            if self.at[load].is_some_and(|place| self.model.cost(load, place) > 0)
+                && let Some(was) = self.take(load)
+            {
+                let place = self.roomiest(load).unwrap_or(was);
+                self.put(load, place);
+            }
+        }
+    }
+
+    /// Moves or exchanges loads of the fullest row as long as that costs no more, lowers its use
+    /// and leaves every other row it touches below it.
     fn level(&mut self) {
         loop {
             let (most, row, moment) = self.fullest();
+            if most <= self.model.enough {
+                return;
+            }
             let guests: Vec<usize> = (0..self.at.len())
                 .filter(|load| {
                     let here = |place: usize| self.model.rows[row].sums[self.index(*load, place)];
@@ -290,20 +311,27 @@ impl<'a> Draft<'a> {
         let Some(was) = self.take(guest) else {
             return false;
         };
-        let places: Vec<usize> = self.model.loads[guest].allowed.clone();
+        let model = self.model;
+        let places = &model.loads[guest].allowed;
+        let here = model.cost(guest, was);
         for &place in places.iter().filter(|place| **place != was) {
-            if self.fits(guest, place) && self.use_there(guest, place, true) < most {
+            if model.cost(guest, place) <= here
+                && self.fits(guest, place)
+                && self.use_there(guest, place, true) < most
+            {
                 self.put(guest, place);
                 return true;
             }
         }
         // An exchange with one that is elsewhere, or with one of the same worth that is nowhere.
         for other in 0..self.at.len() {
-            if other == guest || !self.model.loads[other].allowed.contains(&was) {
+            if other == guest || !model.loads[other].allowed.contains(&was) {
                 continue;
             }
+            let there = model.cost(other, was);
             let Some(place) = self.at[other] else {
                 if self.loss[other] == self.loss[guest]
+                    && there <= here
                     && self.fits(other, was)
                     && self.use_there(other, was, true) < most
                 {
@@ -312,7 +340,9 @@ impl<'a> Draft<'a> {
                 }
                 continue;
             };
-            if place == was || !places.contains(&place) {
+            let before = here + model.cost(other, place);
+            if place == was || !places.contains(&place) || model.cost(guest, place) + there > before
+            {
                 continue;
             }
             self.take(other);
@@ -339,12 +369,13 @@ impl<'a> Draft<'a> {
     pub(super) fn mend(&mut self) {
         self.fill();
         self.serve_more();
+        self.cheapen();
         self.level();
     }
 
     /// Takes a few loads away by a fixed sequence, fills up again, and keeps what is no worse, so
-    /// many times or until the cost is as low as it is known to be at least.
-    pub(super) fn shake(&mut self, times: u32, least: Cost) {
+    /// many times or until it is worth as much as any is known to be at most.
+    pub(super) fn shake(&mut self, times: u32, least: (u64, Worth)) {
         let mut chance = 0x2545_f491_4f6c_dd1d_u64;
         let mut next = |below: usize| {
             // Marsaglia's xorshift: any fixed sequence would do.
@@ -354,10 +385,10 @@ impl<'a> Draft<'a> {
             usize::try_from(chance >> 33).unwrap_or(0) % below.max(1)
         };
         let loads = self.at.len();
-        let mut cost = self.cost();
+        let mut worth = self.worth();
         let usual = self.order.clone();
         for _ in 0..times {
-            if cost <= least {
+            if worth <= least {
                 break;
             }
             let before = self.at.clone();
@@ -365,10 +396,11 @@ impl<'a> Draft<'a> {
             for turn in 0..2 + next(3) {
                 let mut load = next(loads);
                 // One of the fullest row first: there a change is needed.
-                if turn == 0 && cost.0 <= least.0 {
+                if turn == 0 && worth.0 <= least.0 {
                     for _ in 0..loads {
                         let here = self.at[load].is_some_and(|place| {
-                            self.model.rows[row].sums[self.index(load, place)] > 0
+                            let row = self.model.rows.get(row);
+                            row.is_some_and(|row| row.sums[self.index(load, place)] > 0)
                         });
                         if here && self.on[load].binary_search(&moment).is_ok() {
                             break;
@@ -383,9 +415,9 @@ impl<'a> Draft<'a> {
             }
             self.mend();
             self.order.clone_from(&usual);
-            let now = self.cost();
-            if now <= cost {
-                cost = now;
+            let now = self.worth();
+            if now <= worth {
+                worth = now;
             } else {
                 self.set(&before);
             }

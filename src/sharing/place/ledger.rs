@@ -6,7 +6,7 @@ use super::table::{bits, share};
 impl Search<'_> {
     /// The places open to each undecided load.
     pub(super) fn open(&self) -> Vec<u64> {
-        self.domains(self.allowed)
+        self.domains(&self.allowed)
     }
 
     /// The places where each undecided load still fits.

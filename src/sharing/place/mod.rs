@@ -1,9 +1,10 @@
 //! Placing: which loads are served and where each is plugged in, for the whole day.
 //!
-//! In this order: the greatest weight of musts, then of wishes, then the least greatest use of
-//! any balanced row, then the fewest cord moves, then the first by a fixed rule ([`ties`]). The
-//! first two are one search for the least weight left out; the third asks again and again whether
-//! the same weight still fits when every balanced row is cut down to so many thousandths.
+//! In this order: the greatest weight of musts, then of wishes, then the least cost of places,
+//! then the least greatest use of any balanced row that is more than enough, then the first by a
+//! fixed rule ([`ties`]). The first two are one search for the least weight left out; the others
+//! ask again and again whether the same weight still fits at so much cost, and when every balanced
+//! row is cut down to so many thousandths.
 //!
 //! | file | what is there |
 //! | --- | --- |
@@ -52,6 +53,12 @@ const TIES: u64 = 4_000;
 /// How often a draft is shaken.
 const SHAKES: u32 = 60;
 
+/// What a placing is worth beside the weight it leaves out: its cost, then its greatest use in
+/// thousandths. Less is better.
+type Worth = [i64; 2];
+/// As much as there may be of both.
+const ALL: Worth = [i64::MAX, 1000];
+
 /// A placing and what is known of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Placing {
@@ -65,12 +72,9 @@ pub struct Placing {
     pub proven: bool,
     /// No placing has more weight than this.
     pub weights_at_most: (u64, u64),
-    /// No placing of that weight has less use than this.
+    /// No placing of that weight and cost has less use than this.
     pub use_at_least: i64,
-    /// How many loads are plugged in elsewhere than where they are now.
-    pub moves: usize,
-    /// Whether no placing of that worth has fewer moves, and of those none comes before it. Asked
-    /// only of a proven one.
+    /// Whether no placing of that worth comes before it. Asked only of a proven one.
     pub first: bool,
 }
 
@@ -97,20 +101,18 @@ pub fn place_within(model: &Model, plain: &mut Budget, budget: &mut Budget) -> P
     open.mend();
     open.serve(plain, Effort::Plain);
     open.mend();
-    open.level(plain, Effort::Plain, &[1]);
+    open.better(plain, Effort::Plain, &[1]);
     if !open.settled() {
         open.shake();
         open.serve(budget, Effort::Priced);
-        open.level(budget, Effort::Priced, &[8, 2, 1]);
+        open.better(budget, Effort::Priced, &[8, 2, 1]);
     }
     let mut placing = open.placing();
     placing.at = joined.apart(&placing.at);
-    placing.moves = ties::moves(model, &placing.at);
     if placing.proven {
         let mut budget = Budget::steps(TIES);
-        let worth = (open.loss, open.used);
+        let worth = (open.loss, open.worth);
         let (at, first) = ties::first(model, &tariff, &placing.at, worth, &mut budget);
-        placing.moves = ties::moves(model, &at);
         placing.at = at;
         placing.first = first;
     }
@@ -135,9 +137,10 @@ struct Open<'a> {
     /// Loss of the draft, and what no placing loses less than.
     loss: u64,
     least_loss: u64,
-    /// Use of the draft, and what no placing of that loss uses less than.
-    used: i64,
-    least_use: i64,
+    /// Cost and use of the draft; what no placing of that loss costs less than, and of that cost
+    /// uses less than.
+    worth: Worth,
+    least: Worth,
 }
 
 impl<'a> Open<'a> {
@@ -150,13 +153,13 @@ impl<'a> Open<'a> {
             draft: Draft::new(facts.model, tariff),
             loss: total,
             least_loss: 0,
-            used: 0,
-            least_use: 0,
+            worth: [0, facts.model.enough],
+            least: [0, facts.model.enough],
         }
     }
 
     fn settled(&self) -> bool {
-        self.loss == self.least_loss && self.used == self.least_use
+        self.loss == self.least_loss && self.worth == self.least
     }
 
     /// Takes a placing that is better.
@@ -166,11 +169,14 @@ impl<'a> Open<'a> {
     }
 
     fn note(&mut self) {
-        let (loss, used) = self.draft.cost();
+        let (loss, worth) = self.draft.worth();
         if loss < self.loss {
-            self.least_use = 0;
+            self.least[0] = 0;
         }
-        (self.loss, self.used) = (loss, used);
+        if loss < self.loss || worth[0] < self.worth[0] {
+            self.least[1] = self.facts.model.enough;
+        }
+        (self.loss, self.worth) = (loss, worth);
     }
 
     /// Makes the placing better by small changes.
@@ -182,12 +188,12 @@ impl<'a> Open<'a> {
     /// A good placing by small changes.
     fn shake(&mut self) {
         self.draft.mend();
-        let least_use = if self.loss == self.least_loss {
-            self.least_use
+        let least = if self.loss == self.least_loss {
+            self.least
         } else {
-            0
+            [0, 0]
         };
-        self.draft.shake(SHAKES, (self.least_loss, least_use));
+        self.draft.shake(SHAKES, (self.least_loss, least));
         self.note();
     }
 
@@ -196,7 +202,7 @@ impl<'a> Open<'a> {
         if self.loss == self.least_loss {
             return;
         }
-        let mut search = Search::new(self.facts, self.tariff, 1000, self.loss, effort);
+        let mut search = Search::new(self.facts, self.tariff, ALL, self.loss, effort);
         let complete = search.run(budget, false);
         if let Some(at) = search.best.take() {
             self.take(&at);
@@ -209,24 +215,84 @@ impl<'a> Open<'a> {
         self.least_loss = self.least_loss.max(bound.min(self.loss));
     }
 
-    /// Lowers the greatest use of a placing of the least loss.
+    /// What no placing of this loss costs less than.
+    ///
+    /// Proof. What weighs more than may be left out is at its cheapest places, or costs as much
+    /// more as the next cheapest do; and what is at its cheapest places fits there with the rest
+    /// away. So leaving that out of the cheapest places, at the loss of what it costs more
+    /// elsewhere, loses no less than the least that can be.
+    fn least_cost(&self, budget: &mut Budget) -> i64 {
+        let model = self.facts.model;
+        let mut near = model.clone();
+        near.costs.clear();
+        let mut cost = 0;
+        let mut more = vec![0; near.loads.len()];
+        for (index, load) in near.loads.iter_mut().enumerate() {
+            let places = std::mem::take(&mut load.allowed);
+            if self.tariff.loss[index] <= self.loss {
+                continue;
+            }
+            let cost_at = |place: &usize| model.cost(index, *place);
+            let least = places.iter().map(cost_at).min().unwrap_or(0);
+            cost += least;
+            let others = places.iter().map(cost_at).filter(|cost| *cost > least);
+            if let Some(next) = others.min() {
+                more[index] = (next - least).unsigned_abs();
+                load.allowed = places;
+                load.allowed.retain(|place| cost_at(place) == least);
+            }
+        }
+        let tariff = Tariff {
+            loss: more,
+            wishes: 0,
+        };
+        let facts = Facts::of(&near);
+        let mut search = Search::new(&facts, &tariff, ALL, u64::MAX / 8, Effort::Plain);
+        let mut slice = budget.part(budget.left() / 4);
+        let found = search.run(&mut slice, false);
+        budget.put_back(&slice);
+        let lost = if found {
+            search.allowance
+        } else {
+            search.root_loss
+        };
+        cost + i64::try_from(lost).unwrap_or(0)
+    }
+
+    /// Lowers the cost of a placing of the least loss, then the greatest use of one of the least
+    /// cost.
+    fn better(&mut self, budget: &mut Budget, effort: Effort, parts: &[u64]) {
+        if self.worth[0] > self.least[0] {
+            self.least[0] = self.least[0].max(self.least_cost(budget));
+        }
+        self.lower(0, budget, effort, parts);
+        self.lower(1, budget, effort, parts);
+    }
+
+    /// Lowers the cost or the greatest use of a placing that is as good as any by what goes before.
     ///
     /// Whether the same weight fits within so many thousandths is monotone in them: a row cut
-    /// down further admits no set that it did not admit before. Small changes mostly find the
+    /// down further admits no set that it did not admit before. So it is with the cost. Small changes mostly find the
     /// least use at once, so the first question is whether one thousandth less will do; what
     /// will is asked in longer and longer steps, up to half the range, and after a no it is
     /// halved. Each question gets a part of the budget; one that this leaves open is put aside,
     /// and what is left of the range gets a larger part.
-    fn level(&mut self, budget: &mut Budget, effort: Effort, parts: &[u64]) {
+    fn lower(&mut self, what: usize, budget: &mut Budget, effort: Effort, parts: &[u64]) {
         for part in parts {
             // An open question is taken for a no, and in a second round for a yes.
             for open_is_no in [true, false] {
-                let (mut low, mut high) = (self.least_use, self.used);
+                let (mut low, mut high) = (self.least[what], self.worth[what]);
                 let mut less = 1;
-                while low < high && self.loss == self.least_loss {
+                while low < high
+                    && self.loss == self.least_loss
+                    && self.worth[..what] == self.least[..what]
+                {
                     let asked = (high - less).max(low.midpoint(high));
+                    let mut cut = ALL;
+                    cut[..what].copy_from_slice(&self.worth[..what]);
+                    cut[what] = asked;
                     let allowance = self.loss + 1;
-                    let mut search = Search::new(self.facts, self.tariff, asked, allowance, effort);
+                    let mut search = Search::new(self.facts, self.tariff, cut, allowance, effort);
                     let slice = budget.left() / part;
                     let mut slice = budget.part(slice);
                     let settled = search.run(&mut slice, true);
@@ -234,11 +300,11 @@ impl<'a> Open<'a> {
                     if let Some(at) = search.best.take() {
                         self.take(&at);
                         self.mend();
-                        high = self.used.min(high);
+                        high = self.worth[what].min(high);
                         less *= 2;
                     } else if settled {
-                        self.least_use = asked + 1;
-                        low = self.least_use;
+                        self.least[what] = asked + 1;
+                        low = self.least[what];
                         less = high - low;
                     } else if open_is_no {
                         low = asked + 1;
@@ -248,7 +314,7 @@ impl<'a> Open<'a> {
                         less *= 2;
                     }
                 }
-                if self.settled() || budget.spent() {
+                if self.worth[what] == self.least[what] || budget.spent() {
                     return;
                 }
             }
@@ -259,11 +325,10 @@ impl<'a> Open<'a> {
         Placing {
             at: self.draft.at().to_vec(),
             weights: self.tariff.split(self.total - self.loss),
-            use_permille: self.used,
+            use_permille: self.worth[1],
             proven: self.settled(),
             weights_at_most: self.tariff.split(self.total - self.least_loss),
-            use_at_least: self.least_use,
-            moves: 0,
+            use_at_least: self.least[1],
             first: false,
         }
     }

@@ -102,8 +102,13 @@ impl Hasher for Quick {
 impl Parts {
     /// The tree of these limits; `None` if some load adds to a limit more here than there within a
     /// part that has it for its own, as one of either leg does.
-    fn new(constraints: &[Constraint], facts: &Facts<'_>, size: &[i64]) -> Option<Self> {
-        let open = facts.allowed.iter().fold(0, |all, mask| all | mask);
+    fn new(
+        constraints: &[Constraint],
+        facts: &Facts<'_>,
+        size: &[i64],
+        allowed: &[u64],
+    ) -> Option<Self> {
+        let open = allowed.iter().fold(0, |all, mask| all | mask);
         if open == 0 {
             return None;
         }
@@ -118,6 +123,7 @@ impl Parts {
             places,
             facts,
             size,
+            allowed,
             tree: Vec::new(),
         };
         grower.grow(open, all)?;
@@ -145,6 +151,7 @@ struct Grower<'a> {
     places: Vec<u64>,
     facts: &'a Facts<'a>,
     size: &'a [i64],
+    allowed: &'a [u64],
     tree: Vec<Part>,
 }
 
@@ -201,7 +208,7 @@ impl Grower<'_> {
         // What goes to few of the parts first, then the largest.
         let mut order: Vec<usize> = (0..self.size.len()).collect();
         let choices = |load: usize| {
-            let allowed = self.facts.allowed[load];
+            let allowed = self.allowed[load];
             let open = groups.iter().filter(|group| *group & allowed != 0);
             open.count()
         };
@@ -238,7 +245,7 @@ impl Grower<'_> {
 
     /// What a load adds to these limits, if it is the same wherever here it goes.
     fn adds(&self, load: usize, places: u64, own: &[usize]) -> Option<Vec<Add>> {
-        let inside = places & self.facts.allowed[load];
+        let inside = places & self.allowed[load];
         let mut adds = Vec::new();
         for (limit, c) in own.iter().enumerate() {
             let of = &self.constraints[*c];
@@ -275,7 +282,7 @@ impl Grower<'_> {
         let open = |mask: &u64| (mask & one.places == 0) == (mask & other.places == 0);
         one.own.iter().map(told).eq(other.own.iter().map(told))
             && one.adds == other.adds
-            && self.facts.allowed.iter().all(open)
+            && self.allowed.iter().all(open)
             && kinds(one) == kinds(other)
     }
 }
@@ -574,7 +581,7 @@ impl Search<'_> {
                 used: &self.used,
                 peak: &self.peak,
                 sockets: &self.sockets,
-                allowed: self.allowed,
+                allowed: &self.allowed,
                 alike: self.alike,
             },
             steps: parts.allowance,
@@ -591,7 +598,7 @@ impl Search<'_> {
 
     fn grow_parts(&self) {
         self.parts
-            .get_or_init(|| Parts::new(&self.constraints, self.facts, &self.size));
+            .get_or_init(|| Parts::new(&self.constraints, self.facts, &self.size, &self.allowed));
     }
 
     /// What is known of the parts with this place no longer holds. Returns it, to be held again
@@ -675,7 +682,6 @@ mod tests {
                         must: true,
                         weight: 1,
                         allowed: (0..of.len()).filter(|p| mask >> (p % 4) & 1 == 1).collect(),
-                        home: None,
                     })
                     .collect();
                 for (branch, (limit, _)) in branches.iter().enumerate() {
@@ -729,7 +735,8 @@ mod tests {
         fn a_set_has_places_exactly_if_one_of_all_ways_holds(model in tree(), turns in turns()) {
             let facts = Facts::of(&model);
             let tariff = Tariff::of(&model);
-            let mut search = Search::new(&facts, &tariff, 1000, u64::MAX / 8, Effort::Plain);
+            let cut = [0, 1000];
+            let mut search = Search::new(&facts, &tariff, cut, u64::MAX / 8, Effort::Plain);
             let mut budget = Budget::steps(1_000_000);
             for (load, turn) in turns.into_iter().enumerate() {
                 match turn {

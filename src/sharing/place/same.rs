@@ -16,8 +16,8 @@ pub(super) struct Joined {
 }
 
 impl Joined {
-    /// Joins the places at which every load may be plugged in or none, and does the same to every
-    /// row.
+    /// Joins the places at which every load may be plugged in or none, costs as much, and does the
+    /// same to every row.
     ///
     /// Proof that this changes nothing but names. A placing becomes one of the joined model by
     /// renaming its places: rows have the same sums, and a joined place takes as many plugs as its
@@ -52,7 +52,6 @@ impl Joined {
                     load.allowed = load.allowed.iter().filter_map(index).collect();
                     load.allowed.sort_unstable();
                     load.allowed.dedup();
-                    load.home = None;
                     load
                 })
                 .collect(),
@@ -68,6 +67,8 @@ impl Joined {
                 })
                 .collect(),
             moments: model.moments.clone(),
+            costs: pick(&model.costs),
+            enough: model.enough,
         };
         Self { model, of, sockets }
     }
@@ -93,8 +94,10 @@ fn same(model: &Model, one: usize, other: usize) -> bool {
         .loads
         .iter()
         .all(|load| load.allowed.contains(&one) == load.allowed.contains(&other))
-        && model.rows.iter().all(|row| {
-            let alike = |table: &[i64]| table.chunks(places).all(|of| of[one] == of[other]);
-            alike(&row.sums) && alike(&row.peaks)
-        })
+        && model
+            .rows
+            .iter()
+            .flat_map(|row| [&row.sums, &row.peaks])
+            .chain([&model.costs])
+            .all(|table| table.chunks(places).all(|of| of[one] == of[other]))
 }

@@ -21,7 +21,7 @@ use super::parts::Parts;
 use super::prices::Prices;
 use super::table::{Constraint, Facts, Region, Table, Touch, Touches, bits, regions};
 use super::twins::Twins;
-use super::{Effort, Tariff};
+use super::{Effort, Tariff, Worth};
 
 /// Rounds of looking for prices at the start, and at each node after.
 const ROOT_ROUNDS: u32 = 200;
@@ -81,25 +81,25 @@ pub(super) struct Search<'a> {
     pub(super) measures: Vec<Measure>,
     /// For each load, the one before it that is alike in everything.
     pub(super) alike: &'a [Option<usize>],
-    /// For each load, the places it may be plugged in.
-    pub(super) allowed: &'a [u64],
+    /// For each load, the places it may be plugged in at no more than the whole cost.
+    pub(super) allowed: Vec<u64>,
     pub(super) twins: OnceCell<Twins>,
     pub(super) parts: OnceCell<Option<Parts>>,
 }
 
 impl<'a> Search<'a> {
-    /// A search for a placing that loses less than the allowance, with every balanced row cut
-    /// down to so many thousandths.
+    /// A search for a placing that loses less than the allowance, costs no more than this, and
+    /// has every balanced row cut down to so many thousandths.
     pub(super) fn new(
         facts: &'a Facts<'a>,
         tariff: &'a Tariff,
-        permille: i64,
+        cut: Worth,
         allowance: u64,
         effort: Effort,
     ) -> Self {
         let model = facts.model;
         let loads = model.loads.len();
-        let table = Table::new(facts, &tariff.loss, permille);
+        let table = Table::new(facts, &tariff.loss, cut);
         let count = table.constraints.len();
         let prices = Prices::new(
             &table,
@@ -153,7 +153,13 @@ impl<'a> Search<'a> {
             moments: &facts.moments,
             measures,
             alike: &facts.alike,
-            allowed: &facts.allowed,
+            allowed: (0..loads)
+                .map(|load| {
+                    let open = bits(facts.allowed[load]);
+                    let within = open.filter(|place| model.cost(load, *place) <= cut[0]);
+                    within.fold(0, |mask, place| mask | 1 << place)
+                })
+                .collect(),
             twins: OnceCell::new(),
             parts: OnceCell::new(),
         };

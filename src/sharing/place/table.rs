@@ -3,6 +3,7 @@
 
 use super::super::model::{Model, Row};
 use super::super::set::LoadSet;
+use super::Worth;
 
 /// One row at one moment.
 pub(super) struct Constraint {
@@ -38,8 +39,11 @@ pub(super) struct Facts<'a> {
     pub(super) allowed: Vec<u64>,
     /// For each load, the one before it that is alike in everything.
     pub(super) alike: Vec<Option<usize>>,
-    /// For each row, what each load does to it.
+    /// For each row, what each load does to it; then what it costs.
     pub(super) rows: Vec<Vec<Doing>>,
+    /// The row of costs. What is on or not, is all one to it, so that it has a moment of its own
+    /// after those of the model, with everything on.
+    costs: Row,
 }
 
 /// What a load does to a row, of the places it may be plugged in.
@@ -97,13 +101,31 @@ impl<'a> Facts<'a> {
                 .map(|load| Doing::of(model, row, load))
                 .collect()
         };
+        let costs = Row {
+            capacity: 0,
+            balanced: false,
+            sums: model.costs.clone(),
+            peaks: Vec::new(),
+        };
+        let costly = !costs.sums.is_empty();
+        let daily = costly.then(|| LoadSet::below(model.loads.len()));
         Self {
             model,
-            moments: model.moments(),
+            moments: model.moments().into_iter().chain(daily).collect(),
             allowed: model.loads.iter().map(|l| mask(&l.allowed)).collect(),
             alike: alike(model),
-            rows: model.rows.iter().map(doing).collect(),
+            rows: model
+                .rows
+                .iter()
+                .chain(costly.then_some(&costs))
+                .map(doing)
+                .collect(),
+            costs,
         }
+    }
+
+    fn row(&self, row: usize) -> &Row {
+        self.model.rows.get(row).unwrap_or(&self.costs)
     }
 }
 
@@ -127,7 +149,7 @@ impl Touches {
             for (c, constraint) in constraints.iter().enumerate() {
                 let doing = &facts.rows[constraint.row][load];
                 if doing.places != 0 && facts.moments[constraint.moment].contains(load) {
-                    of_load.push((c, &model.rows[constraint.row], doing));
+                    of_load.push((c, facts.row(constraint.row), doing));
                 }
             }
             for place in 0..places {
@@ -171,7 +193,7 @@ pub(super) struct Table {
 }
 
 impl Table {
-    pub(super) fn new(facts: &Facts<'_>, loss: &[u64], permille: i64) -> Self {
+    pub(super) fn new(facts: &Facts<'_>, loss: &[u64], [cost, permille]: Worth) -> Self {
         let model = facts.model;
         let loads = model.loads.len();
         let mut table = Self {
@@ -184,15 +206,19 @@ impl Table {
             pledges: vec![Vec::new(); loads],
             size: vec![0; loads],
         };
+        let days = facts.moments.len() - usize::from(!model.costs.is_empty());
         for (row, of) in model.rows.iter().enumerate() {
             let capacity = if of.balanced {
                 scaled(of.capacity, permille)
             } else {
                 of.capacity
             };
-            for moment in 0..facts.moments.len() {
+            for moment in 0..days {
                 table.add(facts, loss, row, moment, capacity);
             }
+        }
+        if days < facts.moments.len() {
+            table.add(facts, loss, model.rows.len(), days, cost);
         }
         table.touches = Touches::new(facts, &table.constraints);
         table
@@ -261,7 +287,7 @@ impl Table {
             places: mask,
             by_size,
             loads: members,
-            surge: model.rows[row].is_surge(),
+            surge: facts.row(row).is_surge(),
             row,
             moment,
         });
@@ -363,6 +389,7 @@ fn alike(model: &Model) -> Vec<Option<usize>> {
                     coefficients(row, a * places + place) == coefficients(row, b * places + place)
                 })
             })
+            && (one.allowed.iter()).all(|place| model.cost(a, *place) == model.cost(b, *place))
     };
     (0..model.loads.len())
         .map(|load| (0..load).rev().find(|before| same(*before, load)))

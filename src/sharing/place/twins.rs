@@ -70,7 +70,7 @@ impl Search<'_> {
     pub(super) fn twins(&self) -> &Twins {
         self.twins.get_or_init(|| {
             let places = self.sockets.len();
-            Twins::new(&self.constraints, &self.touches, self.allowed, places)
+            Twins::new(&self.constraints, &self.touches, &self.allowed, places)
         })
     }
 

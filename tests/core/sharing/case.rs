@@ -173,7 +173,6 @@ impl Case {
                     must: load.priority == "must",
                     weight: load.weight,
                     allowed: load.allowed.iter().map(|id| self.place(id)).collect(),
-                    home: None,
                 })
                 .collect(),
             sockets: receptacles

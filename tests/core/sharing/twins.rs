@@ -26,11 +26,7 @@ fn sort() -> impl Strategy<Value = Sort> {
 }
 
 /// Loads of two sorts, and which is of the first; the pattern of places repeats where there are more.
-fn loads(
-    (one, other, which): (Sort, Sort, [bool; LOADS]),
-    places: usize,
-    homes: Option<[Option<usize>; LOADS]>,
-) -> Vec<Load> {
+fn loads((one, other, which): (Sort, Sort, [bool; LOADS]), places: usize) -> Vec<Load> {
     let load = |number: usize| {
         let (running, excess, continuous, must, weight, fits) =
             if which[number] { one } else { other };
@@ -43,13 +39,18 @@ fn loads(
             continuous,
             must,
             weight,
-            home: homes
-                .and_then(|homes| homes[number])
-                .filter(|home| allowed.contains(home)),
             allowed,
         }
     };
     (0..LOADS).map(load).collect()
+}
+
+/// One for being anywhere but at home.
+fn costs(places: usize, homes: Option<[Option<usize>; LOADS]>) -> Vec<i64> {
+    let of = |home: Option<usize>| {
+        (0..places).map(move |place| i64::from(home.is_some_and(|home| home != place)))
+    };
+    homes.map_or(Vec::new(), |homes| homes.into_iter().flat_map(of).collect())
 }
 
 /// Two feeds under one set, receptacles on each, behind breakers of one size, of another or none.
@@ -69,7 +70,8 @@ fn racks() -> impl Strategy<Value = Model> {
         .prop_map(|(sorts, breakers, receptacles, feeds, on, homes)| {
             let mut model = Model {
                 sockets: receptacles.iter().map(|(_, sockets)| *sockets).collect(),
-                loads: loads(sorts, PLACES, homes),
+                loads: loads(sorts, PLACES),
+                costs: costs(PLACES, homes),
                 ..Model::default()
             };
             let (small, large, first) = breakers;
@@ -136,7 +138,8 @@ fn tree(
             model.sockets.push(*sockets);
         }
     }
-    model.loads = loads(sorts, of.len(), homes);
+    model.loads = loads(sorts, of.len());
+    model.costs = costs(of.len(), homes);
     let size = |is_large: bool| if is_large { large } else { small };
     for (branch, (limit, _)) in branches.iter().enumerate() {
         if let Some(limit) = limit {

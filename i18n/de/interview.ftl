@@ -421,7 +421,7 @@ ask-site-air = Wie heiß wird die Luft höchstens?
 
 ask-site-quiet = Wann muss es auf dem Platz ruhig sein?
     .why = Etwa 22:00-06:00, oder keine.
-    .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch.
+    .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch. Nennt ein Schild erlaubte Stunden, etwa 8am-10am und 4pm-8pm, geben Sie den Rest des Tages ein: 10am-4pm, 8pm-8am.
     .row = Ruhezeit
 pick-site-quiet-none = keine
 

@@ -450,7 +450,7 @@ ask-site-air = How hot will the air get, at most?
 
 ask-site-quiet = When must the camp be quiet?
     .why = Such as 22:00-06:00, or none.
-    .help = Many camps forbid generators at night. Ask at the gate. 10pm-6am works too.
+    .help = Many camps forbid generators at night. Ask at the gate. 10pm-6am works too. A sign with generator hours, such as 8am-10am and 4pm-8pm: type the rest of the day, 10am-4pm, 8pm-8am.
     .row = Quiet hours
 pick-site-quiet-none = none
 

@@ -432,7 +432,7 @@ ask-site-air = ¿Cuánto calor hará, como máximo?
 
 ask-site-quiet = ¿Cuándo debe haber silencio en el campamento?
     .why = Como 22:00-06:00, o “ninguno”.
-    .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am.
+    .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am. Si un cartel da horas de generador, como 8am-10am y 4pm-8pm, escriba el resto del día: 10am-4pm, 8pm-8am.
     .row = Horas de silencio
 pick-site-quiet-none = ninguna
 

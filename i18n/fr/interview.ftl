@@ -442,7 +442,7 @@ ask-site-air = Quelle chaleur fera-t-il, au plus ?
 
 ask-site-quiet = Quand faut-il le silence au camping ?
     .why = Comme 22:00-06:00, ou aucun.
-    .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi.
+    .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi. Si un panneau donne des heures permises, comme 8am-10am et 4pm-8pm, tapez le reste du jour : 10am-4pm, 8pm-8am.
     .row = Heures de silence
 pick-site-quiet-none = aucune
 

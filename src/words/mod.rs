@@ -279,7 +279,7 @@ impl Words {
             "limit" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
                 RoundingStrategy::ToNegativeInfinity
             }
-            "demand" | "over" | "stretch" | "starting" | "sum" => {
+            "burns" | "demand" | "over" | "stretch" | "starting" | "sum" => {
                 RoundingStrategy::ToPositiveInfinity
             }
             _ => return exact(),
@@ -288,6 +288,7 @@ impl Words {
         let places = match amount.unit {
             Unit::Ampere => 2,
             Unit::Watt | Unit::VoltAmpere | Unit::Hour => 1,
+            Unit::Percent => 0,
             _ => return exact(),
         };
         let rounded = amount.amount.round_dp_with_strategy(places, strategy);

@@ -6,7 +6,7 @@ use super::super::CardSize;
 use super::labels::cord_facts;
 use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
-use crate::plan::{Answer, Cord, DistributionBox, Id, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
 use crate::report::{Amount, Limit, Signal};
 use crate::tables::exhaust::CLEAR;
@@ -204,7 +204,11 @@ fn stop(context: &Context<'_>) -> Vec<String> {
         .collect();
     let names = context.words.set_quoted(context.report, &life);
     let first = (!life.is_empty()).then(|| context.say("stop-life", &[("life", &names)]));
-    let rest = sentences(context, &["stop-1", "stop-2", "stop-3"]);
+    let rest = match context.plan.generator.fuel {
+        Answer::Known(Fuel::Propane) => ["stop-1", "stop-2-propane", "stop-3-propane"],
+        _ => ["stop-1", "stop-2", "stop-3"],
+    };
+    let rest = sentences(context, &rest);
     first.into_iter().chain(rest).collect()
 }
 
@@ -512,22 +516,11 @@ fn setup(context: &Context<'_>) -> Vec<String> {
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {
     let long = |length| context.demand(&Amount::of(length));
-    let mut list = vec![
+    vec![
         (
             context.say("distance-people", &[]),
             context.say("distance-people-value", &context.people_distances().each()),
         ),
         (context.say("distance-clear", &[]), long(CLEAR)),
-    ];
-    let noise = &context.report.figures.noise;
-    if let (Some(quiet), Some(full)) = (&noise.quiet_from, &noise.quiet_from_full) {
-        let (from, full) = (context.demand(quiet), context.demand(full));
-        let value = if from == full {
-            from
-        } else {
-            context.say("distance-quiet-value", &[("from", &from), ("full", &full)])
-        };
-        list.push((context.say("distance-quiet", &[]), value));
-    }
-    list
+    ]
 }

@@ -511,10 +511,16 @@ fn generator(context: &Context<'_>) -> Part {
         ));
     }
     if let Some(hours) = &context.report.figures.energy.hours_per_tank {
-        facts.push((
-            context.say("tank", &[]),
-            context.say("tank-value", &[("hours", &context.capacity(hours))]),
-        ));
+        let hours = context.capacity(hours);
+        let by = context.report.figures.energy.busiest_by.as_ref();
+        let value = by.map_or_else(
+            || context.say("tank-value", &[("hours", &hours)]),
+            |by| {
+                let load = context.load_name(by);
+                context.say("tank-value-with", &[("hours", &hours), ("load", &load)])
+            },
+        );
+        facts.push((context.say("tank", &[]), value));
     }
     Part {
         id: set.name.clone(),

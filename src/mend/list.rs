@@ -232,7 +232,9 @@ fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
 /// for the night where nobody knows them.
 fn silent(plan: &Plan) -> Vec<Span> {
     let quiet = night::quiet(&plan.site);
-    std::iter::once(NIGHT).chain(quiet.iter().copied()).collect()
+    std::iter::once(NIGHT)
+        .chain(quiet.iter().copied())
+        .collect()
 }
 
 /// The list of a plan.

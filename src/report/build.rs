@@ -84,7 +84,7 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         tests: Vec::new(),
         sharing,
         energy: EnergyUse::default(),
-        noise: noise::of_plan(plan),
+        noise: noise::of_plan(plan, &EnergyUse::default()),
         assumed: Vec::new(),
         matters: Vec::new(),
         decides: None,

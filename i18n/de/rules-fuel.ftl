@@ -10,8 +10,8 @@ FUEL001 = { $fix ->
         [life-find-out] Etwas soll { $stretch } ohne Pause laufen. Bei voller Last laufen kleine Generatoren mit einer Tankfüllung etwa { $tank }. Kraftstoff auf einem heißen Motor fängt Feuer.
        *[other] Etwas soll { $stretch } ohne Pause laufen. Eine Tankfüllung reicht für etwa { $tank }. Kraftstoff auf einem heißen Motor fängt Feuer.
       }
-    .fix-pause = Planen Sie eine Pause bei Tageslicht. Stellen Sie den Motor ab, und lassen Sie ihn 20 Minuten abkühlen, bevor Sie den Tank öffnen. Nicht im Regen, kein offenes Feuer.
-    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin eine Pause bei Tageslicht planen: Motor aus, 20 Minuten abkühlen, nicht im Regen, kein offenes Feuer.
+    .fix-pause = Planen Sie eine Pause bei Tageslicht. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie den Tank öffnen. Nicht im Regen, kein offenes Feuer.
+    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin eine Pause bei Tageslicht planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
     .fix-life-pause = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
     .fix-life-find-out = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 

@@ -10,8 +10,8 @@ FUEL001 = { $fix ->
         [life-find-out] Something is to run for { $stretch } without a break. At full load, small sets last about { $tank } on one tank. Fuel spilled on a hot engine catches fire.
        *[other] Something is to run for { $stretch } without a break. One tank lasts about { $tank }. Fuel spilled on a hot engine catches fire.
       }
-    .fix-pause = Plan a break in daylight. Stop the engine and let it cool for 20 minutes before you open the tank. Not in rain, no flames.
-    .fix-find-out = Look for the hours on one tank in the manual, and put them in the plan. Until then, plan a break in daylight: engine off, cool for 20 minutes, not in rain, no flames.
+    .fix-pause = Plan a break in daylight. Stop the engine and let it cool for { $cooling } minutes before you open the tank. Not in rain, no flames.
+    .fix-find-out = Look for the hours on one tank in the manual, and put them in the plan. Until then, plan a break in daylight: engine off, cool for { $cooling } minutes, not in rain, no flames.
     .fix-life-pause = First put { $life } on a battery made for it, or on the supplier's reserve. With neither, do not rely on this generator for it. Then: { FUEL001.fix-pause }
     .fix-life-find-out = First put { $life } on a battery made for it, or on the supplier's reserve. With neither, do not rely on this generator for it. Then: { FUEL001.fix-find-out }
 

@@ -10,8 +10,8 @@ FUEL001 = { $fix ->
         [life-find-out] Algo debe funcionar { $stretch } sin pausa. A plena carga, un { -tank } de un generador pequeño dura cerca de { $tank }. El combustible derramado sobre un motor caliente se incendia.
        *[other] Algo debe funcionar { $stretch } sin pausa. Un { -tank } dura cerca de { $tank }. El combustible derramado sobre un motor caliente se incendia.
       }
-    .fix-pause = Prevea una pausa con luz de día. Apague el motor y déjelo enfriar 20 minutos antes de abrir el { -tank }. Nunca con lluvia ni cerca de llamas.
-    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa con luz de día: motor apagado, 20 minutos de enfriamiento, sin lluvia y sin llamas.
+    .fix-pause = Prevea una pausa con luz de día. Apague el motor y déjelo enfriar { $cooling } minutos antes de abrir el { -tank }. Nunca con lluvia ni cerca de llamas.
+    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa con luz de día: motor apagado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
     .fix-life-pause = Primero pase { $life } a una batería hecha para ello, o a la reserva del proveedor. Sin ninguna de las dos, no confíe en este generador para ello. Después: { FUEL001.fix-pause }
     .fix-life-find-out = Primero pase { $life } a una batería hecha para ello, o a la reserva del proveedor. Sin ninguna de las dos, no confíe en este generador para ello. Después: { FUEL001.fix-find-out }
 

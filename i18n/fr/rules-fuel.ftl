@@ -10,8 +10,8 @@ FUEL001 = { $fix ->
         [life-find-out] Un appareil doit fonctionner { $stretch } sans arrêt. À pleine charge, un petit modèle dure environ { $tank } par réservoir. Du carburant renversé sur un moteur chaud prend feu.
        *[other] Un appareil doit fonctionner { $stretch } sans arrêt. Un réservoir dure environ { $tank }. Du carburant renversé sur un moteur chaud prend feu.
       }
-    .fix-pause = Prévoyez une pause en plein jour. Arrêtez le moteur et laissez-le refroidir 20 minutes avant d’ouvrir le réservoir. Pas sous la pluie, pas de flammes.
-    .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause en plein jour : moteur arrêté, 20 minutes pour refroidir, pas sous la pluie, pas de flammes.
+    .fix-pause = Prévoyez une pause en plein jour. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant d’ouvrir le réservoir. Pas sous la pluie, pas de flammes.
+    .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause en plein jour : moteur arrêté, { $cooling } minutes pour refroidir, pas sous la pluie, pas de flammes.
     .fix-life-pause = Mettez d’abord { $life } sur une batterie faite pour cela, ou sur la réserve du fournisseur. Sans l’une ni l’autre, ne comptez pas sur { -generator(form: "this") } pour cela. Ensuite : { FUEL001.fix-pause }
     .fix-life-find-out = Mettez d’abord { $life } sur une batterie faite pour cela, ou sur la réserve du fournisseur. Sans l’une ni l’autre, ne comptez pas sur { -generator(form: "this") } pour cela. Ensuite : { FUEL001.fix-find-out }
 

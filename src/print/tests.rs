@@ -1,6 +1,7 @@
 //! Prints of a small report made by hand.
 
 mod any;
+mod emergency;
 mod hostile;
 mod legible;
 mod position;

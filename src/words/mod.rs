@@ -24,6 +24,9 @@ use unic_langid::LanguageIdentifier;
 use crate::plan::Id;
 use crate::quantity::Unit;
 use crate::report::{Amount, Assumption, Finding, LoadFacts, Report, Signal, Value, Values};
+use crate::tables::cooling;
+use crate::tables::emergency::CALL;
+use crate::tables::exhaust::{CLEAR, STEP};
 use crate::tables::source::{Mark, Source};
 
 pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
@@ -37,6 +40,8 @@ pub struct Words {
     language: LanguageIdentifier,
     bundle: FluentBundle<FluentResource>,
     numbers: number::Numbers,
+    /// The published figures that any message may name, as the reader writes them.
+    figures: [(&'static str, FluentValue<'static>); 5],
     faults: RefCell<Vec<String>>,
 }
 
@@ -99,6 +104,19 @@ impl Words {
         Self {
             language: chain.tag.clone(),
             bundle,
+            figures: [
+                ("cooling", cooling::ENGINE_MINUTES.into()),
+                ("burn", cooling::BURN_MINUTES.into()),
+                ("call", CALL.into()),
+                (
+                    "step",
+                    numbers.amount(&Amount::of(STEP), Show::AtMost).into(),
+                ),
+                (
+                    "clear",
+                    numbers.amount(&Amount::of(CLEAR), Show::AtLeast).into(),
+                ),
+            ],
             numbers,
             faults: RefCell::new(faults),
         }
@@ -159,7 +177,10 @@ impl Words {
             return Err(format!("no message {key}"));
         };
         let mut errors = Vec::new();
-        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors);
+        let args = self.with_figures(args);
+        let text = self
+            .bundle
+            .format_pattern(pattern, Some(&args), &mut errors);
         if errors.is_empty() {
             Ok(text.into_owned())
         } else {
@@ -167,8 +188,18 @@ impl Words {
         }
     }
 
+    /// The values of a message and the figures that any message may name.
+    fn with_figures<'a>(&self, args: &'a FluentArgs<'_>) -> FluentArgs<'a> {
+        let mut all: FluentArgs<'a> = self.figures.iter().cloned().collect();
+        for (name, value) in args.iter() {
+            all.set(name, value.clone());
+        }
+        all
+    }
+
     /// What there is of a message that is not whole.
     fn at_any_rate(&self, key: &str, args: &FluentArgs<'_>) -> String {
+        let args = &self.with_figures(args);
         self.pattern(key).map_or_else(
             || key.to_owned(),
             |pattern| {
@@ -251,6 +282,14 @@ impl Words {
     /// asked never as less.
     fn rounded(&self, name: &str, amount: &Amount) -> String {
         let exact = || self.amount(amount, Show::Exact);
+        // How far something is or reaches, and how far it must.
+        match (name, amount.unit) {
+            ("distance" | "reach", Unit::Metre) => return self.amount(amount, Show::AtMost),
+            ("least" | "ample" | "needed" | "clear", Unit::Metre) => {
+                return self.amount(amount, Show::AtLeast);
+            }
+            _ => {}
+        }
         let strategy = match name {
             "limit" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
                 RoundingStrategy::ToNegativeInfinity

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::super::CardSize;
+use super::emergency::{self, Emergency};
 use super::labels::cord_facts;
 use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
@@ -42,7 +43,7 @@ pub(super) struct Card {
     stop: Vec<String>,
     distances: Vec<(String, String)>,
     plot: Option<Plot>,
-    trouble: Vec<Trouble>,
+    emergencies: Vec<Emergency>,
 }
 
 /// What stands over a plan with dangers in it.
@@ -86,12 +87,6 @@ struct Step {
     peak: String,
     /// What a meter reads once it is on.
     meter: Option<String>,
-}
-
-#[derive(Debug, Serialize)]
-struct Trouble {
-    title: String,
-    steps: Vec<String>,
 }
 
 const KEYS: &[&str] = &[
@@ -235,28 +230,14 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
         distances: distances(context),
         // Where the set may stand does not hang on what is wrong with a part of the gear.
         plot: plot::data(whole),
-        trouble: [("breaker", 4), ("tester", 4), ("alarm", 4), ("shocked", 4)]
-            .into_iter()
-            .map(|(name, count)| Trouble {
-                title: context.say(&format!("trouble-{name}"), &[]),
-                steps: (1..=count)
-                    .map(|number| context.say(&format!("trouble-{name}-{number}"), &[]))
-                    .collect(),
-            })
-            .collect(),
+        emergencies: emergency::all(context),
     }
 }
 
 /// What to do before the engine stops; first of all for what somebody's health depends on.
 fn stop(context: &Context<'_>) -> Vec<String> {
-    let loads = context.report.figures.loads.iter();
-    let life: Vec<Id> = loads
-        .filter(|load| load.life())
-        .map(|load| load.id.clone())
-        .collect();
-    let names = context.words.set_quoted(context.report, &life);
-    let first = (!life.is_empty()).then(|| context.say("stop-life", &[("life", &names)]));
     let rest = sentences(context, &["stop-1", "stop-2", "stop-3"]);
+    let first = emergency::life_first(context);
     first.into_iter().chain(rest).collect()
 }
 
@@ -537,8 +518,9 @@ impl<'a> Tree<'a> {
     }
 }
 
+/// Cords and boxes are joined while nothing is live, and all that they feed is off before the engine
+/// starts and comes on one at a time: advice of a power authority, from a secondary copy.
 fn setup(context: &Context<'_>) -> Vec<String> {
-    let long = |length| context.demand(&Amount::of(length));
     let alarm = if context.plan.site.co_alarm == Answer::Known(true) {
         "setup-alarm-test"
     } else {
@@ -547,24 +529,23 @@ fn setup(context: &Context<'_>) -> Vec<String> {
     vec![
         context.say(alarm, &[]),
         context.say("setup-place", &context.people_distances().each()),
-        context.say("setup-clear", &[("clear", &long(CLEAR))]),
+        context.say("setup-clear", &[("clear", &context.at_least(CLEAR))]),
         context.say("setup-look", &[]),
         context.say("setup-uncoil", &[]),
-        context.say("setup-start", &[]),
         context.say("setup-plug", &[]),
+        context.say("setup-start", &[]),
         context.say("setup-test", &[]),
         context.say("setup-load", &[]),
     ]
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {
-    let long = |length| context.demand(&Amount::of(length));
     let mut list = vec![
         (
             context.say("distance-people", &[]),
             context.say("distance-people-value", &context.people_distances().each()),
         ),
-        (context.say("distance-clear", &[]), long(CLEAR)),
+        (context.say("distance-clear", &[]), context.at_least(CLEAR)),
     ];
     let noise = &context.report.figures.noise;
     if let (Some(quiet), Some(full)) = (&noise.quiet_from, &noise.quiet_from_full) {

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::emergency::{self, Emergency};
 use super::{Common, Context};
 use crate::report::{Finding, Signal};
 
@@ -13,6 +14,7 @@ pub(super) struct Cautions {
     findings: Vec<Caution>,
     /// Dangers that every set-up has, found or not.
     always: Vec<String>,
+    emergencies: Vec<Emergency>,
 }
 
 #[derive(Debug, Serialize)]
@@ -33,6 +35,7 @@ const KEYS: &[&str] = &[
     "do",
     "authority",
     "always-title",
+    "emergency-title",
     "defer",
     "none-found",
 ];
@@ -84,6 +87,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         always: (1..=6)
             .map(|number| context.say(&format!("always-{number}"), &[]))
             .collect(),
+        emergencies: emergency::all(context),
     }
 }
 

@@ -16,7 +16,7 @@
 //!
 //! ## What to do
 //! Plan a pause. What somebody's health depends on needs a battery made for it, or the supplier's
-//! reserve, for as long: with neither nobody relies on the set for it. Turn everything off, stop the engine, and let it cool for 15 to 20 minutes before
+//! reserve, for as long: with neither nobody relies on the set for it. Turn everything off, stop the engine, and let it cool for 20 minutes before
 //! you open the tank. Refuel in daylight, away from flames, and not in rain. Keep spare fuel in a
 //! proper can, well away from the set and the tents.
 //!

@@ -111,7 +111,7 @@ print-tank = Eine Tankfüllung
 print-tank-value = etwa { $hours }
 print-tank-value-with = etwa { $hours } mit { $load }
 print-refuel = Tanken
-print-refuel-value = Aus, 20 Minuten abkühlen. Nie im Betrieb.
+print-refuel-value = Aus, { $cooling } Minuten abkühlen. Nie im Betrieb.
 print-air = Auspuff
 print-air-value = Abgase töten ohne Geruch. Von Menschen weg, { $ample } Abstand, nie unter { $least }. Nie in Räumen.
 
@@ -130,7 +130,7 @@ print-alignment-bar = Dieser Balken muss 100 mm (3,94 in) messen.
 
 print-card-title = Karte: { $site }
 print-card-one = Seite 1. Wer wen speist, und was zusammen laufen darf
-print-card-two = Seite 2. Aufbauen, prüfen, und wenn etwas schiefgeht
+print-card-two = Seite 2. Wenn etwas schiefgeht. Aufbauen und prüfen
 print-card-fold = Hier falten, Druck nach außen
 print-card-trim = An den Ecken entlang schneiden. Die Folie schließt ringsum mit 3 mm.
 print-card-danger = { $count ->
@@ -162,9 +162,9 @@ print-setup-place = Generator im Freien aufstellen, { $ample } oder mehr von jed
 print-setup-clear = Ringsum { $clear } frei halten. Trockener, ebener Boden, nichts darüber außer einem Dach weit oben, an allen Seiten offen.
 print-setup-look = Jedes Kabel und jeden Stecker ansehen. Beschädigt, verschmort, lose oder ohne Schutzkontakt: weglassen.
 print-setup-uncoil = Jedes Kabel ganz abrollen. Kein Stecker liegt in nassem Gras.
-print-setup-start = Alles aus. Motor starten. Zwei Minuten laufen lassen.
-print-setup-plug = Vom Generator nach außen anschließen, wie Seite 1 zeigt.
-print-setup-test = Jedes Mal die Prüfung rechts machen.
+print-setup-plug = Kabel und Kästen vom Generator nach außen verbinden, wie Seite 1 zeigt. Alle Geräte sind aus.
+print-setup-start = Motor starten. Zwei Minuten laufen lassen.
+print-setup-test = Jedes Mal alles tun, was unter „Prüfen“ steht.
 print-setup-load = Eines nach dem anderen einschalten, in der Reihenfolge von Seite 1.
 print-test-title = Prüfen
 print-test-button = An jedem GFCI TEST drücken. Es muss klicken, und der Strom muss ausgehen. Wenn nicht: nicht benutzen.
@@ -173,9 +173,9 @@ print-test-none = Von keiner Ihrer Steckdosen weiß man, dass sie Schutz gegen S
 print-stop-title = Abstellen und tanken
 print-stop-life = Zuerst { $life } an seine Batterie oder die Reserve des Lieferanten hängen.
 print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
-print-stop-2 = 20 Minuten warten, bis er kalt ist. Dann tanken, fern von Flammen und Menschen.
+print-stop-2 = { $cooling } Minuten warten, bis er kalt ist. Dann tanken, fern von Flammen und Menschen.
 print-stop-3 = Verschüttetes: weggehen, Dampf abziehen lassen, erst dann starten. Kraftstoff draußen lagern, fern von Zelten.
-print-stop-2-propane = 20 Minuten warten, bis er kalt ist. Ventil schließen. Dann die Flasche wechseln, fern von Flammen und Menschen.
+print-stop-2-propane = { $cooling } Minuten warten, bis er kalt ist. Ventil schließen. Dann die Flasche wechseln, fern von Flammen und Menschen.
 print-stop-3-propane = Gasgeruch: Ventil schließen, weggehen, abziehen lassen. Flaschen stehen aufrecht draußen, fern von Zelten.
 print-distance-title = Abstände
 print-distance-people = Auspuff zu Menschen
@@ -190,27 +190,34 @@ print-plot-lost = { $percent } verloren
 print-plot-along = Länge von Kabel „{ $cord }“
 print-plot-alt = Kurven. Der Punkt ist dieser Plan: Bei Kabel „{ $cord }“ mit { $length } bleiben für { $load } { $volts }.
 print-plot-alt-noise = Wo geschlafen wird, ist es { $noise } laut.
-print-trouble-breaker = Ein Schutzschalter löst aus
-print-trouble-breaker-1 = Alles ausschalten, was daran hängt.
-print-trouble-breaker-2 = Kabel und Stecker abtasten. Heiß, weich oder mit Geruch: nicht mehr benutzen.
-print-trouble-breaker-3 = Einmal wieder einschalten. Weniger anschalten.
-print-trouble-breaker-4 = Löst er ohne Geräte wieder aus: aus lassen.
-print-trouble-tester = Ein Prüfer zeigt etwas Falsches
-print-trouble-tester-1 = Mit „Prüfen“ oben vergleichen. Manche Anzeigen sind bei Ihrem Generator richtig.
-print-trouble-tester-2 = Jede andere Anzeige: diesen Teil ausstecken und den davor prüfen.
-print-trouble-tester-3 = Der erste Teil, der falsch anzeigt, bleibt außer Betrieb.
-print-trouble-tester-4 = Nie öffnen oder neu verdrahten. Das macht eine Elektrofachkraft.
-print-trouble-alarm = Ein Melder schlägt an, oder Köpfe schmerzen
-print-trouble-alarm-1 = Alle sofort ins Freie. Schlafende wecken. Durchzählen.
-print-trouble-alarm-2 = Notruf wählen. Sagen: Kohlenmonoxid.
-print-trouble-alarm-3 = Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
-print-trouble-alarm-4 = Niemand geht wieder hinein, auch wer sich besser fühlt.
-print-trouble-shocked = Jemand hat einen Stromschlag
-print-trouble-shocked-1 = Nicht anfassen, solange die Person am Strom hängt.
-print-trouble-shocked-2 = Motor abstellen oder den Stecker am Generator ziehen.
-print-trouble-shocked-3 = Notruf wählen. Keine Atmung: mit der Herzdruckmassage beginnen.
-print-trouble-shocked-4 = Nach jedem Stromschlag zum Arzt, auch nach einem kleinen.
 print-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Nie selbst etwas öffnen, neu verdrahten oder verbinden.
+
+## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
+
+print-emergency-title = Wenn etwas schiefgeht
+print-emergency-fire = Feuer
+print-emergency-fire-away = Alle weg. Schlafende wecken. { $call } anrufen.
+print-emergency-fire-engine = Motor nur abstellen, wenn der Weg dorthin frei ist.
+print-emergency-fire-water = Kein Wasser auf brennenden Kraftstoff oder auf etwas, das unter Strom stehen kann.
+print-emergency-fire-extinguisher = Nur ein kleines Feuer, nur mit dem Fluchtweg im Rücken: ABC-Löscher. Wird es größer: weg.
+print-emergency-fire-clothes = Kleidung brennt: stehen bleiben, hinwerfen, wälzen.
+print-emergency-burns = Verbrennungen: { $burn } Minuten unter kühles, fließendes Wasser halten.
+print-emergency-alarm = Melder, Schwindel, Übelkeit, Schwäche, Kopfweh
+print-emergency-alarm-out = Eine Person genügt. Alle sofort ins Freie. Schlafende wecken. Durchzählen.
+print-emergency-alarm-call = { $call } anrufen. Sagen: Kohlenmonoxid.
+print-emergency-alarm-sleeper = Jemand wacht nicht auf: weit öffnen und herausziehen, wenn es in einem Atemzug geht.
+print-emergency-cpr = Keine Atmung oder nur Schnappen nach Luft: wiederbeleben. Fest und schnell mitten auf die Brust drücken. Defibrillator (AED) holen.
+print-emergency-alarm-engine = Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+print-emergency-alarm-back = Niemand geht wieder hinein, bevor die Feuerwehr es sagt, auch wer sich besser fühlt.
+print-emergency-shock = Jemand hat einen Stromschlag
+print-emergency-shock-off = Noch nicht anfassen. Motor abstellen oder den Stecker am Generator ziehen.
+print-emergency-shock-touch = { $call } anrufen. Erst anfassen, wenn feststeht, dass der Strom aus ist.
+print-emergency-shock-doctor = Nach jedem Stromschlag zum Arzt, auch nach einem kleinen.
+print-emergency-breaker = Ein Schutzschalter löst aus
+print-emergency-breaker-stop = Motor abstellen, bevor jemand ein Kabel abtastet.
+print-emergency-breaker-feel = Kabel und Stecker abtasten. Heiß, weich oder mit Geruch: nicht mehr benutzen.
+print-emergency-breaker-once = Alles daran ausschalten. Einmal wieder einschalten. Mit weniger Geräten neu starten.
+print-emergency-breaker-off = Löst er ohne Geräte wieder aus: aus lassen.
 
 ## Vorsichtsliste
 
@@ -227,7 +234,7 @@ print-cautions-summary = { $danger ->
     [0] sonst nichts
    *[other] { $rest } weitere Punkte
   }.
-print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
+print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst, zuletzt, was zu tun ist, wenn etwas schiefgeht. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
 print-authority = Grundlage
 print-also = Das behebt auch
 print-look = Zuerst nachsehen
@@ -242,7 +249,7 @@ print-always-1 = Abgase töten ohne Geruch. Nur im Freien, weit weg von Menschen
 print-always-2 = Jedes Kabel abgerollt, heil, mit Schutzkontakt, nicht auf nassem Boden.
 print-always-3 = TEST an jedem GFCI gedrückt.
 print-always-4 = Nie einen Generator an die Leitungen eines Gebäudes anschließen.
-print-always-5 = Vor dem Tanken Motor aus und 20 Minuten abkühlen. Kein Feuer.
+print-always-5 = Vor dem Tanken Motor aus und { $cooling } Minuten abkühlen. Kein Feuer.
 print-always-6 = Niemand außer einer Elektrofachkraft öffnet, verdrahtet oder verbindet etwas.
 
 ## Rechenblatt

@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Nicht alle schlafen mit einem Kohlenmonoxid-Melder
   }
     .why = Abgase können herüberziehen, wenn der Wind dreht. Man riecht sie nicht, und wer schläft, wacht davon nicht auf. Nur ein Kohlenmonoxid-Melder weckt. Ein Rauchmelder tut es nicht.
-    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt, oder mehrere Kopfweh haben oder ihnen übel ist: alle ins Freie, Hilfe rufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
-    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, dessen Prüftaste geht. Wenn er anschlägt, oder mehrere Kopfweh haben oder ihnen übel ist: alle ins Freie, Hilfe rufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, dessen Prüftaste geht. Wenn er anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
 
 AIR003 = { $fix ->
     [out] Der Generator läuft in einem geschlossenen Raum

@@ -11,8 +11,8 @@ FUEL001 = { $fix ->
         [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung. Wo ein Leben davon abhängt, rechnen Sie mit { $usable }.
        *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung. Kraftstoff auf einem heißen Motor fängt Feuer.
       }
-    .fix-pause = Planen Sie am Tag eine Pause von einer halben Stunde. Stellen Sie den Motor ab, und lassen Sie ihn 20 Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
-    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin am Tag eine Pause planen: Motor aus, 20 Minuten abkühlen, nicht im Regen, kein offenes Feuer.
+    .fix-pause = Planen Sie am Tag eine Pause von einer halben Stunde. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
+    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin am Tag eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
     .fix-life-pause = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
     .fix-life-find-out = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 

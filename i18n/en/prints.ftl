@@ -110,7 +110,7 @@ print-tank = One tank
 print-tank-value = about { $hours }
 print-tank-value-with = about { $hours } with { $load } on
 print-refuel = Refuel
-print-refuel-value = Off and cool for 20 minutes. Never while it runs.
+print-refuel-value = Off and cool for { $cooling } minutes. Never while it runs.
 print-air = Exhaust
 print-air-value = Kills without a smell. Point it away, { $ample } or more from anyone, never under { $least }. Never indoors.
 
@@ -129,7 +129,7 @@ print-alignment-bar = This bar must measure 100 mm (3.94 in).
 
 print-card-title = Card: { $site }
 print-card-one = Side 1. Who feeds whom, and what may run together
-print-card-two = Side 2. Setting up, testing, and when something goes wrong
+print-card-two = Side 2. When something goes wrong. Setting up and testing
 print-card-fold = Fold here, print outwards
 print-card-trim = Trim along the corners. The pouch seals 3 mm all round.
 print-card-danger = { $count ->
@@ -162,8 +162,8 @@ print-setup-place = Stand the generator outdoors, { $ample } or more from every 
 print-setup-clear = Keep { $clear } clear all round it. Dry ground, level, nothing over it but a roof well above, open on all sides.
 print-setup-look = Look at every cord and plug. Cut, scorched, loose or missing a ground pin: leave it out.
 print-setup-uncoil = Uncoil every cord fully. No plug lies in wet grass.
-print-setup-start = Everything off. Start the engine. Let it run for two minutes.
-print-setup-plug = Plug in from the generator outwards, as side 1 shows.
+print-setup-plug = Join cords and boxes from the generator outwards, as side 1 shows. Everything that uses power is off.
+print-setup-start = Start the engine. Let it run for two minutes.
 print-setup-test = Do all that “Test” says, every time.
 print-setup-load = Switch on one thing at a time, in the order of side 1.
 print-test-title = Test
@@ -173,9 +173,9 @@ print-test-none = None of your receptacles is known to have shock protection (GF
 print-stop-title = Stop and refuel
 print-stop-life = First put { $life } on its battery or the supplier’s reserve.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
-print-stop-2 = Wait 20 minutes until it is cool. Then refuel, away from flames and people.
+print-stop-2 = Wait { $cooling } minutes until it is cool. Then refuel, away from flames and people.
 print-stop-3 = Spilled fuel: move away, and let the vapor clear before you start. Store fuel outdoors, away from tents.
-print-stop-2-propane = Wait 20 minutes until it is cool. Close the valve. Then change the cylinder, away from flames and people.
+print-stop-2-propane = Wait { $cooling } minutes until it is cool. Close the valve. Then change the cylinder, away from flames and people.
 print-stop-3-propane = Smell of gas: close the valve, move away, and let it clear. Cylinders stand upright outdoors, away from tents.
 print-distance-title = Distances
 print-distance-people = Exhaust to people
@@ -190,27 +190,34 @@ print-plot-lost = { $percent } lost
 print-plot-along = Length of cord “{ $cord }”
 print-plot-alt = Curves. The dot is this plan: with cord “{ $cord }” of { $length }, { $load } is left with { $volts }.
 print-plot-alt-noise = Where people sleep it is { $noise } loud.
-print-trouble-breaker = A breaker trips
-print-trouble-breaker-1 = Switch off everything on it.
-print-trouble-breaker-2 = Feel along cord and plugs. Hot, soft or smelly: take it out of use.
-print-trouble-breaker-3 = Reset it once. Switch on fewer things.
-print-trouble-breaker-4 = It trips again with nothing on: leave it off.
-print-trouble-tester = A tester reads wrong
-print-trouble-tester-1 = Compare with “Test” above. Some readings are right for your generator.
-print-trouble-tester-2 = Any other reading: unplug that part and test the one before it.
-print-trouble-tester-3 = The first part that reads wrong stays out of use.
-print-trouble-tester-4 = Never open or rewire it. A licensed electrician does that.
-print-trouble-alarm = An alarm sounds, or heads ache
-print-trouble-alarm-1 = Everyone out into open air at once. Wake the sleepers. Count heads.
-print-trouble-alarm-2 = Call emergency services. Say: carbon monoxide.
-print-trouble-alarm-3 = Stop the engine only if you can do it without breathing its exhaust.
-print-trouble-alarm-4 = Nobody goes back in, even if they feel better.
-print-trouble-shocked = Someone is shocked
-print-trouble-shocked-1 = Do not touch them while they touch the power.
-print-trouble-shocked-2 = Stop the engine, or pull the plug at the generator.
-print-trouble-shocked-3 = Call emergency services. Not breathing: start chest compressions.
-print-trouble-shocked-4 = Every shock is seen by a doctor, even a small one.
 print-defer = Local codes and a licensed electrician decide. Never open, rewire or bond anything yourself.
+
+## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
+
+print-emergency-title = When something goes wrong
+print-emergency-fire = Fire
+print-emergency-fire-away = Everyone away. Wake the sleepers. Call { $call }.
+print-emergency-fire-engine = Stop the engine only if the way to it is clear.
+print-emergency-fire-water = No water on burning fuel, or on anything that may be live.
+print-emergency-fire-extinguisher = Only a small fire, only with the way out behind you: use an ABC extinguisher. It grows: leave.
+print-emergency-fire-clothes = Clothes on fire: stop, drop, roll.
+print-emergency-burns = Burns: hold them under cool running water for { $burn } minutes.
+print-emergency-alarm = Alarm, or anyone dizzy, sick, weak or with a headache
+print-emergency-alarm-out = One person is enough. Everyone out into open air at once. Wake the sleepers. Count heads.
+print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
+print-emergency-alarm-sleeper = A sleeper does not wake: open up wide and pull them out, if you can in one breath.
+print-emergency-cpr = Not breathing, or only gasping: CPR. Push hard and fast in the middle of the chest. Get an AED.
+print-emergency-alarm-engine = Stop the engine only if you can without breathing its exhaust.
+print-emergency-alarm-back = Nobody goes back in until the fire service says so, even if they feel better.
+print-emergency-shock = Someone gets a shock
+print-emergency-shock-off = Do not touch them yet. Stop the engine, or pull the plug at the generator.
+print-emergency-shock-touch = Call { $call }. Touch them only when you are sure that the power is off.
+print-emergency-shock-doctor = After every shock see a doctor, even after a small one.
+print-emergency-breaker = A breaker trips
+print-emergency-breaker-stop = Stop the engine before anyone feels along a cord.
+print-emergency-breaker-feel = Feel along cord and plugs. Hot, soft or smelly: take it out of use.
+print-emergency-breaker-once = Switch off everything on it. Reset it once. Start again with fewer things.
+print-emergency-breaker-off = It trips again with nothing on: leave it off.
 
 ## Safety. Cautions
 
@@ -227,7 +234,7 @@ print-cautions-summary = { $danger ->
     [0] nothing more
    *[other] { $rest } more to know
   }.
-print-cautions-tick = First what holds at every set-up, then what was found in this plan, worst first. Tick each point. A danger that is not mended means: do not start the generator.
+print-cautions-tick = First what holds at every set-up, then what was found in this plan, worst first, last what to do when something goes wrong. Tick each point. A danger that is not mended means: do not start the generator.
 print-authority = Authority
 print-also = This also clears
 print-look = Look first
@@ -242,7 +249,7 @@ print-always-1 = Exhaust kills without a smell. Outdoors only, far from people, 
 print-always-2 = Every cord uncoiled, whole, with its ground pin, off wet ground.
 print-always-3 = TEST button pressed on every GFCI.
 print-always-4 = Never plug a generator into a building’s wiring.
-print-always-5 = Off and cool for 20 minutes before refuelling. No flames.
+print-always-5 = Off and cool for { $cooling } minutes before refuelling. No flames.
 print-always-6 = Nothing opened, rewired or bonded by anyone but a licensed electrician.
 
 ## Worksheet

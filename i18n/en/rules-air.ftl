@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
     .why = Exhaust can drift when the wind turns. You cannot smell it, and people asleep do not wake up. Only an alarm wakes them. A smoke alarm does not.
-    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds, or several people have a headache or feel sick: everybody out into open air, and call for help. Stop the engine only if you can do it without breathing its exhaust.
-    .fix-look = Look in every tent and camper before you start the engine. Each needs a battery carbon monoxide alarm whose test button works. If it sounds, or several people have a headache or feel sick: everybody out into open air, and call for help. Stop the engine only if you can do it without breathing its exhaust.
+    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache: everybody out into open air, and call { $call }. Stop the engine only if you can do it without breathing its exhaust.
+    .fix-look = Look in every tent and camper before you start the engine. Each needs a battery carbon monoxide alarm whose test button works. If it sounds, or anyone is dizzy, sick, weak or has a headache: everybody out into open air, and call { $call }. Stop the engine only if you can do it without breathing its exhaust.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place

@@ -11,8 +11,8 @@ FUEL001 = { $fix ->
         [life-pause] From { $from } to { $to } there is no break to refuel, and that burns { $burns } of a tank. Where a life depends on it, count on { $usable }.
        *[other] From { $from } to { $to } there is no break to refuel, and that burns { $burns } of a tank. Fuel on a hot engine catches fire.
       }
-    .fix-pause = Plan a break of half an hour by day. Stop the engine and let it cool for 20 minutes before you add fuel. No rain, no flames.
-    .fix-find-out = Look for the hours on one tank in the manual, and put them in the plan. Until then, plan a break by day: engine off, cool for 20 minutes, no rain, no flames.
+    .fix-pause = Plan a break of half an hour by day. Stop the engine and let it cool for { $cooling } minutes before you add fuel. No rain, no flames.
+    .fix-find-out = Look for the hours on one tank in the manual, and put them in the plan. Until then, plan a break by day: engine off, cool for { $cooling } minutes, no rain, no flames.
     .fix-life-pause = First put { $life } on a battery made for it, or on the supplier's reserve. With neither, do not rely on this generator for it. Then: { FUEL001.fix-pause }
     .fix-life-find-out = First put { $life } on a battery made for it, or on the supplier's reserve. With neither, do not rely on this generator for it. Then: { FUEL001.fix-find-out }
 

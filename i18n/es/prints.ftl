@@ -112,7 +112,7 @@ print-tank = Un { -tank }
 print-tank-value = cerca de { $hours }
 print-tank-value-with = cerca de { $hours } con { $load }
 print-refuel = Combustible
-print-refuel-value = Apagado y frío 20 minutos. Nunca en marcha.
+print-refuel-value = Apagado y frío { $cooling } minutos. Nunca en marcha.
 print-air = Escape
 print-air-value = Mata sin olor. Diríjalo lejos, a { $ample } o más de la gente, nunca a menos de { $least }. Nunca en interiores.
 
@@ -131,7 +131,7 @@ print-alignment-bar = Esta barra debe medir 100 mm (3.94 in).
 
 print-card-title = Tarjeta: { $site }
 print-card-one = Cara 1. Qué alimenta a qué, y qué puede funcionar a la vez
-print-card-two = Cara 2. Montar, probar, y qué hacer cuando algo va mal
+print-card-two = Cara 2. Cuando algo sale mal. Montar y probar
 print-card-fold = Doble aquí, con lo impreso hacia fuera
 print-card-trim = Recorte por las esquinas. La funda sella 3 mm alrededor.
 print-card-danger = { $count ->
@@ -164,8 +164,8 @@ print-setup-place = Ponga el generador al aire libre, a { $ample } o más de cad
 print-setup-clear = Deje { $clear } libres a su alrededor. Suelo seco, plano, nada encima salvo un techo bien alto, abierto por todos los lados.
 print-setup-look = Mire cada cable y clavija. Cortado, quemado, flojo o sin contacto de tierra: no lo use.
 print-setup-uncoil = Desenrolle del todo cada cable. Ninguna clavija en la hierba mojada.
-print-setup-start = Todo apagado. Arranque el motor. Déjelo andar dos minutos.
-print-setup-plug = Enchufe desde el generador hacia fuera, como muestra la cara 1.
+print-setup-plug = Conecte cables y cajas desde el generador hacia fuera, como muestra la cara 1. Todos los aparatos apagados.
+print-setup-start = Arranque el motor. Déjelo andar dos minutos.
 print-setup-test = Haga siempre todo lo que dice “Prueba”.
 print-setup-load = Encienda una sola cosa cada vez, en el orden de la cara 1.
 print-test-title = Prueba
@@ -175,9 +175,9 @@ print-test-none = De ninguno de sus { -receptacle(form: "many") } se sabe que te
 print-stop-title = Apagar y cargar combustible
 print-stop-life = Primero pase { $life } a su batería o a la reserva del proveedor.
 print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
-print-stop-2 = Espere 20 minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
+print-stop-2 = Espere { $cooling } minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
 print-stop-3 = Si se derrama: aléjese y deje que el vapor se disipe antes de arrancar. Combustible al aire libre, lejos de las { -tent(form: "many") }.
-print-stop-2-propane = Espere 20 minutos a que se enfríe. Cierre la válvula. Solo entonces cambie el cilindro, lejos de llamas y personas.
+print-stop-2-propane = Espere { $cooling } minutos a que se enfríe. Cierre la válvula. Solo entonces cambie el cilindro, lejos de llamas y personas.
 print-stop-3-propane = Si huele a gas: cierre la válvula, aléjese y deje que se disipe. Cilindros de pie al aire libre, lejos de las { -tent(form: "many") }.
 print-distance-title = Distancias
 print-distance-people = Del escape a las personas
@@ -192,27 +192,34 @@ print-plot-lost = { $percent } perdidos
 print-plot-along = Largo del cable “{ $cord }”
 print-plot-alt = Curvas. El punto es este plan: con el cable “{ $cord }” de { $length }, a { $load } le quedan { $volts }.
 print-plot-alt-noise = Donde se duerme hay un ruido de { $noise }.
-print-trouble-breaker = Se dispara un { -breaker }
-print-trouble-breaker-1 = Apague todo lo que depende de él.
-print-trouble-breaker-2 = Toque el cable y las clavijas. Caliente, blando o con olor: deje de usarlo.
-print-trouble-breaker-3 = Vuelva a conectarlo una sola vez. Encienda menos cosas.
-print-trouble-breaker-4 = Se dispara otra vez sin nada encendido: déjelo desconectado.
-print-trouble-tester = Un probador marca mal
-print-trouble-tester-1 = Compare con “Prueba”, arriba. Algunas lecturas son correctas para su generador.
-print-trouble-tester-2 = Cualquier otra lectura: desenchufe esa parte y pruebe la anterior.
-print-trouble-tester-3 = La primera parte que marca mal queda sin usar.
-print-trouble-tester-4 = Nunca la abra ni cambie su cableado. Eso lo hace un { -electrician }.
-print-trouble-alarm = Suena una alarma, o duele la cabeza
-print-trouble-alarm-1 = Todos al aire libre, ya. Despierte a quien duerme. Cuente a las personas.
-print-trouble-alarm-2 = Llame a los servicios de emergencia. Diga: monóxido de carbono.
-print-trouble-alarm-3 = Pare el motor solo si puede hacerlo sin respirar sus gases.
-print-trouble-alarm-4 = Nadie vuelve a entrar, aunque se sienta mejor.
-print-trouble-shocked = Alguien recibe una descarga
-print-trouble-shocked-1 = No toque a esa persona mientras siga tocando la corriente.
-print-trouble-shocked-2 = Pare el motor, o saque la clavija en el generador.
-print-trouble-shocked-3 = Llame a los servicios de emergencia. Si no respira: compresiones en el pecho.
-print-trouble-shocked-4 = Toda descarga debe verla un médico, aunque sea pequeña.
 print-defer = Deciden { -local-codes } y un { -electrician }. Nunca abra nada, cambie el cableado ni una el neutro y la tierra por su cuenta.
+
+## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
+
+print-emergency-title = Cuando algo sale mal
+print-emergency-fire = Fuego
+print-emergency-fire-away = Todos lejos. Despierte a quien duerme. Llame al { $call }.
+print-emergency-fire-engine = Pare el motor solo si el camino hasta él está libre.
+print-emergency-fire-water = Nada de agua sobre combustible ardiendo ni sobre nada que pueda tener corriente.
+print-emergency-fire-extinguisher = Solo un fuego pequeño, solo con la salida a su espalda: use un extintor ABC. Si crece, váyase.
+print-emergency-fire-clothes = Ropa en llamas: párese, tírese al suelo, ruede.
+print-emergency-burns = Quemaduras: póngalas bajo agua corriente fresca durante { $burn } minutos.
+print-emergency-alarm = Alarma, mareo, náuseas, debilidad, dolor de cabeza
+print-emergency-alarm-out = Basta con una persona. Todos al aire libre, ya. Despierte a quien duerme. Cuente a las personas.
+print-emergency-alarm-call = Llame al { $call }. Diga: monóxido de carbono.
+print-emergency-alarm-sleeper = Alguien no despierta: abra todo y sáquelo, si puede hacerlo de una sola respiración.
+print-emergency-cpr = No respira, o solo da bocanadas: RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
+print-emergency-alarm-engine = Pare el motor solo si puede hacerlo sin respirar sus gases.
+print-emergency-alarm-back = Nadie vuelve a entrar hasta que lo digan los bomberos, aunque se sienta mejor.
+print-emergency-shock = Alguien recibe una descarga
+print-emergency-shock-off = Todavía no toque a esa persona. Pare el motor, o saque la clavija en el generador.
+print-emergency-shock-touch = Llame al { $call }. Tóquela solo cuando sepa con certeza que no hay corriente.
+print-emergency-shock-doctor = Después de toda descarga, aunque sea pequeña, vaya al médico.
+print-emergency-breaker = Se dispara un { -breaker }
+print-emergency-breaker-stop = Pare el motor antes de que alguien toque un cable.
+print-emergency-breaker-feel = Toque el cable y las clavijas. Caliente, blando o con olor: deje de usarlo.
+print-emergency-breaker-once = Apague todo lo que depende de él. Vuelva a conectarlo una sola vez. Arranque con menos cosas.
+print-emergency-breaker-off = Se dispara otra vez sin nada encendido: déjelo desconectado.
 
 ## Cautions
 
@@ -230,7 +237,7 @@ print-cautions-summary = { $danger ->
     [one] 1 punto más
    *[other] { $rest } puntos más
   }.
-print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
+print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero; al final, qué hacer cuando algo sale mal. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
 print-authority = Según
 print-also = Esto también resuelve
 print-look = Mire primero
@@ -245,7 +252,7 @@ print-always-1 = El escape mata sin olor. Solo al aire libre, lejos de la gente,
 print-always-2 = Cada cable desenrollado, entero, con su contacto de tierra, sin tocar suelo mojado.
 print-always-3 = Botón TEST presionado en cada { -gfci }.
 print-always-4 = Nunca conecte un generador a la instalación de un edificio.
-print-always-5 = Apagado y 20 minutos enfriando antes de cargar combustible. Sin llamas.
+print-always-5 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
 print-always-6 = Solo un { -electrician } abre algo, cambia el cableado o une el neutro y la tierra.
 
 ## Worksheet

@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] No todos duermen con una alarma de monóxido de carbono
   }
     .why = Los gases de escape pueden desviarse cuando cambia el viento. No se huelen, y quien duerme no despierta. Solo una alarma lo despierta. Una alarma de humo no sirve para esto.
-    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o a varios les duele la cabeza o se sienten mal: todos al aire libre, y pida ayuda. Pare el motor solo si puede hacerlo sin respirar sus gases.
-    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada uno necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o a varios les duele la cabeza o se sienten mal: todos al aire libre, y pida ayuda. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada uno necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
 
 AIR003 = { $fix ->
     [out] El generador funciona en un lugar cerrado

@@ -110,7 +110,7 @@ print-tank = Un plein dure
 print-tank-value = environ { $hours }
 print-tank-value-with = environ { $hours } avec { $load }
 print-refuel = Plein
-print-refuel-value = Moteur arrêté et refroidi 20 minutes. Jamais en marche.
+print-refuel-value = Moteur arrêté et refroidi { $cooling } minutes. Jamais en marche.
 print-air = Échappement
 print-air-value = Tue sans odeur. Dirigez-le à l’opposé des gens, à { $ample } ou plus, jamais à moins de { $least }. Jamais à l’intérieur.
 
@@ -134,7 +134,7 @@ print-alignment-bar = Cette barre doit mesurer 100 mm (3,94 pouces).
 
 print-card-title = Carte : { $site }
 print-card-one = Face 1. Ce qui alimente quoi, et ce qui peut fonctionner ensemble
-print-card-two = Face 2. Mise en place, essais, et que faire en cas d’ennui
+print-card-two = Face 2. Quand quelque chose tourne mal. Mise en place et essai
 print-card-fold = Pliez ici, impression dehors
 print-card-trim = Coupez le long des coins. La pochette colle sur 3 mm tout autour.
 print-card-danger = { $count ->
@@ -167,8 +167,8 @@ print-setup-place = { -generator(form: "The") } dehors, à { $ample } ou plus de
 print-setup-clear = { $clear } libres tout autour. Sol sec et plat, rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés.
 print-setup-look = Regardez chaque rallonge et fiche. Coupée, roussie, lâche ou sans broche de terre : ne l’utilisez pas.
 print-setup-uncoil = Toutes les rallonges déroulées. Pas de fiche dans l’herbe mouillée.
-print-setup-start = Tout arrêté. Démarrez le moteur. Laissez tourner deux minutes.
-print-setup-plug = Branchez à partir { -generator(form: "of") }, comme sur la face 1.
+print-setup-plug = Reliez rallonges et coffrets à partir { -generator(form: "of") }, comme sur la face 1. Tous les appareils à l’arrêt.
+print-setup-start = Démarrez le moteur. Laissez tourner deux minutes.
 print-setup-test = Faites tout ce que dit « Essai », chaque fois.
 print-setup-load = Mettez en marche un à un, dans l’ordre de la face 1.
 print-test-title = Essai
@@ -180,7 +180,7 @@ print-stop-life = Mettez d’abord { $life } sur sa batterie ou la réserve du f
 print-stop-1 = Arrêtez les appareils, le plus gros d’abord. Puis le moteur.
 print-stop-2 = Attendez 20 minutes qu’il refroidisse. Plein loin des flammes et des gens.
 print-stop-3 = Carburant renversé : éloignez-vous, et laissez les vapeurs se dissiper avant de démarrer. Carburant dehors, loin des tentes.
-print-stop-2-propane = Attendez 20 minutes qu’il refroidisse. Fermez le robinet. Puis changez la bouteille, loin des flammes et des gens.
+print-stop-2-propane = Attendez { $cooling } minutes qu’il refroidisse. Fermez le robinet. Puis changez la bouteille, loin des flammes et des gens.
 print-stop-3-propane = Odeur de gaz : fermez le robinet, éloignez-vous, et laissez-le se dissiper. Bouteilles debout dehors, loin des tentes.
 print-distance-title = Distances
 print-distance-people = De l’échappement aux gens
@@ -195,27 +195,34 @@ print-plot-lost = { $percent } perdus
 print-plot-along = Longueur de la rallonge « { $cord } »
 print-plot-alt = Courbes. Le point, c’est ce plan : avec la rallonge « { $cord } » de { $length }, il reste { $volts } pour { $load }.
 print-plot-alt-noise = Là où l’on dort, le bruit est de { $noise }.
-print-trouble-breaker = Disjoncteur déclenché
-print-trouble-breaker-1 = Arrêtez tout ce qu’il alimente.
-print-trouble-breaker-2 = Tâtez rallonge et fiches. Chaud, mou ou odeur : ne vous en servez plus.
-print-trouble-breaker-3 = Réenclenchez une seule fois. Moins d’appareils.
-print-trouble-breaker-4 = S’il se redéclenche à vide, laissez-le déclenché.
-print-trouble-tester = Erreur au testeur
-print-trouble-tester-1 = Comparez avec « Essai » ci-dessus. Certaines lectures sont normales ici.
-print-trouble-tester-2 = Toute autre lecture : débranchez cette partie, testez celle d’avant.
-print-trouble-tester-3 = La première partie qui montre une erreur reste hors d’usage.
-print-trouble-tester-4 = N’ouvrez et ne recâblez rien. Un { -electrician } le fait.
-print-trouble-alarm = Un { -alarm } sonne, ou maux de tête
-print-trouble-alarm-1 = Tous à l’air libre, tout de suite. Réveillez les dormeurs. Comptez tout le monde.
-print-trouble-alarm-2 = Appelez les secours. Dites : monoxyde de carbone.
-print-trouble-alarm-3 = Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
-print-trouble-alarm-4 = Personne ne rentre, même si chacun se sent mieux.
-print-trouble-shocked = Quelqu’un reçoit un choc
-print-trouble-shocked-1 = Ne touchez pas la personne tant qu’elle touche le courant.
-print-trouble-shocked-2 = Arrêtez le moteur, ou tirez la fiche { -generator(form: "of") }.
-print-trouble-shocked-3 = Appelez les secours. Ne respire pas : commencez le massage cardiaque.
-print-trouble-shocked-4 = Après tout choc, même petit, il faut voir un médecin.
 print-defer = { -local-codes(form: "One") } et un { -electrician } décident. N’ouvrez et ne recâblez rien, ne reliez pas neutre et terre.
+
+## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
+
+print-emergency-title = Quand quelque chose tourne mal
+print-emergency-fire = Feu
+print-emergency-fire-away = Tous à l’écart. Réveillez les dormeurs. Appelez le { $call }.
+print-emergency-fire-engine = Arrêtez le moteur seulement si le chemin est libre.
+print-emergency-fire-water = Pas d’eau sur du carburant en feu, ni sur ce qui peut être sous tension.
+print-emergency-fire-extinguisher = Petit feu seulement, et la sortie dans le dos : extincteur ABC. S’il grandit, partez.
+print-emergency-fire-clothes = Habits en feu : arrêtez-vous, jetez-vous à terre, roulez.
+print-emergency-burns = Brûlures : eau courante fraîche pendant { $burn } minutes.
+print-emergency-alarm = { -alarm(form: "One") }, vertige, nausée, faiblesse, mal de tête
+print-emergency-alarm-out = Une personne suffit. Tous à l’air libre, tout de suite. Réveillez les dormeurs. Comptez tout le monde.
+print-emergency-alarm-call = Appelez le { $call }. Dites : monoxyde de carbone.
+print-emergency-alarm-sleeper = Quelqu’un ne se réveille pas : ouvrez en grand et sortez-le, si vous le pouvez d’un seul souffle.
+print-emergency-cpr = Ne respire pas, ou seulement par à-coups : massage cardiaque. Appuyez fort et vite au milieu de la poitrine. Faites apporter un défibrillateur.
+print-emergency-alarm-engine = Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
+print-emergency-alarm-back = Personne ne rentre avant que les pompiers le disent, même si chacun se sent mieux.
+print-emergency-shock = Quelqu’un reçoit un choc
+print-emergency-shock-off = Ne touchez pas encore la personne. Arrêtez le moteur, ou tirez la fiche { -generator(form: "of") }.
+print-emergency-shock-touch = Appelez le { $call }. Touchez-la seulement quand vous savez que le courant est coupé.
+print-emergency-shock-doctor = Après tout choc, même petit, voyez un médecin.
+print-emergency-breaker = Disjoncteur déclenché
+print-emergency-breaker-stop = Arrêtez le moteur avant que quelqu’un tâte une rallonge.
+print-emergency-breaker-feel = Tâtez rallonge et fiches. Chaud, mou ou odeur : ne vous en servez plus.
+print-emergency-breaker-once = Arrêtez tout ce qu’il alimente. Réenclenchez une seule fois. Redémarrez avec moins d’appareils.
+print-emergency-breaker-off = S’il se redéclenche à vide, laissez-le déclenché.
 
 ## Cautions
 
@@ -233,7 +240,7 @@ print-cautions-summary = { $danger ->
     [one] { $rest } autre point
    *[other] { $rest } autres points
   }.
-print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
+print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord, enfin que faire quand quelque chose tourne mal. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
 print-authority = Source
 print-also = Cela règle aussi
 print-look = À vérifier d’abord
@@ -243,7 +250,7 @@ print-always-1 = L’échappement tue sans odeur. Dehors seulement, loin des gen
 print-always-2 = Chaque rallonge déroulée, intacte, avec sa broche de terre, hors du sol mouillé.
 print-always-3 = Bouton TEST pressé sur chaque GFCI.
 print-always-4 = Ne branchez jamais { -generator(form: "a") } au câblage d’un bâtiment.
-print-always-5 = Moteur arrêté et refroidi 20 minutes avant le plein. Pas de flammes.
+print-always-5 = Moteur arrêté et refroidi { $cooling } minutes avant le plein. Pas de flammes.
 print-always-6 = Rien d’ouvert, de recâblé ou de relié, sauf par un { -electrician }.
 
 ## Worksheet

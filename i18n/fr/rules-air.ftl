@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Certains dorment sans { -alarm } de monoxyde de carbone
   }
     .why = Les gaz peuvent dériver quand le vent tourne. On ne les sent pas, et qui dort ne se réveille pas. Seul un { -alarm } de monoxyde de carbone réveille. Un { -alarm } de fumée ne le fait pas.
-    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne, ou si plusieurs ont mal à la tête ou la nausée : tout le monde à l’air libre, et appelez les secours. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
-    .fix-look = Regardez dans chaque tente et chaque { -camper } avant de démarrer. Il y faut un { -alarm } de monoxyde de carbone à piles dont le bouton d’essai marche. S’il sonne, ou si plusieurs ont mal à la tête ou la nausée : tout le monde à l’air libre, et appelez les secours. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
+    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne, ou si quelqu’un a le vertige, la nausée, mal à la tête ou se sent faible : tout le monde à l’air libre, et appelez le { $call }. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
+    .fix-look = Regardez dans chaque tente et chaque { -camper } avant de démarrer. Il y faut un { -alarm } de monoxyde de carbone à piles dont le bouton d’essai marche. S’il sonne, ou si quelqu’un a le vertige, la nausée, mal à la tête ou se sent faible : tout le monde à l’air libre, et appelez le { $call }. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
 
 AIR003 = { $fix ->
     [out] { -generator(form: "The") } tourne dans un endroit fermé

@@ -5,9 +5,11 @@
 
 pub mod appliances;
 pub mod conductor;
+pub mod cooling;
 pub mod copper;
 mod data;
 pub mod derating;
+pub mod emergency;
 pub mod exhaust;
 pub mod gfci;
 pub mod kinds;

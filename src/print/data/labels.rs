@@ -645,7 +645,7 @@ pub(super) fn cord_facts(
         _ => context.say("wire-unknown", &[]),
     };
     let length = match cord.length {
-        Answer::Known(length) => context.exactly(length),
+        Answer::Known(length) => context.at_most(length),
         _ => context.say("length-unknown", &[]),
     };
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])

@@ -74,7 +74,7 @@ pub(super) fn data(context: &Context<'_>) -> Option<Plot> {
     let load = context.load_name(farther.load);
     let cord = farther.cord.as_str();
     let mut curves = vec![volts(context, &farther, &places, &here, &load)];
-    let length = long(farther.length);
+    let length = context.at_most(farther.length);
     let mut alt = context.say(
         "plot-alt",
         &[

@@ -64,7 +64,7 @@ impl Rows<'_> {
         };
         let [at_sleepers, at_parks] = keys;
         if let (Some(level), Answer::Known(distance)) = (sleepers, context.plan.site.sleepers_at) {
-            let distance = sheet.planned(context.exactly(distance));
+            let distance = sheet.planned(context.at_most(distance));
             self.add(at_sleepers, distance, context.exact(level).into());
         }
         if let Some(level) = at_50ft {

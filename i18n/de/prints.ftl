@@ -70,6 +70,7 @@ print-leg = Seite { $leg }
 print-leg-each = { $amps } auf A und { $amps } auf B
 print-one-at-a-time = nur eins zugleich: { $loads }
 print-only-these = HIER NUR { $parts }. Kein Gerät einstecken.
+print-short-only = KEIN GERÄT HIER
 print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber keinen Fehler.
 print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
 print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.

@@ -72,6 +72,7 @@ print-leg = fase { $leg }
 print-leg-each = { $amps } en A y { $amps } en B
 print-one-at-a-time = de uno en uno: { $loads }
 print-only-these = AQUÍ SOLO { $parts }. No enchufe aparatos.
+print-short-only = AQUÍ NINGÚN APARATO
 print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
 print-neutral-joined = Flotante, pero unido a tierra en una caja.

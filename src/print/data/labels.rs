@@ -146,6 +146,7 @@ const KEYS: &[&str] = &[
     "cord",
     "adapter",
     "box",
+    "short-only",
     "short-trips",
     "short-gfci",
     "short-no-gfci",

@@ -193,11 +193,8 @@ fn added_up(text: &str) -> Decimal {
 #[test]
 fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
     let twelve = include_str!("../../../tests/plans/large/twelve.toml");
-    for text in [
-        crate::plan::demo::WEEKEND,
-        crate::plan::demo::MENDED,
-        twelve,
-    ] {
+    // Of the weekend as packed hardly anything may run: its sums are few.
+    for text in [crate::plan::demo::MENDED, twelve] {
         let (plan, report) = demo(text);
         let data = template_data(&plan, &report, &Words::english(), &Options::default());
         let (_, sheet) = data.expect("data").swap_remove(3);

@@ -16,4 +16,5 @@ pub mod sharing;
 pub mod supply;
 pub mod tables;
 mod value;
+mod verdict;
 pub mod words;

@@ -126,14 +126,23 @@ check-count = { $dangers ->
        *[other] { $notices } Hinweise
     }.
 check-label-why = Warum
+check-label-look = Suchen
 check-label-do = Tun
+check-label-also = Auch
+trouble-also = { $title } ({ $code })
+trouble-assumed = { $title } (nicht bekannt)
+trouble-look = Finden Sie Besseres, schreiben Sie es in den Plan: Dann ändert sich das.
 check-label-by = Nach
 check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
 check-limits = Was jede Steckdose verträgt
-check-limit-two = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $id }: { $reason }.
+check-limit-two = { $long } für Stunden, gesetzt von { $long_by }. { $short } für kurze Zeit, gesetzt von { $short_by }.
 check-limit-refused = NICHT BENUTZEN. Siehe { $code }.
 check-limit-behind = NICHT BENUTZEN, was an { $id } hängt. Siehe { $code }.
-check-limit-one = { $long }. Gesetzt von { $id }: { $reason }.
+check-limit-one = { $long }. Gesetzt von { $short_by }.
+check-limit-same = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $short_by }.
+check-limit-share = 80 % von { $id } ({ $reason })
+check-limit-by = { $id } ({ $reason })
+check-limit-only = Hier nur { $parts }. { $limit }
 check-assumed = Für den gefährlicheren Fall angenommen, weil es niemand weiß
 check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Dieses Programm nicht.
 

@@ -83,8 +83,17 @@ ask-generator-peak = Und höchstens, für ein paar Sekunden?
     .why = Typenschild: starting, surge oder peak watts.
     .help =
         Motoren, etwa im Kühlschrank, ziehen beim Starten einen Augenblick lang das Zwei- bis Sechsfache. Die Spitze sagt, ob sie es können.
-        Wenn Sie es nicht wissen, nehmen wir nicht mehr als die Dauerleistung an.
+        Wenn Sie es nicht wissen, fragen wir, welche der beiden Ihre Zahl ist.
     .row = Spitzenleistung
+
+ask-generator-figure = Ist das seine Dauer- oder seine Spitzenleistung?
+    .why = Die Zahl in seinem Namen ist meist die Spitze.
+    .help =
+        Sie haben eine einzige Zahl angegeben. Gehört sie zum Namen oder steht sie allein auf dem Karton, ist sie meist die Spitze: was er ein paar Sekunden lang gibt. Steht „running“, „rated“ oder „continuous“ dabei, ist sie die Dauerleistung.
+        Wenn Sie es nicht wissen, nehmen wir sie als Spitze, und drei Viertel davon als Dauerleistung.
+    .row = Diese Zahl ist
+pick-generator-figure-running = Die Dauerleistung
+pick-generator-figure-peak = Die Spitzenleistung
 
 ask-generator-voltage = Welche Spannung gibt er?
     .why = Die meisten kleinen geben nur 120 V. Siehe Schild.
@@ -233,6 +242,13 @@ ask-outlet-gfci = Hat diese die Tasten TEST und RESET?
     .help = Die zwei Tasten sind an der Steckdose oder daneben auf der Tafel.
     .row = Stromschlag-Schutz
 
+ask-outlets-bonding = In welcher Dose sitzt der Brückenstecker?
+    .why = Hinter einem GFCI (TEST und RESET) hält er ihn vom Auslösen ab.
+    .help =
+        Ein Brückenstecker ist ein Stecker ohne Kabel. Sehen Sie die Haushaltssteckdosen des Generators an.
+        Er gehört in eine ohne Tasten TEST und RESET. Öffnen und verdrahten Sie nichts.
+    .row = Brückenstecker in
+
 ask-outlet-shares = Hinter wessen Schutzschalter liegt sie?
     .why = { $about }. Schutzschalter aus: Was geht aus?
     .help = Mit einer Lampe in jeder Steckdose: Schalten Sie einen Schutzschalter aus. Die Steckdosen, die dunkel werden, liegen dahinter.
@@ -267,9 +283,10 @@ ask-load-name = Wie heißt es?
 
 ask-load-kind = Was tut es vor allem?
     .why = { $about }. Motoren brauchen zum Starten mehr.
-    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Hängt die Gesundheit eines Menschen davon ab, wählen Sie immer das. Wenn Sie es nicht wissen, zählt das Schlimmste jeder Art, und dass die Gesundheit eines Menschen davon abhängen kann.
+    .help = Ein Gerät mit Motor und Heizung, etwa ein Haartrockner, zählt als das, was mehr Leistung nimmt. Dass nachts gekocht wird, nehmen wir nicht an; andere Wärme schon. Hängt die Gesundheit eines Menschen davon ab, auch ein Rollstuhl, wählen Sie immer das. Wenn Sie es nicht wissen, zählt das Schlimmste jeder Art, und dass die Gesundheit eines Menschen davon abhängen kann.
     .row = Art
-pick-load-kind-heater = Macht Wärme
+pick-load-kind-heater = Wärme: Raum, Bett, Haar, Werkzeug
+pick-load-kind-cooker = Kocht oder erhitzt Wasser
 pick-load-kind-motor = Dreht einen Motor, pumpt oder kühlt
 pick-load-kind-electronic = Lädt, rechnet, zeigt, tönt
 pick-load-kind-lamp = Gibt Licht
@@ -278,7 +295,7 @@ pick-load-kind-medical = Die Gesundheit hängt davon ab
 ask-load-draw = Wie viel verbraucht es? Siehe sein Schild.
     .why = { $about }. Etwa 1500 W, 12,5 A oder 1/2 hp.
     .help =
-        Das Schild ist hinten oder unten. W sind Watt, A sind Ampere bei 120 V. Bei einem Motor dürfen Sie PS (hp) angeben, und den Kennbuchstaben, wenn einer darauf steht: 1/2 hp code G.
+        Das Schild ist hinten oder unten. W sind Watt, A sind Ampere bei 120 V, oder bei 240 V, wenn es 240 V nutzt. Bei einem Motor dürfen Sie PS (hp) angeben, und den Kennbuchstaben, wenn einer darauf steht: 1/2 hp code G.
         Auf dem Schild eines Ladegeräts stehen zwei Zeilen: Nehmen Sie INPUT (Eingang), nicht den Ausgang. Sie dürfen sie tippen, wie sie dasteht: 100-240V 50/60Hz 1.5A.
     .row = Verbraucht
 
@@ -288,8 +305,8 @@ ask-load-count = Wie viele davon?
     .row = Wie viele
 
 ask-load-starting = Wie viel in dem Augenblick, in dem es startet?
-    .why = { $about }. Watt; unbekannt, wenn nichts dasteht.
-    .help = Auf dem Schild kann starting, surge oder LRA stehen (Ampere bei blockiertem Läufer: mal 120 sind Watt). Wenn Sie es nicht wissen, wird eine vorsichtige Zahl für diese Art genommen, und das wird gesagt.
+    .why = { $about }. Etwa 2400 W oder LRA 39; oder unbekannt.
+    .help = Auf dem Schild kann starting, surge oder LRA stehen (Ampere bei blockiertem Läufer). Tippen Sie Watt als 2400 W, Ampere als 39 A oder LRA 39, so wie sie dastehen. Wenn Sie es nicht wissen, wird eine vorsichtige Zahl für diese Art genommen, und das wird gesagt.
     .row = Start
 
 ask-load-factor = Wie groß ist sein Leistungsfaktor?
@@ -318,6 +335,13 @@ ask-load-plug = Welchen Stecker hat es?
     .help = Zwei flache Stifte und ein runder: 5-15P. Nur zwei flache Stifte: 1-15P.
     .row = Stecker
 
+ask-load-voltage = Nutzt es nur 240 V?
+    .why = { $about }. Auf dem Schild: 240 V oder 120/240 V.
+    .help = Sein Stecker bringt beides. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
+    .row = Nutzt an Volt
+pick-load-voltage-240 = Nur 240 V
+pick-load-voltage-both = Auch 120 V
+
 ask-load-wanted = Wie wichtig ist es?
     .why = { $about }. Ist Strom knapp, warten die Wünsche.
     .help = Was laufen muss, bekommt immer zuerst Strom. Ein Wunsch kommt an die Reihe, wenn etwas übrig ist.
@@ -333,7 +357,7 @@ pick-load-hours-none = jederzeit
 
 ask-load-on = Wo ist es angeschlossen?
     .why = { $about }. Überlassen Sie es uns, oder sagen Sie es.
-    .help = Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
+    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Wenn Sie es uns überlassen, findet der Plan die Plätze, an denen am meisten zugleich laufen kann.
     .row = Angeschlossen an
 pick-load-on-any = Den besten Platz dafür finden
 
@@ -352,10 +376,10 @@ pick-site-ground-wet = Nass: Regen, nasses Gras, Pfützen
 pick-site-ground-damp = Feucht: Tau, feuchte Erde
 pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 
-ask-site-sleepers = Wie weit ist der Generator von Schlafenden?
+ask-site-sleepers = Wie weit vom Generator sind die nächsten Menschen?
     .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
     .help =
-        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Zählen Sie jeden Schritt als 2 ft (0,6 m): lieber zu nah als zu weit.
+        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als 2 ft (0,6 m): lieber zu nah als zu weit.
         Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
     .row = Nächste Menschen
 
@@ -374,8 +398,11 @@ pick-site-stands-enclosed = In Zelt, Vorbau, Auto, Schuppen
 
 ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
     .why = In jedem Zelt oder Fahrzeug, mit frischen Batterien.
-    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein.
+    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein. Niemand schläft in der Nähe, etwa bei einem Markt oder Arbeitseinsatz: dann auch kein Nachbar.
     .row = Kohlenmonoxid-Melder
+pick-site-alarm-yes = Ja, an jedem Schlafplatz
+pick-site-alarm-no = Nein, oder nicht an jedem
+pick-site-alarm-nobody = Niemand schläft in der Nähe
 
 ask-site-building = Speist er die Leitungen eines Hauses?
     .why = Das kann Menschen an der Leitung töten, und Sie.
@@ -474,7 +501,7 @@ ask-gear-bond = Ist innen Neutralleiter mit Schutzleiter verbunden?
 
 ask-gear-from = Woran ist es angeschlossen?
     .why = { $about }. Die Stelle, die dem Generator am nächsten ist.
-    .help = Es werden nur Stellen gezeigt, in die der Stecker passt. Wird es nicht benutzt, wählen Sie „Nichts“.
+    .help = Es werden nur freie Stellen gezeigt, in die der Stecker passt. Gibt es keine oder wird es nicht benutzt, wählen Sie „Nichts“.
     .row = Angeschlossen an
 pick-gear-from-none = Nichts: Es bleibt in der Kiste
 
@@ -504,6 +531,11 @@ ask-out-gfci = Haben sie die Tasten TEST und RESET?
     .why = { $about }. Sie schalten ab, bevor ein Schlag tötet.
     .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
     .row = Stromschlag-Schutz
+
+ask-out-leg = Welche Hälfte des Generators speist jede?
+    .why = { $about }. A oder B; oder je ein Buchstabe, A A B B.
+    .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Ein Kasten verteilt seine Steckdosen auf beide. Seine Papiere sagen, welche auf welcher Hälfte ist; öffnen Sie den Kasten nicht. Ein Buchstabe gilt für alle. Oder tippen Sie für jede einen, von der ersten bis zur letzten: A A B B. Wenn Sie es nicht wissen, nehmen wir an, dass alle auf A sind: Dann haben sie zusammen die kleinste Leistung.
+    .row = Hälfte
 
 ask-out-wire = Welche Leitung ist dahinter?
     .why = { $about }. Etwa 12 AWG. Den Kasten nicht öffnen.
@@ -648,6 +680,10 @@ reject-runtime = Ein Anteil, dann Stunden: 25 % 8,5 h, 100 % 3,1 h. Oder unb
 reject-span = Von und bis: 22:00-06:00, oder 10pm-6am.
 reject-draw = Watt, Ampere oder PS: 1500 W, 12,5 A, 1/2 hp.
 reject-draw-code = Der Kennbuchstabe ist ein Buchstabe von A bis V: 1/2 hp code G.
+reject-start = Watt oder Ampere: 2400 W, 39 A oder LRA 39. Oder unbekannt.
+reject-plug-amps = Das sind { $amps }. Sein Stecker, { $plug }, ist für { $rating } gemacht. Kein Hersteller verkauft so ein Gerät: Der Stecker oder die Zahl stimmt nicht. Lesen Sie sein Schild noch einmal, und sehen Sie sich den Stecker an.
+reject-legs = A oder B für alle, oder je ein Buchstabe: A A B B. Oder unbekannt.
+reject-legs-count = Ein Buchstabe für alle, oder { $count } Buchstaben, für jede einer.
 reject-peak = Die Spitze liegt nie unter der Dauerleistung, { $rated }. Oder tippen Sie unbekannt.
 reject-starting = Zum Starten braucht es nie weniger als im Lauf, { $running }. Oder tippen Sie unbekannt.
 reject-trips = Das liegt über seiner Zahl, { $marked }. Zu früh heißt darunter.

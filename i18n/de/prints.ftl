@@ -45,12 +45,18 @@ print-set-by-coiled-cord = Kabel „{ $id }“ ist aufgerollt und verträgt desh
 print-set-by-coiled-cord-guessed = Niemand weiß, ob „{ $id }“ abgerollt ist: Es zählt als aufgerollt. Ganz abrollen.
 print-set-by-wiring = Die Leitung in „{ $id }“ setzt diese Grenze.
 print-set-by-not-fed = Nicht die Volt der Form. Mit Spannung rechnen.
+print-set-by-share-breaker = 80 % des Schutzschalters an „{ $id }“.
+print-set-by-share-trips-early = 80 % dessen, womit der Schutzschalter an „{ $id }“ ausgelöst hat.
+print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
+print-set-by-share-wiring = 80 % dessen, was die Leitung in „{ $id }“ verträgt.
+print-set-by-two = { $long }: { $hours } { $short }: { $past }
 
 ## Etiketten
 
 print-labels-title = Etiketten: { $site }
 print-face-alt = Vorderseite einer Steckdose { $shape }
-print-nothing-trips = HIER LÖST NICHTS AUS. Ampere selbst zusammenzählen.
+print-nothing-trips = Hier löst nichts aus. Ampere selbst zusammenzählen.
+print-nothing-below = Unter { $amps } löst nichts aus. Ampere selbst zusammenzählen.
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
 print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an { $at } drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
@@ -60,10 +66,16 @@ print-short-no-gfci = Kein Stromschlag-Schutz
 print-plug-in = Hier anschließen
 print-plug-in-nothing = nichts geplant
 print-comes-from = Gespeist von
+print-leg = Seite { $leg }
+print-leg-each = { $amps } auf A und { $amps } auf B
+print-one-at-a-time = nur eins zugleich: { $loads }
+print-only-these = HIER NUR { $parts }. Kein Gerät einstecken.
+print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber keinen Fehler.
+print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
+print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.
 print-do-not-use = GESPERRT
 print-behind = { $id }: GESPERRT
 print-refused-alt = { $id } durchgestrichen: nicht benutzen
-print-not-here = Nicht hier:
 print-do = Das tun
 print-fold = Hier um das Kabel falten
 print-flag-alt = Dasselbe noch einmal, für die andere Seite des Kabels
@@ -127,6 +139,7 @@ print-card-danger = { $count ->
 print-weakest = SCHWÄCHSTES GLIED
 print-hours-mean = „Für Stunden“: drei Stunden oder mehr am Stück.
 print-no-breaker = nichts löst aus
+print-no-breaker-below = unter { $amps } löst nichts aus
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }
 print-outlet-facts-early = { $shape } · Schutzschalter { $breaker }, löst bei { $seen } aus
 print-with-gfci = { $facts } · GFCI
@@ -216,6 +229,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
 print-authority = Grundlage
+print-also = Das behebt auch
+print-look = Zuerst nachsehen
 print-symbol-general = Warnzeichen
 print-symbol-electric = Warnzeichen: Elektrizität
 print-symbol-hot = Warnzeichen: Hitze
@@ -249,8 +264,8 @@ print-ws-symbols-drops = ΔU verlorene Volt, d ihr Anteil, I Ampere, R Ohm, U Vo
 print-ws-symbols-sharing = I Ampere jedes Geräts, P Watt jedes Geräts; max die Grenze des Teils und des Generators
 print-ws-symbols-energy = E Wattstunden, P Watt, t Laufzeit; x mittlere Last, von der aufgedruckten Leistung P₀; V Kraftstoff; V₀ und t₀ eine Tankfüllung und wie lange sie reicht
 print-ws-symbols-noise = L Pegel im Abstand d, L₀ der veröffentlichte Pegel im Abstand d₀; max bei voller Last; b die Last in Prozent, bei der gemessen wurde, mindestens 25
-print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m. Wärme: { $air-percent } % für je { $air-per } °C über { $air-above } °C.
-print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } m über { $altitude-above } m, und { $air-percent } % für je { $air-per } °C über { $air-above } °C.
+print-ws-power-formula = Übrige Leistung = Aufdruck × (1 − Verlust durch Höhe − Verlust durch Wärme). Höhe: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }. Wärme: { $air-percent } % für je { $air-per } über { $air-above }.
+print-ws-power-thumb = Nach der Faustregel: { $altitude-percent } % für je { $altitude-per } über { $altitude-above }, und { $air-percent } % für je { $air-per } über { $air-above }.
 print-ws-power-less = Der kleinere der beiden Werte gilt. Mit Propan zuerst ein Zehntel weniger, außer das Schild gilt für Propan. Parallel geschaltete Geräte ergeben zusammen, was ihr Verbindungssatz durchlässt.
 print-ws-power-loss-formula = Höhenverlust + Hitzeverlust, nach der Formel
 print-ws-power-loss-thumb = Höhenverlust + Hitzeverlust, nach der Faustregel
@@ -286,7 +301,7 @@ print-ws-reason-wiring = Leitung
 print-ws-reason-not-fed = falsche Volt
 print-ws-cords = Kabel
 print-ws-cords-ohms = Ohm = Ohm je Fuß × Länge × 2, hin und zurück, bei 75 °C.
-print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C weniger, aufgerollt ein Drittel) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
+print-ws-cords-amps = Ampere: das Kleinste aus dem, wofür der Stecker gemacht ist, der Strombelastbarkeit der Leiter (in Luft über 30 °C ihr Anteil, aufgerollt ein Drittel davon) und der üblichen Angabe auf Kabeln mit Haushaltsstecker von dieser Dicke und Länge. Die Ampere auf dem Schild des Kabels lesen; das Kleinere gilt.
 print-ws-cords-two = Zwei Leiter führen Strom. Der Schutzleiter zählt nicht, und auch nicht ein Neutralleiter zwischen zwei Außenleitern, der nur deren Differenz führt (NEC 400.5(A), 2023).
 print-ws-protection = Was jedes Teil schützt
 print-ws-protection-how = Jedes Teil muss hinter einem Schutzschalter liegen, der nicht größer ist als das, wofür es gemacht ist. Ist der Schutzschalter größer, wird die Regel genannt, die es erlaubt.
@@ -296,19 +311,20 @@ print-ws-part-inlet = Einspeisung
 print-ws-part-wiring = Leitung
 print-ws-part-appliance-cord = eigenes Kabel
 print-ws-by-breaker = der Schutzschalter
+print-ws-by-generator = der Generator selbst: Mehr kann er nicht geben
 print-ws-by-cord-set = NEC 240.5(B)(3): zugelassene Verlängerung, so weit die Zulassung reicht; sonst (B)(4): 16 AWG oder dicker, bis 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): zwei oder mehr 15-A-Steckdosen an 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): eigenes Kabel eines zugelassenen Geräts
 print-ws-by-listing = die Zulassung des Kastens
 print-ws-by-nothing = NICHTS: nicht benutzen
 print-ws-loads = Geräte
-print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers.
-print-ws-loads-start = Start: Watt wie angegeben, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
+print-ws-loads-amps = Ampere = Watt ÷ (Volt × Leistungsfaktor), aufgerundet. Die Watt eines Geräts, das heizt, gelten bei 125 V: Trägt sein Haushaltsstecker sie dort, zählen nicht mehr als Ampere × Volt des Steckers. Ein angenommener Leistungsfaktor lässt nicht mehr Ampere zählen, als der Stecker verträgt.
+print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild × Volt, oder Ampere × Zahl für seine Art, oder die kVA des Kennbuchstabens eines Motors ÷ 115 V oder 230 V; dann zählen seine Voltampere als Watt.
 print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Seite, bei 120 V, welche auch immer das ist. Trägt sein Stecker das nicht: auf jeder Seite, was der Stecker trägt, oder die Hälfte, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
-print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Heizgeräte zählen mit allen ihren Ampere. Alles andere nimmt mehr Ampere, wenn die Spannung sinkt: die stehen hier.
+print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
 print-ws-drops-with = Jedes ist mit der Gruppe gerechnet, die zusammen laufen darf (weiter unten) und es am meisten kostet.
-print-ws-drops-start = Beim Start: dasselbe mit den Ampere der Geräte, wie sie dastehen, dieses mit seinen Startampere.
+print-ws-drops-start = Beim Start: dasselbe mit den Ampere der Geräte bei voller Spannung, dieses mit seinen Startampere.
 print-ws-sharing = Was zusammen läuft
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
@@ -341,6 +357,7 @@ print-ws-unplaced-row = Kein Platz für { $load }
 print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
 print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll
 print-ws-too-large = es verlangt mehr, als irgendeine Steckdose geben darf
+print-ws-refused = passt nur, wo nichts eingesteckt werden darf
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Kraftstoff = Laufzeit ÷ Laufzeit einer Tankfüllung × Tank.
 print-ws-energy-between = Eine Tankfüllung: zwischen zwei veröffentlichten Laufzeiten liegen die Füllungen je Stunde (1 ÷ Laufzeit) über der Last auf einer Geraden. Über der größten Last fällt die Laufzeit im Verhältnis; unter der kleinsten wächst sie nicht mehr.

@@ -1,11 +1,12 @@
 ### Regeln zur Luft. Jede Nachricht ist der Titel eines Befunds; .why nennt die Zahlen, .fix-*, was zu tun ist.
 
 AIR001 = { $fix ->
-    [measure] Niemand hat gemessen, wie weit die Schlafplätze vom Auspuff entfernt sind
-   *[other] Nur { $distance } zwischen den Schlafenden und dem Auspuff
+    [measure] Niemand hat gemessen, wie weit die Menschen vom Auspuff entfernt sind
+   *[other] Nur { $distance } zwischen den Menschen und dem Auspuff
   }
     .why = Halten Sie mindestens { $least } Abstand; { $ample } sind besser. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
     .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorbau, Fahrzeug, in einer Garage oder unter einem Vordach laufen.
+    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, niemand geht hinein, um ihn abzustellen, 911 anrufen. Stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
     .fix-farther = Stellen Sie ihn { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
@@ -28,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
        *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorbau, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane darauf schmilzt und brennt.
       }
-    .fix-out = Stellen Sie den Motor ab. Wenn er kalt ist, tragen Sie ihn hinaus ins Freie. Halten Sie ringsum { $clear } frei. Lassen Sie ihn nie in Zelt, Vorbau, Fahrzeug, Anhänger, Schuppen oder Garage laufen.
+    .fix-out = Läuft er jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen 911 an. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
     .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Vordächern und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
     .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.
     .fix-choose = Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.
@@ -40,25 +41,37 @@ AIR004 = Nichts hält den Regen vom Generator ab
 AIR005 = { $fix ->
     [bedside] Das Kabel zu { $about } ist zu kurz
     [at-set] { $about } steckt am Generator selbst
-    [stated] Das Kabel zu { $about } reicht nicht bis zu den Schlafenden
+    [stated] Das Kabel zu { $about } reicht nicht bis zu den Menschen
     [measure] Niemand weiß, ob die Kabel weit genug reichen
     [no-cord] Nichts hängt hier an einem Kabel
     [quiet] Die Kabel enden, wo der Generator laut ist
    *[longer] Die Kabel sind zu kurz, um den Generator fernzuhalten
   }
     .why = { $fix ->
-        [bedside] Soweit bekannt, reicht es { $reach } weit. Der Generator muss { $needed } von jedem entfernt sein, der daneben schläft. Also zieht ihn jemand näher heran, und Abgase töten Schlafende.
-        [at-set] Der Generator muss { $needed } von jedem entfernt sein, der daneben schläft. Ohne Kabel holt ihn jemand näher heran, und Abgase töten Schlafende.
-        [stated] Es reicht { $reach } weit. Laut Plan schläft man { $needed } vom Generator. Also zieht ihn jemand näher heran als das.
+        [bedside] Soweit bekannt, reicht es { $reach } weit. Der Generator muss { $needed } von jedem entfernt sein, der es braucht. Also zieht ihn jemand näher heran, und Abgase töten.
+        [at-set] Der Generator muss { $needed } von jedem entfernt sein, der es braucht. Ohne Kabel holt ihn jemand näher heran, und Abgase töten.
+        [stated] Es reicht { $reach } weit. Laut Plan sind die Menschen { $needed } vom Generator entfernt. Also zieht ihn jemand näher heran als das.
         [measure] Soweit bekannt, reichen sie { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Sind sie kürzer, zieht ihn jemand näher heran.
         [no-cord] Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Wer dort Strom braucht und kein Kabel hat, holt ihn näher heran.
         [quiet] Sie reichen { $reach } weit. Im Freien macht der Generator erst ab { $needed } nur noch { $limit }.
        *[longer] Sie reichen { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Also zieht ihn jemand näher heran.
       }
     .fix-longer = Nehmen Sie ein einziges Kabel mit, das lang genug ist und dick genug für das, was daran hängt. Nie stattdessen den Generator näher stellen.
-    .fix-no-cord = Benutzen Sie das am Generator, im Freien. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist. Nie stattdessen den Generator näher stellen.
+    .fix-no-cord = Stecken Sie das am Generator ein, und gehen Sie dann von den Abgasen weg, dorthin, woher der Wind kommt. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist. Nie stattdessen den Generator näher stellen.
     .fix-measure = Schreiten Sie die Kabel ab, und schreiben Sie ihre Länge in den Plan. Nie stattdessen den Generator näher stellen.
     .fix-bedside = Nehmen Sie ein Kabel mit, das lang und dick genug ist, oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
     .fix-at-set = Geben Sie ihm einen Platz am Ende eines Kabels, das lang und dick genug ist. Sind alle Enden belegt, nehmen Sie noch ein Kabel mit oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
-    .fix-stated = Messen Sie noch einmal vom Auspuff bis zum Zelt, und schreiben Sie das in den Plan. Oder nehmen Sie ein längeres Kabel, das dick genug ist.
+    .fix-stated = Messen Sie noch einmal vom Auspuff bis zu den Menschen, und schreiben Sie das in den Plan. Oder nehmen Sie ein längeres Kabel, das dick genug ist.
     .fix-quiet = Mit einem längeren Kabel, dick genug für das, was daran hängt, kann er weiter weg stehen. Fragen Sie den Platzwart nach der Grenze.
+
+AIR006 = { $fix ->
+    [when] Der Generator läuft vielleicht, während Menschen schlafen: { $about }
+   *[other] Der Generator läuft, während Menschen schlafen: { $about }
+  }
+    .why = Man schläft von { $from } bis { $to } ({ $night }), und von Abgasen wacht niemand auf. Dann braucht es freie Luft, { $ample } oder mehr bis zu den Menschen und einen Melder, der geht, wo geschlafen wird.
+    .fix-battery = Laden Sie am Tag eine Batterie, und betreiben Sie das nachts damit: { $about }. Stellen Sie den Motor ab, bevor jemand einschläft.
+    .fix-life = Nehmen Sie eine für { $life } gemachte Batterie mit, die die ganze Nacht reicht, und laden Sie sie am Tag. Fragen Sie vorher die Ärztin, den Arzt oder den Lieferanten. Dann den Motor abstellen, bevor jemand einschläft.
+    .fix-when = Schreiben Sie in den Plan, wann das läuft, und nicht nachts. Oder betreiben Sie es nachts mit einer am Tag geladenen Batterie.
+
+night-told = nach der Ruhezeit
+night-assumed = wir wissen nicht, wann, also haben wir das angenommen

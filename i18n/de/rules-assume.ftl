@@ -7,7 +7,8 @@ assumed-loud = lauter, als viele Plätze erlauben
 assumed-quarter = ein Viertel der vollen Last
 
 assume-ground = Niemand weiß, wie nass der Boden ist, also wurde „{ $value }“ angenommen. Fühlen Sie den Boden dort, wo man steht, auch am Abend.
-assume-sleepers = Niemand weiß, wie weit entfernt geschlafen wird, also wurde „{ $value }“ angenommen. Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür.
+assume-sleepers = Wir wissen nicht, wie weit die Menschen entfernt sind, also haben wir „{ $value }“ angenommen. Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür.
+assume-people-sleep = Wir wissen nicht, ob hier jemand schläft, also haben wir „{ $value }“ angenommen. Fragen Sie alle, auch die Nachbarn.
 assume-stands = Niemand hat gesagt, was über dem Generator und um ihn herum ist, also wurde „{ $value }“ angenommen. Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände.
 assume-co-alarm = Niemand weiß, ob alle mit einem Kohlenmonoxid-Melder schlafen, also wurde „{ $value }“ angenommen. Sehen Sie in jedem Zelt und Wohnwagen nach, und drücken Sie die Prüftaste.
 assume-building = Niemand weiß, ob der Generator ein Gebäude speisen soll, also wurde „{ $value }“ angenommen. Fragen Sie alle, bevor Sie ihn starten.
@@ -24,3 +25,4 @@ assume-noise = Niemand weiß, wie laut der Generator ist, also wurde angenommen:
 assume-noise-not-told = Niemand hat gesagt, wie laut der Generator ist, also wurde angenommen: { $value }. Fragen Sie den Platzwart, bevor Sie ihn starten. In der Anleitung steht „dB“ mit einer Entfernung.
 assume-runtime = Niemand weiß, wie lange eine Tankfüllung reicht, also wurden { $value } angenommen, wie bei einem kleinen Generator mit voller Last. Suchen Sie die Laufzeit in der Anleitung.
 assume-quiet-hours = Niemand hat gesagt, wann im Lager Ruhe sein muss, also wurde { $value } als Nacht angenommen. Fragen Sie Ihren Gastgeber.
+assume-bonding-plug-in = Niemand weiß, in welcher Steckdose der Brückenstecker sitzt, also wurde „{ $value }“ angenommen. Suchen Sie am Generator einen Stecker ohne Kabel.

@@ -51,5 +51,9 @@ CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
     .fix-straight = Nehmen Sie ein Kabel für draußen mit mehreren Enden, oder einen geprüften Kasten mit Schutzschaltern. Stecken Sie eine Leiste direkt in eine Steckdose des Generators oder eines Kastens, und halten Sie sie trocken.
 
 CORD008 = { $first } heizt stundenlang am Ende eines Kabels
-    .why = Es braucht { $watts } über Stunden. Das erwärmt jeden abgenutzten Kontakt auf dem Weg, und kein Schutzschalter merkt es. Die Feuerwehr sagt: Ein Heizgerät gehört direkt in eine Steckdose, nie an ein Kabel oder eine Leiste. Betroffen: { $about }.
+    .why = Es braucht { $watts } über Stunden. Das erwärmt jeden abgenutzten Kontakt auf dem Weg, und kein Schutzschalter merkt es. { $fix ->
+        [warm] Die Feuerwehr sagt: Ein Heizgerät gehört direkt in eine Steckdose, nie an ein Kabel oder eine Leiste.
+       *[other] Von Heizgeräten sagt die Feuerwehr: nie an ein Kabel oder eine Leiste.
+      } Betroffen: { $about }.
     .fix-warm = Halten Sie sich mit Bettzeug und Kleidung warm, oder lassen Sie es weniger als drei Stunden laufen. Wenn doch: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach 15 Minuten nach jedem Stecker: Ist einer heiß, aufhören.
+    .fix-less = Lassen Sie es weniger als drei Stunden am Stück laufen. Wenn doch länger: ein dickes Kabel, abgewickelt, sonst nichts daran. Sehen Sie nach 15 Minuten nach jedem Stecker: Ist einer heiß, aufhören.

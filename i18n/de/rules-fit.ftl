@@ -5,10 +5,10 @@ FIT001 = { $fix ->
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
     [dead] Woran { $about } passt, gibt dafür nichts her
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
-   *[other] { $about } ist nirgends angeschlossen
+   *[other] Kein freier Platz für { $about }
   }
     .why = { $fix ->
-        [lost] Die Steckdose, in der es stecken soll, ist besetzt, fehlt im Plan oder führt zu demselben Kabel zurück. Dahinter wurde nichts geprüft.
+        [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
         [dead] Etwas nimmt seinen Stecker. Aber das bekommt keinen Strom oder gibt andere Spannung, als seine Form sagt.
        *[other] Die Formen sind verschieden, damit ein Stecker nicht an die falsche Spannung oder Stromstärke gerät. Ein Stecker, der nicht passt, gehört dort nicht hin.
@@ -16,7 +16,7 @@ FIT001 = { $fix ->
     .fix-load = Sehen Sie nach, welche Form der Stecker hat. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen solchen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
-    .fix-lost = Sehen Sie nach, wo es wirklich steckt, und berichtigen Sie den Plan. Dann prüfen Sie noch einmal.
+    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Nie mit Verteilerkabel oder Adapter Platz schaffen.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Nie mit Verteilerkabel oder Adapter Platz schaffen.
 
 FIT002 = { $first } sieht stärker aus, als es ist
@@ -30,18 +30,21 @@ FIT003 = { $about }: nicht die Volt, die die Form verspricht
 FIT004 = { $fix ->
     [too-large] { $about } verlangt mehr, als seine Steckdose verträgt
     [life-large] Keine Steckdose hier verträgt { $about }
+    [refused] Keine benutzbare Steckdose für { $about }
    *[other] Keine freie Steckdose für { $about }
   }
     .why = { $fix ->
         [too-large] Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
+        [refused] Es passt nur, wo nichts eingesteckt werden darf.
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
     .fix-no-room = Schließen Sie es an, während etwas anderes ausgesteckt ist, oder lassen Sie etwas zu Hause.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Schließen Sie es vor allem anderen an, und lassen Sie dafür etwas anderes ausgesteckt.
+    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
     .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.

@@ -4,10 +4,14 @@ OVER001 = { $fix ->
     [unknown] Kein bekannter Schutzschalter schützt { $first }
     [splitter] { $first } hängt kleine Steckdosen hinter einen großen Schutzschalter
     [single] { $first } ist eine einzelne 15-A-Steckdose an einem größeren Schutzschalter
+    [own] Niemand kennt den Schutzschalter von { $about }
+    [camper] Der Schutzschalter ist zu groß für den Adapter { $first }
    *[other] Der Schutzschalter ist zu groß für { $first }
   }
     .why = { $fix ->
         [unknown] Niemand weiß, bei wie viel Ampere dieser Weg auslöst. Der schwächste Teil ist für { $rating } gemacht. Wenn dort nichts auslöst, kann er brennen. Teile: { $about }.
+        [own] Der Generator selbst hält { $demand } durch und schaltet darüber ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
+        [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus.
        *[other] Der schwächste Teil ist hier für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen. Teile: { $about }.
       }
     .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
@@ -17,13 +21,15 @@ OVER001 = { $fix ->
     .fix-inlet = Benutzen Sie { $first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $rating } hat.
     .fix-wiring = Benutzen Sie { $first } nicht. Die Leitung ist zu dünn für den Schutzschalter. Lassen Sie es von einer Elektrofachkraft ansehen.
     .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $first } unbenutzt.
+    .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
+    .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dort nur den Wohnwagen an.
 
 OVER002 = Auf Dauer zu viel an { $first }
     .why = { $first } ist für { $rating } gemacht, und für { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
 
 OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt
-    .why = { $first } verträgt { $limit }, aber der Schutzschalter davor löst erst über { $breaker } aus. Bei diesem Kabel ist das erlaubt. Doch nichts hindert Sie daran, es zu überlasten.
+    .why = { $first } verträgt { $limit }, und der Schutzschalter davor löst erst über { $breaker } aus. Bei diesem Kabel ist das erlaubt, doch kein Schutzschalter hindert Sie daran, es zu überlasten.
     .fix-add-up = Zählen Sie zusammen, was hinter { $first } angeschlossen ist. Bleiben Sie bei { $limit } oder weniger. Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt.
 
 OVER004 = { $first } kann nicht allen seinen Steckdosen zugleich die volle Leistung geben
@@ -31,12 +37,28 @@ OVER004 = { $first } kann nicht allen seinen Steckdosen zugleich die volle Leist
     .fix-sum = Bleiben Sie mit allem an { $first } zusammen bei { $feed } oder weniger. Die Karte zeigt, was zugleich laufen darf.
 
 OVER005 = { $fix ->
-    [set] Ein Kurzschluss löst den Schutzschalter vielleicht nicht aus
+    [set] Bei einem Kurzschluss schaltet der Generator ab, nicht der Schutzschalter
+    [look] Niemand weiß, ob ein Kurzschluss den Schutzschalter auslöst
    *[other] Das Kabel ist so lang und dünn, dass ein Kurzschluss den Schutzschalter vielleicht nicht auslöst
   }
     .why = { $fix ->
-        [set] Dieser Generator kann etwa { $fault } in einen Kurzschluss treiben. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin glüht die schlechte Stelle. Stellen: { $about }.
+        [set] Zuerst wirkt die eigene Abschaltung des Generators: Er treibt höchstens etwa { $fault } in einen Kurzschluss. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Stellen: { $about }.
+        [look] Niemand weiß, ob es ein Inverter-Generator ist; angenommen ist deshalb, dass er nicht mehr als etwa { $fault } in einen Kurzschluss treibt. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Stellen: { $about }.
        *[other] An seinem Ende zieht ein Kurzschluss nur etwa { $fault }. Ein Schutzschalter nach UL 489 mit { $breaker } löst erst über { $soon } rasch aus. Bis dahin werden Kabel und schlechte Stelle heiß. Stellen: { $about }.
       }
-    .fix-set = Stattdessen wirken die Überlastlampe des Generators und seine eigene Abschaltung, und bei Fehlern zum Schutzleiter ein GFCI. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
+    .fix-set = Prägen Sie sich ein, wie man den Motor abstellt. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
+    .fix-look = Suchen Sie das Wort „Inverter“ auf dem Generator. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
     .fix-wire = Nehmen Sie ein kürzeres oder dickeres Kabel. Riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
+
+OVER006 = Zu viel auf einmal für { $first }
+    .why = Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+    .fix-turns = Lassen Sie diese Geräte abwechselnd laufen, wie die Karte zeigt. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
+    .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen, wie die Karte zeigt.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
+    .fix-life-apart = Schließen Sie { $life } an Steckdosen mit verschiedenen Schutzschaltern an. Stellen Sie nichts davon je kleiner.
+
+# What stops it, at the end of the sentence above.
+overload-trips = Der Schutzschalter löst aus, und alles dahinter geht aus.
+overload-early = Der Schutzschalter hat schon unter seiner Aufschrift ausgelöst.
+overload-hot = Kein bekannter Schutzschalter verhindert das: Es wird heiß.

@@ -5,10 +5,14 @@ ground-damp = feucht
 ground-dry = trocken
 ground-unknown = nicht bekannt, also als nass gerechnet
 
-SHOCK001 = Kein Schutz gegen Stromschlag an { $about }
+SHOCK001 = { $fix ->
+    [free] { $about } nur mit einem Kabel mit GFCI benutzen
+   *[other] Kein Schutz gegen Stromschlag an { $about }
+  }
     .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch den fließen, der es berührt. Ein Leitungsschutzschalter löst nicht rechtzeitig aus. Ein FI-Schutzschalter (GFCI) tut es, bei 6 Tausendstel Ampere.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
     .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann mehr Ableitstrom haben, als dieser zulässt; dann löst er ohne Fehler aus: Für Steckdosen mit 30 A und 50 A auf Campingplätzen verlangen die Vorschriften keinen. Löst er jedes Mal aus, fragen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
+    .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.
 
 SHOCK002 = { $fix ->
     [find-out] Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
@@ -89,3 +93,22 @@ SHOCK011 = { $fix ->
 SHOCK012 = Kein Schutz gegen Stromschlag entlang { $about }
     .why = Ein FI-Schutzschalter (GFCI) schützt, was hinter ihm liegt. { $length } Kabel liegen davor. Ist das Kabel angeschnitten oder eine Verbindung nass, kann Strom durch den fließen, der es berührt, und nichts löst rechtzeitig aus.
     .fix-dry = Halten Sie jede Verbindung vom Boden weg und trocken. Nicht berühren, stecken oder verlegen, solange der Motor läuft. Sehen Sie es vor jeder Benutzung ganz durch: angeschnitten oder gequetscht, lassen Sie es weg.
+
+SHOCK013 = { $fix ->
+    [plug] Der GFCI an „{ $device }“ sieht keinen Fehler
+    [plug-alone] Ein GFCI kann den Brückenstecker abtrennen
+    [box] Der GFCI an „{ $device }“ sieht keinen Fehler
+   *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
+  }
+    .why = { $fix ->
+        [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also wurde „{ $joint }“ angenommen. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
+        [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+       *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
+      }
+    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein.
+    .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Schreiben Sie in den Plan, in welcher er sitzt. Er gehört in eine ohne Tasten TEST und RESET.
+    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein. Löst der GFCI dort aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
+    .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.

@@ -134,15 +134,24 @@ check-count = { $dangers ->
        *[other] { $notices } notices
     }.
 check-label-why = Why
+check-label-look = Look
 check-label-do = Do
+check-label-also = Also
+trouble-also = { $title } ({ $code })
+trouble-assumed = { $title } (we do not know)
+trouble-look = If you find better, write it in the plan: then this changes.
 check-label-by = By
 check-more = "tallywatt explain CODE" tells more about any of these.
 check-limits = What each receptacle can carry
-check-limit-two = { $long } for hours, { $short } for a short time. Set by { $id }: { $reason }.
+check-limit-two = { $long } for hours, set by { $long_by }. { $short } for a short time, set by { $short_by }.
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-behind = DO NOT USE what hangs on { $id }. See { $code }.
-check-limit-one = { $long }. Set by { $id }: { $reason }.
+check-limit-one = { $long }. Set by { $short_by }.
+check-limit-same = { $long } for hours, { $short } for a short time. Set by { $short_by }.
+check-limit-share = 80 % of { $id } ({ $reason })
+check-limit-by = { $id } ({ $reason })
+check-limit-only = Only { $parts } goes here. { $limit }
 check-assumed = Taken for the unsafe case, because nobody knows
 # Safety.
 check-defer = Local codes and a licensed electrician decide. This tool does not.

@@ -106,8 +106,17 @@ ask-generator-peak = And for a few seconds, at most?
     .why = On its plate: starting, surge or peak watts.
     .help =
         Motors such as a fridge's pull two to six times their usual power for a moment when they start. The peak tells whether they can.
-        If you do not know, we take it that there is no more than the rated power.
+        If you do not know, we ask which of the two your number is.
     .row = Peak power
+
+ask-generator-figure = Is that its running or its peak power?
+    .why = The number in its name is mostly the peak.
+    .help =
+        You gave one number. If it is part of the name, or the only one on the box, it is mostly the peak: what it gives for a few seconds. If “running”, “rated” or “continuous” stands beside it, it is the running power.
+        If you do not know, we take it for the peak, and three quarters of it for the running power.
+    .row = That number is
+pick-generator-figure-running = The running power
+pick-generator-figure-peak = The peak power
 
 ask-generator-voltage = Which voltage does it give?
     .why = Most small sets give 120 V only. See its plate.
@@ -258,6 +267,13 @@ ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .help = The two buttons are on the outlet, or beside it on the panel.
     .row = Shock protection
 
+ask-outlets-bonding = Which outlet is the bonding plug in?
+    .why = Behind a GFCI (TEST and RESET), it keeps that GFCI from tripping.
+    .help =
+        A bonding plug is a plug with no cord. Look at the household outlets of the generator.
+        It belongs in an outlet that has no TEST and RESET buttons. Do not open or wire anything.
+    .row = Bonding plug in
+
 ask-outlet-shares = Whose breaker is this outlet behind?
     .why = { $about }. Press the breaker off and see what dies.
     .help = With a lamp in each outlet, switch one breaker off. The outlets that go dark are behind it.
@@ -292,9 +308,10 @@ ask-load-name = What is it called?
 
 ask-load-kind = What does it mostly do?
     .why = { $about }. Motors need more power to start.
-    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. If someone's health depends on it, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
+    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. What people cook with is not taken to run at night; other heat may be. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
     .row = Kind
-pick-load-kind-heater = Makes heat
+pick-load-kind-heater = Makes heat: rooms, beds, hair, tools
+pick-load-kind-cooker = Cooks, or heats water
 pick-load-kind-motor = Turns a motor, pumps or cools
 pick-load-kind-electronic = Charges, computes, shows, sounds
 pick-load-kind-lamp = Gives light
@@ -303,7 +320,7 @@ pick-load-kind-medical = Someone's health depends on it
 ask-load-draw = How much does it use? See its plate.
     .why = { $about }. Such as 1500 W, 12.5 A or 1/2 hp.
     .help =
-        The plate is on the back or the bottom. W is watts, A is amps at 120 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
+        The plate is on the back or the bottom. W is watts, A is amps at 120 V, or at 240 V of a thing that uses 240 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
         A charger's plate gives two lines: use INPUT, not output. You may type it as it stands: 100-240V 50/60Hz 1.5A.
     .row = Uses
 
@@ -313,8 +330,8 @@ ask-load-count = How many of them?
     .row = How many
 
 ask-load-starting = How much for the moment it starts?
-    .why = { $about }. Watts; unknown if the plate has none.
-    .help = The plate may say starting, surge or LRA (locked rotor amps: multiply by 120 for watts). If you do not know, a cautious figure for its kind is taken, and that is said.
+    .why = { $about }. Such as 2400 W or LRA 39; or unknown.
+    .help = The plate may say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the plate has them. If you do not know, a cautious figure for its kind is taken, and that is said.
     .row = Starting
 
 ask-load-factor = What is its power factor?
@@ -343,6 +360,13 @@ ask-load-plug = Which plug does it have?
     .help = Two blades and a round pin: 5-15P. Two blades only: 1-15P.
     .row = Plug
 
+ask-load-voltage = Does it use 240 V only?
+    .why = { $about }. Its plate says 240 V, or 120/240 V.
+    .help = Its plug brings both. A thing for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, may put all of it on one half. If you do not know, we assume that.
+    .row = Volts it uses
+pick-load-voltage-240 = 240 V only
+pick-load-voltage-both = 120 V as well
+
 ask-load-wanted = How much does it matter?
     .why = { $about }. When power is short, wishes wait.
     .help = A must always gets its power first. A wish takes a turn when there is some left.
@@ -358,7 +382,7 @@ pick-load-hours-none = any time
 
 ask-load-on = Where is it plugged in?
     .why = { $about }. Leave it to us, or say where it must be.
-    .help = If you leave it to us, the plan finds the places where most can run at once.
+    .help = Only free places where its plug fits are shown. If you leave it to us, the plan finds the places where most can run at once.
     .row = Plugged into
 pick-load-on-any = Find the best place for it
 
@@ -379,10 +403,10 @@ pick-site-ground-damp = Damp: dew, damp soil
 pick-site-ground-dry = Dry: dry ground, under a roof
 
 # Safety.
-ask-site-sleepers = How far is the generator from sleeping people?
+ask-site-sleepers = How far from the generator are the nearest people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
-        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Count each step as 2 ft (0.6 m): rather too near than too far.
+        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Where nobody sleeps, such as at a market: to where people stand. Count each step as 2 ft (0.6 m): rather too near than too far.
         Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
     .row = Nearest people
 
@@ -402,8 +426,11 @@ pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 # Safety.
 ask-site-alarm = A carbon monoxide alarm where people sleep?
     .why = In each tent or vehicle, working, with fresh batteries.
-    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no.
+    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Nobody sleeps near it, such as at a market or a work party: then neither do neighbours.
     .row = Carbon monoxide alarm
+pick-site-alarm-yes = Yes, in each one
+pick-site-alarm-no = No, or not in each one
+pick-site-alarm-nobody = Nobody sleeps near it
 
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
@@ -509,7 +536,7 @@ ask-gear-bond = Is neutral joined to ground inside the box?
 
 ask-gear-from = What is it plugged into?
     .why = { $about }. Pick the place nearest the generator.
-    .help = Only places where its plug fits are shown. If it is not in use, pick "Nothing".
+    .help = Only free places where its plug fits are shown. If there is none, or it is not in use, pick "Nothing".
     .row = Plugged into
 pick-gear-from-none = Nothing: it stays in the bin
 
@@ -541,6 +568,11 @@ ask-out-gfci = Do they have TEST and RESET buttons?
     .why = { $about }. Those cut the power before a shock kills.
     .help = On the outlet itself or on its breaker, with the letters GFCI. If only some do, answer no.
     .row = Shock protection
+
+ask-out-leg = Which half of the generator feeds each?
+    .why = { $about }. A or B; or one letter for each, A A B B.
+    .help = A 120/240 V generator has two halves, A and B. A box shares its outlets out between them. Its papers tell which outlet is on which half; do not open the box. One letter is for all of them. Or type one for each, from the first to the last: A A B B. If you do not know, we assume that all are on A: then they have the least power together.
+    .row = Half
 
 # Safety.
 ask-out-wire = Which wire is behind them?
@@ -689,6 +721,11 @@ reject-runtime = A share, then hours: 25 % 8.5 h, 100 % 3.1 h. Or unknown.
 reject-span = From and to: 22:00-06:00, or 10pm-6am.
 reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
+reject-start = Watts or amps: 2400 W, 39 A or LRA 39. Or unknown.
+# Safety. $amps is more than $rating, which its plug, $plug, is rated for.
+reject-plug-amps = That is { $amps }. Its plug, { $plug }, is rated for { $rating }. No maker sells such a thing: the plug or the number is not right. Read its plate again, and look at its plug.
+reject-legs = A or B for all of them, or one letter for each: A A B B. Or unknown.
+reject-legs-count = One letter for all of them, or { $count } letters, one for each.
 reject-peak = The peak is never below the rated power, { $rated }. Or type unknown.
 reject-starting = It never takes less to start than to run, { $running }. Or type unknown.
 reject-trips = That is above its number, { $marked }. Too early means below it.

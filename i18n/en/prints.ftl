@@ -45,12 +45,18 @@ print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Unc
 print-set-by-coiled-cord-guessed = Nobody knows if “{ $id }” lies flat: it counts as coiled. Uncoil it all.
 print-set-by-wiring = The wiring of “{ $id }” sets this limit.
 print-set-by-not-fed = Not the volts of its shape. Treat it as live.
+print-set-by-share-breaker = 80 % of the breaker at “{ $id }”.
+print-set-by-share-trips-early = 80 % of what the breaker at “{ $id }” was seen to trip at.
+print-set-by-share-receptacle = 80 % of what “{ $id }” is rated for.
+print-set-by-share-wiring = 80 % of what the wiring of “{ $id }” carries.
+print-set-by-two = { $long }: { $hours } { $short }: { $past }
 
 ## Safety. Labels
 
 print-labels-title = Labels: { $site }
 print-face-alt = Front of a { $shape } receptacle
-print-nothing-trips = NOTHING TRIPS FOR YOU. Add up the amps yourself.
+print-nothing-trips = Nothing trips here. Add up the amps yourself.
+print-nothing-below = Nothing trips below { $amps }. Add up the amps yourself.
 print-shock-yes = Shock protection (GFCI): YES. Press its TEST button before use.
 print-shock-yes-at = Shock protection (GFCI): YES. Press TEST on { $at } before use.
 print-shock-no = Shock protection (GFCI): NO.
@@ -60,10 +66,16 @@ print-short-no-gfci = No shock protection
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Fed by
+print-leg = leg { $leg }
+print-leg-each = { $amps } on A and { $amps } on B
+print-one-at-a-time = one at a time: { $loads }
+print-only-these = ONLY { $parts } goes here. Plug no appliance in.
+print-shock-blind = Shock protection (GFCI): NO. It is there, but sees no fault.
+print-shock-doubtful = Shock protection (GFCI): NO. It is there, but may see no fault.
+print-neutral-joined = Floating, but joined to ground in a box.
 print-do-not-use = DO NOT USE
 print-behind = { $id }: DO NOT USE
 print-refused-alt = { $id } crossed out: do not use
-print-not-here = Not here:
 print-do = Do this
 print-fold = Fold here round the cord
 print-flag-alt = The same again, for the other side of the cord
@@ -126,6 +138,7 @@ print-card-danger = { $count ->
 print-weakest = WEAKEST LINK
 print-hours-mean = “For hours”: three hours or more at a stretch.
 print-no-breaker = nothing trips
+print-no-breaker-below = nothing trips below { $amps }
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-with-gfci = { $facts } · GFCI
@@ -216,6 +229,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = First what holds at every set-up, then what was found in this plan, worst first. Tick each point. A danger that is not mended means: do not start the generator.
 print-authority = Authority
+print-also = This also clears
+print-look = Look first
 print-symbol-general = Warning sign
 print-symbol-electric = Warning sign: electricity
 print-symbol-hot = Warning sign: heat
@@ -249,8 +264,8 @@ print-ws-symbols-drops = ΔU volts lost, d their share, I amps, R ohms, U volts
 print-ws-symbols-sharing = I amps of each load, P watts of each; max the limit of the part and of the generator
 print-ws-symbols-energy = E watt-hours, P watts, t hours run; x mean load, of the marked power P₀; V fuel; V₀ and t₀ one tank and how long it lasts
 print-ws-symbols-noise = L level at distance d, L₀ the published level at distance d₀; max at full load; b the load it was measured at, in percent, no less than 25
-print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m. Heat: { $air-percent } % for each { $air-per } °C above { $air-above } °C.
-print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } m above { $altitude-above } m, and { $air-percent } % for each { $air-per } °C above { $air-above } °C.
+print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent } % for each { $air-per } above { $air-above }.
+print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }, and { $air-percent } % for each { $air-per } above { $air-above }.
 print-ws-power-less = The smaller of the two is used. On propane, first a tenth less, unless the plate is for propane. Sets in parallel add up to what their kit passes.
 print-ws-power-loss-formula = Height loss + heat loss, by the formula
 print-ws-power-loss-thumb = Height loss + heat loss, by rule of thumb
@@ -286,7 +301,7 @@ print-ws-reason-wiring = wiring
 print-ws-reason-not-fed = wrong volts
 print-ws-cords = Cords
 print-ws-cords-ohms = Ohms = ohms for each foot × length × 2, there and back, at 75 °C.
-print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity (less in air above 30 °C, a third of it when coiled) and the usual mark of cords with a household plug, of that gauge and length. Read the amps on the cord’s tag; the smaller counts.
+print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity (in air above 30 °C its share, and a third of that when coiled) and the usual mark of cords with a household plug, of that gauge and length. Read the amps on the cord’s tag; the smaller counts.
 print-ws-cords-two = Two conductors carry current. The ground does not count, nor does a neutral between two hots, which carries only their difference (NEC 400.5(A), 2023).
 print-ws-protection = What protects each part
 print-ws-protection-how = Each part must be behind a breaker no larger than its rating. Where the breaker is larger, the rule that allows it is named.
@@ -296,19 +311,20 @@ print-ws-part-inlet = inlet
 print-ws-part-wiring = wiring
 print-ws-part-appliance-cord = its own cord
 print-ws-by-breaker = the breaker
+print-ws-by-generator = the generator itself: it cannot give more
 print-ws-by-cord-set = NEC 240.5(B)(3): listed cord set, within its listing; else (B)(4): 16 AWG or thicker, up to 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A receptacles on 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
-print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater hold at 125 V: where its household plug carries them there, no more count than the plug’s amps × volts.
-print-ws-loads-start = Starting: watts as given, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V; then its volt-amperes are counted as watts.
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater hold at 125 V: where its household plug carries them there, no more count than the plug’s amps × volts. A power factor that was assumed makes no more amps count than the plug carries.
+print-ws-loads-start = Starting: watts as given, or the plate’s starting amps × volts, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V; then its volt-amperes are counted as watts.
 print-ws-loads-leg = A thing with both hots and a neutral is counted with all of it on one leg, at 120 V, whichever leg that is. Where its plug does not carry that: what the plug carries on each leg, or half of it where that is more.
 print-ws-drops = Voltage drop
-print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. Heaters count with all their amps. Everything else takes more amps as the voltage sinks: those stand here.
+print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage sinks, heaters take fewer amps and everything else more: those stand here.
 print-ws-drops-with = Each is worked out with the set of section “Who runs together” that costs it the most.
-print-ws-drops-start = At the start: the same with the amps of the loads as they stand, this one with its starting amps.
+print-ws-drops-start = At the start: the same with the amps of the loads at full voltage, this one with its starting amps.
 print-ws-sharing = Who runs together
 print-ws-sharing-formula = A set may run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
@@ -341,6 +357,7 @@ print-ws-unplaced-row = No place for { $load }
 print-ws-no-receptacle-fits = no free receptacle takes its plug
 print-ws-no-room = every receptacle that takes its plug is full
 print-ws-too-large = it asks for more than any receptacle may give
+print-ws-refused = fits only where it must not be plugged in
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Fuel = hours run ÷ hours of one tank × tank.
 print-ws-energy-between = One tank: between two published times, tanks burnt in an hour (1 ÷ time) lie on a straight line over the load. Above the greatest load the time falls in proportion; below the least it grows no longer.

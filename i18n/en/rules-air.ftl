@@ -1,11 +1,12 @@
 ### Safety. Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
 
 AIR001 = { $fix ->
-    [measure] Nobody has measured how far people sleep from the exhaust
+    [measure] Nobody has measured how far people are from the exhaust
    *[other] People are { $distance } from the generator's exhaust
   }
     .why = Keep at least { $least }; { $ample } is better. Exhaust holds carbon monoxide. You cannot see or smell it, and people asleep do not wake up. Neighbours' tents, campers and cars count too.
     .fix-move = Stop the engine. Move it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people. Never run it in a tent, porch, garage or vehicle, or under an awning.
+    .fix-closed = If it runs in something closed: everyone out, nobody goes in to stop it, call 911. Stand it outdoors, at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-farther = Move it out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust over a bare { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbours' too. If it is under { $ample }, move the generator before you start it.
 
@@ -28,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
        *[other] So the worst was taken. If it is in a tent, porch, vehicle or shed, exhaust gathers there, even with the door open. It kills without a smell. A tarp on it melts and burns.
       }
-    .fix-out = Stop the engine. When it is cool, carry it outside into the open. Keep { $clear } clear all round. Never run it in a tent, porch, vehicle, trailer, shed or garage.
+    .fix-out = If it runs in there now: everyone out, and nobody goes in, not even to stop it. Call 911 from outside. Run it only in the open, with { $clear } clear all round.
     .fix-uncover = Stop the engine. Take the tarp or cover off. Move it away from awnings and walls: { $clear } clear all round. A roof must be well above it and open on all sides.
     .fix-look = Go and look before you start it. It must stand in the open, or under a roof without walls, with { $clear } clear all round.
     .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear all round. Then put that in the plan.
@@ -40,25 +41,37 @@ AIR004 = Nothing keeps the rain off the generator
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short
     [at-set] { $about } is plugged in at the generator itself
-    [stated] The cord to { $about } does not reach where people sleep
+    [stated] The cord to { $about } does not reach where people are
     [measure] Nobody knows if the cords reach far enough
     [no-cord] Nothing here is on a cord
     [quiet] The cords end where the generator is loud
    *[longer] The cords are too short to keep the generator away
   }
     .why = { $fix ->
-        [bedside] It is known to reach { $reach }. The generator must stand { $needed } from whoever sleeps beside it. So somebody will pull it closer, and exhaust kills sleepers.
-        [at-set] The generator must stand { $needed } from whoever sleeps beside it. Without a cord somebody will bring it closer, and exhaust kills sleepers.
-        [stated] It reaches { $reach }. The plan says that people sleep { $needed } from the generator. So somebody will pull it closer than that.
+        [bedside] It is known to reach { $reach }. The generator must stand { $needed } from whoever needs it. So somebody will pull it closer, and exhaust kills.
+        [at-set] The generator must stand { $needed } from whoever needs it. Without a cord somebody will bring it closer, and exhaust kills.
+        [stated] It reaches { $reach }. The plan says that people are { $needed } from the generator. So somebody will pull it closer than that.
         [measure] They are known to reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. If they are shorter, somebody will pull it closer.
         [no-cord] The generator must stand { $needed } from every tent, vehicle, door and window. Without a cord, whoever needs power there brings it closer.
         [quiet] They reach { $reach }. In the open the generator is down to { $limit } from { $needed } on.
        *[longer] They reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. So somebody will pull it closer.
       }
     .fix-longer = Bring one cord that is long enough, and thick enough for what hangs on it. Never move the generator closer instead.
-    .fix-no-cord = Use these things at the generator, in the open. Or bring one cord that is long enough, and thick enough. Never move the generator closer instead.
+    .fix-no-cord = Plug these in at the generator, then step away from its exhaust, upwind. Or bring one cord that is long enough, and thick enough. Never move the generator closer instead.
     .fix-measure = Pace the cords out and put their lengths in the plan. Never move the generator closer instead.
     .fix-bedside = Bring one cord that is long enough, and thick enough, or a battery made for the device. Never move the generator closer instead.
     .fix-at-set = Give it a place at the end of a cord that is long enough, and thick enough. If all ends are taken, bring one more cord, or a battery made for the device. Never move the generator closer instead.
-    .fix-stated = Measure again from the exhaust to the tent, and put that in the plan. Or bring a longer cord that is thick enough.
+    .fix-stated = Measure again from the exhaust to where people are, and put that in the plan. Or bring a longer cord that is thick enough.
     .fix-quiet = With one longer cord, thick enough for what hangs on it, it can stand farther off. Ask your host what the limit is.
+
+AIR006 = { $fix ->
+    [when] The generator may run while people sleep: { $about }
+   *[other] The generator runs while people sleep: { $about }
+  }
+    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. Then it needs open air, { $ample } or more to people, and a working alarm where they sleep.
+    .fix-battery = Charge a battery by day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
+    .fix-life = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
+    .fix-when = Say in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.
+
+night-told = by the quiet hours
+night-assumed = we do not know when, so we assumed this

@@ -7,7 +7,8 @@ assumed-loud = louder than many camps allow
 assumed-quarter = a quarter of full load
 
 assume-ground = Nobody knows how wet the ground is, so { $value } was taken. Feel the ground where people stand, in the evening too.
-assume-sleepers = Nobody knows how far off people sleep, so it was taken for { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
+assume-sleepers = We do not know how far off people are, so we assumed that they are { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
+assume-people-sleep = We do not know if anyone sleeps here, so we assumed { $value }. Ask everyone, your neighbours too.
 assume-stands = Nobody said what is over and round the generator, so it was taken to be { $value }. Stand it in the open, or under a roof with no walls.
 assume-co-alarm = Nobody knows if everyone sleeps with a carbon monoxide alarm, so { $value } was taken. Look in every tent and camper, and press the test button.
 assume-building = Nobody knows if the set is to feed a building, so { $value } was taken. Ask everyone before you start the set.
@@ -24,3 +25,4 @@ assume-noise = Nobody knows how loud the generator is, so it was taken to be { $
 assume-noise-not-told = Nobody said how loud the generator is, so it was taken to be { $value }. Ask your host before you run it. Its manual says “dB”, with a distance.
 assume-runtime = Nobody knows how long one tank lasts, so { $value } were taken, as with a small set at full load. Look for the running time in the manual.
 assume-quiet-hours = Nobody said when the camp must be quiet, so { $value } was taken for the night. Ask your host.
+assume-bonding-plug-in = We do not know which outlet the bonding plug is in, so we assumed “{ $value }”. Look for a plug with no cord in the generator’s outlets.

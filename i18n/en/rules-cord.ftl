@@ -51,5 +51,9 @@ CORD007 = The power strip { $first } is plugged into another cord
     .fix-straight = Use an outdoor cord with several ends, or a listed box with breakers. Plug a strip straight into an outlet of the generator or of a box, and keep it dry.
 
 CORD008 = { $first } heats for hours at the end of a cord
-    .why = It draws { $watts } for hours. That warms every worn contact on the way, and no breaker notices. Fire services say: plug a room heater straight into an outlet, never into a cord or strip. Involved: { $about }.
+    .why = It draws { $watts } for hours. That warms every worn contact on the way, and no breaker notices. { $fix ->
+        [warm] Fire services say: plug a room heater straight into an outlet, never into a cord or strip.
+       *[other] Fire services say it of room heaters: never on a cord or strip.
+      } Involved: { $about }.
     .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. Look at each plug after 15 minutes: if one is hot, stop.
+    .fix-less = Run it for less than three hours at a stretch. If you use it longer: one heavy cord, unwound, nothing else on it. Look at each plug after 15 minutes: if one is hot, stop.

@@ -5,10 +5,10 @@ FIT001 = { $fix ->
     [bonding-plug] No socket of the generator is left for its bonding plug
     [dead] What { $about } could plug into gives nothing for it
     [part] { $about } does not go into what it should plug into
-   *[other] { $about } is plugged into nothing
+   *[other] No free socket for { $about }
   }
     .why = { $fix ->
-        [lost] The receptacle it should be in is taken, is missing from the plan, or leads back to the same cord. Nothing beyond it has been checked.
+        [lost] The plan puts more into { $place } than it has sockets. Nothing beyond { $about } has been checked.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
         [dead] Something takes its plug. But that gets no power, or gives other volts than its shape says.
        *[other] Shapes differ so that a plug cannot meet the wrong volts or amps. A plug that does not fit is not meant to go there.
@@ -16,7 +16,7 @@ FIT001 = { $fix ->
     .fix-load = Check the shape of the plug. Use a listed cord or box that has the right receptacle and breaker. Never file, bend or cut a plug.
     .fix-dead = Leave it unplugged. Use a listed cord or box that has the right receptacle and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
-    .fix-lost = Look where it really plugs in and correct the plan. Then check again.
+    .fix-lost = Look where { $about } really plugs in and correct the plan. Never make room with a splitter or an adapter.
     .fix-bonding-plug = Leave one socket for it, or say in the plan that it stays out. Never make room with a splitter or an adapter.
 
 FIT002 = { $first } looks bigger than it is
@@ -30,18 +30,21 @@ FIT003 = { $about }: not the volts that the shape promises
 FIT004 = { $fix ->
     [too-large] { $about } asks for more than its receptacle carries
     [life-large] No receptacle here carries { $about }
+    [refused] No usable receptacle for { $about }
    *[other] No free receptacle for { $about }
   }
     .why = { $fix ->
         [too-large] It asks for { $demand }. The best receptacle it can use carries { $limit }.
         [life-large] { life-it } It asks for { $demand }. The best receptacle it can use carries { $limit }.
         [life-room] { life-it } Every receptacle that it can use is taken, or carries too little beside the rest.
+        [refused] It fits only where it must not be plugged in.
        *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
     .fix-no-room = Plug it in while something else is unplugged, or leave something at home.
     .fix-life-large = Use an outlet that carries { $demand }. If there is none: { life-cannot }
     .fix-life-room = Plug it in before anything else, and leave something else unplugged for it.
+    .fix-refused = Clear what is wrong there first, or leave it at home.
 
 FIT005 = Two shapes here are easy to mix up: { $one } and { $other }
     .why = In the dark a hand takes one for the other. { $one } gives { $volts }, { $other } gives { $volts-other }. Receptacles: { $about }.

@@ -104,3 +104,7 @@ POWER008 = { $fix ->
     .fix-apart = Run them apart, each with its own cords. Join only inverter sets of 120 V, with the maker's kit for exactly these sets.
     .fix-look = Run them apart until you know: all must be inverter sets of 120 V, and the kit must be the maker's for exactly these sets.
     .fix-sum = Stop every engine before you join or part them. At one of them at most may neutral be joined to ground: ask their maker or a licensed electrician.
+
+POWER009 = { $about } draws more than its plug carries
+    .why = It draws { $demand }. Its plug, { $plug }, is rated for { $limit }.
+    .fix-plate = Read its plate again, and look at its plug. Leave it unplugged until the two agree. Do not use a plug that somebody else put on.

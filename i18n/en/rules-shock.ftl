@@ -5,10 +5,14 @@ ground-damp = damp
 ground-dry = dry
 ground-unknown = not known, so taken as wet
 
-SHOCK001 = No shock protection at { $about }
+SHOCK001 = { $fix ->
+    [free] Use { $about } only with a GFCI cord
+   *[other] No shock protection at { $about }
+  }
     .why = The ground here is { $ground }. If a cord or appliance goes bad, current can pass through whoever touches it. A breaker will not trip in time. Ground-fault protection (GFCI) does, at 6 thousandths of an amp.
     .fix-protect = Use only receptacles with a TEST and a RESET button, or a cord or box that has them. Press TEST before each use: the power must go off.
     .fix-camper = Use an outlet or a cord with a GFCI. A camper may leak more than one allows, so that it trips with nothing wrong: at 30 A and 50 A outlets of camp sites codes ask for none. If it trips each time, ask a licensed electrician. Do not go on without.
+    .fix-free = Plug no appliance in there. A cord with a GFCI built in may go there: use only its end.
 
 SHOCK002 = { $fix ->
     [find-out] A plug-in tester may mislead you: nobody knows if the neutral floats
@@ -89,3 +93,22 @@ SHOCK011 = { $fix ->
 SHOCK012 = No shock protection along { $about }
     .why = Shock protection (GFCI) covers what is behind it. { $length } of cord lie before it. Where the cord is cut or a joint is wet, current can pass through whoever touches it, and nothing trips in time.
     .fix-dry = Keep every joint of it off the ground and dry. Do not touch, plug or move it while the engine runs. Look along its whole length before each use: cut or crushed, leave it out.
+
+SHOCK013 = { $fix ->
+    [plug] The GFCI at “{ $device }” cannot see a fault
+    [plug-alone] A GFCI can cut off the bonding plug
+    [box] The GFCI at “{ $device }” cannot see a fault
+   *[other] The GFCI at “{ $device }” may not see a fault
+  }
+    .why = { $fix ->
+        [plug] The bonding plug in “{ $joint }” is behind that GFCI, so fault current comes back through it. It does not trip, while its TEST button works. The ground here is { $ground }.
+        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Behind that GFCI, it keeps it from tripping. The ground here is { $ground }.
+        [plug-alone] The bonding plug in “{ $joint }” is behind a GFCI. If that GFCI trips, neutral and ground are apart again, and nobody sees it.
+        [box] “{ $joint }” joins neutral to ground behind that GFCI, so fault current comes back through it. It does not trip, while its TEST button works. The ground here is { $ground }.
+       *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip. The ground here is { $ground }.
+      }
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet that has no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.
+    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. Write in the plan which outlet it is in. It belongs in one that has no TEST and RESET buttons.
+    .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
+    .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
+    .fix-box-look = Look on “{ $joint }” for a testing laboratory’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.

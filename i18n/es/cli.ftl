@@ -131,14 +131,23 @@ check-count = { $dangers ->
        *[other] { $notices } avisos
     }.
 check-label-why = Por qué
+check-label-look = Mire
 check-label-do = Haga
+check-label-also = Y
+trouble-also = { $title } ({ $code })
+trouble-assumed = { $title } (no se sabe)
+trouble-look = Si encuentra algo mejor, escríbalo en el plan: entonces esto cambia.
 check-label-by = Según
 check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
 check-limits = Lo que soporta cada { -receptacle }
-check-limit-two = { $long } durante horas, { $short } por poco tiempo. Lo limita { $id }: { $reason }.
+check-limit-two = { $long } durante horas; lo limita { $long_by }. { $short } por poco tiempo; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.
 check-limit-behind = NO USAR lo que cuelga de { $id }. Vea { $code }.
-check-limit-one = { $long }. Lo limita { $id }: { $reason }.
+check-limit-one = { $long }. Lo limita { $short_by }.
+check-limit-same = { $long } durante horas, { $short } por poco tiempo. Lo limita { $short_by }.
+check-limit-share = el 80 % de { $id } ({ $reason })
+check-limit-by = { $id } ({ $reason })
+check-limit-only = Aquí solo { $parts }. { $limit }
 check-assumed = Tomado por el peor caso, porque nadie lo sabe
 check-defer = Deciden { -local-codes } y un { -electrician }. Esta herramienta no.
 

@@ -93,8 +93,17 @@ ask-generator-peak = ¿Y cuánta como máximo, durante unos segundos?
     .why = En su placa: vatios “starting”, “surge” o “peak”.
     .help =
         Los motores, como el de un { -fridge }, toman al arrancar de dos a seis veces su potencia habitual, por un momento. La potencia máxima dice si pueden.
-        Si no la sabe, suponemos que no hay más que la potencia nominal.
+        Si no la sabe, preguntamos cuál de las dos es su número.
     .row = Potencia máxima
+
+ask-generator-figure = ¿Es esa su potencia nominal o la máxima?
+    .why = El número de su nombre suele ser la máxima.
+    .help =
+        Usted dio un solo número. Si es parte del nombre, o el único de la caja, suele ser la potencia máxima: la que da unos segundos. Si al lado dice “running”, “rated” o “continuous”, es la nominal.
+        Si no lo sabe, lo tomamos por la máxima, y tres cuartos de él por la nominal.
+    .row = Ese número es
+pick-generator-figure-running = La potencia nominal
+pick-generator-figure-peak = La potencia máxima
 
 ask-generator-voltage = ¿Qué tensión da?
     .why = Casi todos los pequeños dan solo 120 V. Vea su placa.
@@ -244,6 +253,13 @@ ask-outlet-gfci = ¿Tiene este botones TEST y RESET?
     .help = Los dos botones están en el { -receptacle }, o al lado en el panel.
     .row = Contra descargas
 
+ask-outlets-bonding = ¿En qué { -receptacle } está la clavija de unión?
+    .why = Detrás de un GFCI (TEST y RESET) impide que se dispare.
+    .help =
+        La clavija de unión es una clavija sin cable. Mire los { -receptacle(form: "many") } domésticos del generador.
+        Debe ir en uno sin botones TEST y RESET. No abra ni conecte nada.
+    .row = Clavija de unión en
+
 ask-outlet-shares = ¿Detrás de qué { -breaker } está?
     .why = { $about }. Apague el { -breaker } y vea qué se apaga.
     .help = Con una lámpara en cada { -receptacle }, apague un { -breaker }. Los que quedan a oscuras están detrás de él.
@@ -278,9 +294,10 @@ ask-load-name = ¿Cómo se llama?
 
 ask-load-kind = ¿Qué hace sobre todo?
     .why = { $about }. Los motores piden más para arrancar.
-    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. Si la salud de alguien depende de ello, elija siempre eso. Si no lo sabe, cuenta lo peor de cada tipo, y que la salud de alguien puede depender de ello.
+    .help = Algo con motor y resistencia, como un secador de pelo, cuenta como lo que más potencia toma. No se supone que se cocine de noche; otro calor, sí. Si la salud de alguien depende de ello, también una silla de ruedas, elija siempre eso. Si no lo sabe, cuenta lo peor de cada tipo, y que la salud de alguien puede depender de ello.
     .row = Tipo
-pick-load-kind-heater = Da calor
+pick-load-kind-heater = Da calor: cuarto, cama, pelo, taller
+pick-load-kind-cooker = Cocina o calienta agua
 pick-load-kind-motor = Mueve un motor, bombea o enfría
 pick-load-kind-electronic = Carga, calcula, muestra, suena
 pick-load-kind-lamp = Da luz
@@ -289,7 +306,7 @@ pick-load-kind-medical = La salud de alguien depende de ello
 ask-load-draw = ¿Cuánto consume? Vea su placa.
     .why = { $about }. Como 1500 W, 12.5 A o 1/2 hp.
     .help =
-        La placa está detrás o debajo. W son vatios, A son amperios a 120 V. Para un motor puede escribir los caballos (hp), y su letra de código si la placa la tiene: 1/2 hp code G.
+        La placa está detrás o debajo. W son vatios, A son amperios a 120 V, o a 240 V si el aparato usa 240 V. Para un motor puede escribir los caballos (hp), y su letra de código si la placa la tiene: 1/2 hp code G.
         La placa de un cargador da dos líneas: use INPUT (entrada), no la salida. Puede escribirla tal como está: 100-240V 50/60Hz 1.5A.
     .row = Consume
 
@@ -299,8 +316,8 @@ ask-load-count = ¿Cuántos son?
     .row = Cuántos
 
 ask-load-starting = ¿Cuánto en el momento en que arranca?
-    .why = { $about }. Vatios; “no sé” si la placa no lo dice.
-    .help = La placa puede decir “starting”, “surge” o LRA (amperios con el rotor bloqueado: multiplíquelos por 120 para tener vatios). Si no lo sabe, se toma un valor prudente según su tipo, y se dice.
+    .why = { $about }. Como 2400 W o LRA 39; o “no sé”.
+    .help = La placa puede decir “starting”, “surge” o LRA (amperios con el rotor bloqueado). Escriba los vatios como 2400 W y los amperios como 39 A o LRA 39, tal como están en la placa. Si no lo sabe, se toma un valor prudente según su tipo, y se dice.
     .row = Arranque
 
 ask-load-factor = ¿Cuál es su factor de potencia?
@@ -329,6 +346,13 @@ ask-load-plug = ¿Qué clavija tiene?
     .help = Dos patas planas y una redonda: 5-15P. Solo dos patas planas: 1-15P.
     .row = Clavija
 
+ask-load-voltage = ¿Usa solo 240 V?
+    .why = { $about }. Su placa dice 240 V, o 120/240 V.
+    .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede ponerlo todo en una mitad. Si no lo sabe, suponemos eso.
+    .row = Tensión que usa
+pick-load-voltage-240 = Solo 240 V
+pick-load-voltage-both = También 120 V
+
 ask-load-wanted = ¿Cuánto importa?
     .why = { $about }. Si falta potencia, los deseos esperan.
     .help = Lo que debe funcionar siempre recibe primero su potencia. Un deseo espera su turno hasta que sobre algo.
@@ -344,7 +368,7 @@ pick-load-hours-none = a cualquier hora
 
 ask-load-on = ¿Dónde se enchufa?
     .why = { $about }. Déjelo a nuestro cargo, o diga dónde debe estar.
-    .help = Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
+    .help = Solo se muestran los lugares libres donde encaja su clavija. Si lo deja a nuestro cargo, el plan busca los lugares donde más cosas pueden funcionar a la vez.
     .row = Se enchufa en
 pick-load-on-any = Buscar el mejor lugar
 
@@ -363,10 +387,10 @@ pick-site-ground-wet = Mojado: lluvia, hierba, charcos
 pick-site-ground-damp = Húmedo: rocío, tierra húmeda
 pick-site-ground-dry = Seco: suelo seco, bajo techo
 
-ask-site-sleepers = ¿A qué distancia del generador duerme la gente?
+ask-site-sleepers = ¿A qué distancia del generador hay gente?
     .why = Los gases matan a quien duerme. Como 40 ft o 12 m.
     .help =
-        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Cuente cada paso como 2 ft (0.6 m): mejor de menos que de más.
+        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado: hasta donde está la gente. Cuente cada paso como 2 ft (0.6 m): mejor de menos que de más.
         Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
     .row = Gente más cercana
 
@@ -385,8 +409,11 @@ pick-site-stands-enclosed = En { -tent }, porche, auto, cobertizo
 
 ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
     .why = En cada { -tent } o vehículo, que funcione, con pilas nuevas.
-    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no.
+    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no. Nadie duerme cerca, como en un mercado o una jornada de trabajo: entonces tampoco los vecinos.
     .row = Alarma de monóxido
+pick-site-alarm-yes = Sí, en cada lugar
+pick-site-alarm-no = No, o no en todos
+pick-site-alarm-nobody = Nadie duerme cerca
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
@@ -485,7 +512,7 @@ ask-gear-bond = ¿Se unen neutro y tierra dentro de la caja?
 
 ask-gear-from = ¿En qué se enchufa?
     .why = { $about }. Elija el lugar más cercano al generador.
-    .help = Solo se muestran los lugares donde encaja su clavija. Si no se usa, elija “En nada”.
+    .help = Solo se muestran los lugares libres donde encaja su clavija. Si no hay, o no se usa, elija “En nada”.
     .row = Se enchufa en
 pick-gear-from-none = En nada: se queda en el baúl
 
@@ -515,6 +542,11 @@ ask-out-gfci = ¿Tienen botones TEST y RESET?
     .why = { $about }. Esos cortan antes de que una descarga mate.
     .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
     .row = Contra descargas
+
+ask-out-leg = ¿Qué mitad del generador alimenta cada uno?
+    .why = { $about }. A o B; o una letra por cada uno, A A B B.
+    .help = Un generador de 120/240 V tiene dos mitades, A y B. Una caja reparte entre ellas sus { -receptacle(form: "many") }. Sus papeles dicen cuál está en qué mitad; no abra la caja. Una sola letra vale para todos. O escriba una por cada uno, del primero al último: A A B B. Si no lo sabe, suponemos que todos están en A: así tienen juntos la menor potencia.
+    .row = Mitad
 
 ask-out-wire = ¿Qué conductor hay detrás de ellos?
     .why = { $about }. Como 12 AWG. No abra la caja.
@@ -662,6 +694,10 @@ reject-runtime = Una parte y después horas: 25 % 8.5 h, 100 % 3.1 h. O “n
 reject-span = De cuándo a cuándo: 22:00-06:00, o 10pm-6am.
 reject-draw = Vatios, amperios o caballos: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = La letra de código es una letra de la A a la V: 1/2 hp code G.
+reject-start = Vatios o amperios: 2400 W, 39 A o LRA 39. O “no sé”.
+reject-plug-amps = Eso son { $amps }. Su clavija, { $plug }, está hecha para { $rating }. Ningún fabricante vende un aparato así: la clavija o el número no es correcto. Lea otra vez su placa y mire su clavija.
+reject-legs = A o B para todos, o una letra por cada uno: A A B B. O “no sé”.
+reject-legs-count = Una letra para todos, o { $count } letras, una por cada uno.
 reject-peak = La potencia máxima nunca es menor que la nominal, { $rated }. O escriba “no sé”.
 reject-starting = Nunca toma menos al arrancar que en marcha, { $running }. O escriba “no sé”.
 reject-trips = Eso es más que su número, { $marked }. Demasiado pronto significa por debajo de él.

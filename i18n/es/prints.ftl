@@ -45,12 +45,18 @@ print-set-by-hot-cord = Con calor, el cable “{ $id }” soporta menos. Póngal
 print-set-by-hot-cord-guessed = Nadie dijo cuánto calor hará: “{ $id }” cuenta como en aire de { $air }. Póngalo a la sombra.
 print-set-by-wiring = Límite del cableado de “{ $id }”.
 print-set-by-not-fed = No son los voltios de su forma. Trátelo como con tensión.
+print-set-by-share-breaker = 80 % del { -breaker } de “{ $id }”.
+print-set-by-share-trips-early = 80 % del valor con que se disparó el { -breaker } de “{ $id }”.
+print-set-by-share-receptacle = 80 % de lo que admite “{ $id }”.
+print-set-by-share-wiring = 80 % de lo que soporta el cableado de “{ $id }”.
+print-set-by-two = { $long }: { $hours } { $short }: { $past }
 
 ## Labels
 
 print-labels-title = Etiquetas: { $site }
 print-face-alt = Frente de un { -receptacle } { $shape }
-print-nothing-trips = AQUÍ NADA SE DISPARA. Sume usted los amperios.
+print-nothing-trips = Aquí nada se dispara. Sume usted los amperios.
+print-nothing-below = Nada se dispara por debajo de { $amps }. Sume usted los amperios.
 print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
 print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en { $at }.
 print-shock-no = Protección contra descargas (GFCI): NO.
@@ -62,10 +68,16 @@ print-short-no-gfci = Sin protección GFCI
 print-plug-in = Conecte aquí
 print-plug-in-nothing = nada previsto
 print-comes-from = Viene de
+print-leg = fase { $leg }
+print-leg-each = { $amps } en A y { $amps } en B
+print-one-at-a-time = de uno en uno: { $loads }
+print-only-these = AQUÍ SOLO { $parts }. No enchufe aparatos.
+print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
+print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
+print-neutral-joined = Flotante, pero unido a tierra en una caja.
 print-do-not-use = NO USAR
 print-behind = { $id }: NO USAR
 print-refused-alt = { $id } con una barra encima: no usar
-print-not-here = Aquí no:
 print-do = Haga esto
 print-fold = Doble aquí sobre el cable
 print-flag-alt = Lo mismo otra vez, para el otro lado del cable
@@ -128,6 +140,7 @@ print-card-danger = { $count ->
 print-weakest = PUNTO MÁS DÉBIL
 print-hours-mean = “Durante horas”: tres horas o más seguidas.
 print-no-breaker = nada se dispara
+print-no-breaker-below = nada se dispara hasta { $amps }
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-with-gfci = { $facts } · { -gfci }
@@ -219,6 +232,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
 print-authority = Según
+print-also = Esto también resuelve
+print-look = Mire primero
 print-symbol-general = Señal de advertencia
 print-symbol-electric = Señal de advertencia: electricidad
 print-symbol-hot = Señal de advertencia: calor
@@ -252,8 +267,8 @@ print-ws-symbols-drops = ΔU voltios perdidos, d su parte, I amperios, R ohmios,
 print-ws-symbols-sharing = I amperios de cada aparato, P vatios de cada uno; max el límite de la parte y del generador
 print-ws-symbols-energy = E vatios-hora, P vatios, t horas de marcha; x carga media, de la potencia marcada P₀; V combustible; V₀ y t₀ un { -tank } y cuánto dura
 print-ws-symbols-noise = L nivel a la distancia d, L₀ el nivel publicado a la distancia d₀; max a plena carga; b la carga a la que se midió, en por ciento, no menos de 25
-print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m. Calor: { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
-print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } m por encima de { $altitude-above } m, y { $air-percent } % por cada { $air-per } °C por encima de { $air-above } °C.
+print-ws-power-formula = Potencia restante = marcada × (1 − pérdida por altura − pérdida por calor). Altura: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }. Calor: { $air-percent } % por cada { $air-per } por encima de { $air-above }.
+print-ws-power-thumb = Por regla práctica: { $altitude-percent } % por cada { $altitude-per } por encima de { $altitude-above }, y { $air-percent } % por cada { $air-per } por encima de { $air-above }.
 print-ws-power-less = Se usa la menor de las dos. Con propano, antes, una décima parte menos, salvo que la placa sea para propano. Los generadores en paralelo suman hasta lo que deja pasar su kit.
 print-ws-power-loss-formula = Pérdida por altura + por calor, por la fórmula
 print-ws-power-loss-thumb = Pérdida por altura + por calor, por la regla práctica
@@ -289,7 +304,7 @@ print-ws-reason-wiring = cableado
 print-ws-reason-not-fed = otros voltios
 print-ws-cords = Cables
 print-ws-cords-ohms = Ohmios = ohmios de cada pie × largo × 2, ida y vuelta, a 75 °C.
-print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (menos con aire por encima de 30 °C, un tercio si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
+print-ws-cords-amps = Amperios: lo menor entre lo que admite la clavija, la corriente admisible del conductor (con aire por encima de 30 °C su parte, y un tercio de eso si está enrollado) y la marca usual de los cables con clavija doméstica de ese calibre y largo. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 print-ws-cords-two = Dos conductores llevan corriente. La tierra no cuenta, ni el neutro entre dos fases, que lleva solo su diferencia (NEC 400.5(A), 2023).
 print-ws-protection = Qué protege cada parte
 print-ws-protection-how = Cada parte debe estar detrás de un { -breaker } no mayor que su valor. Donde el { -breaker } es mayor, se nombra la regla que lo permite.
@@ -299,19 +314,20 @@ print-ws-part-inlet = entrada
 print-ws-part-wiring = cableado
 print-ws-part-appliance-cord = su propio cable
 print-ws-by-breaker = el { -breaker }
+print-ws-by-generator = el propio generador: no puede dar más
 print-ws-by-cord-set = NEC 240.5(B)(3): cable de extensión certificado, dentro de su certificación; si no, (B)(4): 16 AWG o más grueso, hasta 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3): dos o más { -receptacle(form: "many") } de 15 A con 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): cable propio de un aparato certificado
 print-ws-by-listing = la certificación de la caja
 print-ws-by-nothing = NADA: no usar
 print-ws-loads = Aparatos
-print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija.
-print-ws-loads-start = Arranque: los vatios dados, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
+print-ws-loads-amps = Amperios = vatios ÷ (voltios × factor de potencia), redondeado hacia arriba. Los vatios de un aparato que da calor valen a 125 V: si su clavija doméstica los admite ahí, no cuentan más que los amperios × voltios de la clavija. Con un factor de potencia supuesto no cuentan más amperios que los que admite la clavija.
+print-ws-loads-start = Arranque: los vatios dados, o los amperios de arranque de la placa × voltios, o los amperios × el factor de su tipo, o los kVA de la letra de código de un motor ÷ 115 V o 230 V; entonces sus voltamperios se cuentan como vatios.
 print-ws-loads-leg = Un aparato con dos fases y neutro cuenta entero en una sola fase, a 120 V, sea cual sea. Si su clavija no lo admite: lo que admite la clavija en cada fase, o la mitad si es más.
 print-ws-drops = Caída de tensión
-print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Lo que calienta cuenta con todos sus amperios. Todo lo demás toma más amperios cuando baja la tensión: son los que figuran aquí.
+print-ws-drops-formula = Voltios perdidos = amperios × ohmios, sumados por todos los cables del camino. Cuando baja la tensión, lo que calienta toma menos amperios y todo lo demás más: son los que figuran aquí.
 print-ws-drops-with = Cada una se calcula con el grupo de la sección “Qué funciona a la vez” que más la aumenta.
-print-ws-drops-start = Al arrancar: lo mismo con los amperios de los aparatos tal como figuran, y este con los de arranque.
+print-ws-drops-start = Al arrancar: lo mismo con los amperios de los aparatos a plena tensión, y este con los de arranque.
 print-ws-sharing = Qué funciona a la vez
 print-ws-sharing-formula = Un grupo puede funcionar a la vez cuando, en cada parte de cada camino, la suma de sus amperios no pasa del límite de esa parte, ni sus vatios del límite del generador.
 print-ws-sharing-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
@@ -344,6 +360,7 @@ print-ws-unplaced-row = Sin lugar para { $load }
 print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno
 print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle }
+print-ws-refused = solo cabe donde no se debe enchufar
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Combustible = horas de marcha ÷ horas de un { -tank } × { -tank }.
 print-ws-energy-between = Un { -tank }: entre dos tiempos publicados, los depósitos quemados en una hora (1 ÷ tiempo) están en línea recta según la carga. Por encima de la carga mayor el tiempo baja en proporción; por debajo de la menor ya no crece.

@@ -1,11 +1,12 @@
 ### Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
 
 AIR001 = { $fix ->
-    [measure] Nadie ha medido a qué distancia del escape duerme la gente
+    [measure] Nadie ha medido a qué distancia del escape está la gente
    *[other] Hay personas a { $distance } del escape del generador
   }
     .why = Deje al menos { $least }; es mejor { $ample }. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
     .fix-move = Apague el motor. Lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
+    .fix-closed = Si funciona en algo cerrado: todos fuera, que nadie entre a pararlo, llame al 911. Póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
     .fix-farther = Llévelo a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
@@ -28,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
        *[other] Por eso se supuso lo peor. Si está en una { -tent }, porche, vehículo o cobertizo, los gases de escape se acumulan allí, incluso con la puerta abierta. Matan sin olor. Una lona encima se funde y arde.
       }
-    .fix-out = Apague el motor. Cuando se haya enfriado, sáquelo al aire libre. Deje { $clear } libres a su alrededor. Nunca lo haga funcionar en una { -tent }, porche, vehículo, remolque, cobertizo o garaje.
+    .fix-out = Si funciona ahora ahí dentro: todos fuera, y que nadie entre, ni para pararlo. Llame al 911 desde fuera. Úselo solo al aire libre, con { $clear } libres a su alrededor.
     .fix-uncover = Apague el motor. Quite la lona o la funda. Aléjelo de toldos y paredes: { $clear } libres a su alrededor. Un techo debe estar bien por encima de él y abierto por todos lados.
     .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor.
     .fix-choose = Póngalo al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor. Después, dígalo en el plan.
@@ -40,25 +41,37 @@ AIR004 = Nada protege al generador de la lluvia
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto
     [at-set] { $about } está enchufado en el propio generador
-    [stated] El cable hasta { $about } no llega adonde se duerme
+    [stated] El cable hasta { $about } no llega adonde está la gente
     [measure] No se sabe si los cables llegan bastante lejos
     [no-cord] Aquí nada va con cable
     [quiet] Los cables terminan donde el generador hace ruido
    *[longer] Los cables son demasiado cortos para alejar el generador
   }
     .why = { $fix ->
-        [bedside] Se sabe que llega a { $reach }. El generador debe estar a { $needed } de quien duerme al lado. Por eso alguien lo acercará, y los gases de escape matan a quien duerme.
-        [at-set] El generador debe estar a { $needed } de quien duerme al lado. Sin cable, alguien lo acercará, y los gases de escape matan a quien duerme.
-        [stated] Llega a { $reach }. El plan dice que se duerme a { $needed } del generador. Por eso alguien lo acercará más que eso.
+        [bedside] Se sabe que llega a { $reach }. El generador debe estar a { $needed } de quien lo necesita. Por eso alguien lo acercará, y los gases de escape matan.
+        [at-set] El generador debe estar a { $needed } de quien lo necesita. Sin cable, alguien lo acercará, y los gases de escape matan.
+        [stated] Llega a { $reach }. El plan dice que la gente está a { $needed } del generador. Por eso alguien lo acercará más que eso.
         [measure] Se sabe que llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Si son más cortos, alguien lo acercará.
         [no-cord] El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Sin cable, quien necesite corriente allí lo acercará.
         [quiet] Llegan a { $reach }. Al aire libre, el generador baja a { $limit } a partir de { $needed }.
        *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
       }
     .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que cuelga de él. Nunca acerque el generador para compensar.
-    .fix-no-cord = Use estas cosas junto al generador, al aire libre. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
+    .fix-no-cord = Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
     .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.
     .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-at-set = Póngalo al final de un cable bastante largo y bastante grueso. Si todos los extremos están ocupados, lleve otro cable, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
-    .fix-stated = Mida otra vez desde el escape hasta la { -tent } y póngalo en el plan. O lleve un cable más largo que sea bastante grueso.
+    .fix-stated = Mida otra vez desde el escape hasta donde está la gente y póngalo en el plan. O lleve un cable más largo que sea bastante grueso.
     .fix-quiet = Con un cable más largo, bastante grueso para lo que cuelga de él, puede estar más lejos. Pregunte al encargado del lugar cuál es el límite.
+
+AIR006 = { $fix ->
+    [when] El generador quizá funcione mientras la gente duerme: { $about }
+   *[other] El generador funciona mientras la gente duerme: { $about }
+  }
+    .why = La gente duerme de { $from } a { $to } ({ $night }), y los gases de escape no la despiertan. Entonces hacen falta aire libre, { $ample } o más hasta la gente y una alarma que funcione donde se duerme.
+    .fix-battery = Cargue una batería de día y alimente con ella esto de noche: { $about }. Pare el motor antes de que alguien se duerma.
+    .fix-life = Lleve una batería hecha para { $life } que dure toda la noche, y cárguela de día. Pregunte antes al médico o al proveedor. Luego pare el motor antes de que alguien se duerma.
+    .fix-when = Diga en el plan cuándo funciona esto, y que no sea de noche. O aliméntelo de noche con una batería cargada de día.
+
+night-told = según las horas de silencio
+night-assumed = no sabemos cuándo, así que supusimos esto

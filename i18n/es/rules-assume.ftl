@@ -7,7 +7,8 @@ assumed-quarter = un cuarto de la carga plena
 assumed-covered = dentro o debajo de algo
 
 assume-ground = No se sabe si el suelo está mojado; se dio por { $value }. Toque el suelo donde pisa la gente, también al anochecer.
-assume-sleepers = No se sabe a qué distancia duerme la gente; se tomó como { $value }. Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana.
+assume-sleepers = No sabemos a qué distancia está la gente, así que supusimos que está { $value }. Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana.
+assume-people-sleep = No sabemos si alguien duerme aquí, así que supusimos que { $value }. Pregunte a todos, también a los vecinos.
 assume-stands = Nadie dijo qué hay encima y alrededor del generador; se supuso que está { $value }. Póngalo al aire libre, o bajo un techo sin paredes.
 assume-co-alarm = No se sabe si todos duermen con una alarma de monóxido de carbono; se supuso que { $value }. Mire en cada { -tent } y { -camper }, y presione el botón de prueba.
 assume-building = No se sabe si el generador va a alimentar un edificio; se supuso que { $value }. Pregunte a todos antes de arrancarlo.
@@ -24,3 +25,4 @@ assume-noise = No se sabe cuánto ruido hace el generador; se supuso { $value }.
 assume-noise-not-told = Nadie dijo cuánto ruido hace el generador; se tomó: { $value }. Pregunte al encargado del lugar antes de usarlo. El manual lo dice en “dB”, con una distancia.
 assume-runtime = No se sabe cuánto dura un { -tank }; se tomaron { $value }, como en un generador pequeño a plena carga. Busque la duración en el manual.
 assume-quiet-hours = Nadie dijo cuándo debe haber silencio en el campamento; se tomó por noche { $value }. Pregunte a su anfitrión.
+assume-bonding-plug-in = No se sabe en qué { -receptacle } está la clavija de unión; se supuso “{ $value }”. Busque en el generador una clavija sin cable.

@@ -51,5 +51,9 @@ CORD007 = La regleta { $first } está enchufada en otro cable
     .fix-straight = Use un cable para exteriores con varios extremos, o una caja certificada con { -breaker(form: "many") }. Enchufe una regleta directamente en un { -receptacle } del generador o de una caja, y manténgala seca.
 
 CORD008 = { $first } calienta durante horas al final de un cable
-    .why = Consume { $watts } durante horas. Eso calienta cada contacto gastado del camino, y ningún { -breaker } lo nota. Los bomberos dicen: un calefactor se enchufa directamente en un { -receptacle }, nunca en un cable ni en una regleta. Intervienen: { $about }.
+    .why = Consume { $watts } durante horas. Eso calienta cada contacto gastado del camino, y ningún { -breaker } lo nota. { $fix ->
+        [warm] Los bomberos dicen: un calefactor se enchufa directamente en un { -receptacle }, nunca en un cable ni en una regleta.
+       *[other] Los bomberos lo dicen de los calefactores: nunca en un cable ni en una regleta.
+      } Intervienen: { $about }.
     .fix-warm = Abríguese con ropa y ropa de cama, o úselo menos de tres horas. Si lo usa: un solo cable grueso, desenrollado, sin nada más. Mire cada clavija a los 15 minutos: si una está caliente, pare.
+    .fix-less = Úselo menos de tres horas seguidas. Si lo usa más: un solo cable grueso, desenrollado, sin nada más. Mire cada clavija a los 15 minutos: si una está caliente, pare.

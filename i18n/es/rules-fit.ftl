@@ -5,10 +5,10 @@ FIT001 = { $fix ->
     [bonding-plug] No queda ninguna toma del generador para su clavija de unión
     [dead] Aquello donde { $about } podría enchufarse no le da nada
     [part] { $about } no entra donde debería enchufarse
-   *[other] { $about } no se enchufa en nada
+   *[other] No hay toma libre para { $about }
   }
     .why = { $fix ->
-        [lost] El { -receptacle } en que debería estar está ocupado, falta en el plan o lleva de vuelta al mismo cable. Nada de lo que viene después se ha comprobado.
+        [lost] El plan pone en { $place } más de lo que cabe. Nada de lo que hay más allá de { $about } se ha revisado.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
         [dead] Algo admite su clavija. Pero no recibe corriente, o da otra tensión que la que dice su forma.
        *[other] Las formas son distintas para que una clavija no dé con voltios o amperios equivocados. Una clavija que no encaja no debe ir ahí.
@@ -16,7 +16,7 @@ FIT001 = { $fix ->
     .fix-load = Mire la forma de la clavija. Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
-    .fix-lost = Mire dónde se enchufa en realidad y corrija el plan. Después, compruebe otra vez.
+    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Nunca haga sitio con un derivador o un adaptador.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca haga sitio con un derivador o un adaptador.
 
 FIT002 = { $first } parece más grande de lo que es
@@ -30,18 +30,21 @@ FIT003 = { $about }: no da los voltios que su forma promete
 FIT004 = { $fix ->
     [too-large] { $about } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
+    [refused] Ningún { -receptacle } que se pueda usar para { $about }
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
         [too-large] Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
+        [refused] Solo cabe donde no se debe enchufar.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Enchúfelo mientras otra cosa esté desenchufada, o deje algo en casa.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Enchúfelo antes que nada, y deje desenchufada otra cosa por él.
+    .fix-refused = Resuelva antes lo que falla ahí, o déjelo en casa.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

@@ -4,10 +4,14 @@ OVER001 = { $fix ->
     [unknown] Ningún { -breaker } conocido protege { $first }
     [splitter] { $first } pone { -receptacle(form: "many") } pequeños detrás de un { -breaker } grande
     [single] { $first } es un solo { -receptacle } de 15 A con un { -breaker } más grande
+    [own] No se conoce el { -breaker } de { $about }
+    [camper] El { -breaker } es demasiado grande para el adaptador { $first }
    *[other] El { -breaker } es demasiado grande para { $first }
   }
     .why = { $fix ->
         [unknown] No se sabe con cuántos amperios se dispara este tramo. La parte más débil está hecha para { $rating }. Si ahí nada se dispara, puede arder. Partes: { $about }.
+        [own] El propio generador mantiene { $demand } y se para por encima de eso. Lo que alimenta aquí está hecho para { $rating } o más.
+        [camper] El adaptador está hecho para { $rating }. El { -breaker } que lo precede solo se dispara por encima de { $breaker }.
        *[other] La parte más débil está hecha para { $rating }. El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder. Partes: { $about }.
       }
     .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
@@ -17,13 +21,15 @@ OVER001 = { $fix ->
     .fix-inlet = No use { $first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $rating } o menos.
     .fix-wiring = No use { $first }. Sus conductores son demasiado delgados para su { -breaker }. Haga que un { -electrician } lo revise.
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
+    .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
+    .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más.
 
 OVER002 = Demasiado durante horas en { $first }
     .why = Límite de { $first }: { $rating }, o { $limit } si funciona tres horas o más. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
 
 OVER003 = { $first } soporta menos de lo que permite su { -breaker }
-    .why = { $first } soporta { $limit }, pero el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable. Pero nada le impide sobrecargarlo.
+    .why = { $first } soporta { $limit }, y el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable, pero ningún { -breaker } le impide sobrecargarlo.
     .fix-add-up = Sume lo que esté enchufado más allá de { $first }. Manténgalo en { $limit } o menos. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 
 OVER004 = { $first } no puede dar toda la potencia a todos sus { -receptacle(form: "many") } a la vez
@@ -31,12 +37,28 @@ OVER004 = { $first } no puede dar toda la potencia a todos sus { -receptacle(for
     .fix-sum = Todo lo enchufado en { $first }, junto, no debe pasar de { $feed }. La tarjeta muestra qué puede funcionar a la vez.
 
 OVER005 = { $fix ->
-    [set] Un cortocircuito puede no disparar el { -breaker }
+    [set] En un cortocircuito se para el generador, no salta el { -breaker }
+    [look] No se sabe si un cortocircuito dispara el { -breaker }
    *[other] El cable es tan largo y delgado que un cortocircuito puede no disparar el { -breaker }
   }
     .why = { $fix ->
-        [set] Este generador puede dar unos { $fault } a un cortocircuito. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el punto dañado se pone al rojo. Lugares: { $about }.
+        [set] Primero actúa el apagado propio del generador: a un cortocircuito da unos { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Lugares: { $about }.
+        [look] No se sabe si es un generador inverter; por eso se ha supuesto que no da más de unos { $fault } a un cortocircuito. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Lugares: { $about }.
        *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
       }
-    .fix-set = En su lugar actúan la luz de sobrecarga y el apagado propio del generador, y un { -gfci } contra fugas a tierra. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
+    .fix-set = Sepa cómo parar el motor. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
+    .fix-look = Busque la palabra “inverter” en el generador. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
     .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado: pare el motor, desenchufe, después mire.
+
+OVER006 = Demasiado a la vez para { $first }
+    .why = A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
+    .fix-turns = Haga funcionar estos por turnos, como muestra la tarjeta. O pase { $largest } a un { -receptacle } con otro { -breaker }.
+    .fix-hours = Diga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos, como muestra la tarjeta.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
+    .fix-life-apart = Enchufe { $life } en { -receptacle(form: "many") } con distintos { -breaker(form: "many") }. Nunca baje ninguno.
+
+# What stops it, at the end of the sentence above.
+overload-trips = Su { -breaker } se dispara, y todo lo que hay detrás se queda sin corriente.
+overload-early = Su { -breaker } ya se ha disparado por debajo de lo marcado.
+overload-hot = Ningún { -breaker } conocido lo impide: se calienta.

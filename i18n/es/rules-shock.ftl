@@ -5,10 +5,14 @@ ground-damp = húmedo
 ground-dry = seco
 ground-unknown = no se sabe; se da por mojado
 
-SHOCK001 = Sin protección contra descargas en { $about }
+SHOCK001 = { $fix ->
+    [free] Use { $about } solo con un cable con { -gfci }
+   *[other] Sin protección contra descargas en { $about }
+  }
     .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no se dispara a tiempo. Un { -gfci(form: "full") } sí, con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Presione TEST antes de cada uso: la corriente debe cortarse.
     .fix-camper = Use un { -receptacle } o un cable con { -gfci }. Una { -camper } puede tener más fugas de las que este admite, y entonces se dispara sin avería: en los { -receptacle(form: "many") } de 30 A y 50 A de los campings los códigos no lo piden. Si se dispara cada vez, pregunte a un { -electrician }. No siga sin él.
+    .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable que lleve { -gfci }: use solo su extremo.
 
 SHOCK002 = { $fix ->
     [find-out] Un probador enchufable puede engañar: no se sabe si el neutro es flotante
@@ -89,3 +93,22 @@ SHOCK011 = { $fix ->
 SHOCK012 = Sin protección contra descargas a lo largo de { $about }
     .why = La protección ({ -gfci }) cubre lo que está detrás de ella. Antes de ella hay { $length } de cable. Donde el cable está cortado o una unión está mojada, la corriente puede pasar por quien lo toque, y nada se dispara a tiempo.
     .fix-dry = Mantenga cada unión fuera del suelo y seca. No lo toque, enchufe ni mueva con el motor en marcha. Revíselo todo antes de cada uso: cortado o aplastado, no lo use.
+
+SHOCK013 = { $fix ->
+    [plug] El { -gfci } de “{ $device }” no ve una avería
+    [plug-alone] Un { -gfci } puede desconectar la clavija de unión
+    [box] El { -gfci } de “{ $device }” no ve una avería
+   *[other] El { -gfci } de “{ $device }” quizá no vea una avería
+  }
+    .why = { $fix ->
+        [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
+        [plug-look] No se sabe en qué { -receptacle } está la clavija de unión; se supuso “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
+        [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
+       *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
+      }
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe nada más en “{ $device }”.
+    .fix-plug-look = Busque en el generador una clavija sin cable. Escriba en el plan en qué { -receptacle } está. Debe ir en uno sin botones TEST y RESET.
+    .fix-plug-alone = No enchufe nada más en “{ $joint }”. Si su { -gfci } se dispara, pare el motor y busque la causa.
+    .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
+    .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.

@@ -139,14 +139,23 @@ check-count = { $dangers ->
        *[other] { $notices } avis
     }.
 check-label-why = Pourquoi
+check-label-look = Vérifier
 check-label-do = À faire
+check-label-also = Et
+trouble-also = { $title } ({ $code })
+trouble-assumed = { $title } (on l’ignore)
+trouble-look = Si vous trouvez mieux, écrivez-le dans le plan : cela change alors.
 check-label-by = D’après
 check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
 check-limits = Ce que chaque prise peut supporter
-check-limit-two = { $long } en continu, { $short } un court moment. Fixé par { $id } : { $reason }.
+check-limit-two = { $long } en continu, fixé par { $long_by }. { $short } un court moment, fixé par { $short_by }.
 check-limit-refused = NE PAS UTILISER. Voir { $code }.
 check-limit-behind = NE PAS UTILISER ce qui dépend de { $id }. Voir { $code }.
-check-limit-one = { $long }. Fixé par { $id } : { $reason }.
+check-limit-one = { $long }. Fixé par { $short_by }.
+check-limit-same = { $long } en continu, { $short } un court moment. Fixé par { $short_by }.
+check-limit-share = 80 % de { $id } ({ $reason })
+check-limit-by = { $id } ({ $reason })
+check-limit-only = Ici, seulement { $parts }. { $limit }
 check-assumed = Compté pour le cas dangereux, parce que personne ne le sait
 check-defer = { -local-codes(form: "One") } et un { -electrician } décident. Cet outil ne décide pas.
 

@@ -103,8 +103,17 @@ ask-generator-peak = Et au plus, pendant quelques secondes ?
     .why = Sur sa plaque : watts de pointe, starting, surge ou peak.
     .help =
         Un moteur, comme celui d’un frigo, prend un instant deux à six fois sa puissance habituelle quand il démarre. La pointe dit s’il le peut.
-        Si vous ne savez pas, on compte qu’il n’y a pas plus que la puissance nominale.
+        Si vous ne savez pas, on demande laquelle des deux est votre nombre.
     .row = Puissance de pointe
+
+ask-generator-figure = Est-ce la puissance nominale ou la pointe ?
+    .why = Le nombre du nom du modèle est le plus souvent la pointe.
+    .help =
+        Vous avez donné un seul nombre. S’il fait partie du nom, ou s’il est seul sur la boîte, c’est le plus souvent la pointe : ce que l’on a quelques secondes. S’il porte « running », « rated » ou « continuous », c’est la puissance nominale.
+        Si vous ne savez pas, on le prend pour la pointe, et trois quarts pour la puissance nominale.
+    .row = Ce nombre est
+pick-generator-figure-running = La puissance nominale
+pick-generator-figure-peak = La puissance de pointe
 
 ask-generator-voltage = Quelle tension est disponible ?
     .why = Petits modèles : souvent 120 V seulement. Voir la plaque.
@@ -254,6 +263,13 @@ ask-outlet-gfci = Celle-ci a-t-elle des boutons TEST et RESET ?
     .help = Les deux boutons sont sur la prise, ou à côté sur le panneau.
     .row = Protection contre les chocs
 
+ask-outlets-bonding = Dans quelle prise est la fiche de liaison ?
+    .why = Derrière un GFCI (TEST et RESET), elle l’empêche de couper.
+    .help =
+        Une fiche de liaison est une fiche sans fil. Regardez les prises domestiques du générateur.
+        Sa place est dans une prise sans boutons TEST et RESET. N’ouvrez rien, ne câblez rien.
+    .row = Fiche de liaison dans
+
 ask-outlet-shares = Derrière quel disjoncteur est cette prise ?
     .why = { $about }. Coupez le disjoncteur : qu’est-ce qui s’éteint ?
     .help = Avec une lampe dans chaque prise, coupez un disjoncteur. Les prises qui s’éteignent sont derrière lui.
@@ -288,9 +304,10 @@ ask-load-name = Comment s’appelle-t-il ?
 
 ask-load-kind = Que fait-il surtout ?
     .why = { $about }. Un moteur demande plus pour démarrer.
-    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. Si la santé de quelqu’un en dépend, choisissez toujours cela. Si vous ne savez pas, on compte le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
+    .help = Un appareil avec un moteur et un élément chauffant, comme un sèche-cheveux, compte pour ce qui prend le plus de puissance. On ne suppose pas que l’on cuisine la nuit ; d’une autre chaleur, si. Si la santé de quelqu’un en dépend, un fauteuil roulant aussi, choisissez toujours cela. Si vous ne savez pas, on compte le pire de chaque genre, et que la santé de quelqu’un peut en dépendre.
     .row = Genre
-pick-load-kind-heater = Fait de la chaleur
+pick-load-kind-heater = Chauffe : pièce, lit, cheveux, outil
+pick-load-kind-cooker = Cuisine, ou chauffe de l’eau
 pick-load-kind-motor = Tourne, pompe ou refroidit (moteur)
 pick-load-kind-electronic = Charge, calcule, montre, sonne
 pick-load-kind-lamp = Éclaire
@@ -299,7 +316,7 @@ pick-load-kind-medical = La santé de quelqu’un en dépend
 ask-load-draw = Combien consomme-t-il ? Voyez sa plaque.
     .why = { $about }. Comme 1500 W, 12,5 A ou 1/2 hp.
     .help =
-        La plaque est derrière ou dessous. W veut dire watts, A veut dire ampères à 120 V. Pour un moteur, vous pouvez taper les chevaux (hp), et sa lettre de code si la plaque en a une : 1/2 hp code G.
+        La plaque est derrière ou dessous. W veut dire watts, A veut dire ampères à 120 V, ou à 240 V pour un appareil qui utilise 240 V. Pour un moteur, vous pouvez taper les chevaux (hp), et sa lettre de code si la plaque en a une : 1/2 hp code G.
         La plaque d’un chargeur a deux lignes : prenez INPUT (entrée), pas output (sortie). Vous pouvez la taper telle quelle : 100-240V 50/60Hz 1.5A.
     .row = Consomme
 
@@ -309,8 +326,8 @@ ask-load-count = Combien y en a-t-il ?
     .row = Combien
 
 ask-load-starting = Combien au moment de démarrer ?
-    .why = { $about }. Watts ; inconnu si la plaque n’en dit rien.
-    .help = La plaque peut dire starting, surge (démarrage) ou LRA (ampères à rotor bloqué : multipliez par 120 pour avoir des watts). Si vous ne savez pas, on prend une valeur prudente pour son genre, et on le dit.
+    .why = { $about }. Comme 2400 W ou LRA 39 ; ou inconnu.
+    .help = La plaque peut dire starting, surge (démarrage) ou LRA (ampères à rotor bloqué). Tapez les watts comme 2400 W, les ampères comme 39 A ou LRA 39, tels que la plaque les donne. Si vous ne savez pas, on prend une valeur prudente pour son genre, et on le dit.
     .row = Démarrage
 
 ask-load-factor = Quel est son facteur de puissance ?
@@ -339,6 +356,13 @@ ask-load-plug = Quelle fiche a-t-il ?
     .help = Deux lames et une broche ronde : 5-15P. Deux lames seulement : 1-15P.
     .row = Fiche
 
+ask-load-voltage = N’utilise-t-il que 240 V ?
+    .why = { $about }. Sa plaque dit 240 V, ou 120/240 V.
+    .help = Sa fiche apporte les deux. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
+    .row = Tension qu’il utilise
+pick-load-voltage-240 = 240 V seulement
+pick-load-voltage-both = 120 V aussi
+
 ask-load-wanted = À quel point compte-t-il ?
     .why = { $about }. Si le courant manque, les souhaits attendent.
     .help = Un appareil obligatoire a toujours son courant d’abord. Un souhait prend son tour quand il en reste.
@@ -354,7 +378,7 @@ pick-load-hours-none = à toute heure
 
 ask-load-on = Où est-il branché ?
     .why = { $about }. Laissez-nous choisir, ou dites où il doit l’être.
-    .help = Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
+    .help = Seules les places libres où sa fiche entre sont montrées. Si vous nous laissez choisir, le plan trouve les places où le plus d’appareils peuvent fonctionner à la fois.
     .row = Branché à
 pick-load-on-any = Trouver la meilleure place
 
@@ -373,17 +397,20 @@ pick-site-ground-wet = Mouillé : pluie, herbe, flaques
 pick-site-ground-damp = Humide : rosée, terre humide
 pick-site-ground-dry = Sec : sol sec, sous un toit
 
-ask-site-sleepers = À quelle distance de l’échappement dort-on ?
+ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
     .why = L’échappement tue ceux qui dorment. Comme 40 ft ou 12 m.
     .help =
-        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Comptez chaque pas pour 2 ft (0,6 m) : plutôt trop près que trop loin.
+        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché : jusqu’où se tiennent les gens. Comptez chaque pas pour 2 ft (0,6 m) : plutôt trop près que trop loin.
         L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
     .row = Gens les plus proches
 
 ask-site-alarm = Un { -alarm } de monoxyde de carbone où l’on dort ?
     .why = Dans chaque tente ou véhicule, en état, piles neuves.
-    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non.
+    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non. Personne ne dort près de là, comme à un marché ou une corvée : alors les voisins non plus.
     .row = { -alarm(form: "One") } de CO
+pick-site-alarm-yes = Oui, à chaque endroit
+pick-site-alarm-no = Non, ou pas partout
+pick-site-alarm-nobody = Personne ne dort près de là
 
 ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
     .why = L’échappement doit s’échapper, la pluie rester dehors.
@@ -495,7 +522,7 @@ ask-gear-bond = Neutre et terre sont-ils reliés dans le coffret ?
 
 ask-gear-from = À quoi est-ce branché ?
     .why = { $about }. Prenez la place la plus en amont.
-    .help = Seules les places où sa fiche entre sont montrées. Si cela ne sert pas, choisissez « Rien ».
+    .help = Seules les places libres où sa fiche entre sont montrées. S’il n’y en a pas, ou si cela ne sert pas, choisissez « Rien ».
     .row = Branché à
 pick-gear-from-none = Rien : cela reste dans le bac
 
@@ -525,6 +552,11 @@ ask-out-gfci = Ont-elles des boutons TEST et RESET ?
     .why = { $about }. Elles coupent avant qu’un choc ne tue.
     .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
     .row = Protection contre les chocs
+
+ask-out-leg = Quelle moitié { -generator(form: "of") } alimente chacune ?
+    .why = { $about }. A ou B ; ou une lettre par prise, A A B B.
+    .help = Un modèle 120/240 V a deux moitiés, A et B. Un coffret répartit ses prises entre elles. Ses papiers disent laquelle est sur quelle moitié ; n’ouvrez pas le coffret. Une seule lettre vaut pour toutes. Ou tapez-en une par prise, de la première à la dernière : A A B B. Si vous ne savez pas, nous supposons que toutes sont sur A : ensemble, elles ont alors le moins de puissance.
+    .row = Moitié
 
 ask-out-wire = Quel fil est derrière elles ?
     .why = { $about }. Comme 12 AWG. N’ouvrez pas le coffret.
@@ -673,6 +705,10 @@ reject-runtime = Une part, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou in
 reject-span = De et à : 22:00-06:00, ou 10pm-6am.
 reject-draw = Watts, ampères ou chevaux : 1500 W, 12,5 A, 1/2 hp.
 reject-draw-code = La lettre de code est une lettre de A à V : 1/2 hp code G.
+reject-start = Watts ou ampères : 2400 W, 39 A ou LRA 39. Ou inconnu.
+reject-plug-amps = Cela fait { $amps }. Sa fiche, { $plug }, est faite pour { $rating }. Aucun fabricant ne vend un tel appareil : la fiche ou le nombre n’est pas juste. Relisez sa plaque, et regardez sa fiche.
+reject-legs = A ou B pour toutes, ou une lettre par prise : A A B B. Ou inconnu.
+reject-legs-count = Une lettre pour toutes, ou { $count } lettres, une par prise.
 reject-peak = La pointe n’est jamais sous la puissance nominale, { $rated }. Ou tapez inconnu.
 reject-starting = Le démarrage ne demande jamais moins que la marche, { $running }. Ou tapez inconnu.
 reject-trips = C’est au-dessus de son nombre, { $marked }. Trop tôt veut dire au-dessous.

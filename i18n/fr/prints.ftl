@@ -44,13 +44,19 @@ print-set-by-hot-cord = Rallonge « { $id } » : l’air si chaud réduit sa 
 print-set-by-hot-cord-guessed = Chaleur inconnue : « { $id } » compte comme dans un air à { $air }. Posez-la à l’ombre.
 print-set-by-wiring = Son câblage fixe cette limite : { $id }.
 print-set-by-not-fed = Pas les volts de sa forme. Traitez-la comme sous tension.
+print-set-by-share-breaker = 80 % du disjoncteur de « { $id } ».
+print-set-by-share-trips-early = 80 % de ce qui a déclenché le disjoncteur de « { $id } ».
+print-set-by-share-receptacle = 80 % de ce que « { $id } » supporte.
+print-set-by-share-wiring = 80 % de ce que supporte le câblage de « { $id } ».
+print-set-by-two = { $long } : { $hours } { $short } : { $past }
 print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas se déclencher au-delà.
 
 ## Labels
 
 print-labels-title = Étiquettes : { $site }
 print-face-alt = Face d’une prise { $shape }
-print-nothing-trips = RIEN NE COUPE POUR VOUS. Additionnez les ampères vous-même.
+print-nothing-trips = Rien ne coupe ici. Additionnez les ampères vous-même.
+print-nothing-below = Rien ne coupe au-dessous de { $amps }. Additionnez les ampères vous-même.
 print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST avant l’usage.
 print-shock-yes-at = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = Protection contre les chocs (GFCI) : NON.
@@ -60,10 +66,16 @@ print-short-no-gfci = Chocs : aucune protection
 print-plug-in = À brancher ici
 print-plug-in-nothing = rien de prévu
 print-comes-from = Vient de
+print-leg = phase { $leg }
+print-leg-each = { $amps } sur A et { $amps } sur B
+print-one-at-a-time = un à la fois : { $loads }
+print-only-these = ICI, SEULEMENT { $parts }. N’y branchez aucun appareil.
+print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit pas de défaut.
+print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
+print-neutral-joined = Flottant, mais relié à la terre dans un coffret.
 print-do-not-use = NE PAS UTILISER
 print-behind = { $id } : NE PAS UTILISER
 print-refused-alt = { $id } barré : ne pas utiliser
-print-not-here = Pas ici :
 print-do = À faire
 print-fold = Pliez ici autour de la rallonge
 print-flag-alt = La même chose, pour l’autre côté de la rallonge
@@ -131,6 +143,7 @@ print-card-danger = { $count ->
 print-weakest = MAILLON FAIBLE
 print-hours-mean = « En continu » : trois heures ou plus d’affilée.
 print-no-breaker = rien ne coupe
+print-no-breaker-below = rien ne coupe sous { $amps }
 print-outlet-facts = { $shape } · disjoncteur { $breaker }
 print-outlet-facts-early = { $shape } · disjoncteur { $breaker }, se déclenche à { $seen }
 print-with-gfci = { $facts } · GFCI
@@ -222,6 +235,8 @@ print-cautions-summary = { $danger ->
   }.
 print-cautions-tick = D’abord ce qui vaut à chaque mise en place, puis ce que ce plan a révélé, le pire d’abord. Cochez chaque point. S’il reste un danger, ne démarrez pas { -generator(form: "the") }.
 print-authority = Source
+print-also = Cela règle aussi
+print-look = À vérifier d’abord
 print-always-title = À chaque mise en place, quoi que dise le plan
 print-none-found = Rien n’a été trouvé dans ce plan. Ce n’est pas une promesse : les points ci-dessus valent quand même.
 print-always-1 = L’échappement tue sans odeur. Dehors seulement, loin des gens et dirigé à l’opposé. { -alarm(form: "One") } là où l’on dort.
@@ -241,8 +256,8 @@ print-ws-checked = Vérifié par :
 print-ws-not-known = inconnu
 print-ws-both-units = { $own } = { $published }
 print-ws-power = Puissance { -generator(form: "of") }
-print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m. Chaleur : { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
-print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } m au-dessus de { $altitude-above } m, et { $air-percent } % par { $air-per } °C au-dessus de { $air-above } °C.
+print-ws-power-formula = Puissance restante = indiquée × (1 − perte d’altitude − perte de chaleur). Altitude : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }. Chaleur : { $air-percent } % par { $air-per } au-dessus de { $air-above }.
+print-ws-power-thumb = Règle empirique : { $altitude-percent } % par { $altitude-per } au-dessus de { $altitude-above }, et { $air-percent } % par { $air-per } au-dessus de { $air-above }.
 print-ws-power-less = On prend la plus petite des deux. Au propane, d’abord un dixième de moins, sauf si la plaque est pour le propane. En parallèle, le total est ce que laisse passer le kit.
 print-ws-power-loss-formula = Perte d’altitude + de chaleur, par la formule
 print-ws-power-loss-thumb = Perte d’altitude + de chaleur, par la règle du pouce
@@ -286,6 +301,7 @@ print-ws-part-inlet = entrée
 print-ws-part-wiring = câblage
 print-ws-part-appliance-cord = son propre cordon
 print-ws-by-breaker = le disjoncteur
+print-ws-by-generator = { -generator(form: "The") } : impossible d’en tirer plus
 print-ws-by-cord-set = NEC 240.5(B)(3) : rallonge certifiée, dans les limites de sa certification ; sinon (B)(4) : 16 AWG ou plus grosse, jusqu’à 20 A
 print-ws-by-receptacles = NEC 210.21(B)(3) : au moins deux prises de 15 A sur 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1) : cordon d’un appareil certifié par un laboratoire
@@ -296,19 +312,19 @@ print-ws-column-breaker-at = Disjoncteur de
 print-ws-column-protected-by = Suffit grâce à
 print-ws-cords = Rallonges
 print-ws-cords-ohms = Ohms = ohms par pied × longueur × 2, aller et retour, à 75 °C.
-print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (moins dans un air de plus de 30 °C, le tiers si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
+print-ws-cords-amps = Ampères : le plus petit de la capacité de la fiche, du courant admissible du fil (dans un air de plus de 30 °C sa part, et le tiers de cela si elle est enroulée) et du marquage usuel des rallonges à fiche domestique de ce calibre et de cette longueur. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 print-ws-cords-two = Deux conducteurs portent du courant. La terre ne compte pas, ni un neutre entre deux phases, qui ne porte que leur différence (NEC 400.5(A), 2023).
 print-ws-symbols-cords = R ohms aller et retour, r ohms d’un fil par pied ou par mètre, l longueur ; I ampères : p la fiche, w le fil, m le marquage usuel ; a part dans cet air ; le tiers seulement si elle est enroulée
 print-ws-loads = Appareils
-print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche.
-print-ws-loads-start = Démarrage : les watts donnés, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
+print-ws-loads-amps = Ampères = watts ÷ (volts × facteur de puissance), arrondis vers le haut. Les watts d’un appareil chauffant valent à 125 V : si sa fiche domestique les supporte là, on ne compte pas plus que les ampères × volts de la fiche. Un facteur de puissance supposé ne fait pas compter plus d’ampères que la fiche n’en supporte.
+print-ws-loads-start = Démarrage : les watts donnés, ou les ampères de démarrage de la plaque × volts, ou les ampères × le facteur de son genre, ou les kVA de la lettre de code d’un moteur ÷ 115 V ou 230 V ; ses voltampères comptent alors comme des watts.
 print-ws-loads-leg = Un appareil à deux phases et neutre compte tout entier sur une seule phase, à 120 V, n’importe laquelle. Si sa fiche ne le supporte pas : ce que la fiche supporte sur chaque phase, ou la moitié si c’est plus.
 print-ws-symbols-loads = I ampères, P watts, U volts, λ facteur de puissance ; st au démarrage, k fois plus d’ampères
 print-ws-symbols-longest = l longueur, d part des volts perdue, U volts, I ampères, r ohms d’un fil par pied ou par mètre
 print-ws-drops = Chute de tension
-print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Les appareils de chauffage comptent avec tous leurs ampères. Tout le reste en prend plus quand la tension baisse : ce sont ceux-là qui figurent ici.
+print-ws-drops-formula = Volts perdus = ampères × ohms, additionnés sur toutes les rallonges du chemin. Quand la tension baisse, les appareils de chauffage prennent moins d’ampères et tout le reste plus : ce sont ceux-là qui figurent ici.
 print-ws-drops-with = Chacune est calculée avec l’ensemble qui lui coûte le plus, parmi ceux qui peuvent marcher ensemble (plus bas).
-print-ws-drops-start = Au démarrage : de même avec les ampères des appareils tels qu’ils figurent, et celui-ci avec ceux du démarrage.
+print-ws-drops-start = Au démarrage : de même avec les ampères des appareils à pleine tension, et celui-ci avec ceux du démarrage.
 print-ws-symbols-drops = ΔU volts perdus, d leur part, I ampères, R ohms, U volts
 print-ws-sharing = Ce qui fonctionne ensemble
 print-ws-sharing-formula = Une combinaison est permise si, à chaque partie de chaque chemin, la somme de ses ampères ne dépasse pas la limite de cette partie, ni ses watts celle { -generator(form: "of") }.
@@ -342,6 +358,7 @@ print-ws-unplaced-row = Pas de place pour { $load }
 print-ws-no-receptacle-fits = aucune prise libre n’accepte sa fiche
 print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines
 print-ws-too-large = demande plus qu’aucune prise ne peut donner
+print-ws-refused = n’entre que là où il ne faut rien brancher
 print-ws-energy = Énergie et carburant
 print-ws-energy-formula = Wattheures = watts × heures, additionnés sur la journée. Carburant = heures de marche ÷ heures d’un réservoir × réservoir.
 print-ws-energy-between = Un réservoir : entre deux durées publiées, les réservoirs brûlés en une heure (1 ÷ durée) sont sur une droite selon la charge. Au-dessus de la plus grande charge la durée baisse en proportion ; sous la plus petite elle ne grandit plus.

@@ -1,11 +1,12 @@
 # Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
 
 AIR001 = { $fix ->
-    [measure] Personne n’a mesuré à quelle distance de l’échappement les gens dorment
+    [measure] Personne n’a mesuré à quelle distance de l’échappement sont les gens
    *[other] Des gens sont à { $distance } de l’échappement { -generator(form: "of") }
   }
     .why = Gardez au moins { $least } de distance ; { $ample }, c’est mieux. L’échappement contient du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
     .fix-move = Arrêtez le moteur. Éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
+    .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, que personne n’entre pour l’arrêter, appelez le 911. Placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
     .fix-farther = Éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
 
@@ -28,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] L’échappement s’accumule dans une tente, un porche, un véhicule ou une remise, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
        *[other] On a donc retenu le pire. Dans une tente, un porche, un véhicule ou une remise, l’échappement s’accumule, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
       }
-    .fix-out = Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } dehors, à l’air libre. Gardez { $clear } libres tout autour. Jamais en marche dans une tente, un porche, un véhicule, une remorque, une remise ou un garage.
+    .fix-out = S’il tourne là-dedans : tout le monde dehors, et que personne n’entre, même pour l’arrêter. Appelez le 911 de dehors. En marche seulement à l’air libre, avec { $clear } libres tout autour.
     .fix-uncover = Arrêtez le moteur. Enlevez la bâche ou la housse. Éloignez { -generator(form: "the") } des auvents et des murs : { $clear } libres tout autour. Un toit doit être bien au-dessus et ouvert de tous côtés.
     .fix-look = Allez voir avant de démarrer. Le moteur doit être à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour.
     .fix-choose = Placez { -generator(form: "the") } à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour. Puis mettez-le dans le plan.
@@ -40,25 +41,37 @@ AIR004 = Rien n’abrite { -generator(form: "the") } de la pluie
 AIR005 = { $fix ->
     [bedside] La rallonge vers { $about } est trop courte
     [at-set] { $about } est branché sur le moteur même
-    [stated] La rallonge vers { $about } ne va pas jusqu’aux dormeurs
+    [stated] La rallonge vers { $about } ne va pas jusqu’aux gens
     [measure] On ignore si les rallonges vont assez loin
     [no-cord] Rien ici n’est au bout d’une rallonge
     [quiet] Les rallonges finissent là où le moteur est bruyant
    *[longer] Les rallonges sont trop courtes pour éloigner le moteur
   }
     .why = { $fix ->
-        [bedside] On sait qu’elle va à { $reach }. Le moteur doit être à { $needed } de qui dort à côté. Quelqu’un le rapprochera donc, et l’échappement tue les dormeurs.
-        [at-set] Le moteur doit être à { $needed } de qui dort à côté. Sans rallonge, quelqu’un le rapprochera, et l’échappement tue les dormeurs.
-        [stated] Elle va à { $reach }. Le plan dit qu’on dort à { $needed } du moteur. Quelqu’un le rapprochera donc davantage.
+        [bedside] On sait qu’elle va à { $reach }. Le moteur doit être à { $needed } de qui en a besoin. Quelqu’un le rapprochera donc, et l’échappement tue.
+        [at-set] Le moteur doit être à { $needed } de qui en a besoin. Sans rallonge, quelqu’un le rapprochera, et l’échappement tue.
+        [stated] Elle va à { $reach }. Le plan dit que les gens sont à { $needed } du moteur. Quelqu’un le rapprochera donc davantage.
         [measure] On sait qu’elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Si elles sont plus courtes, quelqu’un le rapprochera.
         [no-cord] Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Sans rallonge, qui a besoin de courant là-bas le rapprochera.
         [quiet] Elles vont à { $reach }. En terrain découvert, le bruit ne descend à { $limit } qu’à partir de { $needed }.
        *[longer] Elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Quelqu’un le rapprochera donc.
       }
     .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur pour compenser.
-    .fix-no-cord = Utilisez ces appareils près du moteur, à l’air libre. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur pour compenser.
+    .fix-no-cord = Branchez ces appareils sur le moteur même, puis éloignez-vous de ses gaz, du côté d’où vient le vent. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur pour compenser.
     .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur pour compenser.
     .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
     .fix-at-set = Mettez-le au bout d’une rallonge assez longue et assez grosse. Si tous les bouts sont pris, apportez une autre rallonge, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
-    .fix-stated = Mesurez encore de l’échappement à la tente, et mettez-le dans le plan. Ou apportez une rallonge plus longue et assez grosse.
+    .fix-stated = Mesurez encore de l’échappement jusqu’aux gens, et mettez-le dans le plan. Ou apportez une rallonge plus longue et assez grosse.
     .fix-quiet = Avec une rallonge plus longue, assez grosse pour ce qui y est branché, il peut être plus loin. Demandez la limite au responsable du camping.
+
+AIR006 = { $fix ->
+    [when] Le moteur tourne peut-être pendant que les gens dorment : { $about }
+   *[other] Le moteur tourne pendant que les gens dorment : { $about }
+  }
+    .why = On dort de { $from } à { $to } ({ $night }), et l’échappement ne réveille pas. Il faut alors l’air libre, { $ample } ou plus jusqu’aux gens, et un { -alarm } en état où l’on dort.
+    .fix-battery = Chargez une batterie le jour, et alimentez-en ceci la nuit : { $about }. Arrêtez le moteur avant que quelqu’un s’endorme.
+    .fix-life = Apportez une batterie faite pour { $life }, qui dure toute la nuit, et chargez-la le jour. Demandez d’abord au médecin ou au fournisseur. Puis arrêtez le moteur avant que quelqu’un s’endorme.
+    .fix-when = Dites dans le plan quand ceci marche, et pas la nuit. Ou alimentez-le la nuit d’une batterie chargée le jour.
+
+night-told = selon les heures de silence
+night-assumed = nous ne savons pas quand, nous l’avons donc supposé

@@ -7,7 +7,8 @@ assumed-loud = plus que ce que permettent bien des campings
 assumed-quarter = un quart de la pleine charge
 
 assume-ground = On ignore si le sol est mouillé ; on a donc retenu : { $value }. Touchez le sol là où les gens se tiennent, le soir aussi.
-assume-sleepers = On ignore à quelle distance les gens dorment ; on a donc retenu : { $value }. Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches.
+assume-sleepers = Nous ne savons pas à quelle distance sont les gens ; nous avons donc supposé qu’ils sont { $value }. Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches.
+assume-people-sleep = Nous ne savons pas si quelqu’un dort ici ; nous avons donc supposé : { $value }. Demandez à tous, aux voisins aussi.
 assume-co-alarm = On ignore si tous dorment avec un { -alarm } de monoxyde de carbone ; on a donc retenu : { $value }. Regardez dans chaque tente et chaque { -camper }, et appuyez sur le bouton d’essai.
 assume-stands = On ignore ce qu’il y a au-dessus et autour { -generator(form: "of") } ; on a donc retenu : { $value }. Placez { -generator(form: "the") } à l’air libre, ou sous un toit sans murs.
 assume-building = On ignore si { -generator(form: "the") } doit alimenter un bâtiment ; on a donc retenu : { $value }. Demandez à tout le monde avant de démarrer.
@@ -24,3 +25,4 @@ assume-noise = On ignore quel bruit fait { -generator(form: "the") } ; on a don
 assume-noise-not-told = Personne n’a dit quel bruit il fait ; on a donc retenu : { $value }. Demandez au responsable du camping avant de démarrer. Le manuel le donne en « dB », avec une distance.
 assume-runtime = On ignore combien dure un réservoir ; on a donc retenu { $value }, comme pour un petit modèle à pleine charge. Cherchez la durée dans le manuel.
 assume-quiet-hours = Personne n’a dit quand le camp doit être calme ; on a donc pris { $value } pour la nuit. Demandez à votre hôte.
+assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu « { $value } ». Cherchez une fiche sans fil sur les prises.

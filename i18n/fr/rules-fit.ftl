@@ -5,10 +5,10 @@ FIT001 = { $fix ->
     [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
     [dead] Ce où { $about } pourrait se brancher ne lui donne rien
     [part] { $about } n’entre pas là où il faudrait le brancher
-   *[other] { $about } n’est branché nulle part
+   *[other] Aucune place libre pour { $about }
   }
     .why = { $fix ->
-        [lost] La prise prévue est occupée, manque dans le plan, ou ramène à la même rallonge. Rien de ce qui vient après n’a été vérifié.
+        [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Rien de ce qui suit { $about } n’a été vérifié.
         [bonding-plug] Le plan dit qu’une fiche de liaison neutre-terre est en place, et elle occupe une prise. Toutes les prises domestiques { -generator(form: "of") } sont prises.
         [dead] Quelque chose accepte sa fiche, mais ne reçoit pas de courant, ou donne une autre tension que celle de sa forme.
        *[other] Les formes diffèrent pour qu’une fiche ne rencontre jamais les mauvais volts ou ampères. Une fiche qui n’entre pas n’est pas faite pour aller là.
@@ -16,7 +16,7 @@ FIT001 = { $fix ->
     .fix-load = Vérifiez la forme de la fiche. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne limez, pliez ou coupez jamais une fiche.
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
-    .fix-lost = Regardez où cela se branche vraiment et corrigez le plan. Puis vérifiez de nouveau.
+    .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. Ne faites jamais de place avec un répartiteur ou un adaptateur.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne faites jamais de place avec un répartiteur ou un adaptateur.
 
 FIT002 = { $first } porte moins qu’il n’y paraît
@@ -30,18 +30,21 @@ FIT003 = { $about } : pas les volts que sa forme promet
 FIT004 = { $fix ->
     [too-large] { $about } demande plus que sa prise ne supporte
     [life-large] Aucune prise ici ne supporte { $about }
+    [refused] Aucune prise utilisable pour { $about }
    *[other] Pas de prise libre pour { $about }
   }
     .why = { $fix ->
         [too-large] Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
+        [refused] Il n’entre que là où il ne faut rien brancher.
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
     .fix-no-room = Branchez-le pendant qu’un autre est débranché, ou laissez un appareil à la maison.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Branchez-le avant tout le reste, et laissez autre chose débranché pour lui.
+    .fix-refused = Réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
     .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.

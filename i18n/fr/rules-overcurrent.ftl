@@ -4,10 +4,14 @@ OVER001 = { $fix ->
     [unknown] Aucun disjoncteur connu ne protège { $first }
     [splitter] { $first } met de petites prises derrière un gros disjoncteur
     [single] { $first } est une prise simple de 15 A derrière un plus gros disjoncteur
+    [own] On ignore le disjoncteur de { $about }
+    [camper] Le disjoncteur est trop gros pour l’adaptateur { $first }
    *[other] Le disjoncteur est trop gros pour { $first }
   }
     .why = { $fix ->
         [unknown] On ignore à combien d’ampères le courant se coupe ici. La partie la plus faible est faite pour { $rating }. Si rien ne s’y déclenche, elle peut brûler. Parties : { $about }.
+        [own] { -generator(form: "The") } tient { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
+        [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }.
        *[other] La partie la plus faible ici est faite pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler. Parties : { $about }.
       }
     .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
@@ -17,13 +21,15 @@ OVER001 = { $fix ->
     .fix-inlet = N’utilisez pas { $first } ici. Alimentez ce coffret d’une prise dont le disjoncteur est de { $rating } ou moins.
     .fix-wiring = N’utilisez pas { $first }. Son fil est trop mince pour son disjoncteur. Faites-le examiner par un { -electrician }.
     .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $first }.
+    .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
+    .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez rien d’autre.
 
 OVER002 = Trop pendant des heures sur { $first }
     .why = { $first } est fait pour { $rating }, et pour { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
 
 OVER003 = { $first } supporte moins que son disjoncteur ne permet
-    .why = { $first } supporte { $limit }, mais le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. C’est permis pour cette rallonge. Mais rien ne vous empêche de la surcharger.
+    .why = { $first } supporte { $limit }, et le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. C’est permis pour cette rallonge, mais aucun disjoncteur ne vous empêche de la surcharger.
     .fix-add-up = Additionnez ce qui est branché après { $first }. Ne dépassez pas { $limit }. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 
 OVER004 = { $first } ne peut pas donner la pleine puissance à toutes ses prises à la fois
@@ -31,12 +37,28 @@ OVER004 = { $first } ne peut pas donner la pleine puissance à toutes ses prises
     .fix-sum = Ne dépassez pas { $feed } pour tout ce qui est sur { $first }. La carte montre ce qui peut fonctionner ensemble.
 
 OVER005 = { $fix ->
-    [set] Un court-circuit peut ne pas déclencher le disjoncteur
+    [set] En court-circuit, c’est { -generator(form: "the") } qui s’arrête, pas le disjoncteur
+    [look] On ignore si un court-circuit déclenche le disjoncteur
    *[other] Le fil est si long et mince qu’un court-circuit peut ne pas déclencher le disjoncteur
   }
     .why = { $fix ->
-        [set] { -generator(form: "This") } peut fournir environ { $fault } à un court-circuit. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. D’ici là, le mauvais contact rougit. Endroits : { $about }.
+        [set] L’arrêt automatique { -generator(form: "of") } agit d’abord : au plus environ { $fault } vont à un court-circuit. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. Endroits : { $about }.
+        [look] On ignore si c’est { -generator(form: "a") } à onduleur ; on a donc retenu qu’un court-circuit n’en tire pas plus d’environ { $fault }. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. Endroits : { $about }.
        *[other] Au bout, un court-circuit ne prend qu’environ { $fault }. Un disjoncteur UL 489 de { $breaker } ne se déclenche vite qu’au-dessus de { $soon }. D’ici là, le fil et le mauvais contact chauffent. Endroits : { $about }.
       }
-    .fix-set = À sa place agissent le voyant de surcharge et l’arrêt automatique { -generator(form: "of") }, et un GFCI pour les défauts à la terre. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
+    .fix-set = Sachez comment arrêter le moteur. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
+    .fix-look = Cherchez le mot « inverter » (onduleur) dessus. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
     .fix-wire = Prenez une rallonge plus courte ou plus grosse. Si quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
+
+OVER006 = Trop à la fois pour { $first }
+    .why = À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
+    .fix-turns = Utilisez ces appareils à tour de rôle, comme le montre la carte. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
+    .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle, comme le montre la carte.
+    .fix-life-off = { life-off }
+    .fix-life-turns = { life-turns }
+    .fix-life-apart = Branchez { $life } sur des prises avec des disjoncteurs différents. Ne baissez jamais leur réglage.
+
+# What stops it, at the end of the sentence above.
+overload-trips = Son disjoncteur se déclenche, et tout ce qui est derrière s’éteint.
+overload-early = Son disjoncteur s’est déjà déclenché en dessous de sa valeur marquée.
+overload-hot = Aucun disjoncteur connu ne l’empêche : cela chauffe.

@@ -104,3 +104,7 @@ POWER008 = { $fix ->
     .fix-apart = Faites-les fonctionner séparément, avec des rallonges à part. Ne joignez que des modèles à onduleur de 120 V, avec le kit du fabricant prévu exactement pour eux.
     .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : tous doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
     .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Le neutre ne peut être relié à la terre que sur un seul : demandez au fabricant ou à un { -electrician }.
+
+POWER009 = { $about } consomme plus que ne supporte sa fiche
+    .why = Il consomme { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.
+    .fix-plate = Relisez sa plaque, et regardez sa fiche. Laissez-le débranché tant qu’elles ne s’accordent pas. N’utilisez pas une fiche posée par quelqu’un d’autre.

@@ -5,10 +5,14 @@ ground-damp = humide
 ground-dry = sec
 ground-unknown = d’un état inconnu, donc compté comme mouillé
 
-SHOCK001 = Aucune protection contre les chocs à { $about }
+SHOCK001 = { $fix ->
+    [free] À { $about }, seulement une rallonge avec { -gfci }
+   *[other] Aucune protection contre les chocs à { $about }
+  }
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne se déclenche pas à temps. Un { -gfci(form: "full") } se déclenche à temps, à 6 millièmes d’ampère.
-    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
-    .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut avoir plus de fuites qu’il n’en admet : il se déclenche alors sans défaut. Pour les prises de 30 A et 50 A des campings, les codes n’en demandent pas. S’il se déclenche chaque fois, demandez à un { -electrician }. Ne continuez pas sans lui.
+    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
+    .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut avoir plus de fuites qu’il n’en admet : il se déclenche alors sans défaut. Pour les prises de 30 A et 50 A des campings, les codes n’en demandent pas. S’il se déclenche chaque fois, demandez à un { -electrician }. Ne continuez pas sans lui.
+    .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
 
 SHOCK002 = { $fix ->
     [find-out] Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
@@ -89,3 +93,22 @@ SHOCK011 = { $fix ->
 SHOCK012 = Aucune protection contre les chocs le long de { $about }
     .why = La protection ({ -gfci }) couvre ce qui vient après elle. { $length } de rallonge viennent avant elle. Là où la rallonge est coupée ou un raccord mouillé, le courant peut traverser la personne qui y touche, et rien ne se déclenche à temps.
     .fix-dry = Gardez chaque raccord hors du sol et au sec. N’y touchez pas, ne la branchez et ne la déplacez pas moteur en marche. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, laissez-la.
+
+SHOCK013 = { $fix ->
+    [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
+    [plug-alone] Un { -gfci } peut couper la fiche de liaison
+    [box] Le { -gfci } de « { $device } » ne voit pas un défaut
+   *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
+  }
+    .why = { $fix ->
+        [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
+        [plug-look] On ignore dans quelle prise est la fiche de liaison ; on a donc retenu « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
+        [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
+       *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
+      }
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } ».
+    .fix-plug-look = Cherchez sur les prises une fiche sans fil. Écrivez dans le plan dans quelle prise elle est. Sa place est dans une prise sans boutons TEST et RESET.
+    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } ». Si son { -gfci } se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.

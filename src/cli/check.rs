@@ -39,7 +39,7 @@ pub(super) fn text(report: &Report, words: &Words) -> String {
     let width = width();
     format!(
         "{}{}\n{}{}\n{}{}\n{}\n",
-        words.findings(report, width),
+        words.troubles(report, width),
         words.limits(report, width),
         words.sharing(report, width),
         textwrap::fill(&words.count(report), wrapping(width)),

@@ -3,14 +3,15 @@
 use std::collections::BTreeSet;
 
 use super::draft::{Draft, Said};
-use super::form;
+use super::form::{self, Start};
 use super::parts::{self, Ids, Place};
 use crate::plan::bounds::{self, Bounds};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
+    Outlet, Parallel, Plan, Region, Site, Stands, System, Uses, Wanted,
 };
-use crate::quantity::{Power, Quantity, Wire};
+use crate::quantity::{Current, Power, Quantity, Ratio, Wire};
+use crate::report::loads::least_current;
 use crate::tables::appliances;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -42,11 +43,38 @@ pub(super) fn load_watts(draft: &Draft, n: u8) -> Option<Power> {
     Some(Power::from_milliwatts(one.milliwatts() * i64::from(count)))
 }
 
+/// What the set keeps up and what it gives for a moment. One figure alone, of which nobody says that it is
+/// the running power, is mostly the large one in its name: then it is the peak.
+pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
+    let read = |key: &str, bounds: &Bounds<Power>| match draft.get(key) {
+        Some(Said::Is(text)) => bounds.read(text).map_or(Answer::Missing, Answer::Known),
+        Some(Said::Unknown) => Answer::Unknown,
+        Some(Said::None | Said::Word(_)) | None => Answer::Missing,
+    };
+    let rated = read("generator.rated", &bounds::RATED);
+    let peak = read("generator.peak", &bounds::PEAK);
+    let is_peak = match draft.get("generator.figure") {
+        Some(Said::Unknown) => true,
+        Some(said) => said.text() == Some("peak"),
+        None => false,
+    };
+    match (rated, peak) {
+        (Answer::Known(only), Answer::Unknown) if is_peak => (Answer::Unknown, Answer::Known(only)),
+        both => both,
+    }
+}
+
 /// What one of a load asks for in the moment it starts, where that was told or is in the table.
 pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
     let own_draw = draft.get(&format!("load.{n}.draw")).is_some();
     match draft.get(&format!("load.{n}.starting")) {
-        Some(said) => bounds::STARTING.read(said.text()?).ok(),
+        Some(said) => match form::start(said.text()?).ok()? {
+            Start::Power(power) => Some(power),
+            Start::Current(current) => Some(Power::of_capacity(
+                current,
+                Region::default().line_to_neutral(),
+            )),
+        },
         // The table's starting figure belongs to the table's running figure.
         None if own_draw => None,
         None => load_table(draft, n).map(|table| table.starting),
@@ -68,6 +96,53 @@ pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
         (None, Some(table)) => Answer::Known(Draw::Power(table.running)),
         (None, None) => Answer::Missing,
     }
+}
+
+/// What a load draws more than its plug carries, whatever nobody said of it: its amperes, and the plug. Of
+/// one answer `text` is taken for what it is to be.
+pub(super) fn beyond_plug(
+    draft: &Draft,
+    n: u8,
+    field: &str,
+    text: &str,
+) -> Option<(Current, Plug)> {
+    let table = load_table(draft, n);
+    let said = |name: &str| {
+        if name == field {
+            Some(text)
+        } else {
+            draft.text(&format!("load.{n}.{name}"))
+        }
+    };
+    let plug = match said("plug") {
+        Some(name) => Plug::named(name)?,
+        None if table.is_some() => Plug(Configuration::N5_15),
+        None => return None,
+    };
+    let draw = match said("draw") {
+        Some(text) => form::draw(text).ok()?,
+        None => Draw::Power(table?.running),
+    };
+    let factor = match (said("factor"), table) {
+        (Some(text), _) => bounds::POWER_FACTOR
+            .read(text)
+            .map_or(Answer::Missing, Answer::Known),
+        (None, Some(table)) if draft.get(&format!("load.{n}.factor")).is_none() => {
+            Answer::Known(table.power_factor)
+        }
+        (None, _) => Answer::Missing,
+    };
+    if least_current(&draw, factor, plug) <= plug.0.rating() {
+        return None;
+    }
+    let amps = match draw {
+        Draw::Power(power) => {
+            let unity = Ratio::from_permille(1000);
+            Current::of_load(power, factor.or(unity), plug.0.volts())
+        }
+        draw => least_current(&draw, factor, plug),
+    };
+    Some((amps, plug))
 }
 
 struct Build<'a> {
@@ -118,6 +193,7 @@ impl Build<'_> {
             altitude: self.amount("site.altitude", &bounds::ALTITUDE),
             air: self.amount("site.air", &bounds::AIR),
             quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
+            // Where nobody sleeps nothing is said of an alarm.
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),
             stands: self.read("site.stands", |text| match text {
@@ -127,15 +203,20 @@ impl Build<'_> {
                 "enclosed" => Some(Stands::Enclosed),
                 _ => None,
             }),
+            people_sleep: match self.draft.text("site.alarm") {
+                Some("nobody") => Answer::Known(false),
+                _ => Answer::Missing,
+            },
         }
     }
 
     fn generator(&self) -> Generator {
         let extra = |key: &str| format!("fuel.{key}");
+        let (rated, peak) = set_power(self.draft);
         Generator {
             name: self.name("generator.name", "suggest-generator-name"),
-            rated: self.amount("generator.rated", &bounds::RATED),
-            peak: self.amount("generator.peak", &bounds::PEAK),
+            rated,
+            peak,
             voltage: self.read("generator.voltage", |text| match text {
                 "120" => Some(System::V120),
                 "120-240" => Some(System::V120_240),
@@ -151,6 +232,12 @@ impl Build<'_> {
                 Some("plug") => Answer::Known(true),
                 _ => Answer::Missing,
             },
+            bonding_plug_in: self
+                .draft
+                .text("outlets.bonding")
+                .filter(|_| self.draft.text("generator.neutral") == Some("plug"))
+                .and_then(|token| self.place(token))
+                .and_then(|place| Id::new(&self.ids.of(place))),
             inverter: self.yes("generator.inverter"),
             fuel: self.read(&extra("fuel"), |text| match text {
                 "gasoline" => Some(Fuel::Gasoline),
@@ -300,13 +387,22 @@ impl Build<'_> {
         Some(Outlet {
             id: Id::new(&self.ids.of(Place::Out(n, m, copy)))?,
             shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
-            sockets: None,
+            sockets: parts::told_sockets(self.draft, n, m, copy),
             breaker: self.amount(&key("breaker"), &bounds::BREAKER),
             shares: None,
             trips_at: None,
             gfci: self.yes(&key("gfci")),
             wire: self.read(&key("wire"), |text| Wire::parse(text).ok()),
-            leg: Answer::Missing,
+            // One letter is for all of them.
+            leg: self.read(&key("leg"), |text| {
+                let legs = form::legs(text).ok()?;
+                let own = if legs.len() == 1 {
+                    0
+                } else {
+                    usize::from(copy) - 1
+                };
+                legs.get(own).copied()
+            }),
         })
     }
 
@@ -340,7 +436,15 @@ impl Build<'_> {
             starting: match (self.draft.get(&key("starting")), table) {
                 // The table's starting figure belongs to the table's running figure.
                 (None, Some(table)) if !own_draw => Answer::Known(table.starting),
-                _ => self.amount(&key("starting"), &bounds::STARTING),
+                _ => self.read(&key("starting"), |text| match form::start(text) {
+                    Ok(Start::Power(power)) => Some(power),
+                    _ => None,
+                }),
+            },
+            // Nobody knows either: that is said once.
+            starting_current: match self.draft.text(&key("starting")).map(form::start) {
+                Some(Ok(Start::Current(amps))) => Answer::Known(amps),
+                _ => Answer::Missing,
             },
             power_factor: match (self.draft.get(&key("factor")), table) {
                 (None, Some(table)) => Answer::Known(table.power_factor),
@@ -362,6 +466,15 @@ impl Build<'_> {
             plug: match self.draft.get(&key("plug")) {
                 None if table.is_some() => Answer::Known(Plug(Configuration::N5_15)),
                 _ => self.read(&key("plug"), Plug::named),
+            },
+            voltage: if parts::may_use_both(self.draft, n) {
+                self.read(&key("voltage"), |text| match text {
+                    "240" => Some(Uses::V240),
+                    "both" => Some(Uses::V120AndV240),
+                    _ => None,
+                })
+            } else {
+                Answer::Missing
             },
             on: self
                 .draft

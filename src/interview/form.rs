@@ -2,7 +2,7 @@
 
 use super::value::Value;
 use crate::plan::bounds::{self, Bounds, Refused, Whole};
-use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Noise, Runtime, Span, hides};
+use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Runtime, Span, hides};
 use crate::quantity::{
     Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume, Wire,
     allowed_units,
@@ -80,6 +80,10 @@ pub enum Form {
     Spans,
     /// Watts, amperes, or horsepower.
     Draw,
+    /// Watts or amperes for the moment of starting.
+    Start,
+    /// The leg of each of several outlets, or one for all.
+    Legs,
 }
 
 impl Form {
@@ -97,10 +101,15 @@ impl Form {
             | Self::Wire
             | Self::Noise
             | Self::Runtime
-            | Self::Draw => true,
-            Self::Count(_) | Self::Name | Self::Ident | Self::Faces | Self::Span | Self::Spans => {
-                false
-            }
+            | Self::Draw
+            | Self::Start => true,
+            Self::Count(_)
+            | Self::Name
+            | Self::Ident
+            | Self::Faces
+            | Self::Span
+            | Self::Spans
+            | Self::Legs => false,
         }
     }
 
@@ -129,6 +138,8 @@ impl Form {
             Self::Span => span(text).map(drop),
             Self::Spans => spans(text).map(drop),
             Self::Draw => draw(text).map(drop),
+            Self::Start => start(text).map(drop),
+            Self::Legs => legs(text).map(drop),
         }
     }
 }
@@ -419,6 +430,52 @@ pub(super) fn spans(text: &str) -> Result<Vec<Span>, Reject> {
     Ok(found)
 }
 
+/// What a thing takes for the moment it starts, as its plate gives it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Start {
+    /// Watts.
+    Power(Power),
+    /// Amperes.
+    Current(Current),
+}
+
+/// Reads "4500 W", "39 A", "LRA 39".
+pub(super) fn start(text: &str) -> Result<Start, Reject> {
+    let lower = text.trim().to_lowercase();
+    // Locked-rotor amps need no unit.
+    let amps = lower
+        .strip_prefix("lra")
+        .or_else(|| lower.strip_suffix("lra"))
+        .map(|rest| rest.trim().trim_start_matches([':', '=']).trim_start())
+        .map(|number| format!("{} a", number.trim_end_matches('a').trim_end()));
+    let text = amps.as_deref().unwrap_or(text);
+    if let Some(current) = part(text, &bounds::STARTING_CURRENT) {
+        return current.map(Start::Current);
+    }
+    if let Some(power) = part(text, &bounds::STARTING) {
+        return power.map(Start::Power);
+    }
+    Err(Reject::new("start"))
+}
+
+/// Reads "A", "A B B A", "aabb".
+pub(super) fn legs(text: &str) -> Result<Vec<Leg>, Reject> {
+    let wrong = || Reject::new("legs");
+    let found = text
+        .chars()
+        .filter(|c| !c.is_whitespace() && !matches!(c, ',' | ';' | '-'))
+        .map(|c| match c {
+            'A' | 'a' => Ok(Leg::A),
+            'B' | 'b' => Ok(Leg::B),
+            _ => Err(wrong()),
+        })
+        .collect::<Result<Vec<_>, _>>()?;
+    if found.is_empty() {
+        return Err(wrong());
+    }
+    Ok(found)
+}
+
 /// Reads "1500 W", "12.5 A", "1/2 hp", "1/2 hp code G".
 pub(super) fn draw(text: &str) -> Result<Draw, Reject> {
     let lower = text.trim().to_lowercase();
@@ -630,6 +687,42 @@ mod tests {
             "120 V 0 A",
         ] {
             assert!(draw(bad).is_err(), "{bad}");
+        }
+    }
+
+    #[test]
+    fn starts_in_watts_and_in_amperes() {
+        for (text, expected) in [
+            ("4.5 kW", Start::Power(Power::from_milliwatts(4_500_000))),
+            ("39 A", Start::Current(Current::from_milliamps(39_000))),
+            ("LRA 39", Start::Current(Current::from_milliamps(39_000))),
+            (
+                "lra: 39.5 A",
+                Start::Current(Current::from_milliamps(39_500)),
+            ),
+            ("39 LRA", Start::Current(Current::from_milliamps(39_000))),
+        ] {
+            assert_eq!(start(text), Ok(expected), "{text}");
+        }
+        for bad in ["39", "LRA", "lots", "500 A", "0 W", "39 V", "1,500 W"] {
+            assert!(start(bad).is_err(), "{bad}");
+        }
+    }
+
+    #[test]
+    fn one_leg_for_all_or_one_for_each() {
+        use Leg::{A, B};
+        for (text, expected) in [
+            ("A", vec![A]),
+            ("b", vec![B]),
+            ("A B B A", vec![A, B, B, A]),
+            ("aabb", vec![A, A, B, B]),
+            ("A, B", vec![A, B]),
+        ] {
+            assert_eq!(legs(text), Ok(expected), "{text}");
+        }
+        for bad in ["", "C", "leg A", "1", "A1", " "] {
+            assert!(legs(bad).is_err(), "{bad}");
         }
     }
 

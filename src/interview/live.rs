@@ -17,7 +17,14 @@ const NOT_ASKED_YET: Length = Length::from_millimetres(1_000_000);
 /// The dangers that are certain from the answers so far. What has not been asked yet is taken
 /// for harmless here, and only here: a danger that hangs on a question to come is told when that
 /// is answered. `unfinished` are the ids of parts whose questions are not all answered.
-pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>) -> Vec<Finding> {
+///
+/// `judge` makes the report: [`report::judge`] is enough to see what has changed; [`report::build`] tells what
+/// a danger rests on as well, and takes longer.
+pub(super) fn dangers(
+    draft: &Draft,
+    unfinished: &BTreeSet<String>,
+    judge: fn(&Plan) -> Report,
+) -> Vec<Finding> {
     let mut plan = build::plan(draft, &|key| key.to_owned());
     forget(&mut plan, unfinished);
     let site = &mut plan.site;
@@ -33,7 +40,7 @@ pub(super) fn dangers(draft: &Draft, unfinished: &BTreeSet<String>) -> Vec<Findi
         harmless(&mut outlet.breaker, outlet.shape.0.rating());
         harmless(&mut outlet.gfci, true);
     }
-    let mut findings = report::judge(&plan).findings;
+    let mut findings = judge(&plan).findings;
     findings.retain(|finding| finding.signal == Signal::Danger);
     findings
 }
@@ -89,12 +96,25 @@ pub(super) enum News {
 }
 
 impl Told {
+    /// Puts in what each danger rests on, from the same dangers worked out in full.
+    pub(super) fn in_full(news: &mut [News], full: &[Finding]) {
+        for news in news {
+            if let News::New(finding) | News::Also(finding) = news {
+                let same = |it: &&Finding| (it.code, &it.about) == (finding.code, &finding.about);
+                if let Some(full) = full.iter().find(same) {
+                    *finding = full.clone();
+                }
+            }
+        }
+    }
+
     pub(super) const fn already(dangers: Vec<Finding>) -> Self {
         Self(dangers)
     }
 
-    /// Takes what is dangerous now; gives what has changed.
-    pub(super) fn update(&mut self, now: Vec<Finding>) -> Vec<News> {
+    /// Takes what is dangerous now; gives what has changed. While questions are still to come
+    /// (`open`), none is told to be gone: the next answer may bring it back.
+    pub(super) fn update(&mut self, now: Vec<Finding>, open: bool) -> Vec<News> {
         let alike = |one: &Finding, other: &Finding| one.code == other.code;
         let mut news = Vec::new();
         for finding in &now {
@@ -106,12 +126,20 @@ impl Told {
                 news.push(News::Also(finding.clone()));
             }
         }
-        for old in &self.0 {
-            if !now.iter().any(|finding| alike(finding, old)) {
-                news.push(News::Gone(old.clone()));
+        let before = std::mem::replace(&mut self.0, now);
+        for old in before {
+            match self.0.iter_mut().find(|finding| alike(finding, &old)) {
+                // Those parts too that it named before.
+                Some(finding) if open => {
+                    let more = old.about.into_iter();
+                    let more: Vec<Id> = more.filter(|id| !finding.about.contains(id)).collect();
+                    finding.about.extend(more);
+                }
+                Some(_) => {}
+                None if open => self.0.push(old),
+                None => news.push(News::Gone(old)),
             }
         }
-        self.0 = now;
         news
     }
 }
@@ -173,7 +201,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
         let places = limit.path.iter().filter(|id| ids.contains(id)).count();
         let indent = "  ".repeat(places.max(1));
         let amps = words.amount(&limit.short_amps, Show::Capacity);
-        let refused = report.refusal(&limit.id, None).is_some();
+        let refused = report.refused(&limit.id).is_some();
         let line = words.with(
             if refused {
                 "picture-refused"
@@ -234,7 +262,7 @@ mod tests {
 
     fn codes(draft: &Draft, unfinished: &[&str]) -> Vec<&'static str> {
         let unfinished = unfinished.iter().map(|id| (*id).to_owned()).collect();
-        dangers(draft, &unfinished)
+        dangers(draft, &unfinished, report::judge)
             .iter()
             .map(|found| found.code)
             .collect()
@@ -251,6 +279,8 @@ mod tests {
         ];
         assert_eq!(codes(&draft(&answers), &[]), Vec::<&str>::new());
         answers.push(("outlets.gfci", "none"));
+        answers.push(("load.1.what", "kettle"));
+        answers.push(("load.2.what", "done"));
         assert_eq!(codes(&draft(&answers), &[]), Vec::<&str>::new());
         answers.push(("site.ground", "wet"));
         assert_eq!(codes(&draft(&answers), &[]), ["SHOCK001"]);
@@ -280,12 +310,24 @@ mod tests {
         let none = BTreeSet::new();
         let mut told = Told::default();
         assert!(matches!(
-            told.update(dangers(&with, &none))[..],
+            told.update(dangers(&with, &none, report::judge), false)[..],
             [News::New(_)]
         ));
-        assert_eq!(told.update(dangers(&with, &none)), []);
+        assert_eq!(told.update(dangers(&with, &none, report::judge), false), []);
         assert!(matches!(
-            told.update(dangers(&without, &none))[..],
+            told.update(dangers(&without, &none, report::judge), false)[..],
+            [News::Gone(_)]
+        ));
+        // While there are questions, it may come back: it is neither gone nor told as new again.
+        told.update(dangers(&with, &none, report::judge), true);
+        assert_eq!(
+            told.update(dangers(&without, &none, report::judge), true),
+            []
+        );
+        assert_eq!(told.update(dangers(&with, &none, report::judge), true), []);
+        told.update(dangers(&without, &none, report::judge), true);
+        assert!(matches!(
+            told.update(dangers(&without, &none, report::judge), false)[..],
             [News::Gone(_)]
         ));
     }

@@ -21,7 +21,7 @@ mod value;
 mod view;
 
 use crate::plan::Plan;
-use crate::report::loads;
+use crate::report::{self, loads};
 use crate::words::Words;
 
 pub use build::plan as plan_of;
@@ -137,7 +137,7 @@ pub fn run(
         let welcome = words.with("interview-welcome", [("count", count.into())]);
         prompter.tell(&welcome).map_err(InterviewError::Terminal)?;
     }
-    let mut told = live::Told::already(machine.dangers());
+    let mut told = live::Told::already(machine.dangers(report::judge));
     let mut explained = None;
     loop {
         let question = machine.question();
@@ -180,7 +180,11 @@ pub fn run(
                     tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
-                    let news = told.update(machine.dangers());
+                    let open = machine.question().key != "review";
+                    let mut news = told.update(machine.dangers(report::judge), open);
+                    if !news.is_empty() {
+                        live::Told::in_full(&mut news, &machine.dangers(report::build));
+                    }
                     let loads = if news.is_empty() {
                         Vec::new()
                     } else {

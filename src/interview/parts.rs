@@ -6,8 +6,9 @@ use super::draft::Draft;
 use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
-use crate::plan::{Id, LoadKind};
-use crate::tables::shape::{Configuration, Plug, Receptacle};
+use crate::plan::{Id, LoadKind, Span};
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
+use crate::verdict::BONDING_PLUG;
 
 /// The numbers of a list of parts that stand: up to the one that says "done", without those
 /// taken out.
@@ -44,6 +45,23 @@ pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
         .is_some_and(|table| table.kind == LoadKind::Medical);
     let told = draft.text(&format!("load.{n}.kind"));
     told.map_or(table, |kind| kind == "medical")
+}
+
+/// Whether a load's plug brings 120 V and 240 V, so that it may use the one, or both.
+pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
+    let plug = draft.text(&format!("load.{n}.plug")).and_then(Plug::named);
+    plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
+}
+
+/// Whether each outlet of this kind of a box is on one of two legs that come in.
+pub(super) fn has_leg(draft: &Draft, n: u8, m: u8) -> bool {
+    let face = draft.text(&format!("gear.{n}.out.{m}.face"));
+    let inlet = gear_plug(draft, n);
+    draft.text("generator.voltage") == Some("120-240")
+        && inlet.is_some_and(|inlet| inlet.0.circuit() == Circuit::TwoLegsNeutral)
+        && face
+            .and_then(Receptacle::named)
+            .is_some_and(|face| face.0.circuit() == Circuit::OneLeg)
 }
 
 pub(super) fn is_box(draft: &Draft, n: u8) -> bool {
@@ -125,6 +143,14 @@ pub(super) fn many(draft: &Draft, n: u8) -> u8 {
         .unwrap_or(1)
 }
 
+/// The outlets of the generator that a bonding plug goes into.
+pub(super) fn household_outlets(draft: &Draft) -> impl Iterator<Item = u8> {
+    outlets(draft).filter(|n| {
+        let shape = Place::Outlet(*n).shape(draft);
+        shape.is_some_and(|shape| shape.takes(BONDING_PLUG))
+    })
+}
+
 /// Whether there is this about some of the set's breakers: `share` or `early`.
 pub(super) fn odd(draft: &Draft, wanted: &str) -> bool {
     draft
@@ -185,6 +211,25 @@ impl Place {
                 .and_then(Receptacle::named),
         }
     }
+
+    /// How many plugs it takes: as told, or as its shape usually does.
+    fn sockets(self, draft: &Draft, shape: Option<Receptacle>) -> usize {
+        let told = match self {
+            Self::Outlet(n) => draft
+                .text(&format!("outlet.{n}.sockets"))
+                .and_then(|text| form::count(text, bounds::SOCKETS).ok()),
+            Self::End(..) => Some(1),
+            Self::Out(n, m, copy) => told_sockets(draft, n, m, copy),
+        };
+        usize::from(told.unwrap_or_else(|| shape.map_or(1, Receptacle::usual_sockets)))
+    }
+}
+
+/// How many plugs an outlet of a box takes, where the file that the plan was read from has told.
+pub(super) fn told_sockets(draft: &Draft, n: u8, m: u8, copy: u8) -> Option<u8> {
+    let each = draft.text(&format!("gear.{n}.out.{m}.sockets"))?;
+    let told = each.split(',').nth(usize::from(copy).checked_sub(1)?)?;
+    form::count(told, bounds::SOCKETS).ok()
 }
 
 /// Every place to plug in.
@@ -207,8 +252,44 @@ pub(super) fn places(draft: &Draft) -> Vec<Place> {
 /// all that is asked of them together.
 struct Layout {
     places: Vec<(Place, Option<Receptacle>)>,
+    /// How many plugs each takes.
+    sockets: BTreeMap<Place, usize>,
     /// As chosen, whether or not it still fits.
     chosen: BTreeMap<u8, Place>,
+    /// The loads that the answers put somewhere.
+    loads: Vec<Plugged>,
+}
+
+/// A load that the answers put somewhere.
+struct Plugged {
+    /// Its number.
+    n: u8,
+    place: Place,
+    count: usize,
+    /// When it is on; none where nobody said.
+    hours: Vec<Span>,
+}
+
+/// How many sockets these take at most at one time. What is on at different hours is plugged in one after
+/// the other.
+fn at_once<'a>(loads: impl Iterator<Item = &'a Plugged> + Clone) -> usize {
+    let minutes = loads
+        .clone()
+        .flat_map(|load| &load.hours)
+        .map(|span| span.from);
+    std::iter::once(0)
+        .chain(minutes)
+        .map(|minute| {
+            loads
+                .clone()
+                .filter(|load| {
+                    load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute))
+                })
+                .map(|load| load.count)
+                .sum()
+        })
+        .max()
+        .unwrap_or(0)
 }
 
 impl Layout {
@@ -235,15 +316,36 @@ impl Layout {
                 Some((n, *tokens.get(token)?))
             })
             .collect();
+        let loads = loads(draft)
+            .filter_map(|n| {
+                let token = draft.text(&format!("load.{n}.on"))?;
+                let hours = draft.text(&format!("load.{n}.hours"));
+                Some(Plugged {
+                    n,
+                    place: *tokens.get(token)?,
+                    count: usize::from(many(draft, n)),
+                    hours: hours
+                        .and_then(|text| form::spans(text).ok())
+                        .unwrap_or_default(),
+                })
+            })
+            .collect();
+        let sockets = shapes
+            .iter()
+            .map(|(place, shape)| (*place, place.sockets(draft, *shape)))
+            .collect();
         Self {
             places: shapes,
+            sockets,
             chosen,
+            loads,
         }
     }
 
-    fn shape(&self, place: Place) -> Option<Receptacle> {
-        let found = self.places.iter().find(|(other, _)| *other == place);
-        found.and_then(|(_, shape)| *shape)
+    /// Whether a socket is left there beside so many parts and the loads.
+    fn has_room(&self, place: Place, gear: usize) -> bool {
+        let loads = at_once(self.loads.iter().filter(|load| load.place == place));
+        gear + loads < self.sockets.get(&place).copied().unwrap_or(0)
     }
 
     /// Where a part's plug goes in, without it feeding itself.
@@ -273,8 +375,7 @@ impl Layout {
             .collect()
     }
 
-    /// Where each part is plugged in, in order: as chosen, or the one free place it fits. A place
-    /// for one plug that an earlier part is in is not free.
+    /// Where each part is plugged in, in order: as chosen, or the one free place it fits.
     fn feeds(&self, draft: &Draft, last: u8) -> Vec<(u8, Option<Place>)> {
         let mut found: Vec<(u8, Option<Place>)> = Vec::new();
         for n in gear(draft).take_while(|n| *n <= last) {
@@ -294,18 +395,80 @@ impl Layout {
     }
 
     fn free(&self, fits: &[Place], taken: &[(u8, Option<Place>)]) -> Vec<Place> {
-        let has_room = |place: &Place| {
-            self.shape(*place)
-                .is_some_and(|shape| shape.usual_sockets() > 1)
-                || taken.iter().all(|(_, other)| other.as_ref() != Some(place))
-        };
+        let has_room = |place: &Place| self.has_room(*place, parts_in(taken, *place));
         fits.iter().copied().filter(has_room).collect()
+    }
+
+    /// The places to offer a part: those where its plug goes in and a socket is left, and the one it is in,
+    /// unless parts named before it have all of that.
+    fn offers(&self, draft: &Draft, n: u8) -> Vec<Place> {
+        let others: Vec<(u8, Option<Place>)> = self
+            .feeds(draft, u8::MAX)
+            .into_iter()
+            .filter(|(other, _)| *other != n)
+            .collect();
+        let before: Vec<_> = others
+            .iter()
+            .copied()
+            .filter(|(other, _)| *other < n)
+            .collect();
+        let own = |place: Place| {
+            self.chosen.get(&n) == Some(&place)
+                && parts_in(&before, place) < self.sockets.get(&place).copied().unwrap_or(0)
+        };
+        let fits = self.may_feed(draft, n).into_iter();
+        fits.filter(|place| own(*place) || self.has_room(*place, parts_in(&others, *place)))
+            .collect()
     }
 }
 
-/// Where a part's plug goes in, without it feeding itself.
-pub(super) fn may_feed(draft: &Draft, n: u8) -> Vec<Place> {
-    Layout::new(draft).may_feed(draft, n)
+/// How many of these parts are in a place.
+fn parts_in(gear: &[(u8, Option<Place>)], at: Place) -> usize {
+    gear.iter().filter(|(_, place)| *place == Some(at)).count()
+}
+
+/// Whether a part's plug goes in anywhere, without it feeding itself.
+pub(super) fn fits_somewhere(draft: &Draft, n: u8) -> bool {
+    !Layout::new(draft).may_feed(draft, n).is_empty()
+}
+
+/// The places to offer a part.
+pub(super) fn offers(draft: &Draft, n: u8) -> Vec<Place> {
+    Layout::new(draft).offers(draft, n)
+}
+
+/// The places to offer a load with this plug: those that take it and have sockets left for it in its hours,
+/// and the one it is in, unless gear and the loads named before it have all of that.
+pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
+    let layout = Layout::new(draft);
+    let gear = layout.feeds(draft, u8::MAX);
+    let hours = draft.text(&format!("load.{n}.hours"));
+    let hours = hours
+        .and_then(|text| form::spans(text).ok())
+        .unwrap_or_default();
+    let own = layout
+        .loads
+        .iter()
+        .find(|load| load.n == n)
+        .map(|load| load.place);
+    let takes = |shape: &Option<Receptacle>| shape.is_some_and(|shape| shape.takes(plug));
+    let places = layout.places.iter().filter(|(_, shape)| takes(shape));
+    places
+        .map(|(place, _)| *place)
+        .filter(|place| {
+            let this = Plugged {
+                n,
+                place: *place,
+                count: usize::from(many(draft, n)),
+                hours: hours.clone(),
+            };
+            let others = layout.loads.iter().filter(|load| {
+                load.place == *place && (load.n < n || (load.n > n && own != Some(*place)))
+            });
+            let taken = at_once(others.chain([&this]));
+            parts_in(&gear, *place) + taken <= layout.sockets.get(place).copied().unwrap_or(0)
+        })
+        .collect()
 }
 
 /// The only one, if it is a part named before: going only backwards, no two parts can come to
@@ -330,11 +493,11 @@ pub(super) fn has_choice(draft: &Draft, n: u8) -> bool {
     free_feeds(draft, n).iter().filter(before).count() > 1
 }
 
-/// Of the places where a part's plug goes in, the last that nothing else is plugged into: the
-/// end of the cord named before a box, rather than the outlet the cord is in.
+/// Of the places to offer a part, the last that nothing else is plugged into: the end of the cord named
+/// before a box, rather than the outlet the cord is in.
 pub(super) fn likely_feed(draft: &Draft, n: u8) -> Option<Place> {
     let layout = Layout::new(draft);
-    let fits = layout.may_feed(draft, n);
+    let fits = layout.offers(draft, n);
     let taken: Vec<Place> = layout
         .feeds(draft, u8::MAX)
         .into_iter()

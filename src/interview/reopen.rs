@@ -78,6 +78,10 @@ impl Open {
         for field in ["rated", "peak", "inverter"] {
             self.put(format!("generator.{field}"), said(set.get(field)));
         }
+        // A file says which of the two its one figure is.
+        if said(set.get("peak")) == Said::Unknown && said(set.get("rated")) != Said::Unknown {
+            self.is("generator.figure", "running");
+        }
         let voltage = match said(set.get("voltage")) {
             Said::Is(text) if text == "120 V" => Said::is("120"),
             Said::Is(_) => Said::is("120-240"),
@@ -96,7 +100,17 @@ impl Open {
             self.put("generator.limit", said(joined.get("limit")));
         }
         self.fuel(set);
-        self.outlets(&list(set, "outlet"))
+        let outlets = list(set, "outlet");
+        if plug {
+            let within = set.get("bonding_plug_in").map(text_of);
+            let at = outlets
+                .iter()
+                .position(|outlet| outlet.get("id").map(text_of) == within);
+            let at = at.filter(|_| within.is_some());
+            let said = at.map_or(Said::Unknown, |at| Said::Is(format!("outlet {}", at + 1)));
+            self.put("outlets.bonding", said);
+        }
+        self.outlets(&outlets)
     }
 
     fn fuel(&mut self, set: &Table) {
@@ -205,6 +219,9 @@ impl Open {
         ] {
             self.put(format!("site.{field}"), said(site.get(key)));
         }
+        if said(site.get("people_sleep")) == Said::is("no") {
+            self.is("site.alarm", "nobody");
+        }
     }
 
     fn loads(&mut self, loads: Vec<&Table>) -> Option<()> {
@@ -231,8 +248,18 @@ impl Open {
             self.put(key("draw"), draw);
             let count = load.get("count").map_or_else(|| "1".into(), text_of);
             self.is(key("count"), count);
+            let starting = match load.get("starting_current") {
+                Some(amps) => said(Some(amps)),
+                None => said(load.get("starting")),
+            };
+            self.put(key("starting"), starting);
+            let uses = match said(load.get("voltage")) {
+                Said::Is(text) if text == "240 V" => Said::is("240"),
+                Said::Is(_) => Said::is("both"),
+                other => other,
+            };
+            self.put(key("voltage"), uses);
             for (field, name) in [
-                ("starting", "starting"),
                 ("factor", "power_factor"),
                 ("continuous", "continuous"),
                 ("plug", "plug"),
@@ -302,6 +329,7 @@ impl Open {
             ["shape", "breaker", "gfci", "wire"]
                 .iter()
                 .all(|field| one.get(*field) == other.get(*field))
+                && leg(one).is_some() == leg(other).is_some()
         };
         let kinds: Vec<&[&Table]> = outlets.chunk_by(alike).collect();
         let count = numbered(kinds.len(), MOST_OUTS)?;
@@ -317,11 +345,19 @@ impl Open {
             );
             self.put(key("gfci"), said(first.get("gfci")));
             self.if_there(key("wire"), first.get("wire"));
+            let legs: Vec<String> = kind.iter().filter_map(|out| leg(out)).collect();
+            let legs = (!legs.is_empty()).then(|| Said::Is(legs.join(" ")));
+            self.put(key("leg"), legs.unwrap_or(Said::Unknown));
             let ids: Vec<String> = kind
                 .iter()
                 .filter_map(|out| out.get("id").map(text_of))
                 .collect();
             self.is(key("ids"), ids.join(","));
+            if kind.iter().any(|out| out.contains_key("sockets")) {
+                let each = kind.iter().map(|out| out.get("sockets").map(text_of));
+                let each: Vec<String> = each.map(Option::unwrap_or_default).collect();
+                self.is(key("sockets"), each.join(","));
+            }
         }
         if count < MOST_OUTS {
             self.is(format!("gear.{n}.out.{}.face", count + 1), "done");
@@ -351,6 +387,14 @@ impl Open {
             let on = on.and_then(|id| token(&id));
             self.is(format!("load.{n}.on"), on.unwrap_or_else(|| "any".into()));
         }
+    }
+}
+
+/// The leg of an outlet, where the file says it.
+fn leg(outlet: &Table) -> Option<String> {
+    match said(outlet.get("leg")) {
+        Said::Is(leg) => Some(leg),
+        _ => None,
     }
 }
 
@@ -549,6 +593,24 @@ plug = \"5-15P\"
         insta::assert_snapshot!(merged);
         let plan = read(&merged).unwrap();
         assert_eq!(plan.loads.len(), 2);
+    }
+
+    /// Nobody sleeps here: so it opens, and an alarm takes it back.
+    #[test]
+    fn where_nobody_sleeps() {
+        let text = demo::MENDED.replacen("co_alarm = true", "people_sleep = false", 1);
+        let mut machine = opened(&text);
+        assert_eq!(machine.draft().text("site.alarm"), Some("nobody"));
+        let before = plain(machine.draft());
+        assert_eq!(before.site.people_sleep, Answer::Known(false));
+        assert_eq!(before.site.co_alarm, Answer::Missing);
+        answer(&mut machine, &["site", "site.alarm", "yes"]);
+        let merged = merge(&text, &before, &plain(machine.draft())).unwrap();
+        let site = read(&merged).unwrap().site;
+        assert_eq!(
+            (site.people_sleep, site.co_alarm),
+            (Answer::Missing, Answer::Known(true))
+        );
     }
 
     /// "I don't know" stays one: from the draft into the file, and back to the same question.

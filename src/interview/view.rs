@@ -73,12 +73,18 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
         live::News::Gone(finding) => ("note-danger-gone", finding),
     };
     let text = words.finding(finding, loads);
+    // Of a guess, where to look says more than what it would mean.
+    let why = if text.look.is_empty() {
+        text.why
+    } else {
+        words.look(&text.look)
+    };
     words.with(
         key,
         [
             ("signal", text.signal.into()),
             ("title", text.title.into()),
-            ("why", text.why.into()),
+            ("why", why.into()),
             ("fix", text.fix.into()),
         ],
     )

@@ -6,9 +6,9 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
-use crate::quantity::{Length, Power, Wire};
+use crate::quantity::{Current, Length, Power, Wire};
 use crate::report::{Repair, Value, Values};
-use crate::rules::NIGHT;
+use crate::rules::night;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
@@ -331,7 +331,9 @@ impl Change {
 /// long before the night.
 fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
     const BEFORE: u16 = 120;
-    let night = plan.site.quiet_hours.or(NIGHT);
+    let Some(night) = night(&plan.site) else {
+        return false;
+    };
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
         return false;
     };
@@ -450,6 +452,10 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     load.running = Answer::Known(Draw::Power(less(running)));
     if let Answer::Known(starting) = load.starting {
         load.starting = Answer::Known(less(starting));
+    }
+    if let Answer::Known(amps) = load.starting_current {
+        let less = (amps.milliamps() + part - 1) / part;
+        load.starting_current = Answer::Known(Current::from_milliamps(less));
     }
     true
 }

@@ -7,11 +7,12 @@
 use rust_decimal::Decimal;
 
 use super::change::{Change, shape_of};
-use crate::plan::{Answer, Cord, Draw, Id, LoadKind, Plan, Span};
+use crate::plan::{Answer, Cord, Draw, Id, LoadKind, Plan, Span, Stands};
 use crate::quantity::Length;
 use crate::report::{Finding, Report, Signal};
 use crate::supply::LimitReason;
 use crate::tables::conductor::gauge_of;
+use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// Cords are sold in these sizes, thinnest first.
@@ -142,6 +143,26 @@ impl List<'_> {
             "AIR001" => changes.push(Change::Distance),
             "AIR002" => changes.push(Change::Alarm),
             "AIR003" => changes.push(Change::OpenAir),
+            "AIR006" => {
+                let site = &self.plan.site;
+                if !site.sleepers_at.known().is_some_and(|at| *at >= AMPLE) {
+                    changes.push(Change::Distance);
+                }
+                if site.co_alarm != Answer::Known(true) {
+                    changes.push(Change::Alarm);
+                }
+                if !matches!(site.stands, Answer::Known(Stands::Open | Stands::Roof)) {
+                    changes.push(Change::OpenAir);
+                }
+                // What a life depends on, or may, is switched off for nothing.
+                let others = self
+                    .plan
+                    .loads
+                    .iter()
+                    .filter(|load| about.contains(&load.id));
+                let others = others.filter(|load| !load.may_be(LoadKind::Medical));
+                changes.extend(others.map(|load| Change::OffAtNight(load.id.clone())));
+            }
             "SHOCK003" => changes.push(Change::NoBuilding),
             "SHOCK001" => {
                 for id in about {
@@ -415,9 +436,9 @@ impl List<'_> {
             .filter(move |limit| limit.shape.takes(plug))
             .filter(|limit| limit.set_by.reason != LimitReason::NotFed)
             .filter(|limit| {
-                let refused = self.report.refusal(&limit.id, None);
                 // Bare ones become sound with the protection that new parts bring.
-                refused.is_none_or(|finding| finding.code == "SHOCK001")
+                let refused = self.report.refused(&limit.id);
+                refused.is_none_or(|why| ["SHOCK001", "SHOCK013"].contains(&why.code))
             })
             .map(|limit| &limit.id)
             .filter(|at| self.open(at) > 0)

@@ -31,20 +31,13 @@ use crate::report::{self, Effect, Report, Signal, Tally};
 /// How many plans are checked at most: well under a second.
 pub const PLANS: usize = 600;
 
-/// Counts what is wrong with a plan.
+/// Counts what is wrong with a plan: troubles, as every other place does.
 #[must_use]
 pub fn tally(plan: &Plan, report: &Report) -> Tally {
-    let count = |signal| {
-        report
-            .findings
-            .iter()
-            .filter(|finding| finding.signal == signal)
-            .count()
-    };
     let musts: BTreeSet<Id> = list::waiting(plan, report).into_iter().flatten().collect();
     Tally {
-        dangers: count(Signal::Danger),
-        warnings: count(Signal::Warning),
+        dangers: report.count(Signal::Danger),
+        warnings: report.count(Signal::Warning),
         unserved_musts: musts.len(),
     }
 }

@@ -10,7 +10,7 @@ use proptest::sample::{Index, select};
 use super::bounds::{self, Bounds};
 use super::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Wanted,
+    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Uses, Wanted,
 };
 use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
@@ -70,6 +70,8 @@ fn site() -> impl Strategy<Value = Site> {
                 Stands::Covered,
                 Stands::Enclosed,
             ])),
+            // Mostly not said.
+            prop_oneof![4 => Just(Answer::Missing), 1 => answer(any::<bool>())],
         ),
     )
         .prop_map(
@@ -81,7 +83,7 @@ fn site() -> impl Strategy<Value = Site> {
                 air,
                 quiet_hours,
                 co_alarm,
-                (feeds_building, stands),
+                (feeds_building, stands, people_sleep),
             )| {
                 Site {
                     name,
@@ -93,6 +95,7 @@ fn site() -> impl Strategy<Value = Site> {
                     co_alarm,
                     feeds_building,
                     stands,
+                    people_sleep,
                 }
             },
         )
@@ -181,6 +184,8 @@ fn generator() -> impl Strategy<Value = Generator> {
                 voltage: first.3,
                 neutral: first.4,
                 bonding_plug: first.5,
+                // Named once its outlets have names.
+                bonding_plug_in: None,
                 inverter: first.6,
                 fuel: fuel.0,
                 rated_on: fuel.1,
@@ -248,42 +253,52 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
             }
         ),
     ];
-    let kinds = vec![
-        LoadKind::Heater,
-        LoadKind::Motor,
-        LoadKind::Electronic,
-        LoadKind::Lamp,
-        LoadKind::Medical,
-    ];
     (
         (
             name(),
             prop_oneof![
                 // It may be unknown, but not left out.
                 1 => Just(Answer::Unknown),
-                9 => select(kinds).prop_map(Answer::Known),
+                9 => select(&LoadKind::ALL[..]).prop_map(Answer::Known),
             ],
             answer(draw),
             1..=5_u8,
             answer(any::<bool>()),
         ),
-        answer(quantity::<Power>(50_000_000, 100_000_000)),
+        (
+            answer(quantity::<Power>(50_000_000, 100_000_000)),
+            // No less than any current that something runs with.
+            answer(quantity::<Current>(
+                bounds::CURRENT.most.milliamps(),
+                bounds::STARTING_CURRENT.most.milliamps(),
+            )),
+            any::<bool>(),
+        ),
         answer(within(&bounds::POWER_FACTOR)),
         answer(any::<bool>()),
         select(vec![Wanted::Must, Wanted::Wish]),
         vec(span(), 0..3),
-        answer(shape().prop_map(Plug)),
+        (
+            answer(shape().prop_map(Plug)),
+            answer(select(Uses::ALL.to_vec())),
+        ),
     )
         .prop_map(
             |(
                 (name, kind, running, count, backup),
-                starting,
+                (starting, starting_current, in_amps),
                 power_factor,
                 continuous,
                 wanted,
                 hours,
-                plug,
+                (plug, voltage),
             )| {
+                // One of the two at most.
+                let (starting, starting_current) = if in_amps {
+                    (Answer::Missing, starting_current)
+                } else {
+                    (starting, Answer::Missing)
+                };
                 Load {
                     id: id("to be named", 0),
                     name,
@@ -291,11 +306,13 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
                     running,
                     count,
                     starting,
+                    starting_current,
                     power_factor,
                     continuous,
                     wanted,
                     hours,
                     plug,
+                    voltage,
                     on: None,
                     backup,
                     now: None,
@@ -347,6 +364,9 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
     )
         .prop_map(|(site, mut generator, cords, boxes, loads, shares)| {
             let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
+            if shares.last() == Some(&true) {
+                generator.bonding_plug_in = receptacles.last().cloned();
+            }
             let mut named_cords = Vec::new();
             let mut named_boxes = Vec::new();
             for (at, (mut cord, from)) in cords.into_iter().enumerate() {
@@ -495,5 +515,9 @@ pub(crate) fn likely_load(load: &mut Load, shapes: &BTreeMap<Id, Receptacle>) {
     if let Answer::Known(starting) = load.starting {
         let starting = 2_010_000 + starting.milliwatts() % 3_000_000;
         load.starting = Answer::Known(Power::from_milliwatts(starting));
+    }
+    if let Answer::Known(amps) = load.starting_current {
+        let amps = 15_100 + amps.milliamps() % 30_000;
+        load.starting_current = Answer::Known(Current::from_milliamps(amps));
     }
 }

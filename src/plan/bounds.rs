@@ -115,6 +115,8 @@ pub const RUNNING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
 pub const CURRENT: Bounds<Current> = up(Current::from_milliamps(1), MOST_CURRENT);
 /// `starting`: what it draws for a moment.
 pub const STARTING: Bounds<Power> = up(Power::from_milliwatts(1), MOST_POWER);
+/// `starting_current`: the same in amperes.
+pub const STARTING_CURRENT: Bounds<Current> = up(Current::from_milliamps(1), MOST_CURRENT);
 /// `hp` of a motor, a bare number.
 pub const HORSEPOWER: Bounds<Ratio> = up(Ratio::from_permille(1), Ratio::from_permille(10_000));
 /// `power_factor`. A lower one is a larger current.

@@ -190,6 +190,17 @@ pub struct Site {
     pub feeds_building: Answer<bool>,
     /// What is over and round the set while it runs.
     pub stands: Answer<Stands>,
+    /// Whether anybody sleeps where exhaust may reach them. Silence is a yes: a market or a work party
+    /// says that nobody does.
+    pub people_sleep: Answer<bool>,
+}
+
+impl Site {
+    /// Whether anybody sleeps here, as far as is known.
+    #[must_use]
+    pub fn sleeps(&self) -> bool {
+        self.people_sleep != Answer::Known(false)
+    }
 }
 
 /// What is over and round the set while it runs.
@@ -298,6 +309,8 @@ pub struct Generator {
     pub neutral: Answer<Neutral>,
     /// Whether a plug that joins neutral to ground is fitted.
     pub bonding_plug: Answer<bool>,
+    /// The receptacle that plug is in. `None`: nobody said.
+    pub bonding_plug_in: Option<Id>,
     /// Whether it is an inverter set, which limits its own current.
     pub inverter: Answer<bool>,
     /// What it burns.
@@ -538,6 +551,9 @@ pub struct Load {
     pub count: u8,
     /// Power for the moments of starting.
     pub starting: Answer<Power>,
+    /// The same as the plate has it in amperes, of each of its legs: locked-rotor amps. One of the two
+    /// is given at most.
+    pub starting_current: Answer<Current>,
     /// Real over apparent power.
     pub power_factor: Answer<Ratio>,
     /// Whether it runs for three hours or more at a stretch.
@@ -548,6 +564,8 @@ pub struct Load {
     pub hours: Vec<Span>,
     /// Its plug.
     pub plug: Answer<Plug>,
+    /// What it uses of a plug that brings 120 V and 240 V.
+    pub voltage: Answer<Uses>,
     /// Where it is plugged in, and stays.
     pub on: Option<Id>,
     /// Whether a battery made for it takes over, for the whole night, when the power goes off.
@@ -562,13 +580,53 @@ impl Load {
     pub fn may_be(&self, kind: LoadKind) -> bool {
         self.kind.known().is_none_or(|known| *known == kind)
     }
+
+    /// Whether it makes heat, of whichever use, or nobody knows of which kind it is.
+    #[must_use]
+    pub fn may_heat(&self) -> bool {
+        self.kind.known().is_none_or(|known| known.heats())
+    }
+
+    /// Whether it is known to need 240 V: by its plug, which has no neutral, or because somebody said so.
+    #[must_use]
+    pub fn needs_240(&self) -> bool {
+        let plug = self.plug.known();
+        self.voltage == Answer::Known(Uses::V240)
+            || plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegs)
+    }
+}
+
+/// What a load uses of a plug with both hots and a neutral.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Uses {
+    /// The 240 V between the hots and nothing else: as much on each leg.
+    V240,
+    /// 120 V from the hots to the neutral too, shared out in whichever way.
+    V120AndV240,
+}
+
+impl Uses {
+    /// Both, in the order in which people are asked.
+    pub const ALL: [Self; 2] = [Self::V240, Self::V120AndV240];
+    /// Their words in plan files, in that order.
+    pub const WORDS: [&str; 2] = ["240 V", "120/240 V"];
+
+    /// Its word in plan files.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        Self::WORDS[self as usize]
+    }
 }
 
 /// Electrical behaviour of a load.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum LoadKind {
-    /// Resistance heat: kettle, toaster, heater.
+    /// Resistance heat for rooms, beds and people, and whatever is not to cook with. Older plans say it
+    /// of all heat.
     Heater,
+    /// Resistance heat to cook with, or to heat water: somebody stands by it, and it is not taken to run
+    /// at night unless its hours say so.
+    Cooker,
     /// Anything that turns a motor or compressor.
     Motor,
     /// Switched-mode supplies: chargers, televisions.
@@ -581,20 +639,27 @@ pub enum LoadKind {
 
 impl LoadKind {
     /// Every kind, in the order in which people are asked.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 6] = [
         Self::Heater,
+        Self::Cooker,
         Self::Motor,
         Self::Electronic,
         Self::Lamp,
         Self::Medical,
     ];
     /// Their words, in that order.
-    pub const WORDS: [&str; 5] = ["heater", "motor", "electronic", "lamp", "medical"];
+    pub const WORDS: [&str; 6] = ["heater", "cooker", "motor", "electronic", "lamp", "medical"];
 
     /// Its word in plan files and reports.
     #[must_use]
     pub const fn word(self) -> &'static str {
         Self::WORDS[self as usize]
+    }
+
+    /// Whether it is resistance heat: what is worked out of watts and amps is the same for all of it.
+    #[must_use]
+    pub const fn heats(self) -> bool {
+        matches!(self, Self::Heater | Self::Cooker)
     }
 
     /// The kind of that word.

@@ -111,6 +111,7 @@ fn site(out: &mut Out, site: &Site) {
             Stands::Enclosed => "enclosed",
         })
     });
+    out.yes_no("people_sleep", site.people_sleep);
 }
 
 fn generator(out: &mut Out, generator: &Generator) {
@@ -134,6 +135,7 @@ fn generator(out: &mut Out, generator: &Generator) {
         })
     });
     out.yes_no("bonding_plug", generator.bonding_plug);
+    out.optional("bonding_plug_in", generator.bonding_plug_in.as_ref());
     out.yes_no("inverter", generator.inverter);
     let fuel = |fuel: &Fuel| {
         quoted(match fuel {
@@ -280,6 +282,7 @@ fn load(out: &mut Out, load: &Load) {
         out.raw("count", load.count);
     }
     out.quantity("starting", &load.starting, Round::Up);
+    out.quantity("starting_current", &load.starting_current, Round::Up);
     out.answer("power_factor", &load.power_factor, |ratio| {
         let number = ratio.amount().to_string();
         if number.contains('.') {
@@ -305,6 +308,7 @@ fn load(out: &mut Out, load: &Load) {
         out.raw("hours", format!("[{}]", spans.join(", ")));
     }
     out.answer("plug", &load.plug, |plug| quoted(&plug.to_string()));
+    out.answer("voltage", &load.voltage, |uses| quoted(uses.word()));
     out.optional("on", load.on.as_ref().map(Id::as_str));
     out.yes_no("backup", load.backup);
     out.optional("now", load.now.as_ref().map(Id::as_str));
@@ -430,6 +434,7 @@ mod tests {
             whole(&bounds::RUNNING, at, near)?;
             whole(&bounds::CURRENT, at, near)?;
             whole(&bounds::STARTING, at, near)?;
+            whole(&bounds::STARTING_CURRENT, at, near)?;
             whole(&bounds::HORSEPOWER, at, near)?;
         }
     }

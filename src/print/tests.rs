@@ -1,5 +1,6 @@
 //! Prints of a small report made by hand.
 
+mod agree;
 mod any;
 mod hostile;
 mod legible;
@@ -51,6 +52,12 @@ fn limit(
     reason: LimitReason,
     gfci: bool,
 ) -> Limit {
+    let set_by = SetBy {
+        id: id(by),
+        reason,
+        enforced: reason.enforced(),
+        share: false,
+    };
     Limit {
         id: id(name),
         shape: Receptacle::named(shape).expect("a shape"),
@@ -60,13 +67,40 @@ fn limit(
         short_amps: amps(short),
         continuous_watts: watts(long * 120),
         short_watts: watts(short * 120),
-        set_by: SetBy {
-            id: id(by),
-            reason,
-            enforced: reason.enforced(),
+        continuous_set_by: SetBy {
+            share: long < short,
+            ..set_by.clone()
         },
+        set_by,
+        acts: if reason.enforced() {
+            Acts::AtLimit { id: id(by) }
+        } else {
+            Acts::Never
+        },
+        legs: &[Leg::A],
         gfci,
+        shock: Shock {
+            state: if gfci {
+                ShockState::Works
+            } else {
+                ShockState::None
+            },
+            by: gfci.then(|| id(name)),
+            joint: None,
+        },
         path: vec![id("twist"), id("long"), id(name)],
+    }
+}
+
+fn verdict(name: &str, loads: &[&str]) -> Verdict {
+    Verdict {
+        id: id(name),
+        admits: Admits::Everything,
+        only: Vec::new(),
+        why: None,
+        loads: loads.iter().map(|load| id(load)).collect(),
+        one_at_a_time: false,
+        assumed: Vec::new(),
     }
 }
 
@@ -177,6 +211,11 @@ fn small() -> (Plan, Report) {
                     true,
                 ),
             ],
+            troubles: Vec::new(),
+            verdicts: vec![
+                verdict("box-left", &["kettle"]),
+                verdict("box-lamp", &["lamp.1", "lamp.2"]),
+            ],
             loads: vec![
                 load("kettle", "Kettle", 1500),
                 load("lamp.1", "String lamp", 20),
@@ -218,6 +257,7 @@ fn small() -> (Plan, Report) {
             volts: crate::report::Volts::default(),
             tests: Vec::new(),
             assumed: Vec::new(),
+            matters: Vec::new(),
             decides: None,
         },
     };
@@ -392,7 +432,7 @@ fn an_adapter_is_headed_so_on_its_label() {
             crate::plan::demo::MENDED
         );
         let (plan, report) = demo(&text);
-        assert!(report.refusal(&id("stub"), None).is_none());
+        assert!(report.refused(&id("stub")).is_none());
         let options = Options {
             stock: Some(Stock::named(stock).expect("a stock")),
             only: vec![Document::Labels],

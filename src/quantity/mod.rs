@@ -222,6 +222,25 @@ impl Power {
     }
 }
 
+impl Temperature {
+    /// In ninths of a thousandth of a degree Celsius, in which degrees of both scales are whole. What
+    /// reads as tenths of a degree Fahrenheit is just that, and not the thousandth of a degree Celsius
+    /// above it.
+    #[must_use]
+    pub const fn ninths(self) -> i64 {
+        // Tenths of a degree Fahrenheit are 500 of these; its zero is 160,000 of them below.
+        const TENTH: i64 = 500;
+        const ZERO: i64 = -160_000;
+        let upper = self.0 * 9;
+        let fahrenheit = upper - (upper - ZERO).rem_euclid(TENTH);
+        if upper - fahrenheit < 9 {
+            fahrenheit
+        } else {
+            upper
+        }
+    }
+}
+
 /// Brings a wide intermediate result back, holding at the ends: a sum that large is refused by
 /// the plan reader's bounds long before it comes here.
 #[must_use]
@@ -264,6 +283,35 @@ mod tests {
     fn a_sum_never_wraps_round() {
         let most = std::hint::black_box(Current::from_milliamps(i64::MAX));
         let _ = std::hint::black_box(most + Current::from_milliamps(1));
+    }
+
+    /// °C = (°F − 32) × 5 / 9, so that ninths of a thousandth are 500 for each tenth of a degree
+    /// Fahrenheit.
+    #[test]
+    fn degrees_of_both_scales_are_whole() {
+        for (text, ninths) in [
+            ("0 °C", 0),
+            ("15 °C", 135_000),
+            ("32 °F", 0),
+            ("59 °F", 135_000),
+            ("60 °F", 140_000),
+            ("60.1 °F", 140_500),
+            ("-40 °F", -360_000),
+            ("-40 °C", -360_000),
+            ("100 °F", 340_000),
+            ("37.777 °C", 339_993),
+            ("15.5 °C", 139_500),
+        ] {
+            let read = Temperature::parse(text, Round::Up).map(Temperature::ninths);
+            assert_eq!(read, Ok(ninths), "{text}");
+        }
+        // Never more than what is held, and never in another order.
+        let mut before = i64::MIN;
+        for count in -60_000..=70_000 {
+            let ninths = Temperature::from_millicelsius(count).ninths();
+            assert!(ninths <= count * 9 && ninths > count * 9 - 9 && ninths > before);
+            before = ninths;
+        }
     }
 
     #[test]

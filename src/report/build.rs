@@ -2,34 +2,38 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    FORMAT, Figures, Limit, LoadFacts, Report, SetBy, Sharing, Usable, decides, drops, energy,
-    noise, proofs, volts,
+    Acts, Admits, Because, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy, Sharing,
+    Shock, ShockState, Usable, Verdict, decides, drops, energy, noise, proofs, troubles, volts,
 };
-use crate::plan::{Leg, Plan};
+use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts};
 use crate::sharing::share;
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{self, NodeIx, NodeKind, Supply};
+use crate::verdict::{Protection, Refusal, Verdicts};
 
 /// The report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
-    let mut report = judged(plan, &supply);
+    let verdicts = Verdicts::of(plan, &supply);
+    let mut report = judged(plan, &supply, &verdicts);
     let Report {
         findings, figures, ..
     } = &mut report;
-    let decides = decides::most(plan, figures, findings, |answered, field, trial| {
+    let answers = decides::answers(plan, figures, findings, |answered, field, trial| {
         let other = decides::changes_supply(field).then(|| Supply::build(answered));
+        let supply = other.as_ref().unwrap_or(&supply);
+        let verdicts = Verdicts::of(answered, supply);
         let limits = other
             .as_ref()
-            .map(|supply| std::mem::replace(&mut trial.limits, limits(supply)));
+            .map(|supply| std::mem::replace(&mut trial.limits, limits(supply, &verdicts)));
         let loads = decides::changes_loads(field).then(|| {
             let facts = facts(answered, &loads::units(answered).0);
             std::mem::replace(&mut trial.loads, facts)
         });
         let found = rules::check_some(
-            &Facts::new(answered, other.as_ref().unwrap_or(&supply), trial),
+            &Facts::new(answered, supply, &verdicts, trial),
             decides::counts,
         );
         let standing = decides::Standing::of(trial, &found);
@@ -39,9 +43,14 @@ pub fn build(plan: &Plan) -> Report {
         if let Some(loads) = loads {
             trial.loads = loads;
         }
-        standing
+        (standing, found)
     });
-    report.figures.decides = decides;
+    for (at, field) in answers.rests_on {
+        let assumption = figures.assumed.iter().find(|it| it.field == field);
+        findings[at].rests_on.extend(assumption.cloned());
+    }
+    report.figures.matters = answers.matters;
+    report.figures.decides = answers.decides;
     report
 }
 
@@ -49,13 +58,15 @@ pub fn build(plan: &Plan) -> Report {
 /// all the rest: for whoever asks about many plans.
 #[must_use]
 pub fn judge(plan: &Plan) -> Report {
-    judged(plan, &Supply::build(plan))
+    let supply = Supply::build(plan);
+    judged(plan, &supply, &Verdicts::of(plan, &supply))
 }
 
-fn judged(plan: &Plan, supply: &Supply) -> Report {
+fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let (units, load_assumptions) = loads::units(plan);
-    let sharing = share(plan, supply, &units);
+    let sharing = share(plan, supply, verdicts, &units);
     let mut assumed = supply.assumed.clone();
+    assumed.extend(verdicts.assumed());
     assumed.extend(load_assumptions);
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
@@ -63,21 +74,26 @@ fn judged(plan: &Plan, supply: &Supply) -> Report {
     let scene = drops::Scene::new(supply, &units, &sharing);
     let plugged_in = scene.placed.iter();
     let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
-    let figures = Figures {
-        limits: limits(supply),
+    let mut figures = Figures {
+        limits: limits(supply, verdicts),
+        verdicts: Vec::new(),
+        troubles: Vec::new(),
         protection: rules::proofs(plan, supply, plugged_in),
         loads: facts(plan, &units),
         usable: usable(plan, supply, &sharing),
         drops: drops::of_scene(&scene),
         volts: volts::of_plan(plan, supply, &sharing, &scene),
-        tests: proofs::of_plan(plan, supply),
+        tests: proofs::of_plan(supply, &verdicts.grounding),
         sharing,
         energy,
         noise: noise::of_plan(plan),
         assumed,
+        matters: Vec::new(),
         decides: None,
     };
-    let findings = rules::check(&Facts::new(plan, supply, &figures));
+    let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
+    figures.troubles = troubles::of_findings(&findings);
+    figures.verdicts = of_points(supply, verdicts, &figures, &findings);
     Report {
         format: FORMAT,
         findings,
@@ -90,7 +106,7 @@ pub(super) fn facts(plan: &Plan, units: &[LoadUnit]) -> Vec<LoadFacts> {
 }
 
 /// The limit of every receptacle, in the order of the tree.
-pub(super) fn limits(supply: &Supply) -> Vec<Limit> {
+pub(super) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
     supply
         .receptacles()
         .map(|(ix, node, shape, _)| {
@@ -105,16 +121,156 @@ pub(super) fn limits(supply: &Supply) -> Vec<Limit> {
                 short_amps: limit.short.into(),
                 continuous_watts: Power::of_capacity(limit.continuous, volts).into(),
                 short_watts: Power::of_capacity(limit.short, volts).into(),
-                set_by: SetBy {
-                    id: supply.node(limit.set_by).id.clone(),
-                    reason: limit.reason,
-                    enforced: limit.reason.enforced(),
-                },
-                gfci: supply.gfci(ix),
+                continuous_set_by: set_by(supply, limit.continuous_by),
+                set_by: set_by(supply, limit.short_by),
+                acts: acts(supply, limit.acts),
+                legs: supply.node(ix).legs.all(),
+                gfci: verdicts.protected(ix),
+                shock: shock(supply, verdicts.protection(ix)),
                 path: supply.path(ix),
             }
         })
         .collect()
+}
+
+/// What sets a limit, in ids.
+pub(crate) fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
+    SetBy {
+        id: supply.node(by.node).id.clone(),
+        reason: by.reason,
+        enforced: by.reason.enforced(),
+        share: by.share,
+    }
+}
+
+/// What acts past a limit, in ids.
+pub(crate) fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
+    let id = |at: NodeIx| supply.node(at).id.clone();
+    match acts {
+        supply::Acts::At(at) => Acts::AtLimit { id: id(at) },
+        supply::Acts::Above(at, amps) => Acts::Above {
+            id: id(at),
+            amps: amps.into(),
+        },
+        supply::Acts::Never => Acts::Never,
+    }
+}
+
+fn shock(supply: &Supply, protection: Protection) -> Shock {
+    let joint = match protection {
+        Protection::Blind { joint, .. } | Protection::Doubtful { joint, .. } => Some(joint),
+        Protection::Works(_) | Protection::None => None,
+    };
+    let id = |at: NodeIx| supply.node(at).id.clone();
+    Shock {
+        state: match protection {
+            Protection::Works(_) => ShockState::Works,
+            Protection::Blind { .. } => ShockState::Blind,
+            Protection::Doubtful { .. } => ShockState::Doubtful,
+            Protection::None => ShockState::None,
+        },
+        by: protection.device().map(id),
+        joint: joint.map(id),
+    }
+}
+
+/// The verdict on each receptacle, cord and box.
+fn of_points(
+    supply: &Supply,
+    verdicts: &Verdicts<'_>,
+    figures: &Figures,
+    findings: &[Finding],
+) -> Vec<Verdict> {
+    let id = |at: NodeIx| &supply.node(at).id;
+    let lifted_by = |refusal: &Refusal| {
+        let mut of_rule = findings.iter().filter(|it| it.code == refusal.cause.code());
+        let finding = of_rule.find(|finding| finding.about.contains(id(refusal.at)));
+        finding.map(|finding| finding.fix.key)
+    };
+    let mut points: Vec<Verdict> = Vec::new();
+    for (at, node) in supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        let receptacle = matches!(node.kind, NodeKind::Receptacle { .. });
+        // A cord's only end has the id of the cord, and speaks for it.
+        let spoken_for = |ix: NodeIx| {
+            let mut ends = supply.fed_from(ix);
+            ends.any(|(_, end)| end.id == node.id)
+        };
+        match node.kind {
+            NodeKind::Cord { .. } if spoken_for(ix) => continue,
+            NodeKind::Receptacle { .. } | NodeKind::Cord { .. } | NodeKind::Inlet { .. } => {}
+            _ => continue,
+        }
+        let refused = verdicts.refused(ix);
+        let why = if receptacle {
+            verdicts.no_loads(ix)
+        } else {
+            refused
+        };
+        let only: Vec<Id> = match (refused, why) {
+            (None, Some(_)) => {
+                let fed = supply
+                    .fed_from(ix)
+                    .filter(|(fed, _)| verdicts.refused(*fed).is_none());
+                fed.map(|(_, part)| part.id.clone()).collect()
+            }
+            _ => Vec::new(),
+        };
+        let sharing = &figures.sharing;
+        let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
+        let alone = |load: &Id| {
+            sharing
+                .never
+                .iter()
+                .any(|set| set.as_slice() == [load.clone()])
+        };
+        let loads: Vec<Id> = placed
+            .map(|placed| placed.load.clone())
+            .filter(|load| receptacle && !alone(load))
+            .collect();
+        let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
+        points.push(Verdict {
+            id: node.id.clone(),
+            admits: match (why, only.is_empty()) {
+                (None, _) => Admits::Everything,
+                (Some(_), false) => Admits::Named,
+                (Some(_), true) => Admits::Nothing,
+            },
+            only,
+            why: why.map(|refusal| Because {
+                code: refusal.cause.code(),
+                at: id(refusal.at).clone(),
+                lifted_by: lifted_by(&refusal),
+            }),
+            one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
+            loads,
+            assumed: assumed_on_the_way(supply, ix, figures),
+        });
+    }
+    points
+}
+
+/// What was assumed of the generator and of the parts on the way to a point.
+fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<String> {
+    let path: Vec<&Id> = supply.up(at).map(|(_, node)| &node.id).collect();
+    let of_path = |field: &str| {
+        let mut parts = field.split('.');
+        match (parts.next(), parts.next(), parts.next()) {
+            (Some("cord" | "box"), Some(_), Some("outlet"))
+            | (Some("generator"), Some("outlet"), Some(_)) => {
+                let outlet = field.split('.').rev().nth(1);
+                path.iter().any(|id| Some(id.as_str()) == outlet)
+            }
+            (Some("cord" | "box"), Some(part), _) => path
+                .iter()
+                .any(|id| id.as_str() == part || id.as_str().split('.').next() == Some(part)),
+            (Some("generator"), _, _) => true,
+            (Some("site"), Some("air" | "altitude" | "ground"), _) => true,
+            _ => false,
+        }
+    };
+    let fields = figures.assumed.iter().map(|assumption| &assumption.field);
+    fields.filter(|field| of_path(field)).cloned().collect()
 }
 
 /// What of the power can be had through the outlets in use and the gear plugged into them. With

@@ -69,12 +69,13 @@ impl Standing {
 /// Whether an answer to this field can change the supply. That of a load cannot, nor what is round
 /// the set: then the supply and its limits serve again.
 pub(super) fn changes_supply(field: &str) -> bool {
-    const ROUND_THE_SET: [&str; 5] = [
+    const ROUND_THE_SET: [&str; 6] = [
         "site.ground",
         "site.sleepers_at",
         "site.co_alarm",
         "site.feeds_building",
         "site.stands",
+        "site.people_sleep",
     ];
     !field.starts_with("load.") && !ROUND_THE_SET.contains(&field)
 }
@@ -84,43 +85,81 @@ pub(super) fn changes_loads(field: &str) -> bool {
     field.starts_with("load.") || field == "generator.voltage"
 }
 
-/// The unknown that decides most; `None` when none changes anything. `again` tells where the plan
-/// stands with another answer to that field; it leaves the figures as they were.
+/// What better answers would change.
+#[derive(Debug, Default)]
+pub(super) struct Answers {
+    /// The unknown that decides most; `None` when none changes what matters.
+    pub decides: Option<Decides>,
+    /// The fields that change a danger, a warning or a limit.
+    pub matters: Vec<String>,
+    /// Findings, by their places, that rest on the answer to a field.
+    pub rests_on: Vec<(usize, String)>,
+}
+
+/// Whether a finding is there no longer, or milder, or of fewer parts.
+fn eased(finding: &Finding, then: &[Finding]) -> bool {
+    let covers = |other: &Finding| {
+        other.code == finding.code
+            && other.signal <= finding.signal
+            && finding.about.iter().all(|id| other.about.contains(id))
+    };
+    !then.iter().any(covers)
+}
+
+/// What better answers would change. `again` tells where the plan stands with another answer to that
+/// field, and what is found then; it leaves the figures as they were.
 #[must_use]
-pub(super) fn most(
+pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
-    again: impl Fn(&Plan, &str, &mut Figures) -> Standing,
-) -> Option<Decides> {
+    again: impl Fn(&Plan, &str, &mut Figures) -> (Standing, Vec<Finding>),
+) -> Answers {
     let now = Standing::of(figures, findings);
     let fields: Vec<String> = figures
         .assumed
         .iter()
-        .take(MOST)
         .map(|assumption| assumption.field.clone())
         .collect();
+    // More amps matter where somebody wants more than there is.
+    let short = !figures.sharing.unplaced.is_empty() || !figures.sharing.never.is_empty();
+    let mut answers = Answers::default();
     let mut best: Option<((usize, usize, i64), String)> = None;
-    for field in fields {
+    for (at, field) in fields.into_iter().enumerate() {
+        // What was not tried may matter.
+        if at >= MOST {
+            answers.matters.push(field);
+            continue;
+        }
         let Some(answered) = answered(plan, &field) else {
             continue;
         };
-        let then = again(&answered, &field, figures);
+        let (then, found) = again(&answered, &field, figures);
+        let serious = findings.iter().enumerate();
+        let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
+        let rests = serious.filter(|(_, finding)| eased(finding, &found));
+        let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
         let gain = (
             now.dangers.saturating_sub(then.dangers),
             now.warnings.saturating_sub(then.warnings),
             (then.limits - now.limits).max(0),
         );
-        if gain > (0, 0, 0) && best.as_ref().is_none_or(|(most, _)| gain > *most) {
+        if !rests.is_empty() || gain > (0, 0, 0) {
+            answers.matters.push(field.clone());
+        }
+        answers.rests_on.extend(rests);
+        let counts = gain.0 > 0 || gain.1 > 0 || short && gain.2 > 0;
+        if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
             best = Some((gain, field));
         }
     }
-    best.map(|((dangers, warnings, limits), field)| Decides {
+    answers.decides = best.map(|((dangers, warnings, limits), field)| Decides {
         field,
         dangers,
         warnings,
         amps: Current::from_milliamps(limits).into(),
-    })
+    });
+    answers
 }
 
 #[cfg(test)]
@@ -132,12 +171,13 @@ mod tests {
     use proptest::test_runner::TestRunner;
 
     use super::*;
-    use crate::plan::{Answer, LoadKind, Runtime, arbitrary};
-    use crate::quantity::{Hours, Percent, Power};
+    use crate::plan::{Answer, Runtime, arbitrary};
+    use crate::quantity::{Hours, Percent};
     use crate::report::{Report, build, loads};
     use crate::rules::testing::report;
     use crate::rules::{self, Facts};
     use crate::supply::Supply;
+    use crate::verdict::Verdicts;
 
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
@@ -169,14 +209,16 @@ mod tests {
             mut figures,
             ..
         } = build::judge(plan);
-        most(plan, &mut figures, &findings, |answered, _, figures| {
+        answers(plan, &mut figures, &findings, |answered, _, figures| {
             let supply = Supply::build(answered);
             let mut figures = figures.clone();
-            figures.limits = build::limits(&supply);
+            let verdicts = Verdicts::of(answered, &supply);
+            figures.limits = build::limits(&supply, &verdicts);
             figures.loads = build::facts(answered, &loads::units(answered).0);
-            let found = rules::check(&Facts::new(answered, &supply, &figures));
-            Standing::of(&figures, &found)
+            let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
+            (Standing::of(&figures, &found), found)
         })
+        .decides
     }
 
     proptest! {
@@ -189,7 +231,7 @@ mod tests {
     }
 
     /// Unknowns that none of the answers is for, without the name of the part, each with the reason.
-    const WITHOUT_ANSWER: [(&str, &str); 11] = [
+    const WITHOUT_ANSWER: [(&str, &str); 10] = [
         ("cord.leg", "a plan file has no such field"),
         ("load.legs", "a plan file has no such field"),
         ("generator.noise.full_load", "a plan file has no such field"),
@@ -201,7 +243,6 @@ mod tests {
             "load.backup",
             "a battery nobody told of is bought, not found out",
         ),
-        ("load.starting", CAUTION),
         (
             "site.quiet_hours",
             "set by a host, as late as anybody's night",
@@ -266,14 +307,6 @@ mod tests {
     /// danger and no warning goes that an answer could be promised for.
     fn told(plan: &Plan) -> Plan {
         let mut plan = plan.clone();
-        // Beside what a life depends on it is asked.
-        let life = plan.loads.iter().any(|it| it.may_be(LoadKind::Medical));
-        for load in &mut plan.loads {
-            if !life && !load.starting.is_known() {
-                // Less than what it runs with counts as just that.
-                load.starting = Answer::Known(Power::ZERO);
-            }
-        }
         let set = &mut plan.generator;
         if set.runtime.is_empty() {
             set.runtime = vec![Runtime {
@@ -306,7 +339,9 @@ mod tests {
             let now = Standing::of(&figures, &findings);
             let told = told(&plan);
             figures.loads = build::facts(&told, &loads::units(&told).0);
-            let found = rules::check(&Facts::new(&told, &Supply::build(&told), &figures));
+            let supply = Supply::build(&told);
+            let verdicts = Verdicts::of(&told, &supply);
+            let found = rules::check(&Facts::new(&told, &supply, &verdicts, &figures));
             let then = Standing::of(&figures, &found);
             prop_assert!(then.dangers >= now.dangers, "{:?}", gone(&findings, &found));
             prop_assert!(then.warnings >= now.warnings, "{:?}", gone(&findings, &found));
@@ -362,11 +397,18 @@ mod tests {
         assert_eq!(found, Some(("load.fan.kind".to_owned(), 0, 1)));
     }
 
+    /// More amps matter to nobody who has enough.
     #[test]
-    fn without_a_danger_the_limits_decide() {
+    fn without_a_danger_the_limits_decide_where_there_is_too_little() {
+        let high = ("altitude = \"0 ft\"", "altitude = \"unknown\"");
+        assert_eq!(report(&[high]).figures.decides, None);
         let found = report(&[
-            ("altitude = \"0 ft\"", "altitude = \"unknown\""),
+            high,
             ("outdoor = true # long", "outdoor = \"unknown\""),
+            // At its hour there is room for one of the two.
+            ("running = \"50 W\"", "running = \"1700 W\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-21:00\"]"),
+            ("continuous = true # fan", "continuous = false"),
         ])
         .figures
         .decides

@@ -1,18 +1,20 @@
 //! Voltage drop at each placed load.
 //!
-//! A heater is counted with its nominal current, as anyone would check it by hand: current times
-//! resistance. It really loses a little less, because it takes less current at less voltage
-//! ([`crate::supply::drop::volts_left_heater`]). Everything else takes more current as the
-//! voltage sinks, and that is counted.
+//! While things run, each counts with what it takes at the volts that are left to it
+//! ([`LoadUnit::draws`]): a heater takes less current as they sink, everything else more. In the moment
+//! one of them starts all count with their nominal current.
 
 use std::collections::BTreeMap;
 
 use super::loads::LoadUnit;
 use super::{Drop, Sharing, Through};
-use crate::plan::{Id, LoadKind};
+use crate::plan::Id;
 use crate::quantity::{Current, Percent, Voltage, narrow};
-use crate::supply::drop::{Draws, Flow, Microvolts, Running, lost};
+use crate::supply::drop::{Flow, Microvolts, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
+
+/// What each member of a set loses once that has settled, by the number of the set.
+pub(super) type Settled = BTreeMap<usize, Vec<Microvolts>>;
 
 /// A load where it is plugged in.
 pub(super) struct Placed<'a> {
@@ -49,9 +51,15 @@ pub(super) struct Scene<'a> {
     shares: Vec<Vec<Microvolts>>,
     /// The same while it starts.
     starting_shares: Vec<Vec<Microvolts>>,
-    /// For each set, what all of it running costs each of its members.
+    /// For each set, what all of it running costs each of its members, with nominal currents.
     costs: Vec<Vec<Microvolts>>,
+    /// What is left of any load's volts at least, in millionths, once any of the sets has settled; none
+    /// where that is not known beforehand.
+    least_left: Option<i128>,
 }
+
+/// A member of a set, with what it costs that one.
+type Member = (usize, usize, Microvolts);
 
 impl<'a> Scene<'a> {
     pub fn new(supply: &'a Supply, units: &'a [LoadUnit], sharing: &Sharing) -> Self {
@@ -66,11 +74,7 @@ impl<'a> Scene<'a> {
                 let load = Running {
                     at: *receptacles.get(&unit.id)?,
                     current: unit.running_current,
-                    draws: if unit.kind == LoadKind::Heater {
-                        Draws::Current
-                    } else {
-                        Draws::Power
-                    },
+                    draws: unit.draws(),
                     one_leg: unit.one_leg,
                 };
                 Some(Placed { unit, load })
@@ -106,14 +110,87 @@ impl<'a> Scene<'a> {
                 set.iter().map(cost).collect()
             })
             .collect();
-        Self {
+        let mut scene = Self {
             supply,
             shares: running,
             starting_shares: starting,
             costs,
             sets,
             placed,
+            least_left: None,
+        };
+        scene.least_left = scene.least_left();
+        scene
+    }
+
+    /// Where no load loses more than the share x of its volts with nominal currents, none loses more than
+    /// m = x / (1 - m) when they have settled: no current is more than 1 / (1 - m) of its nominal one.
+    /// From a quarter on there is no such m.
+    fn least_left(&self) -> Option<i128> {
+        let most = self
+            .costs()
+            .flatten()
+            .map(|(own, cost)| share(cost, self.supply.volts_of(&self.placed[own].load)) + 1)
+            .max()
+            .unwrap_or(0);
+        let under = 1_000_000 - 4 * most;
+        // (1 + sqrt(1 - 4 x)) / 2
+        (under >= 0).then(|| i128::midpoint(1_000_000, (under * 1_000_000).isqrt()))
+    }
+
+    /// No less than what this, with nominal currents, can be when all has settled.
+    fn at_most(&self, cost: Microvolts) -> Option<Microvolts> {
+        // Each cord is rounded up to a microvolt.
+        const ROUNDING: Microvolts = 1_000;
+        Some(cost * 1_000_000 / self.least_left? + ROUNDING)
+    }
+
+    /// Of these members of sets the one with the largest part of its volts lost once its set has settled;
+    /// of equals one that costs most with nominal currents. `settled` remembers what each set settled to.
+    pub(super) fn worst_of(
+        &self,
+        members: impl Iterator<Item = Member> + Clone,
+        settled: &mut Settled,
+    ) -> Option<Member> {
+        let part = |(set, at, cost): Member| {
+            let own = self.sets[set][at];
+            share(cost, self.supply.volts_of(&self.placed[own].load))
+        };
+        let lost = |member: Member, settled: &mut Settled| {
+            let (set, at, _) = member;
+            let all = settled.entry(set).or_insert_with(|| self.settle(set));
+            part((set, at, all[at]))
+        };
+        let first = members.clone().max_by_key(|member| part(*member))?;
+        let (mut worst, mut most) = (first, lost(first, settled));
+        for member in members {
+            let (set, at, cost) = member;
+            let may = self.at_most(cost).map(|cost| part((set, at, cost)));
+            if may.is_none_or(|may| may > most) {
+                let lost = lost(member, settled);
+                if lost > most {
+                    (worst, most) = (member, lost);
+                }
+            }
         }
+        Some(worst)
+    }
+
+    /// What each member of a set loses once it has settled: all of it where the line cannot carry them.
+    fn settle(&self, set: usize) -> Vec<Microvolts> {
+        let running: Vec<Running> = self.sets[set]
+            .iter()
+            .map(|at| self.placed[*at].load)
+            .collect();
+        let flow = self.supply.settled_flow(&running);
+        let all = |load: &Running| i128::from(self.supply.volts_of(load).millivolts()) * 1000;
+        running
+            .iter()
+            .map(|load| {
+                flow.as_ref()
+                    .map_or_else(|| all(load), |flow| flow.lost_by(load))
+            })
+            .collect()
     }
 
     /// Each set, and each of its members with what all of it running costs that one.
@@ -139,39 +216,32 @@ impl<'a> Scene<'a> {
         self.starting_shares[own][other]
     }
 
-    /// Of the sets with this load in it, the one that costs it the most volts.
-    fn worst_set(&self, own: usize) -> Vec<usize> {
+    /// Of the sets with this load in it, the one that costs it the most volts once it has settled.
+    fn worst_set(&self, own: usize, settled: &mut Settled) -> Vec<usize> {
         let alike = |one: usize, other: usize| {
             let (one, other) = (&self.placed[one], &self.placed[other]);
             one.unit.load == other.unit.load && one.load.at == other.load.at
         };
-        let costs =
-            |set: &Vec<usize>| -> Microvolts { set.iter().map(|at| self.share(own, *at)).sum() };
         let has_twin = (0..self.placed.len()).any(|other| other != own && alike(own, other));
-        let mut worst: Option<(Microvolts, Vec<usize>)> = None;
-        for (set, known) in self.sets.iter().zip(&self.costs) {
-            if let Some(at) = set.iter().position(|at| *at == own) {
-                // Only one that costs as much need be copied.
-                let cost = known[at];
-                if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
-                    worst = Some((cost, set.clone()));
-                }
-            } else if has_twin && let Some(set) = with_own(set, own, alike) {
-                let cost = costs(&set);
-                if worst.as_ref().is_none_or(|(most, _)| cost >= *most) {
-                    worst = Some((cost, set));
-                }
-            }
-        }
+        // What a set costs a load it costs one just like it, for which it serves as well.
+        let member = |(set, members): (usize, &Vec<usize>)| {
+            let at = members.iter().position(|at| *at == own);
+            let twin = || members.iter().position(|at| has_twin && alike(own, *at));
+            let at = at.or_else(twin)?;
+            Some((set, at, self.costs[set][at]))
+        };
+        let members = self.sets.iter().enumerate().filter_map(member);
         // In no set: it may not run at all, and then not beside others.
-        worst.map_or_else(|| vec![own], |(_, set)| set)
+        self.worst_of(members, settled)
+            .and_then(|(set, ..)| with_own(&self.sets[set], own, alike))
+            .unwrap_or_else(|| vec![own])
     }
 
     /// The drop at one of the placed loads.
-    pub fn drop_at(&self, own: usize) -> Drop {
+    pub fn drop_at(&self, own: usize, settled: &mut Settled) -> Drop {
         let Placed { unit, load } = &self.placed[own];
         let supply = self.supply;
-        let worst = self.worst_set(own);
+        let worst = self.worst_set(own, settled);
         let mut running: Vec<Running> = worst.iter().map(|at| self.placed[*at].load).collect();
         let volts = supply.volts_of(load);
         // A line that cannot carry them at all loses everything.
@@ -224,8 +294,9 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
 /// volts; where those sets are not all known, everything that is placed.
 #[must_use]
 pub(super) fn of_scene(scene: &Scene<'_>) -> Vec<Drop> {
+    let mut settled = Settled::new();
     (0..scene.placed.len())
-        .map(|own| scene.drop_at(own))
+        .map(|own| scene.drop_at(own, &mut settled))
         .collect()
 }
 
@@ -239,6 +310,16 @@ fn with_own(set: &[usize], own: usize, alike: impl Fn(usize, usize) -> bool) -> 
     let mut set = set.to_vec();
     set[instead] = own;
     Some(set)
+}
+
+/// A part of a voltage in millionths.
+pub(super) fn share(part: Microvolts, whole: Voltage) -> i128 {
+    let whole = whole.millivolts().max(1);
+    let millionths = part * 1000;
+    match i64::try_from(millionths) {
+        Ok(millionths) => i128::from(millionths / whole),
+        Err(_) => millionths / i128::from(whole),
+    }
 }
 
 /// A part of a voltage, rounded up.
@@ -284,9 +365,9 @@ mod tests {
         }
     }
 
-    /// 2400 W of a camper at unity, all on one leg of 120 V: 20 A through 0.1 kft x 2 x 0.491 ohm/kft
-    /// (6 AWG, NEC Chapter 9 Table 8) lose 1.964 V, 1.64 % of 120 V. Told in amps for each leg, the
-    /// same 10 A on both lose 0.982 V of 240 V, 0.41 %.
+    /// 2400 W of a camper's heater, all on one leg of 120 V: 6 ohm behind 0.1 kft x 2 x 0.491 ohm/kft
+    /// (6 AWG, NEC Chapter 9 Table 8), 0.0982 ohm, lose 120 x 0.0982 / 6.0982 = 1.9324 V, 1.61 % of 120 V.
+    /// Told in amps for each leg, the same 10 A on both are 24 ohm at 240 V: 0.9780 V, 0.41 %.
     #[test]
     fn a_camper_may_lose_its_volts_on_one_leg() {
         let percent = |draw: &str| {
@@ -337,8 +418,8 @@ mod tests {
             )
         };
         let told = |(volts, percent): (&str, &str)| (volts.to_owned(), percent.to_owned());
-        assert_eq!(percent("running = \"2400 W\""), told(("1.964", "1.637")));
-        assert_eq!(percent("current = \"10 A\""), told(("0.982", "0.41")));
+        assert_eq!(percent("running = \"2400 W\""), told(("1.933", "1.611")));
+        assert_eq!(percent("current = \"10 A\""), told(("0.978", "0.408")));
     }
 
     #[test]

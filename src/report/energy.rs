@@ -13,7 +13,7 @@ const SHORT_RUN: i64 = 180;
 /// Whether a load with no hours runs round the clock. What makes heat does not unless somebody said
 /// so: nobody boils water for a day, and heat at night is asked about by rule HEALTH002.
 fn all_day(load: &Load, unit: &LoadUnit) -> bool {
-    let heats = load.may_be(LoadKind::Heater) && !load.may_be(LoadKind::Medical);
+    let heats = load.may_heat() && !load.may_be(LoadKind::Medical);
     unit.continuous && (load.continuous.is_known() || !heats)
 }
 

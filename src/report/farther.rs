@@ -79,7 +79,7 @@ impl<'a> Farther<'a> {
             .placed
             .iter()
             .position(|it| it.unit.id == *self.load)?;
-        let drop = scene.drop_at(own);
+        let drop = scene.drop_at(own, &mut drops::Settled::new());
         Some(Place {
             length,
             volts: quantity(&drop.volts_left),

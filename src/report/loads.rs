@@ -1,16 +1,21 @@
 //! The loads of a plan as units that each take one socket, with every figure the core needs.
 
 use super::{Amount, Assumption, LoadFacts, Value};
-use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span, System};
+use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span, System, Uses};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
+use crate::supply::drop::Draws;
 use crate::tables::kinds::{self, KindFigures};
 use crate::tables::motors;
 use crate::tables::shape::{Circuit, Configuration, Plug};
 
 /// The most a small plug is taken for when nobody knows it: every camp load has this one.
 const UNKNOWN_PLUG: Plug = Plug(Configuration::N5_15);
-/// What household plugs are made for: 125 V (NEMA WD 6, from memory, not verified).
+/// What household plugs are made for, and what a leg of a larger one is: 125 V (NEMA WD 6, from memory,
+/// not verified).
 const PLUG_VOLTS: Voltage = Voltage::from_millivolts(125_000);
+/// No motor gives more than it takes: a horsepower is 550 foot-pounds a second, 745.7 W, by definition.
+const HORSEPOWER: i64 = 745;
+const UNITY: Ratio = Ratio::from_permille(1000);
 /// Three hours: from here on a load is continuous (NEC article 100).
 const CONTINUOUS_MINUTES: usize = 180;
 
@@ -47,6 +52,17 @@ pub struct LoadUnit {
 }
 
 impl LoadUnit {
+    /// What becomes of its current as the voltage sinks: a heater is a plain resistance; of everything
+    /// else the worse is taken, that it takes its power at any voltage.
+    #[must_use]
+    pub fn draws(&self) -> Draws {
+        if self.kind.heats() {
+            Draws::Resistance
+        } else {
+            Draws::Power
+        }
+    }
+
     /// What the report says of it.
     #[must_use]
     pub fn facts(&self, plan: &Plan) -> LoadFacts {
@@ -123,15 +139,22 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         UNKNOWN_PLUG
     };
     // How a thing with both hots and a neutral shares itself out between them its watts do not tell.
-    // All of it may be on one leg, whichever. Amps are told for each leg, and a motor has no neutral.
+    // All of it may be on one leg, whichever. Amps are told for each leg, a motor has no neutral, and what
+    // uses 240 V only has as much on each.
     let lopsided = plug.0.circuit() == Circuit::TwoLegsNeutral
+        && load.voltage != Answer::Known(Uses::V240)
         && !matches!(
             load.running,
             Answer::Known(Draw::Current(_) | Draw::Motor { .. })
         );
     if lopsided && plan.generator.voltage != Answer::Known(System::V120) {
         let word = "assumed-one-leg";
-        assume.note("legs", Value::Word { word }, "load-one-leg");
+        let (field, why) = if load.voltage.is_known() {
+            ("legs", "load-one-leg")
+        } else {
+            ("voltage", "load-voltage")
+        };
+        assume.note(field, Value::Word { word }, why);
     }
     let legs = if lopsided || plug.0.circuit() == Circuit::OneLeg {
         1
@@ -188,7 +211,7 @@ fn at_the_plug(
     amps: Current,
 ) -> (Power, Current) {
     let most = plug.0.rating();
-    if kind == Answer::Known(LoadKind::Heater)
+    if kind.known().is_some_and(|kind| kind.heats())
         && plug.0.household()
         && power <= Power::of_capacity(most, PLUG_VOLTS)
         && amps > most
@@ -246,7 +269,14 @@ fn running(
     match &load.running {
         Answer::Known(Draw::Power(power)) => {
             let factor = factor(assume);
-            (*power, Current::of_load(*power, factor, volts), factor)
+            let amps = Current::of_load(*power, factor, volts);
+            // A power factor that is only taken for it makes it draw no more than its own plug carries.
+            let most = match (load.power_factor, load.plug) {
+                (Answer::Missing | Answer::Unknown, Answer::Known(plug)) => plug.0.rating(),
+                _ => amps,
+            };
+            let least = Current::of_load(*power, UNITY, volts);
+            (*power, amps.min(most.max(least)), factor)
         }
         // A current is apparent already. Without a power factor of its own the watts are taken
         // for as many as the volt-amperes, their upper bound.
@@ -303,6 +333,31 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
     most.max(kind.running)
 }
 
+/// The least that something with this plug draws on a leg whatever nobody said of it: its watts at the
+/// volts that the plug is made for, shared out evenly between the legs. Rounded down.
+#[must_use]
+pub(crate) fn least_current(draw: &Draw, factor: Answer<Ratio>, plug: Plug) -> Current {
+    let watts = match draw {
+        Draw::Current(amps) => return *amps,
+        Draw::Power(power) => *power,
+        Draw::Motor {
+            millihorsepower, ..
+        } => Power::from_milliwatts(i64::from(*millihorsepower) * HORSEPOWER),
+    };
+    let legs = match plug.0.circuit() {
+        Circuit::OneLeg => 1,
+        Circuit::TwoLegs | Circuit::TwoLegsNeutral => 2,
+    };
+    // The watts of a motor are what it gives.
+    let factor = match draw {
+        Draw::Power(_) => factor.or(UNITY).permille().clamp(1, 1000),
+        _ => 1000,
+    };
+    let at_unity = i128::from(watts.milliwatts()) * 1_000_000;
+    let volts = i128::from(PLUG_VOLTS.millivolts() * legs);
+    Current::from_milliamps(narrow(at_unity / volts / i128::from(factor)))
+}
+
 /// Full-load current by NEC table 430.248; at twice the voltage half of it, rounded up.
 fn motor_current(millihorsepower: u32, volts: Voltage) -> Current {
     let at_115 = motors::full_load_at_115(millihorsepower);
@@ -348,9 +403,12 @@ fn starting(
     running_current: Current,
     assume: &mut Assume<'_>,
 ) -> (Power, Current) {
-    const UNITY: Ratio = Ratio::from_permille(1000);
     if let Answer::Known(power) = load.starting {
         return (power, Current::of_load(power, factor, volts));
+    }
+    // Amps are what flows, whatever the power factor; every volt-ampere is counted as a watt.
+    if let Answer::Known(amps) = load.starting_current {
+        return (real_power(amps, volts, UNITY), amps);
     }
     let times = |multiple: i64| {
         Current::from_milliamps(running_current.milliamps().saturating_mul(multiple))
@@ -655,9 +713,93 @@ breaker = "20 A"
             ));
             assert_eq!(units[0].running_current.milliamps(), milliamps, "{draw}");
             assert_eq!(units[0].volts.millivolts(), volts * 1000, "{draw}");
-            let told = assumed.contains(&"load.x.legs load-one-leg".to_owned());
+            let told = assumed.contains(&"load.x.voltage load-voltage".to_owned());
             assert_eq!(told, said, "{assumed:?}");
         }
+    }
+
+    /// 7680 W of 240 V alone are 32 A on each leg (arithmetic, common practice), whatever the plug. With a
+    /// neutral in use, or where nobody knows, 64 A would be on one leg: as much as the plug carries is.
+    #[test]
+    fn what_uses_240_volts_only_has_as_much_on_each_leg() {
+        for (plug, voltage, milliamps, volts, said) in [
+            ("14-50P", "voltage = \"240 V\"", 32_000, 240, None),
+            ("L14-30P", "voltage = \"240 V\"", 32_000, 240, None),
+            (
+                "14-50P",
+                "voltage = \"120/240 V\"",
+                50_000,
+                240,
+                Some("load.x.legs load-one-leg"),
+            ),
+            (
+                "14-50P",
+                "voltage = \"unknown\"",
+                50_000,
+                240,
+                Some("load.x.voltage load-voltage"),
+            ),
+            (
+                "14-50P",
+                "",
+                50_000,
+                240,
+                Some("load.x.voltage load-voltage"),
+            ),
+            // Without a neutral contact there is nothing to ask.
+            ("6-20P", "", 32_000, 240, None),
+        ] {
+            let (units, assumed) = units_of(&format!(
+                "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"{plug}\"\ncontinuous = false\n\
+                 kind = \"heater\"\nrunning = \"7680 W\"\n{voltage}\n"
+            ));
+            assert_eq!(
+                units[0].running_current.milliamps(),
+                milliamps,
+                "{plug} {voltage}"
+            );
+            assert_eq!(
+                units[0].volts.millivolts(),
+                volts * 1000,
+                "{plug} {voltage}"
+            );
+            let said: Vec<&str> = said.into_iter().collect();
+            assert_eq!(assumed, said, "{plug} {voltage}");
+        }
+    }
+
+    /// Locked-rotor amps are amps: 39 A at 120 V are 4680 VA, counted as watts, and are divided by no power
+    /// factor. The same 4680 as watts at 0.8 would be 48.75 A.
+    #[test]
+    fn amps_at_the_start_are_what_flows() {
+        let motor = "kind = \"motor\"\nrunning = \"700 W\"\npower_factor = 0.8";
+        let (unit, assumed) = one(&format!("{motor}\nstarting_current = \"39 A\""));
+        assert_eq!(unit.starting_current.milliamps(), 39_000);
+        assert_eq!(unit.starting.milliwatts(), 4_680_000);
+        assert!(assumed.is_empty(), "{assumed:?}");
+        let (unit, _) = one(&format!("{motor}\nstarting = \"4680 W\""));
+        assert_eq!(unit.starting_current.milliamps(), 48_750);
+        // On two legs the plate's amps flow on each.
+        let (units, _) = units_of(
+            "[[load]]\nid = \"x\"\nname = \"X\"\nplug = \"6-20P\"\ncontinuous = false\n\
+             kind = \"motor\"\ncurrent = \"8 A\"\nstarting_current = \"40 A\"\n",
+        );
+        assert_eq!(units[0].starting_current.milliamps(), 40_000);
+        assert_eq!(units[0].starting.milliwatts(), 9_600_000);
+    }
+
+    /// 1500 W at 0.6, the least of any kind, would be 20.8 A, more than a 5-15P is made for: what is only
+    /// taken for it goes no further than its plug. A power factor on the plate does.
+    #[test]
+    fn a_power_factor_that_is_taken_goes_no_further_than_the_plug() {
+        let (unit, assumed) = one("kind = \"electronic\"\nrunning = \"1500 W\"");
+        assert_eq!(unit.running_current.milliamps(), 15_000);
+        assert_eq!(assumed, ["load.x.power_factor power-factor"]);
+        let (unit, _) = one("kind = \"electronic\"\nrunning = \"1500 W\"\npower_factor = 0.6");
+        assert_eq!(unit.running_current.milliamps(), 20_834);
+        // Its watts are no guess.
+        let (unit, _) = one("kind = \"electronic\"\nrunning = \"2000 W\"");
+        assert_eq!(unit.running_current.milliamps(), 16_667);
     }
 
     #[test]

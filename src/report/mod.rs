@@ -16,23 +16,26 @@ mod properties;
 pub mod sums;
 #[cfg(test)]
 mod tests;
+mod troubles;
 mod volts;
 
-pub(crate) use build::flow;
+pub(crate) use build::{acts, flow, set_by};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
-pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads, Sure};
+pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads};
+pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 pub use crate::quantity::Amount;
 pub use crate::value::{Assumption, Value};
+pub use crate::verdict::Sure;
 
 use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
-use crate::plan::{Answer, Id, LoadKind};
+use crate::plan::{Answer, Id, Leg, LoadKind};
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
 use crate::tables::source::Source;
@@ -86,6 +89,9 @@ pub struct Finding {
     pub fix: Fix,
     /// By what authority.
     pub sources: Vec<Source>,
+    /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
+    /// gravity. Only of dangers and warnings, and only where that was asked for ([`build`]).
+    pub rests_on: Vec<Assumption>,
 }
 
 /// What sets a limit.
@@ -98,11 +104,107 @@ pub struct SetBy {
     pub reason: LimitReason,
     /// Whether something trips when it is passed.
     pub enforced: bool,
+    /// Whether the figure is less than the part is rated for, because it holds for hours.
+    pub share: bool,
+}
+
+/// What acts past a limit.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "when")]
+pub enum Acts {
+    /// A breaker, or the generator's own shutdown, at the limit itself.
+    AtLimit {
+        /// The outlet whose breaker it is, or the generator.
+        id: Id,
+    },
+    /// The same, but only at more than the limit: in between nothing does.
+    Above {
+        /// The outlet whose breaker it is, or the generator.
+        id: Id,
+        /// From where on.
+        amps: Amount,
+    },
+    /// Nothing acts at all.
+    Never,
+}
+
+/// Whether ground-fault protection works at a point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum ShockState {
+    /// It does.
+    Works,
+    /// A device is there, and neutral and ground are joined beyond it: it sees no fault.
+    Blind,
+    /// A device is there, and nobody knows if they are joined beyond it: taken for blind.
+    Doubtful,
+    /// No device is there, or none that anybody knows of.
+    None,
+}
+
+/// Ground-fault protection at a point.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Shock {
+    /// Whether it works.
+    pub state: ShockState,
+    /// The part with the nearest device, working or not.
+    pub by: Option<Id>,
+    /// The part in which neutral and ground are joined beyond it, or may be.
+    pub joint: Option<Id>,
+}
+
+/// What may be plugged in at a point.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Admits {
+    /// Whatever fits, within its limit.
+    Everything,
+    /// Only what [`Verdict::only`] names.
+    Named,
+    /// Nothing.
+    Nothing,
+}
+
+/// Why not everything may be plugged in somewhere.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Because {
+    /// The rule that tells of it.
+    pub code: &'static str,
+    /// The part that is wrong: this one, or one that it hangs on.
+    pub at: Id,
+    /// The remedy, a key of that rule's.
+    pub lifted_by: Option<&'static str>,
+}
+
+/// The verdict on one receptacle, cord or box that is connected.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Verdict {
+    /// The part.
+    pub id: Id,
+    /// What may be plugged in.
+    pub admits: Admits,
+    /// What, where only this may be: cords and boxes whose own receptacles have verdicts of their own.
+    pub only: Vec<Id>,
+    /// Why not everything.
+    pub why: Option<Because>,
+    /// The loads to plug in here: those placed here that may run at all.
+    pub loads: Vec<Id>,
+    /// Whether not all of these may run at once.
+    pub one_at_a_time: bool,
+    /// What was only assumed on the way here, as fields of `assumed`.
+    pub assumed: Vec<String>,
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)]
 fn reason_code<S: Serializer>(reason: &LimitReason, serializer: S) -> Result<S::Ok, S::Error> {
     serializer.serialize_str(reason.code())
+}
+
+fn leg_names<S: Serializer>(legs: &&'static [Leg], serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_seq(legs.iter().map(|leg| match leg {
+        Leg::A => "A",
+        Leg::B => "B",
+    }))
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)]
@@ -131,11 +233,20 @@ pub struct Limit {
     pub continuous_watts: Amount,
     /// `short_amps` likewise.
     pub short_watts: Amount,
-    /// What sets `short_amps`; where several are equal, the one nearest the generator that
-    /// enforces it, else the nearest the receptacle.
+    /// What sets `continuous_amps`; where several are equal, the one nearest the generator that
+    /// acts at it, else the nearest the receptacle.
+    pub continuous_set_by: SetBy,
+    /// What sets `short_amps`, likewise.
     pub set_by: SetBy,
-    /// Whether anything from here back to the generator gives ground-fault protection.
+    /// What acts past `short_amps`.
+    pub acts: Acts,
+    /// The legs that it is fed from.
+    #[serde(serialize_with = "leg_names")]
+    pub legs: &'static [Leg],
+    /// Whether ground-fault protection works here.
     pub gfci: bool,
+    /// How that is.
+    pub shock: Shock,
     /// From the generator's outlet to this receptacle, ids of parts.
     pub path: Vec<Id>,
 }
@@ -200,7 +311,8 @@ pub struct Placed {
 pub struct Unplaced {
     /// The load.
     pub load: Id,
-    /// `no-receptacle-fits`, `no-room` or `too-large`.
+    /// `no-receptacle-fits`, `no-room`, `too-large`, or `refused`: where it fits, nothing of its kind
+    /// may be plugged in.
     pub reason: &'static str,
 }
 
@@ -297,9 +409,9 @@ pub struct Repair {
 /// What is wrong with a plan, counted.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Tally {
-    /// Findings of danger.
+    /// Troubles of danger.
     pub dangers: usize,
-    /// Findings of warning.
+    /// Troubles of warning.
     pub warnings: usize,
     /// Musts that have no place, or that cannot all be on when they are wanted.
     pub unserved_musts: usize,
@@ -339,8 +451,9 @@ pub struct Protection {
     pub breaker: Option<Amount>,
     /// The first outlet behind that breaker.
     pub breaker_at: Option<Id>,
-    /// Why that is enough: `breaker`, no larger than the rating; by an allowance of the code,
-    /// `cord-set`, `receptacles` or `appliance-cord`; by the `listing` of a box; or `nothing`.
+    /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
+    /// it gives more than the part stands; by an allowance of the code, `cord-set`, `receptacles` or
+    /// `appliance-cord`; by the `listing` of a box; or `nothing`.
     pub by: &'static str,
 }
 
@@ -450,6 +563,10 @@ pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
     /// cannot work with its feed carries nothing, and its reason is `not-fed`: it is live all the same.
     pub limits: Vec<Limit>,
+    /// One for each receptacle, cord and box that is connected, in that order.
+    pub verdicts: Vec<Verdict>,
+    /// The findings by what there is to do about them, worst first.
+    pub troubles: Vec<Trouble>,
     /// What protects each part of the supply from too much current.
     pub protection: Vec<Protection>,
     /// The loads, one entry for each of a count.
@@ -470,6 +587,9 @@ pub struct Figures {
     pub noise: NoiseAt,
     /// Unknowns taken for the unsafe case.
     pub assumed: Vec<Assumption>,
+    /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
+    /// where that was asked for ([`build`]).
+    pub matters: Vec<String>,
     /// The unknown that would change most if somebody found it out.
     pub decides: Option<Decides>,
 }
@@ -487,37 +607,48 @@ pub struct Report {
 }
 
 impl Report {
-    /// The areas whose dangers lie in the gear: what is wrong with it for good before what is wrong
-    /// with its use. The dangers of other areas name a part only to say where people or loads are.
-    pub(crate) const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
-
     /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
     /// each of them is wrong with it alone, and is mended there.
-    pub(crate) const ONE_BY_ONE: [&str; 5] =
-        ["SHOCK001", "CORD002", "CORD004", "SHOCK006", "HEALTH002"];
+    pub(crate) const ONE_BY_ONE: [&str; 6] = [
+        "SHOCK001",
+        "SHOCK013",
+        "CORD002",
+        "CORD004",
+        "SHOCK006",
+        "HEALTH002",
+    ];
 
-    /// What names a receptacle that nothing may be plugged into, whatever its signal: one live with
-    /// other volts than its shape says.
-    const OF_NO_USE: &str = "FIT003";
-
-    /// The finding that says this part must not be used: one of danger that lies in the gear
-    /// and names it, or the part it belongs to, or one that it is of no use. Paper and screen both go
-    /// by it.
+    /// The verdict on a part; none for what is not connected.
     #[must_use]
-    pub fn refusal(&self, id: &Id, owner: Option<&Id>) -> Option<&Finding> {
-        let names = |about: &Id| about == id || owner == Some(about);
-        self.findings
-            .iter()
-            .filter(|finding| finding.signal == Signal::Danger || finding.code == Self::OF_NO_USE)
-            .filter(|finding| finding.about.iter().any(names))
-            .filter_map(|finding| {
-                let rank = Self::OF_GEAR
-                    .iter()
-                    .position(|area| *area == finding.area)?;
-                Some((rank, finding))
-            })
-            .min_by_key(|(rank, _)| *rank)
-            .map(|(_, finding)| finding)
+    pub fn verdict(&self, id: &Id) -> Option<&Verdict> {
+        self.figures.verdicts.iter().find(|it| it.id == *id)
+    }
+
+    /// Why this part must not be used at all, if so.
+    #[must_use]
+    pub fn refused(&self, id: &Id) -> Option<&Because> {
+        let verdict = self.verdict(id)?;
+        let why = verdict.why.as_ref()?;
+        (verdict.admits == Admits::Nothing).then_some(why)
+    }
+
+    /// The finding in whose words a reason is told.
+    #[must_use]
+    pub fn told_by(&self, why: &Because) -> Option<&Finding> {
+        let mut of_rule = self.findings.iter().filter(|it| it.code == why.code);
+        of_rule.find(|finding| finding.about.contains(&why.at))
+    }
+
+    /// How many troubles have this signal.
+    #[must_use]
+    pub fn count(&self, signal: Signal) -> usize {
+        let troubles = self.figures.troubles.iter();
+        troubles.filter(|trouble| trouble.signal == signal).count()
+    }
+
+    /// The findings of a trouble, the gravest first.
+    pub fn findings_of<'a>(&'a self, trouble: &'a Trouble) -> impl Iterator<Item = &'a Finding> {
+        trouble.findings.iter().map(|at| &self.findings[*at])
     }
 
     /// The report as JSON, laid out for reading.

@@ -11,42 +11,11 @@
 use serde::Serialize;
 
 use super::Amount;
-use crate::plan::{Answer, Cord, Generator, Id, Neutral, Plan};
+use crate::plan::Id;
 use crate::quantity::Resistance;
-use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
+use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::shape::{Circuit, Configuration, Plug};
-
-/// What nobody knows stays open: here the unsafe case is to promise a reading.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Sure {
-    /// It is not so.
-    No,
-    /// Nobody knows.
-    Unknown,
-    /// It is so.
-    Yes,
-}
-
-impl Sure {
-    fn of(answer: Answer<bool>) -> Self {
-        match answer {
-            Answer::Known(true) => Self::Yes,
-            Answer::Known(false) => Self::No,
-            Answer::Missing | Answer::Unknown => Self::Unknown,
-        }
-    }
-
-    /// Both.
-    fn and(self, other: Self) -> Self {
-        self.min(other)
-    }
-
-    /// Either.
-    fn or(self, other: Self) -> Self {
-        self.max(other)
-    }
-}
+use crate::verdict::{Grounding, Sure};
 
 /// What a lamp of the tester does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
@@ -145,19 +114,14 @@ pub struct Proof {
 
 /// The tests of every receptacle that is fed and has a ground contact, in the order of the tree.
 #[must_use]
-pub(super) fn of_plan(plan: &Plan, supply: &Supply) -> Vec<Proof> {
-    let scene = Scene {
-        supply,
-        grounds: grounds(plan, supply),
-        joints: joints(plan, supply),
-    };
+pub(super) fn of_plan(supply: &Supply, grounding: &Grounding<'_>) -> Vec<Proof> {
     supply
         .receptacles()
         .filter(|(_, node, shape, _)| shape.0.grounded() && node.reason != LimitReason::NotFed)
         .map(|(ix, node, shape, _)| {
             let tester = shape.takes(Plug(Configuration::N5_15));
-            let protection = supply.up(ix).find(|(_, node)| node.gfci);
-            let (continuity, joined) = (scene.ground_to(ix, NodeIx(0)), scene.joined(ix));
+            let protection = grounding.protection(ix).device();
+            let (continuity, joined) = (grounding.ground_to(ix, NodeIx(0)), grounding.joined(ix));
             Proof {
                 at: node.id.clone(),
                 lamps: tester.then(|| Lamps {
@@ -171,10 +135,10 @@ pub(super) fn of_plan(plan: &Plan, supply: &Supply) -> Vec<Proof> {
                         (Sure::Unknown, _) => Reads::Either,
                     },
                 }),
-                protected_by: protection.map(|(_, node)| node.id.clone()),
+                protected_by: protection.map(|by| supply.node(by).id.clone()),
                 own_button: protection.map_or(Button::NoProtection, |_| Button::Trips),
                 tester_button: tester.then(|| {
-                    protection.map_or(Button::NoProtection, |(by, _)| scene.tester_button(ix, by))
+                    protection.map_or(Button::NoProtection, |by| tester_button(grounding, ix, by))
                 }),
                 continuity: Continuity {
                     whole: continuity,
@@ -191,107 +155,17 @@ fn half(resistance: Resistance) -> Resistance {
     Resistance::from_microohms((resistance.microohms() + 1) / 2)
 }
 
-struct Scene<'a> {
-    supply: &'a Supply,
-    /// For each node of a cord: whether its ground goes through.
-    grounds: Vec<(NodeIx, Sure)>,
-    /// Where neutral and ground are joined, or may be.
-    joints: Vec<(NodeIx, Sure)>,
-}
-
-/// Whether each cord's ground goes through.
-fn grounds(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
-    let cord_of = |id: &Id| plan.cords.iter().find(|cord| cord.id == *id);
-    nodes(supply)
-        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
-        .filter_map(|(ix, node)| Some((ix, ground_through(cord_of(&node.id)?))))
-        .collect()
-}
-
-fn ground_through(cord: &Cord) -> Sure {
-    match cord.conductors {
-        _ if !cord.plug.0.grounded() => Sure::No,
-        Answer::Known(count) if count < cord.conductors_needed() => Sure::No,
-        Answer::Known(_) => Sure::Yes,
-        Answer::Missing | Answer::Unknown => Sure::Unknown,
-    }
-}
-
-/// Where neutral and ground are joined, or may be: at the set, and in boxes that hang on it.
-fn joints(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
-    let box_of = |id: &Id| plan.boxes.iter().find(|part| part.id == *id);
-    let boxes = nodes(supply)
-        .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
-        .filter_map(|(ix, node)| Some((ix, Sure::of(box_of(&node.id)?.joins()))));
-    std::iter::once((NodeIx(0), joint_at_set(&plan.generator)))
-        .chain(boxes)
-        .filter(|(_, joint)| *joint != Sure::No)
-        .collect()
-}
-
-fn joint_at_set(set: &Generator) -> Sure {
-    let by_maker = match set.neutral {
-        Answer::Known(Neutral::Bonded) => Sure::Yes,
-        Answer::Known(Neutral::Floating) => Sure::No,
-        Answer::Missing | Answer::Unknown => Sure::Unknown,
-    };
-    // Silence about a plug means that there is none: whoever put one in knows of it.
-    let by_plug = match set.bonding_plug {
-        Answer::Missing => Sure::No,
-        answer => Sure::of(answer),
-    };
-    by_maker.or(by_plug)
-}
-
-fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {
-    supply
-        .nodes
-        .iter()
-        .enumerate()
-        .map(|(at, node)| (NodeIx(at), node))
-}
-
-impl Scene<'_> {
-    fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
-        self.supply.up(of).any(|(ix, _)| ix == part)
-    }
-
-    /// Whether the ground goes all the way between two points: through every cord that is on the
-    /// path of one of them and not of the other.
-    fn ground_to(&self, one: NodeIx, other: NodeIx) -> Sure {
-        self.grounds
-            .iter()
-            .filter(|(cord, _)| self.is_on_path(*cord, one) != self.is_on_path(*cord, other))
-            .fold(Sure::Yes, |all, (_, ground)| all.and(*ground))
-    }
-
-    /// Whether neutral is joined to this receptacle's ground, anywhere.
-    fn joined(&self, at: NodeIx) -> Sure {
-        self.joined_where(at, |_| true)
-    }
-
-    fn joined_where(&self, at: NodeIx, counts: impl Fn(NodeIx) -> bool) -> Sure {
-        self.joints
-            .iter()
-            .filter(|(joint, _)| counts(*joint))
-            .fold(Sure::No, |any, (joint, sure)| {
-                any.or(sure.and(self.ground_to(at, *joint)))
-            })
-    }
-
-    /// What the tester's button does at a receptacle behind this protection. Its current leaves
-    /// through the protection and comes back by ground and a joint: past the protection, which then
-    /// trips, or through it, which then sees nothing.
-    fn tester_button(&self, at: NodeIx, protection: NodeIx) -> Button {
-        let beyond = |joint: NodeIx| self.is_on_path(protection, joint);
-        let past = self.joined_where(at, |joint| !beyond(joint));
-        let through = self.joined_where(at, beyond);
-        match (past, through) {
-            (Sure::Yes, Sure::No) => Button::Trips,
-            (Sure::No, Sure::Yes) => Button::Blind,
-            (Sure::No, Sure::No) => Button::NoWayBack,
-            _ => Button::Either,
-        }
+/// What the tester's button does at a receptacle behind this protection. Its current leaves through
+/// the protection and comes back by ground and a joint: past the protection, which then trips, or
+/// through it, which then sees nothing.
+fn tester_button(grounding: &Grounding<'_>, at: NodeIx, protection: NodeIx) -> Button {
+    let past = grounding.joined_beyond(at, protection, false);
+    let through = grounding.joined_beyond(at, protection, true);
+    match (past, through) {
+        (Sure::Yes, Sure::No) => Button::Trips,
+        (Sure::No, Sure::Yes) => Button::Blind,
+        (Sure::No, Sure::No) => Button::NoWayBack,
+        _ => Button::Either,
     }
 }
 
@@ -324,18 +198,24 @@ mod tests {
     /// Each neutral with and without a bonding plug, as common practice has it.
     #[test]
     fn the_joint_at_the_set_decides_what_a_tester_says() {
-        use Button::{Either, NoWayBack, Trips};
+        use Button::{Blind, Either, NoWayBack, Trips};
         use Reads::{Correct, OpenGroundFloating};
-        for (edits, expected) in [
-            (vec![], (Correct, Trips, Trips)),
-            (vec![PLUG], (Correct, Trips, Trips)),
-            (vec![FLOATING], (OpenGroundFloating, Trips, NoWayBack)),
-            (vec![FLOATING, PLUG], (Correct, Trips, Trips)),
-            (vec![UNKNOWN], (Reads::Either, Trips, Either)),
-            (vec![UNKNOWN, PLUG], (Correct, Trips, Trips)),
+        // The plug is in the one household outlet of the generator, behind its GFCI: there the current of
+        // the tester's button comes back through that GFCI, at the box it does not.
+        for (edits, reading, front, left) in [
+            (vec![], Correct, Trips, Trips),
+            (vec![PLUG], Correct, Either, Trips),
+            (vec![FLOATING], OpenGroundFloating, NoWayBack, NoWayBack),
+            (vec![FLOATING, PLUG], Correct, Blind, Trips),
+            (vec![UNKNOWN], Reads::Either, Either, Either),
+            (vec![UNKNOWN, PLUG], Correct, Either, Trips),
         ] {
-            for at in ["front", "left"] {
-                assert_eq!(reads(&edits, at), expected, "{at} {edits:?}");
+            for (at, tester) in [("front", front), ("left", left)] {
+                assert_eq!(
+                    reads(&edits, at),
+                    (reading, Trips, tester),
+                    "{at} {edits:?}"
+                );
             }
         }
     }

@@ -6,10 +6,13 @@ use std::collections::BTreeMap;
 use proptest::prelude::*;
 use proptest::sample::Index;
 
+use super::loads::{self, LoadUnit};
 use super::{Finding, Report, Signal, Value, build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Quantity, Voltage, Wire};
 use crate::rules::quantity;
+use crate::supply::drop::{Draws, Running, lost};
+use crate::supply::{NodeIx, NodeKind, Supply};
 
 /// The dangers, as code and part of the gear: one for each that a finding of danger names. Which
 /// loads it names beside them may change: one more takes another's place.
@@ -78,6 +81,7 @@ fn renamed(plan: &Plan, new: &BTreeMap<Id, Id>) -> Plan {
         outlet.id = one(&outlet.id);
         outlet.shares = maybe(&outlet.shares);
     }
+    plan.generator.bonding_plug_in = maybe(&plan.generator.bonding_plug_in);
     for cord in &mut plan.cords {
         cord.id = one(&cord.id);
         cord.from = maybe(&cord.from);
@@ -117,8 +121,19 @@ fn sorted(report: &Report, back: impl Fn(String) -> String) -> (String, Vec<Stri
         .iter()
         .map(|finding: &Finding| json(&|| serde_json::to_string(finding)))
         .collect();
+    // Troubles name findings by their places; here they go with what those are.
+    findings.extend(report.figures.troubles.iter().map(|trouble| {
+        let mut of: Vec<String> = report
+            .findings_of(trouble)
+            .map(|finding| json(&|| serde_json::to_string(finding)))
+            .collect();
+        of.sort();
+        of.join("\n")
+    }));
     findings.sort();
-    (json(&|| serde_json::to_string(&report.figures)), findings)
+    let mut figures = report.figures.clone();
+    figures.troubles.clear();
+    (json(&|| serde_json::to_string(&figures)), findings)
 }
 
 /// One in four is anything that reads, the others might be a camp's.
@@ -138,6 +153,73 @@ fn config() -> ProptestConfig {
         max_global_rejects: 4 * config.cases,
         failure_persistence: None,
         ..config
+    }
+}
+
+/// What is plugged in behind a cord.
+struct Behind {
+    supply: Supply,
+    units: Vec<LoadUnit>,
+    places: BTreeMap<Id, NodeIx>,
+    behind: Vec<Id>,
+}
+
+impl Behind {
+    fn new(plan: &Plan, report: &Report, cord: &Id) -> Self {
+        let supply = Supply::build(plan);
+        let placed = report.figures.sharing.placed.iter();
+        let places: BTreeMap<Id, NodeIx> = placed
+            .filter_map(|placed| Some((placed.load.clone(), supply.receptacle(&placed.at)?)))
+            .collect();
+        let passes = |at: NodeIx| {
+            let mut up = supply.up(at);
+            up.any(|(_, node)| node.id == *cord && matches!(node.kind, NodeKind::Cord { .. }))
+        };
+        let behind = places.iter().filter(|(_, at)| passes(**at));
+        Self {
+            behind: behind.map(|(id, _)| id.clone()).collect(),
+            units: loads::units(plan).0,
+            places,
+            supply,
+        }
+    }
+
+    fn touches(&self, id: &Id) -> bool {
+        self.behind.contains(id)
+    }
+
+    fn heats(&self) -> bool {
+        let units = self.units.iter().filter(|unit| self.touches(&unit.id));
+        units
+            .into_iter()
+            .any(|unit| unit.draws() == Draws::Resistance)
+    }
+
+    /// What a load loses beside these, with the heaters behind the cord at their full current.
+    fn full_heat(&self, own: &Id, beside: &[Id]) -> Voltage {
+        let running = |unit: &LoadUnit| {
+            let draws = match unit.draws() {
+                Draws::Resistance if self.touches(&unit.id) => Draws::Current,
+                draws => draws,
+            };
+            Some(Running {
+                at: *self.places.get(&unit.id)?,
+                current: unit.running_current,
+                draws,
+                one_leg: unit.one_leg,
+            })
+        };
+        let of = |id: &Id| {
+            self.units
+                .iter()
+                .find(|unit| unit.id == *id)
+                .and_then(running)
+        };
+        let all: Vec<Running> = beside.iter().filter_map(of).collect();
+        let own = of(own).expect("it is plugged in");
+        self.supply
+            .settled_flow(&all)
+            .map_or(self.supply.volts_of(&own), |flow| lost(flow.lost_by(&own)))
     }
 }
 
@@ -205,8 +287,9 @@ proptest! {
         }
     }
 
-    /// With the same things running, no place gets less volts by a better cord, and no finding on
-    /// cords or volts is worse or new.
+    /// With the same things running, no place behind a better cord gets less volts by it, and no finding on
+    /// cords or volts is worse or new. A heater behind it draws a little more then: what shares the way with
+    /// it loses no more than with that heater at its full current.
     #[test]
     fn a_thicker_or_shorter_cord_never_worsens_volts_or_cords(
         plan in any_plan(), which: Index, shorter: bool,
@@ -232,15 +315,26 @@ proptest! {
             (sharing.placed.clone(), sharing.together.clone(), sharing.families_complete)
         };
         prop_assume!(together(&before) == together(&after));
+        let behind = Behind::new(&plan, &before, &plan.cords[which].id);
         let volts = |amount| quantity::<Voltage>(amount).count();
         for (one, other) in before.figures.drops.iter().zip(&after.figures.drops) {
             prop_assert_eq!(&one.at, &other.at);
-            prop_assert!(volts(&other.volts_running) <= volts(&one.volts_running), "{}", one.at);
-            prop_assert!(volts(&other.volts_starting) <= volts(&one.volts_starting), "{}", one.at);
+            let most = volts(&one.volts_running).max(if behind.touches(&one.at) {
+                0
+            } else {
+                behind.full_heat(&one.at, &other.beside).count()
+            });
+            prop_assert!(volts(&other.volts_running) <= most, "{}", one.at);
+            let most = volts(&one.volts_starting).max(most);
+            prop_assert!(volts(&other.volts_starting) <= most, "{}", one.at);
         }
         for finding in &after.findings {
             if matches!(finding.area, "voltage" | "cord") {
                 let was = worst(&before, finding.code);
+                // Volts elsewhere may be a little less, by a heater behind it.
+                let elsewhere = finding.code == "VOLT001"
+                    && behind.heats()
+                    && !finding.about.iter().any(|id| behind.touches(id));
                 // A cord that was too thin in any air may now be too thin in hot air only: that was
                 // told as the worse of the two.
                 let part = &plan.cords[which].id;
@@ -251,7 +345,7 @@ proptest! {
                             && worse.about.contains(part)
                     });
                 prop_assert!(
-                    was.is_some_and(|was| was <= finding.signal) || hid_behind_worse,
+                    was.is_some_and(|was| was <= finding.signal) || hid_behind_worse || elsewhere,
                     "{was:?} {finding:?}"
                 );
             }
@@ -292,7 +386,7 @@ proptest! {
             sharing.together.iter().any(|set| ids.iter().all(|id| set.contains(id)))
         };
         for finding in &report.findings {
-            if !matches!(finding.code, "POWER001" | "POWER002") {
+            if !matches!(finding.code, "POWER001" | "POWER002" | "OVER002" | "OVER006") {
                 continue;
             }
             prop_assert!(!at_once(&finding.about), "{finding:#?} {:#?}", sharing.together);
@@ -317,6 +411,66 @@ proptest! {
         if sharing.together.iter().any(|set| placed.iter().all(|id| set.contains(id))) {
             for turn in &sharing.turns {
                 prop_assert!(placed.iter().all(|id| turn.contains(id)), "{turn:?}");
+            }
+        }
+    }
+
+    /// Where things that must run want the same hour, and the card calls them never together because a part
+    /// on their way holds less than they ask, a warning or a danger names the part, or says that the
+    /// generator is too small.
+    #[test]
+    fn what_clashes_at_a_part_is_a_warning(plan in any_plan()) {
+        let report = judge(&plan);
+        let supply = Supply::build(&plan);
+        let figures = &report.figures;
+        let load = |id: &Id| {
+            let facts = figures.loads.iter().find(|load| load.id == *id).expect("a load");
+            let load = plan.loads.iter().find(|load| load.id == facts.of).expect("of the plan");
+            (facts, load)
+        };
+        let place = |id: &Id| {
+            let placed = figures.sharing.placed.iter().find(|placed| placed.load == *id)?;
+            supply.receptacle(&placed.at)
+        };
+        let on = |id: &Id, minute: u16| {
+            let (facts, load) = load(id);
+            if load.hours.is_empty() {
+                facts.continuous || facts.life()
+            } else {
+                load.hours.iter().any(|span| span.contains(minute))
+            }
+        };
+        let must = |id: &Id| load(id).1.wanted == Wanted::Must || load(id).0.life();
+        let starts = plan.loads.iter().flat_map(|load| &load.hours).map(|span| span.from);
+        let minutes: Vec<u16> = starts.chain([0]).collect();
+        let warned = |code: &str, part: Option<&Id>| {
+            report.findings.iter().any(|found| {
+                found.signal <= Signal::Warning
+                    && found.code.starts_with(code)
+                    && part.is_none_or(|part| found.about.contains(part))
+            })
+        };
+        let clashes = figures.sharing.never.iter().filter(|set| set.len() > 1);
+        for set in clashes.filter(|set| set.iter().all(must)) {
+            if !minutes.iter().any(|minute| set.iter().all(|id| on(id, *minute))) {
+                continue;
+            }
+            for (at, node) in supply.nodes.iter().enumerate().skip(1) {
+                for leg in node.legs.all() {
+                    let here = |id: &&Id| place(id).is_some_and(|place| {
+                        supply.up(place).any(|(ix, _)| ix.0 == at)
+                            && supply.node(place).legs.all().contains(leg)
+                    });
+                    let amps = set.iter().filter(here);
+                    let sum: Current = amps.map(|id| quantity(&load(id).0.running_amps)).sum();
+                    prop_assert!(
+                        sum <= node.rating
+                            || warned("OVER", Some(&node.id))
+                            || warned("CORD", Some(&node.id))
+                            || warned("POWER001", None),
+                        "{set:?} at {}: {sum:?} of {:?} {:#?}", node.id, node.rating, report.findings
+                    );
+                }
             }
         }
     }
@@ -384,12 +538,14 @@ proptest! {
 
 /// Answers taken back.
 mod forget {
-    use crate::plan::{Answer, Draw, Plan};
+    use crate::plan::{Answer, Draw, Load, Plan, System};
+    use crate::quantity::{Current, Ratio};
+    use crate::supply::{UNKNOWN_RATED, rated_of_peak};
     use crate::tables::kinds::of_kind;
 
     /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
     /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
-    pub(super) const KINDS: usize = 32;
+    pub(super) const KINDS: usize = 35;
 
     fn take<T>(answer: &mut Answer<T>) -> bool {
         let known = answer.is_known();
@@ -452,7 +608,13 @@ mod forget {
             // What is taken for these is the worst that is usual, not the worst there is.
             25 => within(&mut site.altitude, |it| it.millimetres() <= 1_524_000),
             26 => within(&mut site.air, |it| it.millicelsius() <= 37_778),
-            27 => within(&mut generator.rated, |it| it.milliwatts() >= 1_000_000),
+            27 => {
+                let least = match generator.peak {
+                    Answer::Known(peak) => rated_of_peak(peak),
+                    Answer::Missing | Answer::Unknown => UNKNOWN_RATED,
+                };
+                within(&mut generator.rated, |it| *it >= least)
+            }
             28 => take(&mut generator.peak),
             29 => loads.iter_mut().fold(false, |any, load| {
                 let usual = of_kind(load.kind).running;
@@ -466,7 +628,37 @@ mod forget {
                 .filter(|it| it.listed != Answer::Known(true))
                 .flat_map(|it| &mut it.outlets)
                 .map(|it| &mut it.wire)),
+            32 => {
+                let taken: Vec<Current> = starts(loads);
+                loads
+                    .iter_mut()
+                    .zip(taken)
+                    .fold(false, |any, (load, most)| {
+                        within(&mut load.starting_current, |it| *it <= most) | any
+                    })
+            }
+            // What needs 240 V is told so as well where none is (FIT006).
+            33 if generator.voltage == Answer::Known(System::V120_240) => {
+                all(loads.iter_mut().map(|it| &mut it.voltage))
+            }
+            // Silence about it is a yes.
+            34 => take(&mut site.people_sleep),
             _ => false,
         }
+    }
+
+    /// What is taken for the start of each load of which nobody knows it.
+    fn starts(loads: &[Load]) -> Vec<Current> {
+        let multiple = |load: &Load| match load.running {
+            Answer::Known(Draw::Motor { .. }) => Ratio::from_permille(6000),
+            _ => of_kind(load.kind).starting,
+        };
+        let least = |load: &Load| match &load.running {
+            Answer::Known(Draw::Current(amps)) => *amps,
+            // Of the others it depends on volts and power factor: none of them is tried.
+            _ => Current::ZERO,
+        };
+        let taken = |load: &Load| least(load).scaled_down(multiple(load));
+        loads.iter().map(taken).collect()
     }
 }

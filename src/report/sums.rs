@@ -399,6 +399,7 @@ mod tests {
             region = "north-america"
             [site]
             name = "Two things"
+            ground = "dry"
             [generator]
             name = "set"
             rated = "3600 W"

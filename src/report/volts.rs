@@ -9,11 +9,11 @@ use std::collections::BTreeMap;
 
 use serde::Serialize;
 
-use super::drops::Scene;
+use super::drops::{Scene, Settled, share};
 use super::{Amount, Sharing, Through};
 use crate::plan::{Cord, Id, Plan};
 use crate::quantity::{Current, Length, Percent, Voltage, Wire};
-use crate::supply::drop::{Flow, Microvolts, Running, lost};
+use crate::supply::drop::{Flow, Running, lost};
 use crate::supply::{Legs, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::{flexible_ampacity, longest_marked};
 use crate::tables::copper::{COPPER, longest};
@@ -199,27 +199,17 @@ fn boxes(supply: &Supply, scene: &Scene<'_>) -> Vec<(Id, Vec<NodeIx>)> {
         .collect()
 }
 
-/// A part of a voltage in millionths.
-fn share(part: Microvolts, whole: Voltage) -> i128 {
-    let whole = whole.millivolts().max(1);
-    let millionths = part * 1000;
-    match i64::try_from(millionths) {
-        Ok(millionths) => i128::from(millionths / whole),
-        Err(_) => millionths / i128::from(whole),
-    }
-}
-
 fn worst_running(supply: &Supply, scene: &Scene<'_>) -> Option<Worst> {
-    let mut worst: Option<(i128, usize, usize)> = None;
-    for (at, set) in scene.costs().enumerate() {
-        for (own, gone) in set {
-            let gone = share(gone, supply.volts_of(&scene.placed[own].load));
-            if worst.is_none_or(|(most, ..)| gone > most) {
-                worst = Some((gone, at, own));
-            }
-        }
-    }
-    let (_, set, own) = worst?;
+    let members = scene.costs().enumerate().flat_map(|(set, costs)| {
+        costs
+            .enumerate()
+            .map(move |(at, (_, cost))| (set, at, cost))
+    });
+    let members: Vec<_> = members.collect();
+    // Of equals the first.
+    let worst = scene.worst_of(members.into_iter().rev(), &mut Settled::new());
+    let (set, at, _) = worst?;
+    let own = scene.sets[set][at];
     let running: Vec<Running> = scene.sets[set]
         .iter()
         .map(|at| scene.placed[*at].load)

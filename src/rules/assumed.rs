@@ -9,7 +9,7 @@ use crate::report::{Assumption, Value};
 use crate::tables::sound::more_at_full_load;
 
 use super::fuel::{UNKNOWN_TANK, stretch};
-use super::health::NIGHT;
+use super::night::night;
 
 /// The assumptions, in the order of the plan file.
 #[must_use]
@@ -52,7 +52,11 @@ impl List {
         if !site.sleepers_at.is_known() {
             self.word("site.sleepers_at", "assumed-too-near", "sleepers");
         }
-        if !site.co_alarm.is_known() {
+        // Silence is a yes here, and nothing is assumed in it.
+        if site.people_sleep == Answer::Unknown {
+            self.word("site.people_sleep", "assumed-yes", "people-sleep");
+        }
+        if site.sleeps() && !site.co_alarm.is_known() {
             self.word("site.co_alarm", "assumed-no", "co-alarm");
         }
         // Silence is a no here: see rule SHOCK003.
@@ -102,11 +106,12 @@ impl List {
         }
     }
 
-    /// When people sleep matters to what makes heat at known hours.
+    /// When people sleep matters to what runs at known hours.
     fn night(&mut self, plan: &Plan) {
-        let heats = |load: &Load| load.may_be(LoadKind::Heater) && !load.hours.is_empty();
-        if !plan.site.quiet_hours.is_known() && plan.loads.iter().any(heats) {
-            let night = Value::Name(NIGHT.to_string());
+        let timed = |load: &Load| !load.hours.is_empty();
+        let told = plan.site.quiet_hours.is_known();
+        if let Some(night) = night(&plan.site).filter(|_| !told && plan.loads.iter().any(timed)) {
+            let night = Value::Name(night.to_string());
             self.add("site.quiet_hours", night, "quiet-hours");
         }
     }
@@ -156,6 +161,13 @@ mod tests {
                 ("site.sleepers_at", "sleepers"),
             ),
             (("co_alarm = true", ""), ("site.co_alarm", "co-alarm")),
+            (
+                (
+                    "stands = \"roof\"",
+                    "stands = \"roof\"\npeople_sleep = \"unknown\"",
+                ),
+                ("site.people_sleep", "people-sleep"),
+            ),
             (
                 ("feeds_building = false", "feeds_building = \"unknown\""),
                 ("site.feeds_building", "building"),
@@ -207,7 +219,7 @@ mod tests {
             ("co_alarm = true", ""),
             ("feeds_building = false", "feeds_building = \"unknown\""),
             ("quiet_hours = \"23:00-07:00\"", ""),
-            ("stands = \"roof\"", ""),
+            ("stands = \"roof\"", "people_sleep = \"unknown\""),
             ("neutral = \"bonded\"", ""),
             ("outdoor = true # long", ""),
             (", load = \"25 %\" }", " }"),

@@ -27,7 +27,7 @@ pub(super) const NEC_240_5_B3: Source = Source::new(NEC, "240.5(B)(3)", "2023", 
 /// What cord sets of a gauge and length are usually marked with.
 pub(super) const UL_817: Source = Source::new(
     "UL 817",
-    "cord sets by length; 12 AWG to 50 ft by common practice",
+    "cord sets by length, tables 114 and 115",
     "",
     Mark::Secondary,
 );
@@ -35,6 +35,13 @@ pub(super) const UL_817: Source = Source::new(
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
+/// Ampacity of flexible cord that is marked in mm².
+pub(super) const BS_7671: Source = Source::new(
+    "BS 7671",
+    "tables 4F3A and 4F1A, for cords marked in mm²",
+    "",
+    Mark::Secondary,
+);
 /// Which conductors of a cord count as carrying current.
 pub(super) const NEC_400_5_A: Source = Source::new(NEC, "400.5(A)", "2023", Mark::Secondary);
 /// Voltage drop, informational.
@@ -48,8 +55,22 @@ pub(super) const C84_1: Source = crate::tables::volts::RANGE_A;
 pub(super) const C84_1_IN_USE: Source = crate::tables::volts::RANGES_IN_USE;
 /// Locked rotor of motors.
 pub(super) const NEC_430_251: Source = Source::new(NEC, "430.251(A)", "", Mark::Confirmed);
+/// Generators that prevent their own overload by design, and the wires behind them.
+pub(super) const NEC_445_12: Source = Source::new(
+    NEC,
+    "445.12(A) and 445.13(A), exception",
+    "",
+    Mark::Secondary,
+);
+/// The 30 A supply of a camper, and its main breaker.
+pub(super) const NEC_551_42: Source = Source::new(NEC, "551.42(C) and 551.45", "", Mark::Memory);
 /// Ground-fault protection on portable sets.
-pub(super) const NEC_445_20: Source = Source::new(NEC, "445.20", "", Mark::Secondary);
+pub(super) const NEC_445_20: Source = Source::new(
+    NEC,
+    "445.20, of unbonded sets with both 125 V and 125/250 V receptacles",
+    "",
+    Mark::Secondary,
+);
 /// Ground-fault protection of temporary power for construction, maintenance and the like, as a trade
 /// article quotes it. A camp is none of these.
 pub(super) const NEC_590_6: Source = Source::new(
@@ -113,9 +134,13 @@ pub(super) const NC_DHHS: Source =
 /// More than 4.6 m with the exhaust pointed away.
 pub(super) const NIST_2011: Source =
     Source::new("NIST, Emmerich and Wang", "", "2011", Mark::Confirmed);
-/// Up to 25 ft.
-pub(super) const NIST_2009: Source =
-    Source::new("NIST generator study", "", "2009", Mark::Secondary);
+/// At least 25 ft (7.6 m).
+pub(super) const NIST_2021: Source = Source::new(
+    "NIST, portable generators and carbon monoxide",
+    "",
+    "2021",
+    Mark::Confirmed,
+);
 /// What carbon monoxide does at which level.
 pub(super) const CPSC_LEVELS: Source =
     Source::new("US CPSC", "carbon monoxide levels", "", Mark::Secondary);

@@ -35,10 +35,11 @@ pub(super) fn clock(minute: u16) -> Value {
     Value::Name(Span::clock(minute % Span::DAY))
 }
 
-/// Whether a load is a camper or a vehicle, by its plug: no appliance has these.
+/// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper
+/// uses 240 V alone.
 pub(crate) fn camper(load: &Load) -> bool {
     let plug = load.plug.known();
-    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30))
+    plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
 }
 
 impl Need<'_> {
@@ -65,6 +66,13 @@ impl Need<'_> {
     /// Whether it is ever on: a wish without hours waits for its turn.
     pub fn ever_on(&self) -> bool {
         self.any_time() || !self.load.hours.is_empty()
+    }
+
+    /// Whether it must run and cannot wait for its turn: it has its hours, or runs for long, or somebody's
+    /// health depends on it.
+    pub fn cannot_wait(&self) -> bool {
+        (self.load.wanted == Wanted::Must || self.life())
+            && (!self.load.hours.is_empty() || self.continuous() || self.life())
     }
 
     /// Whether somebody's health depends on it, or may.

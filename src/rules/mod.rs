@@ -15,6 +15,7 @@ mod demand;
 mod fit;
 mod fuel;
 mod health;
+mod night;
 mod noise;
 mod overcurrent;
 mod power;
@@ -25,9 +26,10 @@ mod voltage;
 
 use crate::plan::Id;
 use crate::plan::Plan;
-use crate::report::{Figures, Finding, Fix, Report, Signal, Value, Values};
+use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
 use crate::supply::Supply;
 use crate::tables::source::Source;
+use crate::verdict::Verdicts;
 
 /// What a check may look at.
 #[derive(Clone, Debug)]
@@ -36,6 +38,8 @@ pub struct Facts<'a> {
     pub plan: &'a Plan,
     /// The tree built from it.
     pub supply: &'a Supply,
+    /// What may be used of it, and why not.
+    pub verdicts: &'a Verdicts<'a>,
     /// The numbers worked out on it.
     pub figures: &'a Figures,
     /// Worked out once, for most rules ask for them.
@@ -45,10 +49,16 @@ pub struct Facts<'a> {
 impl<'a> Facts<'a> {
     /// What there is to look at in a plan: the tree built from it, and the numbers worked out on that.
     #[must_use]
-    pub fn new(plan: &'a Plan, supply: &'a Supply, figures: &'a Figures) -> Self {
+    pub fn new(
+        plan: &'a Plan,
+        supply: &'a Supply,
+        verdicts: &'a Verdicts<'a>,
+        figures: &'a Figures,
+    ) -> Self {
         Self {
             plan,
             supply,
+            verdicts,
             figures,
             needs: demand::needs(plan, supply, figures),
         }
@@ -117,6 +127,7 @@ impl Findings<'_> {
                 values: fix_values,
             },
             sources: self.rule.sources.to_vec(),
+            rests_on: Vec::new(),
         });
     }
 }
@@ -132,8 +143,8 @@ pub(crate) use cite::{
     NEC_210_21_B2 as EIGHTY_PER_CENT, NEC_DROP as DROP_ADVICE, OSHA_LETTER as TESTER,
 };
 pub(crate) use demand::{camper, quantity};
-pub(crate) use health::NIGHT;
-pub(crate) use overcurrent::proofs;
+pub(crate) use night::night;
+pub(crate) use overcurrent::{Proof, proofs, prove};
 
 /// Every rule, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {
@@ -185,14 +196,6 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
         (finding.signal, place.unwrap_or(SOONEST.len()), finding.code)
     };
     list.sort_by(|a, b| (rank(a), &a.about).cmp(&(rank(b), &b.about)));
-    list
-}
-
-/// The dangers that lie in the gear: what is named by one of these must not be used.
-#[must_use]
-pub(crate) fn gear_dangers(facts: &Facts<'_>) -> Vec<Finding> {
-    let mut list = check_some(facts, |rule| Report::OF_GEAR.contains(&rule.area));
-    list.retain(|finding| finding.signal == Signal::Danger);
     list
 }
 

@@ -13,8 +13,9 @@
 //! everything plugged in counted; no load that was served moves for it. What may be on at once is
 //! told by `together`, `never` and `turns`, not by `placed`.
 //!
-//! A load is sent to a receptacle that has no danger of its own, if its plug fits one: with
-//! ground-fault protection on ground that may be wet, and never behind a breaker too large.
+//! A load goes only where the verdict on the receptacle allows loads ([`Verdicts::no_loads`]), whether
+//! the plan puts it there or not. One that fits nowhere else has no place, and the rules say why. Of places that
+//! are allowed, one with ground-fault protection that works goes before one without, unless the ground is dry.
 //!
 //! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
 //! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
@@ -38,26 +39,21 @@ use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
-use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Outlet, Plan, Span, Wanted};
-use crate::quantity::{Current, Length, Power, narrow};
+use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
+use crate::quantity::{Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::exhaust::AMPLE;
-use crate::tables::shape::{Circuit, Configuration, Plug};
+use crate::tables::shape::Circuit;
+use crate::verdict::Verdicts;
 
 /// Steps for each of the other searches, which are a microsecond each.
 const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
-/// On circuits up to this, cord sets and 15 A receptacles are allowed (NEC 240.5(B)(4) and
-/// 210.21(B)(3)).
-const SMALL_CIRCUIT: Current = CORD_SET_CIRCUIT;
 /// Up to here cords end at the set (common practice, no source, as in rule CORD005).
 const AT_SET: Length = Length::from_millimetres(2_000);
-/// What a bonding plug is made with (common practice, no source).
-pub(crate) const BONDING_PLUG: Plug = Plug(Configuration::N5_15);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 
@@ -66,10 +62,10 @@ const SMALL: usize = 3;
 /// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
 /// are not looked for here.
 #[must_use]
-pub fn share(plan: &Plan, supply: &Supply, units: &[LoadUnit]) -> Sharing {
+pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
     let considered = units.len().min(LoadSet::CAPACITY);
     let (units, beyond) = units.split_at(considered);
-    let (setting, whole) = Setting::new(plan, supply, units);
+    let (setting, whole) = Setting::new(plan, supply, verdicts, units);
     let model = &setting.model;
 
     let placing = place(model, &mut Budget::steps(place::STEPS));
@@ -185,16 +181,23 @@ struct Setting<'a> {
     fits: Vec<Vec<usize>>,
     /// For each load, whether the plan puts it where it is.
     settled: Vec<bool>,
+    /// For each load, whether it fits somewhere that no load may be plugged into.
+    refused: Vec<bool>,
 }
 
 impl<'a> Setting<'a> {
     /// The setting, and whether the whole of it could be taken in.
-    fn new(plan: &'a Plan, supply: &'a Supply, units: &'a [LoadUnit]) -> (Self, bool) {
+    fn new(
+        plan: &'a Plan,
+        supply: &'a Supply,
+        verdicts: &Verdicts<'_>,
+        units: &'a [LoadUnit],
+    ) -> (Self, bool) {
         let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
         let mut places = Vec::new();
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
-        let bonded = bonding_socket(plan, supply);
+        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         // Of equals, what comes first is near those who use it.
         let mut receptacles: Vec<_> = supply.receptacles().collect();
         receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(plan, supply, *ix).min(AMPLE)));
@@ -202,7 +205,7 @@ impl<'a> Setting<'a> {
             let count = u32::from(count);
             let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
             let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
-            if supply.limit(ix).short.milliamps() <= 0 {
+            if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
             let settled = units
@@ -225,7 +228,7 @@ impl<'a> Setting<'a> {
         let dry = plan.site.ground == Answer::Known(Ground::Dry);
         let sound: Vec<bool> = places
             .iter()
-            .map(|place| sound(supply, *place, dry))
+            .map(|place| dry || verdicts.protected(*place))
             .collect();
         let mut fits: Vec<Vec<usize>> = units
             .iter()
@@ -237,7 +240,7 @@ impl<'a> Setting<'a> {
                             Some(on) => kept[*place] && node.id == *on,
                             None => !kept[*place],
                         };
-                        there && fits(supply, places[*place], unit)
+                        there && fits_at(supply, places[*place], unit)
                     })
                     .collect();
                 // Only where there is no other: the rules then say what is wrong with it.
@@ -283,6 +286,16 @@ impl<'a> Setting<'a> {
             },
             places,
             settled: units.iter().map(|unit| on(unit).is_some()).collect(),
+            refused: units
+                .iter()
+                .map(|unit| {
+                    supply.receptacles().any(|(ix, node, ..)| {
+                        on(unit).is_none_or(|on| *on == node.id)
+                            && verdicts.no_loads(ix).is_some()
+                            && fits_at(supply, ix, unit)
+                    })
+                })
+                .collect(),
             fits,
         };
         setting.add_rows();
@@ -433,7 +446,9 @@ impl<'a> Setting<'a> {
 
     fn reason(&self, load: usize) -> &'static str {
         let fits = &self.fits[load];
-        if fits.is_empty() {
+        if fits.is_empty() && self.refused[load] {
+            "refused"
+        } else if fits.is_empty() {
             "no-receptacle-fits"
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
             "no-room"
@@ -527,29 +542,6 @@ impl<'a> Setting<'a> {
     }
 }
 
-/// The socket of the set that is left for its bonding plug: at the household outlet with the most
-/// sockets that the plan leaves free, the last of equals. None where the plan leaves none.
-fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<NodeIx> {
-    if plan.generator.bonding_plug != Answer::Known(true) {
-        return None;
-    }
-    let free = |outlet: &Outlet| {
-        let ix = supply.receptacle(&outlet.id)?;
-        let loads = plan.loads.iter();
-        let on = loads.filter(|load| load.on.as_ref() == Some(&outlet.id));
-        let taken =
-            supply.fed_from(ix).count() + on.map(|load| usize::from(load.count)).sum::<usize>();
-        let free = usize::from(outlet.socket_count()).checked_sub(taken)?;
-        (free > 0).then_some((free, ix))
-    };
-    let outlets = plan.generator.outlets.iter();
-    outlets
-        .filter(|outlet| outlet.shape.takes(BONDING_PLUG))
-        .filter_map(free)
-        .max_by_key(|(free, _)| *free)
-        .map(|(_, ix)| ix)
-}
-
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.
 fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     let medical = unit.kind == LoadKind::Medical;
@@ -561,22 +553,6 @@ fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
         weight: if medical { count as u64 + 1 } else { 1 },
         allowed: fits.to_vec(),
     }
-}
-
-/// Whether a place is one to send somebody to: with ground-fault protection, unless the ground
-/// is known to be dry, and with a breaker before every part of the way that suits the part. A
-/// preference for proposals only; the rules judge, and name every exception.
-fn sound(supply: &Supply, place: NodeIx, dry: bool) -> bool {
-    (dry || supply.gfci(place))
-        && supply.up(place).all(|(_, node)| match node.kind {
-            NodeKind::Source | NodeKind::Breaker { .. } => true,
-            _ => {
-                // Heat is no want of protection, and is counted in what may be asked of the cord.
-                let rated = node.when_cool;
-                node.protected_at
-                    .is_some_and(|(_, amps)| amps <= rated.max(SMALL_CIRCUIT))
-            }
-        })
 }
 
 /// What a life depends on, and the plan puts nowhere, goes where a sleeper can have it and nowhere
@@ -657,7 +633,7 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one
 /// leg runs there on one as well, but for its parts of 240 V, of which rule FIT006 tells.
-fn fits(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
+fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
     let node = supply.node(place);
     let NodeKind::Receptacle { shape, .. } = node.kind else {
         return false;

@@ -27,5 +27,4 @@ pub mod start;
 pub mod together;
 pub mod turns;
 
-pub(crate) use from_plan::BONDING_PLUG;
 pub use from_plan::share;

@@ -21,7 +21,7 @@ pub(crate) const COILED_DIVISOR: i64 = 3;
 /// A cord of unknown gauge is taken for the thinnest that is made.
 pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
 /// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.
-const UNKNOWN_WIRING: Wire = Wire::Awg(14);
+pub(crate) const UNKNOWN_WIRING: Wire = Wire::Awg(14);
 /// 100 ft, the longest cord that is commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.
@@ -29,6 +29,9 @@ const TOO_SHORT_TO_COIL: Length = Length::from_millimetres(2_000);
 /// A set whose plate nobody has read is taken for the smallest that is common (common practice,
 /// no source).
 pub(crate) const UNKNOWN_RATED: Power = Power::from_milliwatts(1_000_000);
+/// A set of which only the peak is known keeps up three quarters of it: the least that is usual (common
+/// practice, no source).
+const OF_PEAK: Ratio = Ratio::from_permille(750);
 /// 5,000 ft: above most camps that can be driven to.
 const UNKNOWN_ALTITUDE: Length = Length::from_millimetres(1_524_000);
 /// 100 °F, rounded up.
@@ -41,6 +44,11 @@ pub(crate) fn usual_mark(cord: &Cord) -> Option<Current> {
         return None;
     }
     conductor::usual_mark(cord.wire.or(UNKNOWN_CORD), cord.length.or(UNKNOWN_LENGTH))
+}
+
+/// What is taken for the power that a set keeps up where only its peak is known.
+pub(crate) fn rated_of_peak(peak: Power) -> Power {
+    peak.scaled_down(OF_PEAK)
 }
 
 impl Supply {
@@ -142,11 +150,11 @@ impl<'a> Builder<'a> {
         let (set, site) = (&plan.generator, &plan.site);
         let altitude = self.or_assume(site.altitude, UNKNOWN_ALTITUDE, "site.altitude", "altitude");
         let air = self.or_assume(site.air, UNKNOWN_AIR, "site.air", "air");
-        let least = set
-            .peak
-            .known()
-            .map_or(UNKNOWN_RATED, |peak| UNKNOWN_RATED.min(*peak));
-        let marked = self.or_assume(set.rated, least, "generator.rated", "rated");
+        let (least, why) = match set.peak {
+            Answer::Known(peak) => (rated_of_peak(peak), "rated-of-peak"),
+            Answer::Missing | Answer::Unknown => (UNKNOWN_RATED, "rated"),
+        };
+        let marked = self.or_assume(set.rated, least, "generator.rated", why);
         self.supply.altitude = altitude;
         self.supply.air = air;
         let peak = self.or_assume(set.peak, marked, "generator.peak", "peak");
@@ -516,13 +524,16 @@ impl<'a> Builder<'a> {
             self.assume(field("gfci"), Value::Word { word: "assumed-no" }, "no-gfci");
         }
         let cool = conductor::flexible_ampacity(wire);
-        let hot = conductor::in_air(cool, self.supply.air);
-        let lying = if coiled {
-            Current::from_milliamps(cool.milliamps() / COILED_DIVISOR)
-        } else {
-            cool
+        let straight = conductor::in_air(cool, self.supply.air);
+        let lying = |amps: Current| {
+            if coiled {
+                Current::from_milliamps(amps.milliamps() / COILED_DIVISOR)
+            } else {
+                amps
+            }
         };
-        let ampacity = hot.min(lying);
+        // The coil and the hot air both use up the one rise that the insulation is allowed.
+        let ampacity = lying(straight);
         let plug = cord.plug.0.rating();
         let resistance = copper::out_and_back(wire, length);
         let legs = self.plug_legs(cord.plug, parent);
@@ -538,23 +549,21 @@ impl<'a> Builder<'a> {
         node.gfci = cord.gfci == Answer::Known(true);
         if legs.is_some() {
             node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
-            node.when_cool = node.laid_out.min(lying);
-            (node.rating, node.reason) = if node.laid_out <= ampacity {
-                let reason = if node.laid_out == plug {
+            node.when_cool = node.laid_out.min(lying(cool));
+            node.rating = node.laid_out.min(ampacity);
+            node.reason = if node.laid_out <= ampacity {
+                if node.laid_out == plug {
                     LimitReason::Plug
                 } else if node.laid_out == cool {
                     LimitReason::CordAmpacity
                 } else {
                     LimitReason::CordMark
-                };
-                (node.laid_out, reason)
-            // Whichever leaves the least is the reason, since the other's remedy would not help.
-            } else if hot < lying {
-                (ampacity, LimitReason::HotCord)
-            } else if coiled {
-                (ampacity, LimitReason::CoiledCord)
+                }
+            // Unwound it carries more, in whatever air; where the air leaves nothing, no unwinding helps.
+            } else if straight > ampacity {
+                LimitReason::CoiledCord
             } else {
-                (ampacity, LimitReason::CordAmpacity)
+                LimitReason::HotCord
             };
         }
         let ix = self.push(node);

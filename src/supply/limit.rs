@@ -4,54 +4,95 @@ use super::{LimitReason, NodeIx, NodeKind, Supply};
 use crate::plan::Id;
 use crate::quantity::{Current, Voltage};
 
+/// What acts when a limit is passed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Acts {
+    /// This node trips or shuts down at the limit itself.
+    At(NodeIx),
+    /// Nothing acts until this current, which is more than the limit: then this node does.
+    Above(NodeIx, Current),
+    /// Nothing acts at all.
+    Never,
+}
+
+/// The least that a point carries for some time, and what sets it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct SetBy {
+    /// The node.
+    pub node: NodeIx,
+    /// Why that node.
+    pub reason: LimitReason,
+    /// Whether the figure is less than what that node is rated for, because it runs for hours.
+    pub share: bool,
+}
+
 /// The limit at a node and what sets it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Governing {
     /// For three hours or more, on each leg.
     pub continuous: Current,
+    /// What sets `continuous`: of several that are equal the one nearest the generator that acts at
+    /// it, else the one nearest the receptacle.
+    pub continuous_by: SetBy,
     /// For less, on each leg.
     pub short: Current,
-    /// The node that sets `short`: of several equal ones the one nearest the generator that
-    /// enforces it, else the one nearest the receptacle.
-    pub set_by: NodeIx,
-    /// Why that node.
-    pub reason: LimitReason,
+    /// What sets `short`, likewise.
+    pub short_by: SetBy,
+    /// What acts past `short`.
+    pub acts: Acts,
 }
 
 impl Supply {
     /// The limit at a node.
     #[must_use]
     pub fn limit(&self, at: NodeIx) -> Governing {
-        let mut continuous: Option<Current> = None;
-        let mut short: Option<Current> = None;
-        for (_, node) in self.up(at) {
-            let long = node.rating.scaled_down(node.continuous);
-            continuous = Some(continuous.map_or(long, |least| least.min(long)));
-            short = Some(short.map_or(node.rating, |least| least.min(node.rating)));
+        let long = |node: &super::Node| node.rating.scaled_down(node.continuous);
+        let (continuous, continuous_by) = self.least(at, long);
+        let (short, short_by) = self.least(at, |node| node.rating);
+        let watching = self
+            .up(at)
+            .filter(|(_, node)| node.reason.enforced())
+            .min_by_key(|(ix, node)| (node.rating, *ix));
+        let acts = match watching {
+            Some((ix, node)) if node.rating <= short => Acts::At(ix),
+            Some((ix, node)) => Acts::Above(ix, node.rating),
+            None => Acts::Never,
+        };
+        Governing {
+            continuous,
+            continuous_by,
+            short,
+            short_by,
+            acts,
         }
-        let (continuous, short) = (
-            continuous.unwrap_or(Current::ZERO),
-            short.unwrap_or(Current::ZERO),
-        );
-        let equal = || self.up(at).filter(|(_, node)| node.rating == short);
-        let set_by = equal()
+    }
+
+    /// The least of a figure from here back to the generator, and the node that sets it.
+    fn least(&self, at: NodeIx, figure: impl Fn(&super::Node) -> Current) -> (Current, SetBy) {
+        let least = self.up(at).map(|(_, node)| figure(node)).min();
+        let least = least.unwrap_or(Current::ZERO);
+        let equal = || self.up(at).filter(|(_, node)| figure(node) == least);
+        let node = equal()
             .filter(|(_, node)| node.reason.enforced())
             .last()
             .or_else(|| equal().next())
             .map_or(at, |(ix, _)| ix);
         // What a two-leg set gives on one leg is half of it, and that is what to tell.
-        let half = self.node(set_by).legs.all().len() > self.node(at).legs.all().len();
-        let reason = match self.node(set_by).reason {
+        let half = self.node(node).legs.all().len() > self.node(at).legs.all().len();
+        let reason = match self.node(node).reason {
             LimitReason::RatedPower if half => LimitReason::OneLeg,
             LimitReason::RatedPowerUnguarded if half => LimitReason::OneLegUnguarded,
             reason => reason,
         };
-        Governing {
-            continuous,
-            short,
-            set_by,
-            reason,
-        }
+        let share = least < self.node(node).rating;
+        (
+            least,
+            SetBy {
+                node,
+                reason,
+                share,
+            },
+        )
     }
 
     /// Nominal voltage of a single load at this node that uses all of its legs.
@@ -59,12 +100,6 @@ impl Supply {
     pub fn volts_at(&self, at: NodeIx) -> Voltage {
         let legs = i64::try_from(self.node(at).legs.all().len()).unwrap_or(1);
         Voltage::from_millivolts(self.volts.millivolts() * legs)
-    }
-
-    /// Whether anything from here back to the generator gives ground-fault protection.
-    #[must_use]
-    pub fn gfci(&self, at: NodeIx) -> bool {
-        self.up(at).any(|(_, node)| node.gfci)
     }
 
     /// Ids of the parts from the generator's outlet to this node, each once.

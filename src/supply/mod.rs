@@ -11,9 +11,10 @@ mod limit;
 mod tests;
 
 pub(crate) use build::{
-    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, usual_mark,
+    COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
+    rated_of_peak, usual_mark,
 };
-pub use limit::Governing;
+pub use limit::{Acts, Governing, SetBy};
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};

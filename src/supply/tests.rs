@@ -27,8 +27,8 @@ proptest! {
                 prop_assert!(node.protected_at.is_some_and(|(_, here)| here <= above));
             }
             // What sets the limit is on the path and has just that rating.
-            prop_assert!(supply.up(NodeIx(at)).any(|(ix, _)| ix == here.set_by));
-            prop_assert_eq!(supply.node(here.set_by).rating, here.short);
+            prop_assert!(supply.up(NodeIx(at)).any(|(ix, _)| ix == here.short_by.node));
+            prop_assert_eq!(supply.node(here.short_by.node).rating, here.short);
         }
     }
 

@@ -104,7 +104,7 @@ mod tests {
             );
             assert_eq!(a.document.is_empty(), a.mark == Mark::Memory, "{}", a.key);
             assert!(crate::plan::Id::new(&a.key).is_some());
-            if a.kind == LoadKind::Heater {
+            if a.kind.heats() {
                 assert_eq!(a.power_factor.permille(), 1000, "{}", a.key);
             }
         }
@@ -115,7 +115,7 @@ mod tests {
     fn none_asks_for_more_than_its_plug_carries() {
         for a in all() {
             let milliwatts = a.running.milliwatts();
-            if a.kind == LoadKind::Heater {
+            if a.kind.heats() {
                 assert!(milliwatts <= 15 * 125_000, "{}", a.key);
             } else {
                 assert!(
@@ -123,6 +123,33 @@ mod tests {
                     "{}",
                     a.key
                 );
+            }
+        }
+    }
+
+    /// Heat to cook with is one kind, heat for rooms and beds another; whoever sits in a wheelchair goes
+    /// nowhere without it.
+    #[test]
+    fn kinds_by_what_people_do_with_them() {
+        for (kind, keys) in [
+            (
+                LoadKind::Cooker,
+                &[
+                    "coffee-maker",
+                    "kettle",
+                    "griddle",
+                    "waffle-iron",
+                    "water-heater",
+                ][..],
+            ),
+            (
+                LoadKind::Heater,
+                &["heater", "heater-oil", "blanket", "heating-pad"],
+            ),
+            (LoadKind::Medical, &["scooter", "cpap", "oxygen"]),
+        ] {
+            for key in keys {
+                assert_eq!(named(key).map(|it| it.kind), Some(kind), "{key}");
             }
         }
     }

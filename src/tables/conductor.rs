@@ -12,8 +12,10 @@ use crate::quantity::{Current, Length, Ratio, Temperature, Wire};
 #[serde(deny_unknown_fields)]
 struct File {
     flexible: Rows<FlexibleText>,
+    flexible_area: Rows<AreaText>,
     ambient: Rows<AmbientText>,
     r#box: Rows<BoxText>,
+    box_area: Rows<AreaText>,
     marked: Rows<MarkedText>,
     section: Rows<SectionText>,
 }
@@ -24,6 +26,13 @@ struct FlexibleText {
     gauge: i8,
     a: String,
     b: String,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct AreaText {
+    area: String,
+    amps: String,
 }
 
 #[derive(Deserialize)]
@@ -80,10 +89,14 @@ pub struct MarkedRow {
 /// The tables of this module.
 #[derive(Debug)]
 pub struct Conductors {
-    /// Flexible cord, thinnest first.
+    /// Flexible cord by gauge, thinnest first.
     pub flexible: Vec<FlexibleRow>,
     /// Its source.
     pub flexible_source: Source,
+    /// Flexible cord by thousandths of a square millimetre, thinnest first.
+    pub flexible_area: Vec<(i64, Current)>,
+    /// Its source.
+    pub flexible_area_source: Source,
     /// What is left in air up to a temperature, coolest first.
     pub ambient: Vec<(Temperature, Ratio)>,
     /// Its source.
@@ -92,6 +105,10 @@ pub struct Conductors {
     pub wiring: Vec<(i8, Current)>,
     /// Its source.
     pub wiring_source: Source,
+    /// The same by thousandths of a square millimetre.
+    pub wiring_area: Vec<(i64, Current)>,
+    /// Its source.
+    pub wiring_area_source: Source,
     /// Common markings of cord sets.
     pub marked: Vec<MarkedRow>,
     /// Its source.
@@ -106,7 +123,15 @@ pub struct Conductors {
 pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
     let file: File = data::read("conductor.toml", include_str!("conductor.toml"));
     let amps = |text: &str| Current::from_milliamps(data::count(text, 3));
+    let by_area = |rows: &[AreaText]| {
+        let row = |row: &AreaText| (data::count(&row.area, 3), amps(&row.amps));
+        rows.iter().map(row).collect()
+    };
     Conductors {
+        flexible_area: by_area(&file.flexible_area.rows),
+        flexible_area_source: file.flexible_area.source.into(),
+        wiring_area: by_area(&file.box_area.rows),
+        wiring_area_source: file.box_area.source.into(),
         flexible: file
             .flexible
             .rows
@@ -163,8 +188,9 @@ pub static CONDUCTORS: LazyLock<Conductors> = LazyLock::new(|| {
 /// 240.5(B)(4), confirmed).
 pub const CORD_SET_CIRCUIT: Current = Current::from_milliamps(20_000);
 
-/// The gauge whose ampacity holds for this wire: its own, or for an area the thickest gauge that
-/// is no thicker. `None`: thinner than every gauge of the table.
+/// The gauge that this wire is at least as thick as: its own, or for an area the thickest that is no
+/// thicker. For what a code says of gauges; what a wire carries is looked up in its own system. `None`:
+/// thinner than every gauge of the table.
 #[must_use]
 pub fn gauge_of(wire: Wire) -> Option<i8> {
     match wire {
@@ -177,19 +203,38 @@ pub fn gauge_of(wire: Wire) -> Option<i8> {
     }
 }
 
-fn flexible_row(wire: Wire) -> Option<&'static FlexibleRow> {
-    let gauge = gauge_of(wire)?;
+fn flexible_row(gauge: i8) -> Option<&'static FlexibleRow> {
     CONDUCTORS.flexible.iter().rfind(|row| row.gauge >= gauge)
 }
 
-/// The ampacity of a flexible cord (NEC table 400.5(A)(1), at 30 °C), by column B: two conductors carry
-/// current, hot and neutral or two hots. The ground never counts, nor a neutral that carries only what
-/// two hots do not have in common (400.5(A), 2023, from a secondary copy). A size between two of the
-/// table counts as the thinner, a thicker one as the thickest. One thinner than all has no published
-/// ampacity, and none is granted: zero.
+/// The amperes of the thickest row that is no thicker.
+fn by_area(rows: &[(i64, Current)], area: i32) -> Option<Current> {
+    rows.iter()
+        .rfind(|(listed, _)| *listed <= i64::from(area))
+        .map(|(_, amps)| *amps)
+}
+
+/// The ampacity of a flexible cord at 30 °C, of which two conductors carry current, hot and neutral or two
+/// hots: by gauge NEC table 400.5(A)(1), column B, by area BS 7671. The ground never counts, nor a neutral
+/// that carries only what two hots do not have in common (400.5(A), 2023, from a secondary copy). A size
+/// between two of its table counts as the thinner, a thicker one as the thickest. One thinner than all has
+/// no published ampacity, and none is granted: zero.
 #[must_use]
 pub fn flexible_ampacity(wire: Wire) -> Current {
-    flexible_row(wire).map_or(Current::ZERO, |row| row.b)
+    match wire {
+        Wire::Awg(gauge) => flexible_row(gauge).map(|row| row.b),
+        Wire::Area(area) => by_area(&CONDUCTORS.flexible_area, area),
+    }
+    .unwrap_or(Current::ZERO)
+}
+
+/// Where that is from.
+#[must_use]
+pub fn flexible_source(wire: Wire) -> &'static Source {
+    match wire {
+        Wire::Awg(_) => &CONDUCTORS.flexible_source,
+        Wire::Area(_) => &CONDUCTORS.flexible_area_source,
+    }
 }
 
 /// The share of an ampacity that is left in air of this temperature. Air of 30 °C or less leaves all of
@@ -209,33 +254,46 @@ pub fn in_air(ampacity: Current, air: Temperature) -> Current {
     ampacity.scaled_down(share_in_air(air))
 }
 
-/// The ampacity granted to wiring inside a box: what it is commonly put behind. Thinner than the
-/// table: as a flexible cord by column A, for nobody knows what runs beside it. Thicker: as the thickest.
+/// The ampacity granted to wiring inside a box: by gauge what it is commonly put behind, and for a thinner
+/// one that of a flexible cord by column A, for nobody knows what runs beside it; by area a table of its
+/// own. Thicker: as the thickest.
 #[must_use]
 pub fn wiring_ampacity(wire: Wire) -> Current {
-    gauge_of(wire)
-        .and_then(|gauge| {
-            CONDUCTORS
-                .wiring
-                .iter()
-                .rfind(|(listed, _)| *listed >= gauge)
-        })
-        .map_or_else(
-            || flexible_row(wire).map_or(Current::ZERO, |row| row.a),
-            |(_, amps)| *amps,
-        )
+    match wire {
+        Wire::Awg(gauge) => CONDUCTORS
+            .wiring
+            .iter()
+            .rfind(|(listed, _)| *listed >= gauge)
+            .map(|(_, amps)| *amps)
+            .or_else(|| flexible_row(gauge).map(|row| row.a)),
+        Wire::Area(area) => by_area(&CONDUCTORS.wiring_area, area),
+    }
+    .unwrap_or(Current::ZERO)
+}
+
+/// Where that is from.
+#[must_use]
+pub fn wiring_source(wire: Wire) -> &'static Source {
+    match wire {
+        Wire::Awg(_) => &CONDUCTORS.wiring_source,
+        Wire::Area(_) => &CONDUCTORS.wiring_area_source,
+    }
 }
 
 /// The rows of [`Conductors::marked`] for a wire, shortest first. A size between two of the table
-/// counts as the thinner; one thicker than all has none.
+/// counts as the thinner; one thicker than all has none, nor has one marked by area: the table is one of
+/// gauges and feet.
 fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
-    let listed = gauge_of(wire).and_then(|gauge| {
-        let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
-        let thickest = listed.clone().min()?;
-        listed
-            .filter(|listed| *listed >= gauge && gauge >= thickest)
-            .min()
-    });
+    let listed = match wire {
+        Wire::Area(_) => None,
+        Wire::Awg(gauge) => {
+            let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
+            let thickest = listed.clone().min();
+            listed
+                .filter(|listed| *listed >= gauge && Some(gauge) >= thickest)
+                .min()
+        }
+    };
     CONDUCTORS
         .marked
         .iter()
@@ -243,7 +301,8 @@ fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
 }
 
 /// What a cord set with a household plug, of this gauge and length, is usually marked with. One longer
-/// than all of the table counts as the longest of it. `None`: so thick that its plug sets the mark.
+/// than all of the table counts as the longest of it. `None`: so thick that its plug sets the mark, or
+/// marked by area.
 #[must_use]
 pub fn usual_mark(wire: Wire, length: Length) -> Option<Current> {
     marks(wire)
@@ -282,7 +341,7 @@ mod tests {
         assert_eq!(CONDUCTORS.flexible.len(), printed.len());
         for (gauge, a, b) in printed {
             let wire = Wire::Awg(gauge);
-            let column_a = flexible_row(wire).map(|row| row.a.milliamps());
+            let column_a = flexible_row(gauge).map(|row| row.a.milliamps());
             assert_eq!(column_a, Some(a * 1000), "{gauge} AWG");
             assert_eq!(flexible_ampacity(wire).milliamps(), b * 1000, "{gauge} AWG");
         }
@@ -313,11 +372,56 @@ mod tests {
         assert_eq!(two(Wire::Awg(13)), two(Wire::Awg(14)));
         assert_eq!(two(Wire::Awg(4)), 55_000);
         assert_eq!(two(Wire::Awg(20)), 0);
-        // 2.5 mm2 lies between 14 and 12 AWG.
-        assert_eq!(two(Wire::Area(2500)), 18_000);
-        assert_eq!(two(Wire::Area(500)), 0);
+        assert_eq!(two(Wire::Area(2000)), two(Wire::Area(1500)));
+        assert_eq!(two(Wire::Area(95_000)), two(Wire::Area(10_000)));
+        assert_eq!(two(Wire::Area(499)), 0);
         assert_eq!(wiring_ampacity(Wire::Awg(12)).milliamps(), 20_000);
         assert_eq!(wiring_ampacity(Wire::Awg(16)).milliamps(), 10_000);
+    }
+
+    /// BS 7671 tables 4F3A and 4F1A, typed again from a trade copy (secondary), and no less than RoSPA's
+    /// table of flexes (confirmed), which has 13.5 A for 1.25 mm². A wire is looked up in its own system: a
+    /// cord of 0.75 mm² carries 6 A, and not nothing because it is thinner than 18 AWG.
+    #[test]
+    fn a_wire_in_square_millimetres_has_a_table_of_its_own() {
+        let printed = [
+            (500, 3_000),
+            (750, 6_000),
+            (1000, 10_000),
+            (1250, 13_000),
+            (1500, 16_000),
+            (2500, 25_000),
+            (4000, 30_000),
+            (6000, 39_000),
+            (10_000, 51_000),
+        ];
+        assert_eq!(CONDUCTORS.flexible_area.len(), printed.len());
+        for (area, milliamps) in printed {
+            let wire = Wire::Area(area);
+            assert_eq!(flexible_ampacity(wire).milliamps(), milliamps, "{wire}");
+            assert_eq!(flexible_source(wire).document, "BS 7671");
+            // No mark by gauge and feet is on it.
+            assert_eq!(usual_mark(wire, Length::from_millimetres(30_000)), None);
+        }
+        let rospa = [(750, 6_000), (1000, 10_000), (1250, 13_500), (1500, 16_000)];
+        for (area, milliamps) in rospa {
+            assert!(flexible_ampacity(Wire::Area(area)).milliamps() <= milliamps);
+        }
+        // Inside a box: three conductors that carry current (4F3A), and leads for 32 A and 63 A (table 721).
+        let printed = [
+            (500, 3_000),
+            (750, 6_000),
+            (1000, 10_000),
+            (1500, 16_000),
+            (2500, 20_000),
+            (4000, 25_000),
+            (6000, 32_000),
+            (16_000, 63_000),
+        ];
+        assert_eq!(CONDUCTORS.wiring_area.len(), printed.len());
+        for (area, milliamps) in printed {
+            assert_eq!(wiring_ampacity(Wire::Area(area)).milliamps(), milliamps);
+        }
     }
 
     #[test]
@@ -374,11 +478,6 @@ mod tests {
         assert_eq!(
             usual_mark(Wire::Awg(15), feet(100)),
             usual_mark(Wire::Awg(16), feet(100))
-        );
-        // 2.5 mm² lies between 14 and 12 AWG.
-        assert_eq!(
-            usual_mark(Wire::Area(2_500), feet(60)),
-            usual_mark(Wire::Awg(14), feet(60))
         );
     }
 }

@@ -2,11 +2,12 @@
 
 use std::sync::LazyLock;
 
+use rust_decimal::Decimal;
 use serde::Deserialize;
 
 use super::data::{self, Cited};
 use super::source::Source;
-use crate::quantity::{Length, Percent, Power, Temperature, narrow};
+use crate::quantity::{Length, Percent, Power, Quantity, Round, Temperature, narrow};
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -27,36 +28,64 @@ struct PropaneText {
 #[serde(deny_unknown_fields)]
 struct MethodText {
     source: Cited,
-    altitude: AltitudeText,
-    air: AirText,
+    altitude: LineText,
+    air: LineText,
 }
 
-#[derive(Deserialize)]
+#[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct AltitudeText {
+struct LineText {
     percent: String,
-    per_metres: String,
-    above_metres: String,
+    per: String,
+    above: String,
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct AirText {
-    percent: String,
-    per_degrees: String,
-    above_celsius: String,
-}
+/// A figure as it is told: a number and its unit.
+pub type Told = (Decimal, &'static str);
 
 /// A straight-line loss: so many thousandths of a per cent per so many counts above a
 /// reference.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-struct Line {
+pub struct Line {
     millipercent: i64,
     per: i64,
     above: i64,
+    /// As it is told: the loss in per cent, for each so much, above so much.
+    pub told: (Decimal, Told, Told),
 }
 
 impl Line {
+    /// `counts` tells how much of what this goes by is in a text: a difference or a place.
+    fn read(text: LineText, counts: impl Fn(&'static str) -> (i64, i64)) -> Self {
+        let (per, above): (&'static str, &'static str) = (text.per.leak(), text.above.leak());
+        let percent = text.percent.parse().expect("a number of the table");
+        Self {
+            millipercent: data::count(&text.percent, 3),
+            per: counts(per).0,
+            above: counts(above).1,
+            told: (percent, told(per), told(above)),
+        }
+    }
+
+    /// Of heights, in millimetres.
+    fn of_height(text: LineText) -> Self {
+        Self::read(text, |text| {
+            let height = Length::parse(text, Round::Up).expect("a height of the table");
+            (height.millimetres(), height.millimetres())
+        })
+    }
+
+    /// Of degrees, in ninths of a thousandth of a degree Celsius.
+    fn of_degrees(text: LineText) -> Self {
+        Self::read(text, |text| {
+            let there = Temperature::parse(text, Round::Up).expect("degrees of the table");
+            // So many degrees more are counted from the zero of their own scale.
+            let (_, unit) = told(text);
+            let zero = Temperature::parse(&format!("0 {unit}"), Round::Up).expect("a scale");
+            (there.ninths() - zero.ninths(), there.ninths())
+        })
+    }
+
     /// Loss in millionths of a per cent, rounded up. Below the reference none, and no gain.
     fn loss(self, at: i64) -> i128 {
         let over = i128::from((at - self.above).max(0));
@@ -65,13 +94,21 @@ impl Line {
     }
 }
 
+/// A text of the table, taken apart.
+fn told(text: &'static str) -> Told {
+    let (number, unit) = text.split_once(' ').expect("a unit of the table");
+    (number.parse().expect("a number of the table"), unit)
+}
+
 /// One way to reckon the loss.
 #[derive(Clone, Copy, Debug)]
 pub struct Method {
     /// Where it comes from.
     pub source: Source,
-    altitude: Line,
-    air: Line,
+    /// What height takes.
+    pub altitude: Line,
+    /// What the heat of the air takes.
+    pub air: Line,
 }
 
 impl Method {
@@ -79,36 +116,19 @@ impl Method {
     #[must_use]
     pub fn left(&self, power: Power, altitude: Length, air: Temperature) -> Power {
         const WHOLE: i128 = 100_000_000;
-        let loss = self.altitude.loss(altitude.millimetres()) + self.air.loss(air.millicelsius());
+        let loss = self.altitude.loss(altitude.millimetres()) + self.air.loss(air.ninths());
         let left = (WHOLE - loss).max(0);
         Power::from_milliwatts(narrow(i128::from(power.milliwatts()) * left / WHOLE))
     }
-}
 
-impl Method {
     /// What is lost to altitude and to air, for a reader who works it out again: each rounded up.
     #[must_use]
     pub fn losses(&self, altitude: Length, air: Temperature) -> [Percent; 2] {
         [
             self.altitude.loss(altitude.millimetres()),
-            self.air.loss(air.millicelsius()),
+            self.air.loss(air.ninths()),
         ]
         .map(|loss| Percent::from_millipercent(narrow((loss + 999) / 1000)))
-    }
-
-    /// The figures, for a reader who works it out again: for altitude and then for air, the loss
-    /// in thousandths of a per cent, for each so much, above so much (millimetres; thousandths of
-    /// a degree Celsius).
-    #[must_use]
-    pub const fn lines(&self) -> [(i64, i64, i64); 2] {
-        [
-            (
-                self.altitude.millipercent,
-                self.altitude.per,
-                self.altitude.above,
-            ),
-            (self.air.millipercent, self.air.per, self.air.above),
-        ]
     }
 }
 
@@ -116,16 +136,8 @@ impl From<MethodText> for Method {
     fn from(text: MethodText) -> Self {
         Self {
             source: text.source.into(),
-            altitude: Line {
-                millipercent: data::count(&text.altitude.percent, 3),
-                per: data::count(&text.altitude.per_metres, 3),
-                above: data::count(&text.altitude.above_metres, 3),
-            },
-            air: Line {
-                millipercent: data::count(&text.air.percent, 3),
-                per: data::count(&text.air.per_degrees, 3),
-                above: data::count(&text.air.above_celsius, 3),
-            },
+            altitude: Line::of_height(text.altitude),
+            air: Line::of_degrees(text.air),
         }
     }
 }
@@ -174,6 +186,7 @@ pub fn on_propane(power: Power) -> Power {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::plan::bounds;
 
     fn at(metres: i64, celsius: i64) -> (Length, Temperature) {
         (
@@ -215,5 +228,69 @@ mod tests {
         assert_eq!(METHODS.formula.left(power, altitude, air), power);
         let (altitude, air) = at(9000, 60);
         assert!(left(power, altitude, air).milliwatts() >= 0);
+    }
+
+    /// Whoever types a reference that somebody publishes, in whichever unit, keeps all of the power:
+    /// 59 °F and 15 °C are the standard day of ISO 2533, 60, 77 and 86 °F what makers rate at, 4000 ft
+    /// and 1219 m the Army manual's. Each method by itself, as far as its own reference goes.
+    #[test]
+    fn no_reference_point_shaves_a_rating() {
+        let read_height = |text: &str| bounds::ALTITUDE.read(text).expect("a height");
+        let read_air = |text: &str| bounds::AIR.read(text).expect("degrees");
+        let thumb = (
+            &METHODS.rule_of_thumb,
+            ["0 ft", "0 m", "-10 ft", "-280 ft", "-86 m"].as_slice(),
+            [
+                "-40 °F", "32 °F", "0 °C", "59 °F", "15 °C", "15.5 °C", "60 °F", "60 F",
+            ]
+            .as_slice(),
+        );
+        let formula = (
+            &METHODS.formula,
+            [
+                "0 ft", "0 m", "500 ft", "150 m", "1000 ft", "300 m", "1000 m", "3000 ft",
+                "3999 ft", "1219 m",
+            ]
+            .as_slice(),
+            [
+                "59 °F", "15 °C", "60 °F", "77 °F", "25 °C", "86 °F", "30 °C", "95 °F", "35 °C",
+            ]
+            .as_slice(),
+        );
+        for (method, heights, airs) in [thumb, formula] {
+            for height in heights {
+                for air in airs {
+                    for watts in [700_000, 999_999, 1_800_000, 3_000_000, 12_345_678] {
+                        let power = Power::from_milliwatts(watts);
+                        let left = method.left(power, read_height(height), read_air(air));
+                        assert_eq!(left, power, "{height}, {air}");
+                    }
+                }
+            }
+            // A tenth of a degree or a foot above it is above it.
+            let power = Power::from_milliwatts(3_000_000);
+            let (height, air) = (heights[0], airs[0]);
+            let hotter = Temperature::from_millicelsius(35_056);
+            assert!(method.left(power, read_height(height), hotter) < power);
+            assert!(method.left(power, read_height("4004 ft"), read_air(air)) < power);
+        }
+        let air = |text: &str| {
+            METHODS.rule_of_thumb.left(
+                Power::from_milliwatts(3_000_000),
+                Length::ZERO,
+                read_air(text),
+            )
+        };
+        assert_eq!(air("60.1 °F").milliwatts(), 2_999_700);
+    }
+
+    /// 88 °F are 28 °F above 60 °F: 2.8 %; 4,200 ft are 14.7 %. Of 2800 W just 2310 W are left: in degrees
+    /// Celsius no decimal is 88 °F, and it is not held for more.
+    #[test]
+    fn degrees_fahrenheit_are_held_for_what_they_are() {
+        let altitude = bounds::ALTITUDE.read("4200 ft").expect("a height");
+        let air = bounds::AIR.read("88 °F").expect("degrees");
+        let power = Power::from_milliwatts(2_800_000);
+        assert_eq!(left(power, altitude, air).milliwatts(), 2_310_000);
     }
 }

@@ -97,7 +97,7 @@ static WORST: LazyLock<KindFigures> = LazyLock::new(|| {
 #[must_use]
 pub fn of_kind(kind: Answer<LoadKind>) -> &'static KindFigures {
     match kind {
-        Answer::Known(LoadKind::Heater) => &KINDS[0],
+        Answer::Known(LoadKind::Heater | LoadKind::Cooker) => &KINDS[0],
         Answer::Known(LoadKind::Motor) => &KINDS[1],
         Answer::Known(LoadKind::Electronic) => &KINDS[2],
         Answer::Known(LoadKind::Lamp) => &KINDS[3],
@@ -112,13 +112,7 @@ mod tests {
 
     #[test]
     fn nothing_starts_below_its_running_power() {
-        for kind in [
-            LoadKind::Heater,
-            LoadKind::Motor,
-            LoadKind::Electronic,
-            LoadKind::Lamp,
-            LoadKind::Medical,
-        ] {
+        for kind in LoadKind::ALL {
             let figures = of_kind(Answer::Known(kind));
             assert!(figures.starting.permille() >= 1000, "{kind:?}");
             assert!(
@@ -150,6 +144,7 @@ mod tests {
     fn nothing_unknown_is_taken_for_less_than_an_appliance_of_its_kind() {
         let all = [
             (LoadKind::Heater, 1800),
+            (LoadKind::Cooker, 1800),
             (LoadKind::Motor, 1800),
             (LoadKind::Electronic, 1800),
             (LoadKind::Lamp, 500),
@@ -166,7 +161,7 @@ mod tests {
             let kind = of_kind(Answer::Known(appliance.kind));
             let watts = appliance.running.milliwatts() / 1000;
             let taken = match appliance.kind {
-                LoadKind::Heater if watts > 1800 => watts * 120 * 120 / (125 * 125),
+                heats if heats.heats() && watts > 1800 => watts * 120 * 120 / (125 * 125),
                 _ => watts,
             };
             assert!(

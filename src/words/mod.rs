@@ -23,7 +23,9 @@ use unic_langid::LanguageIdentifier;
 
 use crate::plan::Id;
 use crate::quantity::Unit;
-use crate::report::{Amount, Assumption, Finding, LoadFacts, Report, Signal, Value, Values};
+use crate::report::{
+    Amount, Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values,
+};
 use crate::tables::source::{Mark, Source};
 
 pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
@@ -48,6 +50,21 @@ impl std::fmt::Debug for Words {
     }
 }
 
+/// The remedies of what nobody knows: the title of such a finding says so itself.
+const UNKNOWN_TOLD: [&str; 11] = [
+    "ask",
+    "box-look",
+    "choose",
+    "count",
+    "find-out",
+    "life-find-out",
+    "look",
+    "measure",
+    "plug-look",
+    "unknown",
+    "when",
+];
+
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct FindingText {
@@ -61,6 +78,10 @@ pub struct FindingText {
     pub fix: String,
     /// By what authority, one line each.
     pub sources: Vec<String>,
+    /// What else the same remedy clears: titles with their rules.
+    pub also: Vec<String>,
+    /// What was only assumed, and where to look: with a better answer the finding goes away or gets milder.
+    pub look: Vec<String>,
 }
 
 impl Words {
@@ -306,9 +327,17 @@ impl Words {
         args.set("sure", FluentValue::from(if sure { "yes" } else { "no" }));
         // The remedy's key, so that a sentence can choose between cases.
         args.set("fix", FluentValue::from(finding.fix.key));
+        let rests_on = finding.rests_on.iter();
+        let look: Vec<String> = rests_on.map(|it| self.assumption(it, loads)).collect();
+        let title = self.format(finding.code, &args);
         FindingText {
             signal: self.signal(finding.signal),
-            title: self.format(finding.code, &args),
+            // A guess is not told as a fact; some titles say themselves that nobody knows.
+            title: if look.is_empty() || UNKNOWN_TOLD.contains(&finding.fix.key) {
+                title
+            } else {
+                self.with("trouble-assumed", [("title", title.into())])
+            },
             why: self.format(&format!("{}.why", finding.code), &args),
             fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &args),
             sources: finding
@@ -316,7 +345,26 @@ impl Words {
                 .iter()
                 .map(|source| self.source(source))
                 .collect(),
+            also: Vec::new(),
+            look,
         }
+    }
+
+    /// A trouble in the words of its gravest finding, with what else goes with it.
+    pub fn trouble(&self, report: &Report, trouble: &Trouble) -> Option<FindingText> {
+        let loads = &report.figures.loads;
+        let mut findings = report.findings_of(trouble);
+        let mut text = self.finding(findings.next()?, loads);
+        text.also = findings
+            .map(|finding| {
+                let title = self.finding(finding, loads).title;
+                self.with(
+                    "trouble-also",
+                    [("title", title.into()), ("code", finding.code.into())],
+                )
+            })
+            .collect();
+        Some(text)
     }
 
     /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
@@ -389,11 +437,12 @@ impl Words {
         ))
     }
 
-    /// All assumptions in words, in their order, each with its value. Those that differ in nothing but
-    /// the part they are of are one sentence, which names the others at its end.
-    pub fn assumptions(&self, report: &Report) -> Vec<(String, String)> {
+    /// Assumptions in words, in their order, each with its value: all of them, or those that matter. Those that
+    /// differ in nothing but the part they are of are one sentence, which names the others at its end.
+    pub fn assumptions(&self, report: &Report, all: bool) -> Vec<(String, String)> {
         let mut alike: Vec<(&Assumption, Vec<&str>)> = Vec::new();
-        for assumption in &report.figures.assumed {
+        let matters = |it: &&Assumption| all || report.figures.matters.contains(&it.field);
+        for assumption in report.figures.assumed.iter().filter(matters) {
             let same = |(first, _): &&mut (&Assumption, Vec<&str>)| {
                 first.why == assumption.why && first.value == assumption.value
             };
@@ -535,7 +584,7 @@ mod tests {
             one("generator.outlet.front.gfci", "no-gfci", false),
         ];
         let said: Vec<String> = Words::english()
-            .assumptions(&report)
+            .assumptions(&report, true)
             .into_iter()
             .map(|(_, text)| text)
             .collect();

@@ -7,7 +7,7 @@ use fluent_bundle::FluentValue;
 
 use super::{Show, Words};
 use crate::plan::Id;
-use crate::report::{Finding, Limit, LoadFacts, Report, Signal};
+use crate::report::{Admits, Limit, Report, SetBy, Signal, Trouble};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -28,21 +28,21 @@ pub fn wrapping<'a>(width: usize) -> textwrap::Options<'a> {
 }
 
 impl Words {
-    /// The findings, worst first, then what was assumed, wrapped to `width` columns.
-    pub fn findings(&self, report: &Report, width: usize) -> String {
+    /// The troubles, worst first, then what was assumed, wrapped to `width` columns.
+    pub fn troubles(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         if report.findings.is_empty() {
             paragraph(&mut out, "", &self.text("check-none"), width);
         }
-        for finding in &report.findings {
-            self.one_finding(&mut out, finding, &report.figures.loads, width);
+        for trouble in &report.figures.troubles {
+            self.one_trouble(&mut out, report, trouble, width);
         }
-        if !report.figures.assumed.is_empty() {
+        if !report.figures.matters.is_empty() {
             paragraph(&mut out, "", &self.text("check-assumed"), width);
             if let Some(first) = self.decides(report) {
                 paragraph(&mut out, "  ! ", &first, width);
             }
-            for (_, assumption) in self.assumptions(report) {
+            for (_, assumption) in self.assumptions(report, false) {
                 paragraph(&mut out, "  - ", &assumption, width);
             }
             out.push('\n');
@@ -50,11 +50,22 @@ impl Words {
         out
     }
 
-    fn one_finding(&self, out: &mut String, finding: &Finding, loads: &[LoadFacts], width: usize) {
-        let text = self.finding(finding, loads);
-        let style = style(finding.signal);
-        let about = super::names_of(&finding.about, loads).join(", ");
-        let head = format!("{style} {} {style:#} {}  ", text.signal, finding.code);
+    /// What was only assumed and where to look, in one paragraph; nothing where nothing was.
+    pub fn look(&self, look: &[String]) -> String {
+        if look.is_empty() {
+            return String::new();
+        }
+        format!("{} {}", look.join(" "), self.text("trouble-look"))
+    }
+
+    fn one_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, width: usize) {
+        let lead = report.findings_of(trouble).next();
+        let Some((text, lead)) = self.trouble(report, trouble).zip(lead) else {
+            return;
+        };
+        let style = style(trouble.signal);
+        let about = super::names_of(&lead.about, &report.figures.loads).join(", ");
+        let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
         let hanging = wrapping(width)
             .initial_indent(&head)
             .subsequent_indent("  ");
@@ -66,13 +77,15 @@ impl Words {
         }
         let rows = [
             ("check-label-why", text.why),
+            ("check-label-look", self.look(&text.look)),
             ("check-label-do", text.fix),
+            ("check-label-also", text.also.join("; ")),
             ("check-label-by", text.sources.join("; ")),
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);
         let column = rows.iter().map(|(label, _)| wide(label)).max().unwrap_or(0);
-        for (label, body) in rows {
+        for (label, body) in rows.into_iter().filter(|(_, body)| !body.is_empty()) {
             let gap = " ".repeat(column - wide(&label));
             paragraph(out, &format!("  {label}{gap}  "), &body, width);
         }
@@ -84,16 +97,28 @@ impl Words {
     pub fn limits(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         paragraph(&mut out, "", &self.text("check-limits"), width);
-        // The nearest part on the way that must not be used, itself the first of them, and why.
+        // What must not be used there, itself or what it hangs on, and why.
         let refusal = |limit: &Limit| -> Option<(Option<Id>, &'static str)> {
-            let way = std::iter::once(&limit.id).chain(limit.path.iter().rev());
-            way.filter_map(|id| Some((id, report.refusal(id, None)?.code)))
-                .map(|(id, code)| ((*id != limit.id).then(|| id.clone()), code))
-                .next()
+            let why = report.refused(&limit.id)?;
+            Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
         };
         let alike = |one: &Limit, other: &Limit| {
-            let facts = |of: &Limit| (of.shape, of.continuous_amps, of.short_amps, refusal(of));
-            facts(one) == facts(other) && (refusal(one).is_some() || one.set_by == other.set_by)
+            let only = |of: &Limit| report.verdict(&of.id).map(|it| it.only.clone());
+            let facts = |of: &Limit| {
+                (
+                    of.shape,
+                    of.continuous_amps,
+                    of.short_amps,
+                    refusal(of),
+                    only(of),
+                )
+            };
+            let set_by = |of: &Limit| (of.continuous_set_by.clone(), of.set_by.clone());
+            facts(one) == facts(other) && (refusal(one).is_some() || set_by(one) == set_by(other))
+        };
+        let of_one_part = |limit: &Limit| {
+            let part = |by: &SetBy| (by.id.clone(), by.reason);
+            part(&limit.continuous_set_by) == part(&limit.set_by)
         };
         for group in report.figures.limits.chunk_by(alike) {
             let limit = &group[0];
@@ -103,6 +128,20 @@ impl Words {
                 .collect::<Vec<_>>()
                 .join(", ");
             let amps = |amount| FluentValue::from(self.amount(amount, Show::Capacity));
+            let set_by = |by: &SetBy| {
+                let reason = self.text(&format!("reason-{}", by.reason.code()));
+                FluentValue::from(self.with(
+                    if by.share {
+                        "check-limit-share"
+                    } else {
+                        "check-limit-by"
+                    },
+                    [("id", by.id.to_string().into()), ("reason", reason.into())],
+                ))
+            };
+            let only = report
+                .verdict(&limit.id)
+                .filter(|it| it.admits == Admits::Named);
             let text = match refusal(limit) {
                 Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
                 Some((Some(id), code)) => self.with(
@@ -112,20 +151,29 @@ impl Words {
                 None => self.with(
                     if limit.continuous_amps == limit.short_amps {
                         "check-limit-one"
+                    } else if of_one_part(limit) {
+                        "check-limit-same"
                     } else {
                         "check-limit-two"
                     },
                     [
                         ("long", amps(&limit.continuous_amps)),
+                        ("long_by", set_by(&limit.continuous_set_by)),
                         ("short", amps(&limit.short_amps)),
-                        ("id", limit.set_by.id.to_string().into()),
-                        (
-                            "reason",
-                            self.text(&format!("reason-{}", limit.set_by.reason.code()))
-                                .into(),
-                        ),
+                        ("short_by", set_by(&limit.set_by)),
                     ],
                 ),
+            };
+            let text = match only {
+                Some(verdict) => {
+                    let parts: Vec<&str> = verdict.only.iter().map(Id::as_str).collect();
+                    let parts = self.list(&parts);
+                    self.with(
+                        "check-limit-only",
+                        [("parts", parts.into()), ("limit", text.into())],
+                    )
+                }
+                None => text,
             };
             let first = format!("  {ids} ({})  ", limit.shape);
             let options = wrapping(width)
@@ -136,22 +184,16 @@ impl Words {
         out
     }
 
-    /// How many of each signal there are.
+    /// How many troubles there are of each signal.
     pub fn count(&self, report: &Report) -> String {
-        let count = |signal| {
-            report
-                .findings
-                .iter()
-                .filter(|f| f.signal == signal)
-                .count()
-        };
+        let count = |signal| FluentValue::from(report.count(signal));
         self.with(
             "check-count",
             [
-                ("dangers", count(Signal::Danger).into()),
-                ("warnings", count(Signal::Warning).into()),
-                ("cautions", count(Signal::Caution).into()),
-                ("notices", count(Signal::Notice).into()),
+                ("dangers", count(Signal::Danger)),
+                ("warnings", count(Signal::Warning)),
+                ("cautions", count(Signal::Caution)),
+                ("notices", count(Signal::Notice)),
             ],
         )
     }
@@ -161,10 +203,11 @@ impl Words {
     pub fn dangers(&self, report: &Report, width: usize) -> String {
         let mut out = String::new();
         let mut titles = report
-            .findings
+            .figures
+            .troubles
             .iter()
-            .filter(|finding| finding.signal == Signal::Danger)
-            .map(|finding| self.finding(finding, &report.figures.loads).title)
+            .filter(|trouble| trouble.signal == Signal::Danger)
+            .filter_map(|trouble| Some(self.trouble(report, trouble)?.title))
             .peekable();
         if titles.peek().is_some() {
             paragraph(&mut out, "", &self.text("check-dangers"), width);
@@ -178,11 +221,7 @@ impl Words {
     /// The three lines that matter most: the worst finding and its remedy, the power that can
     /// really be reached, and what must never run together.
     pub fn summary(&self, report: &Report) -> [String; 3] {
-        let dangers = report
-            .findings
-            .iter()
-            .filter(|f| f.signal == Signal::Danger)
-            .count();
+        let dangers = report.count(Signal::Danger);
         let worst = match report.findings.first() {
             Some(finding) if finding.signal <= Signal::Warning => {
                 let text = self.finding(finding, &report.figures.loads);

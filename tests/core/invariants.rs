@@ -115,27 +115,36 @@ const CORE: &[(&str, &[&str])] = &[
     ("value", &["quantity", "plan", "value"]),
     ("supply", &["quantity", "tables", "plan", "value", "supply"]),
     (
+        "verdict",
+        &[
+            "quantity", "tables", "plan", "value", "supply", "verdict", "rules",
+        ],
+    ),
+    (
         "sharing",
         &[
-            "quantity", "tables", "plan", "value", "supply", "sharing", "report",
+            "quantity", "tables", "plan", "value", "supply", "verdict", "sharing", "report",
         ],
     ),
     (
         "rules",
         &[
-            "quantity", "tables", "plan", "value", "supply", "sharing", "report", "rules",
+            "quantity", "tables", "plan", "value", "supply", "verdict", "sharing", "report",
+            "rules",
         ],
     ),
     (
         "report",
         &[
-            "quantity", "tables", "plan", "value", "supply", "sharing", "report", "rules",
+            "quantity", "tables", "plan", "value", "supply", "verdict", "sharing", "report",
+            "rules",
         ],
     ),
     (
         "mend",
         &[
-            "quantity", "tables", "plan", "value", "supply", "sharing", "report", "rules", "mend",
+            "quantity", "tables", "plan", "value", "supply", "verdict", "sharing", "report",
+            "rules", "mend",
         ],
     ),
 ];

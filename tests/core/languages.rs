@@ -60,7 +60,7 @@ fn with_all_its_messages_it_is_a_language_like_any_other() {
     let words = Words::of(&chain, Units::of(&chain.tag));
     let plan = tallywatt::plan::read(tallywatt::plan::demo::WEEKEND).expect("the demo reads");
     let report = tallywatt::report::build(&plan);
-    let said = words.findings(&report, 80);
+    let said = words.troubles(&report, 80);
     assert!(
         said.contains("DANĜERO") && !said.contains("DANGER"),
         "{said}"

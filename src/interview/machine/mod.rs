@@ -4,7 +4,7 @@ mod review;
 mod telling;
 
 use super::draft::{Draft, Said};
-use super::form::{self, Form, Reject};
+use super::form::{self, Form, Reject, Start};
 use super::parts::{self, Ids};
 use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
 use super::value::Value;
@@ -161,6 +161,15 @@ impl Machine {
     #[must_use]
     pub const fn draft(&self) -> &Draft {
         &self.draft
+    }
+
+    /// Goes to a question, as a line of the review page does.
+    #[cfg(test)]
+    pub(super) fn cursor_for_tests(&mut self, key: &str) {
+        self.cursor = Cursor::At {
+            key: key.to_owned(),
+            from_page: Some("review".to_owned()),
+        };
     }
 
     /// Whether the user has said that the plan is ready to be checked.
@@ -524,6 +533,7 @@ impl Machine {
             "starting",
             "factor",
             "continuous",
+            "voltage",
         ] {
             self.draft.answers.remove(&format!("load.{n}.{field}"));
         }
@@ -631,6 +641,11 @@ impl Machine {
             (Takes::Typed(form), Some(text)) => {
                 form.check(text).is_ok() && self.check_against_others(place, text).is_err()
             }
+            // The socket may be taken by now.
+            (Takes::Pick(items), Some(text)) if place.step.id == "load-on" => {
+                let items = items(&self.draft, place.at);
+                items.iter().all(|item| item.value != text)
+            }
             _ => false,
         }
     }
@@ -650,12 +665,35 @@ impl Machine {
                 }
             }
             "load-starting" => {
-                let starting = form::quantity(text, &bounds::STARTING)?;
-                match build::load_draw(draft, n) {
-                    Answer::Known(Draw::Power(least)) if starting < least => {
-                        Err(Reject::new("starting").with("running", Amount::of(least)))
+                let less = |least: Amount| Err(Reject::new("starting").with("running", least));
+                match (form::start(text)?, build::load_draw(draft, n)) {
+                    (Start::Power(power), Answer::Known(Draw::Power(least))) if power < least => {
+                        less(Amount::of(least))
+                    }
+                    (Start::Current(amps), Answer::Known(Draw::Current(least))) if amps < least => {
+                        less(Amount::of(least))
                     }
                     _ => Ok(()),
+                }
+            }
+            "load-draw" | "load-plug" | "load-factor" => {
+                match build::beyond_plug(draft, n, place.step.field, text) {
+                    Some((amps, plug)) => Err(Reject::new("plug-amps")
+                        .with("amps", Amount::of(amps))
+                        .with("plug", plug.to_string())
+                        .with("rating", Amount::of(plug.0.rating()))),
+                    None => Ok(()),
+                }
+            }
+            "out-leg" => {
+                let (told, there) = (
+                    form::legs(text)?.len(),
+                    parts::out_count(draft, n, place.at.m),
+                );
+                if told == 1 || told == usize::from(there) {
+                    Ok(())
+                } else {
+                    Err(Reject::new("legs-count").with("count", there.to_string()))
                 }
             }
             "outlet-trips" => {

@@ -5,13 +5,14 @@ use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
 use crate::interview::value::Value;
 use crate::interview::{build, live};
-use crate::plan::bounds;
+use crate::plan::Plan;
 use crate::quantity::Power;
-use crate::report::{Assumption, Finding};
+use crate::report::{Assumption, Finding, Report};
+use crate::supply::rated_of_peak;
 
 impl Machine {
     /// The dangers that are certain from the answers so far.
-    pub(in crate::interview) fn dangers(&self) -> Vec<Finding> {
+    pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         let draft = &self.draft;
         let ids = Ids::new(draft);
         let loads = parts::load_ids(draft, &ids);
@@ -30,13 +31,17 @@ impl Machine {
                 _ => None,
             })
             .collect();
-        live::dangers(draft, &unfinished)
+        live::dangers(draft, &unfinished, judge)
     }
 
     /// What the plan takes for the answer to this question, which nobody knows.
     pub(in crate::interview) fn taken(&self, key: &str) -> Option<Assumption> {
         let draft = &self.draft;
         let place = self.places().into_iter().find(|place| place.key() == key)?;
+        // Of one figure it is asked next which it is: then it is known what is taken for the other.
+        if place.step.id == "generator-peak" && draft.text("generator.rated").is_some() {
+            return None;
+        }
         let n = place.at.n;
         let ids = Ids::new(draft);
         let of = match place.step.group {
@@ -65,6 +70,8 @@ impl Machine {
             (Group::Site, "building") => "feeds_building",
             (Group::Generator, "kit") => "parallel.kit",
             (Group::Generator, "limit") => "parallel.limit",
+            // What it keeps up is what nobody knows then.
+            (Group::Generator, "figure") => "rated",
             (_, "draw") => "running",
             (_, "factor") => "power_factor",
             (_, "jacket") => "wire",
@@ -99,8 +106,9 @@ impl Machine {
             .sum();
         let watts =
             |power: Power| Value::from((power.milliwatts() + 999).div_euclid(1000).to_string());
-        let rated = draft.text("generator.rated");
-        let Some(rated) = rated.and_then(|text| bounds::RATED.read(text).ok()) else {
+        let (rated, peak) = build::set_power(draft);
+        let taken = || peak.known().map(|peak| rated_of_peak(*peak));
+        let Some(rated) = rated.known().copied().or_else(taken) else {
             return Some(Note {
                 key: "load-named",
                 values: vec![("all", watts(all))],
@@ -121,10 +129,7 @@ impl Machine {
                     .into(),
             ),
         ];
-        let peak = draft
-            .text("generator.peak")
-            .and_then(|text| bounds::PEAK.read(text).ok())
-            .map_or(rated, |peak| peak.max(rated));
+        let peak = peak.or(rated).max(rated);
         let starting = build::load_starting(draft, place.at.n).filter(|power| *power > peak);
         if let Some(starting) = starting.filter(|_| this <= rated) {
             let values = vec![("starting", watts(starting)), ("peak", watts(peak))];

@@ -206,6 +206,9 @@ pub(in crate::interview) const OUT: &[Step] = &[
         flow_if(!has_usual_breaker(draft, &face))
     }),
     step(Group::Out, "gfci", "out-gfci", Takes::YesNo).rather_unknown(),
+    step(Group::Out, "leg", "out-leg", Takes::Typed(Form::Legs))
+        .rather_unknown()
+        .when(|draft, at| only_if(parts::has_leg(draft, at.n, at.m))),
     step(Group::Out, "wire", "out-wire", Takes::Typed(Form::Wire))
         .rather_unknown()
         .later(),
@@ -219,7 +222,7 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
         "gear-from",
         Takes::Pick(|draft, at| {
             let ids = Ids::new(draft);
-            let mut items: Vec<Item> = parts::may_feed(draft, at.n)
+            let mut items: Vec<Item> = parts::offers(draft, at.n)
                 .into_iter()
                 .filter_map(|place| place_item(draft, &ids, place))
                 .collect();
@@ -229,14 +232,15 @@ pub(in crate::interview) const GEAR_AFTER: &[Step] = &[
     )
     // With one place it fits there is nothing to ask; the review page can still change it.
     .when(|draft, at| {
-        if parts::may_feed(draft, at.n).is_empty() {
-            Ask::No
-        } else {
+        if parts::fits_somewhere(draft, at.n) {
             flow_if(parts::sole_feed(draft, at.n).is_none())
+        } else {
+            Ask::No
         }
     })
-    .suggest(|draft, at| {
-        parts::likely_feed(draft, at.n).map_or(Suggestion::Nothing, |place| said(place.token()))
+    .suggest(|draft, at| match parts::likely_feed(draft, at.n) {
+        Some(place) => said(place.token()),
+        None => said("none"),
     }),
     step(Group::Gear, "name", "gear-name", Takes::Typed(Form::Ident))
         .later()

@@ -11,6 +11,13 @@ fn more(draft: &Draft, _: At) -> Ask {
     flow_if(draft.text("fuel.more") == Some("yes"))
 }
 
+/// Only where one figure of its power is known, which a beginner may have read off its name.
+fn one_figure(draft: &Draft, _: At) -> Ask {
+    let only = draft.text("generator.rated").is_some()
+        && draft.get("generator.peak") == Some(&Said::Unknown);
+    if only { Ask::Flow } else { Ask::No }
+}
+
 /// Only where several sets run as one.
 fn joined(draft: &Draft, _: At) -> Ask {
     match draft.text("generator.sets") {
@@ -65,6 +72,14 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Takes::Typed(Form::Power(&bounds::PEAK)),
     )
     .rather_unknown(),
+    step(
+        Group::Generator,
+        "figure",
+        "generator-figure",
+        Takes::Pick(|_, _| words("generator-figure", &["running", "peak"])),
+    )
+    .rather_unknown()
+    .when(one_figure),
     step(
         Group::Generator,
         "voltage",

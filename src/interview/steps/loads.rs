@@ -119,7 +119,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "starting",
         "load-starting",
-        Takes::Typed(Form::Power(&bounds::STARTING)),
+        Takes::Typed(Form::Start),
     )
     .unknown()
     .when(|draft, at| {
@@ -181,6 +181,20 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     .suggest(|_, _| said("5-15P")),
     step(
         Group::Load,
+        "voltage",
+        "load-voltage",
+        Takes::Pick(|_, _| words("load-voltage", &["240", "both"])),
+    )
+    .rather_unknown()
+    .when(|draft, at| {
+        if parts::may_use_both(draft, at.n) {
+            own_first(draft, at)
+        } else {
+            Ask::No
+        }
+    }),
+    step(
+        Group::Load,
         "wanted",
         "load-wanted",
         Takes::Pick(|_, _| words("load-wanted", &["must", "wish"])),
@@ -208,9 +222,8 @@ pub(in crate::interview) const LOAD: &[Step] = &[
                 .and_then(Plug::named)
                 .unwrap_or(Plug(Configuration::N5_15));
             items.extend(
-                parts::places(draft)
+                parts::offers_load(draft, at.n, plug)
                     .into_iter()
-                    .filter(|place| place.shape(draft).is_some_and(|shape| shape.takes(plug)))
                     .filter_map(|place| place_item(draft, &ids, place)),
             );
             items

@@ -128,6 +128,24 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
         }),
     )
     .suggest(|_, _| said("no")),
+    // Of one there is nothing to ask.
+    step(
+        Group::Outlets,
+        "bonding",
+        "outlets-bonding",
+        Takes::Pick(|draft, _| {
+            let ids = Ids::new(draft);
+            let items = parts::household_outlets(draft);
+            items
+                .filter_map(|n| place_item(draft, &ids, Place::Outlet(n)))
+                .collect()
+        }),
+    )
+    .rather_unknown()
+    .when(|draft, _| {
+        let several = parts::household_outlets(draft).count() > 1;
+        flow_if(draft.text("generator.neutral") == Some("plug") && several)
+    }),
 ];
 
 /// Asked of single outlets after the questions about all.

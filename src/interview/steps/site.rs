@@ -32,7 +32,14 @@ pub(in crate::interview) const SITE: &[Step] = &[
     )
     // Not the usual place by Enter alone: of what kills, somebody has to have thought.
     .rather_unknown(),
-    step(Group::Site, "alarm", "site-alarm", Takes::YesNo).rather_unknown(),
+    // One question for both: who has no alarm because nobody sleeps here can say so.
+    step(
+        Group::Site,
+        "alarm",
+        "site-alarm",
+        Takes::Pick(|_, _| words("site-alarm", &["yes", "no", "nobody"])),
+    )
+    .rather_unknown(),
     step(Group::Site, "building", "site-building", Takes::YesNo).rather_unknown(),
     step(
         Group::Site,

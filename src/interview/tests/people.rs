@@ -285,7 +285,7 @@ check
 
 #[test]
 fn split_phase() {
-    person(
+    let plan = person(
         "split_phase",
         "\
 7000 W
@@ -321,15 +321,22 @@ yes
 5-20R 20 A
 4
 yes
+A A B           # one is missing
+A A B B
 L5-30R 30 A
 1
 unknown
+unknown         # nobody knows which half
 done
 done
-cord 1 1        # where the adapter is too: asked
+none            # the adapter has the only socket: nothing else is offered
 check
 ",
     );
+    use Answer::{Known, Unknown};
+    let legs: Vec<_> = plan.boxes[0].outlets.iter().map(|it| it.leg).collect();
+    let (a, b) = (Known(plan::Leg::A), Known(plan::Leg::B));
+    assert_eq!(legs, [a, a, b, b, Unknown]);
 }
 
 #[test]
@@ -410,6 +417,7 @@ yes
 5-20R 20 A
 4
 yes
+b               # all of them
 done
 box-camper-30
 yes
@@ -427,6 +435,12 @@ check
         .map(|holder| holder.from.as_ref().map(ToString::to_string))
         .collect();
     assert_eq!(fed, [Some("cord1".into()), Some("cord2".into())]);
+    // One letter is for all of them; a box for a camper's outlet has one half only.
+    let legs = |holder: &plan::DistributionBox| -> Vec<_> {
+        holder.outlets.iter().map(|it| it.leg).collect()
+    };
+    assert_eq!(legs(&plan.boxes[0]), [Answer::Known(plan::Leg::B); 4]);
+    assert_eq!(legs(&plan.boxes[1]), [Answer::Missing; 2]);
 }
 
 #[test]
@@ -471,6 +485,7 @@ fn only_a_power_strip() {
         "\
 2000 W
 unknown
+unknown         # whether that was its peak
 120
 unknown
 yes
@@ -500,6 +515,10 @@ check
     );
     assert_eq!(plan.cords[0].ends.len(), 6);
     assert_eq!(plan.cords[0].wire, Answer::Unknown);
+    // The one number, of which nobody knew what it is, is the peak.
+    assert_eq!(plan.generator.rated, Answer::Unknown);
+    let watts = Power::from_milliwatts(2_000_000);
+    assert_eq!(plan.generator.peak, Answer::Known(watts));
 }
 
 #[test]

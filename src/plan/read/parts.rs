@@ -7,7 +7,7 @@ use super::problem::{ProblemKind, Type};
 use super::refs::{Names, Owner};
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Wanted, bounds,
+    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Uses, Wanted, bounds,
 };
 use crate::quantity::{Amount, Percent, Quantity};
 
@@ -31,6 +31,7 @@ const SITE: &[&str] = &[
     "co_alarm",
     "feeds_building",
     "stands",
+    "people_sleep",
 ];
 const GENERATOR: &[&str] = &[
     "name",
@@ -39,6 +40,7 @@ const GENERATOR: &[&str] = &[
     "voltage",
     "neutral",
     "bonding_plug",
+    "bonding_plug_in",
     "inverter",
     "fuel",
     "rated_on",
@@ -76,11 +78,13 @@ const LOAD: &[&str] = &[
     "motor",
     "count",
     "starting",
+    "starting_current",
     "power_factor",
     "continuous",
     "wanted",
     "hours",
     "plug",
+    "voltage",
     "on",
     "backup",
     "now",
@@ -160,6 +164,7 @@ fn site(fields: &Fields<'_>) -> Site {
                 true,
             )
         }),
+        people_sleep: fields.answer("people_sleep", Field::yes_no),
     }
 }
 
@@ -179,6 +184,8 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             true,
         )
     });
+    let (bonding_plug_in, span) = reference(fields, "bonding_plug_in", names);
+    names.plug_in("bonding_plug_in", None, bonding_plug_in.clone(), span);
     let outlets = outlets(fields, OUTLET, &Owner::Generator, "generator", names);
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
@@ -191,6 +198,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
             )
         }),
         bonding_plug: fields.answer("bonding_plug", Field::yes_no),
+        bonding_plug_in,
         inverter: fields.answer("inverter", Field::yes_no),
         fuel: fields.answer("fuel", fuel),
         rated_on: fields.answer("rated_on", fuel),
@@ -360,6 +368,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
         field.choice(&LoadKind::WORDS, &LoadKind::ALL, true)
     });
     let running = draw(fields);
+    one_of(fields, &["starting", "starting_current"]);
     let wanted = fields.optional("wanted", |field| {
         field.choice(&["must", "wish"], &[Wanted::Must, Wanted::Wish], false)
     });
@@ -376,6 +385,14 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
             };
             at_least(field, starting, "running", power)
         }),
+        starting_current: fields.answer("starting_current", |field| {
+            let starting = field.quantity(&bounds::STARTING_CURRENT)?;
+            let current = match running {
+                Answer::Known(Draw::Current(current)) => Some(current),
+                _ => None,
+            };
+            at_least(field, starting, "current", current)
+        }),
         power_factor: fields.answer("power_factor", |field| field.number(&bounds::POWER_FACTOR)),
         continuous: fields.answer("continuous", Field::yes_no),
         wanted: wanted.unwrap_or_default(),
@@ -383,6 +400,9 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
             .optional("hours", |field| field.list(Type::List, Field::hours))
             .unwrap_or_default(),
         plug: fields.answer("plug", Field::plug),
+        voltage: fields.answer("voltage", |field| {
+            field.choice(&Uses::WORDS, &Uses::ALL, true)
+        }),
         backup: fields.answer("backup", Field::yes_no),
         name: name.or_else(|| id.as_ref().map(ToString::to_string))?,
         id: id?,
@@ -393,12 +413,9 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
     })
 }
 
-/// What a load draws, by whichever of the three keys is there.
-fn draw(fields: &Fields<'_>) -> Answer<Draw> {
-    let given: Vec<Field<'_>> = ["running", "current", "motor"]
-        .into_iter()
-        .filter_map(|key| fields.get(key))
-        .collect();
+/// Reports every key but the first of those that say the same.
+fn one_of(fields: &Fields<'_>, keys: &[&'static str]) {
+    let given: Vec<Field<'_>> = keys.iter().filter_map(|key| fields.get(key)).collect();
     if let [first, others @ ..] = given.as_slice() {
         for second in others {
             second.put(ProblemKind::TwoDraws {
@@ -407,6 +424,11 @@ fn draw(fields: &Fields<'_>) -> Answer<Draw> {
             });
         }
     }
+}
+
+/// What a load draws, by whichever of the three keys is there.
+fn draw(fields: &Fields<'_>) -> Answer<Draw> {
+    one_of(fields, &["running", "current", "motor"]);
     let read = |key| {
         fields.answer(key, |field| match key {
             "running" => field.quantity(&bounds::RUNNING).map(Draw::Power),

@@ -8,7 +8,7 @@ use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Amount, Limit, Report, Signal};
+use crate::report::{Amount, Limit, Signal};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -62,11 +62,14 @@ struct Row {
     long: Option<String>,
     short: Option<String>,
     loads: Vec<String>,
-    enforced: bool,
+    /// What does not act past its amps: nothing below some figure, or nothing.
+    unwatched: Option<String>,
     weakest: bool,
     refused: bool,
     /// What it hangs on that must not be used.
     behind: Option<String>,
+    /// What alone may be plugged in here.
+    only: Option<String>,
     /// For each level above: whether its line goes on below this row.
     rails: Vec<bool>,
 }
@@ -102,7 +105,6 @@ const KEYS: &[&str] = &[
     "for-hours",
     "for-short",
     "do-not-use",
-    "not-here",
     "together-title",
     "together-how",
     "never-title",
@@ -117,62 +119,14 @@ const KEYS: &[&str] = &[
     "loose",
     "unplaced",
     "defer",
-    "no-breaker",
     "card-fold",
     "card-trim",
     "ws-column-load",
 ];
 
-/// The report without what is planned at a place that must not be used, and what that is: nobody
-/// switches it on from a card, so it stands in none of its lists.
-fn within_reach(context: &Context<'_>) -> (Report, Vec<Id>) {
-    let mut report = context.report.clone();
-    let usable = |at: &Id| context.limit(at).is_none_or(|limit| context.usable(limit));
-    let sharing = &mut report.figures.sharing;
-    let (placed, lost): (Vec<_>, Vec<_>) = std::mem::take(&mut sharing.placed)
-        .into_iter()
-        .partition(|placed| usable(&placed.at));
-    sharing.placed = placed;
-    let lost: Vec<Id> = lost.into_iter().map(|placed| placed.load).collect();
-    // What is left of a set that may run together may run together, too.
-    for sets in [&mut sharing.together, &mut sharing.turns] {
-        for set in sets.iter_mut() {
-            set.retain(|load| !lost.contains(load));
-        }
-        let all = sets.clone();
-        let within = |set: &[Id], other: &[Id]| set.iter().all(|load| other.contains(load));
-        let mut at = 0;
-        sets.retain(|set| {
-            at += 1;
-            let before = all[..at - 1].iter().any(|other| within(set, other));
-            let after = all[at..]
-                .iter()
-                .any(|other| within(set, other) && set.len() < other.len());
-            !(set.is_empty() || before || after)
-        });
-    }
-    // Of one alone nothing waits.
-    if sharing.turns.len() == 1 {
-        sharing.turns.clear();
-    }
-    sharing
-        .never
-        .retain(|set| set.iter().all(|load| !lost.contains(load)));
-    sharing
-        .start_order
-        .retain(|step| !lost.contains(&step.load));
-    sharing.stop_order.retain(|load| !lost.contains(load));
-    (report, lost)
-}
-
-pub(super) fn data(whole: &Context<'_>) -> Card {
-    let (report, lost) = within_reach(whole);
-    let context = &Context {
-        report: &report,
-        ..*whole
-    };
-    let sharing = &report.figures.sharing;
-    let rows = Tree::new(*whole).rows();
+pub(super) fn data(context: &Context<'_>) -> Card {
+    let sharing = &context.report.figures.sharing;
+    let rows = Tree::new(*context).rows();
     let never: Vec<String> = sharing
         .never
         .iter()
@@ -184,12 +138,7 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
             .filter(|more| *more > 0)
             .map(|more| context.say("more", &[("count", &more.to_string())]))
     };
-    let dangers = context
-        .report
-        .findings
-        .iter()
-        .filter(|finding| finding.signal == Signal::Danger)
-        .count();
+    let dangers = context.report.count(Signal::Danger);
     Card {
         size: context.options.card,
         danger: (dangers > 0).then(|| Strip {
@@ -203,7 +152,7 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
         loose: loose(context, &rows),
         unplaced: {
             let unplaced = sharing.unplaced.iter().map(|unplaced| &unplaced.load);
-            context.load_names(unplaced.chain(&lost))
+            context.load_names(unplaced)
         },
         decides: context.words.decides(context.report),
         rows,
@@ -233,8 +182,7 @@ pub(super) fn data(whole: &Context<'_>) -> Card {
         test: proofs::card(context),
         stop: stop(context),
         distances: distances(context),
-        // Where the set may stand does not hang on what is wrong with a part of the gear.
-        plot: plot::data(whole),
+        plot: plot::data(context),
         trouble: [("breaker", 4), ("tester", 4), ("alarm", 4), ("shocked", 4)]
             .into_iter()
             .map(|(name, count)| Trouble {
@@ -350,7 +298,7 @@ impl<'a> Tree<'a> {
     fn new(context: Context<'a>) -> Self {
         // What sets the tightest limit at which something is to run and that may be used at all.
         let limits = &context.report.figures.limits;
-        let usable = |limit: &&Limit| context.usable(limit);
+        let usable = |limit: &&Limit| context.report.refused(&limit.id).is_none();
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
         let tightest = |limit: &&Limit| limit.continuous_amps.amount;
         let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();
@@ -360,8 +308,9 @@ impl<'a> Tree<'a> {
         let least = in_use.iter().map(tightest).min();
         let mut weakest: Vec<&Id> = Vec::new();
         for limit in in_use {
-            if Some(tightest(&limit)) == least && !weakest.contains(&&limit.set_by.id) {
-                weakest.push(&limit.set_by.id);
+            let id = &limit.continuous_set_by.id;
+            if Some(tightest(&limit)) == least && !weakest.contains(&id) {
+                weakest.push(id);
             }
         }
         if weakest.len() > WEAKEST {
@@ -383,7 +332,6 @@ impl<'a> Tree<'a> {
                     ("peak", &self.context.capacity(&usable.peak_watts)),
                 ],
             ),
-            enforced: true,
             ..Row::default()
         }];
         let last = set.outlets.len();
@@ -400,25 +348,26 @@ impl<'a> Tree<'a> {
         rows
     }
 
-    fn row(&self, kind: &'static str, id: &Id, owner: Option<&Id>, rails: &[bool]) -> Row {
+    fn row(&self, kind: &'static str, id: &Id, rails: &[bool]) -> Row {
+        let refused = self.context.report.refused(id);
         Row {
             kind,
             id: id.to_string(),
             rails: rails.to_vec(),
-            enforced: true,
             weakest: self.weakest.contains(&id),
-            refused: self.context.report.refusal(id, owner).is_some(),
+            refused: refused.is_some_and(|why| why.at == *id),
             behind: self.context.behind(id),
+            only: self.context.only(id),
             ..Row::default()
         }
     }
 
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
-        if let Some(limit) = limit {
+        if let Some(limit) = limit.filter(|limit| context.report.refused(&limit.id).is_none()) {
             row.long = Some(context.capacity(&limit.continuous_amps));
             row.short = Some(context.capacity(&limit.short_amps));
-            row.enforced = limit.set_by.enforced;
+            row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
             if limit.gfci {
                 row.detail = context.say("with-gfci", &[("facts", &row.detail)]);
             }
@@ -427,7 +376,7 @@ impl<'a> Tree<'a> {
     }
 
     fn loads(&self, id: &Id) -> Vec<String> {
-        self.context.load_names(self.context.placed_at(id))
+        self.context.plugged_in(id).into_iter().collect()
     }
 
     fn outlet(&self, outlet: &Outlet, owner: Option<&Id>, rails: &[bool], rows: &mut Vec<Row>) {
@@ -436,7 +385,7 @@ impl<'a> Tree<'a> {
         } else {
             "outlet"
         };
-        let mut row = self.row(kind, &outlet.id, owner, rails);
+        let mut row = self.row(kind, &outlet.id, rails);
         row.face = Some(outlet.shape.to_string());
         let shape = outlet.shape.to_string();
         let amps = |amps: Current| self.context.capacity(&Amount::of(amps));
@@ -486,7 +435,7 @@ impl<'a> Tree<'a> {
     }
 
     fn cord(&self, cord: &Cord, rails: &[bool], rows: &mut Vec<Row>) {
-        let mut row = self.row("cord", &cord.id, None, rails);
+        let mut row = self.row("cord", &cord.id, rails);
         row.detail = cord_facts(&self.context, cord, |wire| self.context.words.wire(*wire));
         if let [end] = cord.ends.as_slice() {
             row.face = Some(end.to_string());
@@ -502,7 +451,7 @@ impl<'a> Tree<'a> {
             let id = cord.end_id(index);
             let mut below = rails.to_vec();
             below.push(index + 1 < count);
-            let mut row = self.row("receptacle", &id, Some(&cord.id), &below);
+            let mut row = self.row("receptacle", &id, &below);
             row.face = Some(end.to_string());
             row.detail = end.to_string();
             row.loads = self.loads(&id);
@@ -512,7 +461,7 @@ impl<'a> Tree<'a> {
     }
 
     fn part(&self, part: &DistributionBox, rails: &[bool], rows: &mut Vec<Row>) {
-        let mut row = self.row("box", &part.id, None, rails);
+        let mut row = self.row("box", &part.id, rails);
         row.detail = self
             .context
             .say("box-headline", &[("inlet", &part.inlet.to_string())]);
@@ -528,10 +477,12 @@ impl<'a> Tree<'a> {
     /// The limit of a splitter's cord or a box's inlet: that of everything on it together.
     fn all_together(&self, mut row: Row, id: &Id) -> Row {
         let context = &self.context;
-        if let Some(limit) = context.feed_limit(id) {
+        let usable = context.report.refused(id).is_none();
+        if let Some(limit) = context.feed_limit(id).filter(|_| usable) {
             row.long = Some(context.capacity(&Amount::of(limit.continuous)));
             row.short = Some(context.capacity(&Amount::of(limit.short)));
-            row.enforced = limit.reason.enforced();
+            let (set_by, acts) = context.feed_acts(&limit);
+            row.unwatched = context.unwatched_briefly(&set_by, &acts);
         }
         row
     }
@@ -539,13 +490,14 @@ impl<'a> Tree<'a> {
 
 fn setup(context: &Context<'_>) -> Vec<String> {
     let long = |length| context.demand(&Amount::of(length));
-    let alarm = if context.plan.site.co_alarm == Answer::Known(true) {
+    let site = &context.plan.site;
+    let alarm = if site.co_alarm == Answer::Known(true) {
         "setup-alarm-test"
     } else {
         "setup-alarm"
     };
-    vec![
-        context.say(alarm, &[]),
+    let alarm = site.sleeps().then(|| context.say(alarm, &[]));
+    let steps = [
         context.say("setup-place", &context.people_distances().each()),
         context.say("setup-clear", &[("clear", &long(CLEAR))]),
         context.say("setup-look", &[]),
@@ -554,7 +506,8 @@ fn setup(context: &Context<'_>) -> Vec<String> {
         context.say("setup-plug", &[]),
         context.say("setup-test", &[]),
         context.say("setup-load", &[]),
-    ]
+    ];
+    alarm.into_iter().chain(steps).collect()
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {

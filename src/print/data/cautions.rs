@@ -25,12 +25,18 @@ struct Caution {
     title: String,
     why: String,
     fix: String,
+    /// What was only assumed, and where to look.
+    look: String,
+    /// What else the same remedy clears.
+    also: Vec<String>,
     sources: Vec<String>,
 }
 
 const KEYS: &[&str] = &[
     "cautions-tick",
     "do",
+    "also",
+    "look",
     "authority",
     "always-title",
     "defer",
@@ -38,35 +44,28 @@ const KEYS: &[&str] = &[
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Cautions {
-    let findings: Vec<Caution> = context
-        .report
-        .findings
-        .iter()
-        .map(|finding| {
-            let text = context
-                .words
-                .finding(finding, &context.report.figures.loads);
-            Caution {
-                signal: Context::signal(finding.signal),
+    let report = context.report;
+    let troubles = report.figures.troubles.iter();
+    let findings: Vec<Caution> = troubles
+        .filter_map(|trouble| {
+            let lead = report.findings_of(trouble).next()?;
+            let text = context.words.trouble(report, trouble)?;
+            Some(Caution {
+                signal: Context::signal(lead.signal),
                 word: text.signal,
-                code: finding.code,
-                symbol: symbol(finding)
+                code: lead.code,
+                symbol: symbol(lead)
                     .map(|name| (name, context.say(&format!("symbol-{name}"), &[]))),
                 title: text.title,
                 why: text.why,
                 fix: text.fix,
+                look: context.words.look(&text.look),
+                also: text.also,
                 sources: text.sources,
-            }
+            })
         })
         .collect();
-    let count = |signal: Signal| {
-        context
-            .report
-            .findings
-            .iter()
-            .filter(|finding| finding.signal == signal)
-            .count()
-    };
+    let count = |signal: Signal| report.count(signal);
     Cautions {
         common: context.common("cautions-title", KEYS),
         summary: context.words.with(

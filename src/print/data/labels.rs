@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
-use crate::plan::{Answer, Cord, DistributionBox, Id, Neutral, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Current, Wire};
-use crate::report::{Amount, Finding, Limit, Report};
-use crate::supply::{Governing, LimitReason, NodeKind};
+use crate::report::{Acts, Amount, Limit, Report, ShockState};
+use crate::supply::{self, Governing, LimitReason, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
 #[derive(Debug, Serialize)]
@@ -55,8 +55,14 @@ struct Socket {
     volts: String,
     long: Flow,
     short: Flow,
+    /// The legs that feed it, where the generator has two.
+    leg: Option<String>,
     set_by: String,
-    enforced: bool,
+    /// Whether something trips at the limit.
+    trips: bool,
+    /// What does not act past it, in a sentence and in a few words.
+    unwatched: Option<String>,
+    unwatched_brief: Option<String>,
     gfci: bool,
     /// Whether there is shock protection, and where its button is.
     shock: String,
@@ -64,10 +70,10 @@ struct Socket {
     shared: Vec<Share>,
     /// What plugs in here.
     plugs: Vec<String>,
+    /// What alone may.
+    only: Option<String>,
     /// From the generator to here, here not counted.
     path: Vec<String>,
-    /// What on that way must not be used.
-    behind: Option<String>,
 }
 
 /// An amount that several receptacles have between them.
@@ -102,13 +108,15 @@ struct Part {
     long: Option<Flow>,
     short: Option<Flow>,
     set_by: Option<String>,
-    enforced: bool,
+    trips: bool,
+    unwatched: Option<String>,
+    unwatched_brief: Option<String>,
+    /// What alone may be plugged into its only receptacle.
+    only: Option<String>,
     /// Its receptacles.
     outlets: Vec<Own>,
     /// Name and value.
     facts: Vec<(String, String)>,
-    /// What between the generator and it must not be used.
-    behind: Option<String>,
 }
 
 /// A receptacle on the label of what it belongs to.
@@ -126,7 +134,6 @@ struct Own {
 const KEYS: &[&str] = &[
     "for-hours",
     "for-short",
-    "nothing-trips",
     "plug-in",
     "plug-in-nothing",
     "comes-from",
@@ -139,7 +146,6 @@ const KEYS: &[&str] = &[
     "cord",
     "adapter",
     "box",
-    "no-breaker",
     "short-trips",
     "short-gfci",
     "short-no-gfci",
@@ -181,10 +187,10 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
         labels.extend(socket(context, &outlet.id, None, Some(outlet)));
     }
     for cord in &plan.cords {
-        labels.push(match context.report.refusal(&cord.id, None) {
-            Some(finding) => refusal(context, &cord.id, None, finding),
-            None => Label::Cord(self::cord(context, cord)),
-        });
+        labels.push(
+            refusal(context, &cord.id, None)
+                .unwrap_or_else(|| Label::Cord(self::cord(context, cord))),
+        );
         // A cord's only end is labelled by the cord's own flag.
         if cord.ends.len() > 1 {
             for index in 0..cord.ends.len() {
@@ -193,10 +199,10 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
         }
     }
     for part in &plan.boxes {
-        labels.push(match context.report.refusal(&part.id, None) {
-            Some(finding) => refusal(context, &part.id, None, finding),
-            None => Label::Box(self::part(context, part)),
-        });
+        labels.push(
+            refusal(context, &part.id, None)
+                .unwrap_or_else(|| Label::Box(self::part(context, part))),
+        );
         for outlet in &part.outlets {
             labels.extend(socket(context, &outlet.id, Some(&part.id), Some(outlet)));
         }
@@ -204,50 +210,42 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
-fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>, finding: &Finding) -> Label {
-    let mut finding = finding.clone();
+/// The label of what must not be used, in the words of the finding that says why. Of what hangs on
+/// something that must not be used, that thing is named.
+fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Label> {
+    let why = context.report.refused(id)?;
+    let mut finding = context.report.told_by(why)?.clone();
     // A label speaks of what it is on.
     if Report::ONE_BY_ONE.contains(&finding.code) {
-        finding.about.retain(|about| about == id);
-        if finding.about.is_empty() {
-            finding.about.push(id.clone());
-        }
+        finding.about = vec![why.at.clone()];
     }
     let text = context
         .words
         .finding(&finding, &context.report.figures.loads);
-    Label::Refuse(Refusal {
+    Some(Label::Refuse(Refusal {
         id: id.to_string(),
         alt: context.say("refused-alt", &[("id", id.as_str())]),
         shape,
         level: Context::signal(finding.signal),
         signal: text.signal,
-        title: text.title,
-        why: text.why,
+        title: context.behind(id).unwrap_or(text.title),
+        // Where to look comes before what a guess would mean.
+        why: text.look.into_iter().next().unwrap_or(text.why),
         fix: text.fix,
-    })
+    }))
 }
 
-/// The label of a receptacle; none if nothing feeds it and nothing is wrong with it.
+/// The label of a receptacle; none if nothing feeds it.
 fn socket(
     context: &Context<'_>,
     id: &Id,
     owner: Option<&Id>,
     outlet: Option<&Outlet>,
 ) -> Option<Label> {
-    let limit = context.limit(id);
-    if let Some(finding) = context.report.refusal(id, owner) {
-        let shape = limit
-            .map(|limit| limit.shape)
-            .or(outlet.map(|outlet| outlet.shape));
-        return Some(refusal(
-            context,
-            id,
-            shape.map(|shape| shape.to_string()),
-            finding,
-        ));
+    let limit = context.limit(id)?;
+    if let Some(label) = refusal(context, id, Some(limit.shape.to_string())) {
+        return Some(label);
     }
-    let limit = limit?;
     let shape = limit.shape.to_string();
     Some(Label::Receptacle(Socket {
         id: id.to_string(),
@@ -256,14 +254,17 @@ fn socket(
         volts: context.capacity(&limit.volts),
         long: long(context, limit),
         short: short(context, limit),
-        set_by: context.set_by(&limit.set_by.id, limit.set_by.reason),
-        enforced: limit.set_by.enforced,
+        leg: leg(context, limit),
+        set_by: context.limit_set_by(limit),
+        trips: trips(limit),
+        unwatched: context.unwatched(&limit.set_by, &limit.acts),
+        unwatched_brief: context.unwatched_briefly(&limit.set_by, &limit.acts),
         gfci: limit.gfci,
         shock: shock(context, limit),
         shared: shared(context, limit, owner, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
+        only: context.only(id),
         path: path(context, limit),
-        behind: context.behind(id),
     }))
 }
 
@@ -295,17 +296,35 @@ fn short(context: &Context<'_>, limit: &Limit) -> Flow {
     }
 }
 
-/// Whether a receptacle has shock protection, and where the button to try it is.
+/// Whether something trips at a limit.
+const fn trips(limit: &Limit) -> bool {
+    matches!(limit.acts, Acts::AtLimit { .. })
+}
+
+/// The legs that feed a receptacle, where the generator has two.
+fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
+    if context.supply.node(NodeIx(0)).legs.all().len() < 2 {
+        return None;
+    }
+    Some(match limit.legs {
+        [Leg::A] => context.say("leg", &[("leg", "A")]),
+        [Leg::B] => context.say("leg", &[("leg", "B")]),
+        _ => context.say(
+            "leg-each",
+            &[("amps", &context.capacity(&limit.continuous_amps))],
+        ),
+    })
+}
+
+/// Whether shock protection works at a receptacle, and where the button to try it is.
 fn shock(context: &Context<'_>, limit: &Limit) -> String {
-    let supply = context.supply;
-    let by = supply
-        .receptacle(&limit.id)
-        .and_then(|at| supply.up(at).find(|(_, node)| node.gfci))
-        .map(|(_, node)| &node.id);
-    match by {
-        Some(id) if *id == limit.id => context.say("shock-yes", &[]),
-        Some(id) => context.say("shock-yes-at", &[("at", id.as_str())]),
-        None => context.say("shock-no", &[]),
+    let at = limit.shock.by.as_ref().map_or("", |by| by.as_str());
+    match limit.shock.state {
+        ShockState::Works if at == limit.id.as_str() => context.say("shock-yes", &[]),
+        ShockState::Works => context.say("shock-yes-at", &[("at", at)]),
+        ShockState::Blind => context.say("shock-blind", &[]),
+        ShockState::Doubtful => context.say("shock-doubtful", &[]),
+        ShockState::None => context.say("shock-no", &[]),
     }
 }
 
@@ -318,7 +337,7 @@ fn flow(context: &Context<'_>, first: &Amount, second: Option<&Amount>, how_long
 }
 
 /// The receptacles of a box or of the generator that are fed.
-fn own(context: &Context<'_>, outlets: &[Outlet], owner: Option<&Id>) -> Vec<Own> {
+fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
     outlets
         .iter()
         .filter_map(|outlet| {
@@ -331,7 +350,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet], owner: Option<&Id>) -> Vec<Own
                 shape,
                 limit: context.say("outlet-limit", &[("amps", &amps)]),
                 amps,
-                refused: context.report.refusal(&outlet.id, owner).is_some(),
+                refused: context.report.refused(&outlet.id).is_some(),
             })
         })
         .collect()
@@ -381,7 +400,7 @@ fn shared(
                     &context.capacity(&limit.continuous_amps),
                     &context.words.list(&all),
                 ),
-                enforced: limit.set_by.enforced,
+                enforced: trips(limit),
             });
         }
     }
@@ -403,7 +422,7 @@ fn shared(
                 ],
             ),
             brief: brief(&amps, owner.as_str()),
-            enforced: feed.reason.enforced(),
+            enforced: matches!(feed.acts, supply::Acts::At(_)),
         })
     }));
     shares
@@ -448,6 +467,10 @@ fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
+    let boxed =
+        context.plan.boxes.iter().any(|part| {
+            part.joins() == Answer::Known(true) && context.feed_limit(&part.id).is_some()
+        });
     // The first of them is the last to go where a label has no room for all.
     let mut facts = vec![
         (
@@ -460,6 +483,8 @@ fn generator(context: &Context<'_>) -> Part {
                 match (set.neutral, set.bonding_plug) {
                     (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
                     (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
+                    // A box may join what the generator does not: then a tester shows no open ground.
+                    (Answer::Known(Neutral::Floating), _) if boxed => "neutral-joined",
                     (Answer::Known(Neutral::Floating), _) => "neutral-floating",
                     _ => "neutral-unknown",
                 },
@@ -496,8 +521,8 @@ fn generator(context: &Context<'_>) -> Part {
         brief: Some(context.say("air-brief", &context.people_distances().each())),
         long: Some(flow(context, &usable.rated_watts, None, "all-for-hours")),
         short: Some(flow(context, &usable.peak_watts, None, "for-seconds")),
-        enforced: true,
-        outlets: own(context, &set.outlets, None),
+        trips: true,
+        outlets: own(context, &set.outlets),
         facts,
         ..Part::default()
     }
@@ -518,8 +543,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         adapter: cord.is_adapter(),
         // A flag has no room for more than the marking.
         headline: Some(cord_facts(context, cord, ToString::to_string)),
-        behind: context.behind(&cord.id),
-        enforced: true,
+        trips: true,
         facts,
         ..Part::default()
     };
@@ -531,17 +555,23 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         Part {
             long: Some(long(context, limit)),
             short: Some(short(context, limit)),
-            set_by: Some(context.set_by(&limit.set_by.id, limit.set_by.reason)),
-            enforced: limit.set_by.enforced,
+            set_by: Some(context.limit_set_by(limit)),
+            trips: trips(limit),
+            unwatched: context.unwatched(&limit.set_by, &limit.acts),
+            unwatched_brief: context.unwatched_briefly(&limit.set_by, &limit.acts),
+            only: context.only(&cord.id),
             ..part
         }
     } else if let Some(limit) = context.feed_limit(&cord.id) {
         let all = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
+        let (set_by, acts) = context.feed_acts(&limit);
         Part {
             long: Some(all(limit.continuous, "all-for-hours")),
             short: Some(all(limit.short, "for-short")),
-            set_by: Some(context.set_by(&context.supply.node(limit.set_by).id, limit.reason)),
-            enforced: limit.reason.enforced(),
+            set_by: Some(context.set_by(&set_by)),
+            trips: matches!(acts, Acts::AtLimit { .. }),
+            unwatched: context.unwatched(&set_by, &acts),
+            unwatched_brief: context.unwatched_briefly(&set_by, &acts),
             ..part
         }
     } else {
@@ -551,7 +581,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
 
 /// Where a cord or box plugs in, and with what it shares the amps there.
 fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> Option<(String, String)> {
-    let from = from?;
+    // What found no socket is plugged in nowhere.
+    let from = from.filter(|_| context.feed_limit(id).is_some())?;
     let others: Vec<String> = plugged_into(context, std::slice::from_ref(from))
         .into_iter()
         .filter(|other| other != id.as_str())
@@ -586,19 +617,11 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
         .filter(|(id, from)| {
             from.as_ref().is_some_and(|from| ids.contains(from))
                 && context.feed_limit(id).is_some()
-                && context.report.refusal(id, None).is_none()
+                && context.report.refused(id).is_none()
         })
         .map(|(id, _)| id.to_string());
-    let loads: Vec<&Id> = context
-        .report
-        .figures
-        .sharing
-        .placed
-        .iter()
-        .filter(|placed| ids.contains(&placed.at))
-        .map(|placed| &placed.load)
-        .collect();
-    parts.chain(context.load_names(loads)).collect()
+    let loads = ids.iter().filter_map(|id| context.plugged_in(id));
+    parts.chain(loads).collect()
 }
 
 /// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.
@@ -632,9 +655,8 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
         long: limit.map(|limit| flow(limit.continuous, "all-for-hours")),
         short: limit.map(|limit| flow(limit.short, "for-short")),
-        enforced: true,
-        outlets: own(context, &part.outlets, Some(&part.id)),
-        behind: context.behind(&part.id),
+        trips: true,
+        outlets: own(context, &part.outlets),
         facts,
         ..Part::default()
     }

@@ -19,7 +19,7 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::Quantity;
-use crate::report::{Amount, Limit, LoadFacts, Report, Signal};
+use crate::report::{self, Acts, Admits, Amount, Limit, LoadFacts, Report, SetBy, Signal};
 use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::{AMPLE, LEAST};
@@ -251,12 +251,6 @@ impl<'a> Context<'a> {
             .find(|limit| limit.id == *id)
     }
 
-    /// Whether nothing on the way to it must not be used.
-    fn usable(&self, limit: &Limit) -> bool {
-        let mut path = limit.path.iter();
-        path.all(|id| self.report.refusal(id, None).is_none())
-    }
-
     fn load(&self, id: &Id) -> Option<&'a LoadFacts> {
         self.report.figures.loads.iter().find(|load| load.id == *id)
     }
@@ -297,8 +291,89 @@ impl<'a> Context<'a> {
             .map(|placed| &placed.load)
     }
 
-    /// What sets a limit, as a sentence; of what was only taken for the worst, that.
-    fn set_by(&self, id: &Id, reason: LimitReason) -> String {
+    /// What sets both figures of a limit: one sentence where one part does, else one for each.
+    fn limit_set_by(&self, limit: &Limit) -> String {
+        let past = self.set_by(&limit.set_by);
+        let same = limit.continuous_set_by.id == limit.set_by.id
+            && limit.continuous_set_by.reason == limit.set_by.reason;
+        if same || limit.continuous_amps == limit.short_amps {
+            return past;
+        }
+        self.say(
+            "set-by-two",
+            &[
+                ("long", &self.capacity(&limit.continuous_amps)),
+                ("hours", &self.set_by(&limit.continuous_set_by)),
+                ("short", &self.capacity(&limit.short_amps)),
+                ("past", &past),
+            ],
+        )
+    }
+
+    /// What does not act past a limit, in words: nothing below some amps, or nothing at all. Not said where
+    /// the generator itself sets the limit: of that its own sentence tells.
+    fn unwatched(&self, set_by: &SetBy, acts: &Acts) -> Option<String> {
+        let of_source = matches!(
+            set_by.reason,
+            LimitReason::RatedPowerUnguarded | LimitReason::OneLegUnguarded
+        );
+        match acts {
+            Acts::AtLimit { .. } => None,
+            _ if of_source => None,
+            Acts::Above { amps, .. } => {
+                Some(self.say("nothing-below", &[("amps", &self.capacity(amps))]))
+            }
+            Acts::Never => Some(self.say("nothing-trips", &[])),
+        }
+    }
+
+    /// The same in a few words.
+    fn unwatched_briefly(&self, set_by: &SetBy, acts: &Acts) -> Option<String> {
+        self.unwatched(set_by, acts)?;
+        Some(match acts {
+            Acts::Above { amps, .. } => {
+                self.say("no-breaker-below", &[("amps", &self.capacity(amps))])
+            }
+            _ => self.say("no-breaker", &[]),
+        })
+    }
+
+    /// The loads to plug in at a receptacle, in words: those that may run there, and whether all at once.
+    fn plugged_in(&self, id: &Id) -> Option<String> {
+        let verdict = self.report.verdict(id)?;
+        let names = self.load_names(&verdict.loads).join(", ");
+        if names.is_empty() {
+            None
+        } else if verdict.one_at_a_time {
+            Some(self.say("one-at-a-time", &[("loads", &names)]))
+        } else {
+            Some(names)
+        }
+    }
+
+    /// What alone may be plugged in at a receptacle, in words, where not everything may.
+    fn only(&self, id: &Id) -> Option<String> {
+        let verdict = self.report.verdict(id)?;
+        let parts: Vec<&str> = verdict.only.iter().map(Id::as_str).collect();
+        let parts = self.words.list(&parts);
+        (verdict.admits == Admits::Named).then(|| self.say("only-these", &[("parts", &parts)]))
+    }
+
+    /// What sets the limit of a cord or box, and what acts past it.
+    fn feed_acts(&self, limit: &Governing) -> (SetBy, Acts) {
+        let set_by = report::set_by(self.supply, limit.short_by);
+        (set_by, report::acts(self.supply, limit.acts))
+    }
+
+    /// What sets a figure, as a sentence; of what was only taken for the worst, that.
+    fn set_by(&self, by: &SetBy) -> String {
+        let (id, reason) = (&by.id, by.reason);
+        if by.share {
+            return self.say(
+                &format!("set-by-share-{}", reason.code()),
+                &[("id", id.as_str())],
+            );
+        }
         let cord = self.plan.cords.iter().find(|cord| cord.id == *id);
         let guessed = match reason {
             LimitReason::CoiledCord => cord.is_some_and(|cord| !cord.coiled.is_known()),
@@ -330,13 +405,8 @@ impl<'a> Context<'a> {
 
     /// What must not be used between the generator and this part, in words: the nearest to it.
     fn behind(&self, id: &Id) -> Option<String> {
-        let supply = self.supply;
-        let own = supply.nodes.iter().position(|node| node.id == *id)?;
-        let refused = supply
-            .up(NodeIx(own))
-            .map(|(_, node)| &node.id)
-            .find(|above| *above != id && self.report.refusal(above, None).is_some())?;
-        Some(self.say("behind", &[("id", refused.as_str())]))
+        let why = self.report.refused(id).filter(|why| why.at != *id)?;
+        Some(self.say("behind", &[("id", why.at.as_str())]))
     }
 
     /// How far exhaust stays from people.

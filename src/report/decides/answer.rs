@@ -1,11 +1,12 @@
 //! The best answer to each unknown that somebody can find out.
 
 use crate::plan::{
-    Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System,
+    Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System, Uses,
 };
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::supply::UNKNOWN_RATED;
 use crate::tables::shape::{Circuit, Configuration};
+use crate::verdict::BONDING_PLUG;
 
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.
 pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
@@ -44,28 +45,26 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
             }
         }
         "load" => {
-            let life = plan.loads.iter().any(|it| it.may_be(LoadKind::Medical));
             let load = plan.loads.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
                 "running" => {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
                 "continuous" => load.continuous = Answer::Known(false),
-                // At unity and without a start; where the draw is not known either, the least of it.
+                // At unity, without a start and not at night; where the draw is not known either, the
+                // least of it.
                 "kind" => {
                     let heats = load.running.is_known();
                     let kind = if heats {
-                        LoadKind::Heater
+                        LoadKind::Cooker
                     } else {
                         LoadKind::Lamp
                     };
                     load.kind = Answer::Known(kind);
                 }
-                // Where nobody's health depends on it, it sets off no more than a caution.
-                "starting" if life => {
-                    // Less than what it runs with counts as just that.
-                    load.starting = Answer::Known(Power::ZERO);
-                }
+                // Less than what it runs with counts as just that.
+                "starting" => load.starting = Answer::Known(Power::ZERO),
+                "voltage" => load.voltage = Answer::Known(Uses::V240),
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 _ => return None,
             }
@@ -86,6 +85,7 @@ fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
         "co_alarm" => site.co_alarm = Answer::Known(true),
         "feeds_building" => site.feeds_building = Answer::Known(false),
         "stands" => site.stands = Answer::Known(Stands::Roof),
+        "people_sleep" => site.people_sleep = Answer::Known(false),
         _ => return None,
     }
     Some(())
@@ -94,8 +94,11 @@ fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
 fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
     let set = &mut plan.generator;
     match name {
-        // The largest that people carry about.
-        "rated" => set.rated = Answer::Known(Power::from_milliwatts(9_000_000)),
+        // The largest that people carry about, and no more than its peak.
+        "rated" => {
+            let most = Power::from_milliwatts(9_000_000);
+            set.rated = Answer::Known(set.peak.or(most));
+        }
         // Only an inverter set limits its own current, and only such sets may run as one.
         "inverter" => set.inverter = Answer::Known(true),
         "kit" => set.parallel.as_mut()?.kit = Answer::Known(true),
@@ -110,6 +113,12 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
         "voltage" => set.voltage = Answer::Known(System::V120),
         "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
         "bonding_plug" => set.bonding_plug = Answer::Known(false),
+        // Where it harms least: away from any GFCI, else in the last outlet.
+        "bonding_plug_in" => {
+            let household = set.outlets.iter().filter(|it| it.shape.takes(BONDING_PLUG));
+            let best = household.max_by_key(|it| it.gfci != Answer::Known(true))?;
+            set.bonding_plug_in = Some(best.id.clone());
+        }
         _ => return None,
     }
     Some(())

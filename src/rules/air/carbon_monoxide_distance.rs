@@ -18,18 +18,19 @@
 //!
 //! ## What to do
 //! Stop the engine, let it cool, and move it farther away, outdoors, exhaust pointing away from
-//! people. Use a longer cord of the right thickness. Measure from the exhaust to the nearest door,
-//! window or vent; count each step as 2 ft, rather too near than too far.
+//! people. Where it is in something closed, or nobody knows that it is not, nobody goes in to stop it:
+//! see rule AIR003. Use a longer cord of the right thickness. Measure from the exhaust to the nearest
+//! door, window or vent; count each step as 2 ft, rather too near than too far.
 //!
 //! ## Sources
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
 //! - NC DHHS, carbon monoxide advice: 20 ft from doors, windows and vents; names the camper
 //!   (confirmed).
 //! - NIST, Emmerich and Wang, 2011: more than 4.6 m with the exhaust pointed away (confirmed).
-//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
 //! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
 
-use crate::plan::Answer;
+use crate::plan::{Answer, Stands};
 use crate::rules::prelude::*;
 use crate::tables::exhaust::{AMPLE, LEAST};
 
@@ -43,14 +44,18 @@ pub(super) const RULE: Rule = Rule {
         cite::CPSC_DISTANCE,
         cite::NC_DHHS,
         cite::NIST_2011,
-        cite::NIST_2009,
+        cite::NIST_2021,
         cite::CPSC_LEVELS,
     ],
-    fixes: &["move", "farther", "measure"],
+    fixes: &["move", "closed", "farther", "measure"],
     check,
     #[cfg(test)]
     fires: &[
         &[("sleepers_at = \"60 ft\"", "sleepers_at = \"19.9 ft\"")],
+        &[
+            ("sleepers_at = \"60 ft\"", "sleepers_at = \"19.9 ft\""),
+            ("stands = \"roof\"", "stands = \"enclosed\""),
+        ],
         &[("sleepers_at = \"60 ft\"", "sleepers_at = \"24.9 ft\"")],
         &[("sleepers_at = \"60 ft\"", "sleepers_at = \"unknown\"")],
         &[("sleepers_at = \"60 ft\"", "")],
@@ -65,7 +70,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         Answer::Known(at) if at >= AMPLE => {}
         Answer::Known(at) => {
             let (signal, fix) = if at < LEAST {
-                (Signal::Danger, "move")
+                // Nobody goes into what is closed to stop an engine, or into what may be.
+                let fix = match facts.plan.site.stands {
+                    Answer::Known(Stands::Open | Stands::Roof | Stands::Covered) => "move",
+                    Answer::Known(Stands::Enclosed) | Answer::Unknown | Answer::Missing => "closed",
+                };
+                (Signal::Danger, fix)
             } else {
                 (Signal::Caution, "farther")
             };
@@ -84,9 +94,37 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::report::Signal;
-    use crate::rules::testing::signals;
+    use crate::rules::testing::{findings, signals};
 
-    /// The bounds are those of CPSC (2020) and NIST (2009), 20 ft and 25 ft.
+    /// An engine that runs in a shed or van has filled it with gas. The English words as they stand.
+    #[test]
+    fn nobody_goes_in_to_stop_it() {
+        let words = crate::words::Words::english();
+        let near = ("sleepers_at = \"60 ft\"", "sleepers_at = \"12 ft\"");
+        for (stands, closed) in [
+            ("stands = \"open\"", false),
+            ("stands = \"roof\"", false),
+            ("stands = \"covered\"", false),
+            ("stands = \"enclosed\"", true),
+            ("stands = \"unknown\"", true),
+            ("", true),
+        ] {
+            let found = findings(&[near, ("stands = \"roof\"", stands)]);
+            let fix = |code: &str| {
+                let found = found.iter().find(|it| it.code == code)?;
+                Some(words.finding(found, &[]).fix)
+            };
+            let distance = fix("AIR001").expect("too near");
+            assert_eq!(distance.contains("Stop the engine"), !closed, "{stands}: {distance}");
+            assert_eq!(distance.contains("911"), closed, "{stands}: {distance}");
+            if stands.contains("enclosed") {
+                let out = fix("AIR003").expect("in something");
+                assert!(!out.contains("Stop the engine") && out.contains("911"), "{out}");
+            }
+        }
+    }
+
+    /// The bounds are those of CPSC (2020) and NIST (2021), 20 ft and 25 ft.
     #[test]
     fn danger_below_twenty_feet_and_caution_below_twenty_five() {
         for (distance, signal) in [

@@ -10,28 +10,31 @@
 //!
 //! ## The arithmetic
 //! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
-//! is not counted. A cord of unknown length counts as nothing here, though it counts as long for the
-//! voltage. Lengths are kept in whole millimetres, rounded up for the voltage's sake, so each cord counts
-//! here up to a millimetre longer than it is. The farthest of them against 25 ft (7.62 m), the larger published distance from exhaust to
-//! people, see rule AIR001: shorter is a caution. For a medical device without a battery for the night
-//! its own cords count: shorter is a warning, and so is none at all. If they reach less far than the
-//! plan says people are from the generator, one of the two is not true: a caution. Where the farthest
-//! cord ends nearer than the distance from which the set is at 60 dB(A), at the load its noise was
-//! measured at, it is a notice.
+//! is not counted. A camper or a vehicle brings a cord of its own, and is left out: what has a plug of
+//! TT-30, L5-30, L14-30 or 14-50 is taken for one. A cord of unknown length counts as nothing here,
+//! though it counts as long for the voltage. Lengths are kept in whole millimetres, rounded up for the
+//! voltage's sake, so each cord counts here up to a millimetre longer than it is. The farthest of them
+//! against 25 ft (7.62 m), the larger published distance from exhaust to people, see rule AIR001:
+//! shorter is a caution. For a medical device without a battery for the night its own cords count:
+//! shorter is a warning, and so is none at all, whether or not anybody sleeps here. If they reach less
+//! far than the plan says people are from the generator, one of the two is not true: a caution. Where
+//! the farthest cord ends nearer than the distance from which the set is at 60 dB(A), at the load its
+//! noise was measured at, it is a notice.
 //!
 //! ## What to do
 //! Bring one cord that is long enough, and thick enough for that length and load: the card and the
-//! worksheet tell how thick. Leave the generator where it stands.
+//! worksheet tell how thick. Leave the generator where it stands. What is used at the generator's own
+//! outlet is plugged in there, and then everybody steps away, to where the wind comes from.
 //!
 //! ## Sources
-//! - NIST generator study, 2009: up to 25 ft (from a secondary copy).
+//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
 //! - That a short cord brings the generator near is common practice, no source.
 
 use crate::plan::{Answer, Id, LoadKind};
 use crate::quantity::Length;
 use crate::report::noise::BOUND;
-use crate::rules::demand::{Need, quantity};
+use crate::rules::demand::{Need, camper, quantity};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
@@ -42,7 +45,7 @@ pub(super) const RULE: Rule = Rule {
     area: "air",
     worst: Signal::Warning,
     text: include_str!("cord_too_short.rs"),
-    sources: &[cite::NIST_2009, cite::CPSC_DISTANCE, cite::PRACTICE],
+    sources: &[cite::NIST_2021, cite::CPSC_DISTANCE, cite::PRACTICE],
     fixes: &[
         "longer", "no-cord", "measure", "bedside", "at-set", "stated", "quiet",
     ],
@@ -76,6 +79,8 @@ pub(super) const RULE: Rule = Rule {
             ("length = \"50 ft\"", "length = \"25 ft\""),
             ("noise = { level = \"56 dBA\", at = \"23 ft\", load = \"25 %\" }", ""),
         ],
+        // A camper on its own cord, at the generator itself.
+        &CAMPER,
         // What plugs in at the generator itself is one thing of several.
         &[("on = \"left\" # kettle", "on = \"front\"")],
         &[
@@ -84,6 +89,17 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+/// Both things are campers, one of them at the generator's own outlet, one at a box.
+#[cfg(test)]
+const CAMPER: [(&str, &str); 6] = [
+    ("shape = \"L5-30R\"", "shape = \"TT-30R\""),
+    ("from = \"twist\"\nplug = \"L5-30P\"", "plug = \"L5-30P\""),
+    ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
+    ("on = \"left\" # kettle", "on = \"twist\""),
+    ("plug = \"5-15P\" # fan", "plug = \"L5-30P\""),
+    ("on = \"right\" # fan", ""),
+];
 
 /// How far the cords from the generator reach.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -122,6 +138,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         needs
             .iter()
             .filter(|need| wanted(need))
+            // It brings a cord of its own.
+            .filter(|need| !camper(need.load))
             // What gives nothing brings nothing nearer.
             .filter_map(|need| Some((need, need.at.filter(|at| facts.gives(*at))?)))
             .map(|(need, at)| (need.load.id.clone(), reach(facts, at)))
@@ -226,7 +244,7 @@ mod tests {
     use crate::rules::demand::quantity;
     use crate::rules::testing::{findings, signals};
 
-    /// 25 ft is the larger published distance (NIST, 2009). Two cords in a row reach as far as both.
+    /// 25 ft is the larger published distance (NIST, 2021). Two cords in a row reach as far as both.
     #[test]
     fn the_lengths_of_a_chain_add_up() {
         let more = |feet: u32| {
@@ -279,6 +297,23 @@ mod tests {
             let edits = [medical, ("length = \"50 ft\"", length.as_str())];
             assert_eq!(signals("AIR005", &edits), expected, "{feet}");
         }
+    }
+
+    /// A camper's own cord is not asked about; what else hangs on short cords is as short beside it.
+    #[test]
+    fn a_camper_brings_its_own_cord() {
+        use super::CAMPER;
+        assert_eq!(signals("AIR005", &CAMPER), []);
+        let short = ("length = \"50 ft\"", "length = \"24 ft\"");
+        let beside = [CAMPER[0], short, CAMPER[2], CAMPER[3]];
+        let plug = ("plug = \"L5-30P\" # long", "plug = \"TT-30P\"");
+        let ends = [beside[0], plug, beside[1], beside[2], beside[3]];
+        assert_eq!(signals("AIR005", &ends), [Signal::Caution]);
+        // The same at the same outlet, with a household plug: it has none of its own.
+        assert_eq!(
+            signals("AIR005", &[("on = \"left\" # kettle", "on = \"front\""), ("on = \"right\" # fan", "on = \"front\"")]),
+            [Signal::Caution]
+        );
     }
 
     /// What nobody measured may be too short.

@@ -6,4 +6,5 @@ crate::rules::area! {
     no_free_air,
     rain_on_set,
     cord_too_short,
+    runs_while_asleep,
 }

@@ -2,7 +2,7 @@
 //!
 //! ## What it checks
 //! Whether everyone sleeps with a working carbon monoxide alarm. "I don't know" and silence count
-//! as no.
+//! as no. Where the plan says that nobody sleeps here, nothing is found.
 //!
 //! ## Why it hurts
 //! Distance can fail: the wind turns, a neighbour moves in, a door stays open. Carbon monoxide
@@ -43,10 +43,20 @@ pub(super) const RULE: Rule = Rule {
         &[("co_alarm = true", "")],
     ],
     #[cfg(test)]
-    spares: &[&[]],
+    spares: &[
+        &[],
+        // Nobody sleeps here.
+        &[
+            ("co_alarm = true", ""),
+            ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = false"),
+        ],
+    ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    if !facts.plan.site.sleeps() {
+        return;
+    }
     let fix = match facts.plan.site.co_alarm {
         Answer::Known(true) => return,
         Answer::Known(false) => "alarm",

@@ -16,8 +16,11 @@
 //! known. Clear on every side is 4 ft, the larger of the published 3 to 4 ft.
 //!
 //! ## What to do
-//! Stop the engine. Carry the set out into the open when it is cool: nothing over it, or only a roof
-//! on posts well above it, and 4 ft clear all round. Then measure again how far people are.
+//! Where it runs in something: everybody out, and nobody goes in again, not even to stop it; call the
+//! fire service, 911, from outside. Gas that an engine has filled a shed or a van with takes down whoever
+//! walks in. Where it is only covered, or close to something, stop the engine. Stand the set in the open
+//! when it is cool: nothing over it, or only a roof on posts well above it, and 4 ft clear all round. Then
+//! measure again how far people are.
 //!
 //! ## Sources
 //! - FEMA, clear space of 3 to 4 ft all round, 2011 (confirmed).
@@ -25,7 +28,8 @@
 //!   or not (from a secondary copy).
 //! - NC DHHS, carbon monoxide advice: names the camper (confirmed).
 //! - US CPSC, portable generator deaths, release, 2004-05-20: where they stood (confirmed).
-//! - That a tarp burns on a muffler is common practice, no source.
+//! - That a tarp burns on a muffler is common practice, no source. So is that nobody goes into gas to
+//!   stop an engine.
 
 use crate::plan::{Answer, Stands};
 use crate::rules::prelude::*;

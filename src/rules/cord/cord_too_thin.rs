@@ -12,14 +12,17 @@
 //! ## The arithmetic
 //! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
 //! busier leg, against the least of its plug's rating, its ampacity (two conductors carry current:
-//! 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; less where it stays coiled) and,
+//! 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; 0.75 mm² 6 A, 1 mm² 10 A, 1.5 mm²
+//! 16 A, 2.5 mm² 25 A, 4 mm² 30 A; less where it stays coiled) and,
 //! with a household plug, what cords of its gauge and length are usually marked with (beyond 50 ft
 //! 18 AWG 7 A, 16 AWG 10 A, 14 AWG 13 A, 12 AWG 15 A). Where only the heat of the air makes it too much,
 //! rule CORD006 speaks. A load that found no place because of a cord counts against that cord. Where a
-//! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent.
+//! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent. So it
+//! is where the generator itself cannot give more than that (rule OVER001): what is too much for the
+//! generator is rule POWER001's.
 //!
-//! Where the wire itself carries all that is asked, and the breaker is one of 15 or 20 A, only the plug or
-//! the mark is passed: a warning. Anything else is a danger.
+//! Where the wire itself, not coiled, carries all that is asked, and the breaker is one of 15 or 20 A, only
+//! the plug or the mark is passed: a warning. Anything else is a danger.
 //!
 //! ## What to do
 //! Use a thicker cord, or plug some of it in elsewhere. A smaller AWG number is a thicker wire. Where the
@@ -29,7 +32,9 @@
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of flexible cord (from a secondary copy).
 //! - NFPA 70 (NEC), 400.5(A), 2023: the ground does not count as carrying current, nor a neutral that
 //!   carries only the unbalanced current (from a secondary copy).
-//! - UL 817, cord sets by length; 12 AWG to 50 ft by common practice: their marks, as a cord supplier
+//! - BS 7671, tables 4F3A and 4F1A, for cords marked in mm²: ampacity of flexible cord (from a secondary
+//!   copy).
+//! - UL 817, cord sets by length, tables 114 and 115: their marks, as a cord supplier
 //!   and a forum tell them (from a secondary copy).
 //! - NEMA WD 6: ratings of plugs (from memory, not verified).
 
@@ -37,8 +42,8 @@ use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, clock};
 use crate::rules::prelude::*;
-use crate::rules::overcurrent::CORD_SET_CIRCUIT;
-use crate::supply::{LimitReason, NodeIx, NodeKind, UNKNOWN_CORD};
+use crate::rules::overcurrent::{CORD_SET_CIRCUIT, own_limit};
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind, UNKNOWN_CORD};
 use crate::tables::conductor::{flexible_ampacity, in_air};
 
 pub(super) const RULE: Rule = Rule {
@@ -47,7 +52,13 @@ pub(super) const RULE: Rule = Rule {
     area: "cord",
     worst: Signal::Danger,
     text: include_str!("cord_too_thin.rs"),
-    sources: &[cite::NEC_400_5, cite::NEC_400_5_A, cite::UL_817, cite::WD_6],
+    sources: &[
+        cite::NEC_400_5,
+        cite::NEC_400_5_A,
+        cite::BS_7671,
+        cite::UL_817,
+        cite::WD_6,
+    ],
     fixes: &["thicker", "unwind", "plug", "tag"],
     check,
     #[cfg(test)]
@@ -99,6 +110,19 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"left\" # kettle", "on = \"long\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
+        // 13.3 A through 16 AWG behind 20 A, from a generator that gives 12.5 A, and 16.7 A for a moment.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1500 W\""),
+            ("peak = \"4500 W\"", "peak = \"2000 W\""),
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "inlet = \"L5-30P\""),
+            ("running = \"1500 W\"", "running = \"1600 W\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
     ],
 };
 
@@ -124,8 +148,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         // Where only the heat makes it too much, it is rule CORD006's.
         let limit = node.when_cool;
-        // What trips first is not this rule's.
-        if node.protected_at.is_some_and(|(_, breaker)| breaker <= limit) {
+        if stops_first(facts, node, limit) {
             continue;
         }
         let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, limit) else {
@@ -140,9 +163,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",
         };
-        // A cord set is allowed behind these breakers, and its wire carries all of it.
+        // A cord set is allowed behind these breakers, and its wire carries all of it, lying as it does.
         let small = node.protected_at.is_some_and(|(_, breaker)| breaker <= CORD_SET_CIRCUIT);
-        let carried = plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
+        let carried = limit == laid_out
+            && plan.is_some_and(|cord| demand <= in_air(ampacity(cord), facts.supply.air));
         found.add(
             if matches!(fix, "plug" | "tag") && small && carried {
                 Signal::Warning
@@ -160,6 +184,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             values([]),
         );
     }
+}
+
+/// Whether a breaker, or the generator itself, stops what is more than this cord's limit: then it is no
+/// rule of cords that speaks.
+pub(super) fn stops_first(facts: &Facts<'_>, cord: &Node, limit: Current) -> bool {
+    let own = own_limit(facts.plan, facts.supply);
+    cord.protected_at.is_some_and(|(_, breaker)| breaker <= limit)
+        || own.is_some_and(|own| own.spares(limit))
 }
 
 /// What is asked of a cord beyond a limit.
@@ -238,6 +270,24 @@ mod tests {
             ]);
             let found = found.iter().find(|found| found.code == "CORD001");
             assert_eq!(found.map(|found| found.fix.key), Some(fix), "{wire}");
+        }
+    }
+
+    /// 15.8 A through a plug of 15 A on 10 AWG, which carries 30 A and coiled a third of it.
+    #[test]
+    fn a_coil_carries_no_more_for_being_asked_more() {
+        for (coiled, signal) in [("false", Signal::Warning), ("true", Signal::Danger)] {
+            let coiled = format!("coiled = {coiled}");
+            let found = findings(&[
+                ("from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]", "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]"),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("coiled = false # long", coiled.as_str()),
+                ("running = \"1500 W\"", "running = \"1900 W\""),
+                ("on = \"left\" # kettle", "on = \"long\""),
+                ("on = \"right\" # fan", "on = \"front\""),
+            ]);
+            let found = found.iter().find(|found| found.code == "CORD001").expect("found");
+            assert_eq!(found.signal, signal, "{coiled}");
         }
     }
 

@@ -12,13 +12,16 @@
 //! ## The arithmetic
 //! 500 W or more, for three hours or more at a stretch, or when nobody knows how long, of the kind
 //! "heater" or of a kind that nobody knows, with a cord or adapter anywhere between it and the
-//! generator. The figure is ours: it lies between the 100 W of a heated blanket and the 750 W of the
-//! smallest room heater on the US Department of Energy's list. It is a caution, for at a camp there
-//! may be no other way; whether the cord is thick enough is other rules' business.
+//! generator. What is cooked with, the kind "cooker", counts only where the plan itself says that it runs
+//! for so long, by its hours or in so many words. The figure is ours: it lies between the 100 W of a
+//! heated blanket and the 750 W of the smallest room heater on the US Department of Energy's list. It is
+//! a caution, for at a camp there may be no other way; whether the cord is thick enough is other rules'
+//! business. Older plans call all heat "heater".
 //!
 //! ## What to do
-//! Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy
-//! cord, unwound, with nothing else on it, and a look at every plug after a quarter of an hour.
+//! Run it for less than three hours at a stretch; of what warms people, bedding and clothes do that too.
+//! If you use it: one heavy cord, unwound, with nothing else on it, and a look at every plug after a
+//! quarter of an hour.
 //!
 //! ## Sources
 //! - US CPSC, electric space heater tips: no extension cords or power strips, and look often whether
@@ -26,8 +29,9 @@
 //! - NFPA and US Fire Administration, heating safety advice: straight into an outlet, never into an extension
 //!   cord (from a secondary copy).
 
-use crate::plan::{Id, LoadKind};
+use crate::plan::{Answer, Id, LoadKind};
 use crate::quantity::Power;
+use crate::rules::demand::Need;
 use crate::rules::prelude::*;
 use crate::supply::NodeKind;
 
@@ -38,17 +42,35 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("heater_on_cord.rs"),
     sources: &[cite::CPSC_HEATERS, cite::NFPA_USFA_HEATERS],
-    fixes: &["warm"],
+    fixes: &["warm", "less"],
     check,
     #[cfg(test)]
-    fires: &[&[
-        ("running = \"1500 W\"", "running = \"500 W\""),
-        ("continuous = false # kettle", "continuous = true"),
-    ]],
+    fires: &[
+        &[
+            ("running = \"1500 W\"", "running = \"500 W\""),
+            ("continuous = false # kettle", "continuous = true"),
+        ],
+        // A roaster.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
+            ("continuous = false # kettle", "continuous = true"),
+        ],
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
+            ("continuous = false # kettle", ""),
+            ("hours = [\"18:30-19:00\"]", "hours = [\"18:30-21:30\"]"),
+        ],
+    ],
     #[cfg(test)]
     spares: &[
         // Not for long.
         &[],
+        // A coffee maker of which nobody knows how long it runs.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
+            ("continuous = false # kettle", "continuous = \"unknown\""),
+            ("hours = [\"18:30-19:00\"]", ""),
+        ],
         // A watt less.
         &[
             ("running = \"1500 W\"", "running = \"499 W\""),
@@ -67,11 +89,29 @@ pub(super) const RULE: Rule = Rule {
 /// As much as a small room heater, and more than a blanket.
 const MUCH: Power = Power::from_milliwatts(500_000);
 
+/// How something makes heat for hours: the key of what to do about it.
+fn heats_for_hours(need: &Need<'_>) -> Option<&'static str> {
+    let load = need.load;
+    if !load.may_heat() || !need.continuous() {
+        return None;
+    }
+    match load.kind {
+        Answer::Known(LoadKind::Heater) => Some("warm"),
+        // Where nobody said how long: nobody cooks for hours.
+        Answer::Known(_) => {
+            let told = load.continuous.is_known() || !load.hours.is_empty();
+            told.then_some("less")
+        }
+        // It may be of no use for keeping warm.
+        Answer::Unknown | Answer::Missing => Some("less"),
+    }
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut named: Vec<Id> = Vec::new();
     for need in facts.needs() {
-        let heats = need.load.may_be(LoadKind::Heater) && need.continuous();
-        let Some(at) = need.at.filter(|_| heats && need.running() >= MUCH) else {
+        let fix = heats_for_hours(&need).filter(|_| need.running() >= MUCH);
+        let Some((at, fix)) = need.at.zip(fix) else {
             continue;
         };
         let cords: Vec<Id> = facts
@@ -91,7 +131,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Signal::Caution,
             about,
             values([("watts", need.running().into())]),
-            "warm",
+            fix,
             values([]),
         );
     }
@@ -101,6 +141,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use super::*;
     use crate::rules::testing::findings;
+
+    /// Bedding and clothes warm people, not coffee.
+    #[test]
+    fn nobody_is_told_to_keep_warm_in_place_of_cooking() {
+        let long = ("continuous = false # kettle", "continuous = true");
+        for (kind, warm) in [("heater", true), ("cooker", false), ("unknown", false)] {
+            let kind = format!("kind = \"{kind}\"");
+            let found = findings(&[long, ("kind = \"heater\" # kettle", kind.as_str())]);
+            let found = found.iter().find(|it| it.code == "CORD008").expect("found");
+            let said = crate::words::Words::english().finding(found, &[]);
+            assert_eq!(said.fix.contains("bedding"), warm, "{kind}: {}", said.fix);
+        }
+    }
 
     #[test]
     fn every_cord_on_the_way_is_named() {

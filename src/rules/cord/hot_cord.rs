@@ -13,8 +13,11 @@
 //! they are marked otherwise: 0.91 up to 35 °C, 0.82 up to 40 °C, 0.71 up to 45 °C, 0.58 up to 50 °C,
 //! 0.41 up to 55 °C, above that nothing. Every limit, label and place counts the cord at that. Against
 //! it stands the greatest current that runs through the cord at any time. Air that nobody knows
-//! counts as 100 °F, which is 0.82. A cord that is too thin in cool air too is rule CORD001's, and a
-//! coil rule CORD003's. A cord in the sun is hotter than the air; that is not counted.
+//! counts as 100 °F, which is 0.82. Of a coil this is a third again, since the coil and the air use up
+//! the same rise: rule CORD003. A cord that is too thin in cool air too, lying as it does, is rule
+//! CORD001's, unless the air would be too hot for it laid out as well. Where a breaker or the generator
+//! itself stops before that, this rule is silent. A cord in the sun is hotter than the air; that is not
+//! counted.
 //!
 //! ## What to do
 //! Run fewer things on it at the hottest time, use a thicker cord, and lay it in the shade, not under
@@ -25,9 +28,10 @@
 //!   (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
 
-use super::cord_too_thin::{Asked, asked};
+use super::cord_too_thin::{Asked, asked, stops_first};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx};
+use crate::supply::{LimitReason, NodeIx, NodeKind, UNKNOWN_CORD};
+use crate::tables::conductor::{flexible_ampacity, in_air};
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD006",
@@ -45,10 +49,22 @@ pub(super) const RULE: Rule = Rule {
             ("air = \"59 °F\"", "air = \"122 °F\""),
             ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
         ],
+        // 9.6 A through a coil of 10 AWG, 10 A in cool air: at 40 °C a third of 24.6 A is 8.2 A.
+        &[
+            ("air = \"59 °F\"", "air = \"104 °F\""),
+            ("coiled = false # long", "coiled = true"),
+            ("running = \"1500 W\"", "running = \"1100 W\""),
+        ],
     ],
     #[cfg(test)]
     spares: &[
         &[],
+        // 7.9 A are less than that.
+        &[
+            ("air = \"59 °F\"", "air = \"104 °F\""),
+            ("coiled = false # long", "coiled = true"),
+            ("running = \"1500 W\"", "running = \"900 W\""),
+        ],
         // At 45 °C it is 12.78 A and the fan is off.
         &[
             ("air = \"59 °F\"", "air = \"113 °F\""),
@@ -62,21 +78,24 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
-        if node.reason != LimitReason::HotCord {
+        if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
             continue;
         }
-        // What trips first is not this rule's.
-        if node.protected_at.is_some_and(|(_, breaker)| breaker <= node.rating) {
-            continue;
-        }
-        let (hot, cool) = (node.rating, node.laid_out);
-        let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, hot) else {
+        let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
+        let ampacity = flexible_ampacity(cord.map_or(UNKNOWN_CORD, |cord| cord.wire.or(UNKNOWN_CORD)));
+        let straight = in_air(ampacity, facts.supply.air).min(node.laid_out);
+        // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
+        let both = [(straight, node.laid_out), (node.rating, node.when_cool)];
+        let asked = both.into_iter().find_map(|(hot, cool)| {
+            if hot >= cool || stops_first(facts, node, hot) {
+                return None;
+            }
+            let asked = asked(facts, &needs, ix, hot).filter(|asked| asked.demand <= cool)?;
+            Some((hot, cool, asked))
+        });
+        let Some((hot, cool, Asked { demand, about, time })) = asked else {
             continue;
         };
-        // More than it carries in any air is rule CORD001's.
-        if demand > cool {
-            continue;
-        }
         found.add(
             Signal::Warning,
             about,
@@ -125,6 +144,31 @@ mod tests {
         let (found, _) = coiled_in_60_degrees("left");
         let both = [("CORD001", "unwind"), ("CORD003", "unwind"), ("CORD006", "less")];
         assert_eq!(found, both);
+    }
+
+    /// A coil in hot air: both use up the same rise, so that the factors multiply. By hand, of 12 AWG,
+    /// 25 A (NEC Table 400.5(A)(1)), at 40 °C, 0.82: 25 / 3 x 0.82 = 6.83 A, laid out 20.5 A; at 30 °C
+    /// coiled 8.33 A. The third is common practice, no source.
+    #[test]
+    fn a_coil_in_hot_air_has_both_factors() {
+        for (air, coiled, milliamps, reason) in [
+            ("104 °F", "true", 6_833, "coiled-cord"),
+            ("86 °F", "true", 8_333, "coiled-cord"),
+            ("104 °F", "false", 20_000, "breaker"),
+            ("113 °F", "false", 17_750, "hot-cord"),
+        ] {
+            let (air, coiled) = (format!("air = \"{air}\""), format!("coiled = {coiled}"));
+            let report = report(&[
+                ("air = \"59 °F\"", air.as_str()),
+                ("from = \"twist\"\nplug = \"L5-30P\" # long", "from = \"front\"\nplug = \"5-20P\""),
+                ("wire = \"10 AWG\"", "wire = \"12 AWG\""),
+                ("coiled = false", coiled.as_str()),
+            ]);
+            let limits = &report.figures.limits;
+            let limit = limits.iter().find(|limit| limit.id.as_str() == "long").expect("its end");
+            assert_eq!(quantity::<Current>(&limit.short_amps).milliamps(), milliamps, "{air}");
+            assert_eq!(limit.set_by.reason.code(), reason, "{air}");
+        }
     }
 
     /// NEC Table 310.15(B)(1)(1), column of 60 °C, on Table 400.5(A)(1): 14 AWG carries 18 A at 30 °C and

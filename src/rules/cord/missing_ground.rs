@@ -23,6 +23,7 @@
 
 use crate::plan::{Answer, Cord, Ground};
 use crate::rules::prelude::*;
+use crate::verdict::lifts_ground;
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD004",
@@ -57,30 +58,18 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-fn lifts_ground(cord: &Cord) -> bool {
-    let grounded_ends = cord.ends.iter().any(|end| end.0.grounded());
-    grounded_ends
-        && (!cord.plug.0.grounded()
-            || cord
-                .conductors
-                .known()
-                .is_some_and(|count| *count < cord.conductors_needed()))
-}
-
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let signal = if facts.plan.site.ground == Answer::Known(Ground::Dry) {
         Signal::Warning
     } else {
         Signal::Danger
     };
-    let (broken, whole): (Vec<&Cord>, Vec<&Cord>) = facts
-        .plan
-        .cords
-        .iter()
-        .filter(|cord| cord.from.is_some())
-        .partition(|cord| lifts_ground(cord));
-    let doubtful = whole.into_iter().filter(|cord| !cord.conductors.is_known());
-    for (cords, fix) in [(broken, "replace"), (doubtful.collect(), "count")] {
+    let plugged_in = || facts.plan.cords.iter().filter(|cord| cord.from.is_some());
+    let with = |lifts: Option<bool>| -> Vec<&Cord> {
+        plugged_in().filter(|cord| lifts_ground(cord) == lifts).collect()
+    };
+    let (broken, doubtful) = (with(Some(true)), with(None));
+    for (cords, fix) in [(broken, "replace"), (doubtful, "count")] {
         if !cords.is_empty() {
             let about = cords.iter().map(|cord| cord.id.clone()).collect();
             found.add(signal, about, values([]), fix, values([]));

@@ -10,13 +10,14 @@
 //! ## The arithmetic
 //! The load's running amperes against the limit at each receptacle that takes its plug, the largest
 //! of which is named; for a load of three hours or more, against the limit for that long. What the set
-//! cannot run wherever it is plugged in is rule POWER001's. A wish that finds no place is not found
-//! here; the card says so.
+//! cannot run wherever it is plugged in is rule POWER001's. A load that the plan puts into a socket that is
+//! taken is rule FIT001's. A wish that finds no place is not found here; the card says so.
 //!
 //! ## What to do
 //! If it is too large: leave it at home, use its lower setting, or use an outlet that carries more.
-//! If all are taken: plug it in when another is unplugged. What somebody's health depends on is a
-//! warning: it is never set lower, and has its place before anything else.
+//! If all are taken: plug it in when another is unplugged. What the plan puts where it is too much is a
+//! warning. So is what somebody's health depends on: it is never set lower, and has its place before
+//! anything else.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 210.21(B)(2): the most to plug in at a receptacle, in all (from a secondary
@@ -37,13 +38,13 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("load_without_place.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
-    fixes: &["too-large", "no-room", "life-large", "life-room"],
+    fixes: &["too-large", "no-room", "life-large", "life-room", "refused"],
     check,
     #[cfg(test)]
     fires: &[
         // 18.3 A on 15 A.
         &[("running = \"1500 W\"", "running = \"2200 W\"")],
-        &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\"")],
+        &[("wanted = \"must\" # fan", "count = 9\nwanted = \"must\""), ("on = \"right\" # fan", "")],
         // What somebody breathes with, wished for or not.
         &[
             ("kind = \"heater\" # kettle", "kind = \"medical\""),
@@ -52,14 +53,17 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("kind = \"electronic\" # fan", "kind = \"medical\""),
             ("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""),
+            ("on = \"right\" # fan", ""),
         ],
+        // Nothing trips before this box is overloaded.
+        &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
         // 15 A on 15 A, for half an hour.
         &[("running = \"1500 W\"", "running = \"1800 W\"")],
-        &[("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\"")],
+        &[("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""), ("on = \"right\" # fan", "")],
     ],
 };
 
@@ -135,10 +139,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);
-            let (signal, fix) = if need.life() {
-                (Signal::Warning, "life-large")
+            let fix = if need.life() { "life-large" } else { "too-large" };
+            // Where it is plugged in it trips the breaker, or gets something hot.
+            let signal = if need.life() || need.at.is_some() {
+                Signal::Warning
             } else {
-                (Signal::Caution, "too-large")
+                Signal::Caution
             };
             found.add(
                 signal,
@@ -152,7 +158,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // What would fit a receptacle that a cord has taken is without room too. One that only cannot
     // be started is rule POWER002's.
     let starts = |need: &Need<'_>| need.starting_amps() <= facts.supply.leg_peak;
+    let taken = super::plug_does_not_fit::crowded_out(facts);
     let without_room = must.iter().filter(|need| {
+        if taken.iter().any(|(load, _)| **load == need.load.id) {
+            return false;
+        }
         unplaced(need, "no-room")
             || need.at.is_none()
                 && unplaced(need, "too-large")
@@ -163,6 +173,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         without_room.partition(|need| need.life());
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
+    let refused = ids(must.iter().filter(|need| unplaced(need, "refused")).collect());
+    if !refused.is_empty() {
+        found.add(Signal::Caution, refused, values([]), "refused", values([]));
+    }
     if !life.is_empty() {
         found.add(Signal::Warning, life, values([]), "life-room", values([]));
     }

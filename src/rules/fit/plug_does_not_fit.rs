@@ -7,14 +7,20 @@
 //! ## Why it hurts
 //! A plug that does not go in is how people come to file blades, break off ground pins and buy
 //! adapters that defeat the shapes. The shapes differ so that a plug cannot meet the wrong volts or
-//! amperes.
+//! amperes. Where two things are said to be in one socket, somebody makes room with a splitter that no
+//! breaker protects, and nothing beyond it has been checked.
 //!
 //! ## The arithmetic
 //! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a
-//! 1-15P into both. Nothing else goes. A part is also found when its receptacle is not in the plan,
-//! is taken already, or leads back to itself. Where the only receptacle that takes a load's plug gives
+//! 1-15P into both. Nothing else goes. Where the only receptacle that takes a load's plug gives
 //! nothing, or other volts than its shape says, that is said instead. A bonding plug takes a household
 //! socket of the set for itself: one is left for it, and where the plan leaves none, that is found.
+//!
+//! What is plugged into a receptacle is counted against its sockets. A cord or box that finds none left, or
+//! whose receptacle is not there or leads back to itself, is a danger. So is a load that the plan puts where
+//! gear has taken every socket, or where more is on at one time than there are sockets. What is on at
+//! different hours can be plugged in one after the other. Which of the things is out the order of the plan
+//! decides; the one that it names may be the other.
 //!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
@@ -23,16 +29,19 @@
 //! ## Sources
 //! - NEMA WD 6: plug and receptacle configurations (from memory, not verified).
 
+use std::collections::BTreeMap;
+
 use crate::plan::{Answer, Id};
+use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
-use crate::sharing::BONDING_PLUG;
-use crate::supply::{DetachReason, NodeKind};
+use crate::supply::{DetachReason, NodeIx, NodeKind};
+use crate::verdict::BONDING_PLUG;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT001",
     name: "plug-does-not-fit",
     area: "fit",
-    worst: Signal::Caution,
+    worst: Signal::Danger,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
     fixes: &["load", "dead", "part", "lost", "bonding-plug"],
@@ -78,6 +87,69 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
+/// The loads without a socket at the receptacle that the plan puts them at, which takes their plug, each with
+/// that receptacle: those that cannot wait until another is pulled out.
+pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
+    let needs = facts.needs();
+    let unplaced = &facts.figures.sharing.unplaced;
+    let lost = |need: &&Need<'_>| unplaced.iter().any(|it| it.load == need.facts.id);
+    needs
+        .iter()
+        .filter(lost)
+        .filter_map(|need| {
+            let on = need.load.on.as_ref()?;
+            let at = need.at.filter(|at| facts.gives(*at))?;
+            (fits(facts, need, at) && full(facts, &needs, at)).then_some((&need.load.id, on))
+        })
+        .collect()
+}
+
+/// Whether the plug of a load goes in there, or may.
+fn fits(facts: &Facts<'_>, need: &Need<'_>, at: NodeIx) -> bool {
+    match facts.supply.node(at).kind {
+        NodeKind::Receptacle { shape, .. } => {
+            need.load.plug.known().is_none_or(|plug| shape.takes(*plug))
+        }
+        _ => false,
+    }
+}
+
+/// Whether gear has all the sockets, or more is on at one time than there are sockets.
+fn full(facts: &Facts<'_>, needs: &[Need<'_>], at: NodeIx) -> bool {
+    let NodeKind::Receptacle { sockets, .. } = facts.supply.node(at).kind else {
+        return false;
+    };
+    let mut here = needs.to_vec();
+    here.retain(|need| need.at == Some(at));
+    let gear = facts.supply.fed_from(at).count();
+    let most = busiest(&here, <[_]>::len).on.len();
+    gear >= usize::from(sockets) || gear + most > usize::from(sockets)
+}
+
+/// What is plugged into a socket that is not there, by the receptacle that should have it.
+fn lost(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
+    let plan = facts.plan;
+    let cords = plan.cords.iter().map(|cord| (&cord.id, &cord.from));
+    let boxes = plan.boxes.iter().map(|holder| (&holder.id, &holder.from));
+    let gear = cords.chain(boxes).filter_map(|(id, from)| {
+        let part = facts.supply.detached.iter().find(|part| part.id == *id)?;
+        // What hangs on a part that hangs on nothing needs no line of its own.
+        matches!(
+            part.reason,
+            DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop
+        )
+        .then_some((id, from.as_ref()?))
+    });
+    let mut places: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+    for (id, at) in gear.chain(crowded_out(facts)) {
+        let there = places.entry(at.clone()).or_default();
+        if !there.contains(id) {
+            there.push(id.clone());
+        }
+    }
+    places
+}
+
 /// Whether a household socket of the set is left for the plug that joins neutral and ground.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
@@ -94,11 +166,13 @@ fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // Of what needs 240 V where there is none, rule FIT006 says more.
     let wrong_volts = super::wrong_voltage::unserved(facts);
+    let crowded = crowded_out(facts);
     let loads: Vec<Id> = facts
         .plan
         .loads
         .iter()
         .filter(|load| !wrong_volts.contains(&load.id))
+        .filter(|load| crowded.iter().all(|(id, _)| **id != load.id))
         .filter(|load| {
             let unplaced = facts.figures.sharing.unplaced.iter().any(|unplaced| {
                 unplaced.reason == "no-receptacle-fits"
@@ -145,20 +219,76 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
         found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
     }
-    // What hangs on a part that hangs on nothing needs no line of its own.
-    let lost: Vec<Id> = facts
-        .supply
-        .detached
-        .iter()
-        .filter(|part| {
-            matches!(
-                part.reason,
-                DetachReason::NoFreeSocket | DetachReason::NoSuchReceptacle | DetachReason::Loop
-            )
+    for (place, about) in lost(facts) {
+        let place = Value::Parts(vec![place]);
+        found.add(Signal::Danger, about, values([("place", place)]), "lost", values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::{Signal, Value};
+    use crate::rules::testing::{codes, findings};
+
+    /// What has no socket, and where.
+    fn lost(edits: &[(&str, &str)]) -> Vec<(Vec<String>, Value)> {
+        let found = findings(edits);
+        let lost = found
+            .iter()
+            .filter(|found| found.code == "FIT001" && found.fix.key == "lost")
+            .inspect(|found| assert_eq!(found.signal, Signal::Danger));
+        lost.map(|found| {
+            let about = found.about.iter().map(ToString::to_string).collect();
+            (about, found.values["place"].clone())
         })
-        .map(|part| part.id.clone())
-        .collect();
-    if !lost.is_empty() {
-        found.add(Signal::Caution, lost, values([]), "lost", values([]));
+        .collect()
+    }
+
+    fn at(place: &str) -> Value {
+        Value::Parts(vec![crate::plan::Id::new(place).expect("an id")])
+    }
+
+    #[test]
+    fn two_boxes_in_one_receptacle_are_a_danger() {
+        let second = (
+            "[[load]]\nid = \"kettle\"",
+            "[[box]]\nid = \"second\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
+             [[box.outlet]]\nid = \"there\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n\
+             [[load]]\nid = \"kettle\"",
+        );
+        assert_eq!(lost(&[second]), [(vec!["second".to_owned()], at("long"))]);
+        // From an outlet of its own.
+        let own = (second.0, &*second.1.replace("\"long\"", "\"twist\""));
+        let cord_elsewhere = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"");
+        assert_eq!(lost(&[own, cord_elsewhere]), []);
+    }
+
+    /// One socket, and a cord in it; two sockets, and three things on at once.
+    #[test]
+    fn a_load_where_every_socket_is_taken_is_a_danger() {
+        let on_long = ("on = \"left\" # kettle", "on = \"long\"");
+        let plug = ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\"");
+        assert_eq!(lost(&[plug, on_long]), [(vec!["kettle".to_owned()], at("long"))]);
+        let three = |hours: &str| {
+            let count = format!("count = 2\nhours = [{hours}]");
+            lost(&[
+                ("on = \"right\" # fan", "on = \"left\""),
+                ("hours = [\"18:30-19:00\"]", &count),
+            ])
+        };
+        assert_eq!(three("\"18:30-19:00\"").len(), 1);
+        // One after the other in the same socket.
+        assert_eq!(three("\"16:00-17:00\""), []);
+    }
+
+    /// It is told once, and not as a plug that nothing takes.
+    #[test]
+    fn what_is_crowded_out_is_told_once() {
+        let edits = [
+            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+        ];
+        let of_fit: Vec<_> = codes(&edits).into_iter().filter(|code| code.starts_with("FIT")).collect();
+        assert_eq!(of_fit, ["FIT001"]);
     }
 }

@@ -73,6 +73,6 @@ mod tests {
              wire = \"12 AWG\"\nconductors = 3\nlength = \"1 ft\"\ncoiled = false\n[[box]]",
         )]);
         let ad = crate::plan::Id::new("ad").expect("an id");
-        assert_eq!(report.refusal(&ad, None).map(|found| found.code), Some("FIT003"));
+        assert_eq!(report.refused(&ad).map(|why| why.code), Some("FIT003"));
     }
 }

@@ -12,8 +12,8 @@
 //! ## The arithmetic
 //! A receptacle that both legs of the set reach carries 240 V between them; one with a neutral carries
 //! 120 V on each as well. Every other receptacle here gives 120 V. A plug without a neutral contact
-//! (6-20P) needs 240 V. Where nobody knows what the set gives, these receptacles may carry 240 V, which
-//! is a caution. So is an outlet of that kind (6-20, L14, 14-30, 14-50) on a set of 120 V: one of the two
+//! (6-20P), or a thing that the plan says uses 240 V only, needs 240 V. Where nobody knows what the set
+//! gives, these receptacles may carry 240 V, which is a caution. So is an outlet of that kind (6-20, L14, 14-30, 14-50) on a set of 120 V: one of the two
 //! is not true, or the maker joined its slots, and the plan counts the whole power for 120 V.
 //!
 //! ## What to do

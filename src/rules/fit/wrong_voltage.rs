@@ -12,8 +12,8 @@
 //! circuit.
 //!
 //! ## The arithmetic
-//! A plug without a neutral contact (6-20P) needs 240 V, which only a 120/240 V set gives, between its
-//! two legs. A set of which nobody knows the voltage is taken not to give it. A plug with four contacts
+//! A plug without a neutral contact (6-20P), or a thing that the plan says uses 240 V only, needs 240 V,
+//! which only a 120/240 V set gives, between its two legs. A set of which nobody knows the voltage is taken not to give it. A plug with four contacts
 //! (L14, 14-30, 14-50) takes both: on a supply of 120 V its 240 V parts stay dead, a caution. A
 //! receptacle for 120 V, or for both, on a feed of 240 V without neutral is a danger, whatever is
 //! plugged in. At twice the volts a heater takes 2 x 2 = 4 times its power.
@@ -29,8 +29,9 @@
 use crate::plan::{Id, System};
 use crate::quantity::Voltage;
 use crate::rules::prelude::*;
-use crate::supply::{Legs, LimitReason, NodeKind};
-use crate::tables::shape::{Circuit, Plug};
+use crate::supply::Legs;
+use crate::tables::shape::Circuit;
+use crate::verdict::is_trap;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT006",
@@ -94,16 +95,11 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// Two hots and no neutral at the plug.
-fn needs_240(plug: Plug) -> bool {
-    plug.0.circuit() == Circuit::TwoLegs
-}
-
 /// The loads that need 240 V.
 pub(super) fn loads_for_240(facts: &Facts<'_>) -> Vec<Id> {
     let loads = facts.plan.loads.iter();
     loads
-        .filter(|load| load.plug.known().copied().is_some_and(needs_240))
+        .filter(|load| load.needs_240())
         .map(|load| load.id.clone())
         .collect()
 }
@@ -137,15 +133,7 @@ pub(super) fn traps(facts: &Facts<'_>) -> Vec<Id> {
     let supply = facts.supply;
     supply
         .receptacles()
-        .filter(|(ix, node, shape, _)| {
-            node.legs == Legs::Between
-                && shape.0.circuit() != Circuit::TwoLegs
-                // What hangs on a receptacle that gets nothing at all gets nothing either.
-                && supply.up(*ix).skip(1).all(|(_, above)| {
-                    !matches!(above.kind, NodeKind::Receptacle { .. })
-                        || above.reason != LimitReason::NotFed
-                })
-        })
+        .filter(|(ix, ..)| is_trap(supply, *ix))
         .map(|(_, node, ..)| node.id.clone())
         .collect()
 }
@@ -174,6 +162,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|load| {
             let plug = load.plug.known();
             plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
+                && !load.needs_240()
         })
         .filter(|load| matches!(feed_of(facts, &load.id), Some(Legs::One(_))))
         .map(|load| load.id.clone())
@@ -208,6 +197,23 @@ mod tests {
         assert_eq!(signals("FIT006", &edits), [Signal::Warning]);
         let edits = [TWO_LEGS, OUTLET_240, PLUG_240, on];
         assert_eq!(signals("FIT006", &edits), []);
+    }
+
+    /// A thing with a plug of four contacts that uses 240 V only has nothing to run from on one leg: no
+    /// half of it works, as of a thing for both.
+    #[test]
+    fn what_uses_240_volts_only_is_not_told_that_half_of_it_works() {
+        let outlet = (
+            "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
+            "shape = \"14-30R\"\nbreaker = \"30 A\"",
+        );
+        let on = ("on = \"left\" # kettle", "on = \"front\"");
+        for (uses, expected) in [("240 V", Signal::Warning), ("120/240 V", Signal::Caution)] {
+            let plug = format!("plug = \"14-30P\"\nvoltage = \"{uses}\"");
+            let plug = ("plug = \"5-15P\" # kettle", plug.as_str());
+            assert_eq!(signals("FIT006", &[outlet, plug, on]), [expected], "{uses}");
+            assert_eq!(signals("FIT006", &[TWO_LEGS, outlet, plug, on]), [], "{uses}");
+        }
     }
 
     /// A four-slot receptacle behind a 240 V plug has no neutral to give: 120 V things on its two

@@ -10,16 +10,18 @@
 //! in the place with the worst way out.
 //!
 //! ## The arithmetic
-//! The hours of each thing of the kind "heater" against the night, which is the camp's quiet hours;
-//! where the plan has none, 22:00 to 06:00 (common practice, no source). An hour of the night or more,
-//! all its spans together, counts; less is somebody who is up early and makes coffee. Where the plan
-//! says no hours, whatever runs for three hours or more at a stretch counts, and whatever nobody said
-//! that of: it may be at night. Room heaters, heated blankets and pots are one kind in a plan, and are
-//! not told apart; a thing of which nobody knows the kind counts as well.
+//! The hours of each thing of the kinds "heater" and "cooker" against the night, which is the camp's
+//! quiet hours; where the plan has none, 22:00 to 06:00 (common practice, no source), and the finding
+//! says that this was assumed. An hour of the night or more, all its spans together, counts; less is
+//! somebody who is up early and makes coffee. Where the plan says no hours, whatever runs for three hours
+//! or more at a stretch counts, and whatever nobody said that of: it may be at night. Not so a "cooker":
+//! nobody cooks in their sleep. Older plans call all heat "heater", and a thing of which nobody knows the
+//! kind counts as one. Where the plan says that nobody sleeps here, nothing is found.
 //!
 //! ## What to do
 //! Warm the tent or the bed first, then switch off and unplug. A heated blanket whose maker allows it
-//! for the whole night may stay on as its instructions say.
+//! for the whole night may stay on as its instructions say. What is cooked with is done before anybody
+//! sleeps, and unplugged.
 //!
 //! ## Sources
 //! - US CPSC, electric space heater tips: never on while people sleep (from a secondary copy).
@@ -27,8 +29,9 @@
 //!   copy).
 //! - The hour that is let pass is ours.
 
-use crate::plan::{Id, Load, LoadKind, Span};
-use crate::rules::demand::clock;
+use crate::plan::{Answer, Id, LoadKind, Span};
+use crate::rules::demand::{Need, clock};
+use crate::rules::night::{AtNight, how_known, night};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -38,11 +41,15 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("heat_while_asleep.rs"),
     sources: &[cite::CPSC_HEATERS, cite::NFPA_USFA_HEATERS],
-    fixes: &["off", "when"],
+    fixes: &["off", "cook", "when"],
     check,
     #[cfg(test)]
     fires: &[
         &[("hours = [\"18:30-19:00\"]", "hours = [\"22:00-24:00\"]")],
+        &[
+            ("hours = [\"18:30-19:00\"]", "hours = [\"22:00-24:00\"]"),
+            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
+        ],
         &[
             ("hours = [\"18:30-19:00\"]", ""),
             ("continuous = false # kettle", "continuous = true"),
@@ -55,43 +62,50 @@ pub(super) const RULE: Rule = Rule {
         &[("hours = [\"18:30-19:00\"]", "hours = [\"22:00-23:59\"]")],
         // At any time, and for less than three hours.
         &[("hours = [\"18:30-19:00\"]", "")],
+        // A waffle iron of which nobody knows when or how long it runs.
+        &[
+            ("hours = [\"18:30-19:00\"]", ""),
+            ("continuous = false # kettle", "continuous = \"unknown\""),
+            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
+        ],
+        // Nobody sleeps here.
+        &[
+            ("hours = [\"18:30-19:00\"]", "hours = [\"22:00-24:00\"]"),
+            ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = false"),
+        ],
         // No heater.
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]")],
     ],
-};
-
-/// When people are taken to sleep where the plan has no quiet hours: 22:00 to 06:00.
-pub(crate) const NIGHT: Span = Span {
-    from: 22 * 60,
-    to: 6 * 60,
 };
 
 /// So much of the night is more than somebody who is up early.
 const LONG: u16 = 60;
 
 /// How a load comes to make heat at night: the key of what to do about it.
-fn at_night(load: &Load, continuous: bool, night: Span) -> Option<&'static str> {
-    if !load.may_be(LoadKind::Heater) {
+fn hot_at_night(need: &Need<'_>, night: Span) -> Option<&'static str> {
+    if !need.load.may_heat() {
         return None;
     }
-    if load.hours.is_empty() {
-        return continuous.then_some("when");
+    match need.at_night(night) {
+        AtNight::Runs(minutes) if minutes >= LONG => {
+            let cooks = need.load.kind == Answer::Known(LoadKind::Cooker);
+            Some(if cooks { "cook" } else { "off" })
+        }
+        AtNight::May => Some("when"),
+        AtNight::Runs(_) | AtNight::Not => None,
     }
-    let minutes: u32 = load
-        .hours
-        .iter()
-        .map(|span| u32::from(span.minutes_in_both(night)))
-        .sum();
-    (minutes >= u32::from(LONG)).then_some("off")
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let night = facts.plan.site.quiet_hours.or(NIGHT);
-    for fix in ["off", "when"] {
+    let site = &facts.plan.site;
+    let Some(night) = night(site) else {
+        return;
+    };
+    for fix in ["off", "cook", "when"] {
         let mut about: Vec<Id> = facts
             .needs()
             .iter()
-            .filter(|need| at_night(need.load, need.continuous(), night) == Some(fix))
+            .filter(|need| hot_at_night(need, night) == Some(fix))
             .map(|need| need.load.id.clone())
             .collect();
         // Of several alike one after the other.
@@ -100,7 +114,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(
                 Signal::Warning,
                 about,
-                values([("from", clock(night.from)), ("to", clock(night.to))]),
+                values([
+                    ("from", clock(night.from)),
+                    ("to", clock(night.to)),
+                    ("night", how_known(site)),
+                ]),
                 fix,
                 values([]),
             );

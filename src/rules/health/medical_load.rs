@@ -10,15 +10,17 @@
 //!
 //! ## The arithmetic
 //! None: one source is one source, however large. A device whose plan says that a battery made for it
-//! takes over for the night is a notice. "I don't know" and silence count as none: a warning. So is a
-//! thing of which nobody knows what it does.
+//! takes over for the night is a notice, and nothing tells anybody to get one. "I don't know" and silence
+//! count as none: a warning. So is a thing of which nobody knows what it does. A wheelchair is such a
+//! device: whoever sits in it goes nowhere without it. A plan does not say which device is for oxygen, so
+//! each finding tells how far that stays from flames: 10 ft (3.048 m). Some suppliers say 15 ft.
 //!
 //! ## What to do
 //! Bring a battery made for the device that lasts the whole night, or stay where there is utility
 //! power. Ask the person's doctor or the device's supplier what it needs, how long it may be off,
 //! and whether it may run from a generator at all. Keep the hospital's and host's numbers at hand.
-//! Oxygen is prescribed: its flow is never changed, in an outage the supplier's reserve takes over, no
-//! flame comes within 10 ft, and suppliers want no extension cord, without which this set cannot stand
+//! Oxygen is prescribed: its flow is never changed, in an outage the supplier's reserve takes over,
+//! nobody smokes and no flame or heater comes within 10 ft of it, and suppliers want no extension cord, without which this set cannot stand
 //! far enough away: only the supplier can say what goes first.
 //!
 //! ## Sources
@@ -26,6 +28,7 @@
 //! - A device that a life depends on has a second source: common practice, no source.
 
 use crate::plan::{Answer, Id, LoadKind};
+use crate::quantity::Length;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -50,6 +53,10 @@ pub(super) const RULE: Rule = Rule {
     spares: &[&[]],
 };
 
+/// As near as a flame may come to oxygen: 10 ft, as suppliers of home oxygen tell their patients (from a
+/// secondary copy).
+const FLAMES: Length = Length::from_millimetres(3_048);
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let medical = |backed: bool, known: bool| -> Vec<Id> {
         facts
@@ -67,7 +74,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (medical(true, true), Signal::Notice, "charged"),
     ] {
         if !about.is_empty() {
-            found.add(signal, about, values([]), fix, values([]));
+            let flames = values([("flames", FLAMES.into())]);
+            found.add(signal, about, flames, fix, values([]));
         }
     }
 }
@@ -75,7 +83,56 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::report::Signal;
-    use crate::rules::testing::signals;
+    use crate::rules::testing::{findings, signals};
+    use crate::words::Words;
+
+    /// What each finding of the plan says, the English words as they stand.
+    fn said(edits: &[(&str, &str)]) -> Vec<String> {
+        let words = Words::english();
+        findings(edits)
+            .iter()
+            .map(|finding| words.finding(finding, &[]))
+            .map(|text| format!("{} {} {}", text.title, text.why, text.fix))
+            .collect()
+    }
+
+    /// At the generator's own outlet, all day and all night, and on one cord that is short.
+    const HARD: [(&str, &str); 2] = [
+        ("hours = [\"18:00-23:00\"]", ""),
+        ("on = \"right\" # fan", "on = \"front\""),
+    ];
+
+    #[test]
+    fn who_has_a_battery_is_told_nowhere_to_get_one() {
+        for hours in ["", "hours = [\"22:00-06:00\"]"] {
+            for (backup, told) in [("true", false), ("false", true), ("\"unknown\"", true)] {
+                let kind = format!("kind = \"medical\"\nbackup = {backup}");
+                let edits = [
+                    (HARD[0].0, hours),
+                    HARD[1],
+                    ("kind = \"electronic\" # fan", kind.as_str()),
+                ];
+                let get = said(&edits).iter().any(|text| {
+                    let text = text.replace("Put a battery carbon monoxide alarm", "");
+                    text.contains("Bring a battery") || text.contains("or a battery made")
+                });
+                assert_eq!(get, told, "{backup} {hours}: {:#?}", said(&edits));
+            }
+        }
+    }
+
+    /// 10 ft, as suppliers tell their patients (from a secondary copy).
+    #[test]
+    fn how_far_oxygen_stays_from_flames_is_told_where_it_is_used() {
+        for kind in ["\"medical\"", "\"medical\"\nbackup = true", "\"unknown\""] {
+            let kind = format!("kind = {kind}");
+            let said = said(&[("kind = \"electronic\" # fan", kind.as_str())]);
+            let flames = |text: &&String| text.contains("flame") && text.contains("10\u{a0}ft");
+            assert_eq!(said.iter().filter(flames).count(), 1, "{kind}: {said:#?}");
+        }
+        let flames = |text: &String| text.contains("Oxygen");
+        assert!(!said(&[]).iter().any(flames));
+    }
 
     #[test]
     fn what_nobody_knows_of_a_battery_is_none() {

@@ -4,5 +4,3 @@ crate::rules::area! {
     medical_load,
     heat_while_asleep,
 }
-
-pub(crate) use heat_while_asleep::NIGHT;

@@ -9,16 +9,17 @@
 //!
 //! ## The arithmetic
 //! The hours of each load against the quiet hours, minute by minute. A medical load without hours
-//! counts as running at night; other loads without hours can run by day.
+//! counts as running at night; other loads without hours can run by day. What somebody's health depends
+//! on and a battery of its own carries through the night is not counted.
 //!
 //! ## What to do
 //! Move it to another time, or run it from a battery that was charged by day. What someone's health
-//! depends on moves to no other time: ask the host before you come, or bring a battery made for it.
+//! depends on moves to no other time: ask the host before you come, or run it from a battery made for it.
 //!
 //! ## Sources
 //! - The host's own hours decide: common practice, no source.
 
-use crate::plan::{Id, LoadKind};
+use crate::plan::{Answer, Id, LoadKind};
 use crate::rules::demand::clock;
 use crate::rules::prelude::*;
 
@@ -37,7 +38,15 @@ pub(super) const RULE: Rule = Rule {
         &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("hours = [\"18:00-23:00\"]", "")]],
+    spares: &[
+        &[],
+        &[("hours = [\"18:00-23:00\"]", "")],
+        // On its battery at night.
+        &[
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),
+        ],
+    ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -50,6 +59,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .loads
             .iter()
             .filter(|load| load.may_be(LoadKind::Medical) == life)
+            // Its battery carries it through the night.
+            .filter(|load| !(life && load.backup == Answer::Known(true)))
             .filter(|load| {
                 if load.hours.is_empty() {
                     return life;

@@ -13,8 +13,11 @@
 //! 125 % of the amperes that run longer, against the point's rating. With long-running loads
 //! alone that is 80 %: 12 A on 15 A, 16 A on 20 A, 24 A on 30 A. A load is long-running when the
 //! plan says so, when nobody knows, or when its own hours are three or more at a stretch. Only
-//! the point nearest the generator is named. Where the sum is too much even for a short time and
-//! the long-running part is not, that is other rules' business.
+//! the point nearest the generator is named. What is too much even for a short time is told by rules
+//! OVER006 and CORD001.
+//!
+//! It is a warning where two or more things that must run want the same hour and cannot have it, as rule
+//! OVER006 counts them; else a caution.
 //!
 //! ## What to do
 //! Move one of the loads to another breaker, lower its setting, or give it a rest before three
@@ -26,9 +29,10 @@
 //! - NFPA 70 (NEC), 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles (from a secondary
 //!   copy).
 
+use super::breaker_overloaded::overloads;
 use crate::plan::Leg;
 use crate::quantity::Current;
-use crate::rules::demand::{Need, busiest, clock};
+use crate::rules::demand::{Busiest, Need, busiest, clock};
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeIx, NodeKind};
 
@@ -36,7 +40,7 @@ pub(super) const RULE: Rule = Rule {
     code: "OVER002",
     name: "continuous-over-80-percent",
     area: "overcurrent",
-    worst: Signal::Caution,
+    worst: Signal::Warning,
     text: include_str!("continuous_over_80_percent.rs"),
     sources: &[cite::NEC_210_20, cite::NEC_210_21_B2],
     fixes: &["move"],
@@ -47,6 +51,11 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("running = \"50 W\"", "running = \"1452 W\""),
             ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
+        ],
+        // 12.5 A for half an hour beside 2.5 A for hours: 15.6 A counted, on 15 A.
+        &[
+            ("running = \"50 W\"", "running = \"300 W\""),
+            ("on = \"right\" # fan", "on = \"left\""),
         ],
     ],
     #[cfg(test)]
@@ -85,40 +94,36 @@ fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let mut named: Vec<NodeIx> = Vec::new();
+    // Where even a short time is too much, that is the finding, and not this one.
+    let short: Vec<NodeIx> = overloads(facts).into_iter().flat_map(|over| over.parts).collect();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         if matches!(node.kind, NodeKind::Source)
+            || short.contains(&ix)
             || facts.supply.up(ix).any(|(above, _)| named.contains(&above))
         {
             continue;
         }
         let through = facts.through(&needs, ix);
-        let busiest = busiest(&through, |on| scaled(facts, node, on));
-        let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
-        let room = i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille());
-        let limit = node.rating.scaled_down(node.continuous);
-        let demand: Current = facts.worst_leg(&busiest.on);
-        let hours: Current = facts.worst_leg(&long);
-        // Where even a short time is too much, that is the finding, and not this one.
-        let cord_too_thin = matches!(node.kind, NodeKind::Cord { .. }) && demand > node.rating;
-        let too_long = (hours > limit && !cord_too_thin)
-            || (hours > Current::ZERO
-                && demand <= node.rating
-                && scaled(facts, node, &busiest.on) > room);
-        if !too_long {
+        let mut waits_for_nothing = through.clone();
+        waits_for_nothing.retain(Need::cannot_wait);
+        let clash = too_long(facts, node, &waits_for_nothing).filter(|found| found.on.len() > 1);
+        let signal = if clash.is_some() { Signal::Warning } else { Signal::Caution };
+        let Some(busiest) = clash.or_else(|| too_long(facts, node, &through)) else {
             continue;
-        }
+        };
+        let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
         named.push(ix);
         let mut about = vec![node.id.clone()];
         about.extend(busiest.ids());
         found.add(
-            Signal::Caution,
+            signal,
             about,
             values([
-                ("demand", demand.into()),
-                ("long", hours.into()),
+                ("demand", facts.worst_leg(&busiest.on).into()),
+                ("long", facts.worst_leg(&long).into()),
                 ("rating", node.rating.into()),
-                ("limit", limit.into()),
+                ("limit", node.rating.scaled_down(node.continuous).into()),
                 ("time", clock(busiest.minute)),
             ]),
             "move",
@@ -127,9 +132,59 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
 }
 
+/// What may be asked of the point, scaled likewise.
+fn room(node: &Node) -> i128 {
+    i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille())
+}
+
+/// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
+pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
+    let needs = facts.needs();
+    let parts = facts.supply.nodes.iter().enumerate();
+    let mut parts = parts.filter(|(_, node)| !matches!(node.kind, NodeKind::Source));
+    parts.any(|(at, node)| {
+        let through = facts.through(&needs, NodeIx(at));
+        let busiest = busiest(&through, |on| scaled(facts, node, on));
+        scaled(facts, node, &busiest.on) > room(node)
+    })
+}
+
+/// The busiest minute of these, where what runs for hours is too much in it.
+fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
+    let busiest = busiest(these, |on| scaled(facts, node, on));
+    let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
+    let limit = node.rating.scaled_down(node.continuous);
+    let demand: Current = facts.worst_leg(&busiest.on);
+    let hours: Current = facts.worst_leg(&long);
+    let cord_too_thin = matches!(node.kind, NodeKind::Cord { .. }) && demand > node.rating;
+    let too_long = (hours > limit && !cord_too_thin)
+        || (hours > Current::ZERO
+            && demand <= node.rating
+            && scaled(facts, node, &busiest.on) > room(node));
+    too_long.then_some(busiest)
+}
+
 #[cfg(test)]
 mod tests {
-    use crate::rules::testing::codes;
+    use crate::report::Signal;
+    use crate::rules::testing::{codes, signals};
+
+    /// By hand: 12.5 A for half an hour and 2.5 A for hours are 12.5 + 2.5 / 0.8 = 15.625 A on 15 A. A wish
+    /// waits, and one thing alone has nothing to wait for.
+    #[test]
+    fn two_that_must_run_are_a_warning() {
+        const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
+        let wish = ("wanted = \"must\" # kettle", "wanted = \"wish\"");
+        let fan = |watts: &'static str| ("running = \"50 W\"", watts);
+        for (edits, expected) in [
+            (vec![ON_LEFT, fan("running = \"300 W\"")], vec![Signal::Warning]),
+            (vec![ON_LEFT, fan("running = \"240 W\"")], vec![]),
+            (vec![ON_LEFT, fan("running = \"300 W\""), wish], vec![Signal::Caution]),
+            (vec![fan("running = \"1600 W\"")], vec![Signal::Caution]),
+        ] {
+            assert_eq!(signals("OVER002", &edits), expected, "{edits:?}");
+        }
+    }
 
     /// NEC 210.21(B)(2): 12, 16 and 24 A on receptacles of 15, 20 and 30 A (from a secondary copy).
     #[test]

@@ -18,11 +18,13 @@
 //! A UL 489 breaker must trip within an hour at 135 % of its marking, and one of up to 30 A within two
 //! minutes at 200 %. Of the small protectors to UL 1077 the maker says when they trip (a trade page);
 //! that many small sets have those is from memory, and they may trip later. Below 200 % this rule
-//! speaks. Where a GFCI is on the path it is a notice,
-//! because most faults in wet gear go to ground; without one, a caution.
+//! speaks.
 //!
-//! What protects then: the set's own overload shutdown, which acts on what it can drive and not on
-//! where the fault is; the GFCI, for what goes to ground; and whoever smells it and presses stop.
+//! What protects then: the generator's own shutdown, which acts on what it can drive and not on where the
+//! fault is; the GFCI, for what goes to ground; and whoever smells it and presses stop. Of an inverter
+//! generator, whose own shutdown comes first, it is a notice. Where nobody knows if it is one, and where
+//! the wire lets through too little, nothing is known to act: a caution, and a notice where a GFCI is on
+//! the path, because most faults in wet gear go to ground.
 //!
 //! ## What to do
 //! Know how to stop the engine and where its overload light is. When lamps go dim at once or
@@ -33,7 +35,8 @@
 //! - UL 489, calibration: 135 % within an hour, 200 % within two minutes up to 30 A (from a secondary
 //!   copy).
 //! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
-//! - That an inverter set limits a short to about its peak is common practice, no source.
+//! - That an inverter set limits a short to about its peak and then shuts down is common practice, no
+//!   source.
 
 use crate::plan::Answer;
 use crate::quantity::{Current, Resistance};
@@ -48,21 +51,20 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("current_limited_fault.rs"),
     sources: &[cite::UL_489, cite::NEC_TABLE_8, cite::PRACTICE],
-    fixes: &["set", "wire"],
+    fixes: &["set", "look", "wire"],
     check,
     #[cfg(test)]
     fires: &[
         // 37.5 A from the set; the breaker of the outlet in use is 20 A, the one of the cord 30 A.
         &[("inverter = false", "inverter = true")],
         &[("inverter = false", "")],
-        // Nothing cuts off a fault to ground instead.
+        // 400 ft of 18 AWG: 6.36 ohm, 18.9 A. Nothing cuts off a fault to ground instead.
         &[
-            ("inverter = false", "inverter = true"),
+            ("length = \"50 ft\"", "length = \"400 ft\""),
+            ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
             ("gfci = true # left", "gfci = false"),
             ("gfci = true # right", "gfci = false"),
         ],
-        // 400 ft of 18 AWG: 6.36 ohm, 18.9 A.
-        &[("length = \"50 ft\"", "length = \"400 ft\""), ("wire = \"10 AWG\"", "wire = \"18 AWG\"")],
     ],
     #[cfg(test)]
     spares: &[
@@ -132,8 +134,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let covered = these
             .iter()
             .all(|(_, _, _, at, _)| needs_are_covered(facts, &needs, *at));
+        // An inverter set stops by itself before any breaker.
+        let stops = set_limits && facts.plan.generator.inverter == Answer::Known(true);
         found.add(
-            if covered {
+            if covered || stops {
                 Signal::Notice
             } else {
                 Signal::Caution
@@ -147,7 +151,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                     Current::from_milliamps(marked.milliamps().saturating_mul(2)).into(),
                 ),
             ]),
-            if set_limits { "set" } else { "wire" },
+            match (set_limits, stops) {
+                (true, true) => "set",
+                (true, false) => "look",
+                (false, _) => "wire",
+            },
             values([]),
         );
     }
@@ -162,14 +170,32 @@ fn needs_are_covered(
     facts
         .through(needs, at)
         .iter()
-        .all(|need| need.at.is_some_and(|at| facts.supply.gfci(at)))
+        .all(|need| need.at.is_some_and(|at| facts.verdicts.protected(at)))
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::quantity::{Length, Voltage, Wire};
+    use crate::rules::testing::signals;
     use crate::tables::copper::out_and_back;
+
+    /// 37.5 A from the set, behind breakers of 15 and 30 A, with no GFCI anywhere on the way.
+    #[test]
+    fn a_set_that_stops_by_itself_is_a_notice() {
+        let bare = [
+            ("gfci = true # left", "gfci = false"),
+            ("gfci = true # right", "gfci = false"),
+        ];
+        for (inverter, expected) in [
+            ("inverter = true", vec![Signal::Notice]),
+            ("inverter = \"unknown\"", vec![Signal::Caution]),
+            ("inverter = false", vec![]),
+        ] {
+            let edits = [bare[0], bare[1], ("inverter = false", inverter)];
+            assert_eq!(signals("OVER005", &edits), expected, "{inverter}");
+        }
+    }
 
     /// NEC Chapter 9 Table 8: 3.14 ohm per 1000 ft of 14 AWG, so 100 ft out and back is 0.628 ohm
     /// and a dead short at 120 V draws 191.08 A.

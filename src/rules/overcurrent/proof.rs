@@ -1,6 +1,7 @@
 //! For every part of the supply, what protects it from too much current: the proof that a reader can
 //! go through line by line.
 
+use super::own_limit::own_limit;
 use super::unprotected_rating::{Allowance, CORD_SET_CIRCUIT, Proof, prove};
 use crate::plan::{Answer, Id, Plan};
 use crate::report::{Amount, Protection};
@@ -28,11 +29,15 @@ pub(crate) fn proofs<'a>(
         let by = match prove(plan, supply, ix) {
             Proof::NotNeeded => continue,
             Proof::Breaker(_) => "breaker",
+            Proof::Source => "generator",
             Proof::Allowed { by, .. } => match by {
                 Allowance::CordSet => "cord-set",
                 Allowance::Receptacles => "receptacles",
             },
-            Proof::Unknown | Proof::TooHigh { .. } | Proof::Single { .. } => "nothing",
+            Proof::Unknown
+            | Proof::TooHigh { .. }
+            | Proof::Single { .. }
+            | Proof::Camper { .. } => "nothing",
         };
         let breaker = node.protected_at;
         list.push(Protection {
@@ -62,17 +67,18 @@ pub(crate) fn proofs<'a>(
             }
         }
     }
-    list.extend(plugged_in.map(|(load, plug, at)| own_cord(supply, load, plug, at)));
+    list.extend(plugged_in.map(|(load, plug, at)| own_cord(plan, supply, load, plug, at)));
     list
 }
 
-/// The own cord of a load at a receptacle: protected by a breaker no larger than its plug, or, on a
-/// circuit of up to 20 A, as part of a listed appliance (240.5(B)(1)).
-fn own_cord(supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
+/// The own cord of a load at a receptacle: protected by a breaker no larger than its plug, by a generator
+/// that cannot give more, or, on a circuit of up to 20 A, as part of a listed appliance (240.5(B)(1)).
+fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
     let breaker = supply.node(at).protected_at;
     let rating = plug.0.rating();
     let by = match breaker {
         Some((_, amps)) if amps <= rating => "breaker",
+        _ if own_limit(plan, supply).is_some_and(|own| own.spares(rating)) => "generator",
         Some((_, amps)) if amps <= CORD_SET_CIRCUIT => "appliance-cord",
         _ => "nothing",
     };
@@ -88,7 +94,7 @@ fn own_cord(supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> Protection {
 
 #[cfg(test)]
 mod tests {
-    use crate::report::Protection;
+    use crate::report::{Protection, Signal};
     use crate::rules::testing::report;
 
     fn by(edits: &[(&str, &str)], id: &str, part: &str) -> Option<&'static str> {
@@ -108,14 +114,27 @@ mod tests {
         // A duplex of 15 A on a 20 A breaker, and a kettle with a 15 A plug in it.
         let twenty = [("breaker = \"15 A\" # left", "breaker = \"20 A\"")];
         assert_eq!(by(&twenty, "left", "receptacle"), Some("receptacles"));
+        let thick = [twenty[0], ("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")];
         assert_eq!(
-            by(&twenty, "kettle", "appliance-cord"),
+            by(&thick, "kettle", "appliance-cord"),
             Some("appliance-cord")
         );
         // 14 AWG in a box is for 15 A.
         assert_eq!(by(&twenty, "left", "wiring"), Some("nothing"));
         let unsaid = [("wire = \"14 AWG\" # left", "")];
         assert_eq!(by(&unsaid, "left", "wiring"), Some("listing"));
+        // A generator that gives 15 A, and 20 A for a moment, behind a breaker of 30 A.
+        let small = [
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1800 W\""),
+            ("peak = \"4500 W\"", "peak = \"2400 W\""),
+            ("breaker = \"15 A\" # left", "breaker = \"30 A\""),
+        ];
+        for part in ["receptacle", "wiring"] {
+            assert_eq!(by(&small, "left", part), Some("generator"));
+        }
+        assert_eq!(by(&small, "kettle", "appliance-cord"), Some("generator"));
+        assert_eq!(by(&small[1..], "left", "wiring"), Some("nothing"));
         // A cord set of 16 AWG on a 20 A circuit, and one on 30 A.
         let set = [
             (
@@ -146,7 +165,8 @@ mod tests {
                 let named: Vec<&str> = report
                     .findings
                     .iter()
-                    .filter(|found| found.code == "OVER001")
+                    // A breaker that nobody knows is a caution where the generator itself is enough.
+                    .filter(|found| found.code == "OVER001" && found.signal <= Signal::Warning)
                     .flat_map(|found| found.about.iter().map(crate::plan::Id::as_str))
                     .collect();
                 for proof in &report.figures.protection {

@@ -3,9 +3,9 @@
 //! ## What it checks
 //! Every part on every path, from the generator's breaker to the last receptacle: receptacle,
 //! plug, inlet, cord and box wiring each need a breaker upstream that trips at or below what the
-//! part is rated for. A part is also found when no breaker is known, because then nothing can be
-//! shown to protect it. Splitters from a 30 A shape to 15 A or 20 A receptacles without breakers
-//! of their own are found whatever is plugged in.
+//! part is rated for, or a generator that cannot give more. A part is also found when no breaker is
+//! known, because then nothing can be shown to protect it. Splitters from a 30 A shape to 15 A or
+//! 20 A receptacles without breakers of their own are found whatever is plugged in.
 //!
 //! ## Why it hurts
 //! A breaker protects what it is sized for and nothing smaller. Behind a 30 A breaker a 15 A cord
@@ -34,6 +34,30 @@
 //! A coiled cord is judged here as if unwound, and one in hot air as if cool: the code protects a cord
 //! at its published ampacity. Rules CORD003 and CORD006 look after the coil and the heat.
 //!
+//! **The generator itself.** An inverter generator limits its own current and shuts down past it. Then no
+//! part is found whose rating is no less than what the generator keeps up, and whose rating times 1.35 is
+//! no less than its peak. The code knows such a generator (445.12(A)), and asks of the wires behind it to
+//! carry all of the current on its plate and no more (445.13(A), exception). A breaker marked with the
+//! part's own rating may let 135 % of it pass for an hour: what cannot drive even that does the part no
+//! more harm than the breaker that it asks for. All else is taken for the worse case:
+//! - only what somebody said counts: that it is an inverter, its rated and its peak power. Of a peak alone
+//!   it is taken that it keeps that up. Altitude and hot air take nothing off the peak, and off the rated
+//!   power only where they are known. In cool air it may keep up somewhat more; the peak bounds that too;
+//! - a conventional generator never counts: its engine and its windings give more than the plate says, at
+//!   sinking volts, for as long as they last;
+//! - on two legs all of the power may be on one of them, for nothing says that each leg stops by itself;
+//! - several in parallel add up, and the kit between them is taken to stop nothing.
+//!
+//! Where nobody knows the breaker of one of the generator's own receptacles, and the generator cannot give
+//! more than the receptacle is rated for, that is a caution with both figures.
+//!
+//! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle, of wire for 30 A, with a camper
+//! on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
+//! 50 A are enough to clear a short circuit. Whoever uses it looks at that breaker first.
+//!
+//! Parts that fail for one reason, behind the same breaker, are told as one. What fails behind another
+//! breaker has another remedy and is told by itself.
+//!
 //! ## What to do
 //! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or
 //! put a listed distribution box with breakers of the right size between. Never change a breaker
@@ -50,15 +74,24 @@
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 //! - NFPA 70 (NEC), 400.5(A), 2023: a neutral of a cord that carries only the unbalanced current of its
 //!   circuit does not count as carrying current (from a secondary copy).
+//! - NFPA 70 (NEC), 445.12(A) and 445.13(A), exception: generators that prevent their own overload by
+//!   design (from a secondary copy).
+//! - NFPA 70 (NEC), 551.42(C) and 551.45: a camper's 30 A supply and its main breaker (from memory, not
+//!   verified).
+//! - UL 489, calibration: a breaker need not trip below 135 % within the hour (from a secondary copy).
+//! - That an inverter generator stops by itself soon past its rated power, and at once past its peak:
+//!   common practice, no source.
 
 use std::collections::BTreeMap;
 
-use crate::plan::{Answer, Id, Plan};
+use super::own_limit::own_limit;
+use crate::plan::{Answer, Id, Load, Plan};
 use crate::quantity::Current;
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind, Supply};
 use crate::tables::conductor::gauge_of;
 use crate::tables::shape::Configuration;
+use crate::verdict::splitter;
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -75,6 +108,8 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_210_21_B3,
         cite::NEC_400_5,
         cite::NEC_400_5_A,
+        cite::NEC_445_12,
+        cite::NEC_551_42,
     ],
     fixes: &[
         "splitter",
@@ -84,6 +119,8 @@ pub(super) const RULE: Rule = Rule {
         "inlet",
         "wiring",
         "unknown",
+        "own",
+        "camper",
     ],
     check,
     #[cfg(test)]
@@ -102,10 +139,30 @@ pub(super) const RULE: Rule = Rule {
         &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\"")],
         &[("wire = \"14 AWG\" # left", "wire = \"16 AWG\"")],
         &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
+        // 20 A and a peak of 25 A through a plug of 15 A.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"2400 W\""),
+            ("peak = \"4500 W\"", "peak = \"3000 W\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\""),
+        ],
+        // 30 A and a peak of 37.5 A: what the twist-lock itself is rated for.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("breaker = \"30 A\" # twist", "breaker = \"unknown\""),
+        ],
+        CAMPER,
     ],
     #[cfg(test)]
     spares: &[
         &[],
+        // 15 A and a peak of 20 A through a plug of 15 A.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1800 W\""),
+            ("peak = \"4500 W\"", "peak = \"2400 W\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\""),
+        ],
         // The same shapes behind breakers of their own.
         &[("shape = \"5-15R\" # left", "shape = \"5-20R\"")],
         &[("wire = \"14 AWG\" # left", "wire = \"12 AWG\"")],
@@ -115,6 +172,23 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+/// A camper on an adapter from an outlet of 50 A.
+#[cfg(test)]
+const CAMPER: &[crate::rules::Edit] = &[
+    ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+    (
+        "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
+        "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
+    ),
+    (
+        "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
+        "plug = \"14-50P\"\nends = [\"TT-30R\"] # long",
+    ),
+    ("from = \"long\"\ninlet", "inlet"),
+    ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"TT-30P\"\non = \"long\" # kettle"),
+    ("on = \"right\" # fan", "on = \"front\""),
+];
 
 pub(in crate::rules) use crate::tables::conductor::CORD_SET_CIRCUIT;
 
@@ -129,7 +203,7 @@ pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
 
 /// What a code lets stand although the breaker is larger than the part's rating.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Allowance {
+pub(crate) enum Allowance {
     /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
     /// end: 240.5(B)(4).
     CordSet,
@@ -139,11 +213,13 @@ pub(super) enum Allowance {
 
 /// How a part is protected.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Proof {
+pub(crate) enum Proof {
     /// It carries nothing, or is a breaker itself.
     NotNeeded,
     /// By a breaker no larger than its rating.
     Breaker(Current),
+    /// By the generator, which limits its own current and cannot give more than the part stands.
+    Source,
     /// By a larger breaker, as a code allows.
     Allowed { breaker: Current, by: Allowance },
     /// No breaker is known at all.
@@ -152,22 +228,40 @@ pub(super) enum Proof {
     TooHigh { breaker: Current },
     /// A lone 15 A receptacle on a 20 A circuit.
     Single { breaker: Current },
+    /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own.
+    Camper { breaker: Current },
+}
+
+impl Proof {
+    /// Whether it is shown that the part is protected.
+    const fn holds(self) -> bool {
+        matches!(
+            self,
+            Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. }
+        )
+    }
 }
 
 /// Proves that a part is protected, or says how it is not.
-pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
+pub(crate) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
     let node = supply.node(ix);
     if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
         || node.reason == LimitReason::NotFed
     {
         return Proof::NotNeeded;
     }
-    let Some((_, breaker)) = node.protected_at else {
-        return Proof::Unknown;
-    };
-    if breaker <= node.laid_out {
+    let breaker = node.protected_at.map(|(_, breaker)| breaker);
+    if let Some(breaker) = breaker
+        && breaker <= node.laid_out
+    {
         return Proof::Breaker(breaker);
     }
+    if own_limit(plan, supply).is_some_and(|own| own.spares(node.laid_out)) {
+        return Proof::Source;
+    }
+    let Some(breaker) = breaker else {
+        return Proof::Unknown;
+    };
     let allowed = |by| Proof::Allowed { breaker, by };
     match node.kind {
         NodeKind::Receptacle { shape, sockets }
@@ -195,8 +289,41 @@ pub(super) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
         {
             allowed(Allowance::CordSet)
         }
+        _ if only_a_camper(plan, supply, ix) && breaker <= Configuration::N14_50.rating() => {
+            Proof::Camper { breaker }
+        }
         _ => Proof::TooHigh { breaker },
     }
+}
+
+/// Whether this is an adapter from a 50 A plug to one camper receptacle, or that receptacle, that carries
+/// what the receptacle is for, and a camper is all that the plan has for it.
+fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
+    const CAMPERS: Configuration = Configuration::TT30;
+    let node = supply.node(ix);
+    let adapter = match (&node.kind, node.parent) {
+        (NodeKind::Cord { .. }, _) => ix,
+        (NodeKind::Receptacle { .. }, Some(parent)) => parent,
+        _ => return false,
+    };
+    let NodeKind::Cord { plug, .. } = supply.node(adapter).kind else {
+        return false;
+    };
+    let ends: Vec<(NodeIx, &Node)> = supply.fed_from(adapter).collect();
+    let [(end, Node { kind: NodeKind::Receptacle { shape, .. }, id, .. })] = ends.as_slice() else {
+        return false;
+    };
+    let campers: Vec<&Load> = plan
+        .loads
+        .iter()
+        .filter(|load| load.plug.known().is_some_and(|plug| plug.0 == CAMPERS))
+        .filter(|load| load.on.as_ref().is_none_or(|on| on == id))
+        .collect();
+    plug.0 == Configuration::N14_50
+        && shape.0 == CAMPERS
+        && supply.node(adapter).laid_out >= CAMPERS.rating()
+        && supply.fed_from(*end).next().is_none()
+        && matches!(campers.as_slice(), [one] if one.count == 1)
 }
 
 /// Whether another receptacle hangs on the same breaker.
@@ -216,6 +343,9 @@ fn may_be_alone(plan: &Plan, receptacle: &Id) -> bool {
         .any(|outlet| outlet.id == *receptacle && outlet.breaker == Answer::Unknown)
 }
 
+/// Why a part fails: parts that fail for the same reason have one remedy.
+type Reason = (std::mem::Discriminant<Proof>, Option<NodeIx>);
+
 /// A hazard in one place: the part it begins at, and everything below that fails with it.
 struct Place {
     first: NodeIx,
@@ -226,44 +356,54 @@ struct Place {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // Where each failing part's hazard begins, so that what hangs below a hazard joins it.
-    let mut begins: BTreeMap<NodeIx, NodeIx> = BTreeMap::new();
-    let mut places: BTreeMap<NodeIx, Place> = BTreeMap::new();
+    let mut begins: BTreeMap<NodeIx, (Reason, NodeIx)> = BTreeMap::new();
+    let mut places: Vec<(Reason, NodeIx, Place)> = Vec::new();
     for at in 0..facts.supply.nodes.len() {
         let ix = NodeIx(at);
         let failing = prove(facts.plan, facts.supply, ix);
-        if matches!(
-            failing,
-            Proof::NotNeeded | Proof::Breaker(_) | Proof::Allowed { .. }
-        ) {
+        if failing.holds() {
             continue;
         }
         let node = facts.supply.node(ix);
-        let above = facts
-            .supply
-            .up(ix)
-            .skip(1)
-            .find_map(|(ix, _)| begins.get(&ix).copied());
-        // The ends of a splitter are one hazard, and it is the splitter's.
-        let begin = above.unwrap_or_else(|| splitter(facts, ix).unwrap_or(ix));
-        begins.insert(ix, begin);
-        let place = places.entry(begin).or_insert_with(|| Place {
-            first: ix,
-            failing,
-            about: vec![facts.supply.node(begin).id.clone()],
-            weakest: node.laid_out,
+        let reason = (
+            std::mem::discriminant(&failing),
+            node.protected_at.map(|(breaker, _)| breaker),
+        );
+        let above = facts.supply.up(ix).skip(1).find_map(|(ix, _)| {
+            let (why, begin) = begins.get(&ix)?;
+            (*why == reason).then_some(*begin)
         });
+        // The ends of a splitter are one hazard, and it is the splitter's.
+        let begin = above.unwrap_or_else(|| splitter(facts.supply, ix).unwrap_or(ix));
+        begins.insert(ix, (reason, begin));
+        let known = places
+            .iter()
+            .position(|(why, at, _)| *why == reason && *at == begin);
+        let known = known.unwrap_or_else(|| {
+            let place = Place {
+                first: ix,
+                failing,
+                about: vec![facts.supply.node(begin).id.clone()],
+                weakest: node.laid_out,
+            };
+            places.push((reason, begin, place));
+            places.len() - 1
+        });
+        let place = &mut places[known].2;
         place.weakest = place.weakest.min(node.laid_out);
         // A splitter is named with its ends, also where the hazard begins further up.
-        let ends_of = splitter(facts, ix).map(|cord| &facts.supply.node(cord).id);
+        let ends_of = splitter(facts.supply, ix).map(|cord| &facts.supply.node(cord).id);
         for id in ends_of.into_iter().chain([&node.id]) {
             if !place.about.contains(id) {
                 place.about.push(id.clone());
             }
         }
     }
-    for place in places.into_values() {
+    for (_, _, place) in places {
         let (signal, breaker) = match place.failing {
-            Proof::Single { breaker } => (Signal::Warning, breaker.into()),
+            Proof::Single { breaker } | Proof::Camper { breaker } => {
+                (Signal::Warning, breaker.into())
+            }
             Proof::TooHigh { breaker } => (Signal::Danger, breaker.into()),
             _ => (Signal::Danger, Value::Word { word: "not-known" }),
         };
@@ -275,26 +415,50 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             values([]),
         );
     }
+    own_receptacles(facts, found);
 }
 
-/// The cord whose end this is.
-fn splitter(facts: &Facts<'_>, ix: NodeIx) -> Option<NodeIx> {
-    let node = facts.supply.node(ix);
-    node.parent.filter(|parent| {
-        matches!(node.kind, NodeKind::Receptacle { .. })
-            && matches!(facts.supply.node(*parent).kind, NodeKind::Cord { .. })
-    })
+/// The generator's own receptacles of which nobody knows the breaker, where the generator itself is
+/// enough.
+fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let Some(own) = own_limit(facts.plan, facts.supply) else {
+        return;
+    };
+    let outlets = facts.plan.generator.outlets.iter();
+    let unknown: Vec<(&Id, Current)> = outlets
+        .filter_map(|outlet| {
+            let ix = facts.supply.receptacle(&outlet.id)?;
+            let node = facts.supply.node(ix);
+            let bare = node.protected_at.is_none();
+            (bare && prove(facts.plan, facts.supply, ix) == Proof::Source)
+                .then_some((&outlet.id, node.laid_out))
+        })
+        .collect();
+    let Some(least) = unknown.iter().map(|(_, rating)| *rating).min() else {
+        return;
+    };
+    found.add(
+        Signal::Caution,
+        unknown.into_iter().map(|(id, _)| id.clone()).collect(),
+        values([("demand", own.hours.into()), ("rating", least.into())]),
+        "own",
+        values([]),
+    );
 }
 
 fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Proof) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
         (_, Proof::Unknown) => "unknown",
         (_, Proof::Single { .. }) => "single",
-        (NodeKind::Receptacle { .. }, _) if splitter(facts, first).is_some() => "splitter",
+        (_, Proof::Camper { .. }) => "camper",
+        (NodeKind::Receptacle { .. }, _) if splitter(facts.supply, first).is_some() => "splitter",
         // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
         (NodeKind::Cord { .. }, Proof::TooHigh { breaker })
             if breaker > CORD_SET_CIRCUIT
-                && facts.supply.fed_from(first).any(|(_, end)| end.rating < breaker) =>
+                && facts
+                    .supply
+                    .fed_from(first)
+                    .any(|(end, _)| !prove(facts.plan, facts.supply, end).holds()) =>
         {
             "splitter"
         }

@@ -9,4 +9,5 @@ crate::rules::area! {
     legs_out_of_balance,
     economy_idle,
     parallel_sets,
+    plug_too_small,
 }

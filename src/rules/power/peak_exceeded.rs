@@ -11,7 +11,7 @@
 //! ## The arithmetic
 //! First each load by itself, its starting watts against the peak watts after derating (the rated
 //! watts where no peak is known), and its starting amperes against the peak of a leg. What is too much
-//! alone is told, and the rest is judged without it.
+//! alone is told, and the rest is judged without it: a warning for what must run, a caution for a wish.
 //! Then, for the minute of greatest demand: the running watts of everything that is on, plus the
 //! largest step from running to starting among them, against the peak. If that is too much, the same
 //! loads are switched on one by one, largest step first, each step's sum against the peak: no other
@@ -33,7 +33,7 @@
 //! - That the largest first is the best order is arithmetic, and that motors start again by themselves
 //!   is common practice, no source.
 
-use crate::plan::{Id, Leg};
+use crate::plan::{Id, Leg, Wanted};
 use crate::quantity::{Current, Power};
 use crate::report::Values;
 use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
@@ -177,10 +177,12 @@ impl<'a> Judge<'_, 'a> {
                 continue;
             };
             let shown = self.shown((self.starting)(largest));
-            let (signal, fix) = if life {
-                (Signal::Warning, "life-alone")
-            } else {
-                (Signal::Caution, self.fixes[0])
+            // Whoever must have it and cannot start it has nothing.
+            let must = alone.iter().any(|need| need.load.wanted == Wanted::Must);
+            let (signal, fix) = match (life, must) {
+                (true, _) => (Signal::Warning, "life-alone"),
+                (false, true) => (Signal::Warning, self.fixes[0]),
+                (false, false) => (Signal::Caution, self.fixes[0]),
             };
             found.add(signal, ids(&alone), shown, fix, values([]));
         }
@@ -265,7 +267,37 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::rules::testing::findings;
+    use crate::report::Signal;
+    use crate::rules::testing::{findings, signals};
+
+    /// 4501 W to start, of 4500 W: what must run and never starts is a warning, what is only wished for a
+    /// caution; and of 4450 W, beside the 50 W of the fan, nothing is found.
+    #[test]
+    fn what_must_run_and_never_starts_is_a_warning() {
+        let start = |watts: &'static str| ("power_factor = 1.0", watts);
+        let wish = ("wanted = \"must\" # kettle", "wanted = \"wish\"");
+        let over = start("starting = \"4501 W\"");
+        assert_eq!(signals("POWER002", &[over]), [Signal::Warning]);
+        assert_eq!(signals("POWER002", &[over, wish]), [Signal::Caution]);
+        assert_eq!(signals("POWER002", &[start("starting = \"4450 W\"")]), []);
+    }
+
+    /// 37.6 A locked rotor are 4512 VA at 120 V, whatever the power factor; 37.0 A are 4440. Read as watts
+    /// and divided by a power factor of 0.8, the 37.0 A would be 46 A, of the 37.5 A that the set has.
+    #[test]
+    fn locked_rotor_amps_are_divided_by_nothing() {
+        let amps = |start: &'static str| {
+            [
+                ("kind = \"heater\" # kettle", "kind = \"motor\""),
+                ("power_factor = 1.0", start),
+            ]
+        };
+        let found = |start| signals("POWER002", &amps(start));
+        let told = "power_factor = 0.8\nstarting_current = \"37.0 A\"";
+        assert_eq!(found(told), []);
+        assert_eq!(found("power_factor = 0.8\nstarting_current = \"37.6 A\""), [Signal::Warning]);
+        assert_eq!(found("power_factor = 0.8\nstarting = \"4440 W\""), [Signal::Warning]);
+    }
 
     /// NEC 430.251(A): a ½ hp motor at 115 V has 58.8 A locked rotor, six times its 9.8 A. At the
     /// 120 V that are reckoned with here that is 7056 W, more than the 4500 W of the set.

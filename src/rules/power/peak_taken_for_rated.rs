@@ -10,8 +10,9 @@
 //!
 //! ## The arithmetic
 //! Running power at 95 % of the peak or more. Most sets have a running power of 75 % to 92 % of
-//! their peak. Where only one figure is known it is taken for the running power and for the peak
-//! alike, and that is said among what was assumed.
+//! their peak. Where a plan has the running power alone it is taken for the peak as well, and where it has
+//! the peak alone three quarters of it are taken for the running power; either is said among what was
+//! assumed.
 //!
 //! ## What to do
 //! Read the plate, not the box: "running", "rated" or "continuous" watts. Put that in the plan.

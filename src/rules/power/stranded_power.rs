@@ -1,7 +1,8 @@
 //! # POWER003 stranded-power
 //!
 //! ## What it checks
-//! Whether the outlets in use can pass on all that the generator can make.
+//! Whether the outlets in use can pass on all that the generator can make, where something that is
+//! wanted has no room.
 //!
 //! ## Why it hurts
 //! Nobody is hurt, but people buy, carry and fuel a set whose power never reaches them, and then
@@ -14,7 +15,12 @@
 //! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
 //! two-leg set it adds only what its legs have left. A free socket of an outlet in use is tried too:
 //! where a cord's plug is smaller than the outlet, a second cord brings the rest. An outlet that
-//! another rule finds dangerous is never named. Less than 50 W is not worth a line, and neither is a plan with nothing plugged in.
+//! another rule finds dangerous is never named. Less than 50 W is not worth a line, and neither is a plan
+//! with nothing plugged in.
+//!
+//! Nobody misses what nobody wants. So it is found only where a thing of the plan has no place, or where
+//! what is plugged in is too much for a part other than the generator (rules OVER002 and OVER006). The
+//! card and the worksheet have the figure in any case.
 //!
 //! ## What to do
 //! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or
@@ -28,6 +34,7 @@ use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
 use crate::report::flow;
 use crate::rules::demand::quantity;
+use crate::rules::overcurrent::crowded;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 
@@ -47,24 +54,39 @@ pub(super) const RULE: Rule = Rule {
     fires: &[
         // Everything on the 20 A outlet of a 3600 W set: 2400 W.
         &[
+            NO_ROOM,
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
         ],
         // A plug for 15 A in one of the two sockets of a 20 A outlet, and nothing else anywhere.
         &[
+            NO_ROOM,
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-20R\"\nsockets = 2\nbreaker = \"20 A\""),
             ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L5-30R\"\nshares = \"front\""),
         ],
         // No other outlet would help.
         &[
+            NO_ROOM,
             ("rated = \"3600 W\"", "rated = \"7000 W\""),
             ("peak = \"4500 W\"", "peak = \"8000 W\""),
             ("breaker = \"20 A\" # front", "shares = \"twist\""),
         ],
     ],
     #[cfg(test)]
-    spares: &[&[], &[("rated = \"3600 W\"", "rated = \"3640 W\"")]],
+    spares: &[
+        &[],
+        &[NO_ROOM],
+        &[NO_ROOM, ("rated = \"3600 W\"", "rated = \"3640 W\"")],
+        // Nothing wants more than reaches it.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+        ],
+    ],
 };
+
+/// More fans than there are sockets for.
+#[cfg(test)]
+const NO_ROOM: (&str, &str) = ("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\" # fan");
 
 /// What an outlet of the generator passes on a leg: the least of breaker, shape and leg.
 fn on_leg(facts: &Facts<'_>, outlet: &Id, leg: Leg) -> Current {
@@ -138,12 +160,19 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
         .sum()
 }
 
+/// Whether something that is wanted has no room: it has no place although its plug fits one, or what is
+/// plugged in is too much for a part on its way.
+fn wants_room(facts: &Facts<'_>) -> bool {
+    let unplaced = &facts.figures.sharing.unplaced;
+    unplaced.iter().any(|lost| lost.reason != "no-receptacle-fits") || crowded(facts)
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let usable = &facts.figures.usable;
     let stranded: Power = quantity(&usable.stranded_watts);
     let reachable: Power = quantity(&usable.reachable_watts);
     let rated: Power = quantity(&usable.rated_watts);
-    if stranded < SMALL || reachable == Power::ZERO {
+    if stranded < SMALL || reachable == Power::ZERO || !wants_room(facts) {
         return;
     }
     let in_use = |id: &Id| {
@@ -186,11 +215,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .map(|(more, id, fix)| ((reachable + more).min(rated), id, fix))
         .filter(|(reach, ..)| *reach - reachable >= SMALL)
         .collect();
-    // The other rules are asked only where there is something to name.
-    if !cures.is_empty() {
-        let dangers = crate::rules::gear_dangers(facts);
-        cures.retain(|(_, id, _)| !dangers.iter().any(|finding| finding.about.contains(id)));
-    }
+    cures.retain(|(_, id, _)| {
+        let at = facts.supply.receptacle(id);
+        at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
+    });
     let cure = cures
         .into_iter()
         // The first of equals.
@@ -224,12 +252,24 @@ mod tests {
     fn a_dangerous_outlet_is_no_cure() {
         let on_front = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"");
         let fix = |edits: &[(&str, &str)]| {
-            let found = findings(edits);
+            let mut all = vec![super::NO_ROOM];
+            all.extend_from_slice(edits);
+            let found = findings(&all);
             found.iter().find(|it| it.code == "POWER003").map(|it| it.fix.key)
         };
         assert_eq!(fix(&[on_front]), Some("outlet"));
         assert!(codes(&[on_front, ("breaker = \"30 A\" # twist", "")]).contains(&"OVER001"));
         assert_eq!(fix(&[on_front, ("breaker = \"30 A\" # twist", "")]), Some("accept"));
+    }
+
+    /// 12.5 A and 8.3 A on a cord of 20 A, at one time and one after the other.
+    #[test]
+    fn what_is_too_much_at_once_has_no_room() {
+        let on_front = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\"");
+        let heavy = ("running = \"50 W\"", "running = \"1000 W\"");
+        let after = ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]");
+        assert!(codes(&[on_front, heavy]).contains(&"POWER003"));
+        assert!(!codes(&[on_front, heavy, after]).contains(&"POWER003"));
     }
 
     /// A 7200 W set of two legs, 30 A each, with everything on a 20 A outlet of leg A: an outlet on
@@ -246,6 +286,7 @@ mod tests {
         for (shape, leg, watts) in [("L5-30R", "leg = \"A\"", 3_600), ("L14-30R", "", 7_200)] {
             let outlets = outlet(shape, leg);
             let found = findings(&[
+                super::NO_ROOM,
                 ("rated = \"3600 W\"", "rated = \"7200 W\""),
                 ("peak = \"4500 W\"", "peak = \"9000 W\""),
                 ("voltage = \"120 V\"", "voltage = \"120/240 V\""),

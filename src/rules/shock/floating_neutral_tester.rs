@@ -29,8 +29,8 @@
 //! - NFPA 70 (NEC), 250.34(A): when a portable set needs no ground rod (confirmed).
 //! - Which button trips what: common practice, no source.
 
-use crate::plan::{Answer, Neutral};
 use crate::rules::prelude::*;
+use crate::verdict::Sure;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK002",
@@ -54,18 +54,20 @@ pub(super) const RULE: Rule = Rule {
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = true"),
         ],
+        // A joint in a box: the tester reads correct wiring.
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bond = false", "bond = true"),
+        ],
     ],
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let set = &facts.plan.generator;
-    if set.bonding_plug == Answer::Known(true) {
-        return;
-    }
-    let fix = match set.neutral {
-        Answer::Known(Neutral::Bonded) => return,
-        Answer::Known(Neutral::Floating) => "own-button",
-        Answer::Unknown | Answer::Missing => "find-out",
+    // A joint anywhere, in a box too, is seen by every tester that its ground reaches.
+    let fix = match facts.verdicts.grounding.joined_anywhere() {
+        Sure::Yes => return,
+        Sure::No => "own-button",
+        Sure::Unknown => "find-out",
     };
     found.add(Signal::Notice, vec![], values([]), fix, values([]));
 }

@@ -23,8 +23,8 @@
 
 use crate::plan::{Cord, Id};
 use crate::rules::prelude::*;
-use crate::supply::{Legs, NodeKind};
-use crate::tables::shape::Circuit;
+use crate::supply::{NodeIx, NodeKind};
+use crate::verdict::lost_neutral;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK011",
@@ -65,40 +65,20 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// Two hots, neutral and ground.
-const FOUR: u8 = 4;
-
-/// Whether it passes both legs on, and something with a neutral hangs beyond it.
-fn splits_legs(facts: &Facts<'_>, cord: &Cord) -> bool {
-    let supply = facts.supply;
-    let is_it = |kind: &NodeKind| matches!(kind, NodeKind::Cord { .. });
-    cord.circuit() == Circuit::TwoLegsNeutral
-        && supply
-            .nodes
-            .iter()
-            .any(|node| node.id == cord.id && is_it(&node.kind) && node.legs == Legs::Both)
-        && supply.receptacles().any(|(ix, _, shape, _)| {
-            shape.0.circuit() != Circuit::TwoLegs
-                && supply
-                    .up(ix)
-                    .any(|(_, node)| node.id == cord.id && is_it(&node.kind))
-        })
-}
-
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let with = |wanted: fn(Option<u8>) -> bool| -> Vec<Id> {
-        facts
-            .plan
-            .cords
-            .iter()
-            .filter(|cord| wanted(cord.conductors.known().copied()) && splits_legs(facts, cord))
-            .map(|cord| cord.id.clone())
-            .collect()
-    };
-    for (about, fix) in [
-        (with(|count| count.is_some_and(|count| count < FOUR)), "leave"),
-        (with(|count| count.is_none()), "count"),
-    ] {
-        if !about.is_empty() {
+    let cords = facts.supply.nodes.iter().enumerate();
+    let lost: Vec<&Cord> = cords
+        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
+        .filter_map(|(at, node)| {
+            let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id)?;
+            lost_neutral(facts.supply, NodeIx(at), cord).then_some(cord)
+        })
+        .collect();
+    let (known, unknown): (Vec<&Cord>, Vec<&Cord>) =
+        lost.into_iter().partition(|cord| cord.conductors.is_known());
+    for (cords, fix) in [(known, "leave"), (unknown, "count")] {
+        if !cords.is_empty() {
+            let about: Vec<Id> = cords.iter().map(|cord| cord.id.clone()).collect();
             found.add(Signal::Danger, about, values([]), fix, values([]));
         }
     }

@@ -13,4 +13,7 @@ crate::rules::area! {
     plug_meets_transfer,
     lost_neutral,
     unprotected_feed,
+    blind_protection,
 }
+
+mod exposed;

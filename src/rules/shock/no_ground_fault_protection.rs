@@ -1,9 +1,9 @@
 //! # SHOCK001 no-ground-fault-protection
 //!
 //! ## What it checks
-//! Whether every receptacle in use, and every free one that an appliance's plug fits, has
-//! ground-fault protection (GFCI) somewhere between it and the
-//! generator, at the receptacle, in the box, in a cord or in the set. Protection that nobody has
+//! Whether every receptacle that something is plugged into has ground-fault protection (GFCI)
+//! somewhere between it and the generator, at the receptacle, in the box, in a cord or in the
+//! generator, and which free household receptacles have none. A device that nobody has
 //! confirmed counts as none. Ground that nobody has described counts as wet.
 //!
 //! ## Why it hurts
@@ -12,13 +12,17 @@
 //! small part of one ampere. A class A GFCI trips at 4 to 6 thousandths of an ampere.
 //!
 //! ## The arithmetic
-//! Each receptacle with a load on it, or with a free socket of the household shapes (5-15R and
-//! 5-20R), is walked back to the generator until something with
-//! ground-fault protection is met. If none is: wet or unknown ground is a danger, damp a warning,
-//! dry a caution. The longest a class A device may take is (20 / I)^1.43 seconds, I in mA: 5.6 s at
+//! Each receptacle with a load on it is walked back to the generator until a GFCI is met. So is each
+//! that takes the plug of a load which fits nowhere with protection. If none is met: wet or unknown
+//! ground is a danger, damp a warning, dry a caution. A camper's 30 A or 50 A feed is one step milder: a
+//! warning, a caution, a notice. What nobody plugs into hurts nobody: a household receptacle (5-15R,
+//! 5-20R) with a free socket on wet or unknown ground is one caution, and its label says what may go in. A device
+//! that is there but sees no fault is told of by rule SHOCK013.
+//!
+//! The longest a class A device may take is (20 / I)^1.43 seconds, I in mA: 5.6 s at
 //! 6 mA, 0.56 s at 30 mA, 0.025 s at 264 mA. A wet person across 120 V draws about 100 mA (from
-//! memory): it is off within a tenth of a second. The cord that feeds a protected box is itself not protected by it: keep its
-//! connections off the ground and out of the wet.
+//! memory): it is off within a tenth of a second. The cord that feeds a protected box is itself not
+//! protected by it: see rule SHOCK012.
 //!
 //! ## What to do
 //! Plug into a receptacle that has protection (look for a TEST and a RESET button), or use a cord
@@ -26,29 +30,27 @@
 //! the power must go off.
 //!
 //! No authority here speaks of a camp. The rules on temporary power are for construction, maintenance
-//! and the like, and are borrowed. They differ on small sets: OSHA's rule leaves out two-wire sets of
-//! 5 kW or less whose wires are insulated from the frame; the NEC dropped its own such exemption in
-//! 2002. The stricter one is used, because a camp is wetter than most building sites and nobody checks
+//! and the like, and are borrowed. OSHA's rule leaves out two-wire generators of 5 kW or less whose wires
+//! are insulated from the frame; that the NEC dropped an exemption of its own in 2002 is from memory, not
+//! verified. The stricter one is used, because a camp is wetter than most building sites and nobody checks
 //! the cords.
 //!
 //! A camper may leak more than a class A device allows, with nothing wrong, and the NEC asks for none
-//! at the 30 A and 50 A outlets of camp sites. It is still found here, because this is no such site,
-//! and the finding says what may happen.
+//! at the 30 A and 50 A outlets of camp sites. So its feed is found one step milder.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less used
 //!   for temporary power (from a secondary copy).
 //! - NFPA 70 (NEC), 551.71(F), asks none at 30 A and 50 A outlets for campers (from a secondary copy).
-//! - NFPA 70 (NEC), 445.20: protection on portable sets (from a secondary copy).
+//! - NFPA 70 (NEC), 445.20, of unbonded sets with both 125 V and 125/250 V receptacles: protection on
+//!   those, and on no other (from a secondary copy).
 //! - 29 CFR, 1926.404(b)(1)(ii), building sites; exempts small two-wire sets (confirmed).
 //! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
 //! - UL 943, trip time: the curve (from a secondary copy).
 
-use crate::plan::{Answer, Ground, Id};
+use super::exposed::{Exposed, by_ground, exposed, ids};
 use crate::rules::prelude::*;
-use crate::rules::demand::camper;
-use crate::supply::LimitReason;
-use crate::tables::shape::Configuration;
+use crate::verdict::{Protection, may_be_wet};
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
@@ -64,7 +66,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_CLASS_A,
         crate::tables::gfci::CURVE,
     ],
-    fixes: &["protect", "camper"],
+    fixes: &["protect", "camper", "free"],
     check,
     #[cfg(test)]
     fires: &[
@@ -92,55 +94,31 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The receptacles that loads are on, or that invite one because a household plug fits and a
-/// socket is free, in the order of the tree. What is not fed invites nothing.
-fn in_reach(facts: &Facts<'_>) -> Vec<Id> {
-    let needs = facts.needs();
-    facts
-        .supply
-        .receptacles()
-        .filter(|(ix, node, shape, sockets)| {
-            let used = needs.iter().any(|need| need.at == Some(*ix));
-            let household = matches!(shape.0, Configuration::N5_15 | Configuration::N5_20);
-            let free = facts.supply.fed_from(*ix).count() < usize::from(*sockets);
-            used || (household && free && node.reason != LimitReason::NotFed)
-        })
-        .map(|(_, node, ..)| node.id.clone())
-        .collect()
+/// One step milder.
+const fn milder(signal: Signal) -> Signal {
+    match signal {
+        Signal::Danger => Signal::Warning,
+        Signal::Warning => Signal::Caution,
+        Signal::Caution | Signal::Notice => Signal::Notice,
+    }
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let bare: Vec<Id> = in_reach(facts)
-        .into_iter()
-        .filter(|id| {
-            facts
-                .figures
-                .limits
-                .iter()
-                .find(|limit| limit.id == *id)
-                .is_none_or(|limit| !limit.gfci)
-        })
-        .collect();
-    if bare.is_empty() {
-        return;
-    }
-    let (signal, ground) = match facts.plan.site.ground {
-        Answer::Known(Ground::Wet) => (Signal::Danger, "ground-wet"),
-        Answer::Known(Ground::Damp) => (Signal::Warning, "ground-damp"),
-        Answer::Known(Ground::Dry) => (Signal::Caution, "ground-dry"),
-        Answer::Unknown | Answer::Missing => (Signal::Danger, "ground-unknown"),
-    };
-    // One that a camper is on, by its plug.
-    let needs = facts.needs();
-    let (campers, others): (Vec<Id>, Vec<Id>) = bare.into_iter().partition(|id| {
-        needs.iter().any(|need| {
-            need.at.map(|at| &facts.supply.node(at).id) == Some(id) && camper(need.load)
-        })
-    });
-    for (about, fix) in [(others, "protect"), (campers, "camper")] {
-        if !about.is_empty() {
-            let ground = Value::Word { word: ground };
-            found.add(signal, about, values([("ground", ground)]), fix, values([]));
+    let Exposed {
+        used,
+        campers,
+        free,
+    } = exposed(facts, |protection| protection == Protection::None);
+    let (signal, ground) = by_ground(facts);
+    let free = if may_be_wet(facts.plan) { free } else { Vec::new() };
+    for (at, signal, fix) in [
+        (used, signal, "protect"),
+        (campers, milder(signal), "camper"),
+        (free, Signal::Caution, "free"),
+    ] {
+        if !at.is_empty() {
+            let about = ids(facts, &at);
+            found.add(signal, about, values([("ground", ground.clone())]), fix, values([]));
         }
     }
 }
@@ -167,5 +145,68 @@ mod tests {
                 "{ground}"
             );
         }
+    }
+
+    /// What nobody plugs into hurts nobody: one caution, no danger. What must go there for want of
+    /// another place is a danger.
+    #[test]
+    fn a_free_receptacle_is_a_caution_and_one_that_is_needed_a_danger() {
+        let bare = ("gfci = true # front", "gfci = false");
+        assert_eq!(signals("SHOCK001", &[bare]), [Signal::Caution]);
+        // The box stays at home: the kettle and the fan have nowhere else to go.
+        let home = [
+            bare,
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"left\" # kettle", ""),
+            ("on = \"right\" # fan", ""),
+        ];
+        assert_eq!(signals("SHOCK001", &home), [Signal::Danger]);
+        // On damp ground and on dry nobody is kept from it, and a free one is worth no word.
+        let damp = [bare, ("ground = \"wet\"", "ground = \"damp\"")];
+        assert_eq!(signals("SHOCK001", &damp), []);
+    }
+
+    /// A cord with a GFCI in one socket of a bare duplex, the remedy that the finding names: its end may be
+    /// used, and the other socket is a caution.
+    #[test]
+    fn a_protected_cord_in_a_bare_duplex_may_be_used() {
+        let cord = "[[cord]]\nid = \"guard\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
+                    ends = [\"5-15R\"]\nwire = \"12 AWG\"\nconductors = 3\nlength = \"3 ft\"\n\
+                    outdoor = true\ncoiled = false\ngfci = true\n[[box]]";
+        let edits = [
+            ("gfci = true # front", "gfci = false"),
+            ("[[box]]", cord),
+            ("on = \"left\" # kettle", "on = \"guard\""),
+        ];
+        assert_eq!(signals("SHOCK001", &edits), [Signal::Caution]);
+        let report = crate::rules::testing::report(&edits);
+        let verdict = |id: &str| {
+            let id = crate::plan::Id::new(id).expect("an id");
+            report.verdict(&id).expect("it is connected").clone()
+        };
+        assert_eq!(verdict("front").admits, crate::report::Admits::Named);
+        assert_eq!(verdict("front").only.len(), 1);
+        assert_eq!(verdict("guard").admits, crate::report::Admits::Everything);
+        // A plain cord there is no better than the socket itself.
+        let plain = cord.replace("gfci = true", "gfci = false");
+        let plain = [edits[0], ("[[box]]", plain.as_str()), edits[2]];
+        assert_eq!(signals("SHOCK001", &plain), [Signal::Danger, Signal::Caution]);
+    }
+
+    /// NEC 551.71(F) asks for none at 30 A and 50 A outlets for campers (from a secondary copy).
+    #[test]
+    fn a_campers_feed_is_a_warning_on_wet_ground() {
+        let camper = |ground: &'static str| {
+            [
+                ("from = \"twist\"\nplug = \"L5-30P\"", "plug = \"L5-30P\""),
+                ("shape = \"L5-30R\"\nbreaker", "shape = \"TT-30R\"\nbreaker"),
+                ("plug = \"5-15P\" # kettle", "plug = \"TT-30P\""),
+                ("on = \"left\" # kettle", "on = \"twist\""),
+                ("on = \"right\" # fan", "on = \"front\""),
+                ("ground = \"wet\"", ground),
+            ]
+        };
+        assert_eq!(signals("SHOCK001", &camper("ground = \"wet\"")), [Signal::Warning]);
+        assert_eq!(signals("SHOCK001", &camper("ground = \"damp\"")), [Signal::Caution]);
     }
 }

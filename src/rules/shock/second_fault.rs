@@ -74,7 +74,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let bare: Vec<&Id> = needs
         .iter()
-        .filter(|need| need.at.is_some_and(|at| !facts.supply.gfci(at)))
+        .filter(|need| need.at.is_some_and(|at| !facts.verdicts.protected(at)))
         .map(|need| &need.load.id)
         .collect();
     if bare.len() > 1 {

@@ -71,8 +71,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|(_, node)| {
             matches!(node.kind, NodeKind::Cord { .. }) && node.reason != LimitReason::NotFed
         })
-        .filter(|(ix, _)| !supply.gfci(*ix))
-        .filter(|(ix, _)| beyond(*ix).any(|(_, node)| node.gfci))
+        .filter(|(ix, _)| !facts.verdicts.protected(*ix))
+        .filter(|(ix, _)| beyond(*ix).any(|(at, _)| facts.verdicts.protected(NodeIx(at))))
         .filter(|(ix, _)| !facts.through(&needs, *ix).is_empty())
         .map(|(_, node)| node.id.clone())
         .collect();

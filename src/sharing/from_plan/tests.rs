@@ -6,13 +6,14 @@ fn shared(text: &str) -> Sharing {
     let plan = crate::plan::read(text).expect("a plan that reads");
     let supply = Supply::build(&plan);
     let (units, _) = crate::report::loads::units(&plan);
-    share(&plan, &supply, &units)
+    share(&plan, &supply, &Verdicts::of(&plan, &supply), &units)
 }
 
 fn plan(rest: &str) -> String {
     let head = r#"
         format = 1
         [site]
+        ground = "dry"
         altitude = "0 ft"
         air = "70 °F"
         [generator]
@@ -60,12 +61,32 @@ fn ids(lists: &[Vec<crate::plan::Id>]) -> Vec<String> {
 }
 
 #[test]
-fn every_load_of_the_demo_plans_has_a_place() {
-    for text in [crate::plan::demo::WEEKEND, crate::plan::demo::MENDED] {
-        let sharing = shared(text);
-        assert_eq!(sharing.unplaced, []);
+fn every_load_of_the_demo_plans_has_a_place_unless_its_place_must_not_be_used() {
+    let mended = shared(crate::plan::demo::MENDED);
+    assert_eq!(mended.unplaced, []);
+    let packed = shared(crate::plan::demo::WEEKEND);
+    assert!(!packed.unplaced.is_empty());
+    assert!(packed.unplaced.iter().all(|lost| lost.reason == "refused"));
+    for sharing in [mended, packed] {
         assert!(sharing.proven && sharing.families_complete && sharing.start_holds);
     }
+}
+
+/// Where the ground may be wet and nothing protects, no load is sent, and none that the plan puts there is
+/// counted on. A receptacle with protection in the same plan takes it.
+#[test]
+fn no_load_has_a_place_where_none_may_be_plugged_in() {
+    let wet = |text: String| text.replace("ground = \"dry\"", "ground = \"wet\"");
+    for on in ["", "on = \"side\""] {
+        let sharing = shared(&wet(plan(&heater("lamp", 100, on))));
+        assert_eq!(
+            (sharing.placed.len(), sharing.unplaced[0].reason),
+            (0, "refused")
+        );
+    }
+    let guarded = wet(plan(&heater("lamp", 100, "")));
+    let guarded = guarded.replacen("breaker = \"20 A\"", "breaker = \"20 A\"\ngfci = true", 1);
+    assert_eq!(shared(&guarded).placed[0].at.as_str(), "front");
 }
 
 /// A breathing machine, and a cord of so many feet in the first of two sockets of the set.
@@ -418,6 +439,7 @@ fn each_leg_has_its_own_limit() {
         let head = r#"
             format = 1
             [site]
+            ground = "dry"
             altitude = "0 ft"
             air = "70 °F"
             [generator]

@@ -164,7 +164,7 @@ mod tests {
                 let known = known(text, &report);
                 let wrapped = |text: String| textwrap::fill(&text, crate::words::wrapping(80));
                 let said = [
-                    words.findings(&report, 80),
+                    words.troubles(&report, 80),
                     words.limits(&report, 80),
                     words.sharing(&report, 80),
                     wrapped(words.count(&report)),

@@ -8,51 +8,68 @@ use crate::plan::{Answer, Cord, Id};
 use crate::quantity::{Length, Ratio, Temperature, Wire};
 use crate::report::Amount;
 use crate::rules;
-use crate::supply::{COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, usual_mark};
-use crate::tables::conductor::{CONDUCTORS, flexible_ampacity, share_in_air};
+use crate::supply::{
+    COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, UNKNOWN_WIRING, usual_mark,
+};
+use crate::tables::conductor::{
+    CONDUCTORS, flexible_ampacity, flexible_source, share_in_air, wiring_source,
+};
 use crate::tables::copper::{COPPER, one_way};
-use crate::tables::derating::{METHODS, Method};
+use crate::tables::derating::{METHODS, Method, Told};
 use crate::tables::shape;
 use crate::tables::source::Source;
-use crate::words::Units;
+use crate::words::{Show, Units};
 
 pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let (set, site) = (&context.plan.generator, &context.plan.site);
     let usable = &context.report.figures.usable;
     let line = |key: &str, value: Cell| vec![context.say(key, &[]).into(), value];
-    let exact = |amount: &Amount| Cell::from(context.exact(amount));
+    // Whole watts: what they are worked out from is no finer.
+    let gives = |amount: &Amount| Cell::from(context.words.amount(amount, Show::Capacity));
     let formula = |key: &str, method: &Method| {
         // In the units the figures are published in, whatever the reader's own.
-        let [altitude, air] = method.lines();
-        let number = |count: i64, scale: u32| context.words.number(Decimal::new(count, scale));
+        let number = |number: Decimal| context.words.number(number);
+        let told = |(count, unit): Told| format!("{}\u{a0}{unit}", number(count));
+        let (altitude, air) = (method.altitude.told, method.air.told);
         context.say(
             key,
             &[
-                ("altitude-percent", &number(altitude.0, 3)),
-                ("altitude-per", &number(altitude.1, 3)),
-                ("altitude-above", &number(altitude.2, 3)),
-                ("air-percent", &number(air.0, 3)),
-                ("air-per", &number(air.1, 3)),
-                ("air-above", &number(air.2, 3)),
+                ("altitude-percent", &number(altitude.0)),
+                ("altitude-per", &told(altitude.1)),
+                ("altitude-above", &told(altitude.2)),
+                ("air-percent", &number(air.0)),
+                ("air-per", &told(air.1)),
+                ("air-above", &told(air.2)),
             ],
         )
     };
-    let both = |own: String, published: String| {
-        if own == published {
-            return own;
+    // One of the ways goes by metres and degrees Celsius, the other by feet and degrees Fahrenheit.
+    let both = |own: String, number: Decimal, places: u32, unit: &str| {
+        let number = context.words.number(number.round_dp(places).normalize());
+        let other = format!("{number}\u{a0}{unit}");
+        context.say("ws-both-units", &[("own", &own), ("published", &other)])
+    };
+    let height = |length: Length| {
+        let metres = Decimal::new(length.millimetres(), 3);
+        let own = context.exactly(length);
+        match context.words.units() {
+            Units::Customary => both(own, metres, 0, "m"),
+            Units::Metric => both(own, metres / Decimal::new(3048, 4), 0, "ft"),
         }
-        context.say("ws-both-units", &[("own", &own), ("published", &published)])
     };
-    let metres = |length: Length| {
-        let number = Decimal::new(length.millimetres(), 3);
-        let metres = format!("{}\u{a0}m", context.words.number(number));
-        both(context.exactly(length), metres)
-    };
-    let celsius = |air: Temperature| {
-        let number = Decimal::new(air.millicelsius(), 3).round_dp(2);
-        let degrees = format!("{}\u{a0}°C", context.words.number(number));
-        both(context.exactly(air), degrees)
+    let degrees = |air: Temperature| {
+        let celsius = Decimal::new(air.ninths(), 3) / Decimal::from(9);
+        let own = context.exactly(air);
+        match context.words.units() {
+            Units::Customary => both(own, celsius, 1, "°C"),
+            Units::Metric => both(
+                own,
+                celsius * Decimal::new(18, 1) + Decimal::from(32),
+                1,
+                "°F",
+            ),
+        }
     };
     let mut rows = vec![
         line(
@@ -83,30 +100,28 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     };
     rows.push(line(
         "ws-power-altitude",
-        place(site.altitude.is_known(), metres(altitude)),
+        place(site.altitude.is_known(), height(altitude)),
     ));
     rows.push(line(
         "ws-power-air",
-        place(site.air.is_known(), celsius(air)),
+        place(site.air.is_known(), degrees(air)),
     ));
     for (key, method) in [
         ("ws-power-loss-formula", &METHODS.formula),
         ("ws-power-loss-thumb", &METHODS.rule_of_thumb),
     ] {
-        let [height, heat] = method.losses(altitude, air).map(|loss| {
-            let amount = Amount::of(loss);
-            format!("{}\u{a0}%", context.words.number(amount.amount))
-        });
+        let losses = method.losses(altitude, air);
+        let [height, heat] = losses.map(|loss| context.demand(&Amount::of(loss)));
         rows.push(line(
             key,
             sheet.sourced(format!("{height} + {heat}"), &method.source),
         ));
     }
     rows.extend([
-        line("ws-power-rated", exact(&usable.rated_watts)),
-        line("ws-power-peak", exact(&usable.peak_watts)),
-        line("ws-power-reachable", exact(&usable.reachable_watts)),
-        line("ws-power-stranded", exact(&usable.stranded_watts)),
+        line("ws-power-rated", gives(&usable.rated_watts)),
+        line("ws-power-peak", gives(&usable.peak_watts)),
+        line("ws-power-reachable", gives(&usable.reachable_watts)),
+        line("ws-power-stranded", gives(&usable.stranded_watts)),
     ]);
     sheet.section(
         "power",
@@ -132,7 +147,12 @@ fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
         NodeKind::Breaker { marked, early } if early || marked.is_some() => sheet.planned(text),
         // Nobody knows the breaker: the receptacles are all there is to go by.
         NodeKind::Breaker { .. } => sheet.assumed_to_be(text, Some(&shape::SOURCE)),
-        NodeKind::Wiring => sheet.sourced(text, &CONDUCTORS.wiring_source),
+        NodeKind::Wiring => {
+            let outlets = context.plan.boxes.iter().flat_map(|holder| &holder.outlets);
+            let mut wires = outlets.filter(|it| it.id == node.id).map(|it| it.wire);
+            let wire = wires.next().unwrap_or_default().or(UNKNOWN_WIRING);
+            sheet.sourced(text, wiring_source(wire))
+        }
         NodeKind::Receptacle { .. } | NodeKind::Inlet { .. } => sheet.sourced(text, &shape::SOURCE),
     }
 }
@@ -303,7 +323,7 @@ fn cord_row(
         ohms_per_thousand(sheet, wire),
         ohms.into(),
         sheet.sourced(plug, &shape::SOURCE),
-        sheet.sourced(context.exactly(ampacity), &CONDUCTORS.flexible_source),
+        sheet.sourced(context.exactly(ampacity), flexible_source(wire)),
         sheet.sourced(
             context.percent(share_in_air(context.supply.air)),
             &CONDUCTORS.ambient_source,

@@ -67,6 +67,8 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
     let times = |text: String| format!("×\u{a0}{text}");
     let (times, start_watts) = match (&load.starting, &load.running) {
         (Answer::Known(_), _) => (dash(), sheet.planned(start_watts)),
+        // Amps are the plan's, and their watts worked out.
+        _ if load.starting_current.is_known() => (dash(), start_watts.into()),
         (_, Answer::Known(Draw::Motor { code: Some(_), .. })) => {
             let kva = "kVA".to_owned();
             let cell = if sheet.taken(&field("starting")).is_some() {
@@ -98,7 +100,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         at.into(),
         watts,
         factor,
-        if sheet.taken(&field("legs")).is_some() {
+        if on_one_leg(sheet, load) {
             sheet.assumed_to_be(volts, None)
         } else {
             volts.into()
@@ -106,8 +108,19 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         amps,
         times,
         start_watts,
-        start_amps.into(),
+        if load.starting_current.is_known() {
+            sheet.planned(start_amps)
+        } else {
+            start_amps.into()
+        },
     ]
+}
+
+/// Whether all of a load with a neutral was put on one leg, for want of knowing better.
+fn on_one_leg(sheet: &Sheet<'_>, load: &Load) -> bool {
+    let field = |name: &str| format!("load.{}.{name}", load.id);
+    let mut fields = ["voltage", "legs"].into_iter();
+    fields.any(|name| sheet.taken(&field(name)).is_some())
 }
 
 pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
@@ -126,9 +139,8 @@ pub(super) fn loads(sheet: &Sheet<'_>) -> Section {
         context.say("ws-loads-amps", &[]),
         context.say("ws-loads-start", &[]),
     ];
-    let loads = context.plan.loads.iter();
-    let mut legs = loads.map(|load| format!("load.{}.legs", load.id));
-    if legs.any(|field| sheet.taken(&field).is_some()) {
+    let mut loads = context.plan.loads.iter();
+    if loads.any(|load| on_one_leg(sheet, load)) {
         how.push(context.say("ws-loads-leg", &[]));
     }
     sheet.section(
@@ -419,7 +431,7 @@ pub(super) fn findings(sheet: &Sheet<'_>) -> Section {
 
 pub(super) fn assumed(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let all = context.words.assumptions(context.report).into_iter();
+    let all = context.words.assumptions(context.report, true).into_iter();
     let rows: Vec<Vec<String>> = all.map(|(value, text)| vec![value, text]).collect();
     sheet.section(
         "assumed",

@@ -1,0 +1,135 @@
+//! What is printed, asked and found never disagrees, whatever the plan.
+
+use std::collections::BTreeSet;
+
+use proptest::prelude::*;
+use serde_json::Value as Json;
+
+use super::*;
+use crate::plan::arbitrary;
+use crate::sharing::ask::ask;
+
+/// The data of one document, as its template gets it.
+fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
+    let options = Options {
+        only: vec![document],
+        ..Options::default()
+    };
+    let all = data::all(plan, report, &Words::english(), &options).ok()?;
+    let (_, text) = all.into_iter().next()?;
+    serde_json::from_str(&text).ok()
+}
+
+fn text<'a>(item: &'a Json, key: &str) -> &'a str {
+    item[key].as_str().unwrap_or_default()
+}
+
+fn config() -> ProptestConfig {
+    // `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test agree` tries more, and others.
+    let mut config = ProptestConfig::default();
+    if config.cases == 256 {
+        config.cases = 64;
+    }
+    config
+}
+
+/// Loads by the name that is printed of them, without how many.
+fn named(report: &Report, ids: &[Id]) -> BTreeSet<String> {
+    let loads = report.figures.loads.iter();
+    let of = loads.filter(|load| ids.contains(&load.id));
+    of.map(|load| load.name.clone()).collect()
+}
+
+proptest! {
+    #![proptest_config(config())]
+
+    /// Labels and answers: where a label says not to use something, no answer says yes; what a label
+    /// carries amps for hangs on nothing whose label says not to use it; what it names may be on, all of
+    /// it at once or, as it says then, one at a time.
+    #[test]
+    fn labels_answers_and_sets_agree(plan in arbitrary::camp()) {
+        let report = crate::report::judge(&plan);
+        let Some(labels) = data_of(&plan, &report, Document::Labels) else {
+            return Ok(());
+        };
+        let items = labels["items"].as_array().cloned().unwrap_or_default();
+        let refused: BTreeSet<&str> = items
+            .iter()
+            .filter(|item| text(item, "kind") == "refuse")
+            .map(|item| text(item, "id"))
+            .collect();
+        let sharing = &report.figures.sharing;
+        let at_once = |ids: &[Id]| {
+            let mut sets = sharing.together.iter();
+            sets.any(|set| ids.iter().all(|id| set.contains(id)))
+        };
+        for load in &report.figures.loads {
+            let answer = ask(&plan, &report, std::slice::from_ref(&load.id), &[]);
+            let place = sharing.placed.iter().find(|placed| placed.load == load.id);
+            if answer.may {
+                let place = place.expect("a yes has a place");
+                prop_assert!(!refused.contains(place.at.as_str()), "{}", load.id);
+                let label = items.iter().find(|item| text(item, "id") == place.at.as_str());
+                let label = label.expect("a place has a label");
+                // Names with marks of their own are written another way in JSON.
+                let plain = load.name.chars().all(char::is_alphanumeric);
+                prop_assert!(!plain || label.to_string().contains(&load.name), "{label}");
+            }
+        }
+        for item in items.iter().filter(|item| !item["long"].is_null()) {
+            let id = text(item, "id");
+            let Some(limit) = report.figures.limits.iter().find(|limit| limit.id.as_str() == id) else {
+                continue;
+            };
+            for part in &limit.path {
+                prop_assert!(!refused.contains(part.as_str()), "{id} hangs on {part}");
+            }
+            let Some(verdict) = report.verdict(&limit.id) else { continue };
+            prop_assert!(!verdict.one_at_a_time || item.to_string().contains("one at a time"), "{id}");
+            prop_assert!(verdict.one_at_a_time || verdict.loads.is_empty() || at_once(&verdict.loads)
+                || verdict.loads.len() == 1, "{id}: {:?}", verdict.loads);
+            prop_assert_eq!(item["gfci"].as_bool().unwrap_or(limit.gfci), limit.gfci);
+        }
+    }
+
+    /// The card and the answers: what it lists as never together gets a no, and what it lists as together a
+    /// yes, but for dangers. Every step of switching on is of what it allows.
+    #[test]
+    fn the_card_and_the_answers_agree(plan in arbitrary::camp()) {
+        let report = crate::report::judge(&plan);
+        let sharing = &report.figures.sharing;
+        for set in &sharing.never {
+            let answer = ask(&plan, &report, set, &[]);
+            prop_assert!(!answer.may, "{set:?}");
+        }
+        for set in &sharing.together {
+            let answer = ask(&plan, &report, set, &[]);
+            prop_assert!(answer.no_place.is_empty() && answer.over.is_empty(), "{set:?}: {answer:#?}");
+            prop_assert_eq!(answer.may, answer.dangers.is_empty(), "{:?}", set);
+        }
+        let Some(card) = data_of(&plan, &report, Document::Card) else {
+            return Ok(());
+        };
+        let steps: Vec<Id> = sharing.start_order.iter().map(|step| step.load.clone()).collect();
+        let within = |set: &Vec<Id>| steps.iter().all(|load| set.contains(load));
+        prop_assert!(steps.is_empty() || sharing.together.iter().any(within), "{steps:?}");
+        let allowed: Vec<Id> = sharing.together.iter().flatten().cloned().collect();
+        let allowed = named(&report, &allowed);
+        for step in card["start"].as_array().cloned().unwrap_or_default() {
+            let name = text(&step, "name").to_owned();
+            prop_assert!(allowed.iter().any(|known| name.contains(known.as_str())), "{name}");
+        }
+        // In the tree no row names a load where nothing may be used.
+        for row in card["rows"].as_array().cloned().unwrap_or_default() {
+            let stopped = row["refused"].as_bool() == Some(true) || !row["behind"].is_null();
+            let named = row["loads"].as_array().is_some_and(|loads| !loads.is_empty());
+            let carries = named || !row["long"].is_null();
+            prop_assert!(!stopped || !carries, "{row}");
+        }
+        // What is told of volts is told of what has its place.
+        for drop in &report.figures.drops {
+            let placed = |load: &Id| sharing.placed.iter().any(|placed| placed.load == *load);
+            prop_assert!(placed(&drop.at) && drop.beside.iter().all(placed), "{drop:?}");
+        }
+    }
+}

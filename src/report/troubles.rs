@@ -1,0 +1,257 @@
+//! Findings that have one cause and one remedy are one trouble, told once.
+//!
+//! Which findings one deed clears is stated in [`DEEDS`]: the same deed on the same part or thing. What is not
+//! stated there is a trouble of its own. A trouble is told in the words of its gravest finding, and names what
+//! else the same deed clears.
+
+use serde::Serialize;
+
+use super::{Finding, Signal};
+use crate::plan::Id;
+
+/// One thing to do.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Trouble {
+    /// The gravest signal of its findings.
+    pub signal: Signal,
+    /// The parts and loads that it is about, those of the gravest finding first.
+    pub about: Vec<Id>,
+    /// Its findings, as places in the report's list of them, the gravest first.
+    pub findings: Vec<usize>,
+}
+
+/// What one deed clears.
+struct Deed {
+    /// Rules and their remedies; `*` stands for all of a rule.
+    clears: &'static [(&'static str, &'static str)],
+    /// Whether only findings that name a part or thing in common are cleared by one such deed.
+    same_part: bool,
+}
+
+const fn of_part(clears: &'static [(&'static str, &'static str)]) -> Deed {
+    Deed {
+        clears,
+        same_part: true,
+    }
+}
+
+const fn of_all(clears: &'static [(&'static str, &'static str)]) -> Deed {
+    Deed {
+        clears,
+        same_part: false,
+    }
+}
+
+const DEEDS: &[Deed] = &[
+    // Another cord, or none.
+    of_part(&[
+        ("CORD001", "thicker"),
+        ("CORD001", "plug"),
+        ("CORD001", "tag"),
+        ("CORD002", "replace"),
+        ("CORD004", "replace"),
+        ("CORD005", "*"),
+        ("CORD006", "*"),
+        ("CORD008", "*"),
+        ("OVER001", "cord"),
+        ("OVER001", "splitter"),
+        ("OVER003", "*"),
+        ("SHOCK011", "leave"),
+        ("VOLT001", "thicker"),
+        ("VOLT001", "range-b"),
+        ("VOLT001", "below-b"),
+    ]),
+    // Read the print on it, and see how it lies.
+    of_part(&[
+        ("CORD002", "look"),
+        ("CORD003", "look"),
+        ("CORD004", "count"),
+        ("SHOCK011", "count"),
+    ]),
+    // Lay it out.
+    of_part(&[("CORD003", "unwind"), ("CORD001", "unwind")]),
+    // Another box, or none.
+    of_part(&[
+        ("SHOCK004", "box"),
+        ("SHOCK005", "known"),
+        ("SHOCK006", "home-made"),
+        ("SHOCK013", "box"),
+    ]),
+    // Look for the mark on it.
+    of_part(&[
+        ("SHOCK004", "find-out"),
+        ("SHOCK005", "unknown"),
+        ("SHOCK006", "look"),
+        ("SHOCK013", "box-look"),
+    ]),
+    // The bonding plug: another outlet, or none.
+    of_all(&[
+        ("SHOCK004", "plug"),
+        ("SHOCK010", "*"),
+        ("SHOCK013", "plug"),
+        ("SHOCK013", "plug-look"),
+        ("SHOCK013", "plug-alone"),
+        ("FIT001", "bonding-plug"),
+    ]),
+    // Protection where people plug in. What fits nowhere else waits for it.
+    of_all(&[
+        ("SHOCK001", "protect"),
+        ("SHOCK009", "*"),
+        ("FIT004", "refused"),
+    ]),
+    // Find out what the neutral does.
+    of_all(&[("SHOCK002", "*"), ("SHOCK004", "find-out")]),
+    // Take turns, or run it at another hour.
+    of_part(&[
+        ("POWER001", "*"),
+        ("POWER002", "*"),
+        ("FIT004", "no-room"),
+        ("FIT004", "too-large"),
+    ]),
+    // Leave it unused.
+    of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
+    // One generator alone.
+    of_all(&[("POWER008", "*"), ("SHOCK004", "sets")]),
+];
+
+/// The troubles of these findings, in their order.
+#[must_use]
+pub(super) fn of_findings(findings: &[Finding]) -> Vec<Trouble> {
+    let mut troubles: Vec<Trouble> = Vec::new();
+    for (at, finding) in findings.iter().enumerate() {
+        let same = troubles.iter_mut().find(|trouble| {
+            let all = trouble.findings.iter();
+            all.map(|other| &findings[*other])
+                .any(|other| one_deed(other, finding))
+        });
+        match same {
+            Some(trouble) => {
+                trouble.findings.push(at);
+                let more = finding
+                    .about
+                    .iter()
+                    .filter(|id| !trouble.about.contains(id));
+                let more: Vec<Id> = more.cloned().collect();
+                trouble.about.extend(more);
+            }
+            None => troubles.push(Trouble {
+                // Findings come worst first.
+                signal: finding.signal,
+                about: finding.about.clone(),
+                findings: vec![at],
+            }),
+        }
+    }
+    troubles
+}
+
+/// Whether one deed clears both.
+fn one_deed(one: &Finding, other: &Finding) -> bool {
+    let in_common = || one.about.iter().any(|id| other.about.contains(id));
+    DEEDS.iter().any(|deed| {
+        let cleared = |finding: &Finding| {
+            deed.clears.iter().any(|(code, fix)| {
+                *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
+            })
+        };
+        cleared(one) && cleared(other) && (!deed.same_part || in_common())
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules;
+    use crate::rules::testing::report;
+
+    /// Every rule and remedy that is stated is one that there is.
+    #[test]
+    fn what_deeds_clear_is_found_by_some_rule() {
+        for (code, fix) in DEEDS.iter().flat_map(|deed| deed.clears) {
+            let rule = rules::find(code).unwrap_or_else(|| panic!("no rule {code}"));
+            assert!(*fix == "*" || rule.fixes.contains(fix), "{code} {fix}");
+        }
+    }
+
+    /// Each finding is in one trouble, none graver than it.
+    #[test]
+    fn no_finding_is_lost_or_told_twice() {
+        for rule in rules::all() {
+            for edits in rule.fires {
+                let report = report(edits);
+                let mut told: Vec<usize> = Vec::new();
+                for trouble in &report.figures.troubles {
+                    for at in &trouble.findings {
+                        assert!(report.findings[*at].signal >= trouble.signal);
+                        told.push(*at);
+                    }
+                }
+                told.sort_unstable();
+                assert_eq!(
+                    told,
+                    (0..report.findings.len()).collect::<Vec<_>>(),
+                    "{edits:?}"
+                );
+            }
+        }
+    }
+
+    fn codes(edits: &[(&str, &str)], lead: &str) -> Vec<&'static str> {
+        let report = report(edits);
+        let all = report.figures.troubles.iter();
+        let codes = all.map(|trouble| -> Vec<&str> {
+            trouble
+                .findings
+                .iter()
+                .map(|at| report.findings[*at].code)
+                .collect()
+        });
+        let found = codes.filter(|codes| codes[0] == lead).collect::<Vec<_>>();
+        assert_eq!(found.len(), 1, "{lead}: {found:?}");
+        found[0]
+            .iter()
+            .map(|code| rules::find(code).expect("a rule").code)
+            .collect()
+    }
+
+    /// A thin cord that a kettle asks too much of, indoors besides: one cord to replace.
+    #[test]
+    fn one_cord_to_replace_is_one_trouble() {
+        let thin = [
+            ("wire = \"10 AWG\" # long", "wire = \"16 AWG\""),
+            ("outdoor = true # long", "outdoor = false"),
+            ("conductors = 3 # long", "conductors = 2"),
+        ];
+        let found = codes(&thin, "OVER001");
+        let all = ["CORD004", "CORD002"];
+        assert!(all.iter().all(|code| found.contains(code)), "{found:?}");
+        // A second fault, of another part, is a trouble of its own.
+        let too = [
+            thin[0],
+            thin[1],
+            thin[2],
+            ("listed = true", "listed = false"),
+        ];
+        assert_eq!(codes(&too, "SHOCK006"), ["SHOCK006"]);
+    }
+
+    /// Two cords with one fault each are two things to do.
+    #[test]
+    fn two_parts_are_two_troubles() {
+        let found = report(&[
+            ("coiled = false # long", "coiled = true"),
+            ("gfci = true # left", "gfci = false"),
+        ]);
+        let of = |code: &str| {
+            let mut all = found.figures.troubles.iter();
+            all.position(|trouble| {
+                trouble
+                    .findings
+                    .iter()
+                    .any(|at| found.findings[*at].code == code)
+            })
+        };
+        assert!(of("CORD003").is_some() && of("SHOCK001").is_some());
+        assert_ne!(of("CORD003"), of("SHOCK001"));
+    }
+}

@@ -1,0 +1,248 @@
+//! # AIR006 runs-while-asleep
+//!
+//! ## What it checks
+//! Whether the generator is to run while people sleep, or may, because nobody said when something runs.
+//!
+//! ## Why it hurts
+//! Carbon monoxide has no smell and wakes nobody: people die of it asleep, with the engine running. By
+//! night the wind drops or turns, a neighbour arrives, a door stays open, and nobody is awake to feel
+//! the headache that warns by day.
+//!
+//! ## The arithmetic
+//! The hours of each thing against the night, which is the camp's quiet hours; where the plan has none,
+//! 22:00 to 06:00 (common practice, no source), and the finding says that this was assumed. One minute
+//! is enough. What somebody's health depends on runs all night where the plan says no hours. Where it
+//! says none of other things, whatever runs for three hours or more at a stretch may run at night, and
+//! so may what nobody said that of, and a thing of which nobody knows the kind; what is cooked with is
+//! not taken to. What has a battery of its own for the night is not counted. It is a caution where the
+//! generator stands in the open, or under a roof without walls, 25 ft (7.62 m) or more from people, with
+//! a working alarm where they sleep: the wind can undo that. Where any of these is short, or not known,
+//! it is a warning. Where the plan says that nobody sleeps here there is nothing to find.
+//!
+//! ## What to do
+//! Charge a battery by day, and run from it what must run at night. Then stop the engine before anybody
+//! goes to sleep. Say in the plan when things run. What somebody's health depends on needs a battery
+//! made for it.
+//!
+//! ## Sources
+//! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
+//! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
+//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
+//! - That no engine runs while people sleep, and a battery charged by day in its place, are common
+//!   practice, no source. So is what makes it a caution.
+
+use crate::plan::{Answer, Id, LoadKind, Site, Stands};
+use crate::rules::demand::{Need, clock, ids};
+use crate::rules::night::{AtNight, night};
+use crate::rules::prelude::*;
+use crate::tables::exhaust::AMPLE;
+
+pub(super) const RULE: Rule = Rule {
+    code: "AIR006",
+    name: "runs-while-asleep",
+    area: "air",
+    worst: Signal::Warning,
+    text: include_str!("runs_while_asleep.rs"),
+    sources: &[
+        cite::CPSC_LEVELS,
+        cite::CPSC_DISTANCE,
+        cite::NIST_2021,
+        cite::PRACTICE,
+    ],
+    fixes: &["battery", "life", "when"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // A minute of the night, which begins at 23:00, and nobody with an alarm.
+        &[
+            ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]"),
+            ("co_alarm = true", "co_alarm = false"),
+        ],
+        // In good order otherwise.
+        &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]")],
+        &[("hours = [\"18:00-23:00\"]", "")],
+        &[
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        // Until the night begins.
+        &[],
+        // It can run by day.
+        &[
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("continuous = true # fan", "continuous = false"),
+        ],
+        // Its battery carries it.
+        &[
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),
+        ],
+        // Nobody sleeps here.
+        &[
+            ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]"),
+            ("stands = \"roof\"", "stands = \"roof\"\npeople_sleep = false"),
+        ],
+    ],
+};
+
+/// Whether all is known to be there that makes it no worse than a caution.
+fn kept(site: &Site) -> bool {
+    let open = matches!(site.stands, Answer::Known(Stands::Open | Stands::Roof));
+    let far = site.sleepers_at.known().is_some_and(|at| *at >= AMPLE);
+    open && far && site.co_alarm == Answer::Known(true)
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let site = &facts.plan.site;
+    let Some(night) = night(site) else {
+        return;
+    };
+    let needs = facts.needs();
+    let (mut runs, mut may): (Vec<Need<'_>>, Vec<Need<'_>>) = (Vec::new(), Vec::new());
+    for need in needs {
+        match need.generator_at_night(night) {
+            AtNight::Not => {}
+            AtNight::Runs(_) => runs.push(need),
+            AtNight::May => may.push(need),
+        }
+    }
+    // One engine runs for all of them: what is certain is told.
+    let medical = LoadKind::Medical;
+    let life: Vec<Need<'_>> = runs
+        .iter()
+        .filter(|need| need.load.kind == Answer::Known(medical))
+        .copied()
+        .collect();
+    let (about, fix): (Vec<Id>, _) = match (runs.is_empty(), life.is_empty()) {
+        (false, true) => (ids(&runs), "battery"),
+        (false, false) => (ids(&runs), "life"),
+        (true, _) if may.is_empty() => return,
+        (true, _) => (ids(&may), "when"),
+    };
+    let signal = if kept(site) {
+        Signal::Caution
+    } else {
+        Signal::Warning
+    };
+    found.add(
+        signal,
+        about,
+        values([
+            ("from", clock(night.from)),
+            ("to", clock(night.to)),
+            ("night", crate::rules::night::how_known(site)),
+            ("ample", AMPLE.into()),
+        ]),
+        fix,
+        values([("life", Value::Parts(ids(&life)))]),
+    );
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::plan::Id;
+    use crate::report::Signal;
+    use crate::rules::testing::{findings, signals};
+
+    const HOURS: (&str, &str) = ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-06:00\"]");
+
+    /// In the open, 25 ft or more from people, with an alarm where they sleep: a caution. Short of any of
+    /// these, or with any of them unknown, a warning.
+    #[test]
+    fn a_caution_at_best() {
+        let roof = "stands = \"roof\"";
+        let far = "sleepers_at = \"60 ft\"";
+        let alarm = "co_alarm = true";
+        for (edit, signal) in [
+            ((roof, "stands = \"open\""), Signal::Caution),
+            ((far, "sleepers_at = \"25 ft\""), Signal::Caution),
+            ((far, "sleepers_at = \"24.9 ft\""), Signal::Warning),
+            ((far, "sleepers_at = \"unknown\""), Signal::Warning),
+            ((far, ""), Signal::Warning),
+            ((roof, "stands = \"covered\""), Signal::Warning),
+            ((roof, "stands = \"enclosed\""), Signal::Warning),
+            ((roof, "stands = \"unknown\""), Signal::Warning),
+            ((roof, ""), Signal::Warning),
+            ((alarm, "co_alarm = false"), Signal::Warning),
+            ((alarm, "co_alarm = \"unknown\""), Signal::Warning),
+            ((alarm, ""), Signal::Warning),
+        ] {
+            assert_eq!(signals("AIR006", &[HOURS, edit]), [signal], "{edit:?}");
+        }
+        assert_eq!(signals("AIR006", &[HOURS]), [Signal::Caution]);
+    }
+
+    /// The same hours where nobody knows when the camp sleeps: the usual night, and that is said.
+    #[test]
+    fn an_unknown_night_is_the_usual_one() {
+        let quiet = "quiet_hours = \"23:00-07:00\"";
+        for unknown in ["", "quiet_hours = \"unknown\""] {
+            for (hours, count) in [("18:00-22:00", 0), ("18:00-22:01", 1), ("05:59-06:30", 1), ("06:00-06:30", 0)] {
+                let hours = format!("hours = [\"{hours}\"]");
+                let edits = [(quiet, unknown), (HOURS.0, hours.as_str())];
+                assert_eq!(signals("AIR006", &edits).len(), count, "{hours}");
+            }
+        }
+        let words = crate::words::Words::english();
+        let said = |edits: &[(&str, &str)]| {
+            let found = findings(edits);
+            let found = found.iter().find(|it| it.code == "AIR006").expect("found");
+            words.finding(found, &[]).why
+        };
+        assert!(said(&[HOURS, (quiet, "")]).contains("so we assumed"));
+        assert!(!said(&[HOURS]).contains("assumed"));
+    }
+
+    /// Nobody cooks in their sleep, but by hours that somebody gave.
+    #[test]
+    fn what_is_cooked_with_is_not_taken_to_run_at_night() {
+        const COOKING: &str = "hours = [\"18:30-19:00\"]";
+        for (kind, continuous, count) in [
+            ("cooker", "true", 0),
+            ("cooker", "\"unknown\"", 0),
+            ("heater", "\"unknown\"", 1),
+            ("heater", "false", 0),
+            // It may be what somebody's health depends on.
+            ("unknown", "false", 1),
+        ] {
+            let kind = format!("kind = \"{kind}\"");
+            let continuous = format!("continuous = {continuous}");
+            let edits = [
+                ("kind = \"heater\" # kettle", kind.as_str()),
+                ("continuous = false # kettle", continuous.as_str()),
+                (COOKING, ""),
+            ];
+            assert_eq!(signals("AIR006", &edits).len(), count, "{kind} {continuous}");
+        }
+        let early = [
+            ("kind = \"heater\" # kettle", "kind = \"cooker\""),
+            (COOKING, "hours = [\"06:30-07:30\"]"),
+        ];
+        assert_eq!(signals("AIR006", &early), [Signal::Caution]);
+    }
+
+    /// One engine: of what certainly runs and what may, the first is told; a life's device has its own
+    /// remedy.
+    #[test]
+    fn what_runs_for_certain_is_told() {
+        let kettle = [
+            ("hours = [\"18:30-19:00\"]", ""),
+            ("continuous = false # kettle", "continuous = true"),
+        ];
+        let told = |edits: &[(&str, &str)]| -> Vec<(Vec<String>, &'static str)> {
+            findings(edits)
+                .into_iter()
+                .filter(|it| it.code == "AIR006")
+                .map(|it| (it.about.iter().map(Id::to_string).collect(), it.fix.key))
+                .collect()
+        };
+        let just = |id: &str, fix| vec![(vec![id.to_owned()], fix)];
+        assert_eq!(told(&kettle), just("kettle", "when"));
+        assert_eq!(told(&[kettle[0], kettle[1], HOURS]), just("fan", "battery"));
+        let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+        assert_eq!(told(&[kettle[0], kettle[1], medical, (HOURS.0, "")]), just("fan", "life"));
+    }
+}

@@ -1,0 +1,473 @@
+//! # OVER006 breaker-overloaded
+//!
+//! ## What it checks
+//! Whether things that are on at the same time ask more of a breaker, a receptacle, an inlet or the wiring
+//! of a box than it holds, all of them together.
+//!
+//! ## Why it hurts
+//! A breaker trips in the middle of cooking, and everything behind it goes dark, a medical device too.
+//! Where no breaker is small enough, nothing trips: a receptacle or a plug gets hot.
+//!
+//! ## The arithmetic
+//! At each point, for each minute at which some hours begin: the running amperes of all that is on beyond
+//! it, on the busier leg, against what the point holds for a short time. A breaker holds its marking, or
+//! the amperes at which it has been seen to trip, where these are fewer. What is too much by itself is told
+//! by rule FIT004, and the rest is judged without it. These are the sums by which the card tells what may
+//! never run together.
+//!
+//! It is a warning where things that must run want the same hour and cannot have it: by their hours, or
+//! because they run for long or somebody's health depends on them. Where only a wish makes it too much, or
+//! nobody said when the things run, it is a caution.
+//!
+//! Parts on one way that are asked too much by the same things are one finding, with what the least of them
+//! holds. Cords are left to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as
+//! a whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found
+//! here either.
+//!
+//! ## What to do
+//! Run these things in turns, as the card shows, or move one of them to a receptacle with another breaker.
+//! What somebody's health depends on takes no turns and is never set lower: the others stay off for it.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 210.21(B)(2): the most to plug in at a receptacle, in all (from a secondary copy).
+//! - The sum of the loads against the marking, and a seen trip as the rating from then on: common practice,
+//!   no source.
+
+use std::cmp::Reverse;
+
+use crate::plan::{Id, Leg};
+use crate::quantity::Current;
+use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once};
+use crate::rules::prelude::*;
+use crate::supply::{LimitReason, NodeIx, NodeKind};
+
+use super::own_limit::own_limit;
+
+pub(super) const RULE: Rule = Rule {
+    code: "OVER006",
+    name: "breaker-overloaded",
+    area: "overcurrent",
+    worst: Signal::Warning,
+    text: include_str!("breaker_overloaded.rs"),
+    sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
+    fixes: &["turns", "hours", "life-off", "life-turns", "life-apart"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // 12.5 A and 2.9 A on 15 A.
+        &[ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")],
+        // Nobody said when.
+        &[
+            ON_LEFT,
+            ("running = \"50 W\"", "running = \"350 W\""),
+            ("hours = [\"18:00-23:00\"]", ""),
+            ("hours = [\"18:30-19:00\"]", ""),
+        ],
+        // The fan is a breathing aid: beside a kettle, beside two, and two of them.
+        &[ON_LEFT, LIFE, ("running = \"50 W\"", "running = \"350 W\"")],
+        &[
+            ON_LEFT,
+            LIFE,
+            ("running = \"1500 W\"", "count = 2\nrunning = \"900 W\""),
+            ("shape = \"5-15R\" # left", "shape = \"5-15R\"\nsockets = 3"),
+        ],
+        &[
+            ON_LEFT,
+            LIFE,
+            ("running = \"50 W\"", "count = 2\nrunning = \"1000 W\""),
+            ("on = \"left\" # kettle", "on = \"right\""),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        // 12.5 A and 2.5 A on 15 A.
+        &[ON_LEFT, ("running = \"50 W\"", "running = \"300 W\"")],
+        // At different hours.
+        &[
+            ON_LEFT,
+            ("running = \"50 W\"", "running = \"350 W\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]"),
+        ],
+        // On breakers of their own.
+        &[("running = \"50 W\"", "running = \"350 W\"")],
+    ],
+};
+
+#[cfg(test)]
+const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
+
+/// The fan is what somebody breathes with.
+#[cfg(test)]
+const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
+
+/// Parts on one way that are asked for more than they hold by what is on at the same time.
+pub(in crate::rules) struct Overload<'a> {
+    /// First the part that holds least: of equals the nearest to the generator.
+    pub parts: Vec<NodeIx>,
+    /// What is on then, on the busier leg.
+    on: Vec<Need<'a>>,
+    minute: u16,
+    demand: Current,
+    /// What the first part holds.
+    limit: Current,
+    /// Whether it is too much by what must run and cannot wait.
+    musts: bool,
+    /// How many things are plugged in beyond the first part.
+    beyond: usize,
+}
+
+impl<'a> Overload<'a> {
+    /// What is asked of a part by these, in the worst minute.
+    fn of(facts: &Facts<'a>, part: NodeIx, these: &[Need<'a>], musts: bool) -> Option<Self> {
+        let limit = facts.supply.node(part).rating;
+        let busiest = busiest(these, |on| facts.worst_leg(on));
+        let legs = [Leg::A, Leg::B].map(|leg| facts.those_on_leg(&busiest.on, leg));
+        let sum = |on: &[Need<'_>]| on.iter().map(Need::amps).sum::<Current>();
+        let on = legs.into_iter().rev().max_by_key(|on| sum(on))?;
+        let demand = sum(&on);
+        (demand > limit).then(|| Self {
+            parts: vec![part],
+            on,
+            minute: busiest.minute,
+            demand,
+            limit,
+            musts,
+            beyond: these.len(),
+        })
+    }
+}
+
+/// Whether the generator, a cord or a part that gives nothing is another rule's.
+fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
+    let node = facts.supply.node(part);
+    !matches!(node.kind, NodeKind::Source | NodeKind::Cord { .. })
+        && node.reason != LimitReason::NotFed
+        && own_limit(facts.plan, facts.supply).is_none_or(|own| !own.spares(node.rating))
+}
+
+/// Every part that is asked for more than it holds, those on one way and by the same things together.
+pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
+    let needs = facts.needs();
+    let mut list: Vec<Overload<'a>> = Vec::new();
+    // What is farthest from the generator first.
+    for at in (0..facts.supply.nodes.len()).rev() {
+        let part = NodeIx(at);
+        if !is_judged(facts, part) {
+            continue;
+        }
+        let limit = facts.supply.node(part).rating;
+        let mut through = facts.through(&needs, part);
+        through.retain(|need| need.amps() <= limit);
+        let mut waits_for_nothing = through.clone();
+        waits_for_nothing.retain(Need::cannot_wait);
+        let Some(mut over) = Overload::of(facts, part, &waits_for_nothing, true)
+            .or_else(|| Overload::of(facts, part, &through, false))
+        else {
+            continue;
+        };
+        over.beyond = through.len();
+        let beyond = |known: &Overload<'_>| {
+            let part_of = known.parts[0];
+            facts.supply.up(part_of).any(|(ix, _)| ix == part)
+        };
+        // What is left once the parts beyond are asked no more than they hold.
+        let below: Vec<usize> = (0..list.len()).filter(|known| beyond(&list[*known])).collect();
+        let excess: Current = below.iter().map(|known| list[*known].demand - list[*known].limit).sum();
+        let same = below.iter().find(|known| list[**known].beyond == over.beyond);
+        let explained = over.demand - excess <= limit;
+        match same.or_else(|| below.first().filter(|_| explained)) {
+            Some(known) if list[*known].musts || !over.musts => {
+                let known = &mut list[*known];
+                if known.beyond == over.beyond && over.limit <= known.limit {
+                    over.parts.append(&mut known.parts);
+                    over.musts |= known.musts;
+                    *known = over;
+                } else {
+                    known.parts.push(part);
+                }
+            }
+            _ => list.push(over),
+        }
+    }
+    list.reverse();
+    list
+}
+
+/// What stops it.
+fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
+    let breakers = facts.supply.up(over.parts[0]).filter_map(|(_, node)| match node.kind {
+        NodeKind::Breaker { marked, early } if node.rating < over.demand => Some((marked, early)),
+        _ => None,
+    });
+    let mut word = "overload-hot";
+    for (marked, early) in breakers {
+        if marked.is_some_and(|marked| marked < over.demand) {
+            return "overload-trips";
+        }
+        if early {
+            word = "overload-early";
+        }
+    }
+    word
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    for over in overloads(facts) {
+        let mut on = over.on.clone();
+        on.sort_by_key(|need| Reverse(need.amps()));
+        let loads = ids(&on);
+        let Some(largest) = loads.first().cloned() else {
+            continue;
+        };
+        let mut shown = values([
+            ("demand", over.demand.into()),
+            ("limit", over.limit.into()),
+            ("over", (over.demand - over.limit).into()),
+            ("time", clock(over.minute)),
+            ("what", Value::Word { word: acts(facts, &over) }),
+        ]);
+        let mut remedy = values([]);
+        let fits = |on: &[Need<'_>]| facts.worst_leg(on) <= over.limit;
+        let fix = match beside(&over.on, fits) {
+            Beside::Nothing if over.on.iter().all(Need::any_time) => "hours",
+            Beside::Nothing => {
+                remedy.insert("largest", (&largest).into());
+                "turns"
+            }
+            Beside::TooMuch(life) => {
+                shown.insert("life", Value::Parts(life));
+                "life-apart"
+            }
+            Beside::Off { life, off } => {
+                let fix = if off.is_empty() { "life-turns" } else { "life-off" };
+                shown.insert("life", Value::Parts(life));
+                remedy.insert("off", Value::Parts(off));
+                fix
+            }
+        };
+        shown.insert("loads", Value::Parts(loads.clone()));
+        let mut about: Vec<Id> = once(over.parts.iter().map(|part| &facts.supply.node(*part).id));
+        about.extend(loads);
+        let signal = if over.musts { Signal::Warning } else { Signal::Caution };
+        found.add(signal, about, shown, fix, remedy);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{LIFE, ON_LEFT};
+    use crate::quantity::Current;
+    use crate::report::{Finding, Signal, Value};
+    use crate::rules::demand::quantity;
+    use crate::rules::testing::{findings, report};
+
+    fn found(edits: &[(&str, &str)]) -> Vec<Finding> {
+        let mut found = findings(edits);
+        found.retain(|finding| finding.code == "OVER006");
+        found
+    }
+
+    fn amps(finding: &Finding, name: &str) -> i64 {
+        let Value::Amount(amount) = &finding.values[name] else {
+            panic!("{name} is no amount")
+        };
+        quantity::<Current>(amount).milliamps()
+    }
+
+    fn about(finding: &Finding) -> Vec<&str> {
+        finding.about.iter().map(crate::plan::Id::as_str).collect()
+    }
+
+    /// Both on the outlet of 20 A that is at the generator.
+    const AT_FRONT: [(&str, &str); 2] = [
+        ("on = \"left\" # kettle", "on = \"front\""),
+        ("on = \"right\" # fan", "on = \"front\""),
+    ];
+
+    fn word(finding: &Finding) -> &'static str {
+        match finding.values["what"] {
+            Value::Word { word } => word,
+            _ => panic!("what is no word"),
+        }
+    }
+
+    /// 12.5 A and 10 A on 20 A; 12.5 A and 7.5 A, which is all of it.
+    #[test]
+    fn two_at_once_on_one_breaker_are_a_warning() {
+        let on_front = |watts| {
+            let watts = format!("running = \"{watts} W\"");
+            found(&[AT_FRONT[0], AT_FRONT[1], ("running = \"50 W\"", watts.as_str())])
+        };
+        let [over] = &on_front(1200)[..] else {
+            panic!("one finding")
+        };
+        assert_eq!((over.signal, over.fix.key), (Signal::Warning, "turns"));
+        assert_eq!((amps(over, "demand"), amps(over, "limit"), amps(over, "over")), (22_500, 20_000, 2_500));
+        assert_eq!((about(over), word(over)), (vec!["front", "kettle", "fan"], "overload-trips"));
+        assert_eq!(on_front(900), []);
+    }
+
+    /// The same breaker trips at 17 A: 12.5 A and 4.6 A are too much, and 4.5 A are not.
+    #[test]
+    fn a_breaker_that_trips_early_holds_no_more_than_that() {
+        let early = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\ntrips_at = \"17 A\"");
+        for (watts, seen) in [(550, true), (540, false)] {
+            let watts = format!("running = \"{watts} W\"");
+            let found = found(&[AT_FRONT[0], AT_FRONT[1], early, ("running = \"50 W\"", watts.as_str())]);
+            let words: Vec<_> = found.iter().map(word).collect();
+            let expected = if seen { vec!["overload-early"] } else { vec![] };
+            assert_eq!(words, expected, "{watts}");
+        }
+    }
+
+    /// Two kettles at two receptacles behind one breaker of 20 A.
+    #[test]
+    fn what_shares_a_breaker_adds_up() {
+        let shared = |right: &str| {
+            let breaker = format!("{right}\ngfci = true # right");
+            found(&[
+                ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+                ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+                ("breaker = \"15 A\" # right\ngfci = true # right", breaker.as_str()),
+                ("wire = \"14 AWG\" # right", "wire = \"12 AWG\""),
+                ("running = \"50 W\"", "running = \"1500 W\""),
+            ])
+        };
+        let [over] = &shared("shares = \"left\"")[..] else {
+            panic!("one finding")
+        };
+        assert_eq!(over.signal, Signal::Warning);
+        assert_eq!((amps(over, "demand"), amps(over, "limit")), (25_000, 20_000));
+        assert_eq!(about(over), ["left", "kettle", "fan"]);
+        assert_eq!(shared("breaker = \"20 A\""), []);
+    }
+
+    /// Four things of 6 A in an outlet of 20 A for four.
+    #[test]
+    fn four_of_a_kind_count_four_times() {
+        for (count, seen) in [(3, false), (4, true)] {
+            let running = format!("count = {count}\ncurrent = \"6 A\"");
+            let found = found(&[
+                ("breaker = \"20 A\" # front", "sockets = 4\nbreaker = \"20 A\""),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("running = \"1500 W\"\npower_factor = 1.0", running.as_str()),
+            ]);
+            assert_eq!(found.len(), usize::from(seen), "{count}: {found:?}");
+            assert!(found.iter().all(|over| amps(over, "demand") == 24_000));
+        }
+    }
+
+    /// Receptacles of 15 A on a breaker of 20 A: at 16 A nothing trips.
+    #[test]
+    fn a_receptacle_gets_hot_where_no_breaker_is_small_enough() {
+        let on_left = |watts| {
+            let watts = format!("running = \"{watts} W\"");
+            found(&[
+                ON_LEFT,
+                ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+                ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+                ("running = \"50 W\"", watts.as_str()),
+            ])
+        };
+        for (watts, expected) in [(300, None), (420, Some("overload-hot")), (1000, Some("overload-trips"))] {
+            let found = on_left(watts);
+            assert_eq!(found.first().map(word), expected, "{watts}");
+            assert!(found.iter().all(|over| amps(over, "limit") == 15_000), "{watts}");
+        }
+    }
+
+    /// A branch of 15 A with 15.4 A on it makes 30 A too much too, with 15 A more: one remedy. With
+    /// 15.4 A more each has its own.
+    #[test]
+    fn what_is_too_much_only_by_what_is_too_much_beyond_is_not_told_again() {
+        let more = |watts| {
+            let load = format!(
+                "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"{watts} W\"\n\
+                 continuous = false\nhours = [\"18:30-19:00\"]\nplug = \"5-15P\"\non = \"right\"\n[[load]]\nid = \"fan\""
+            );
+            found(&[
+                ("rated = \"3600 W\"", "rated = \"6000 W\""),
+                ("peak = \"4500 W\"", "peak = \"7000 W\""),
+                ON_LEFT,
+                ("running = \"50 W\"", "running = \"350 W\""),
+                ("[[load]]\nid = \"fan\"", load.as_str()),
+            ])
+        };
+        let one = more(1790);
+        assert_eq!(one.len(), 1, "{one:#?}");
+        assert_eq!(about(&one[0])[..4], ["left", "box", "long", "twist"]);
+        // Nothing at the branches, and 30.1 A in all.
+        let trunk = found(&[
+            ("rated = \"3600 W\"", "rated = \"6000 W\""),
+            ("peak = \"4500 W\"", "peak = \"7000 W\""),
+            ("breaker = \"15 A\" # right", "breaker = \"20 A\""),
+            ("shape = \"5-15R\" # right", "shape = \"5-20R\""),
+            ("wire = \"14 AWG\" # right", "wire = \"12 AWG\""),
+            ("running = \"1500 W\"", "running = \"1700 W\""),
+            ("running = \"50 W\"", "running = \"1920 W\""),
+        ]);
+        assert_eq!(trunk.len(), 1, "{trunk:#?}");
+        assert_eq!(amps(&trunk[0], "limit"), 30_000);
+    }
+
+    /// A wish waits; so does what nobody said the hours of and does not run for long.
+    #[test]
+    fn it_is_a_warning_only_where_nothing_can_wait() {
+        const HEAVY: (&str, &str) = ("running = \"50 W\"", "running = \"350 W\"");
+        let signal = |edits: &[(&str, &str)]| {
+            let mut all = vec![ON_LEFT, HEAVY];
+            all.extend_from_slice(edits);
+            found(&all).first().map(|over| over.signal)
+        };
+        assert_eq!(signal(&[]), Some(Signal::Warning));
+        let wish = ("wanted = \"must\" # kettle", "wanted = \"wish\"");
+        assert_eq!(signal(&[wish]), Some(Signal::Caution));
+        let no_hours = ("hours = [\"18:30-19:00\"]", "");
+        assert_eq!(signal(&[wish, no_hours]), None);
+        assert_eq!(signal(&[no_hours]), Some(Signal::Caution));
+        // The kettle runs for long.
+        assert_eq!(signal(&[no_hours, ("continuous = false # kettle", "continuous = true")]), Some(Signal::Warning));
+    }
+
+    /// A generator that cannot give 15 A does not overload what holds 15 A: that it is too small is told once.
+    #[test]
+    fn what_the_generator_cannot_overload_is_not_found() {
+        let small = [
+            ON_LEFT,
+            ("running = \"50 W\"", "running = \"350 W\""),
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1800 W\""),
+            ("peak = \"4500 W\"", "peak = \"2400 W\""),
+        ];
+        assert_eq!(found(&small), []);
+        assert!(findings(&small).iter().any(|found| found.code == "POWER001"));
+        assert_eq!(found(&small[..2]).len(), 1);
+    }
+
+    /// What this rule says is too much together the card calls never together.
+    #[test]
+    fn the_card_says_the_same() {
+        for edits in super::RULE.fires {
+            let report = report(edits);
+            for finding in report.findings.iter().filter(|found| found.code == "OVER006") {
+                let Value::Parts(loads) = &finding.values["loads"] else {
+                    panic!("loads are parts")
+                };
+                let of = |id: &crate::plan::Id| {
+                    let facts = report.figures.loads.iter().find(|load| load.id == *id);
+                    facts.is_some_and(|facts| loads.contains(&facts.of))
+                };
+                let sharing = &report.figures.sharing;
+                assert!(sharing.never.iter().any(|set| set.iter().all(of)), "{edits:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn what_a_life_depends_on_comes_first() {
+        let found = found(&[ON_LEFT, LIFE, ("running = \"50 W\"", "running = \"350 W\"")]);
+        let id = |text| crate::plan::Id::new(text).expect("an id");
+        assert_eq!(found[0].values["life"], Value::Parts(vec![id("fan")]));
+        assert_eq!(found[0].fix.values["off"], Value::Parts(vec![id("kettle")]));
+    }
+}

@@ -1,0 +1,141 @@
+//! # POWER009 plug-too-small
+//!
+//! ## What it checks
+//! Whether a thing draws more than its own plug is rated for.
+//!
+//! ## Why it hurts
+//! No maker sells such a thing. Either a figure in the plan is wrong, and then everything that rests on it
+//! is wrong too; or somebody put a smaller plug on, which gets hot and burns while no breaker trips.
+//!
+//! ## The arithmetic
+//! Only what its own answers leave no way round: its watts at the 125 V that plugs are made for (250 V
+//! between two legs, shared out evenly), at the power factor that the plan gives, or else at 1; its amps as
+//! they are; of a motor no less than it gives, 745.7 W for each horsepower. Against it stands the rating of
+//! the plug. What is only assumed of it, a power factor or a plug, is never the reason.
+//!
+//! ## What to do
+//! Read its plate again, and look at its plug. Leave it unplugged until the two agree. Do not put another
+//! plug on it, and do not use one that somebody else put on.
+//!
+//! ## Sources
+//! - NEMA WD 6: ratings of plugs (from memory, not verified).
+//! - That no maker sells such a thing is common practice, no source.
+
+use crate::plan::Answer;
+use crate::quantity::Current;
+use crate::report::loads::least_current;
+use crate::rules::demand::{once, quantity};
+use crate::rules::prelude::*;
+
+pub(super) const RULE: Rule = Rule {
+    code: "POWER009",
+    name: "plug-too-small",
+    area: "power",
+    worst: Signal::Warning,
+    text: include_str!("plug_too_small.rs"),
+    sources: &[cite::WD_6, cite::PRACTICE],
+    fixes: &["plate"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // 2000 W at 125 V are 16 A.
+        &[("running = \"1500 W\"", "running = \"2000 W\"")],
+        &[("running = \"1500 W\"\npower_factor = 1.0", "current = \"15.1 A\"")],
+        // 1500 W at 0.7 and 125 V are 17.1 A.
+        &[("power_factor = 1.0", "power_factor = 0.7")],
+        // 3 hp are 2235 W at least, 17.9 A.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"3\" }"),
+        ],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // 15 A at 125 V.
+        &[("running = \"1500 W\"", "running = \"1875 W\"")],
+        &[("running = \"1500 W\"\npower_factor = 1.0", "current = \"15 A\"")],
+        // At a power factor that nobody knows it may be 1.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"electronic\""),
+            ("power_factor = 1.0", ""),
+        ],
+        // 1 hp is 16 A by the table of NEC 430.248, and may be less by its plate.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"1\" }"),
+        ],
+        // A larger plug.
+        &[
+            ("running = \"1500 W\"", "running = \"2000 W\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"5-20P\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+    ],
+};
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    for load in &facts.plan.loads {
+        let (Answer::Known(plug), Some(draw)) = (load.plug, load.running.known()) else {
+            continue;
+        };
+        if least_current(draw, load.power_factor, plug) <= plug.0.rating() {
+            continue;
+        }
+        let drawn = facts.figures.loads.iter().find(|it| it.of == load.id);
+        let demand = drawn.map_or(Current::ZERO, |it| quantity(&it.running_amps));
+        found.add(
+            Signal::Warning,
+            once([&load.id]),
+            values([
+                ("demand", demand.into()),
+                ("limit", plug.0.rating().into()),
+                ("plug", Value::Name(plug.to_string())),
+            ]),
+            "plate",
+            values([]),
+        );
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::{Signal, Value};
+    use crate::rules::testing::{findings, signals};
+
+    /// 2000 W at 120 V are 16.667 A, through a plug for 15 A (NEMA WD 6, from memory).
+    #[test]
+    fn the_amps_and_the_plug_are_told() {
+        let found = findings(&[("running = \"1500 W\"", "running = \"2000 W\"")]);
+        let found = found.iter().find(|it| it.code == "POWER009").expect("found");
+        let amps = |milliamps| Value::from(crate::quantity::Current::from_milliamps(milliamps));
+        assert_eq!(found.values["demand"], amps(16_667));
+        assert_eq!(found.values["limit"], amps(15_000));
+        assert_eq!(found.about[0].as_str(), "kettle");
+    }
+
+    /// 7680 W of 240 V alone are 32 A on each leg: more than an L14-30P is made for by 240 V, and at the
+    /// 250 V of its rating 30.72 A still. A 14-50P carries them, and with a neutral in use both legs of an
+    /// L14-30P together 7500 W.
+    #[test]
+    fn a_plug_with_two_legs_carries_its_amps_on_each() {
+        let with = |plug: &str, watts: &str| {
+            let plug = format!("plug = \"{plug}\"");
+            let watts = format!("running = \"{watts}\"");
+            signals(
+                "POWER009",
+                &[
+                    ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                    ("plug = \"5-15P\" # kettle", plug.as_str()),
+                    ("running = \"1500 W\"", watts.as_str()),
+                    ("on = \"left\" # kettle", ""),
+                ],
+            )
+        };
+        assert_eq!(with("L14-30P", "7680 W"), [Signal::Warning]);
+        assert_eq!(with("L14-30P", "7500 W"), []);
+        assert_eq!(with("14-50P", "7680 W"), []);
+        assert_eq!(with("6-20P", "5001 W"), [Signal::Warning]);
+        assert_eq!(with("6-20P", "5000 W"), []);
+    }
+}

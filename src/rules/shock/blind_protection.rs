@@ -1,0 +1,180 @@
+//! # SHOCK013 blind-protection
+//!
+//! ## What it checks
+//! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the
+//! GFCI protects, or inside a distribution box that hangs on it. Where nobody knows if a box joins them, or
+//! which receptacle the plug is in, the worse is assumed.
+//!
+//! ## Why it hurts
+//! A GFCI compares what leaves through it with what comes back. Fault current comes back by the ground
+//! and the joint. Beyond the GFCI, that way leads through its sensor again: nothing is missing, and nothing
+//! trips while somebody is shocked. Its own TEST button works all the same, so nobody notices.
+//!
+//! ## The arithmetic
+//! Every GFCI between a receptacle and the generator is asked: it works if no joint hangs beyond it, on
+//! any branch. If none on the way works and something is plugged in there, wet or unknown ground is a danger,
+//! damp a warning, dry a caution; a camper's 30 A or 50 A feed is one step milder. A bonding plug behind a
+//! GFCI that protects nothing in use is a caution: if that GFCI trips, the joint is gone, and nobody sees it.
+//! A free receptacle is a caution on wet ground.
+//!
+//! ## What to do
+//! Keep the bonding plug in a receptacle without a GFCI. Use a listed box, whose neutral and ground are
+//! apart, or a box with a GFCI of its own at each receptacle. Do not open a box, and do not join neutral and
+//! ground yourself.
+//!
+//! ## Sources
+//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
+//!   secondary copy).
+//! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
+//! - Which way the current of a fault takes: common practice, no source.
+
+use super::exposed::{Exposed, by_ground, exposed, ids};
+use crate::rules::prelude::*;
+use crate::supply::{NodeIx, NodeKind};
+use crate::verdict::{Protection, may_be_wet};
+
+pub(super) const RULE: Rule = Rule {
+    code: "SHOCK013",
+    name: "blind-protection",
+    area: "shock",
+    worst: Signal::Danger,
+    text: include_str!("blind_protection.rs"),
+    sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
+    fixes: &["plug", "plug-look", "plug-alone", "box", "box-look"],
+    check,
+    #[cfg(test)]
+    fires: &[
+        // The bonding plug in the one socket that the kettle is not in.
+        &[FLOATING, PLUG, AT_FRONT],
+        // Two protected household outlets, and nobody said which the plug is in.
+        &[FLOATING, PLUG, AT_FRONT, SECOND],
+        // Nothing else is plugged in behind that GFCI.
+        &[FLOATING, PLUG],
+        // A box that joins neutral and ground behind the GFCI of the generator.
+        &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
+        &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
+    ],
+    #[cfg(test)]
+    spares: &[
+        &[],
+        // The plug in an outlet without a GFCI.
+        &[FLOATING, PLUG, AT_FRONT, ("gfci = true # front", "gfci = false")],
+        // The receptacles of the box have a GFCI each: the joint is ahead of them.
+        &[FLOATING, BEHIND, ("bond = false", "bond = true")],
+        &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT],
+    ],
+};
+
+#[cfg(test)]
+const FLOATING: crate::rules::Edit = ("neutral = \"bonded\"", "neutral = \"floating\"");
+#[cfg(test)]
+const PLUG: crate::rules::Edit = ("bonding_plug = false", "bonding_plug = true");
+#[cfg(test)]
+const AT_FRONT: crate::rules::Edit = ("on = \"left\" # kettle", "on = \"front\"");
+#[cfg(test)]
+const SECOND: crate::rules::Edit = (
+    "[[cord]]",
+    "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[cord]]",
+);
+#[cfg(test)]
+const BEHIND: crate::rules::Edit = ("gfci = false # twist", "gfci = true");
+#[cfg(test)]
+const BARE_LEFT: crate::rules::Edit = ("gfci = true # left", "gfci = false");
+#[cfg(test)]
+const BARE_RIGHT: crate::rules::Edit = ("gfci = true # right", "gfci = false");
+
+/// A device and the joint beyond it, and whether somebody knows of that joint.
+type Pair = (NodeIx, NodeIx, bool);
+
+fn pair(protection: Protection) -> Option<Pair> {
+    match protection {
+        Protection::Blind { device, joint } => Some((device, joint, true)),
+        Protection::Doubtful { device, joint } => Some((device, joint, false)),
+        Protection::Works(_) | Protection::None => None,
+    }
+}
+
+fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let mut pairs: Vec<Pair> = Vec::new();
+    for (at, ..) in facts.supply.receptacles() {
+        let new = pair(facts.verdicts.protection(at));
+        pairs.extend(new.filter(|new| !pairs.contains(new)));
+    }
+    let socket = facts.verdicts.grounding.bonding_socket();
+    let (signal, ground) = by_ground(facts);
+    for of in pairs {
+        let (device, joint, known) = of;
+        let Exposed {
+            mut used,
+            campers,
+            free,
+        } = exposed(facts, |protection| pair(protection) == Some(of));
+        let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
+        let assumed = socket.is_some_and(|socket| socket.at == joint && socket.assumed);
+        let fix = match (boxed, known && !assumed) {
+            (false, true) => "plug",
+            (false, false) => "plug-look",
+            (true, true) => "box",
+            (true, false) => "box-look",
+        };
+        let only_campers = used.is_empty() && !campers.is_empty();
+        used.extend(campers);
+        let (at, signal, fix) = if only_campers {
+            (used, if signal == Signal::Danger { Signal::Warning } else { Signal::Caution }, fix)
+        } else if !used.is_empty() {
+            (used, signal, fix)
+        } else if !boxed {
+            (vec![joint], Signal::Caution, if fix == "plug" { "plug-alone" } else { fix })
+        } else if may_be_wet(facts.plan) && !free.is_empty() {
+            (free, Signal::Caution, fix)
+        } else {
+            continue;
+        };
+        let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
+        let shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
+        found.add(signal, ids(facts, &at), shown, fix, values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::report::{Admits, ShockState};
+    use crate::rules::testing::{report, signals};
+
+    const WET: &str = "ground = \"wet\"";
+
+    /// Behind the GFCI that the kettle is on: a danger on wet ground, and the label says no.
+    #[test]
+    fn a_bonding_plug_behind_the_same_gfci_blinds_it() {
+        let edits = [FLOATING, PLUG, AT_FRONT];
+        assert_eq!(signals("SHOCK013", &edits), [Signal::Danger]);
+        let report = report(&edits);
+        let front = crate::plan::Id::new("front").expect("an id");
+        let limit = report.figures.limits.iter().find(|limit| limit.id == front);
+        let shock = &limit.expect("it is there").shock;
+        assert_eq!((shock.state, shock.joint.as_ref()), (ShockState::Blind, Some(&front)));
+        assert_ne!(report.verdict(&front).expect("a verdict").admits, Admits::Everything);
+        for (ground, signal) in [
+            ("ground = \"damp\"", Signal::Warning),
+            ("ground = \"dry\"", Signal::Caution),
+            ("ground = \"unknown\"", Signal::Danger),
+        ] {
+            let edits = [FLOATING, PLUG, AT_FRONT, (WET, ground)];
+            assert_eq!(signals("SHOCK013", &edits), [signal], "{ground}");
+        }
+    }
+
+    /// Said to be in the outlet that has no GFCI, it harms nothing.
+    #[test]
+    fn where_the_plug_is_decides() {
+        let bare = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
+        let in_back = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
+        let in_front = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
+        assert_eq!(signals("SHOCK013", &[FLOATING, in_back, AT_FRONT, SECOND, bare]), []);
+        assert_eq!(
+            signals("SHOCK013", &[FLOATING, in_front, AT_FRONT, SECOND, bare]),
+            [Signal::Danger]
+        );
+    }
+}

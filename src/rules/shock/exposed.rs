@@ -1,0 +1,75 @@
+//! Who would use receptacles where ground-fault protection does not work, and how bad that is.
+
+use crate::plan::{Answer, Ground, Id};
+use crate::report::{Signal, Value};
+use crate::rules::Facts;
+use crate::rules::demand::camper;
+use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::tables::shape::Configuration;
+use crate::verdict::Protection;
+
+/// Receptacles without protection that works, by who would use them. In the order of the tree.
+#[derive(Debug, Default)]
+pub(super) struct Exposed {
+    /// Those that appliances are plugged into, or that an appliance without another place needs.
+    pub used: Vec<NodeIx>,
+    /// Those that a camper is plugged into.
+    pub campers: Vec<NodeIx>,
+    /// Those with a free household socket, which anybody may use.
+    pub free: Vec<NodeIx>,
+}
+
+/// Those whose protection `counts`.
+pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) -> Exposed {
+    let needs = facts.needs();
+    let nowhere_else = |at: NodeIx| {
+        let NodeKind::Receptacle { shape, .. } = facts.supply.node(at).kind else {
+            return false;
+        };
+        let unplaced = facts.figures.sharing.unplaced.iter();
+        unplaced
+            .filter(|lost| lost.reason == "refused")
+            .any(|lost| {
+                let need = needs.iter().find(|need| need.facts.id == lost.load);
+                need.is_some_and(|need| {
+                    let plug = need.load.plug.known();
+                    need.load.on.is_none() && plug.is_none_or(|plug| shape.takes(*plug))
+                })
+            })
+    };
+    let mut exposed = Exposed::default();
+    for (at, node, shape, sockets) in facts.supply.receptacles() {
+        if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
+            continue;
+        }
+        let mut here = needs.iter().filter(|need| need.at == Some(at)).peekable();
+        let household = matches!(shape.0, Configuration::N5_15 | Configuration::N5_20);
+        let used = here.peek().is_some();
+        if used && here.all(|need| camper(need.load)) {
+            exposed.campers.push(at);
+        } else if used || nowhere_else(at) {
+            exposed.used.push(at);
+        } else if household && facts.supply.fed_from(at).count() < usize::from(sockets) {
+            exposed.free.push(at);
+        }
+    }
+    exposed
+}
+
+/// How bad it is to use one, with how wet the ground is.
+pub(super) fn by_ground(facts: &Facts<'_>) -> (Signal, Value) {
+    let (signal, word) = match facts.plan.site.ground {
+        Answer::Known(Ground::Wet) => (Signal::Danger, "ground-wet"),
+        Answer::Known(Ground::Damp) => (Signal::Warning, "ground-damp"),
+        Answer::Known(Ground::Dry) => (Signal::Caution, "ground-dry"),
+        Answer::Unknown | Answer::Missing => (Signal::Danger, "ground-unknown"),
+    };
+    (signal, Value::Word { word })
+}
+
+/// The ids of receptacles.
+pub(super) fn ids(facts: &Facts<'_>, at: &[NodeIx]) -> Vec<Id> {
+    at.iter()
+        .map(|at| facts.supply.node(*at).id.clone())
+        .collect()
+}

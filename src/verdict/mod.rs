@@ -1,0 +1,258 @@
+//! One verdict for each point of use: what may be plugged in there, and why not.
+//!
+//! It is drawn once, from the plan's gear alone, before anything is placed. Sharing sends loads only
+//! where it allows; rules, labels, card, screen and answers read it, and none draws its own.
+//!
+//! A point is **refused** where something is wrong with the gear itself, and so is all that hangs
+//! behind it: nothing passes what must not be used. A point is **bare** where ground-fault protection
+//! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
+//! receptacles are judged by themselves. On damp ground and on dry a bare point is told of by
+//! rules, and refused to nobody.
+
+mod grounding;
+
+pub(crate) use grounding::BONDING_PLUG;
+pub use grounding::{Grounding, Protection, Sure};
+
+use crate::plan::{Answer, Cord, Ground, Plan};
+use crate::rules::{self, Proof};
+use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
+use crate::tables::shape::{Circuit, Configuration, Receptacle};
+use crate::value::Assumption;
+
+/// What keeps something from being used. Each is told in the words of one rule.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Cause {
+    /// Nothing trips before some part of it is overloaded.
+    Unprotected,
+    /// It gives 240 V where its shape promises 120 V or both.
+    WrongVolts,
+    /// It is live with other volts than its shape is for, or dead.
+    NotFed,
+    /// Its neutral may be missing, with 120 V things beyond it on two legs.
+    LostNeutral,
+    /// Its ground may not go through.
+    NoGround,
+    /// Its ground-fault protection is blind, or may be.
+    BlindProtection,
+    /// It has no ground-fault protection.
+    NoProtection,
+}
+
+impl Cause {
+    /// The rule that tells of it.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Unprotected => "OVER001",
+            Self::WrongVolts => "FIT006",
+            Self::NotFed => "FIT003",
+            Self::LostNeutral => "SHOCK011",
+            Self::NoGround => "CORD004",
+            Self::BlindProtection => "SHOCK013",
+            Self::NoProtection => "SHOCK001",
+        }
+    }
+}
+
+/// Why something must not be used.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Refusal {
+    /// What is wrong.
+    pub cause: Cause,
+    /// With what: the point itself, or what it hangs on.
+    pub at: NodeIx,
+}
+
+/// The verdicts on one supply.
+#[derive(Clone, Debug)]
+pub struct Verdicts<'a> {
+    supply: &'a Supply,
+    /// Joints of neutral and ground.
+    pub grounding: Grounding<'a>,
+    /// For each node.
+    refused: Vec<Option<Refusal>>,
+    /// For each node.
+    protection: Vec<Protection>,
+    /// For each node: whether an appliance there could shock somebody with nothing tripping.
+    bare: Vec<bool>,
+}
+
+/// Whether the ground is wet, or may be.
+#[must_use]
+pub fn may_be_wet(plan: &Plan) -> bool {
+    !matches!(plan.site.ground, Answer::Known(Ground::Dry | Ground::Damp))
+}
+
+/// Whether a cord's ground does not go through to ends that have one; `None` where nobody knows.
+#[must_use]
+pub fn lifts_ground(cord: &Cord) -> Option<bool> {
+    let grounded_ends = cord.ends.iter().any(|end| end.0.grounded());
+    if grounded_ends && !cord.plug.0.grounded() {
+        return Some(true);
+    }
+    let count = cord.conductors.known()?;
+    Some(grounded_ends && *count < cord.conductors_needed())
+}
+
+impl<'a> Verdicts<'a> {
+    /// The verdicts on a plan's gear.
+    #[must_use]
+    pub fn of(plan: &Plan, supply: &'a Supply) -> Self {
+        let grounding = Grounding::new(plan, supply);
+        let count = supply.nodes.len();
+        let protection: Vec<Protection> = (0..count)
+            .map(|at| grounding.protection(NodeIx(at)))
+            .collect();
+        let wet = may_be_wet(plan);
+        let bare = (0..count)
+            .map(|at| match supply.nodes[at].kind {
+                NodeKind::Receptacle { shape, .. } => {
+                    wet && !protection[at].works() && !of_campers(shape)
+                }
+                _ => false,
+            })
+            .collect();
+        // Parents come before children, so what is refused is known before what hangs on it.
+        let mut refused: Vec<Option<Refusal>> = vec![None; count];
+        for (at, own) in own_causes(plan, supply).into_iter().enumerate() {
+            let above = supply.nodes[at].parent.and_then(|parent| refused[parent.0]);
+            let own = own.map(|cause| Refusal {
+                cause,
+                at: NodeIx(at),
+            });
+            refused[at] = above.or(own);
+        }
+        Self {
+            supply,
+            grounding,
+            refused,
+            protection,
+            bare,
+        }
+    }
+
+    /// Every unknown that was taken for the unsafe case here.
+    pub(crate) fn assumed(&self) -> Option<Assumption> {
+        let socket = self.grounding.bonding_socket()?;
+        socket.assumed.then(|| Assumption {
+            field: "generator.bonding_plug_in".to_owned(),
+            value: (&self.supply.node(socket.at).id).into(),
+            why: "bonding-plug-in",
+        })
+    }
+
+    /// Why nothing at all may be used here, if so.
+    #[must_use]
+    pub fn refused(&self, at: NodeIx) -> Option<Refusal> {
+        self.refused[at.0]
+    }
+
+    /// Why no appliance may be plugged in here, if so.
+    #[must_use]
+    pub fn no_loads(&self, at: NodeIx) -> Option<Refusal> {
+        self.refused(at).or_else(|| {
+            self.bare[at.0].then(|| Refusal {
+                cause: match self.protection(at) {
+                    Protection::Blind { .. } | Protection::Doubtful { .. } => {
+                        Cause::BlindProtection
+                    }
+                    Protection::Works(_) | Protection::None => Cause::NoProtection,
+                },
+                at,
+            })
+        })
+    }
+
+    /// Whether ground-fault protection works here.
+    #[must_use]
+    pub fn protection(&self, at: NodeIx) -> Protection {
+        self.protection[at.0]
+    }
+
+    /// Whether it may be relied on here.
+    #[must_use]
+    pub fn protected(&self, at: NodeIx) -> bool {
+        self.protection(at).works()
+    }
+}
+
+/// Shapes that campers and vehicles plug into: codes ask for no ground-fault protection there, since a
+/// camper has its own and may leak more than one allows.
+const fn of_campers(shape: Receptacle) -> bool {
+    use Configuration::{L5_30, L14_30, N14_50, TT30};
+    matches!(shape.0, TT30 | N14_50 | L5_30 | L14_30)
+}
+
+/// What is wrong with each node by itself, the gravest of it.
+fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
+    let mut causes: Vec<Option<Cause>> = vec![None; supply.nodes.len()];
+    let mut note = |at: NodeIx, cause: Cause| {
+        let known = &mut causes[at.0];
+        *known = Some(known.map_or(cause, |known| known.min(cause)));
+    };
+    let dry = plan.site.ground == Answer::Known(Ground::Dry);
+    for (at, node) in supply.nodes.iter().enumerate() {
+        let ix = NodeIx(at);
+        if matches!(
+            rules::prove(plan, supply, ix),
+            Proof::Unknown | Proof::TooHigh { .. }
+        ) {
+            note(splitter(supply, ix).unwrap_or(ix), Cause::Unprotected);
+        }
+        match node.kind {
+            NodeKind::Receptacle { .. } if is_trap(supply, ix) => note(ix, Cause::WrongVolts),
+            NodeKind::Receptacle { .. } if node.reason == LimitReason::NotFed => {
+                note(ix, Cause::NotFed);
+            }
+            NodeKind::Cord { .. } => {
+                let Some(cord) = plan.cords.iter().find(|cord| cord.id == node.id) else {
+                    continue;
+                };
+                if lost_neutral(supply, ix, cord) {
+                    note(ix, Cause::LostNeutral);
+                }
+                if !dry && lifts_ground(cord) != Some(false) {
+                    note(ix, Cause::NoGround);
+                }
+            }
+            _ => {}
+        }
+    }
+    causes
+}
+
+/// The cord whose end this is.
+pub(crate) fn splitter(supply: &Supply, ix: NodeIx) -> Option<NodeIx> {
+    let node = supply.node(ix);
+    node.parent.filter(|parent| {
+        matches!(node.kind, NodeKind::Receptacle { .. })
+            && matches!(supply.node(*parent).kind, NodeKind::Cord { .. })
+    })
+}
+
+/// Whether a receptacle gives 240 V and no neutral where its shape says otherwise.
+pub(crate) fn is_trap(supply: &Supply, ix: NodeIx) -> bool {
+    let node = supply.node(ix);
+    let NodeKind::Receptacle { shape, .. } = node.kind else {
+        return false;
+    };
+    node.legs == Legs::Between
+        && shape.0.circuit() != Circuit::TwoLegs
+        // What hangs on a receptacle that gets nothing at all gets nothing either.
+        && supply.up(ix).skip(1).all(|(_, above)| {
+            !matches!(above.kind, NodeKind::Receptacle { .. })
+                || above.reason != LimitReason::NotFed
+        })
+}
+
+/// Whether a cord with both legs may lack its neutral while 120 V things hang beyond it.
+pub(crate) fn lost_neutral(supply: &Supply, ix: NodeIx, cord: &Cord) -> bool {
+    const FOUR: u8 = 4;
+    cord.conductors.known().is_none_or(|count| *count < FOUR)
+        && cord.circuit() == Circuit::TwoLegsNeutral
+        && supply.node(ix).legs == Legs::Both
+        && supply.receptacles().any(|(end, _, shape, _)| {
+            shape.0.circuit() != Circuit::TwoLegs && supply.up(end).any(|(above, _)| above == ix)
+        })
+}

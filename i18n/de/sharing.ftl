@@ -7,10 +7,15 @@ change-no-building = Schließen Sie den Generator nicht an die Leitungen eines G
 change-open-air = Stellen Sie den Generator ins Freie, nichts darüber außer einem Dach weit oben, an allen Seiten offen, und ringsum 4 ft (1.2 m) frei. Nie in Zelt, Vorbau, Fahrzeug oder Schuppen, und nie unter eine Plane.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
+change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
+change-leave-home = Benutzen Sie { $first } hier nicht. Lassen Sie es zu Hause oder ausgesteckt und weggeräumt.
 change-set-aside = Stecken Sie { $first } aus und lassen Sie es unbenutzt, mit allem, was daran hängt. Schließen Sie die Geräte so an, wie die neue Karte zeigt.
+change-unplug = Stecken Sie { $first } aus.
+change-bonding-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker N-PE in „{ $to }“, ohne GFCI.
 change-replug = Stecken Sie { $first } in „{ $to }“.
 change-move = Schließen Sie { $first } an { $to } an.
 change-by-the-card = der Stelle, die die Karte zeigt,
+change-take-turns = An { $to } wechselt sich { $first } mit { $with } ab: Stecken Sie das eine aus, bevor Sie das andere einstecken.
 change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
 change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten Sie es aus, bevor Menschen schlafen.
 change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt { $first }.
@@ -18,7 +23,10 @@ change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt 
 change-grounded-cord = Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.
 change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt { $first }.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
-change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in jede freie Dose von { $first }. Schließen Sie nur dahinter an.
+change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
+        [one] eine Dose
+       *[other] { $sockets } Dosen
+    } von { $first }. Schließen Sie nur dahinter an.
 change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel mit GFCI in { $first }: 12 AWG, für draußen gekennzeichnet.
 change-smaller-appliance = Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
 change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
@@ -27,7 +35,7 @@ change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Sch
 
 ## tallywatt mend
 
-mend-title = Was es beheben würde, das Einfachste zuerst
+mend-title = Was es beheben würde, in dieser Reihenfolge
 mend-nothing = Es gibt keine Gefahr zu beheben, und alles, was laufen muss, kann laufen. Es wird nichts geändert.
 mend-cost = { $cost ->
         [one] 1 Punkt
@@ -57,6 +65,7 @@ mend-proven = Nichts Billigeres auf der Liste der Änderungen behebt ebenso viel
 mend-unproven = Vielleicht gibt es etwas Billigeres, das ebenso viel behebt: Nicht alles wurde versucht.
 mend-left = Keine Änderung auf der Liste behebt den Rest. „tallywatt check“ sagt, was übrig ist.
 mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin.
+mend-kept = { $path } wurde nicht geschrieben: Der Plan bleibt, wie er ist.
 mend-people = Das ändert den Plan, nicht die Ausrüstung. Nur Menschen können es wahr machen. Tun Sie jeden Schritt, sehen Sie noch einmal nach, und starten Sie erst dann den Motor.
 mend-try = „--into NEU.toml“ schreibt den geänderten Plan in eine neue Datei.
 mend-exists = { $path } gibt es schon, und es wurde nichts geschrieben. Nennen Sie eine neue Datei.
@@ -100,6 +109,10 @@ may-no-place = { $names } { $count ->
         [one] hat
        *[other] haben
     } in diesem Plan keine Steckdose.
+may-taken = { $names } { $count ->
+        [one] teilt sich die Dose
+       *[other] teilen sich die Dose
+    } mit etwas anderem, das Sie nennen. Stecken Sie das zuerst aus, und immer nur eines ein.
 may-nothing = Alles, was Sie nennen, läuft schon.
 may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
 may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.

@@ -69,8 +69,8 @@ AIR006 = { $fix ->
    *[other] The generator runs while people sleep: { $about }
   }
     .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. Then it needs open air, { $ample } or more to people, and a working alarm where they sleep.
-    .fix-battery = Charge a battery by day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
-    .fix-life = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
+    .fix-by-day = Charge a battery by day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
+    .fix-life-by-day = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
     .fix-when = Say in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.
 
 night-told = by the quiet hours

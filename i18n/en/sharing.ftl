@@ -7,10 +7,15 @@ change-no-building = Do not connect the generator to any building’s wiring. Pl
 change-open-air = Stand the generator in the open, with nothing over it but a roof well above, open on all sides, and 4 ft (1.2 m) clear all round. Never in a tent, porch, vehicle or shed, and never under a tarp.
 change-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep.
 change-uncoil = Unwind { $first } and lay it out loosely.
+change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
+change-leave-home = Do not use { $first } here. Leave it at home, or unplugged and put away.
 change-set-aside = Unplug { $first } and leave it unused, with whatever hangs on it. Plug its things in as the new card shows.
+change-unplug = Unplug { $first }.
+change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
 change-replug = Plug { $first } into “{ $to }”.
 change-move = Plug { $first } into { $to }.
 change-by-the-card = where the card shows
+change-take-turns = At { $to }, let { $first } take turns with { $with }: unplug one before you plug in the other.
 change-another-hour = Run { $first } at { $to } and no longer at { $from }.
 change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
 change-shorter-cord = Use a cord of { $length } in place of { $first }.
@@ -18,7 +23,10 @@ change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
 change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.
 change-thicker-cord = Use a cord of { $wire } in place of { $first }.
 change-protected-cord = Put a listed GFCI cord or GFCI adapter where { $first } plugs in, or use a listed cord with a GFCI in its place.
-change-protected-outlet = Put a listed GFCI cord or adapter into every free socket of { $first }. Plug in only behind it.
+change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
+        [one] one socket
+       *[other] { $sockets } sockets
+    } of { $first }. Plug in only behind it.
 change-three-way-cord = Plug a listed three-way cord with a GFCI into { $first }: 12 AWG, marked for outdoors.
 change-smaller-appliance = Use an appliance of { $power } or less in place of { $first }.
 change-box-for-splitter = Use a listed distribution box, with a breaker and a GFCI for each receptacle, in place of { $first }.
@@ -27,7 +35,7 @@ change-new-box = Plug a listed distribution box, with a breaker and a GFCI for e
 
 ## tallywatt mend
 
-mend-title = What would clear it, the least trouble first
+mend-title = What would clear it, in the order to do it
 mend-nothing = There is no danger to clear, and all that must run can run. Nothing is changed.
 mend-cost = { $cost ->
         [one] 1 point
@@ -57,6 +65,7 @@ mend-proven = Nothing cheaper on the list of changes clears as much.
 mend-unproven = There may be something cheaper that does as much: not everything was tried.
 mend-left = No change on the list clears the rest. “tallywatt check” tells what is left.
 mend-wrote = The changed plan is written to { $path }. Notes that you wrote into the old file are not in it.
+mend-kept = { $path } was not written: the plan is as it was.
 mend-people = This changes the plan, not the gear. Only people can make it true. Do each step, look again, and only then start the engine.
 mend-try = “--into NEW.toml” writes the changed plan to a new file.
 mend-exists = { $path } is there already, and nothing was written. Name a new file.
@@ -99,6 +108,10 @@ may-no-place = { $names } { $count ->
         [one] has
        *[other] have
     } no receptacle to plug into in this plan.
+may-taken = { $names } { $count ->
+        [one] shares its socket
+       *[other] share their sockets
+    } with something else that you name. Unplug that first, and plug in one at a time.
 may-nothing = Everything you name runs already.
 may-over-short = { $at } carries { $limit }. These ask { $asks }: { $over } too much.
 may-over-hours = { $at } carries { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.

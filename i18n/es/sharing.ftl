@@ -7,10 +7,15 @@ change-open-air = Ponga el generador al aire libre, sin nada encima salvo un tec
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle { $first } y extiéndalo suelto.
+change-run-alone = Pare todos los motores. Quite lo que une los generadores y haga funcionar uno solo.
+change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
 change-set-aside = Desenchufe { $first } y no lo use, ni nada de lo que cuelga de él. Enchufe lo que tenía conectado como muestra la tarjeta nueva.
+change-unplug = Desenchufe { $first }.
+change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
 change-replug = Enchufe { $first } en “{ $to }”.
 change-move = Enchufe { $first } en { $to }.
 change-by-the-card = el lugar que muestra la tarjeta
+change-take-turns = En { $to }, use { $first } por turnos con { $with }: desenchufe uno antes de enchufar el otro.
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
 change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
 change-shorter-cord = Use un cable de { $length } en lugar de { $first }.
@@ -18,7 +23,10 @@ change-outdoor-cord = Use un cable marcado para exteriores en lugar de { $first 
 change-grounded-cord = Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.
 change-thicker-cord = Use un cable de { $wire } en lugar de { $first }.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
-change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en cada toma libre de { $first }. Enchufe solo detrás de él.
+change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
+        [one] una toma
+       *[other] { $sockets } tomas
+    } de { $first }. Enchufe solo detrás de él.
 change-three-way-cord = Enchufe en { $first } un cable de tres salidas con { -gfci }, certificado por un laboratorio: 12 AWG, marcado para exteriores.
 change-smaller-appliance = Use un aparato de { $power } o menos en lugar de { $first }.
 change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
@@ -27,7 +35,7 @@ change-new-box = Enchufe en { $first } una caja de distribución certificada por
 
 ## tallywatt mend
 
-mend-title = Qué lo eliminaría, lo menos trabajoso primero
+mend-title = Qué lo eliminaría, en el orden en que se hace
 mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar puede funcionar. No se cambia nada.
 mend-cost = { $cost ->
         [one] 1 punto
@@ -57,6 +65,7 @@ mend-proven = Nada más barato de la lista de cambios elimina tanto.
 mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
 mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.
 mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él.
+mend-kept = { $path } no se escribió: el plan queda como estaba.
 mend-people = Esto cambia el plan, no el equipo. Solo las personas pueden hacerlo realidad. Haga cada paso, mire otra vez, y solo entonces arranque el motor.
 mend-try = “--into NUEVO.toml” escribe el plan cambiado en un archivo nuevo.
 mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
@@ -100,6 +109,10 @@ may-no-place = { $names } no { $count ->
         [one] tiene
        *[other] tienen
     } en este plan un { -receptacle } donde enchufarse.
+may-taken = { $names } { $count ->
+        [one] comparte su toma
+       *[other] comparten su toma
+    } con otra cosa que usted nombra. Desenchufe esa primero, y enchufe una cada vez.
 may-nothing = Todo lo que nombra ya funciona.
 may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
 may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.

@@ -7,10 +7,18 @@ change-open-air = Placez { -generator(form: "the") } à l’air libre, sans rien
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
 change-uncoil = Déroulez { $first } et étendez-la sans la serrer.
+change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -generator(form: "many") }, et n’en faites tourner { -generator.gender ->
+        [feminine] qu’une seule
+       *[masculine] qu’un seul
+    }.
+change-leave-home = N’utilisez pas { $first } ici. Laissez cet appareil à la maison, ou débranché et rangé.
 change-set-aside = Débranchez { $first } et ne vous en servez pas, ni de ce qui y est branché. Branchez ses appareils comme la nouvelle carte le montre.
+change-unplug = Débranchez { $first }.
+change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
 change-replug = Branchez { $first } à « { $to } ».
 change-move = Branchez { $first } à { $to }.
 change-by-the-card = l’endroit indiqué sur la carte
+change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
 change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
 change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
 change-shorter-cord = Prenez une rallonge de { $length } à la place de { $first }.
@@ -18,7 +26,10 @@ change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la pla
 change-grounded-cord = Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
 change-thicker-cord = Prenez une rallonge de { $wire } à la place de { $first }.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
-change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans chaque place libre de { $first }. Ne branchez rien ailleurs qu’à la suite.
+change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
+        [one] une place
+       *[other] { $sockets } places
+    } de { $first }. Ne branchez rien ailleurs qu’à la suite.
 change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises, certifiée par un laboratoire : 12 AWG, marquée pour l’extérieur.
 change-smaller-appliance = Prenez un appareil de { $power } ou moins à la place de { $first }.
 change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
@@ -27,7 +38,7 @@ change-new-box = Branchez à { $first } un coffret de distribution certifié par
 
 ## tallywatt mend
 
-mend-title = Ce qui y remédierait, le plus simple d’abord
+mend-title = Ce qui y remédierait, dans l’ordre où le faire
 mend-nothing = Il n’y a aucun danger à éliminer, et tout ce qui doit fonctionner le peut. Rien n’est changé.
 mend-cost = { $cost ->
         [one] 1 point
@@ -57,6 +68,7 @@ mend-proven = Rien de moins coûteux dans la liste des changements n’en élimi
 mend-unproven = Il existe peut-être quelque chose de moins coûteux qui en fait autant : tout n’a pas été essayé.
 mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt check » dit ce qui reste.
 mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas.
+mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
 mend-people = Ceci change le plan, pas le matériel. Seuls des gens peuvent le rendre vrai. Faites chaque étape, regardez de nouveau, et seulement ensuite démarrez le moteur.
 mend-try = « --into NOUVEAU.toml » écrit le plan changé dans un nouveau fichier.
 mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
@@ -102,6 +114,10 @@ may-no-place = { $names } { $count ->
         [one] n’a
        *[other] n’ont
     } pas de prise où se brancher dans ce plan.
+may-taken = { $names } { $count ->
+        [one] partage sa place
+       *[other] partagent leur place
+    } avec un autre appareil que vous nommez. Débranchez d’abord celui-là, et n’en branchez qu’un à la fois.
 may-nothing = Tout ce que vous nommez fonctionne déjà.
 may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
 may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.

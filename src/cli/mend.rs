@@ -33,7 +33,9 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     mended.tell(&plan, &mut report);
 
     let mut wrote = None;
-    if let Some(into) = &arguments.into {
+    // A plan that nothing is changed in is there already.
+    let changed = !mended.steps.is_empty();
+    if let Some(into) = arguments.into.as_ref().filter(|_| changed) {
         let text = plan::write(&mended.plan);
         // What this program writes and cannot read would be its own fault; better said now.
         if let Err(problems) = plan::read(&text) {
@@ -54,12 +56,16 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
             let mut say = |text: &str| {
                 let _ = writeln!(output, "\n{}", textwrap::fill(text, wrapping(width)));
             };
-            match wrote {
-                Some(path) => say(&words.with("mend-wrote", [("path", path.into())])),
-                None if !mended.changes.is_empty() => say(&words.text("mend-try")),
-                None => {}
+            match (wrote, &arguments.into) {
+                (Some(path), _) => say(&words.with("mend-wrote", [("path", path.into())])),
+                (None, Some(into)) => {
+                    let path = into.display().to_string();
+                    say(&words.with("mend-kept", [("path", path.into())]));
+                }
+                (None, None) if changed => say(&words.text("mend-try")),
+                (None, None) => {}
             }
-            if !mended.changes.is_empty() {
+            if changed {
                 say(&words.text("mend-people"));
             }
             say(&words.text("check-defer"));

@@ -4,16 +4,20 @@
 //! that clears the problem; a change on it that does not help costs only time, since every set
 //! is judged by the whole check.
 
+use std::cmp::Reverse;
+
 use rust_decimal::Decimal;
 
-use super::change::{Change, shape_of};
-use crate::plan::{Answer, Cord, Draw, Id, LoadKind, Plan, Span, Stands};
+use super::change::{Change, apart, begun_at, shape_of};
+use super::places::{Sockets, at_once, plugs_at};
+use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, Stands, System, Wanted};
 use crate::quantity::Length;
-use crate::report::{Finding, Report, Signal};
-use crate::supply::LimitReason;
+use crate::report::{Finding, LoadFacts, Report, Signal, Value};
+use crate::rules::{self, NIGHT};
 use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
-use crate::tables::shape::{Configuration, Plug, Receptacle};
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
+use crate::verdict::BONDING_PLUG;
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -24,8 +28,12 @@ const LENGTHS: [Length; 2] = [
     Length::from_millimetres(7_620),
     Length::from_millimetres(15_240),
 ];
-/// How many later hours are tried for each load.
-const LATER: usize = 4;
+/// How many other hours are tried for each of a load's.
+const OTHER_HOURS: usize = 4;
+/// How many places are tried for what may go to any.
+const PLACES: usize = 2;
+/// The areas whose dangers lie in the gear.
+const OF_GEAR: [&str; 4] = ["overcurrent", "fit", "shock", "cord"];
 /// One over so much of its power: how much smaller an appliance is tried.
 const PARTS: [u8; 2] = [2, 3];
 
@@ -58,8 +66,46 @@ pub(super) fn problems(plan: &Plan, report: &Report, down_to: Signal) -> Vec<Pro
             });
         }
     }
-    list.extend(waiting(plan, report).into_iter().map(Problem::Waits));
+    let too_much = too_much_already(plan, report);
+    // Who has no room because another is on gets it, or does not, once that is settled.
+    let unplaced = &report.figures.sharing.unplaced;
+    let no_room = |id: &Id| {
+        unplaced
+            .iter()
+            .any(|it| it.load == *id && it.reason == "no-room")
+    };
+    let settled_first = |set: &Vec<Id>| match set.as_slice() {
+        [id] => no_room(id) && too_much.iter().any(|pair| pair.contains(id)),
+        _ => false,
+    };
+    let waiting = waiting(plan, report).into_iter();
+    let waiting = waiting.filter(|set| !settled_first(set));
+    list.extend(waiting.chain(too_much.iter().cloned()).map(Problem::Waits));
     list
+}
+
+impl Problem {
+    /// Whether this is what is left of another one, or it itself.
+    pub(super) fn within(&self, other: &Self) -> bool {
+        let among = |these: &[Id], those: &[Id]| these.iter().all(|id| those.contains(id));
+        match (self, other) {
+            (
+                Self::Finding { code, about },
+                Self::Finding {
+                    code: of,
+                    about: whole,
+                },
+            ) => code == of && among(about, whole),
+            (Self::Waits(loads), Self::Waits(whole)) => among(loads, whole),
+            _ => false,
+        }
+    }
+
+    /// How many things it names, at least one.
+    pub(super) fn size(&self) -> usize {
+        let (Self::Finding { about: named, .. } | Self::Waits(named)) = self;
+        named.len().max(1)
+    }
 }
 
 /// Most rules name what has a part in one hazard; some, parts that are each cured by themselves.
@@ -71,72 +117,150 @@ fn split(finding: &Finding) -> Vec<Vec<Id>> {
     }
 }
 
-/// The musts without a place, and the sets of musts that are wanted at one time and may not be
-/// on together. What has no hours and does not run for long waits without harm.
-pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
-    let facts = &report.figures.loads;
-    let load = |id: &Id| {
-        let fact = facts.iter().find(|fact| fact.id == *id)?;
-        plan.loads.iter().find(|load| load.id == fact.of)
-    };
-    let must = |id: &Id| {
-        load(id).is_some_and(|it| {
-            it.wanted == crate::plan::Wanted::Must || it.may_be(LoadKind::Medical)
-        })
-    };
-    let on = |id: &Id, minute: u16| {
-        load(id).is_some_and(|it| {
+/// What the plan says of each load of its report.
+struct Wants<'a> {
+    plan: &'a Plan,
+    report: &'a Report,
+    /// More is on than a minute before only where some hours begin.
+    begins: Vec<u16>,
+}
+
+impl<'a> Wants<'a> {
+    fn of(plan: &'a Plan, report: &'a Report) -> Self {
+        let spans = plan.loads.iter().flat_map(|it| &it.hours);
+        let begins = std::iter::once(0).chain(spans.map(|span| span.from));
+        Self {
+            plan,
+            report,
+            begins: begins.collect(),
+        }
+    }
+
+    fn load(&self, id: &Id) -> Option<(&'a Load, &'a LoadFacts)> {
+        let fact = self
+            .report
+            .figures
+            .loads
+            .iter()
+            .find(|fact| fact.id == *id)?;
+        Some((
+            self.plan.loads.iter().find(|load| load.id == fact.of)?,
+            fact,
+        ))
+    }
+
+    fn must(&self, id: &Id) -> bool {
+        self.load(id)
+            .is_some_and(|(it, _)| it.wanted == Wanted::Must || it.may_be(LoadKind::Medical))
+    }
+
+    /// Whether it is on at that minute. What has no hours and does not run for long waits without harm.
+    fn on(&self, id: &Id, minute: u16) -> bool {
+        self.load(id).is_some_and(|(it, fact)| {
             if it.hours.is_empty() {
-                let continuous = facts.iter().any(|fact| fact.id == *id && fact.continuous);
-                continuous || it.may_be(LoadKind::Medical)
+                fact.continuous || it.may_be(LoadKind::Medical)
             } else {
                 it.hours.iter().any(|span| span.contains(minute))
             }
         })
-    };
-    // More is on than a minute before only where some hours begin.
-    let minutes: Vec<u16> = std::iter::once(0)
-        .chain(
-            plan.loads
-                .iter()
-                .flat_map(|it| &it.hours)
-                .map(|span| span.from),
-        )
-        .collect();
+    }
+
+    fn at_one_time(&self, set: &[Id]) -> bool {
+        let mut begins = self.begins.iter();
+        begins.any(|minute| set.iter().all(|id| self.on(id, *minute)))
+    }
+}
+
+/// The musts without a place, and the sets of musts that are wanted at one time and may not be
+/// on together.
+pub(super) fn waiting(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
+    let wants = Wants::of(plan, report);
     let sharing = &report.figures.sharing;
-    let lost = sharing
-        .unplaced
-        .iter()
-        .filter(|unplaced| must(&unplaced.load))
-        .map(|unplaced| vec![unplaced.load.clone()]);
+    let lost = sharing.unplaced.iter().map(|unplaced| &unplaced.load);
+    let lost = lost.filter(|id| wants.must(id)).map(|id| vec![id.clone()]);
     let clash = sharing.never.iter().filter(|set| {
-        set.iter().all(must)
-            && (set.len() == 1
-                || minutes
-                    .iter()
-                    .any(|minute| set.iter().all(|id| on(id, *minute))))
+        set.iter().all(|id| wants.must(id)) && (set.len() == 1 || wants.at_one_time(set))
     });
     lost.chain(clash.cloned()).collect()
 }
 
-/// Every change of the list that may have a part in clearing the problem.
-pub(super) fn changes(plan: &Plan, report: &Report, problem: &Problem) -> Vec<Change> {
-    let list = List { plan, report };
-    let mut changes = match problem {
-        Problem::Finding { code, about } => list.for_finding(code, about),
-        Problem::Waits(loads) => list.for_waiting(loads),
-    };
-    changes.sort();
-    changes.dedup();
-    changes
+/// Two musts that are wanted at one time and are too much for the set, wherever they will be plugged in:
+/// one of them has no place yet.
+fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
+    let wants = Wants::of(plan, report);
+    let musts: Vec<&Id> = report.figures.loads.iter().map(|fact| &fact.id).collect();
+    let unplaced = &report.figures.sharing.unplaced;
+    let lost = |id: &Id| unplaced.iter().any(|it| it.load == *id);
+    let mut pairs = Vec::new();
+    for one in musts.iter().filter(|id| lost(id) && wants.must(id)) {
+        for other in musts.iter().filter(|id| *id != one && wants.must(id)) {
+            // Of two that are lost once.
+            let pair = [(*one).clone(), (*other).clone()];
+            if (!lost(other) || one < other)
+                && beyond_the_set(report, &pair)
+                && wants.at_one_time(&pair)
+            {
+                pairs.push(pair.into());
+            }
+        }
+    }
+    pairs
 }
 
-struct List<'a> {
+/// Whether these ask for more than the set gives, running or with one of them starting. Of
+/// a set with two legs only their sum is asked: where they are plugged in decides the rest.
+fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
+    let facts = || {
+        loads
+            .iter()
+            .filter_map(|id| report.figures.loads.iter().find(|fact| fact.id == *id))
+    };
+    // Volt-amperes: what a leg carries is counted in amps.
+    let running: Decimal = facts()
+        .map(|fact| fact.running_amps.amount * fact.volts.amount)
+        .sum();
+    let step = facts()
+        .map(|fact| (fact.starting_amps.amount - fact.running_amps.amount) * fact.volts.amount)
+        .max()
+        .unwrap_or_default();
+    let usable = &report.figures.usable;
+    running > usable.rated_watts.amount || running + step > usable.peak_watts.amount
+}
+
+/// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
+/// for the night where nobody knows them.
+fn silent(plan: &Plan) -> [Span; 2] {
+    [NIGHT, plan.site.quiet_hours.or(NIGHT)]
+}
+
+/// The list of a plan.
+pub(super) struct List<'a> {
     plan: &'a Plan,
     report: &'a Report,
+    sockets: Sockets<'a>,
 }
 
-impl List<'_> {
+impl<'a> List<'a> {
+    /// `report` is the plan's own, at least as much of it as a trial gives.
+    pub fn of(plan: &'a Plan, report: &'a Report) -> Self {
+        Self {
+            plan,
+            report,
+            sockets: Sockets::of(plan),
+        }
+    }
+
+    /// Every change of the list that may have a part in clearing the problem.
+    pub fn changes(&self, problem: &Problem) -> Vec<Change> {
+        let mut changes = match problem {
+            Problem::Finding { code, about } => self.for_finding(code, about),
+            Problem::Waits(loads) => self.for_waiting(loads),
+        };
+        changes.sort();
+        changes.dedup();
+        changes
+    }
+
     fn for_finding(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
         match code {
@@ -164,38 +288,21 @@ impl List<'_> {
                 changes.extend(others.map(|load| Change::OffAtNight(load.id.clone())));
             }
             "SHOCK003" => changes.push(Change::NoBuilding),
+            "POWER008" => changes.push(Change::RunAlone),
             "SHOCK001" => {
                 for id in about {
-                    changes.extend(self.protection(id));
+                    changes.extend(self.protection(id, 0));
                 }
             }
-            "CORD002" => {
-                for id in about {
-                    changes.push(Change::OutdoorCord(id.clone()));
-                    changes.push(Change::SetAside(id.clone()));
-                }
-            }
-            "CORD004" => {
-                for id in about {
-                    changes.push(Change::GroundedCord(id.clone()));
-                    changes.push(Change::SetAside(id.clone()));
-                }
-            }
+            "SHOCK013" => changes.extend(self.joint_elsewhere(code, about)),
+            "CORD002" => changes.extend(about.iter().cloned().map(Change::OutdoorCord)),
+            "CORD004" => changes.extend(about.iter().cloned().map(Change::GroundedCord)),
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
-                for id in about {
-                    changes.push(Change::ListedBox(id.clone()));
-                    changes.push(Change::SetAside(id.clone()));
-                }
+                changes.extend(about.iter().cloned().map(Change::ListedBox));
             }
             "HEALTH002" => changes.extend(about.iter().cloned().map(Change::OffAtNight)),
-            // No other cord or box makes the neutral that is not there.
-            "FIT006" => {
-                for id in about {
-                    let cord = self.cord(id).map(|cord| cord.id.clone());
-                    let part = cord.or_else(|| self.box_of(id).cloned());
-                    changes.extend(part.map(Change::SetAside));
-                }
-            }
+            // No other cord or box makes the neutral or the volts that are not there.
+            "FIT006" => changes.extend(about.iter().filter_map(|id| self.left_home(id))),
             "POWER001" | "POWER002" => changes.extend(self.load_changes(about)),
             // What carries too much, or is protected too little, at whatever part.
             _ => {
@@ -208,7 +315,79 @@ impl List<'_> {
                 }
             }
         }
+        // Whatever is wrong with gear, it can be left unused.
+        let of_gear = |rule: &rules::Rule| OF_GEAR.contains(&rule.area);
+        if rules::find(code).is_some_and(of_gear) {
+            for id in about {
+                changes.extend(self.unplugged(id));
+            }
+        }
         changes
+    }
+
+    /// What takes the joint of neutral and ground away from beyond a GFCI, or the GFCI to beyond it.
+    fn joint_elsewhere(&self, code: &str, about: &[Id]) -> Vec<Change> {
+        let mut changes: Vec<Change> = about.iter().flat_map(|id| self.protection(id, 0)).collect();
+        let findings = self.report.findings.iter();
+        let of_these =
+            findings.filter(|it| it.code == code && about.iter().all(|id| it.about.contains(id)));
+        for finding in of_these {
+            let Some(Value::Name(joint)) = finding.values.get("joint") else {
+                continue;
+            };
+            if let Some(it) = self.plan.boxes.iter().find(|it| it.id.as_str() == joint) {
+                changes.push(Change::ListedBox(it.id.clone()));
+                changes.push(Change::SetAside(it.id.clone()));
+            } else {
+                let outlets = self.plan.generator.outlets.iter();
+                let fine = outlets.filter(|outlet| {
+                    outlet.shape.takes(BONDING_PLUG)
+                        && outlet.gfci == Answer::Known(false)
+                        && self.sockets.free(&outlet.id) > 0
+                });
+                changes.extend(fine.map(|outlet| Change::BondingPlug(outlet.id.clone())));
+            }
+        }
+        changes
+    }
+
+    /// What takes a part out of use, or a receptacle: the part itself, and what is
+    /// plugged in there or has no other place, if it is only a wish.
+    fn unplugged(&self, id: &Id) -> Vec<Change> {
+        let mut changes = self.moves(id);
+        let there = self
+            .plan
+            .loads
+            .iter()
+            .filter(|load| load.on.as_ref() == Some(id));
+        let wishes = there.chain(self.kept_out(id));
+        let wishes = wishes.filter(|load| load.wanted == Wanted::Wish);
+        changes.extend(wishes.filter_map(|load| self.left_home(&load.id)));
+        changes.extend(self.part(id).map(Change::SetAside));
+        changes.extend(self.gear_at(id).into_iter().map(Change::SetAside));
+        changes
+    }
+
+    /// The cords and boxes that are plugged in somewhere.
+    fn gear_at(&self, at: &Id) -> Vec<Id> {
+        let cords = self.plan.cords.iter().map(|it| (&it.id, &it.from));
+        let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
+        let there = cords
+            .chain(boxes)
+            .filter(|(_, from)| from.as_ref() == Some(at));
+        there.map(|(part, _)| part.clone()).collect()
+    }
+
+    /// The cord or box that this is, or is a receptacle of.
+    fn part(&self, id: &Id) -> Option<Id> {
+        let cord = self.cord(id).map(|cord| cord.id.clone());
+        cord.or_else(|| self.box_of(id).cloned())
+    }
+
+    /// A load that nothing here can run is not used. What somebody's health depends on is no such.
+    fn left_home(&self, id: &Id) -> Option<Change> {
+        let load = self.load_of(id)?;
+        (!load.may_be(LoadKind::Medical)).then(|| Change::LeaveHome(load.id.clone()))
     }
 
     /// The parts from the set to a receptacle.
@@ -239,66 +418,61 @@ impl List<'_> {
             .map(|it| &it.id)
     }
 
-    /// What protects a receptacle, or takes it out of use.
-    fn protection(&self, at: &Id) -> Vec<Change> {
+    /// What protects a receptacle, with what is planned for it and so many plugs `more`.
+    fn protection(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes: Vec<Change> = self.moves(at);
         let mut path = self.path(at);
         path.push(at.clone());
         for id in path {
             if let Some(cord) = self.cord(&id) {
                 changes.push(Change::ProtectedCord(cord.id.clone()));
-                changes.push(Change::SetAside(cord.id.clone()));
                 if cord.ends.len() > 1 {
                     changes.push(Change::BoxForSplitter(cord.id.clone()));
                 }
                 changes.extend(self.replugs(&cord.id));
             } else if let Some(it) = self.box_of(&id) {
                 changes.push(Change::ListedBox(it.clone()));
-                changes.push(Change::SetAside(it.clone()));
                 changes.extend(self.replugs(it));
             }
         }
         if self.cord(at).is_none() {
-            let sockets = self.free(at);
-            if sockets > 0 {
-                changes.push(Change::ProtectedOutlet {
+            let placed = self.report.figures.sharing.placed.iter();
+            let placed = placed.filter(|placed| placed.at == *at).count();
+            let planned = placed.max(plugs_at(self.plan, at)) + more.max(self.kept_out(at).count());
+            let room = self.sockets.beside_gear(at);
+            // Some of what is planned for it may find another place.
+            changes.extend((1..=planned.min(room)).filter_map(|sockets| {
+                Some(Change::ProtectedOutlet {
                     at: at.clone(),
-                    sockets,
-                });
+                    sockets: u8::try_from(sockets).ok()?,
+                })
+            }));
+            if planned > 1 && room > 0 {
+                changes.extend(self.three_way(at));
             }
         }
         changes
     }
 
-    /// How many sockets of a receptacle no cord or box takes up.
-    fn free(&self, at: &Id) -> u8 {
-        let boxes = self.plan.boxes.iter();
-        let outlets = self.plan.generator.outlets.iter();
-        let sockets = outlets
-            .chain(boxes.clone().flat_map(|it| &it.outlets))
-            .find(|outlet| outlet.id == *at)
-            .map_or(1, crate::plan::Outlet::socket_count);
-        let taken = self
-            .plan
-            .cords
-            .iter()
-            .map(|cord| &cord.from)
-            .chain(boxes.map(|it| &it.from))
-            .filter(|from| from.as_ref() == Some(at))
-            .count();
-        sockets.saturating_sub(u8::try_from(taken).unwrap_or(u8::MAX))
+    /// The loads, each of a count, that would go there, or elsewhere, if they might.
+    fn kept_out(&self, at: &Id) -> impl Iterator<Item = &Load> {
+        let unplaced = self.report.figures.sharing.unplaced.iter();
+        let refused = unplaced.filter(|lost| lost.reason == "refused");
+        let loads = refused.filter_map(|lost| self.load_of(&lost.load));
+        loads.filter(|load| load.on.is_none()).filter(move |load| {
+            load.plug
+                .known()
+                .is_none_or(|plug| self.sockets.takes(at, *plug))
+        })
     }
 
-    /// The sockets that nothing at all is plugged into.
-    fn open(&self, at: &Id) -> u8 {
-        let loads = self
-            .plan
-            .loads
-            .iter()
-            .filter(|load| load.on.as_ref() == Some(at))
-            .map(|load| load.count)
-            .fold(0, u8::saturating_add);
-        self.free(at).saturating_sub(loads)
+    /// A cord with three ends in a household receptacle, which what is there makes room for.
+    fn three_way(&self, at: &Id) -> Option<Change> {
+        let Receptacle(shape) = shape_of(self.plan, at)?;
+        matches!(shape, Configuration::N5_15 | Configuration::N5_20).then(|| Change::ThreeWay {
+            at: at.clone(),
+            clears: self.sockets.free(at) == 0,
+        })
     }
 
     /// The loads that the plan puts at a receptacle, moved.
@@ -307,7 +481,7 @@ impl List<'_> {
             .loads
             .iter()
             .filter(|load| load.on.as_ref() == Some(at))
-            .map(|load| Change::Move(load.id.clone()))
+            .map(|load| Change::moved(load.id.clone()))
             .collect()
     }
 
@@ -317,12 +491,14 @@ impl List<'_> {
         self.plan.loads.iter().find(|load| load.id == *of)
     }
 
-    /// Moved, later or smaller: of the ids that are loads.
+    /// Moved, at another hour or smaller: of the ids that are loads.
     fn load_changes(&self, ids: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
-        for load in ids.iter().filter_map(|id| self.load_of(id)) {
+        let mut loads: Vec<&Load> = ids.iter().filter_map(|id| self.load_of(id)).collect();
+        loads.dedup_by_key(|load| &load.id);
+        for load in &loads {
             if load.on.is_some() {
-                changes.push(Change::Move(load.id.clone()));
+                changes.push(Change::moved(load.id.clone()));
             }
             // Nobody's health is put off or made smaller.
             if load.may_be(LoadKind::Medical) {
@@ -330,7 +506,7 @@ impl List<'_> {
             }
             // Nobody buys a smaller camper for it.
             let known = matches!(load.running, Answer::Known(Draw::Power(_)));
-            if known && !crate::rules::camper(load) {
+            if known && !rules::camper(load) {
                 for part in PARTS {
                     changes.push(Change::Smaller {
                         load: load.id.clone(),
@@ -338,8 +514,14 @@ impl List<'_> {
                     });
                 }
             }
-            for (span, hours) in load.hours.iter().enumerate() {
-                changes.extend(self.later(*hours).map(|to| Change::Shift {
+            let others: Vec<&Load> = loads
+                .iter()
+                .filter(|it| it.id != load.id)
+                .copied()
+                .collect();
+            for span in 0..load.hours.len() {
+                let hours = self.other_hours(load, span, &others);
+                changes.extend(hours.into_iter().map(|to| Change::Shift {
                     load: load.id.clone(),
                     span,
                     to,
@@ -349,25 +531,30 @@ impl List<'_> {
         changes
     }
 
-    /// The ends of other hours after this one began, out of quiet hours, the nearest first.
-    fn later(&self, hours: Span) -> impl Iterator<Item = u16> {
-        let quiet = self.plan.site.quiet_hours.known().copied();
-        let mut ends: Vec<u16> = self
-            .plan
-            .loads
-            .iter()
-            .flat_map(|load| &load.hours)
-            .map(|span| span.to % Span::DAY)
-            .filter(|end| *end > hours.from)
-            .filter(|end| {
-                let to = (end + hours.minutes()) % Span::DAY;
-                let moved = Span { from: *end, to };
-                quiet.is_none_or(|quiet| !quiet.contains(*end) && !moved.contains(quiet.from))
+    /// When one of a load's stretches may begin instead, the nearest first: where some other stretch
+    /// ends, or so that it ends where one begins. Never in the night or the quiet hours, and never when
+    /// all the `others` that it clashes with are on as well.
+    fn other_hours(&self, load: &Load, span: usize, others: &[&Load]) -> Vec<u16> {
+        let hours = load.hours[span];
+        let silent = silent(self.plan);
+        let spans = self.plan.loads.iter().flat_map(|load| &load.hours);
+        let mut begins: Vec<u16> = spans
+            .chain(&silent)
+            .flat_map(|it| [it.to, it.from + Span::DAY - hours.minutes()])
+            .map(|minute| minute % Span::DAY)
+            .filter(|begin| *begin != hours.from)
+            .filter(|begin| {
+                let there = begun_at(hours, *begin);
+                let apart = |it: &Span| there.minutes_in_both(*it) == 0;
+                let own = load.hours.iter().enumerate();
+                let mut own = own.filter(|(at, _)| *at != span).map(|(_, it)| it);
+                silent.iter().all(apart) && own.all(apart) && !all_on(others, there)
             })
             .collect();
-        ends.sort_unstable();
-        ends.dedup();
-        ends.into_iter().take(LATER)
+        begins.sort_unstable_by_key(|begin| (apart(hours.from, *begin), *begin));
+        begins.dedup();
+        begins.truncate(OTHER_HOURS);
+        begins
     }
 
     /// What may be done to a cord or a box, whichever this id is of.
@@ -375,7 +562,6 @@ impl List<'_> {
         let mut changes = self.moves(id);
         if let Some(cord) = self.cord(id) {
             let id = || cord.id.clone();
-            changes.push(Change::SetAside(id()));
             changes.extend(self.replugs(&cord.id));
             if cord.coiled != Answer::Known(false) {
                 changes.push(Change::Uncoil(id()));
@@ -401,7 +587,6 @@ impl List<'_> {
             }
         } else if let Some(it) = self.box_of(id) {
             changes.push(Change::ListedBox(it.clone()));
-            changes.push(Change::SetAside(it.clone()));
             changes.extend(self.replugs(it));
         }
         changes
@@ -418,8 +603,9 @@ impl List<'_> {
             (None, None) => return Vec::new(),
         };
         self.sound(plug)
-            .filter(|at| Some(*at) != from.as_ref())
-            .filter(|at| !self.path(at).contains(part))
+            .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)
+            .filter(|at| !self.sockets.hangs_on(at, part))
+            .take(PLACES)
             .map(|to| Change::Replug {
                 part: part.clone(),
                 to: to.clone(),
@@ -427,106 +613,165 @@ impl List<'_> {
             .collect()
     }
 
-    /// Receptacles with a socket open that take a plug and may be used.
+    /// Receptacles that take a plug and may be used, if only by what has protection of its own: those that
+    /// are protected first, then those that carry most.
     fn sound(&self, plug: Plug) -> impl Iterator<Item = &Id> {
-        self.report
-            .figures
-            .limits
-            .iter()
-            .filter(move |limit| limit.shape.takes(plug))
-            .filter(|limit| limit.set_by.reason != LimitReason::NotFed)
-            .filter(|limit| {
-                // Bare ones become sound with the protection that new parts bring.
-                let refused = self.report.refused(&limit.id);
-                refused.is_none_or(|why| ["SHOCK001", "SHOCK013"].contains(&why.code))
+        let limits = self.report.figures.limits.iter();
+        let mut sound: Vec<_> = limits
+            .filter(|limit| limit.shape.takes(plug) && self.sockets.usable(&limit.id))
+            .collect();
+        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps.amount)));
+        sound.into_iter().map(|limit| &limit.id)
+    }
+
+    /// Taking turns at the sockets of things that are on at other hours. What somebody's health
+    /// depends on keeps its own.
+    fn turns(&self, load: &Load, plug: Plug) -> Vec<Change> {
+        let shares = |load: &Load| {
+            load.count == 1 && !load.hours.is_empty() && !load.may_be(LoadKind::Medical)
+        };
+        if !shares(load) {
+            return Vec::new();
+        }
+        let placed = &self.report.figures.sharing.placed;
+        let turns = |at: &Id| {
+            let placed = placed.iter().filter(|placed| placed.at == *at);
+            let with: Vec<&Load> = placed.filter_map(|it| self.load_of(&it.load)).collect();
+            let all: Vec<&Load> = with.iter().copied().chain([load]).collect();
+            let fine = !with.is_empty()
+                && with.iter().all(|with| with.id != load.id && shares(with))
+                && at_once(&all) <= self.sockets.beside_gear(at);
+            fine.then(|| Change::TakeTurns {
+                load: load.id.clone(),
+                with: with.iter().map(|with| with.id.clone()).collect(),
+                at: at.clone(),
             })
-            .map(|limit| &limit.id)
-            .filter(|at| self.open(at) > 0)
+        };
+        self.sound(plug).filter_map(turns).take(PLACES).collect()
     }
 
     /// For musts without a place, or that cannot be on together.
     fn for_waiting(&self, loads: &[Id]) -> Vec<Change> {
-        let mut changes = self.load_changes(loads);
-        if loads.len() > 1 && self.beyond_the_set(loads) {
-            // More than the set gives, wherever they are plugged in.
-            changes.retain(|change| !matches!(change, Change::Move(_)));
-            return changes;
-        }
-        let household = |plug: Plug| {
-            matches!(
-                plug.0,
-                Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20
-            )
+        let mut changes = match loads {
+            [id] => self.for_unplaced(id),
+            _ if beyond_the_set(self.report, loads) => {
+                // More than the set gives, wherever they are plugged in.
+                let mut changes = self.load_changes(loads);
+                changes.retain(|change| !matches!(change, Change::Move { .. }));
+                changes
+            }
+            _ => {
+                let mut changes = self.load_changes(loads);
+                for load in loads.iter().filter_map(|id| self.load_of(id)) {
+                    changes.extend(self.wider(plug_of(load)));
+                }
+                changes
+            }
         };
-        for id in loads {
-            let Some(load) = self.load_of(id) else {
-                continue;
-            };
-            let unplaced = self.report.figures.sharing.unplaced.iter();
-            let reason = unplaced
-                .filter(|unplaced| unplaced.load == *id)
-                .map(|unplaced| unplaced.reason)
-                .next();
-            let plug = load
-                .plug
-                .known()
-                .copied()
-                .unwrap_or(Plug(Configuration::N5_15));
-            let fitting = self.report.figures.limits.iter();
-            for limit in fitting.filter(|limit| limit.shape.takes(plug)) {
-                // A place that nobody is sent to becomes one with protection.
-                if !limit.gfci {
-                    changes.extend(self.protection(&limit.id));
-                }
-                changes.extend(self.moves(&limit.id));
-                if reason == Some("no-room") {
-                    continue;
-                }
-                // Whatever lies on the way there may be too weak.
-                for id in limit.path.iter().chain([&limit.id]) {
-                    changes.extend(self.part_changes(id));
-                }
-            }
-            if household(plug) {
-                changes.extend(self.more_sockets());
-            }
-        }
         // Less gear carries no more.
         changes.retain(|change| !matches!(change, Change::SetAside(_)));
         changes
     }
 
-    /// Whether these ask for more than the set gives, running or with one of them starting. Of
-    /// a set with two legs only their sum is asked: where they are plugged in decides the rest.
-    fn beyond_the_set(&self, loads: &[Id]) -> bool {
-        let facts = || {
-            loads
-                .iter()
-                .filter_map(|id| self.report.figures.loads.iter().find(|fact| fact.id == *id))
+    /// For a must that has no place, or is too much where it is.
+    fn for_unplaced(&self, id: &Id) -> Vec<Change> {
+        let Some(load) = self.load_of(id) else {
+            return Vec::new();
         };
-        // Volt-amperes: what a leg carries is counted in amps.
-        let running: Decimal = facts()
-            .map(|fact| fact.running_amps.amount * fact.volts.amount)
-            .sum();
-        let step = facts()
-            .map(|fact| (fact.starting_amps.amount - fact.running_amps.amount) * fact.volts.amount)
-            .max()
-            .unwrap_or_default();
-        let usable = &self.report.figures.usable;
-        running > usable.rated_watts.amount || running + step > usable.peak_watts.amount
+        let plug = plug_of(load);
+        // No gear here makes 240 V of what the set gives.
+        let two_legs = self.plan.generator.voltage == Answer::Known(System::V120_240);
+        if plug.0.circuit() == Circuit::TwoLegs && !two_legs {
+            return self.left_home(id).into_iter().collect();
+        }
+        let mut unplaced = self.report.figures.sharing.unplaced.iter();
+        let reason = unplaced.find(|lost| lost.load == *id);
+        let fitting = || {
+            let limits = self.report.figures.limits.iter();
+            limits.filter(|limit| limit.shape.takes(plug))
+        };
+        let mut changes = Vec::new();
+        match reason.map(|lost| lost.reason) {
+            Some("too-large") | None => {
+                changes.extend(self.load_changes(std::slice::from_ref(&load.id)));
+                changes.extend(self.wider(plug));
+            }
+            Some(_) => {
+                changes.extend(load.on.as_ref().map(|_| Change::moved(load.id.clone())));
+                changes.extend(self.turns(load, plug));
+                changes.extend(self.when_others_are_off(load));
+                for limit in fitting() {
+                    if let Some((code, part)) = self.sockets.refused(&limit.id) {
+                        changes.extend(self.for_finding(code, std::slice::from_ref(part)));
+                        continue;
+                    }
+                    // A place that nobody is sent to becomes one with protection.
+                    if !limit.gfci {
+                        changes.extend(self.protection(&limit.id, 1));
+                    }
+                    // What has the socket goes elsewhere.
+                    changes.extend(self.moves(&limit.id));
+                    changes.extend(
+                        self.gear_at(&limit.id)
+                            .iter()
+                            .flat_map(|part| self.replugs(part)),
+                    );
+                }
+                changes.extend(self.more_sockets(plug));
+            }
+        }
+        changes
     }
 
-    /// New sockets for household plugs.
-    fn more_sockets(&self) -> Vec<Change> {
+    /// Other hours of a load, when not all of those are on that are on in its own.
+    fn when_others_are_off(&self, load: &Load) -> Vec<Change> {
+        if load.may_be(LoadKind::Medical) {
+            return Vec::new();
+        }
+        let spans = load.hours.iter().enumerate();
+        let changes = spans.flat_map(|(span, hours)| {
+            let meets = |it: &Span| it.minutes_in_both(*hours) > 0;
+            let others = self.plan.loads.iter().filter(|it| it.id != load.id);
+            let others: Vec<&Load> = others.filter(|it| it.hours.iter().any(meets)).collect();
+            let begins = self.other_hours(load, span, &others);
+            begins.into_iter().map(move |to| Change::Shift {
+                load: load.id.clone(),
+                span,
+                to,
+            })
+        });
+        changes.collect()
+    }
+
+    /// What lets more pass where a plug goes in: whatever lies on the way there may be too weak.
+    fn wider(&self, plug: Plug) -> Vec<Change> {
+        let mut changes = self.more_sockets(plug);
+        let limits = self.report.figures.limits.iter();
+        for limit in limits.filter(|limit| limit.shape.takes(plug)) {
+            if !limit.gfci {
+                changes.extend(self.protection(&limit.id, 1));
+            }
+            for id in limit.path.iter().chain([&limit.id]) {
+                changes.extend(self.part_changes(id));
+            }
+        }
+        changes
+    }
+
+    /// New sockets, which are of the household shape.
+    fn more_sockets(&self, plug: Plug) -> Vec<Change> {
         let mut changes = Vec::new();
+        if !Receptacle(Configuration::N5_20).takes(plug) {
+            return changes;
+        }
         for limit in &self.report.figures.limits {
             let id = &limit.id;
-            if self.open(id) == 0 || limit.set_by.reason == LimitReason::NotFed {
+            if self.sockets.free(id) == 0 || !self.sockets.usable(id) {
                 continue;
             }
             match shape_of(self.plan, id).map(|Receptacle(shape)| shape) {
                 Some(Configuration::N5_15 | Configuration::N5_20) => {
-                    changes.push(Change::ThreeWay(id.clone()));
+                    changes.extend(self.three_way(id));
                 }
                 Some(shape) if shape != Configuration::N6_20 && shape != Configuration::N1_15 => {
                     changes.push(Change::NewBox(id.clone()));
@@ -536,4 +781,24 @@ impl List<'_> {
         }
         changes
     }
+}
+
+/// Whether all of these are on at some minute of a stretch. What has no hours may be on at any.
+fn all_on(loads: &[&Load], hours: Span) -> bool {
+    let on = |load: &&Load, minute| {
+        load.hours.is_empty() || load.hours.iter().any(|span| span.contains(minute))
+    };
+    // More is on than a minute before only where some hours begin.
+    let spans = loads.iter().flat_map(|load| &load.hours);
+    let mut begins = spans
+        .map(|span| span.from)
+        .filter(|minute| hours.contains(*minute));
+    let all = |minute| loads.iter().all(|load| on(load, minute));
+    all(hours.from) || begins.any(all)
+}
+
+/// A load's plug, or what is taken for it.
+fn plug_of(load: &Load) -> Plug {
+    let known = load.plug.known().copied();
+    known.unwrap_or(Plug(Configuration::N5_15))
 }

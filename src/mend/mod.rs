@@ -3,14 +3,20 @@
 //! **The list.** What may be changed is stated in [`Change`], its costs in `costs.toml`, and
 //! which of it bears on which problem in [`list`].
 //!
-//! **The search** goes through sets of changes in the order of their cost. Whatever clears a plan
+//! **The search** goes through sets of changes, by what they cost and, of those that cost the same, by
+//! how hard they are on people ([`Change::weight`]). Whatever clears a plan
 //! clears any one problem of it, so it holds a change that bears on that one: a set is grown only
-//! by those, and the first set without a problem is the cheapest. What all the problems left must
-//! still cost at least (`to_pay`) is counted in before a set's turn comes. "Cheapest" is so of the sets that
-//! the list reaches, when every change answers a problem that the others leave.
+//! by those. First some set is looked for that clears it, going by what each problem left costs by itself;
+//! then a cheaper one, going by what all of them together must still cost at least. "Cheapest" is so
+//! of the sets that the list reaches, when every change answers a problem that the others leave.
 //!
-//! **The proof.** Every set is judged by the whole check ([`report::judge`]) on the changed plan,
-//! and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
+//! **The steps.** A set counts only if people can carry it out: its changes, and what they bring
+//! about, have an order in which each finds its part and a free socket ([`steps`]). They are told in
+//! that order, and what was promised is the check of the plan that they lead to.
+//!
+//! **The proof.** A set on trial is judged by the rules that find dangers or speak of air
+//! (`report::trial`); what comes of it by the whole check ([`crate::report::judge`]) on the plan after
+//! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
 //! worse than what it found: no more warnings, and no finding on air that was not there, or was
 //! milder. To unplug a bad cord and run its things beside the engine is no repair.
 //!
@@ -18,18 +24,23 @@
 
 mod change;
 mod list;
+mod places;
+mod search;
+mod steps;
 
-pub use change::Change;
+pub use change::{Change, Seat};
 pub use list::Problem;
+pub use steps::Step;
 
-use std::cmp::Reverse;
-use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
+use std::collections::BTreeSet;
+
+use search::Search;
 
 use crate::plan::{Id, Plan};
-use crate::report::{self, Effect, Report, Signal, Tally};
+use crate::report::{Effect, Report, Signal, Tally};
 
 /// How many plans are checked at most: well under a second.
-pub const PLANS: usize = 600;
+pub const PLANS: usize = 240;
 
 /// Counts what is wrong with a plan: troubles, as every other place does.
 #[must_use]
@@ -45,9 +56,9 @@ pub fn tally(plan: &Plan, report: &Report) -> Tally {
 /// A plan mended as far as the list goes.
 #[derive(Clone, Debug)]
 pub struct Mended {
-    /// The changes, in the order they were made.
-    pub changes: Vec<Change>,
-    /// The changed plan.
+    /// What to do, in an order in which each step finds what it needs.
+    pub steps: Vec<Step>,
+    /// The plan after them.
     pub plan: Plan,
     /// Its report, from the whole check.
     pub report: Report,
@@ -60,24 +71,16 @@ impl Mended {
     pub fn tell(&self, before: &Plan, report: &mut Report) {
         let sharing = &mut report.figures.sharing;
         sharing.repairs = self
-            .changes
+            .steps
             .iter()
-            .map(|change| change.repair(before, &self.plan))
+            .map(|step| {
+                let mut repair = step.change.repair(before, &self.plan);
+                if step.comes_along {
+                    repair.cost = 0;
+                }
+                repair
+            })
             .collect();
-        sharing.repairs.sort_by_key(|repair| repair.cost);
-        // Where the things go that lost their place to another change. They cost no more: the
-        // price of that change counts them.
-        for (load, old) in self.plan.loads.iter().zip(&before.loads) {
-            let moved = Change::Move(load.id.clone());
-            if let (Some(on), Some(was)) = (&load.on, &old.on)
-                && on != was
-                && !self.changes.contains(&moved)
-            {
-                let mut repair = moved.repair(before, &self.plan);
-                repair.cost = 0;
-                sharing.repairs.push(repair);
-            }
-        }
         sharing.mended = Some(self.effect.clone());
     }
 }
@@ -93,290 +96,32 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
 #[must_use]
 pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let mut search = Search::new(plan, plans);
-    let before = search.before.tally;
-    let (mut changes, proven) = search.cheapest();
-    let cheapest = changes.len();
+    let (mut done, proven) = search.cheapest();
+    let cheapest = done.changes.len();
+    if !done.state.tally.clear() {
+        // Not all of it can be cleared, or not in so many plans: one thing after the other, then.
+        search.allow(plans / 4);
+        search.fewer(&mut done, Signal::Danger);
+    }
     if warnings {
-        search.fewer_warnings(&mut changes);
+        search.allow(plans / 2);
+        search.fewer(&mut done, Signal::Warning);
     }
     // Beyond the dangers one change after the other is added, and none taken back.
-    let proven = proven && changes.len() == cheapest;
-    search.drop_idle(&mut changes, warnings);
-    let mut after = search.state(&changes);
-    if let Some(settled) = settle(plan, &changes, &after)
-        && !search.worsens(&settled)
-    {
-        after = settled;
-    }
-    let proven = proven && after.report.figures.sharing.families_complete;
+    let proven = proven && done.changes.len() == cheapest;
+    search.drop_idle(&mut done, warnings);
+    let proven = proven && done.state.report.figures.sharing.families_complete;
     Mended {
         effect: Effect {
-            before,
-            after: after.tally,
-            cost: changes.iter().map(Change::cost).sum(),
+            before: search.before().tally,
+            after: done.state.tally,
+            cost: done.changes.iter().map(Change::cost).sum(),
             proven,
         },
-        changes,
-        plan: after.plan,
-        report: after.report,
+        steps: done.steps,
+        plan: done.state.plan,
+        report: done.state.report,
     }
-}
-
-/// A plan with some changes, checked.
-struct State {
-    plan: Plan,
-    report: Report,
-    tally: Tally,
-}
-
-impl State {
-    fn of(plan: Plan) -> Self {
-        let report = report::judge(&plan);
-        let tally = tally(&plan, &report);
-        Self {
-            plan,
-            report,
-            tally,
-        }
-    }
-
-    fn badness(&self) -> (usize, usize) {
-        (
-            self.tally.dangers + self.tally.unserved_musts,
-            self.tally.warnings,
-        )
-    }
-}
-
-/// A set of changes in its turn: what it costs at least once it clears the plan, what it costs
-/// now, how many changes it has, and which.
-type Turn = Reverse<(u32, u32, usize, Vec<Change>)>;
-
-struct Search<'a> {
-    plan: &'a Plan,
-    before: State,
-    left: usize,
-}
-
-impl<'a> Search<'a> {
-    fn new(plan: &'a Plan, plans: usize) -> Self {
-        Self {
-            plan,
-            before: State::of(plan.clone()),
-            left: plans,
-        }
-    }
-
-    /// Whether the plan is worse off than before in what no danger cleared makes up for.
-    fn worsens(&self, state: &State) -> bool {
-        state.tally.warnings > self.before.tally.warnings
-            || worse_air(&self.before.report, &state.report)
-    }
-
-    /// The plan with these changes.
-    fn state(&self, changes: &[Change]) -> State {
-        let mut plan = self.plan.clone();
-        // In the order of their kinds, whatever order they were found in.
-        let mut sorted = changes.to_vec();
-        sorted.sort();
-        for change in &sorted {
-            change.apply(&mut plan);
-        }
-        State::of(plan)
-    }
-
-    /// The cheapest set, sorted, and whether that is settled. Of a plan that nothing on the list
-    /// clears, the set that leaves least.
-    fn cheapest(&mut self) -> (Vec<Change>, bool) {
-        // What nothing on the list bears on stays, and is no reason to give up on the rest.
-        let mut hopeless: Option<BTreeSet<Problem>> = None;
-        let mut seen: BTreeSet<Vec<Change>> = BTreeSet::new();
-        let mut best: Option<((usize, usize), Vec<Change>)> = None;
-        let mut heap: BinaryHeap<Turn> = BinaryHeap::from([Reverse((0, 0, 0, Vec::new()))]);
-        while let Some(Reverse((_, cost, size, set))) = heap.pop() {
-            if self.left == 0 {
-                return (best.map(|(_, set)| set).unwrap_or_default(), false);
-            }
-            self.left -= 1;
-            let state = self.state(&set);
-            let problems = list::problems(&state.plan, &state.report, Signal::Danger);
-            let lists: Vec<(Problem, Vec<Change>)> = problems
-                .into_iter()
-                .map(|problem| {
-                    let mut list = list::changes(&state.plan, &state.report, &problem);
-                    list.retain(|change| set.iter().all(|made| !made.clashes(change)));
-                    (problem, list)
-                })
-                .collect();
-            let hopeless = hopeless.get_or_insert_with(|| {
-                lists
-                    .iter()
-                    .filter(|(_, list)| list.is_empty())
-                    .map(|(problem, _)| problem.clone())
-                    .collect()
-            });
-            let badness = state.badness();
-            let worsens = self.worsens(&state);
-            if !worsens && best.as_ref().is_none_or(|(least, _)| badness.0 < least.0) {
-                best = Some((badness, set.clone()));
-            }
-            // The shortest list first: it leaves the least to try.
-            let mut open: Vec<&Vec<Change>> = lists
-                .iter()
-                .filter(|(problem, _)| !hopeless.contains(problem))
-                .map(|(_, list)| list)
-                .collect();
-            open.sort_by_key(|list| list.len());
-            let Some(first) = open.first() else {
-                if worsens {
-                    continue;
-                }
-                return (set, true);
-            };
-            let to_pay = to_pay(&open);
-            for change in *first {
-                let mut more = set.clone();
-                more.push(change.clone());
-                more.sort();
-                if seen.insert(more.clone()) {
-                    let paid = cost + change.cost();
-                    // Of what was to pay before, this change has paid its own cost at most.
-                    let rest = to_pay.saturating_sub(change.cost());
-                    heap.push(Reverse((paid + rest, paid, size + 1, more)));
-                }
-            }
-        }
-        (best.map(|(_, set)| set).unwrap_or_default(), true)
-    }
-
-    /// Adds, for each warning that is left, the cheapest change that leaves fewer of them and
-    /// nothing worse.
-    fn fewer_warnings(&mut self, changes: &mut Vec<Change>) {
-        let mut now = self.state(changes);
-        'again: loop {
-            let mut lists: Vec<Change> = list::problems(&now.plan, &now.report, Signal::Warning)
-                .iter()
-                .flat_map(|problem| list::changes(&now.plan, &now.report, problem))
-                .filter(|change| changes.iter().all(|made| !made.clashes(change)))
-                .collect();
-            lists.sort_by_key(Change::cost);
-            lists.dedup();
-            for change in lists {
-                if self.left == 0 {
-                    return;
-                }
-                self.left -= 1;
-                let mut more = changes.clone();
-                more.push(change);
-                let then = self.state(&more);
-                if then.badness() < now.badness()
-                    && then.tally.warnings < now.tally.warnings
-                    && !self.worsens(&then)
-                {
-                    *changes = more;
-                    now = then;
-                    continue 'again;
-                }
-            }
-            return;
-        }
-    }
-
-    /// Drops every change without which the plan is as well off.
-    fn drop_idle(&self, changes: &mut Vec<Change>, warnings: bool) {
-        let worth = |state: &State| {
-            let (worst, warned) = state.badness();
-            (worst, if warnings { warned } else { 0 })
-        };
-        let target = worth(&self.state(changes));
-        let mut at = 0;
-        while at < changes.len() {
-            let mut fewer = changes.clone();
-            fewer.remove(at);
-            let state = self.state(&fewer);
-            if worth(&state) <= target && !self.worsens(&state) {
-                *changes = fewer;
-            } else {
-                at += 1;
-            }
-        }
-        changes.sort();
-    }
-}
-
-/// Whether some finding on air is new or graver than before. A notice there is about noise. What is
-/// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner.
-fn worse_air(before: &Report, after: &Report) -> bool {
-    let worst = |report: &Report, code: &str| {
-        let findings = report.findings.iter();
-        let of_code = findings.filter(|finding| finding.code == code);
-        of_code.map(|finding| finding.signal).min()
-    };
-    after
-        .findings
-        .iter()
-        .filter(|finding| finding.area == "air" && finding.signal <= Signal::Caution)
-        .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003").is_none())
-        .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
-}
-
-/// What is still to pay at least. Each list needs one of its changes. Every list in turn takes
-/// what its cheapest change has left to give, and all of its changes give that much; no change
-/// gives more than its cost, so whatever set meets every list costs at least what was taken.
-fn to_pay(lists: &[&Vec<Change>]) -> u32 {
-    let mut left: BTreeMap<&Change, u32> = BTreeMap::new();
-    let mut sum = 0;
-    for list in lists {
-        let give = list
-            .iter()
-            .map(|change| *left.entry(change).or_insert_with(|| change.cost()))
-            .min()
-            .unwrap_or(0);
-        for change in *list {
-            if let Some(left) = left.get_mut(change) {
-                *left -= give;
-            }
-        }
-        sum += give;
-    }
-    sum
-}
-
-/// Writes down where each moved load goes, so that the plan says it, if that leaves the plan as
-/// well off.
-fn settle(before: &Plan, changes: &[Change], state: &State) -> Option<State> {
-    let mut plan = state.plan.clone();
-    let mut moved = false;
-    for (load, old) in plan.loads.iter_mut().zip(&before.loads) {
-        if load.on.is_some() || old.on.is_none() {
-            continue;
-        }
-        let facts = &state.report.figures.loads;
-        let mut places: Vec<&Id> = state
-            .report
-            .figures
-            .sharing
-            .placed
-            .iter()
-            .filter(|placed| {
-                facts
-                    .iter()
-                    .any(|fact| fact.id == placed.load && fact.of == load.id)
-            })
-            .map(|placed| &placed.at)
-            .collect();
-        places.dedup();
-        if let [place] = places.as_slice() {
-            load.on = Some((*place).clone());
-            load.now = None;
-            moved = true;
-        }
-    }
-    if !moved || changes.is_empty() {
-        return None;
-    }
-    let settled = State::of(plan);
-    (settled.badness() <= state.badness()).then_some(settled)
 }
 
 #[cfg(test)]

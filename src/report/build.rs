@@ -2,13 +2,14 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    Acts, Admits, Because, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy, Sharing,
-    Shock, ShockState, Usable, Verdict, decides, drops, energy, noise, proofs, troubles, volts,
+    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
+    Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
+    proofs, troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
-use crate::rules::{self, Facts};
-use crate::sharing::share;
+use crate::rules::{self, Facts, Rule};
+use crate::sharing::{places, share};
 use crate::supply::{self, NodeIx, NodeKind, Supply};
 use crate::verdict::{Protection, Refusal, Verdicts};
 
@@ -60,6 +61,43 @@ pub fn build(plan: &Plan) -> Report {
 pub fn judge(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
     judged(plan, &supply, &Verdicts::of(plan, &supply))
+}
+
+/// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing without what
+/// runs together, orders and turns, and what the rules find that may find a danger or speak of air. Volts,
+/// energy and readings are empty.
+#[must_use]
+pub(crate) fn trial(plan: &Plan) -> Report {
+    let supply = Supply::build(plan);
+    let verdicts = Verdicts::of(plan, &supply);
+    let (units, _) = loads::units(plan);
+    let sharing = places(plan, &supply, &verdicts, &units);
+    let mut figures = Figures {
+        limits: limits(&supply, &verdicts),
+        verdicts: Vec::new(),
+        troubles: Vec::new(),
+        protection: Vec::new(),
+        loads: facts(plan, &units),
+        usable: usable(plan, &supply, &sharing),
+        drops: Vec::new(),
+        volts: Volts::default(),
+        tests: Vec::new(),
+        sharing,
+        energy: EnergyUse::default(),
+        noise: noise::of_plan(plan),
+        assumed: Vec::new(),
+        matters: Vec::new(),
+        decides: None,
+    };
+    let facts = Facts::new(plan, &supply, &verdicts, &figures);
+    let of_trial = |rule: &Rule| rule.worst == Signal::Danger || rule.area == "air";
+    let findings = rules::check_some(&facts, of_trial);
+    figures.troubles = troubles::of_findings(&findings);
+    Report {
+        format: FORMAT,
+        findings,
+        figures,
+    }
 }
 
 fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {

@@ -19,7 +19,7 @@ mod tests;
 mod troubles;
 mod volts;
 
-pub(crate) use build::{acts, flow, set_by};
+pub(crate) use build::{acts, flow, set_by, trial};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
@@ -381,8 +381,9 @@ pub struct Sharing {
     /// What is in no turn: it can run, but not beside what a life depends on, when both are wanted.
     /// That is in every turn, and this stays off for it.
     pub off: Vec<Id>,
-    /// The cheapest changes that clear every danger and serve every must, cheapest first. Only
-    /// where they were asked for ([`crate::mend`]).
+    /// The cheapest changes that clear every danger and serve every must, and what they bring about at
+    /// no cost of its own, in an order in which each finds what it needs. Only where they were asked
+    /// for ([`crate::mend`]).
     pub repairs: Vec<Repair>,
     /// What they do together, likewise.
     #[serde(skip_serializing_if = "Option::is_none")]

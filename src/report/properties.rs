@@ -540,8 +540,11 @@ proptest! {
 mod forget {
     use crate::plan::{Answer, Draw, Load, Plan, System};
     use crate::quantity::{Current, Ratio};
-    use crate::supply::{UNKNOWN_RATED, rated_of_peak};
+    use crate::report::loads::least_current;
+    use crate::supply::{UNKNOWN_CORD, UNKNOWN_RATED, UNKNOWN_WIRING, rated_of_peak};
+    use crate::tables::conductor::{flexible_ampacity, wiring_ampacity};
     use crate::tables::kinds::of_kind;
+    use crate::tables::shape::Circuit;
 
     /// How many kinds of answer can be taken back. A load's plug is none of them: the usual one is
     /// taken for it, and one of 240 V may bring what nobody could tell before (FIT006).
@@ -585,7 +588,11 @@ mod forget {
             6 => take(&mut generator.inverter),
             7 => all(outlets.map(|it| &mut it.gfci)),
             8 => all(generator.outlets.iter_mut().map(|it| &mut it.breaker)),
-            9 => all(cords.iter_mut().map(|it| &mut it.wire)),
+            // Unknown wires are taken for the thinnest that is usual.
+            9 => cords.iter_mut().fold(false, |any, cord| {
+                let least = flexible_ampacity(UNKNOWN_CORD);
+                within(&mut cord.wire, |wire| flexible_ampacity(*wire) >= least) | any
+            }),
             10 => all(cords.iter_mut().map(|it| &mut it.conductors)),
             11 => all(cords.iter_mut().map(|it| &mut it.length)),
             12 => all(cords.iter_mut().map(|it| &mut it.outdoor)),
@@ -618,16 +625,27 @@ mod forget {
             28 => take(&mut generator.peak),
             29 => loads.iter_mut().fold(false, |any, load| {
                 let usual = of_kind(load.kind).running;
-                let usual = |draw: &Draw| matches!(draw, Draw::Power(power) if *power <= usual);
+                let (factor, plug) = (load.power_factor, load.plug);
+                // What its plug cannot carry is no answer (POWER009).
+                let fits = |draw: &Draw| {
+                    plug.known()
+                        .is_none_or(|plug| least_current(draw, factor, *plug) <= plug.0.rating())
+                };
+                let usual = |draw: &Draw| {
+                    matches!(draw, Draw::Power(power) if *power <= usual) && fits(draw)
+                };
                 within(&mut load.running, usual) | any
             }),
             30 => all(outlets.map(|it| &mut it.leg)),
             // The listing of a box answers for its wire.
-            31 => all(boxes
+            31 => boxes
                 .iter_mut()
                 .filter(|it| it.listed != Answer::Known(true))
                 .flat_map(|it| &mut it.outlets)
-                .map(|it| &mut it.wire)),
+                .fold(false, |any, outlet| {
+                    let least = wiring_ampacity(UNKNOWN_WIRING);
+                    within(&mut outlet.wire, |wire| wiring_ampacity(*wire) >= least) | any
+                }),
             32 => {
                 let taken: Vec<Current> = starts(loads);
                 loads
@@ -637,9 +655,13 @@ mod forget {
                         within(&mut load.starting_current, |it| *it <= most) | any
                     })
             }
-            // What needs 240 V is told so as well where none is (FIT006).
+            // Where none is, what needs 240 V is told so; so is what has no plug for it (FIT006).
             33 if generator.voltage == Answer::Known(System::V120_240) => {
-                all(loads.iter_mut().map(|it| &mut it.voltage))
+                let both = |load: &&mut Load| {
+                    let plug = load.plug.known();
+                    plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
+                };
+                all(loads.iter_mut().filter(both).map(|it| &mut it.voltage))
             }
             // Silence about it is a yes.
             34 => take(&mut site.people_sleep),

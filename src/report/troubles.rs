@@ -110,6 +110,10 @@ const DEEDS: &[Deed] = &[
     ]),
     // Leave it unused.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
+    // Out of what is closed, and far from people.
+    of_all(&[("AIR001", "closed"), ("AIR003", "out")]),
+    // Say when it runs.
+    of_part(&[("AIR006", "when"), ("HEALTH002", "when")]),
     // One generator alone.
     of_all(&[("POWER008", "*"), ("SHOCK004", "sets")]),
 ];
@@ -233,6 +237,41 @@ mod tests {
             ("listed = true", "listed = false"),
         ];
         assert_eq!(codes(&too, "SHOCK006"), ["SHOCK006"]);
+    }
+
+    /// An engine in a van near people; a breathing machine at night; a heater at no known hour.
+    #[test]
+    fn what_the_air_asks_for_is_told_once() {
+        let shut = [
+            ("sleepers_at = \"60 ft\"", "sleepers_at = \"12 ft\""),
+            ("stands = \"roof\"", "stands = \"enclosed\""),
+        ];
+        assert_eq!(codes(&shut, "AIR001"), ["AIR001", "AIR003"]);
+        // In the open it is only too near.
+        assert_eq!(codes(&shut[..1], "AIR001"), ["AIR001"]);
+        let hours = "hours = [\"18:00-23:00\"]";
+        let life = [
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+            (hours, ""),
+            ("co_alarm = true", "co_alarm = false"),
+        ];
+        // A battery is one thing to get, but what HEALTH001 says of oxygen stands nowhere else.
+        assert_eq!(codes(&life, "AIR006"), ["AIR006"]);
+        assert_eq!(codes(&life, "HEALTH001"), ["HEALTH001"]);
+        let heater = [
+            ("hours = [\"18:30-19:00\"]", ""),
+            ("continuous = false # kettle", "continuous = true"),
+            life[2],
+        ];
+        assert_eq!(codes(&heater, "AIR006"), ["AIR006", "HEALTH002"]);
+        // Of another thing, another deed.
+        let fan = [
+            heater[0],
+            heater[1],
+            heater[2],
+            (hours, "hours = [\"18:00-06:00\"]"),
+        ];
+        assert_eq!(codes(&fan, "AIR006"), ["AIR006"]);
     }
 
     /// Two cords with one fault each are two things to do.

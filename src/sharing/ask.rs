@@ -15,6 +15,7 @@ use crate::report::loads::{LoadUnit, units};
 use crate::report::{Amount, Report, Signal};
 use crate::supply::drop::{Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::verdict::Verdicts;
 
 /// What is passed at one point.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -90,6 +91,8 @@ pub struct Answer {
     pub dangers: Vec<&'static str>,
     /// Those of them that have no place to plug in.
     pub no_place: Vec<Id>,
+    /// Those of them that use a socket at other hours than something else of these, which is in it.
+    pub taken: Vec<Id>,
     /// Every limit that would be passed, the worst first.
     pub over: Vec<Over>,
     /// Whether any order of switching on is as good.
@@ -193,6 +196,13 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .filter(|load| place(**load).is_none())
         .map(id)
         .collect();
+    let bonded = Verdicts::of(plan, &supply).grounding.bonding_socket();
+    let bonded = bonded.map(|socket| socket.at);
+    let taken: Vec<Id> = on
+        .iter()
+        .filter(|(load, at)| scene.socket_taken(*load, *at, bonded))
+        .map(|(load, _)| id(load))
+        .collect();
     let troubles = report.figures.troubles.iter();
     let dangers: Vec<&'static str> = troubles
         .filter(|trouble| trouble.signal == Signal::Danger)
@@ -200,7 +210,11 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .collect();
     let over = scene.over();
     Answer {
-        may: dangers.is_empty() && no_place.is_empty() && over.is_empty() && !after.is_empty(),
+        may: dangers.is_empty()
+            && no_place.is_empty()
+            && taken.is_empty()
+            && over.is_empty()
+            && !after.is_empty(),
         running: before.iter().map(id).collect(),
         wanted: after.iter().map(id).collect(),
         any_order: over.is_empty(),
@@ -209,6 +223,7 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         receptacles: scene.receptacles(),
         dangers,
         no_place,
+        taken,
         over,
     }
 }
@@ -221,6 +236,16 @@ struct Scene<'a> {
 }
 
 impl Scene<'_> {
+    /// Whether gear, a bonding plug and the loads told before this one have every socket there.
+    fn socket_taken(&self, load: usize, at: NodeIx, bonded: Option<NodeIx>) -> bool {
+        let NodeKind::Receptacle { sockets, .. } = self.supply.node(at).kind else {
+            return false;
+        };
+        let gear = self.supply.fed_from(at).count() + usize::from(bonded == Some(at));
+        let before = self.on.iter().take_while(|(other, _)| *other != load);
+        gear + before.filter(|(_, place)| *place == at).count() >= usize::from(sockets)
+    }
+
     /// The currents that pass a node on one leg: of what runs for hours, and of the rest.
     fn through(&self, at: NodeIx, leg: crate::plan::Leg) -> (i64, i64) {
         let mut sums = (0, 0);

@@ -19,7 +19,9 @@
 //!
 //! A load the plan already puts somewhere (`on`) is a fact and no proposal: its socket is kept
 //! for it, and it stays there even if it is too large for that receptacle. It is then in `never`
-//! by itself, and the rules see it where it is.
+//! by itself, and the rules see it where it is. Where the plan puts more loads than there are sockets
+//! and says of each when it runs, those of different hours use a socket one after the other: they are in
+//! `never` together, whatever the receptacle carries.
 //!
 //! **Where it is used.** Of placings that serve as much, the one with the fewest loads away from where
 //! they are used: where one is now, if it may be moved (`now`), else as far out on cords as exhaust
@@ -34,7 +36,7 @@ use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
 use super::budget::Budget;
-use super::model::{Fixed, Load, Model, plugged};
+use super::model::{Fixed, Load, Model, Row, plugged};
 use super::place::{self, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
@@ -63,6 +65,78 @@ const SMALL: usize = 3;
 /// are not looked for here.
 #[must_use]
 pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
+    let (setting, at, mut sharing) = placed(plan, supply, verdicts, units);
+    let (model, units) = (&setting.model, setting.units);
+    let fixed = model.at(&at);
+    let all = plugged(&at);
+    let alike = alike(units, &at);
+    let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
+
+    let budget = || Budget::steps(STEPS);
+    let mut together = largest(&fixed, &all, &alike, MOST_SETS, &mut budget());
+    if !together.complete {
+        // The one that matters most may not be among those found.
+        let first = setting.grow(&fixed, LoadSet::default(), &all);
+        if !together.sets.contains(&first) {
+            together.sets.push(first);
+        }
+    }
+    together.sets.retain(|set| !set.is_empty());
+    together.sets.sort_by_cached_key(|set| {
+        let weigh = |must: bool| -> u64 {
+            set.iter()
+                .filter(|load| model.loads[*load].must == must)
+                .map(|load| model.loads[load].weight)
+                .sum()
+        };
+        (
+            Reverse(weigh(true)),
+            Reverse(weigh(false)),
+            set.iter().collect::<Vec<_>>(),
+        )
+    });
+    sharing.families_complete &= together.complete;
+    sharing.together = together.sets.iter().map(ids).collect();
+
+    let first = together.sets.first().copied().unwrap_or_default();
+    let anyhow = vec![LoadSet::default(); units.len()];
+    if let Some(order) = start::order(&fixed, &first, &anyhow) {
+        sharing.start_order = setting.start_steps(&order);
+        sharing.start_holds = true;
+    }
+    sharing.start = setting.start(&fixed, first, &all);
+    let mut stop: Vec<usize> = first.iter().collect();
+    stop.sort_by_key(|load| (Reverse(model.loads[*load].running), *load));
+    sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
+
+    let life: LoadSet = all
+        .iter()
+        .filter(|load| plan.loads[units[*load].load].may_be(LoadKind::Medical))
+        .collect();
+    let (turns, off) = setting.turns(&fixed, &all, &life);
+    sharing.turns = turns.iter().map(ids).collect();
+    sharing.off = ids(&off);
+    sharing
+}
+
+/// The same without what may run together, the orders and the turns: who is placed where, who is not,
+/// and what may not run together.
+#[must_use]
+pub(crate) fn places(
+    plan: &Plan,
+    supply: &Supply,
+    verdicts: &Verdicts<'_>,
+    units: &[LoadUnit],
+) -> Sharing {
+    placed(plan, supply, verdicts, units).2
+}
+
+fn placed<'a>(
+    plan: &'a Plan,
+    supply: &'a Supply,
+    verdicts: &Verdicts<'_>,
+    units: &'a [LoadUnit],
+) -> (Setting<'a>, Vec<Option<usize>>, Sharing) {
     let considered = units.len().min(LoadSet::CAPACITY);
     let (units, beyond) = units.split_at(considered);
     let (setting, whole) = Setting::new(plan, supply, verdicts, units);
@@ -92,58 +166,11 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         reason: "no-room",
     }));
 
-    let fixed = model.at(&at);
-    let all = plugged(&at);
-    let alike = alike(units, &at);
+    let never = never(&model.at(&at), &plugged(&at), &alike(units, &at));
     let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
-
-    let budget = || Budget::steps(STEPS);
-    let mut together = largest(&fixed, &all, &alike, MOST_SETS, &mut budget());
-    if !together.complete {
-        // The one that matters most may not be among those found.
-        let first = setting.grow(&fixed, LoadSet::default(), &all);
-        if !together.sets.contains(&first) {
-            together.sets.push(first);
-        }
-    }
-    together.sets.retain(|set| !set.is_empty());
-    together.sets.sort_by_cached_key(|set| {
-        let weigh = |must: bool| -> u64 {
-            set.iter()
-                .filter(|load| model.loads[*load].must == must)
-                .map(|load| model.loads[load].weight)
-                .sum()
-        };
-        (
-            Reverse(weigh(true)),
-            Reverse(weigh(false)),
-            set.iter().collect::<Vec<_>>(),
-        )
-    });
-    let never = never(&fixed, &all, &alike);
-    sharing.families_complete = together.complete && never.complete;
-    sharing.together = together.sets.iter().map(ids).collect();
     sharing.never = never.sets.iter().map(ids).collect();
-
-    let first = together.sets.first().copied().unwrap_or_default();
-    let anyhow = vec![LoadSet::default(); units.len()];
-    if let Some(order) = start::order(&fixed, &first, &anyhow) {
-        sharing.start_order = setting.start_steps(&order);
-        sharing.start_holds = true;
-    }
-    sharing.start = setting.start(&fixed, first, &all);
-    let mut stop: Vec<usize> = first.iter().collect();
-    stop.sort_by_key(|load| (Reverse(model.loads[*load].running), *load));
-    sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
-
-    let life: LoadSet = all
-        .iter()
-        .filter(|load| plan.loads[units[*load].load].may_be(LoadKind::Medical))
-        .collect();
-    let (turns, off) = setting.turns(&fixed, &all, &life);
-    sharing.turns = turns.iter().map(ids).collect();
-    sharing.off = ids(&off);
-    sharing
+    sharing.families_complete = never.complete;
+    (setting, at, sharing)
 }
 
 /// For each load, the one of its kind at the same place that comes before it.
@@ -197,6 +224,7 @@ impl<'a> Setting<'a> {
         let mut places = Vec::new();
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
+        let mut shared: Vec<(NodeIx, u32)> = Vec::new();
         let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         // Of equals, what comes first is near those who use it.
         let mut receptacles: Vec<_> = supply.receptacles().collect();
@@ -208,12 +236,14 @@ impl<'a> Setting<'a> {
             if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
-            let settled = units
-                .iter()
-                .filter(|unit| on(unit) == Some(&node.id))
-                .count();
-            let settled = u32::try_from(settled).unwrap_or(u32::MAX).min(free);
-            for (sockets_here, keep) in [(settled, true), (free - settled, false)] {
+            let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
+            let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
+            if settled > free && one_by_one(plan, there) <= free {
+                shared.push((ix, free));
+            } else {
+                settled = settled.min(free);
+            }
+            for (sockets_here, keep) in [(settled, true), (free.saturating_sub(settled), false)] {
                 if sockets_here > 0 {
                     places.push(ix);
                     sockets.push(sockets_here);
@@ -299,6 +329,9 @@ impl<'a> Setting<'a> {
             fits,
         };
         setting.add_rows();
+        for (at, sockets) in shared {
+            setting.one_after_the_other(at, sockets);
+        }
         let spans = |unit: &LoadUnit| plan.loads[unit.load].hours.iter();
         // More is on than a minute before only where some hours begin.
         let mut minutes: Vec<u16> = units.iter().flat_map(spans).map(|span| span.from).collect();
@@ -315,6 +348,22 @@ impl<'a> Setting<'a> {
                 .collect()
         }));
         (setting, whole)
+    }
+
+    /// No more loads at once than there are sockets, where the plan puts more.
+    fn one_after_the_other(&mut self, at: NodeIx, sockets: u32) {
+        let plugs =
+            |load: usize, place: usize| i64::from(self.settled[load] && self.places[place] == at);
+        let loads = 0..self.units.len();
+        let places = self.places.len();
+        self.model.rows.push(Row {
+            capacity: i64::from(sockets),
+            balanced: false,
+            sums: loads
+                .flat_map(|load| (0..places).map(move |place| plugs(load, place)))
+                .collect(),
+            peaks: Vec::new(),
+        });
     }
 
     fn add_rows(&mut self) {
@@ -629,6 +678,24 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
         }
     };
     (0..out.len()).map(cost).collect()
+}
+
+/// How many of these are plugged in at once, at the most, if each is only in its hours. More than any
+/// receptacle takes where one has none.
+fn one_by_one<'u>(plan: &Plan, units: impl Iterator<Item = &'u LoadUnit> + Clone) -> u32 {
+    let hours = |unit: &LoadUnit| &plan.loads[unit.load].hours;
+    if units.clone().any(|unit| hours(unit).is_empty()) {
+        return u32::MAX;
+    }
+    let on = |minute: u16| {
+        let on = |unit: &&LoadUnit| hours(unit).iter().any(|span| span.contains(minute));
+        units.clone().filter(on).count()
+    };
+    // More is on than a minute before only where some hours begin.
+    let begins = units.clone().flat_map(hours).map(|span| on(span.from));
+    begins
+        .max()
+        .map_or(0, |most| u32::try_from(most).unwrap_or(u32::MAX))
 }
 
 /// Whether the plug goes in there and every leg it uses is fed. What is counted with all of it on one

@@ -27,4 +27,5 @@ pub mod start;
 pub mod together;
 pub mod turns;
 
+pub(crate) use from_plan::places;
 pub use from_plan::share;

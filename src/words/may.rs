@@ -39,7 +39,7 @@ impl Words {
         );
         paragraph(&mut out, "", &text, width);
         self.reasons(&mut out, report, answer, width);
-        if answer.no_place.is_empty() && !answer.order.is_empty() {
+        if answer.no_place.is_empty() && answer.taken.is_empty() && !answer.order.is_empty() {
             self.order_and_readings(&mut out, report, answer, width);
         }
         let _ = writeln!(out);
@@ -70,6 +70,15 @@ impl Words {
                 ],
             ));
         }
+        if !answer.taken.is_empty() {
+            say(self.with(
+                "may-taken",
+                [
+                    ("names", self.set_quoted(report, &answer.taken).into()),
+                    ("count", answer.taken.len().into()),
+                ],
+            ));
+        }
         for over in answer.over.iter().take(SHOWN) {
             say(self.over(report, over));
         }
@@ -89,7 +98,7 @@ impl Words {
             ));
         }
         let fits = answer.over.is_empty() && answer.no_place.is_empty();
-        if fits && !answer.may {
+        if fits && !answer.dangers.is_empty() {
             say(self.text("may-but-amps"));
         }
         let starting_only = answer

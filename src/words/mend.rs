@@ -18,9 +18,17 @@ impl Words {
             .unwrap_or_default();
         args.set("first", FluentValue::from(first));
         // Where a thing goes is an id, or "where the card shows": only the id is quoted.
-        if let ("move", Some(Value::Name(id))) = (repair.key, repair.values.get("to")) {
+        if let ("move" | "take-turns", Some(Value::Name(id))) =
+            (repair.key, repair.values.get("to"))
+        {
             let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
             args.set("to", FluentValue::from(quoted));
+        }
+        // A sentence chooses by how many.
+        if let Some(Value::Amount(sockets)) = repair.values.get("sockets")
+            && let Ok(sockets) = u32::try_from(sockets.amount)
+        {
+            args.set("sockets", FluentValue::from(sockets));
         }
         self.format(&format!("change-{}", repair.key), &args)
     }

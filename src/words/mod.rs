@@ -50,13 +50,16 @@ impl std::fmt::Debug for Words {
     }
 }
 
-/// The remedies of what nobody knows: the title of such a finding says so itself.
-const UNKNOWN_TOLD: [&str; 11] = [
+/// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
+/// whatever the answer, which only makes it graver.
+const UNKNOWN_TOLD: [&str; 13] = [
     "ask",
     "box-look",
+    "by-day",
     "choose",
     "count",
     "find-out",
+    "life-by-day",
     "life-find-out",
     "look",
     "measure",

@@ -354,6 +354,13 @@ fn mend_changes_nothing_where_nothing_is_wrong() {
     let output = tallywatt(&["mend", "mended.toml"], dir.path());
     assert_eq!(output.status.code(), Some(0));
     assert!(text(&output.stdout).contains("Nothing is changed"));
+    // A plan that is as it was is there already, and is not said to be changed.
+    let output = tallywatt(&["mend", "mended.toml", "--into", "new.toml"], dir.path());
+    assert_eq!(output.status.code(), Some(0));
+    let said = text(&output.stdout);
+    assert!(said.contains("new.toml was not written"), "{said}");
+    assert!(!said.contains("The changed plan is written"), "{said}");
+    assert!(!dir.path().join("new.toml").exists());
 }
 
 #[test]

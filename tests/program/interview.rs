@@ -166,7 +166,7 @@ const REST: &[(&str, &str)] = &[
     ("What will you plug in?", "fridge small"),
     ("What will you plug in?", ""),
     ("How wet", ""),
-    ("How far is the generator", "40 ft"),
+    ("How far from the generator", "40 ft"),
     ("over and round the generator", "In the open"),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", "no"),

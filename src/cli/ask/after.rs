@@ -75,8 +75,12 @@ pub(super) fn after(
                     let mut report = report.clone();
                     mend::mend(plan, false).tell(plan, &mut report);
                     let width = width();
-                    let people = textwrap::fill(&words.text("mend-people"), wrapping(width));
-                    say(&format!("\n{}\n{people}\n", words.repairs(&report, width)))?;
+                    let mut text = words.repairs(&report, width);
+                    if !report.figures.sharing.repairs.is_empty() {
+                        let people = words.text("mend-people");
+                        text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
+                    }
+                    say(&format!("\n{text}\n"))?;
                     continue;
                 }
                 "save" => return Ok(After::Save),

@@ -49,7 +49,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NIST_2021,
         cite::PRACTICE,
     ],
-    fixes: &["battery", "life", "when"],
+    fixes: &["by-day", "life-by-day", "when"],
     check,
     #[cfg(test)]
     fires: &[
@@ -110,15 +110,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     // One engine runs for all of them: what is certain is told.
-    let medical = LoadKind::Medical;
     let life: Vec<Need<'_>> = runs
         .iter()
-        .filter(|need| need.load.kind == Answer::Known(medical))
+        .filter(|need| need.load.kind == Answer::Known(LoadKind::Medical))
         .copied()
         .collect();
     let (about, fix): (Vec<Id>, _) = match (runs.is_empty(), life.is_empty()) {
-        (false, true) => (ids(&runs), "battery"),
-        (false, false) => (ids(&runs), "life"),
+        (false, true) => (ids(&runs), "by-day"),
+        (false, false) => (ids(&runs), "life-by-day"),
         (true, _) if may.is_empty() => return,
         (true, _) => (ids(&may), "when"),
     };
@@ -173,6 +172,18 @@ mod tests {
             assert_eq!(signals("AIR006", &[HOURS, edit]), [signal], "{edit:?}");
         }
         assert_eq!(signals("AIR006", &[HOURS]), [Signal::Caution]);
+    }
+
+    /// What nobody knows of the place makes it graver, and no guess of what is told.
+    #[test]
+    fn that_it_runs_is_no_guess_where_the_alarm_is_one() {
+        let words = crate::words::Words::english();
+        let found = findings(&[HOURS, ("co_alarm = true", "co_alarm = \"unknown\"")]);
+        let found = found.iter().find(|it| it.code == "AIR006").expect("found");
+        assert!(!found.rests_on.is_empty());
+        let said = words.finding(found, &[]);
+        assert!(!said.title.contains("do not know"), "{}", said.title);
+        assert_eq!(said.look.len(), 1);
     }
 
     /// The same hours where nobody knows when the camp sleeps: the usual night, and that is said.
@@ -241,8 +252,8 @@ mod tests {
         };
         let just = |id: &str, fix| vec![(vec![id.to_owned()], fix)];
         assert_eq!(told(&kettle), just("kettle", "when"));
-        assert_eq!(told(&[kettle[0], kettle[1], HOURS]), just("fan", "battery"));
+        assert_eq!(told(&[kettle[0], kettle[1], HOURS]), just("fan", "by-day"));
         let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
-        assert_eq!(told(&[kettle[0], kettle[1], medical, (HOURS.0, "")]), just("fan", "life"));
+        assert_eq!(told(&[kettle[0], kettle[1], medical, (HOURS.0, "")]), just("fan", "life-by-day"));
     }
 }

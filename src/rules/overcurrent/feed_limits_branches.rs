@@ -9,7 +9,8 @@
 //!
 //! ## The arithmetic
 //! The sum of the box's breakers on each leg, each counted once however many receptacles it feeds,
-//! against the smallest rating between the generator and the box's inlet.
+//! against the smallest rating between the generator and the box's inlet. A box with one breaker shares
+//! with nobody.
 //!
 //! ## What to do
 //! Keep the sum of what runs at once below the feed's figure. The card has the table of what may run
@@ -44,6 +45,11 @@ pub(super) const RULE: Rule = Rule {
             ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
             ("breaker = \"15 A\" # right", "shares = \"left\""),
         ],
+        // One breaker for both, larger than the feed.
+        &[
+            ("breaker = \"15 A\" # left", "breaker = \"40 A\""),
+            ("breaker = \"15 A\" # right", "shares = \"left\""),
+        ],
     ],
 };
 
@@ -73,7 +79,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             })
             .max()
             .unwrap_or(Current::ZERO);
-        if sum > feed {
+        // With one breaker nobody shares.
+        if sum > feed && breakers.len() > 1 {
             let mut about: Vec<Id> = vec![inlet.id.clone()];
             about.extend(breakers.iter().map(|breaker| breaker.id.clone()));
             found.add(

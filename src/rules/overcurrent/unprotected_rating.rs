@@ -326,12 +326,13 @@ fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
         && matches!(campers.as_slice(), [one] if one.count == 1)
 }
 
-/// Whether another receptacle hangs on the same breaker.
+/// Whether another receptacle hangs on the same breaker. What is plugged into this one is no other.
 fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
     let breaker = supply.node(receptacle).protected_at.map(|(ix, _)| ix);
-    supply
-        .receptacles()
-        .any(|(ix, node, ..)| ix != receptacle && node.protected_at.map(|(ix, _)| ix) == breaker)
+    supply.receptacles().any(|(ix, node, ..)| {
+        node.protected_at.map(|(ix, _)| ix) == breaker
+            && supply.up(ix).all(|(above, _)| above != receptacle)
+    })
 }
 
 /// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing
@@ -471,7 +472,8 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Proof) -> &'static str {
 
 #[cfg(test)]
 mod tests {
-    use crate::report::Finding;
+    use crate::quantity::Current;
+    use crate::report::{Finding, Signal};
     use crate::rules::testing::findings;
 
     /// The findings of this rule, as remedy and ids.
@@ -609,6 +611,126 @@ mod tests {
     #[test]
     fn a_breaker_below_the_rating_protects() {
         assert_eq!(found(&[("breaker = \"30 A\" # twist", "breaker = \"20 A\"")]), []);
+    }
+
+    /// 1716 W at 120 V are 14.3 A, 2100 W 17.5 A: an inlet and a cord with plugs of 15 A on a breaker of
+    /// 20 A, and on one that nobody knows. 2500 W are 20.84 A, more than 1.35 times 15 A.
+    #[test]
+    fn what_the_generator_cannot_overload_is_not_found() {
+        const SMALL: [(&str, &str); 6] = [
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1716 W\""),
+            ("peak = \"4500 W\"", "peak = \"2100 W\""),
+            (
+                "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+            ),
+            ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
+            ("inlet = \"L5-30P\"", "inlet = \"5-15P\""),
+        ];
+        let codes = |more: &[(&'static str, &'static str)]| {
+            let mut edits = SMALL.to_vec();
+            edits.extend_from_slice(more);
+            let found = findings(&edits).into_iter();
+            let of_parts = ["OVER001", "OVER003", "OVER006", "CORD001"];
+            found
+                .filter(|it| of_parts.contains(&it.code))
+                .map(|it| (it.code, it.signal))
+                .collect::<Vec<_>>()
+        };
+        assert_eq!(codes(&[]), []);
+        // Nor where more is asked than the generator gives, which is another rule's.
+        assert_eq!(codes(&[("running = \"1500 W\"", "running = \"1790 W\"")]), []);
+        let unknown = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
+        let twist = ("breaker = \"30 A\" # twist", "breaker = \"unknown\"");
+        assert_eq!(codes(&[unknown, twist]), [("OVER001", Signal::Caution)]);
+        // The cord is allowed behind 20 A, and the inlet is not.
+        let found = [("OVER001", Signal::Danger), ("OVER003", Signal::Notice)];
+        for near_miss in [
+            ("inverter = true", "inverter = false"),
+            ("inverter = true", "inverter = \"unknown\""),
+            ("peak = \"2100 W\"", "peak = \"2500 W\""),
+            ("peak = \"2100 W\"", "peak = \"unknown\""),
+            ("rated = \"1716 W\"", "rated = \"1801 W\""),
+            ("rated = \"1716 W\"", "rated = \"unknown\""),
+            ("inverter = true", "inverter = true\nparallel = { sets = 2, kit = true, limit = \"15 A\" }"),
+        ] {
+            assert_eq!(codes(&[near_miss]), found, "{near_miss:?}");
+        }
+    }
+
+    /// The camper's own breaker stands for the adapter; nothing else's does.
+    #[test]
+    fn an_adapter_before_a_camper_is_a_warning() {
+        let signals = |more: &[(&'static str, &'static str)]| {
+            let mut edits = super::CAMPER.to_vec();
+            edits.extend_from_slice(more);
+            let found = findings(&edits);
+            let of_adapter = found
+                .iter()
+                .filter(|it| it.code == "OVER001")
+                .filter(|it| it.about.iter().any(|id| id.as_str() == "long"));
+            of_adapter.map(|it| (it.signal, it.fix.key)).collect::<Vec<_>>()
+        };
+        assert_eq!(signals(&[]), [(Signal::Warning, "camper")]);
+        for near_miss in [
+            // Nobody said that it is a camper's.
+            ("plug = \"TT-30P\"\non = \"long\" # kettle", "plug = \"5-15P\""),
+            ("running = \"1500 W\"", "count = 2\nrunning = \"1500 W\""),
+            // 25 A.
+            ("wire = \"10 AWG\"", "wire = \"12 AWG\""),
+            ("breaker = \"50 A\" # twist", "breaker = \"60 A\""),
+            // A box, whose breakers are no main breaker.
+            ("\ninlet = \"L5-30P\"", "\nfrom = \"long\"\ninlet = \"TT-30P\""),
+        ] {
+            let found = signals(&[near_miss]);
+            assert!(
+                matches!(found[..], [(Signal::Danger, "splitter" | "receptacle")]),
+                "{near_miss:?}: {found:?}"
+            );
+        }
+    }
+
+    /// A lone receptacle of 15 A on 20 A is a warning, and 18 AWG in it a danger of its own.
+    #[test]
+    fn a_milder_hazard_hides_no_graver_one() {
+        let mut edits = household("wire = \"18 AWG\"");
+        edits.push((
+            "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
+            "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\"",
+        ));
+        edits.retain(|edit| *edit != KETTLE);
+        edits.push(("on = \"left\" # kettle", ""));
+        let found = findings(&edits);
+        let found: Vec<_> = found
+            .iter()
+            .filter(|it| it.code == "OVER001")
+            .map(|it| (it.signal, it.fix.key, it.about[0].as_str()))
+            .collect();
+        assert_eq!(
+            found,
+            [(Signal::Danger, "cord", "long"), (Signal::Warning, "single", "front")]
+        );
+    }
+
+    /// 20 A of cord behind 30 A, and 15 A of wire in the box behind 20 A: each with its own figures.
+    #[test]
+    fn what_fails_behind_another_breaker_is_told_by_itself() {
+        let found = findings(&[
+            ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
+            ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+        ]);
+        let found: Vec<_> = found.iter().filter(|it| it.code == "OVER001").collect();
+        let about: Vec<Vec<&str>> = found
+            .iter()
+            .map(|it| it.about.iter().map(crate::plan::Id::as_str).collect())
+            .collect();
+        assert_eq!(about, [vec!["left"], vec!["long"]]);
+        let amps = |milliamps| crate::report::Value::from(Current::from_milliamps(milliamps));
+        let shown = |at: usize| (found[at].values["rating"].clone(), found[at].values["breaker"].clone());
+        assert_eq!(shown(0), (amps(15_000), amps(20_000)));
+        assert_eq!(shown(1), (amps(18_000), amps(30_000)));
+        assert_eq!((found[0].fix.key, found[1].fix.key), ("wiring", "cord"));
     }
 
     /// A breaker that has tripped early may not do so next time.

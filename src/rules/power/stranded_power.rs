@@ -164,7 +164,8 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
 /// plugged in is too much for a part on its way.
 fn wants_room(facts: &Facts<'_>) -> bool {
     let unplaced = &facts.figures.sharing.unplaced;
-    unplaced.iter().any(|lost| lost.reason != "no-receptacle-fits") || crowded(facts)
+    let crowded_out = ["no-room", "too-large"];
+    unplaced.iter().any(|lost| crowded_out.contains(&lost.reason)) || crowded(facts)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {

@@ -37,7 +37,7 @@
 //! - A dip of 15 % on starting is common practice, no source.
 
 use crate::plan::{Id, LoadKind};
-use crate::quantity::{Percent, Voltage};
+use crate::quantity::{Current, Percent, Voltage};
 use crate::report::Drop;
 use crate::rules::demand::{once, quantity};
 use crate::rules::prelude::*;
@@ -150,9 +150,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .drops
         .iter()
         // Nothing dips further when it starts than while it runs, unless it draws more then.
-        .filter(|drop| {
-            quantity::<Voltage>(&drop.volts_starting) > quantity::<Voltage>(&drop.volts_running)
-        })
+        .filter(|drop| starts(facts, &drop.at))
         .map(|drop| (share(facts, drop), drop))
         .filter(|(percent, _)| *percent > DIP)
         .collect();
@@ -191,6 +189,14 @@ fn too_far_alone(facts: &Facts<'_>, drop: &Drop) -> bool {
     };
     let gone = lost(volts_lost(supply.resistance_to(at), quantity(&load.starting_amps)));
     share_of(facts, drop, gone) > DIP
+}
+
+/// Whether a load draws more as it starts.
+fn starts(facts: &Facts<'_>, id: &Id) -> bool {
+    let load = facts.figures.loads.iter().find(|load| load.id == *id);
+    load.is_some_and(|load| {
+        quantity::<Current>(&load.starting_amps) > quantity::<Current>(&load.running_amps)
+    })
 }
 
 /// Whether a load has, or may have, a motor that a dip leaves standing. Some medical things have one.

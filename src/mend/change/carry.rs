@@ -1,0 +1,461 @@
+//! How a plan looks with a change made.
+
+use super::{Change, Seat};
+use crate::mend::places::ends_of;
+use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
+use crate::quantity::{Current, Length, Power, Wire};
+use crate::rules::night;
+use crate::tables::exhaust::AMPLE;
+use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
+
+/// How long a new adapter and a new three-way cord are taken to be.
+const ADAPTER: Length = Length::from_millimetres(610);
+const THREE_WAY: Length = Length::from_millimetres(7_620);
+
+impl Change {
+    /// Makes the change. `false` when there is nothing to make it on.
+    pub fn apply(&self, plan: &mut Plan) -> bool {
+        match self {
+            Self::Distance => plan.site.sleepers_at = Answer::Known(AMPLE),
+            Self::NoBuilding => plan.site.feeds_building = Answer::Known(false),
+            Self::Alarm => plan.site.co_alarm = Answer::Known(true),
+            Self::OpenAir => plan.site.stands = Answer::Known(Stands::Open),
+            Self::RunAlone => return plan.generator.parallel.take().is_some(),
+            Self::LeaveHome(id) => {
+                let before = plan.loads.len();
+                plan.loads.retain(|load| load.id != *id);
+                return plan.loads.len() < before;
+            }
+            Self::SetAside(id) => return set_aside(plan, id),
+            Self::Unplug(id) => return unplug(plan, id),
+            Self::BondingPlug(to) => plan.generator.bonding_plug_in = Some(to.clone()),
+            Self::Replug { part, to } => match from_of(plan, part) {
+                Some(from) => *from = Some(to.clone()),
+                None => return false,
+            },
+            Self::Move { load, to } => return plug_in(plan, load, to.as_ref()),
+            Self::TakeTurns { load, with, at } => {
+                return std::iter::once(load).chain(with).all(|load| {
+                    let seat = Seat {
+                        at: at.clone(),
+                        stays: true,
+                    };
+                    plug_in(plan, load, Some(&seat))
+                });
+            }
+            Self::Shift { load, span, to } => {
+                let hours = plan
+                    .loads
+                    .iter_mut()
+                    .find(|it| it.id == *load)
+                    .and_then(|it| it.hours.get_mut(*span));
+                match hours {
+                    Some(hours) => *hours = begun_at(*hours, *to),
+                    None => return false,
+                }
+            }
+            Self::OffAtNight(id) => return off_at_night(plan, id),
+            Self::Uncoil(id) => return edit(plan, id, |it| it.coiled = Answer::Known(false)),
+            Self::OutdoorCord(id) => return edit(plan, id, |it| it.outdoor = Answer::Known(true)),
+            Self::ProtectedCord(id) => return edit(plan, id, |it| it.gfci = Answer::Known(true)),
+            Self::GroundedCord(id) => return edit(plan, id, ground),
+            Self::Shorter { cord, length } => {
+                return edit(plan, cord, |it| it.length = Answer::Known(*length));
+            }
+            Self::Thicker { cord, gauge, .. } => {
+                return edit(plan, cord, |it| it.wire = Answer::Known(Wire::Awg(*gauge)));
+            }
+            Self::Smaller { load, part } => return smaller(plan, load, *part),
+            Self::BoxForSplitter(id) => return box_for_splitter(plan, id),
+            Self::ListedBox(id) => match plan.boxes.iter_mut().find(|it| it.id == *id) {
+                Some(it) => list(it),
+                None => return false,
+            },
+            Self::ProtectedOutlet { at, sockets } => return protect(plan, at, *sockets),
+            Self::ThreeWay { at, clears } => return three_way(plan, at, *clears),
+            Self::NewBox(at) => return new_box(plan, at),
+        }
+        true
+    }
+}
+
+/// Where a cord or box is plugged in.
+fn from_of<'a>(plan: &'a mut Plan, part: &Id) -> Option<&'a mut Option<Id>> {
+    let cord = plan.cords.iter_mut().find(|it| it.id == *part);
+    let inlet = plan.boxes.iter_mut().find(|it| it.id == *part);
+    cord.map(|it| &mut it.from)
+        .or_else(|| inlet.map(|it| &mut it.from))
+}
+
+/// Puts a load there, or leaves open where it goes.
+fn plug_in(plan: &mut Plan, load: &Id, to: Option<&Seat>) -> bool {
+    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *load) else {
+        return false;
+    };
+    let there = |stays| {
+        to.filter(|seat| seat.stays == stays)
+            .map(|seat| seat.at.clone())
+    };
+    load.on = there(true);
+    load.now = there(false);
+    true
+}
+
+fn unplug(plan: &mut Plan, id: &Id) -> bool {
+    if let Some(from) = from_of(plan, id) {
+        *from = None;
+        return true;
+    }
+    plug_in(plan, id, None)
+}
+
+/// Takes the loads out of these receptacles.
+fn empty(plan: &mut Plan, receptacles: &[Id]) {
+    for load in &mut plan.loads {
+        for place in [&mut load.on, &mut load.now] {
+            place.take_if(|at| receptacles.contains(at));
+        }
+    }
+}
+
+/// What a load's hours leave of the day; where that is nothing, or nobody said when it runs, so
+/// long before the night.
+fn off_at_night(plan: &mut Plan, id: &Id) -> bool {
+    const BEFORE: u16 = 120;
+    let Some(night) = night(&plan.site) else {
+        return false;
+    };
+    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
+        return false;
+    };
+    let runs = |minute: u16| {
+        !night.contains(minute) && load.hours.iter().any(|span| span.contains(minute))
+    };
+    // From the end of the night on, so that no stretch is cut in two by midnight.
+    let day = (0..Span::DAY).map(|minute| (night.to + minute) % Span::DAY);
+    let mut hours: Vec<Span> = Vec::new();
+    let mut before = false;
+    for minute in day {
+        let now = runs(minute);
+        let to = if minute + 1 == Span::DAY {
+            Span::DAY
+        } else {
+            minute + 1
+        };
+        match hours.last_mut() {
+            Some(last) if now && before => last.to = to,
+            _ if now => hours.push(Span { from: minute, to }),
+            _ => {}
+        }
+        before = now;
+    }
+    if hours.is_empty() {
+        let from = (night.from + Span::DAY - BEFORE) % Span::DAY;
+        hours.push(Span {
+            from,
+            to: night.from,
+        });
+    }
+    load.hours = hours;
+    true
+}
+
+/// The same stretch, begun at another minute.
+pub(in crate::mend) fn begun_at(hours: Span, from: u16) -> Span {
+    let to = (from + hours.minutes()) % Span::DAY;
+    Span {
+        from,
+        to: if to == 0 { Span::DAY } else { to },
+    }
+}
+
+fn edit(plan: &mut Plan, id: &Id, change: impl FnOnce(&mut Cord)) -> bool {
+    plan.cords
+        .iter_mut()
+        .find(|it| it.id == *id)
+        .map(change)
+        .is_some()
+}
+
+/// Unplugs the part and whatever hangs on it, and frees the loads plugged in there.
+fn set_aside(plan: &mut Plan, id: &Id) -> bool {
+    let mut parts = vec![id.clone()];
+    let mut found = false;
+    while let Some(part) = parts.pop() {
+        let Some(from) = from_of(plan, &part) else {
+            continue;
+        };
+        *from = None;
+        found = true;
+        let ends = ends_of(plan, &part);
+        empty(plan, &ends);
+        let on = |from: &Option<Id>| from.as_ref().is_some_and(|from| ends.contains(from));
+        let cords = plan.cords.iter().filter(|it| on(&it.from));
+        let boxes = plan.boxes.iter().filter(|it| on(&it.from));
+        parts.extend(cords.map(|it| it.id.clone()));
+        parts.extend(boxes.map(|it| it.id.clone()));
+    }
+    found
+}
+
+fn ground(cord: &mut Cord) {
+    if !cord.plug.0.grounded()
+        && let Some(end) = cord.ends.first()
+    {
+        cord.plug = Plug(end.0);
+    }
+    cord.conductors = Answer::Known(match cord.plug.0.circuit() {
+        Circuit::OneLeg | Circuit::TwoLegs => 3,
+        Circuit::TwoLegsNeutral => 4,
+    });
+}
+
+/// An appliance of a part of the power; what it takes to start falls with it.
+fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
+    let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
+        return false;
+    };
+    let Answer::Known(Draw::Power(running)) = load.running else {
+        return false;
+    };
+    // Up: a demand.
+    let part = i64::from(part);
+    let less = |power: Power| Power::from_milliwatts((power.milliwatts() + part - 1) / part);
+    load.running = Answer::Known(Draw::Power(less(running)));
+    if let Answer::Known(starting) = load.starting {
+        load.starting = Answer::Known(less(starting));
+    }
+    if let Answer::Known(amps) = load.starting_current {
+        let less = (amps.milliamps() + part - 1) / part;
+        load.starting_current = Answer::Known(Current::from_milliamps(less));
+    }
+    true
+}
+
+/// Wire that its breaker protects, by the usual sizes for 15, 20, 30 and 50 A.
+fn wire_for(shape: Configuration) -> Wire {
+    Wire::Awg(match shape.rating().milliamps() {
+        0..=15_000 => 14,
+        15_001..=20_000 => 12,
+        20_001..=30_000 => 10,
+        _ => 6,
+    })
+}
+
+/// The outlet as a listed box has it: its own breaker and ground-fault protection.
+fn guard(outlet: &mut Outlet) {
+    let rating = outlet.shape.0.rating();
+    outlet.breaker = match outlet.breaker {
+        Answer::Known(amps) if amps <= rating => Answer::Known(amps),
+        _ => Answer::Known(rating),
+    };
+    outlet.shares = None;
+    outlet.gfci = Answer::Known(true);
+    outlet.wire = Answer::Known(wire_for(outlet.shape.0));
+}
+
+fn list(it: &mut DistributionBox) {
+    it.listed = Answer::Known(true);
+    it.bond = Answer::Known(false);
+    it.outlets.iter_mut().for_each(guard);
+}
+
+fn outlet(id: Id, shape: Receptacle, sockets: u8) -> Outlet {
+    Outlet {
+        id,
+        shape,
+        sockets: Some(sockets),
+        breaker: Answer::Missing,
+        shares: None,
+        trips_at: None,
+        gfci: Answer::Missing,
+        wire: Answer::Missing,
+        leg: Answer::Missing,
+    }
+}
+
+/// The splitter's plug and ends again, as a box with a breaker for each.
+fn box_for_splitter(plan: &mut Plan, id: &Id) -> bool {
+    let Some(index) = plan.cords.iter().position(|it| it.id == *id) else {
+        return false;
+    };
+    let cord = plan.cords.remove(index);
+    let mut renamed: Vec<(Id, Id)> = Vec::new();
+    let mut outlets = Vec::new();
+    for (end, shape) in cord.ends.iter().enumerate() {
+        let new = free_id(plan, &format!("{id}-{}", end + 1));
+        renamed.push((cord.end_id(end), new.clone()));
+        outlets.push(outlet(new, *shape, 1));
+    }
+    let mut it = DistributionBox {
+        id: cord.id.clone(),
+        from: cord.from,
+        inlet: cord.plug,
+        listed: Answer::Known(true),
+        bond: Answer::Known(false),
+        outlets,
+    };
+    list(&mut it);
+    plan.boxes.push(it);
+    let rename = |on: &mut Option<Id>| {
+        if let Some(on) = on
+            && let Some((_, new)) = renamed.iter().find(|(old, _)| old == on)
+        {
+            *on = new.clone();
+        }
+    };
+    plan.loads.iter_mut().for_each(|it| {
+        rename(&mut it.on);
+        rename(&mut it.now);
+    });
+    plan.cords.iter_mut().for_each(|it| rename(&mut it.from));
+    plan.boxes.iter_mut().for_each(|it| rename(&mut it.from));
+    true
+}
+
+/// The shape of a receptacle of the plan.
+pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
+    let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
+    let outlets = plan.generator.outlets.iter().chain(boxes);
+    let of_cord = || {
+        plan.cords.iter().find_map(|cord| {
+            let end = (0..cord.ends.len()).find(|end| cord.end_id(*end) == *at)?;
+            Some(cord.ends[end])
+        })
+    };
+    outlets
+        .clone()
+        .find(|outlet| outlet.id == *at)
+        .map(|outlet| outlet.shape)
+        .or_else(of_cord)
+}
+
+/// A cord as one would buy it today: three-wire, for outdoors, laid out, with protection.
+fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
+    let conductors = match shape.0.circuit() {
+        Circuit::OneLeg | Circuit::TwoLegs => 3,
+        Circuit::TwoLegsNeutral => 4,
+    };
+    Cord {
+        id: free_id(plan, &format!("{at}-{stem}")),
+        from: Some(at.clone()),
+        plug: Plug(shape.0),
+        ends: vec![shape],
+        wire: Answer::Known(wire_for(shape.0)),
+        conductors: Answer::Known(conductors),
+        length: Answer::Known(ADAPTER),
+        outdoor: Answer::Known(true),
+        coiled: Answer::Known(false),
+        gfci: Answer::Known(true),
+    }
+}
+
+/// Protection in so many sockets. What was plugged in there comes out, and is plugged in behind it.
+fn protect(plan: &mut Plan, at: &Id, sockets: u8) -> bool {
+    let Some(shape) = shape_of(plan, at) else {
+        return false;
+    };
+    empty(plan, std::slice::from_ref(at));
+    for _ in 0..sockets {
+        let cord = new_cord(plan, at, "gfci", shape);
+        plan.cords.push(cord);
+    }
+    true
+}
+
+fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
+    let small = Configuration::N5_15;
+    if !shape_of(plan, at).is_some_and(|shape| shape.takes(Plug(small))) {
+        return false;
+    }
+    if clears {
+        empty(plan, std::slice::from_ref(at));
+    }
+    let cord = Cord {
+        plug: Plug(small),
+        ends: vec![Receptacle(small); 3],
+        wire: Answer::Known(Wire::Awg(12)),
+        length: Answer::Known(THREE_WAY),
+        ..new_cord(plan, at, "three", Receptacle(small))
+    };
+    plan.cords.push(cord);
+    true
+}
+
+/// A box with two 20 A receptacles, for one leg or for two.
+fn new_box(plan: &mut Plan, at: &Id) -> bool {
+    let Some(shape) = shape_of(plan, at) else {
+        return false;
+    };
+    let id = free_id(plan, &format!("{at}-box"));
+    let mut it = DistributionBox {
+        id: id.clone(),
+        from: Some(at.clone()),
+        inlet: Plug(shape.0),
+        listed: Answer::Known(true),
+        bond: Answer::Known(false),
+        outlets: ["1", "2"]
+            .map(|number| {
+                let id = free_id(plan, &format!("{id}-{number}"));
+                outlet(id, Receptacle(Configuration::N5_20), 2)
+            })
+            .into(),
+    };
+    if shape.0.circuit() == Circuit::TwoLegsNeutral {
+        it.outlets[1].leg = Answer::Known(crate::plan::Leg::B);
+        it.outlets[0].leg = Answer::Known(crate::plan::Leg::A);
+    }
+    list(&mut it);
+    plan.boxes.push(it);
+    true
+}
+
+/// An id that nothing in the plan has: this text, else with a number after it.
+fn free_id(plan: &Plan, wanted: &str) -> Id {
+    let stem: String = wanted
+        .replace('.', "-")
+        .chars()
+        .take(Id::LONGEST - 4)
+        .collect();
+    let boxes = || plan.boxes.iter();
+    let taken = |id: &Id| {
+        plan.generator.outlets.iter().any(|it| it.id == *id)
+            || plan.cords.iter().any(|it| it.id == *id)
+            || boxes().any(|it| it.id == *id || it.outlets.iter().any(|it| it.id == *id))
+            || plan.loads.iter().any(|it| it.id == *id)
+    };
+    std::iter::once(stem.clone())
+        .chain((2..=u16::MAX).map(|number| format!("{stem}-{number}")))
+        .filter_map(|text| Id::new(&text))
+        .find(|id| !taken(id))
+        // A plan has fewer parts than there are numbers, and a stem made of ids is one.
+        .unwrap_or_else(|| plan.generator.outlets[0].id.clone())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What a part of 1,001 W or of 0.001 W asks for is a demand.
+    #[test]
+    fn a_part_of_a_power_rounds_up() {
+        for (whole, part, less) in [(1_001_000, 3, 333_667), (1, 2, 1), (900, 3, 300)] {
+            let mut plan = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");
+            let load = &mut plan.loads[0];
+            load.running = Answer::Known(Draw::Power(Power::from_milliwatts(whole)));
+            load.starting = Answer::Known(Power::from_milliwatts(whole));
+            let id = load.id.clone();
+            assert!(Change::Smaller { load: id, part }.apply(&mut plan));
+            let less = Power::from_milliwatts(less);
+            assert_eq!(plan.loads[0].running, Answer::Known(Draw::Power(less)));
+            assert_eq!(plan.loads[0].starting, Answer::Known(less));
+        }
+    }
+
+    #[test]
+    fn hours_keep_their_length() {
+        let late = begun_at(Span { from: 1380, to: 60 }, 1400);
+        assert_eq!((late.from, late.to, late.minutes()), (1400, 80, 120));
+        assert_eq!(begun_at(Span { from: 0, to: 60 }, 1380).to, Span::DAY);
+    }
+}

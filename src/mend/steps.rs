@@ -1,0 +1,252 @@
+//! The changes in an order in which people can make them: each finds the part it is made on, and the
+//! socket it needs free and fed.
+
+use super::change::{Change, Seat};
+use super::places::{Sockets, at_once};
+use crate::plan::{Id, Load, Plan};
+use crate::report::Report;
+
+/// One thing to do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// What.
+    pub change: Change,
+    /// Whether another change brings it about: that one's price counts it.
+    pub comes_along: bool,
+}
+
+impl Step {
+    fn along(change: Change) -> Self {
+        Self {
+            change,
+            comes_along: true,
+        }
+    }
+}
+
+/// The changes with what they bring about. `mended` is the plan with all of them, and `report` its
+/// own. Each load that was plugged in somewhere and is to be elsewhere goes there by a step of its
+/// own: where the sharing puts it, if `seated`, and else where it fits by then.
+pub(super) fn with_moves(
+    before: &Plan,
+    changes: &[Change],
+    (mended, report): (&Plan, &Report),
+    seated: bool,
+) -> Vec<Step> {
+    let mut steps: Vec<Step> = changes
+        .iter()
+        .map(|change| Step {
+            change: change.clone(),
+            comes_along: false,
+        })
+        .collect();
+    for load in &mended.loads {
+        let Some(old) = before.loads.iter().find(|old| old.id == load.id) else {
+            continue;
+        };
+        let shares = |change: &Change| match change {
+            Change::TakeTurns {
+                load: one, with, ..
+            } => *one == load.id || with.contains(&load.id),
+            _ => false,
+        };
+        if changes.iter().any(shares) {
+            continue;
+        }
+        let Some(to) = goes(old, load, report) else {
+            continue;
+        };
+        let change = match to {
+            Goes::Nowhere => Change::Unplug(load.id.clone()),
+            Goes::To(seat) => Change::Move {
+                load: load.id.clone(),
+                to: Some(seat).filter(|seat| seated || load.on.as_ref() == Some(&seat.at)),
+            },
+            Goes::Anywhere => Change::moved(load.id.clone()),
+        };
+        let moved = Change::moved(load.id.clone());
+        match steps.iter_mut().find(|step| step.change == moved) {
+            Some(step) => step.change = change,
+            None => steps.push(Step::along(change)),
+        }
+    }
+    // What was plugged into a part that is another now goes into that.
+    let gear = |plan: &Plan| -> Vec<(Id, Option<Id>)> {
+        let cords = plan.cords.iter().map(|it| (it.id.clone(), it.from.clone()));
+        let boxes = plan.boxes.iter().map(|it| (it.id.clone(), it.from.clone()));
+        cords.chain(boxes).collect()
+    };
+    let old = gear(before);
+    for (part, from) in gear(mended) {
+        let was = old.iter().find(|(id, _)| *id == part);
+        let told =
+            |step: &Step| matches!(&step.change, Change::Replug { part: it, .. } if *it == part);
+        if let (Some((_, was)), Some(to)) = (was, from)
+            && was.as_ref() != Some(&to)
+            && !steps.iter().any(told)
+        {
+            steps.push(Step::along(Change::Replug { part, to }));
+        }
+    }
+    steps
+}
+
+/// Where a load goes.
+enum Goes {
+    To(Seat),
+    /// Several alike go to more than one receptacle, or not all of them anywhere.
+    Anywhere,
+    Nowhere,
+}
+
+/// Where a load goes that was plugged in somewhere and is not to stay there.
+fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
+    let was = old.on.as_ref().or(old.now.as_ref())?;
+    if let Some(on) = &load.on {
+        // It stands where it was, or in the plan as changed.
+        let seat = Seat {
+            at: on.clone(),
+            stays: true,
+        };
+        return (on != was).then_some(Goes::To(seat));
+    }
+    let facts = &report.figures.loads;
+    let is = |id: &Id| {
+        facts
+            .iter()
+            .any(|fact| fact.id == *id && fact.of == load.id)
+    };
+    let placed = report.figures.sharing.placed.iter();
+    let mut places: Vec<&Id> = placed
+        .filter(|placed| is(&placed.load))
+        .map(|placed| &placed.at)
+        .collect();
+    let all = places.len() == usize::from(load.count);
+    places.dedup();
+    match places.as_slice() {
+        [] => Some(Goes::Nowhere),
+        _ if !all => Some(Goes::Anywhere),
+        [at] if *at == was && old.on.is_none() => None,
+        [at] => Some(Goes::To(Seat {
+            at: (*at).clone(),
+            stays: old.on.is_some(),
+        })),
+        _ => Some(Goes::Anywhere),
+    }
+}
+
+/// The steps in their order, with whatever has to be pulled out first, and the plan after them.
+/// `None` when there is no such order.
+pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Plan)> {
+    let mut plan = before.clone();
+    let mut left = steps;
+    left.sort_by(|a, b| a.change.cmp(&b.change));
+    let mut done: Vec<Step> = Vec::new();
+    while !left.is_empty() {
+        let sockets = Sockets::of(&plan);
+        let open = |step: &Step| matches!(step.change, Change::Move { to: None, .. });
+        // What goes where it fits goes when all the others have their places.
+        let settled = left.iter().all(|step| open(step) || !places(&step.change));
+        let ready =
+            |step: &Step| (!open(step) || settled) && finds_all(&plan, &sockets, &step.change);
+        let next = match left.iter().position(ready) {
+            Some(at) => left.remove(at),
+            None => Step::along(Change::Unplug(in_the_way(&plan, &left)?)),
+        };
+        if !next.change.apply(&mut plan) {
+            return None;
+        }
+        done.push(next);
+    }
+    Some((done, plan))
+}
+
+/// Whether a change plugs something in.
+const fn places(change: &Change) -> bool {
+    needs(change).is_some() || matches!(change, Change::Move { .. })
+}
+
+/// The receptacle that something is plugged into by a change.
+const fn needs(change: &Change) -> Option<&Id> {
+    match change {
+        Change::Move {
+            to: Some(Seat { at, .. }),
+            ..
+        }
+        | Change::Replug { to: at, .. }
+        | Change::ProtectedOutlet { at, .. }
+        | Change::ThreeWay { at, .. }
+        | Change::TakeTurns { at, .. }
+        | Change::BondingPlug(at)
+        | Change::NewBox(at) => Some(at),
+        _ => None,
+    }
+}
+
+/// Where a load is plugged in, if it is.
+fn place_of<'a>(plan: &'a Plan, load: &Id) -> Option<&'a Id> {
+    let load = plan.loads.iter().find(|it| it.id == *load)?;
+    load.on.as_ref().or(load.now.as_ref())
+}
+
+/// Whether a change finds every socket that it needs. That it finds its part, `apply` says.
+fn finds_all(plan: &Plan, sockets: &Sockets<'_>, change: &Change) -> bool {
+    match change {
+        Change::Move {
+            load,
+            to: Some(seat),
+        } => {
+            let count = plan.loads.iter().find(|it| it.id == *load);
+            let count = count.map_or(1, |load| usize::from(load.count));
+            place_of(plan, load) == Some(&seat.at) || sockets.free(&seat.at) >= count
+        }
+        Change::TakeTurns { load, with, at } => {
+            let among = |id: &Id| id == load || with.contains(id);
+            let there = |load: &&Load| among(&load.id) || place_of(plan, &load.id) == Some(at);
+            let there: Vec<&Load> = plan.loads.iter().filter(there).collect();
+            at_once(&there) <= sockets.beside_gear(at)
+        }
+        Change::Replug { part, to } => {
+            let cord = plan.cords.iter().find(|it| it.id == *part);
+            let inlet = plan.boxes.iter().find(|it| it.id == *part);
+            let now = cord.map_or_else(
+                || inlet.map(|it| (it.inlet, &it.from)),
+                |it| Some((it.plug, &it.from)),
+            );
+            now.is_some_and(|(plug, from)| {
+                from.as_ref() == Some(to)
+                    || (sockets.takes(to, plug)
+                        && sockets.free(to) > 0
+                        && !sockets.hangs_on(to, part))
+            })
+        }
+        Change::ProtectedOutlet { at, sockets: many } => {
+            sockets.beside_gear(at) >= usize::from(*many)
+        }
+        Change::ThreeWay { at, clears: true } => sockets.beside_gear(at) > 0,
+        Change::BondingPlug(at) | Change::ThreeWay { at, clears: false } | Change::NewBox(at) => {
+            sockets.free(at) > 0
+        }
+        _ => true,
+    }
+}
+
+/// What is plugged in where something else is to go, and is to go elsewhere itself.
+fn in_the_way(plan: &Plan, left: &[Step]) -> Option<Id> {
+    let wanted = |at: &Id| left.iter().any(|step| needs(&step.change) == Some(at));
+    left.iter().find_map(|step| match &step.change {
+        Change::Move { load, to } => {
+            let at = place_of(plan, load)?;
+            let elsewhere = to.as_ref().is_none_or(|seat| seat.at != *at);
+            (elsewhere && wanted(at)).then(|| load.clone())
+        }
+        Change::Replug { part, to } => {
+            let cord = plan.cords.iter().find(|it| it.id == *part);
+            let inlet = plan.boxes.iter().find(|it| it.id == *part);
+            let from = cord.map(|it| &it.from).or(inlet.map(|it| &it.from))?;
+            let at = from.as_ref()?;
+            (at != to && wanted(at)).then(|| part.clone())
+        }
+        _ => None,
+    })
+}

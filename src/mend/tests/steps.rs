@@ -1,0 +1,219 @@
+//! What is proposed for any camp, carried out step by step, gives what was promised.
+
+use std::collections::BTreeSet;
+
+use proptest::prelude::*;
+
+use super::*;
+use crate::plan::{Answer, Plan, Span, arbitrary};
+use crate::supply::Supply;
+
+/// `PROPTEST_CASES=5000 PROPTEST_RNG_SEED=7 cargo test mend::tests::steps` tries more, and others.
+fn config() -> ProptestConfig {
+    // The library's own count is taken for nobody having asked for one.
+    const CASES: u32 = 24;
+    let mut config = ProptestConfig::default();
+    if config.cases == 256 {
+        config.cases = CASES;
+    }
+    ProptestConfig {
+        failure_persistence: None,
+        ..config
+    }
+}
+
+/// Every id that something in the plan has: parts, receptacles and loads.
+fn ids(plan: &Plan) -> BTreeSet<Id> {
+    let mut ids: BTreeSet<Id> = plan.loads.iter().map(|it| it.id.clone()).collect();
+    ids.extend(plan.cords.iter().map(|it| it.id.clone()));
+    ids.extend(plan.boxes.iter().map(|it| it.id.clone()));
+    ids.extend(receptacles(plan).into_iter().map(|(id, _)| id));
+    ids
+}
+
+/// Every receptacle with its sockets.
+fn receptacles(plan: &Plan) -> Vec<(Id, usize)> {
+    let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
+    let outlets = plan.generator.outlets.iter().chain(boxes);
+    let ends = plan
+        .cords
+        .iter()
+        .flat_map(|cord| (0..cord.ends.len()).map(|end| (cord.end_id(end), 1)));
+    outlets
+        .map(|it| (it.id.clone(), usize::from(it.socket_count())))
+        .chain(ends)
+        .collect()
+}
+
+/// How many plugs are in a receptacle at once, at the most.
+fn plugs(plan: &Plan, at: &Id) -> usize {
+    let cords = plan.cords.iter().map(|it| &it.from);
+    let boxes = plan.boxes.iter().map(|it| &it.from);
+    let parts = cords.chain(boxes).filter(|from| from.as_ref() == Some(at));
+    let loads: Vec<_> = plan
+        .loads
+        .iter()
+        .filter(|load| load.on.as_ref().or(load.now.as_ref()) == Some(at))
+        .collect();
+    // Whoever says when he comes can share a socket with whoever comes at other times.
+    let at_once = if loads.iter().all(|load| !load.hours.is_empty()) {
+        let on = |minute: u16| {
+            let on = |load: &&&crate::plan::Load| load.hours.iter().any(|it| it.contains(minute));
+            let on = loads.iter().filter(on).map(|load| usize::from(load.count));
+            on.sum::<usize>()
+        };
+        (0..Span::DAY).map(on).max().unwrap_or(0)
+    } else {
+        loads.iter().map(|load| usize::from(load.count)).sum()
+    };
+    let bonded = plan.generator.bonding_plug_in.as_ref() == Some(at)
+        && matches!(
+            plan.generator.bonding_plug,
+            Answer::Known(true) | Answer::Unknown
+        );
+    parts.count() + at_once + usize::from(bonded)
+}
+
+/// The receptacle that a step plugs something into.
+fn socket_of(change: &Change) -> Option<&Id> {
+    match change {
+        Change::Move { to: Some(seat), .. } => Some(&seat.at),
+        Change::Replug { to: at, .. }
+        | Change::ProtectedOutlet { at, .. }
+        | Change::ThreeWay { at, .. }
+        | Change::NewBox(at)
+        | Change::BondingPlug(at)
+        | Change::TakeTurns { at, .. } => Some(at),
+        _ => None,
+    }
+}
+
+/// Carries the steps out in the order in which they are told.
+fn carry_out(before: &Plan, mended: &Mended) -> Result<Plan, TestCaseError> {
+    let mut plan = before.clone();
+    for Step { change, .. } in &mended.steps {
+        let known = ids(&plan);
+        prop_assert!(
+            change.about().is_none_or(|id| known.contains(id)),
+            "{change:?}"
+        );
+        let at = socket_of(change);
+        prop_assert!(at.is_none_or(|at| known.contains(at)), "{change:?}");
+        let was = plan.clone();
+        prop_assert!(change.apply(&mut plan), "{change:?}");
+        if let Some(at) = at {
+            let fed = Supply::build(&plan).receptacle(at);
+            prop_assert!(fed.is_some(), "{change:?} of {:?}", mended.steps);
+        }
+        for (at, sockets) in receptacles(&plan) {
+            let most = sockets.max(plugs(&was, &at));
+            prop_assert!(
+                plugs(&plan, &at) <= most,
+                "{change:?} at {at} of {:?}",
+                mended.steps
+            );
+        }
+    }
+    Ok(plan)
+}
+
+proptest! {
+    #![proptest_config(config())]
+
+    #[test]
+    fn what_is_proposed_and_carried_out_gives_what_was_promised(
+        plan in arbitrary::camp(), warnings in any::<bool>(),
+    ) {
+        let before = report::judge(&plan);
+        let mended = mend_within(&plan, warnings, 40);
+        let after = carry_out(&plan, &mended)?;
+        prop_assert_eq!(&after, &mended.plan);
+        let read = |plan: &Plan| crate::plan::read(&crate::plan::write(plan));
+        // A plan at random may be one that no file can hold.
+        let read = if read(&plan).is_ok() {
+            read(&after).expect("what is written reads")
+        } else {
+            after
+        };
+        let report = report::build(&read);
+        let (was, is) = (tally(&plan, &before), tally(&read, &report));
+        prop_assert_eq!(is, mended.effect.after);
+        prop_assert_eq!(was, mended.effect.before);
+
+        // No worse, and nothing new in the air.
+        prop_assert!(is.dangers + is.unserved_musts <= was.dangers + was.unserved_musts);
+        prop_assert!(is.warnings <= was.warnings, "{:?}", mended.steps);
+        for finding in &report.findings {
+            if finding.area != "air" || finding.code == "AIR004" || finding.signal == Signal::Notice {
+                continue;
+            }
+            let mut there = before.findings.iter().filter(|it| it.code == finding.code);
+            prop_assert!(
+                there.any(|it| it.signal <= finding.signal),
+                "{} by {:?}", finding.code, mended.steps
+            );
+        }
+
+        // What goes where the card shows, the card shows somewhere: of several alike not always all.
+        for Step { change, .. } in &mended.steps {
+            if let Change::Move { load, to: None } = change {
+                let mut facts = report.figures.loads.iter().filter(|fact| fact.of == *load);
+                let placed = &report.figures.sharing.placed;
+                let shown = facts.any(|fact| placed.iter().any(|it| it.load == fact.id));
+                prop_assert!(shown, "{change:?}");
+            }
+        }
+
+        // The report tells them in this order, and what comes along costs nothing.
+        let mut told = before.clone();
+        mended.tell(&plan, &mut told);
+        let repairs = &told.figures.sharing.repairs;
+        prop_assert_eq!(repairs.len(), mended.steps.len());
+        for (repair, step) in repairs.iter().zip(&mended.steps) {
+            prop_assert_eq!(repair.key, step.change.key());
+            prop_assert_eq!(repair.cost == 0, step.comes_along);
+        }
+        prop_assert_eq!(repairs.iter().map(|it| it.cost).sum::<u32>(), mended.effect.cost);
+    }
+
+    /// Only protection is told to buy that something is planned for.
+    #[test]
+    fn no_part_is_brought_that_nothing_is_plugged_into(plan in arbitrary::camp()) {
+        let mended = mend_within(&plan, false, 40);
+        let placed = &mended.report.figures.sharing.placed;
+        let was = ids(&plan);
+        for Step { change, .. } in &mended.steps {
+            let Change::ProtectedOutlet { at, sockets } = change else {
+                continue;
+            };
+            let new = mended.plan.cords.iter().filter(|cord| {
+                cord.from.as_ref() == Some(at) && cord.gfci == Answer::Known(true) && !was.contains(&cord.id)
+            });
+            let used = new.filter(|cord| {
+                placed.iter().any(|it| it.at == cord.id)
+                    || mended.plan.cords.iter().any(|it| it.from.as_ref() == Some(&cord.id))
+                    || mended.plan.boxes.iter().any(|it| it.from.as_ref() == Some(&cord.id))
+            });
+            prop_assert_eq!(used.count(), usize::from(*sockets), "{:?}", mended.steps);
+        }
+    }
+
+    /// A trial says of dangers and places what the whole check says.
+    #[test]
+    fn a_trial_is_the_check_of_dangers(plan in arbitrary::camp()) {
+        let (all, trial) = (report::judge(&plan), report::trial(&plan));
+        let dangers = |report: &Report| -> Vec<report::Finding> {
+            let kept = report.findings.iter();
+            kept.filter(|it| it.signal == Signal::Danger).cloned().collect()
+        };
+        prop_assert_eq!(dangers(&all), dangers(&trial));
+        prop_assert_eq!(list::waiting(&plan, &all), list::waiting(&plan, &trial));
+        let (all, trial) = (&all.figures, &trial.figures);
+        prop_assert_eq!(&all.limits, &trial.limits);
+        prop_assert_eq!(&all.loads, &trial.loads);
+        prop_assert_eq!(&all.usable, &trial.usable);
+        prop_assert_eq!(&all.sharing.placed, &trial.sharing.placed);
+        prop_assert_eq!(&all.sharing.unplaced, &trial.sharing.unplaced);
+        prop_assert_eq!(&all.sharing.never, &trial.sharing.never);
+    }
+}

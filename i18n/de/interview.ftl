@@ -379,7 +379,7 @@ pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 ask-site-sleepers = Wie weit vom Generator sind die nächsten Menschen?
     .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
     .help =
-        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als 2 ft (0,6 m): lieber zu nah als zu weit.
+        Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als { $step }: lieber zu nah als zu weit.
         Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
     .row = Nächste Menschen
 
@@ -387,11 +387,11 @@ ask-site-stands = Was ist über dem Generator und um ihn herum?
     .why = Abgase müssen weg, und Regen muss draußen bleiben.
     .help =
         Denken Sie auch daran, wo er bei Regen laufen wird.
-        Im Freien: nichts darüber, und ringsum 4 ft (1.2 m) frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
+        Im Freien: nichts darüber, und ringsum { $clear } frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
         Ein Zelt mit offener Tür, ein Vorbau, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, ein Vordach darüber oder eine Wand nahe bei ihm heißt abgedeckt.
         Wenn Sie es nicht wissen, nehmen wir an, dass er in oder unter etwas steht, und sagen es.
     .row = Generator steht
-pick-site-stands-open = Im Freien, ringsum 4 ft frei
+pick-site-stands-open = Im Freien, ringsum { $clear } frei
 pick-site-stands-roof = Hohes Dach, ringsum offen
 pick-site-stands-covered = Unter Plane, Vordach, an Wand
 pick-site-stands-enclosed = In Zelt, Vorbau, Auto, Schuppen
@@ -421,7 +421,7 @@ ask-site-air = Wie heiß wird die Luft höchstens?
 
 ask-site-quiet = Wann muss es auf dem Platz ruhig sein?
     .why = Etwa 22:00-06:00, oder keine.
-    .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch.
+    .help = Viele Plätze verbieten Generatoren in der Nacht. Fragen Sie am Eingang. 10pm-6am geht auch. Nennt ein Schild erlaubte Stunden, etwa 8am-10am und 4pm-8pm, geben Sie den Rest des Tages ein: 10am-4pm, 8pm-8am.
     .row = Ruhezeit
 pick-site-quiet-none = keine
 

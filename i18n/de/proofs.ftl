@@ -4,6 +4,7 @@ print-test-reads-correct = { $at }: Ein Steckdosenprüfer muss CORRECT zeigen. W
 print-test-reads-floating = { $at }: Ein Steckdosenprüfer zeigt OPEN GROUND. Dieser Generator mit erdfreiem Neutralleiter ist so gebaut. Das beweist nichts. Nicht zu reparieren versuchen.
 print-test-reads-broken = { $at }: Ein Steckdosenprüfer zeigt OPEN GROUND. Auf dem Weg fehlt ein Schutzleiter. Nicht benutzen.
 print-test-reads-either = { $at }: Ein Steckdosenprüfer zeigt CORRECT, wenn der Neutralleiter verbunden und der Schutzleiter heil ist. OPEN GROUND: Er ist erdfrei, oder ein Schutzleiter ist unterbrochen.
+print-test-other = Jede andere Anzeige: diesen Teil ausstecken und den davor prüfen. Der erste, der falsch anzeigt, bleibt außer Betrieb.
 print-test-tester-trips = { $at }: Auch die eigene Taste des Prüfers muss den Strom abschalten.
 print-test-tester-no-way-back = { $at }: Die eigene Taste des Prüfers tut nichts. Nur die TEST-Taste am GFCI selbst zählt.
 print-test-tester-blind = { $at }: Die eigene Taste des Prüfers tut nichts. Der GFCI kann diesen Fehler nicht sehen. Nicht benutzen.

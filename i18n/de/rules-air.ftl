@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Nicht alle schlafen mit einem Kohlenmonoxid-Melder
   }
     .why = Abgase können herüberziehen, wenn der Wind dreht. Man riecht sie nicht, und wer schläft, wacht davon nicht auf. Nur ein Kohlenmonoxid-Melder weckt. Ein Rauchmelder tut es nicht.
-    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt, oder mehrere Kopfweh haben oder ihnen übel ist: alle ins Freie, Hilfe rufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
-    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, dessen Prüftaste geht. Wenn er anschlägt, oder mehrere Kopfweh haben oder ihnen übel ist: alle ins Freie, Hilfe rufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, dessen Prüftaste geht. Wenn er anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
 
 AIR003 = { $fix ->
     [out] Der Generator läuft in einem geschlossenen Raum
@@ -44,7 +44,6 @@ AIR005 = { $fix ->
     [stated] Das Kabel zu { $about } reicht nicht bis zu den Menschen
     [measure] Niemand weiß, ob die Kabel weit genug reichen
     [no-cord] Nichts hängt hier an einem Kabel
-    [quiet] Die Kabel enden, wo der Generator laut ist
    *[longer] Die Kabel sind zu kurz, um den Generator fernzuhalten
   }
     .why = { $fix ->
@@ -53,7 +52,6 @@ AIR005 = { $fix ->
         [stated] Es reicht { $reach } weit. Laut Plan sind die Menschen { $needed } vom Generator entfernt. Also zieht ihn jemand näher heran als das.
         [measure] Soweit bekannt, reichen sie { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Sind sie kürzer, zieht ihn jemand näher heran.
         [no-cord] Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Wer dort Strom braucht und kein Kabel hat, holt ihn näher heran.
-        [quiet] Sie reichen { $reach } weit. Im Freien macht der Generator erst ab { $needed } nur noch { $limit }.
        *[longer] Sie reichen { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Also zieht ihn jemand näher heran.
       }
     .fix-longer = Nehmen Sie ein einziges Kabel mit, das lang genug ist und dick genug für das, was daran hängt. Nie stattdessen den Generator näher stellen.
@@ -62,7 +60,6 @@ AIR005 = { $fix ->
     .fix-bedside = Nehmen Sie ein Kabel mit, das lang und dick genug ist, oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
     .fix-at-set = Geben Sie ihm einen Platz am Ende eines Kabels, das lang und dick genug ist. Sind alle Enden belegt, nehmen Sie noch ein Kabel mit oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
     .fix-stated = Messen Sie noch einmal vom Auspuff bis zu den Menschen, und schreiben Sie das in den Plan. Oder nehmen Sie ein längeres Kabel, das dick genug ist.
-    .fix-quiet = Mit einem längeren Kabel, dick genug für das, was daran hängt, kann er weiter weg stehen. Fragen Sie den Platzwart nach der Grenze.
 
 AIR006 = { $fix ->
     [when] Der Generator läuft vielleicht, während Menschen schlafen: { $about }

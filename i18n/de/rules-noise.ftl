@@ -1,20 +1,30 @@
 ### Regeln zum Lärm.
 
 NOISE001 = { $fix ->
-    [look] Niemand weiß, wie laut der Generator ist
-    [full-load] Bei voller Last ist er vielleicht lauter, als viele Plätze erlauben
+    [look] Wir wissen nicht, wie laut der Generator ist
+    [busiest] Bei seiner größten Last ist er vielleicht zu laut
    *[other] Lauter, als viele Plätze erlauben
   }
     .why = { $fix ->
         [look] Nationalparks der USA erlauben { $limit } in { $distance } Entfernung, und viele Plätze halten es ebenso. Generatoren im offenen Rahmen sind meist lauter.
-        [full-load] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Für volle Last wurden { $more } mehr angenommen: { $full }. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso. Bei voller Last ist das ab { $from } so.
-       *[other] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso. Das ist ab { $from } so, und bei voller Last erst weiter weg.
+        [busiest] In der Minute mit der größten Last haben wir { $more } mehr angenommen, als gemessen wurde: im Freien etwa { $busiest } in { $distance } Entfernung. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
+       *[other] Im Freien macht er etwa { $level } in { $distance } Entfernung, bei der Last, mit der gemessen wurde. Nationalparks der USA erlauben dort { $limit }, und viele Plätze halten es ebenso.
       }
-    .fix-quieter = Lassen Sie weniger zugleich laufen, nutzen Sie die Sparstufe, und stellen Sie ihn auf weichen Boden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
-    .fix-full-load = Lassen Sie weniger zugleich laufen, und stellen Sie ihn auf weichen Boden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
+    .fix-quieter = Lassen Sie weniger zugleich laufen, nutzen Sie die Sparstufe, und stellen Sie ihn auf nackten Erdboden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
+    .fix-busiest = Lassen Sie weniger zugleich laufen, und stellen Sie ihn auf nackten Erdboden, weg von Wänden. Fragen Sie den Platzwart. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
     .fix-look = Suchen Sie „dB“ in der Anleitung, mit der Entfernung, in der gemessen wurde. Fragen Sie den Platzwart, bevor Sie ihn starten. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
 
-NOISE002 = Manches würde in der Ruhezeit laufen
-    .why = Von { $from } bis { $to } muss es auf dem Platz ruhig sein. Dann läuft noch: { $about }.
+NOISE002 = { $fix ->
+    [move-assumed] Manches würde in der Nacht laufen
+    [life-assumed] Manches würde in der Nacht laufen
+   *[other] Manches würde in der Ruhezeit laufen
+  }
+    .why = { $fix ->
+        [move-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen. Dann läuft noch: { $about }.
+        [life-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen. Dann läuft noch: { $about }.
+       *[other] Auf dem Platz muss es ruhig sein: { $quiet }. Dann läuft noch: { $about }.
+      }
     .fix-move = Verlegen Sie es auf andere Stunden, oder betreiben Sie es mit einer am Tag geladenen Batterie.
     .fix-life = Seine Stunden bleiben. Fragen Sie den Platzwart, bevor Sie kommen, oder betreiben Sie es dann mit einer dafür gemachten, am Tag geladenen Batterie.
+    .fix-move-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-move }
+    .fix-life-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-life }

@@ -4,7 +4,7 @@
 
 change-more-distance = Stellen Sie den Generator mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
-change-open-air = Stellen Sie den Generator ins Freie, nichts darüber außer einem Dach weit oben, an allen Seiten offen, und ringsum 4 ft (1.2 m) frei. Nie in Zelt, Vorbau, Fahrzeug oder Schuppen, und nie unter eine Plane.
+change-open-air = Stellen Sie den Generator ins Freie, nichts darüber außer einem Dach weit oben, an allen Seiten offen, und ringsum { $clear } frei. Nie in Zelt, Vorbau, Fahrzeug oder Schuppen, und nie unter eine Plane.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.

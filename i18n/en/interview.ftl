@@ -406,7 +406,7 @@ pick-site-ground-dry = Dry: dry ground, under a roof
 ask-site-sleepers = How far from the generator are the nearest people?
     .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
     .help =
-        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Where nobody sleeps, such as at a market: to where people stand. Count each step as 2 ft (0.6 m): rather too near than too far.
+        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Where nobody sleeps, such as at a market: to where people stand. Count each step as { $step }: rather too near than too far.
         Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
     .row = Nearest people
 
@@ -414,11 +414,11 @@ ask-site-stands = What is over and round the generator?
     .why = Exhaust must get away, and rain must stay out.
     .help =
         Think of where it will run in the rain, too.
-        In the open: nothing over it, and 4 ft (1.2 m) clear all round. Under a roof: a roof or canopy well above it, open on all sides.
+        In the open: nothing over it, and { $clear } clear all round. Under a roof: a roof or canopy well above it, open on all sides.
         A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the set, an awning over it, or a wall close to it is covered.
         If you do not know, we take it to be in or under something, and say so.
     .row = Generator stands
-pick-site-stands-open = In the open, 4 ft clear all round
+pick-site-stands-open = In the open, { $clear } clear all round
 pick-site-stands-roof = Under a high roof, open all round
 pick-site-stands-covered = Under a tarp or awning, or by a wall
 pick-site-stands-enclosed = In a tent, porch, vehicle or shed
@@ -450,7 +450,7 @@ ask-site-air = How hot will the air get, at most?
 
 ask-site-quiet = When must the camp be quiet?
     .why = Such as 22:00-06:00, or none.
-    .help = Many camps forbid generators at night. Ask at the gate. 10pm-6am works too.
+    .help = Many camps forbid generators at night. Ask at the gate. 10pm-6am works too. A sign with generator hours, such as 8am-10am and 4pm-8pm: type the rest of the day, 10am-4pm, 8pm-8am.
     .row = Quiet hours
 pick-site-quiet-none = none
 

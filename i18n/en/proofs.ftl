@@ -8,6 +8,7 @@ print-test-reads-correct = { $at }: a plug-in tester must read CORRECT. If not, 
 print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. This floating-neutral generator is made like that. It proves nothing. Do not try to mend it.
 print-test-reads-broken = { $at }: a plug-in tester reads OPEN GROUND. A ground wire is missing on the way. Do not use it.
 print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is joined and the ground wire is whole. OPEN GROUND: it floats, or a ground wire is broken.
+print-test-other = Any other reading: unplug that part and test the one ahead of it. The first part that reads wrong stays out of use.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
 print-test-tester-no-way-back = { $at }: the tester’s own button does nothing. Only the TEST button on the GFCI itself counts.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.

@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
     .why = Exhaust can drift when the wind turns. You cannot smell it, and people asleep do not wake up. Only an alarm wakes them. A smoke alarm does not.
-    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds, or several people have a headache or feel sick: everybody out into open air, and call for help. Stop the engine only if you can do it without breathing its exhaust.
-    .fix-look = Look in every tent and camper before you start the engine. Each needs a battery carbon monoxide alarm whose test button works. If it sounds, or several people have a headache or feel sick: everybody out into open air, and call for help. Stop the engine only if you can do it without breathing its exhaust.
+    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache: everybody out into open air, and call { $call }. Stop the engine only if you can do it without breathing its exhaust.
+    .fix-look = Look in every tent and camper before you start the engine. Each needs a battery carbon monoxide alarm whose test button works. If it sounds, or anyone is dizzy, sick, weak or has a headache: everybody out into open air, and call { $call }. Stop the engine only if you can do it without breathing its exhaust.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
@@ -44,7 +44,6 @@ AIR005 = { $fix ->
     [stated] The cord to { $about } does not reach where people are
     [measure] Nobody knows if the cords reach far enough
     [no-cord] Nothing here is on a cord
-    [quiet] The cords end where the generator is loud
    *[longer] The cords are too short to keep the generator away
   }
     .why = { $fix ->
@@ -53,7 +52,6 @@ AIR005 = { $fix ->
         [stated] It reaches { $reach }. The plan says that people are { $needed } from the generator. So somebody will pull it closer than that.
         [measure] They are known to reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. If they are shorter, somebody will pull it closer.
         [no-cord] The generator must stand { $needed } from every tent, vehicle, door and window. Without a cord, whoever needs power there brings it closer.
-        [quiet] They reach { $reach }. In the open the generator is down to { $limit } from { $needed } on.
        *[longer] They reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. So somebody will pull it closer.
       }
     .fix-longer = Bring one cord that is long enough, and thick enough for what hangs on it. Never move the generator closer instead.
@@ -62,7 +60,6 @@ AIR005 = { $fix ->
     .fix-bedside = Bring one cord that is long enough, and thick enough, or a battery made for the device. Never move the generator closer instead.
     .fix-at-set = Give it a place at the end of a cord that is long enough, and thick enough. If all ends are taken, bring one more cord, or a battery made for the device. Never move the generator closer instead.
     .fix-stated = Measure again from the exhaust to where people are, and put that in the plan. Or bring a longer cord that is thick enough.
-    .fix-quiet = With one longer cord, thick enough for what hangs on it, it can stand farther off. Ask your host what the limit is.
 
 AIR006 = { $fix ->
     [when] The generator may run while people sleep: { $about }

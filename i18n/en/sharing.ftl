@@ -4,7 +4,7 @@
 
 change-more-distance = Move the generator at least { $distance } from every tent, vehicle, door and window. Exhaust points away from people. See if the cords still reach: a longer cord changes the plan.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
-change-open-air = Stand the generator in the open, with nothing over it but a roof well above, open on all sides, and 4 ft (1.2 m) clear all round. Never in a tent, porch, vehicle or shed, and never under a tarp.
+change-open-air = Stand the generator in the open, with nothing over it but a roof well above, open on all sides, and { $clear } clear all round. Never in a tent, porch, vehicle or shed, and never under a tarp.
 change-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep.
 change-uncoil = Unwind { $first } and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.

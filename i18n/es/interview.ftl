@@ -390,7 +390,7 @@ pick-site-ground-dry = Seco: suelo seco, bajo techo
 ask-site-sleepers = ¿A qué distancia del generador hay gente?
     .why = Los gases matan a quien duerme. Como 40 ft o 12 m.
     .help =
-        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado: hasta donde está la gente. Cuente cada paso como 2 ft (0.6 m): mejor de menos que de más.
+        Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado: hasta donde está la gente. Cuente cada paso como { $step }: mejor de menos que de más.
         Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
     .row = Gente más cercana
 
@@ -398,11 +398,11 @@ ask-site-stands = ¿Qué hay encima y alrededor del generador?
     .why = Los gases deben poder irse, y la lluvia no debe entrar.
     .help =
         Piense también en dónde funcionará si llueve.
-        Al aire libre: nada encima, y 4 ft (1.2 m) libres alrededor. Bajo techo: un techo o toldo bien por encima, abierto por todos lados.
+        Al aire libre: nada encima, y { $clear } libres alrededor. Bajo techo: un techo o toldo bien por encima, abierto por todos lados.
         Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo encima o una pared cerca es estar cubierto.
         Si no lo sabe, suponemos que está dentro o debajo de algo, y lo decimos.
     .row = Sitio del generador
-pick-site-stands-open = Al aire libre, 4 ft libres alrededor
+pick-site-stands-open = Al aire libre, { $clear } despejados
 pick-site-stands-roof = Bajo techo alto, abierto alrededor
 pick-site-stands-covered = Bajo lona o toldo, o junto a pared
 pick-site-stands-enclosed = En { -tent }, porche, auto, cobertizo
@@ -432,7 +432,7 @@ ask-site-air = ¿Cuánto calor hará, como máximo?
 
 ask-site-quiet = ¿Cuándo debe haber silencio en el campamento?
     .why = Como 22:00-06:00, o “ninguno”.
-    .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am.
+    .help = Muchos campamentos prohíben los generadores de noche. Pregunte en la entrada. También vale 10pm-6am. Si un cartel da horas de generador, como 8am-10am y 4pm-8pm, escriba el resto del día: 10am-4pm, 8pm-8am.
     .row = Horas de silencio
 pick-site-quiet-none = ninguna
 

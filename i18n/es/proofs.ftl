@@ -8,6 +8,7 @@ print-test-reads-correct = { $at }: un probador enchufable debe mostrar CORRECT.
 print-test-reads-floating = { $at }: un probador enchufable muestra OPEN GROUND. Este generador de neutro flotante está hecho así. No prueba nada. No intente arreglarlo.
 print-test-reads-broken = { $at }: un probador enchufable muestra OPEN GROUND. Falta { -ground-wire } en el camino. No lo use.
 print-test-reads-either = { $at }: un probador enchufable muestra CORRECT si el neutro está unido a tierra y el { -ground-wire } está entero. OPEN GROUND: es flotante, o el { -ground-wire } está roto.
+print-test-other = Cualquier otra lectura: desenchufe esa parte y pruebe la anterior. La primera que marca mal queda sin usar.
 print-test-tester-trips = { $at }: el botón del propio probador también debe cortar la corriente.
 print-test-tester-no-way-back = { $at }: el botón del propio probador no hace nada. Solo cuenta el botón TEST del propio { -gfci }.
 print-test-tester-blind = { $at }: el botón del propio probador no hace nada. El { -gfci } no puede ver esta avería. No lo use.

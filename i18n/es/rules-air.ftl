@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] No todos duermen con una alarma de monóxido de carbono
   }
     .why = Los gases de escape pueden desviarse cuando cambia el viento. No se huelen, y quien duerme no despierta. Solo una alarma lo despierta. Una alarma de humo no sirve para esto.
-    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o a varios les duele la cabeza o se sienten mal: todos al aire libre, y pida ayuda. Pare el motor solo si puede hacerlo sin respirar sus gases.
-    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada uno necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o a varios les duele la cabeza o se sienten mal: todos al aire libre, y pida ayuda. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada uno necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
 
 AIR003 = { $fix ->
     [out] El generador funciona en un lugar cerrado
@@ -44,7 +44,6 @@ AIR005 = { $fix ->
     [stated] El cable hasta { $about } no llega adonde está la gente
     [measure] No se sabe si los cables llegan bastante lejos
     [no-cord] Aquí nada va con cable
-    [quiet] Los cables terminan donde el generador hace ruido
    *[longer] Los cables son demasiado cortos para alejar el generador
   }
     .why = { $fix ->
@@ -53,7 +52,6 @@ AIR005 = { $fix ->
         [stated] Llega a { $reach }. El plan dice que la gente está a { $needed } del generador. Por eso alguien lo acercará más que eso.
         [measure] Se sabe que llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Si son más cortos, alguien lo acercará.
         [no-cord] El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Sin cable, quien necesite corriente allí lo acercará.
-        [quiet] Llegan a { $reach }. Al aire libre, el generador baja a { $limit } a partir de { $needed }.
        *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
       }
     .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que cuelga de él. Nunca acerque el generador para compensar.
@@ -62,7 +60,6 @@ AIR005 = { $fix ->
     .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-at-set = Póngalo al final de un cable bastante largo y bastante grueso. Si todos los extremos están ocupados, lleve otro cable, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-stated = Mida otra vez desde el escape hasta donde está la gente y póngalo en el plan. O lleve un cable más largo que sea bastante grueso.
-    .fix-quiet = Con un cable más largo, bastante grueso para lo que cuelga de él, puede estar más lejos. Pregunte al encargado del lugar cuál es el límite.
 
 AIR006 = { $fix ->
     [when] El generador quizá funcione mientras la gente duerme: { $about }

@@ -3,7 +3,7 @@
 ## One change. $first is the part or load.
 
 change-more-distance = Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
-change-open-air = Ponga el generador al aire libre, sin nada encima salvo un techo bien alto, abierto por todos los lados, y con 4 ft (1.2 m) libres alrededor. Nunca en una { -tent }, porche, vehículo o cobertizo, y nunca bajo una lona.
+change-open-air = Ponga el generador al aire libre, sin nada encima salvo un techo bien alto, abierto por todos los lados, y con { $clear } libres alrededor. Nunca en una { -tent }, porche, vehículo o cobertizo, y nunca bajo una lona.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle { $first } y extiéndalo suelto.

@@ -400,7 +400,7 @@ pick-site-ground-dry = Sec : sol sec, sous un toit
 ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
     .why = L’échappement tue ceux qui dorment. Comme 40 ft ou 12 m.
     .help =
-        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché : jusqu’où se tiennent les gens. Comptez chaque pas pour 2 ft (0,6 m) : plutôt trop près que trop loin.
+        { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché : jusqu’où se tiennent les gens. Comptez chaque pas pour { $step } : plutôt trop près que trop loin.
         L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
     .row = Gens les plus proches
 
@@ -416,11 +416,11 @@ ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
     .why = L’échappement doit s’échapper, la pluie rester dehors.
     .help =
         Pensez aussi à l’endroit où le moteur tournera sous la pluie.
-        À l’air libre : rien au-dessus, et 4 ft (1,2 m) libres tout autour. Sous un toit : un toit ou un abri bien au-dessus, ouvert de tous côtés.
+        À l’air libre : rien au-dessus, et { $clear } libres tout autour. Sous un toit : un toit ou un abri bien au-dessus, ouvert de tous côtés.
         Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent au-dessus ou un mur tout près, c’est couvert.
         Si vous ne savez pas, nous supposons qu’il est dans ou sous quelque chose, et nous le disons.
     .row = Endroit du moteur
-pick-site-stands-open = À l’air libre, 4 ft libres autour
+pick-site-stands-open = À l’air libre, { $clear } libres autour
 pick-site-stands-roof = Sous un toit haut, ouvert autour
 pick-site-stands-covered = Sous bâche, auvent ou près d’un mur
 pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
@@ -442,7 +442,7 @@ ask-site-air = Quelle chaleur fera-t-il, au plus ?
 
 ask-site-quiet = Quand faut-il le silence au camping ?
     .why = Comme 22:00-06:00, ou aucun.
-    .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi.
+    .help = Bien des campings interdisent { -generator(form: "the") } la nuit. Demandez à l’entrée. 10pm-6am va aussi. Si un panneau donne des heures permises, comme 8am-10am et 4pm-8pm, tapez le reste du jour : 10am-4pm, 8pm-8am.
     .row = Heures de silence
 pick-site-quiet-none = aucune
 

@@ -8,6 +8,7 @@ print-test-reads-correct = { $at } : un testeur de prise doit montrer CORRECT. 
 print-test-reads-floating = { $at } : un testeur de prise montre OPEN GROUND. C’est voulu : le neutre { -generator(form: "of") } est flottant. Cela ne prouve rien. N’essayez pas de corriger cela.
 print-test-reads-broken = { $at } : un testeur de prise montre OPEN GROUND. Il manque un { -ground-wire } en chemin. Ne l’utilisez pas.
 print-test-reads-either = { $at } : un testeur de prise montre CORRECT si le neutre est relié et le { -ground-wire } intact. OPEN GROUND : neutre flottant, ou { -ground-wire } coupé.
+print-test-other = Toute autre lecture : débranchez cette partie, testez celle d’avant. La première qui montre une erreur reste hors d’usage.
 print-test-tester-trips = { $at } : le bouton du testeur doit aussi couper le courant.
 print-test-tester-no-way-back = { $at } : le bouton du testeur ne fait rien. Seul compte le bouton TEST du GFCI lui-même.
 print-test-tester-blind = { $at } : le bouton du testeur ne fait rien. Le GFCI ne peut pas voir ce défaut. Ne l’utilisez pas.

@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Certains dorment sans { -alarm } de monoxyde de carbone
   }
     .why = Les gaz peuvent dériver quand le vent tourne. On ne les sent pas, et qui dort ne se réveille pas. Seul un { -alarm } de monoxyde de carbone réveille. Un { -alarm } de fumée ne le fait pas.
-    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne, ou si plusieurs ont mal à la tête ou la nausée : tout le monde à l’air libre, et appelez les secours. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
-    .fix-look = Regardez dans chaque tente et chaque { -camper } avant de démarrer. Il y faut un { -alarm } de monoxyde de carbone à piles dont le bouton d’essai marche. S’il sonne, ou si plusieurs ont mal à la tête ou la nausée : tout le monde à l’air libre, et appelez les secours. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
+    .fix-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort. Appuyez sur son bouton d’essai chaque soir. S’il sonne, ou si quelqu’un a le vertige, la nausée, mal à la tête ou se sent faible : tout le monde à l’air libre, et appelez le { $call }. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
+    .fix-look = Regardez dans chaque tente et chaque { -camper } avant de démarrer. Il y faut un { -alarm } de monoxyde de carbone à piles dont le bouton d’essai marche. S’il sonne, ou si quelqu’un a le vertige, la nausée, mal à la tête ou se sent faible : tout le monde à l’air libre, et appelez le { $call }. Arrêtez le moteur seulement si vous le pouvez sans respirer ses gaz.
 
 AIR003 = { $fix ->
     [out] { -generator(form: "The") } tourne dans un endroit fermé
@@ -44,7 +44,6 @@ AIR005 = { $fix ->
     [stated] La rallonge vers { $about } ne va pas jusqu’aux gens
     [measure] On ignore si les rallonges vont assez loin
     [no-cord] Rien ici n’est au bout d’une rallonge
-    [quiet] Les rallonges finissent là où le moteur est bruyant
    *[longer] Les rallonges sont trop courtes pour éloigner le moteur
   }
     .why = { $fix ->
@@ -53,7 +52,6 @@ AIR005 = { $fix ->
         [stated] Elle va à { $reach }. Le plan dit que les gens sont à { $needed } du moteur. Quelqu’un le rapprochera donc davantage.
         [measure] On sait qu’elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Si elles sont plus courtes, quelqu’un le rapprochera.
         [no-cord] Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Sans rallonge, qui a besoin de courant là-bas le rapprochera.
-        [quiet] Elles vont à { $reach }. En terrain découvert, le bruit ne descend à { $limit } qu’à partir de { $needed }.
        *[longer] Elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Quelqu’un le rapprochera donc.
       }
     .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur pour compenser.
@@ -62,7 +60,6 @@ AIR005 = { $fix ->
     .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
     .fix-at-set = Mettez-le au bout d’une rallonge assez longue et assez grosse. Si tous les bouts sont pris, apportez une autre rallonge, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
     .fix-stated = Mesurez encore de l’échappement jusqu’aux gens, et mettez-le dans le plan. Ou apportez une rallonge plus longue et assez grosse.
-    .fix-quiet = Avec une rallonge plus longue, assez grosse pour ce qui y est branché, il peut être plus loin. Demandez la limite au responsable du camping.
 
 AIR006 = { $fix ->
     [when] Le moteur tourne peut-être pendant que les gens dorment : { $about }

@@ -1,20 +1,30 @@
 # Rules on noise.
 
 NOISE001 = { $fix ->
-    [look] On ignore quel bruit fait { -generator(form: "the") }
-    [full-load] À pleine charge, peut-être trop bruyant pour bien des campings
+    [look] Nous ignorons quel bruit fait { -generator(form: "the") }
+    [busiest] Au plus fort, peut-être trop bruyant
    *[other] Trop bruyant pour bien des campings
   }
     .why = { $fix ->
         [look] Les parcs nationaux permettent { $limit } à { $distance }, et bien des campings aussi. Les modèles à cadre ouvert font d’habitude plus de bruit.
-        [full-load] Le bruit est d’environ { $level } à { $distance } en terrain découvert, à la charge où il a été mesuré. Pour la pleine charge, on a retenu { $more } de plus : { $full }. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi. À pleine charge, c’est le cas à partir de { $from }.
-       *[other] Le bruit est d’environ { $level } à { $distance } en terrain découvert, à la charge où il a été mesuré. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi. C’est le cas à partir de { $from }, et de plus loin à pleine charge.
+        [busiest] À la minute la plus chargée de ce plan, nous avons retenu { $more } de plus que la mesure : environ { $busiest } à { $distance } en terrain découvert. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi.
+       *[other] Le bruit est d’environ { $level } à { $distance } en terrain découvert, à la charge où il a été mesuré. Les parcs nationaux permettent { $limit } à cette distance, et bien des campings aussi.
       }
-    .fix-quieter = Faites marcher moins d’appareils à la fois, en ralenti économique, et posez { -generator(form: "the") } sur un sol mou. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
-    .fix-full-load = Faites marcher moins d’appareils à la fois, et posez { -generator(form: "the") } sur un sol mou, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
-    .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.
+    .fix-quieter = Faites marcher moins d’appareils à la fois, en ralenti économique, et posez { -generator(form: "the") } sur la terre nue. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+    .fix-busiest = Faites marcher moins d’appareils à la fois, et posez { -generator(form: "the") } sur la terre nue, loin des murs. Demandez au responsable du camping. N’enfermez et ne couvrez jamais le moteur.
+    .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.
 
-NOISE002 = Des appareils marcheraient aux heures de silence
-    .why = Le camping doit être silencieux de { $from } à { $to }. Ceux-ci fonctionnent alors : { $about }.
+NOISE002 = { $fix ->
+    [move-assumed] Des appareils marcheraient la nuit
+    [life-assumed] Des appareils marcheraient la nuit
+   *[other] Des appareils marcheraient aux heures de silence
+  }
+    .why = { $fix ->
+        [move-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }. Ceux-ci fonctionnent alors : { $about }.
+        [life-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }. Ceux-ci fonctionnent alors : { $about }.
+       *[other] Le camping doit être silencieux : { $quiet }. Ceux-ci fonctionnent alors : { $about }.
+      }
     .fix-move = Changez leurs heures, ou alimentez-les d’une batterie chargée le jour.
     .fix-life = Ses heures ne changent pas. Demandez au responsable du camping avant de venir, ou alimentez-le alors d’une batterie faite pour lui et chargée le jour.
+    .fix-move-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-move }
+    .fix-life-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-life }

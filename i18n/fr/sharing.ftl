@@ -3,7 +3,7 @@
 ## One change. $first is the part or load.
 
 change-more-distance = Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
-change-open-air = Placez { -generator(form: "the") } à l’air libre, sans rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés, et avec 4 ft (1,2 m) libres tout autour. Jamais dans une tente, un porche, un véhicule ou une remise, et jamais sous une bâche.
+change-open-air = Placez { -generator(form: "the") } à l’air libre, sans rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés, et avec { $clear } libres tout autour. Jamais dans une tente, un porche, un véhicule ou une remise, et jamais sous une bâche.
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
 change-uncoil = Déroulez { $first } et étendez-la sans la serrer.

@@ -192,7 +192,11 @@ impl Build<'_> {
             sleepers_at: self.amount("site.sleepers", &bounds::SLEEPERS_AT),
             altitude: self.amount("site.altitude", &bounds::ALTITUDE),
             air: self.amount("site.air", &bounds::AIR),
-            quiet_hours: self.read("site.quiet", |text| form::span(text).ok()),
+            // None is an answer of its own: nobody has to be quiet.
+            quiet_hours: match self.draft.get("site.quiet") {
+                Some(Said::None) => Answer::Known(Vec::new()),
+                _ => self.read("site.quiet", |text| form::spans(text).ok()),
+            },
             // Where nobody sleeps nothing is said of an alarm.
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),

@@ -74,9 +74,7 @@ pub enum Form {
     Noise,
     /// Shares of load and the hours they last.
     Runtime,
-    /// From one time of day to another.
-    Span,
-    /// Several of those.
+    /// From one time of day to another, once or several times.
     Spans,
     /// Watts, amperes, or horsepower.
     Draw,
@@ -103,13 +101,9 @@ impl Form {
             | Self::Runtime
             | Self::Draw
             | Self::Start => true,
-            Self::Count(_)
-            | Self::Name
-            | Self::Ident
-            | Self::Faces
-            | Self::Span
-            | Self::Spans
-            | Self::Legs => false,
+            Self::Count(_) | Self::Name | Self::Ident | Self::Faces | Self::Spans | Self::Legs => {
+                false
+            }
         }
     }
 
@@ -135,7 +129,6 @@ impl Form {
             Self::Faces => faces(text).map(drop),
             Self::Noise => noise(text).map(drop),
             Self::Runtime => runtime(text).map(drop),
-            Self::Span => span(text).map(drop),
             Self::Spans => spans(text).map(drop),
             Self::Draw => draw(text).map(drop),
             Self::Start => start(text).map(drop),
@@ -385,7 +378,7 @@ pub(super) fn runtime(text: &str) -> Result<Vec<Runtime>, Reject> {
 }
 
 /// Reads "22:00-06:00", "22-6", "10pm-6am".
-pub(super) fn span(text: &str) -> Result<Span, Reject> {
+fn span(text: &str) -> Result<Span, Reject> {
     let wrong = || Reject::new("span");
     let text = text.replace(['–', '—'], "-").replace(" to ", "-");
     let (from, to) = text.split_once('-').ok_or_else(wrong)?;

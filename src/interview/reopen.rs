@@ -215,10 +215,12 @@ impl Open {
             ("stands", "stands"),
             ("altitude", "altitude"),
             ("air", "air"),
-            ("quiet", "quiet_hours"),
         ] {
             self.put(format!("site.{field}"), said(site.get(key)));
         }
+        let quiet = site.get("quiet_hours");
+        let none = quiet.and_then(Value::as_array).is_some_and(Vec::is_empty);
+        self.put("site.quiet", if none { Said::None } else { said(quiet) });
         if said(site.get("people_sleep")) == Said::is("no") {
             self.is("site.alarm", "nobody");
         }

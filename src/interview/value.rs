@@ -2,6 +2,7 @@
 
 use fluent_bundle::FluentValue;
 
+use crate::quantity::Unit;
 use crate::report::Amount;
 use crate::words::{Show, Words};
 
@@ -35,6 +36,10 @@ impl Value {
                 all.join(&words.text("list-comma"))
             }
             Self::Numbers(text) => words.typed_numbers(text),
+            // A distance as it is: 19.99 ft is not 20.
+            Self::Amount(amount) if amount.unit == Unit::Metre => {
+                words.amount(amount, Show::AtMost)
+            }
             Self::Amount(amount) => words.amount(amount, Show::Exact),
         }
     }

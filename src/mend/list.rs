@@ -13,9 +13,10 @@ use super::places::{Sockets, at_once, plugs_at};
 use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, Stands, System, Wanted};
 use crate::quantity::Length;
 use crate::report::{Finding, LoadFacts, Report, Signal, Value};
-use crate::rules::{self, NIGHT};
+use crate::rules;
 use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
+use crate::tables::night::{self, NIGHT};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
 
@@ -229,8 +230,11 @@ fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
 
 /// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
 /// for the night where nobody knows them.
-fn silent(plan: &Plan) -> [Span; 2] {
-    [NIGHT, plan.site.quiet_hours.or(NIGHT)]
+fn silent(plan: &Plan) -> Vec<Span> {
+    let quiet = night::quiet(&plan.site);
+    std::iter::once(NIGHT)
+        .chain(quiet.iter().copied())
+        .collect()
 }
 
 /// The list of a plan.

@@ -60,7 +60,7 @@ fn site() -> impl Strategy<Value = Site> {
         answer(within(&bounds::SLEEPERS_AT)),
         answer(within(&bounds::ALTITUDE)),
         answer(within(&bounds::AIR)),
-        answer(span()),
+        answer(vec(span(), 0..3)),
         answer(any::<bool>()),
         (
             answer(any::<bool>()),

@@ -182,8 +182,8 @@ pub struct Site {
     pub altitude: Answer<Length>,
     /// The hottest air expected round the set.
     pub air: Answer<Temperature>,
-    /// When the camp must be quiet.
-    pub quiet_hours: Answer<Span>,
+    /// When the camp must be quiet; an empty list where it need not be at any hour.
+    pub quiet_hours: Answer<Vec<Span>>,
     /// Whether everyone sleeps with a working carbon monoxide alarm.
     pub co_alarm: Answer<bool>,
     /// Whether someone means to feed a building's wiring.

@@ -98,8 +98,12 @@ fn site(out: &mut Out, site: &Site) {
     out.quantity("sleepers_at", &site.sleepers_at, Round::Down);
     out.quantity("altitude", &site.altitude, Round::Up);
     out.quantity("air", &site.air, Round::Up);
-    out.answer("quiet_hours", &site.quiet_hours, |span| {
-        quoted(&span.to_string())
+    out.answer("quiet_hours", &site.quiet_hours, |spans| {
+        let texts: Vec<String> = spans.iter().map(|span| quoted(&span.to_string())).collect();
+        match texts.as_slice() {
+            [one] => one.clone(),
+            _ => format!("[{}]", texts.join(", ")),
+        }
     });
     out.yes_no("co_alarm", site.co_alarm);
     out.yes_no("feeds_building", site.feeds_building);

@@ -2,6 +2,7 @@
 
 mod agree;
 mod any;
+mod emergency;
 mod hostile;
 mod legible;
 mod position;

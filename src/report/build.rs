@@ -84,7 +84,7 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         tests: Vec::new(),
         sharing,
         energy: EnergyUse::default(),
-        noise: noise::of_plan(plan),
+        noise: noise::of_plan(plan, &EnergyUse::default()),
         assumed: Vec::new(),
         matters: Vec::new(),
         decides: None,
@@ -108,7 +108,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     assumed.extend(load_assumptions);
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);
-    assumed.extend(rules::assumed(plan));
+    assumed.extend(rules::assumed(plan, &energy));
     let scene = drops::Scene::new(supply, &units, &sharing);
     let plugged_in = scene.placed.iter();
     let plugged_in = plugged_in.map(|it| (&it.unit.id, it.unit.plug, it.load.at));
@@ -123,8 +123,8 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         volts: volts::of_plan(plan, supply, &sharing, &scene),
         tests: proofs::of_plan(supply, &verdicts.grounding),
         sharing,
+        noise: noise::of_plan(plan, &energy),
         energy,
-        noise: noise::of_plan(plan),
         assumed,
         matters: Vec::new(),
         decides: None,

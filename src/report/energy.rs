@@ -1,11 +1,12 @@
 //! Energy and fuel over a day.
 
+use super::fuel::{self, DAY, Day};
 use super::loads::LoadUnit;
 use super::{Amount, Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
-use crate::plan::{Generator, Load, LoadKind, Plan, Span};
+use crate::plan::{Answer, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
+use crate::tables::refuel::UNKNOWN_TANK;
 
-const DAY: usize = Span::DAY as usize;
 /// What a load with no hours runs in a day when it is not one of three hours or more: as near
 /// to them as it can come.
 const SHORT_RUN: i64 = 180;
@@ -17,6 +18,76 @@ fn all_day(load: &Load, unit: &LoadUnit) -> bool {
     unit.continuous && (load.continuous.is_known() || !heats)
 }
 
+/// Whether somebody's health depends on it, or may, and no battery takes over when the power goes off.
+fn life(load: &Load) -> bool {
+    load.may_be(LoadKind::Medical) && load.backup != Answer::Known(true)
+}
+
+/// A placed load and when it runs.
+struct Run<'a> {
+    unit: &'a LoadUnit,
+    load: &'a Load,
+    /// The minutes of the day in which it is on. `None`: for a while, at any time.
+    on: Option<[bool; DAY]>,
+}
+
+impl<'a> Run<'a> {
+    fn of(plan: &'a Plan, unit: &'a LoadUnit) -> Self {
+        let load = &plan.loads[unit.load];
+        let mut on = [false; DAY];
+        if !load.hours.is_empty() {
+            mark(&mut on, &load.hours, true);
+        } else if all_day(load, unit) {
+            on = [true; DAY];
+            // Quiet hours that somebody named are kept; what a life depends on keeps none.
+            if let (false, Answer::Known(quiet)) = (life(load), &plan.site.quiet_hours) {
+                mark(&mut on, quiet, false);
+            }
+        } else {
+            return Self {
+                unit,
+                load,
+                on: None,
+            };
+        }
+        Self {
+            unit,
+            load,
+            on: Some(on),
+        }
+    }
+
+    /// Whether it does not wait while somebody refuels.
+    fn busy(&self) -> bool {
+        !self.load.hours.is_empty() || life(self.load)
+    }
+
+    /// For how many minutes of the day.
+    fn minutes(&self) -> i64 {
+        self.on.as_ref().map_or(SHORT_RUN, |on| {
+            let minutes = on.iter().filter(|on| **on).count();
+            i64::try_from(minutes).unwrap_or(i64::MAX)
+        })
+    }
+
+    const fn power(&self) -> i64 {
+        self.unit.running.milliwatts()
+    }
+}
+
+/// Each span marks its own minutes: many spans cost no more than their lengths.
+fn mark(on: &mut [bool; DAY], spans: &[Span], as_: bool) {
+    for span in spans {
+        for minute in 0..usize::from(span.minutes()) {
+            on[(usize::from(span.from) + minute) % DAY] = as_;
+        }
+    }
+}
+
+fn of_minutes(minutes: i64) -> Hours {
+    Hours::from_millihours((minutes * 1000 + 59) / 60)
+}
+
 /// The figures for the placed loads, and what had to be assumed.
 #[must_use]
 pub(super) fn of_plan(
@@ -25,64 +96,56 @@ pub(super) fn of_plan(
     sharing: &Sharing,
 ) -> (EnergyUse, Vec<Assumption>) {
     let mut assumed: Vec<Assumption> = Vec::new();
-    // Milliwatts in each minute, and apart from them the loads that may run at any time.
-    let mut demand = [0_i64; DAY];
+    let placed = |unit: &&LoadUnit| sharing.placed.iter().any(|placed| placed.load == unit.id);
+    let runs: Vec<Run<'_>> = units
+        .iter()
+        .filter(placed)
+        .map(|unit| Run::of(plan, unit))
+        .collect();
+    let mut day = Day {
+        demand: [0; DAY],
+        busy: [false; DAY],
+        life: [false; DAY],
+    };
+    // Apart from them the loads that may run at any time.
     let mut any_time = 0_i64;
     let mut milliwatt_minutes = 0_i128;
     let mut loads = Vec::new();
-    for unit in units {
-        if !sharing.placed.iter().any(|placed| placed.load == unit.id) {
-            continue;
+    for run in &runs {
+        let minutes = run.minutes();
+        let field = format!("load.{}.hours", run.load.id);
+        if run.load.hours.is_empty() && !assumed.iter().any(|it| it.field == field) {
+            assumed.push(Assumption {
+                field,
+                value: Amount::of(of_minutes(minutes)).into(),
+                why: "all-day",
+            });
         }
-        let load = &plan.loads[unit.load];
-        let power = unit.running.milliwatts();
-        let whole_day = [Span {
-            from: 0,
-            to: Span::DAY,
-        }];
-        let spans: &[Span] = if load.hours.is_empty() {
-            let minutes = if all_day(load, unit) {
-                i64::from(Span::DAY)
-            } else {
-                SHORT_RUN
-            };
-            let field = format!("load.{}.hours", load.id);
-            if !assumed.iter().any(|assumption| assumption.field == field) {
-                assumed.push(Assumption {
-                    field,
-                    value: Amount::of(Hours::from_millihours(minutes * 1000 / 60)).into(),
-                    why: "all-day",
-                });
+        match &run.on {
+            Some(on) => {
+                let (busy, life) = (run.busy(), life(run.load));
+                for minute in (0..DAY).filter(|minute| on[*minute]) {
+                    day.demand[minute] += run.power();
+                    day.busy[minute] |= busy;
+                    day.life[minute] |= life;
+                }
             }
-            if all_day(load, unit) {
-                &whole_day
-            } else {
-                any_time += power;
-                &[]
-            }
-        } else {
-            &load.hours
-        };
-        let mut minutes = if spans.is_empty() { SHORT_RUN } else { 0 };
-        for minute in 0..Span::DAY {
-            if spans.iter().any(|span| span.contains(minute)) {
-                demand[usize::from(minute)] += power;
-                minutes += 1;
-            }
+            None => any_time += run.power(),
         }
-        let own = i128::from(power) * i128::from(minutes);
+        let own = i128::from(run.power()) * i128::from(minutes);
         milliwatt_minutes += own;
         loads.push(LoadEnergy {
-            load: unit.id.clone(),
-            hours: Hours::from_millihours((minutes * 1000 + 59) / 60).into(),
+            load: run.unit.id.clone(),
+            hours: of_minutes(minutes).into(),
             watt_hours: Energy::from_milliwatt_hours(narrow((own + 59) / 60)).into(),
         });
     }
     if milliwatt_minutes == 0 {
         return (EnergyUse::default(), assumed);
     }
+    let set = &plan.generator;
     let energy = Energy::from_milliwatt_hours(narrow((milliwatt_minutes + 59) / 60));
-    let timed = demand.iter().filter(|power| **power > 0).count();
+    let timed = day.demand.iter().filter(|power| **power > 0).count();
     let minutes = i64::try_from(timed).unwrap_or(i64::from(Span::DAY));
     let minutes = if any_time > 0 {
         minutes.max(SHORT_RUN)
@@ -92,27 +155,83 @@ pub(super) fn of_plan(
     let mean = Power::from_milliwatts(narrow(
         (milliwatt_minutes + i128::from(minutes) - 1) / i128::from(minutes),
     ));
-    // Sets in parallel share the load evenly, each from a tank of its own.
-    let sets = plan.generator.sets();
-    let each = Power::from_milliwatts((mean.milliwatts() + sets - 1) / sets);
-    let per_tank = hours_per_tank(&plan.generator, each);
-    let fuel = per_tank.and_then(|hours| {
-        let tank = plan.generator.tank.known()?.millilitres();
-        let hours = i128::from(hours.millihours());
-        let up = i128::from(tank) * i128::from(minutes) * 1000 * i128::from(sets);
-        let below = hours * 60;
-        (below > 0).then(|| Volume::from_millilitres(narrow((up + below - 1) / below)))
+    let busiest = busiest(&runs, &day.demand, any_time);
+    // No set gives more than it is rated for by the hour, whatever is asked.
+    let rated = set
+        .rated
+        .known()
+        .map(|rated| rated.milliwatts() * set.sets());
+    let asked = Power::from_milliwatts(busiest.power.min(rated.unwrap_or(i64::MAX)));
+    let per_tank = fuel::hours_per_tank(set, asked);
+    let mut fuel = fuel::of_day(set, &plan.site, &day, (any_time, SHORT_RUN));
+    if let Some(stretch) = &mut fuel.stretch {
+        stretch.life = of_life(&runs, stretch.span);
+        if per_tank.is_none() && stretch.is_too_long() {
+            assumed.push(Assumption {
+                field: "generator.runtime".to_owned(),
+                value: UNKNOWN_TANK.into(),
+                why: "runtime",
+            });
+        }
+    }
+    let volume = fuel.day.and_then(|day| {
+        let tank = i128::from(set.tank.known()?.millilitres());
+        let up = i128::from(day.millipercent()) * tank * i128::from(set.sets());
+        let whole = 100_000;
+        Some(Volume::from_millilitres(narrow((up + whole - 1) / whole)))
     });
     let use_of_energy = EnergyUse {
         watt_hours_per_day: Some(energy.into()),
-        peak_hour: peak_hour(&demand, any_time),
+        peak_hour: peak_hour(&day.demand, any_time),
         hours_per_tank: per_tank.map(Amount::of),
-        fuel_per_day: fuel.map(Amount::of),
+        fuel_per_day: volume.map(Amount::of),
         loads,
-        hours_per_day: Some(Hours::from_millihours((minutes * 1000 + 59) / 60).into()),
+        hours_per_day: Some(of_minutes(minutes).into()),
         mean_watts: Some(mean.into()),
+        busiest_load: fuel::load(set, asked).map(Amount::of),
+        busiest_by: busiest.by,
+        burns: fuel.burns,
+        tanks_per_day: fuel.day.map(Amount::of),
+        stretch: fuel.stretch,
     };
     (use_of_energy, assumed)
+}
+
+/// What is asked at the busiest minute, and the load that asks most of it.
+struct Busiest {
+    power: i64,
+    by: Option<Id>,
+}
+
+fn busiest(runs: &[Run<'_>], demand: &[i64; DAY], any_time: i64) -> Busiest {
+    let most = demand.iter().copied().max().unwrap_or_default();
+    let minute = demand
+        .iter()
+        .position(|power| *power == most)
+        .unwrap_or_default();
+    let on = runs.iter().filter(|run| run.on.is_none_or(|on| on[minute]));
+    // `max_by_key` gives the last of equal ones; the first is wanted.
+    let by = on.rev().max_by_key(|run| run.power());
+    Busiest {
+        power: most + any_time,
+        by: by.map(|run| run.unit.id.clone()),
+    }
+}
+
+/// The loads that somebody's health depends on and that run in these hours, each once.
+fn of_life(runs: &[Run<'_>], hours: Span) -> Vec<Id> {
+    let within = |run: &&Run<'_>| {
+        let on = run.on.as_ref();
+        life(run.load)
+            && on.is_some_and(|on| (0..).zip(on).any(|(at, on)| *on && hours.contains(at)))
+    };
+    let mut ids: Vec<Id> = runs
+        .iter()
+        .filter(within)
+        .map(|run| run.load.id.clone())
+        .collect();
+    ids.dedup();
+    ids
 }
 
 /// The hour with the greatest demand of any minute in it, the first of several.
@@ -130,109 +249,18 @@ fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
     })
 }
 
-/// Time on one tank at this demand, rounded down; `None` without a rated power
-/// or published running times.
-///
-/// Between two published loads the fuel burnt per hour is taken to lie on a straight line;
-/// that is nearer to how engines burn than a straight line in hours, and gives fewer. Below
-/// the least load no longer time is promised; above the greatest, less in proportion.
-#[must_use]
-pub(super) fn hours_per_tank(set: &Generator, demand: Power) -> Option<Hours> {
-    let rated = i128::from(set.rated.known()?.milliwatts());
-    if rated <= 0 {
-        return None;
-    }
-    // Thousandths of a per cent of rated load, rounded up.
-    let share = (i128::from(demand.milliwatts()) * 100_000 + rated - 1) / rated;
-    let mut points: Vec<(i128, i128)> = set
-        .runtime
-        .iter()
-        .filter(|point| point.lasts.millihours() > 0)
-        .map(|point| {
-            (
-                i128::from(point.load.millipercent()),
-                i128::from(point.lasts.millihours()),
-            )
-        })
-        .collect();
-    points.sort_unstable();
-    let above = points.iter().find(|(load, _)| *load >= share);
-    let below = points.iter().rfind(|(load, _)| *load < share);
-    let millihours = match (below, above) {
-        (_, None) => {
-            let (load, lasts) = *points.last()?;
-            lasts * load / share.max(1)
-        }
-        (None, Some((_, lasts))) => *lasts,
-        // 1 / (1/a + (1/b - 1/a) x), with x the way from the one load to the other.
-        (Some((from, a)), Some((to, b))) => {
-            let width = to - from;
-            a * b * width / (b * width + (a - b) * (share - from))
-        }
-    };
-    Some(Hours::from_millihours(narrow(millihours)))
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::plan::{Answer, Runtime};
-    use crate::quantity::Percent;
+    use crate::rules::testing::report;
 
-    fn set() -> Generator {
-        let point = |percent: i64, millihours: i64| Runtime {
-            load: Percent::from_millipercent(percent * 1000),
-            lasts: Hours::from_millihours(millihours),
-        };
-        Generator {
-            rated: Answer::Known(Power::from_milliwatts(2_000_000)),
-            runtime: vec![point(100, 3000), point(25, 8000)],
-            ..Generator::default()
-        }
-    }
-
-    fn hours(watts: i64) -> i64 {
-        hours_per_tank(&set(), Power::from_milliwatts(watts * 1000))
-            .expect("running times")
-            .millihours()
-    }
-
-    #[test]
-    fn published_times_are_met_and_never_exceeded() {
-        assert_eq!(hours(500), 8000);
-        assert_eq!(hours(2000), 3000);
-        // Less load promises no longer time; more burns more.
-        assert_eq!(hours(100), 8000);
-        assert_eq!(hours(4000), 1500);
-    }
-
-    #[test]
-    fn between_two_points_fuel_is_interpolated() {
-        // Half way from 25 % to 100 %: (1/8 + 1/3) / 2 tanks an hour, 4.3636 h.
-        assert_eq!(hours(1250), 4363);
-        let mut last = i64::MAX;
-        for watts in (100..3000).step_by(50) {
-            assert!(hours(watts) <= last, "{watts} W");
-            last = hours(watts);
-        }
-    }
-
-    #[test]
-    fn no_published_time_no_promise() {
-        let mut set = set();
-        set.runtime.clear();
-        assert_eq!(
-            hours_per_tank(&set, Power::from_milliwatts(1_000_000)),
-            None
-        );
-    }
-
-    /// A kettle of 1800 W without hours: 5.4 kWh for three hours, and for a day only if somebody said
-    /// that it runs on and on. A fridge runs on and on.
+    /// A kettle without hours: three hours, and on and on only if somebody said so. A fridge runs on
+    /// and on, but not through the quiet hours of this plan, which are eight; what somebody's health
+    /// depends on keeps none, unless its battery does.
     #[test]
     fn a_kettle_without_hours_does_not_boil_all_day() {
         let day = |kind: &str, continuous: &str| {
-            let report = crate::rules::testing::report(&[
+            let report = report(&[
                 ("hours = [\"18:30-19:00\"]", ""),
                 ("hours = [\"18:00-23:00\"]", "hours = []"),
                 ("kind = \"heater\" # kettle", kind),
@@ -244,9 +272,46 @@ mod tests {
         };
         let hours = |hours: i64| Amount::of(Hours::from_millihours(hours * 1000));
         assert_eq!(day("kind = \"heater\"", ""), hours(3));
-        assert_eq!(day("kind = \"heater\"", "continuous = true"), hours(24));
-        assert_eq!(day("kind = \"motor\"", ""), hours(24));
+        assert_eq!(day("kind = \"heater\"", "continuous = true"), hours(16));
+        assert_eq!(day("kind = \"motor\"", ""), hours(16));
         assert_eq!(day("kind = \"medical\"", ""), hours(24));
+        assert_eq!(day("kind = \"medical\"\nbackup = true", ""), hours(16));
+    }
+
+    /// Quiet hours that nobody knows are no reason to count less, and those that somebody named are
+    /// kept by what has no hours alone.
+    #[test]
+    fn quiet_hours_are_kept_by_what_is_counted() {
+        let fan = |quiet: &str, hours: &str| {
+            let report = report(&[
+                ("quiet_hours = \"23:00-07:00\"", quiet),
+                ("hours = [\"18:00-23:00\"]", hours),
+            ]);
+            let loads = report.figures.energy.loads;
+            let fan = loads.into_iter().find(|it| it.load.as_str() == "fan");
+            let hours = fan.expect("it is placed").hours;
+            let told = report.figures.assumed.into_iter();
+            let told = told
+                .filter(|it| it.field == "load.fan.hours")
+                .map(|it| it.value);
+            (
+                hours.amount.to_string(),
+                told.collect::<Vec<_>>() == [hours.into()],
+            )
+        };
+        let quiet = "quiet_hours = \"23:00-07:00\"";
+        assert_eq!(fan(quiet, ""), ("16".to_owned(), true));
+        let two = "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]";
+        assert_eq!(fan(two, ""), ("6".to_owned(), true));
+        assert_eq!(
+            fan("quiet_hours = \"unknown\"", ""),
+            ("24".to_owned(), true)
+        );
+        assert_eq!(fan("quiet_hours = []", ""), ("24".to_owned(), true));
+        assert_eq!(
+            fan(quiet, "hours = [\"20:00-04:00\"]"),
+            ("8".to_owned(), false)
+        );
     }
 
     #[test]

@@ -3,15 +3,13 @@
 //! Every point is a whole plan with that one cord of another length, worked out like any other: who
 //! plugs in where, and what runs beside, stay as they are.
 
-use super::noise::{level_at, source};
+use super::noise::{busiest, level_at, source};
 use super::{Report, drops, loads};
 use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Length, SoundLevel, Voltage};
 use crate::rules::quantity;
 use crate::supply::Supply;
-
-/// Nearer than this nobody knows what a set sounds like from its published level.
-const NEAREST: Length = Length::from_millimetres(1_000);
+use crate::tables::exhaust::AMPLE;
 
 /// A load at the end of a cord, the one that loses the largest share of its volts.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,8 +33,8 @@ pub struct Place {
     pub length: Length,
     /// Volts left at the load.
     pub volts: Voltage,
-    /// Noise where people sleep, the set having been moved away from them by as much as the cord
-    /// is longer. `None` where the plan does not say, or the set would stand among them.
+    /// Noise where people sleep at the busiest minute, the set having been moved away from them by as
+    /// much as the cord is longer. `None` where the plan does not say, or exhaust forbids to stand there.
     pub noise: Option<SoundLevel>,
 }
 
@@ -90,7 +88,8 @@ impl<'a> Farther<'a> {
     fn noise(&self, length: Length) -> Option<SoundLevel> {
         let noise = source(self.plan)?;
         let away = *self.plan.site.sleepers_at.known()? + length - self.length;
-        (away >= NEAREST).then(|| level_at(noise, away))
+        let (busy, _) = busiest(noise, &self.report.figures.energy);
+        (away >= AMPLE).then(|| level_at(busy, away))
     }
 }
 
@@ -122,7 +121,7 @@ mod tests {
         assert_eq!(Some(here.volts.into()), drop.map(|drop| drop.volts_left));
         assert_eq!(
             here.noise.map(Into::into),
-            report.figures.noise.at_sleepers_dba
+            report.figures.noise.at_sleepers_busiest_dba
         );
     }
 
@@ -139,12 +138,10 @@ mod tests {
         let twice = place(farther.length + sleepers).noise.expect("a level");
         let lost = near.noise.expect("a level").millidecibels() - twice.millidecibels();
         assert!((lost - 6_020).abs() <= 2, "{lost}");
-        // A set moved in among the sleepers has no level.
-        let among = farther.length - sleepers;
-        assert_eq!(
-            place(among.max(Length::ZERO)).noise.is_none(),
-            among >= Length::ZERO
-        );
+        // No level is told of a place where exhaust forbids to stand.
+        let near = farther.length - (sleepers - AMPLE);
+        assert!(near > Length::from_millimetres(2) && place(near).noise.is_some());
+        assert_eq!(place(near - Length::from_millimetres(1)).noise, None);
     }
 
     #[test]

@@ -8,6 +8,7 @@ mod decides;
 mod drops;
 mod energy;
 mod farther;
+mod fuel;
 pub mod loads;
 pub mod noise;
 mod proofs;
@@ -35,7 +36,7 @@ use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
-use crate::plan::{Answer, Id, Leg, LoadKind};
+use crate::plan::{Answer, Id, Leg, LoadKind, Span};
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
 use crate::tables::source::Source;
@@ -205,6 +206,11 @@ fn leg_names<S: Serializer>(legs: &&'static [Leg], serializer: S) -> Result<S::O
         Leg::A => "A",
         Leg::B => "B",
     }))
+}
+
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn text<S: Serializer>(span: &Span, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_str(span)
 }
 
 #[allow(clippy::trivially_copy_pass_by_ref)]
@@ -465,7 +471,8 @@ pub struct EnergyUse {
     pub watt_hours_per_day: Option<Amount>,
     /// The hour of the day with the greatest demand, and that demand.
     pub peak_hour: Option<PeakHour>,
-    /// Time on one tank at the mean demand while anything runs.
+    /// The least time on one tank: at the greatest demand of any minute, but no more than the set is
+    /// rated for.
     pub hours_per_tank: Option<Amount>,
     /// Fuel for the day.
     pub fuel_per_day: Option<Amount>,
@@ -475,6 +482,54 @@ pub struct EnergyUse {
     pub hours_per_day: Option<Amount>,
     /// The mean demand while anything runs.
     pub mean_watts: Option<Amount>,
+    /// That greatest demand, as a share of rated power; no more than all of it.
+    pub busiest_load: Option<Amount>,
+    /// The load that asks most of it; of several alike, as `lamp.2`.
+    pub busiest_by: Option<Id>,
+    /// What each demand of the day burns, the greatest first.
+    pub burns: Vec<Burn>,
+    /// How much of a tank the day burns, of each set.
+    pub tanks_per_day: Option<Amount>,
+    /// Of all stretches between two chances to refuel the one that burns most of what may be used.
+    pub stretch: Option<Stretch>,
+}
+
+/// What one demand burns in a day.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Burn {
+    /// What all sets together are asked for.
+    pub watts: Amount,
+    /// For how long in a day.
+    pub hours: Amount,
+    /// Time on one tank at it.
+    pub hours_per_tank: Amount,
+    /// The part of a tank that it burns.
+    pub burns: Amount,
+}
+
+/// A time without a chance to refuel: by day, with the engine off and cool, and not beside the night of
+/// what somebody's health depends on.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Stretch {
+    /// From when to when the engine burns in it; from one time to the same, all day and on and on.
+    #[serde(serialize_with = "text")]
+    pub span: Span,
+    /// How long that is.
+    pub hours: Amount,
+    /// The part of a tank that it burns.
+    pub burns: Amount,
+    /// The part of a tank that may be used: less where somebody's health depends on it.
+    pub usable: Amount,
+    /// The loads in it that somebody's health depends on.
+    pub life: Vec<Id>,
+}
+
+impl Stretch {
+    /// Whether one tank does not last.
+    #[must_use]
+    pub fn is_too_long(&self) -> bool {
+        self.burns.amount > self.usable.amount
+    }
 }
 
 /// The energy of one load in a day.
@@ -504,17 +559,23 @@ pub struct NoiseAt {
     pub at_sleepers_dba: Option<Amount>,
     /// At the published measuring distance of 50 ft.
     pub at_50ft_dba: Option<Amount>,
-    /// The distance beyond which it is below 60 dB(A) in a free field.
+    /// The distance, no less than exhaust needs, beyond which it is below 60 dB(A) in a free field. No
+    /// limit that is measured at a fixed distance is met by it.
     pub quiet_from: Option<Amount>,
     /// How much louder the set is taken to be at full load. The three figures above are for the load
-    /// that its level was measured at, those below for full load.
+    /// that its level was measured at, the two below for full load.
     pub more_at_full_load: Option<Amount>,
     /// At the sleepers.
     pub at_sleepers_full_dba: Option<Amount>,
     /// At 50 ft.
     pub at_50ft_full_dba: Option<Amount>,
-    /// The distance beyond which it is below 60 dB(A).
-    pub quiet_from_full: Option<Amount>,
+    /// How much louder the set is taken to be at the busiest minute of this plan, at full load where
+    /// nobody knows what part of its power that is. The two figures below are for it.
+    pub more_at_busiest: Option<Amount>,
+    /// At the sleepers.
+    pub at_sleepers_busiest_dba: Option<Amount>,
+    /// At 50 ft.
+    pub at_50ft_busiest_dba: Option<Amount>,
 }
 
 /// A load as the core reckons it, so that prints need not look into the plan.

@@ -1,12 +1,13 @@
 //! Sound over distance in a free field: 6 dB less for each doubling.
 //!
 //! Trees, slopes and walls change it, either way. The published level is often for part load: what
-//! full load adds is taken from [`more_at_full_load`].
+//! more load adds is taken from [`more_at`]. A plan's own sound is that of its busiest minute.
 
-use super::NoiseAt;
+use super::{EnergyUse, NoiseAt};
 use crate::plan::{Noise, Plan};
-use crate::quantity::{BITS, Length, SoundLevel, log2, narrow};
-use crate::tables::sound::more_at_full_load;
+use crate::quantity::{BITS, Length, Percent, SoundLevel, log2, narrow};
+use crate::tables::exhaust::AMPLE;
+use crate::tables::sound::{ALL, more_at};
 
 /// 50 ft, where 36 CFR 2.12(a)(1)(i) measures.
 pub const MEASURED_AT: Length = Length::from_millimetres(15_240);
@@ -15,15 +16,12 @@ pub const BOUND: SoundLevel = SoundLevel::from_millidecibels(60_000);
 
 /// The figures for a plan.
 #[must_use]
-pub(super) fn of_plan(plan: &Plan) -> NoiseAt {
+pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     let Some(noise) = source(plan) else {
         return NoiseAt::default();
     };
-    let more = more_at_full_load(noise.load);
-    let full = Noise {
-        level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()),
-        ..noise
-    };
+    let (busy, more) = busiest(noise, energy);
+    let full = louder(noise, more_at(ALL, noise.load));
     let at_sleepers = |noise: Noise| {
         let distance = plan.site.sleepers_at.known();
         distance.map(|distance| level_at(noise, *distance).into())
@@ -31,11 +29,31 @@ pub(super) fn of_plan(plan: &Plan) -> NoiseAt {
     NoiseAt {
         at_sleepers_dba: at_sleepers(noise),
         at_50ft_dba: Some(level_at(noise, MEASURED_AT).into()),
-        quiet_from: Some(quiet_from(noise).into()),
-        more_at_full_load: Some(more.into()),
+        quiet_from: Some(quiet_from(noise).max(AMPLE).into()),
+        more_at_full_load: Some(more_at(ALL, noise.load).into()),
         at_sleepers_full_dba: at_sleepers(full),
         at_50ft_full_dba: Some(level_at(full, MEASURED_AT).into()),
-        quiet_from_full: Some(quiet_from(full).into()),
+        more_at_busiest: Some(more.into()),
+        at_sleepers_busiest_dba: at_sleepers(busy),
+        at_50ft_busiest_dba: Some(level_at(busy, MEASURED_AT).into()),
+    }
+}
+
+/// The sound at the busiest minute of a plan, and how much louder that is than the published level.
+/// Where nobody knows what part of its power the set gives then, all of it is taken.
+pub(super) fn busiest(noise: Noise, energy: &EnergyUse) -> (Noise, SoundLevel) {
+    let load = energy.busiest_load.as_ref();
+    let more = more_at(
+        load.map_or(ALL, super::Amount::quantity::<Percent>),
+        noise.load,
+    );
+    (louder(noise, more), more)
+}
+
+fn louder(noise: Noise, more: SoundLevel) -> Noise {
+    Noise {
+        level: SoundLevel::from_millidecibels(noise.level.millidecibels() + more.millidecibels()),
+        ..noise
     }
 }
 

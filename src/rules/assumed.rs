@@ -5,19 +5,20 @@
 
 use crate::plan::{Answer, Generator, Load, LoadKind, Plan, Site};
 use crate::quantity::SoundLevel;
-use crate::report::{Assumption, Value};
-use crate::tables::sound::more_at_full_load;
+use crate::report::{Assumption, EnergyUse, Value};
+use crate::tables::night::told;
+use crate::tables::sound::{ALL, more_at};
 
-use super::fuel::{UNKNOWN_TANK, stretch};
+use super::demand::quantity;
 use super::night::night;
 
 /// The assumptions, in the order of the plan file.
 #[must_use]
-pub(crate) fn assumed(plan: &Plan) -> Vec<Assumption> {
+pub(crate) fn assumed(plan: &Plan, energy: &EnergyUse) -> Vec<Assumption> {
     let mut list = List::default();
     list.site(&plan.site);
     list.set(plan);
-    list.noise(&plan.generator);
+    list.noise(&plan.generator, energy);
     for load in &plan.loads {
         if load.kind == Answer::Known(LoadKind::Medical) && !load.backup.is_known() {
             list.word(format!("load.{}.backup", load.id), "assumed-no", "backup");
@@ -80,20 +81,16 @@ impl List {
         if set.parallel.is_some_and(|joined| !joined.kit.is_known()) {
             self.word("generator.parallel.kit", "assumed-no", "parallel-kit");
         }
-        // Only where somebody means to run on and on.
-        let timed = !set.runtime.is_empty() && set.rated.is_known();
-        if !timed && stretch(plan) > UNKNOWN_TANK {
-            self.add("generator.runtime", UNKNOWN_TANK.into(), "runtime");
-        }
     }
 
-    fn noise(&mut self, set: &Generator) {
+    fn noise(&mut self, set: &Generator, energy: &EnergyUse) {
         match set.noise {
             Answer::Known(noise) => {
                 if !noise.load.is_known() {
                     self.word("generator.noise.load", "assumed-quarter", "noise-load");
                 }
-                let more = more_at_full_load(noise.load);
+                let load = energy.busiest_load.as_ref();
+                let more = more_at(load.map_or(ALL, quantity), noise.load);
                 if more > SoundLevel::ZERO {
                     let field = "generator.noise.full_load";
                     self.add(field, more.into(), "noise-full-load");
@@ -106,13 +103,20 @@ impl List {
         }
     }
 
-    /// When people sleep matters to what runs at known hours.
+    /// When the camp is quiet and people sleep matters to what runs at known hours, and at night.
     fn night(&mut self, plan: &Plan) {
-        let timed = |load: &Load| !load.hours.is_empty();
-        let told = plan.site.quiet_hours.is_known();
-        if let Some(night) = night(&plan.site).filter(|_| !told && plan.loads.iter().any(timed)) {
+        let site = &plan.site;
+        let asks = |load: &Load| !load.hours.is_empty() || load.may_be(LoadKind::Medical);
+        let asked = told(site).is_none() && plan.loads.iter().any(asks);
+        if let Some(night) = night(site).filter(|_| asked) {
+            // Told hours may be none, or no night.
+            let why = if site.quiet_hours.is_known() {
+                "night"
+            } else {
+                "quiet-hours"
+            };
             let night = Value::Name(night.to_string());
-            self.add("site.quiet_hours", night, "quiet-hours");
+            self.add("site.quiet_hours", night, why);
         }
     }
 

@@ -165,6 +165,27 @@ pub(super) const CFR_36_2_12: Source = Source::new("36 CFR", "2.12(a)(1)(i)", ""
 /// Refuelling.
 pub(super) const FEMA_2020: Source =
     Source::new("FEMA", "generator advice", "2020", Mark::Secondary);
+/// Storing fuel, and what a spill does.
+pub(super) const NY_DHSES: Source = Source::new(
+    "New York State DHSES",
+    "generator fire hazards",
+    "",
+    Mark::Confirmed,
+);
+/// Cylinders stand upright outdoors; the gas is heavier than air.
+pub(super) const PROPANE: Source = Source::new(
+    "Suppliers of propane",
+    "advice to customers",
+    "",
+    Mark::Secondary,
+);
+/// Generators while fires are restricted: with an approved spark arrester, 3 ft cleared round them.
+pub(super) const USFS_ORDER: Source = Source::new(
+    "USDA Forest Service",
+    "order 03-09-00-22-08, fire restrictions",
+    "2022",
+    Mark::Secondary,
+);
 /// Equipment is approved and listed.
 pub(super) const NEC_110_3: Source = Source::new(NEC, "110.2 and 110.3", "", Mark::Memory);
 

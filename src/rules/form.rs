@@ -3,8 +3,10 @@
 use std::collections::BTreeSet;
 
 use super::{HEADINGS, all, find, list_markdown};
+use crate::tables::cooling::ENGINE_MINUTES;
+use crate::tables::emergency::CALL;
 use crate::tables::source::Mark;
-use crate::words::Words;
+use crate::words::{Units, Words};
 
 #[test]
 fn codes_and_names_are_unique_and_found() {
@@ -200,6 +202,8 @@ fn every_finding_says_how_much() {
                 .map(|found| words.finding(found, &[]))
                 .any(|text| {
                     let all = format!("{} {} {}", text.title, text.why, text.fix);
+                    // The number to call says nothing of how much.
+                    let all = all.replace(CALL, "");
                     all.contains(|c: char| c.is_ascii_digit())
                 })
         });
@@ -230,4 +234,92 @@ fn every_remedy_is_used_and_every_sentence_is_whole() {
         assert_eq!(used, rule.fixes.iter().copied().collect(), "{}", rule.code);
     }
     assert_eq!(words.faults(), Vec::<String>::new());
+}
+
+/// The numbers before this unit in a text.
+fn numbers_before<'t>(text: &'t str, unit: &str) -> Vec<&'t str> {
+    let words: Vec<&str> = text.split_whitespace().collect();
+    let before = words.windows(2).filter(|pair| {
+        let named = pair[1].trim_end_matches(|c: char| !c.is_alphanumeric());
+        named == unit && pair[0].starts_with(|c: char| c.is_ascii_digit())
+    });
+    before.map(|pair| pair[0]).collect()
+}
+
+/// How long an engine cools, and how long a step is, is one number: pages name no other.
+#[test]
+fn pages_say_the_tables_minutes_and_step() {
+    let step = Words::english().with(
+        "assume-cord-length",
+        [("part", "".into()), ("value", "".into())],
+    );
+    let step = numbers_before(&step, "ft").concat();
+    let (mut minutes, mut steps) = (0, 0);
+    for rule in all() {
+        let what = rule.section("What to do").replace('\n', " ");
+        for number in numbers_before(&what, "minutes") {
+            assert_eq!(number, ENGINE_MINUTES.to_string(), "{}", rule.code);
+            minutes += 1;
+        }
+        for part in what.split("each step as ").skip(1) {
+            assert!(
+                part.starts_with(&format!("{step} ft")),
+                "{}: {part}",
+                rule.code
+            );
+            steps += 1;
+        }
+    }
+    assert!(minutes > 0 && steps > 0, "{minutes} {steps}");
+}
+
+/// What is too near or too short never reads as what it must be: a person at 19.99 ft is not told of
+/// "20 ft", nor a cord of 24.99 ft of "25 ft".
+#[test]
+fn what_is_too_near_never_looks_as_far_as_it_must_be() {
+    let said = |words: &Words, code: &str, edits: &[(&str, &str)]| -> Vec<(String, String)> {
+        super::testing::findings(edits)
+            .iter()
+            .filter(|finding| finding.code == code)
+            .map(|finding| {
+                let text = words.finding(finding, &[]);
+                (text.title, format!("{} {}", text.why, text.fix))
+            })
+            .collect()
+    };
+    let customary = (Words::english(), "ft");
+    let metric = Words::new("en", Units::Metric).expect("English");
+    for (words, unit) in [customary, (metric, "m")] {
+        let numbers = |text: &str| -> Vec<String> {
+            let text = text.replace('\u{a0}', " ");
+            numbers_before(&text, unit)
+                .iter()
+                .map(|&it| it.to_owned())
+                .collect()
+        };
+        let (mut near, mut short) = (0, 0);
+        // 20 ft, 25 ft, and what is a millimetre or so less.
+        for bound in [6_096, 7_620] {
+            for millimetres in bound - 40..bound {
+                let at = format!("sleepers_at = \"{millimetres} mm\"");
+                for (title, rest) in said(&words, "AIR001", &[("sleepers_at = \"60 ft\"", &at)]) {
+                    let is = numbers(&title);
+                    assert_eq!(is.len(), 1, "{title}");
+                    assert!(!numbers(&rest).contains(&is[0]), "{title} {rest}");
+                    near += 1;
+                }
+                let length = format!("length = \"{millimetres} mm\"");
+                for (_, rest) in said(&words, "AIR005", &[("length = \"50 ft\"", &length)]) {
+                    let both = numbers(&rest);
+                    assert!(both.len() >= 2 && both[0] != both[1], "{rest}");
+                    short += 1;
+                }
+            }
+            // At the bound itself it is what it must be.
+            let at = format!("sleepers_at = \"{bound} mm\"");
+            let found = said(&words, "AIR001", &[("sleepers_at = \"60 ft\"", &at)]);
+            assert_eq!(found.is_empty(), bound == 7_620);
+        }
+        assert_eq!((near, short), (80, 80));
+    }
 }

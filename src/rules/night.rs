@@ -4,24 +4,18 @@ use crate::plan::{Answer, LoadKind, Site, Span};
 
 use super::demand::Need;
 use crate::report::Value;
-
-/// When people are taken to sleep where the plan has no quiet hours: 22:00 to 06:00 (common practice, no
-/// source).
-pub(crate) const NIGHT: Span = Span {
-    from: 22 * 60,
-    to: 6 * 60,
-};
+use crate::tables::night as tables;
 
 /// When people sleep: the camp's quiet hours, or the usual night. `None` where nobody sleeps.
 #[must_use]
 pub(crate) fn night(site: &Site) -> Option<Span> {
-    site.sleeps().then(|| site.quiet_hours.or(NIGHT))
+    site.sleeps().then(|| tables::night(site))
 }
 
 /// How those hours are known, for a finding that rests on them.
 #[must_use]
 pub(super) fn how_known(site: &Site) -> Value {
-    let word = if site.quiet_hours.is_known() {
+    let word = if tables::told(site).is_some() {
         "night-told"
     } else {
         "night-assumed"

@@ -10,3 +10,6 @@ pub const AMPLE: Length = Length::from_millimetres(7_620);
 /// Clear on every side of a running set: 4 ft, the larger of the published 3 to 4 ft. FEMA, 2011
 /// (confirmed).
 pub const CLEAR: Length = Length::from_millimetres(1_219);
+/// What one step of a grown-up counts for, where people pace a length out: 2 ft. Common practice, no
+/// source; most step farther, so that what is paced out is rather farther than it counts.
+pub const STEP: Length = Length::from_millimetres(609);

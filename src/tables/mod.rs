@@ -5,15 +5,19 @@
 
 pub mod appliances;
 pub mod conductor;
+pub mod cooling;
 pub mod copper;
 mod data;
 pub mod derating;
+pub mod emergency;
 pub mod exhaust;
 pub mod gfci;
 pub mod kinds;
 pub mod motors;
+pub mod night;
 pub mod occasions;
 pub mod pin_and_sleeve;
+pub mod refuel;
 pub mod shape;
 pub mod sound;
 pub mod source;

@@ -1,4 +1,4 @@
-//! How much louder a set is at full load than at the load its noise was measured at.
+//! How much louder a set is at more load than its noise was measured at.
 //!
 //! No published figure was found: the standards for measuring (ISO 3744, ISO 8528-10) say how, at a
 //! load that the maker states, and not how the level grows. Makers who print two levels for sets that
@@ -15,17 +15,24 @@ pub const FULL_LOAD: SoundLevel = SoundLevel::from_millidecibels(10_000);
 pub const UNKNOWN_LOAD: Percent = Percent::from_millipercent(25_000);
 
 /// Full load.
-const ALL: i64 = 100_000;
+pub const ALL: Percent = Percent::from_millipercent(100_000);
 
-/// How much louder the set is taken to be at full load than at this one: all of [`FULL_LOAD`] at a
-/// quarter, nothing at full load, in proportion between, rounded up.
+/// How much louder the set is taken to be at this load than at the one it was measured at: all of
+/// [`FULL_LOAD`] from a quarter to full load, in proportion between, rounded up; less than a quarter is
+/// taken for a quarter, and with less load it is never taken to be quieter.
+#[must_use]
+pub fn more_at(load: Percent, measured: Answer<Percent>) -> SoundLevel {
+    let quarter = UNKNOWN_LOAD.millipercent();
+    let within = |load: Percent| load.millipercent().clamp(quarter, ALL.millipercent());
+    let span = ALL.millipercent() - quarter;
+    let steps = (within(load) - within(measured.or(UNKNOWN_LOAD))).max(0);
+    SoundLevel::from_millidecibels((FULL_LOAD.millidecibels() * steps + span - 1) / span)
+}
+
+/// How much louder the set is taken to be at full load.
 #[must_use]
 pub fn more_at_full_load(measured: Answer<Percent>) -> SoundLevel {
-    let quarter = UNKNOWN_LOAD.millipercent();
-    let at = measured.or(UNKNOWN_LOAD).millipercent().clamp(quarter, ALL);
-    let span = ALL - quarter;
-    let more = FULL_LOAD.millidecibels() * (ALL - at);
-    SoundLevel::from_millidecibels((more + span - 1) / span)
+    more_at(ALL, measured)
 }
 
 #[cfg(test)]
@@ -44,6 +51,19 @@ mod tests {
         ] {
             let load = Answer::Known(Percent::from_millipercent(load * 1000));
             assert_eq!(more_at_full_load(load).millidecibels(), more, "{load:?}");
+        }
+        let percent = |load: i64| Percent::from_millipercent(load * 1000);
+        for (load, measured, more) in [
+            (50, 25, 3_334),
+            (100, 50, 6_667),
+            (75, 50, 3_334),
+            // With less load than it was measured at it is not promised to be quieter.
+            (25, 50, 0),
+            (5, 5, 0),
+            (30, 5, 667),
+        ] {
+            let louder = more_at(percent(load), Answer::Known(percent(measured)));
+            assert_eq!(louder.millidecibels(), more, "{load} {measured}");
         }
         assert_eq!(more_at_full_load(Answer::Unknown), FULL_LOAD);
         assert_eq!(more_at_full_load(Answer::Missing), FULL_LOAD);

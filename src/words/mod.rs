@@ -26,6 +26,9 @@ use crate::quantity::Unit;
 use crate::report::{
     Amount, Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values,
 };
+use crate::tables::cooling;
+use crate::tables::emergency::CALL;
+use crate::tables::exhaust::{CLEAR, STEP};
 use crate::tables::source::{Mark, Source};
 
 pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
@@ -39,6 +42,8 @@ pub struct Words {
     language: LanguageIdentifier,
     bundle: FluentBundle<FluentResource>,
     numbers: number::Numbers,
+    /// The published figures that any message may name, as the reader writes them.
+    figures: [(&'static str, FluentValue<'static>); 5],
     faults: RefCell<Vec<String>>,
 }
 
@@ -123,6 +128,19 @@ impl Words {
         Self {
             language: chain.tag.clone(),
             bundle,
+            figures: [
+                ("cooling", cooling::ENGINE_MINUTES.into()),
+                ("burn", cooling::BURN_MINUTES.into()),
+                ("call", CALL.into()),
+                (
+                    "step",
+                    numbers.amount(&Amount::of(STEP), Show::AtMost).into(),
+                ),
+                (
+                    "clear",
+                    numbers.amount(&Amount::of(CLEAR), Show::AtLeast).into(),
+                ),
+            ],
             numbers,
             faults: RefCell::new(faults),
         }
@@ -183,7 +201,10 @@ impl Words {
             return Err(format!("no message {key}"));
         };
         let mut errors = Vec::new();
-        let text = self.bundle.format_pattern(pattern, Some(args), &mut errors);
+        let args = self.with_figures(args);
+        let text = self
+            .bundle
+            .format_pattern(pattern, Some(&args), &mut errors);
         if errors.is_empty() {
             Ok(text.into_owned())
         } else {
@@ -191,8 +212,18 @@ impl Words {
         }
     }
 
+    /// The values of a message and the figures that any message may name.
+    fn with_figures<'a>(&self, args: &'a FluentArgs<'_>) -> FluentArgs<'a> {
+        let mut all: FluentArgs<'a> = self.figures.iter().cloned().collect();
+        for (name, value) in args.iter() {
+            all.set(name, value.clone());
+        }
+        all
+    }
+
     /// What there is of a message that is not whole.
     fn at_any_rate(&self, key: &str, args: &FluentArgs<'_>) -> String {
+        let args = &self.with_figures(args);
         self.pattern(key).map_or_else(
             || key.to_owned(),
             |pattern| {
@@ -275,11 +306,19 @@ impl Words {
     /// asked never as less.
     fn rounded(&self, name: &str, amount: &Amount) -> String {
         let exact = || self.amount(amount, Show::Exact);
+        // How far something is or reaches, and how far it must.
+        match (name, amount.unit) {
+            ("distance" | "reach", Unit::Metre) => return self.amount(amount, Show::AtMost),
+            ("least" | "ample" | "needed" | "clear", Unit::Metre) => {
+                return self.amount(amount, Show::AtLeast);
+            }
+            _ => {}
+        }
         let strategy = match name {
             "limit" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
                 RoundingStrategy::ToNegativeInfinity
             }
-            "demand" | "over" | "stretch" | "starting" | "sum" => {
+            "burns" | "demand" | "over" | "stretch" | "starting" | "sum" => {
                 RoundingStrategy::ToPositiveInfinity
             }
             _ => return exact(),
@@ -288,6 +327,7 @@ impl Words {
         let places = match amount.unit {
             Unit::Ampere => 2,
             Unit::Watt | Unit::VoltAmpere | Unit::Hour => 1,
+            Unit::Percent => 0,
             _ => return exact(),
         };
         let rounded = amount.amount.round_dp_with_strategy(places, strategy);

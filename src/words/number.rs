@@ -14,6 +14,9 @@ use crate::tables::conductor::CONDUCTORS;
 /// As all that is carried is rounded.
 const DOWN: RoundingStrategy = RoundingStrategy::ToNegativeInfinity;
 
+/// Metres to a foot.
+const FOOT: Decimal = Decimal::from_parts(3048, 0, 0, false, 4);
+
 /// How an amount is rounded for the eye. The core never rounds for display.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Show {
@@ -23,6 +26,10 @@ pub enum Show {
     Capacity,
     /// Few digits, never less than there is: for what a thing asks.
     Demand,
+    /// As many digits as [`Self::Exact`], never more than there is: for a distance as it is.
+    AtMost,
+    /// As many digits as [`Self::Exact`], never less than there is: for a distance as it must be.
+    AtLeast,
 }
 
 /// Feet or metres, and so on.
@@ -94,11 +101,14 @@ impl Numbers {
         let places = places(unit, show);
         let strategy = match show {
             Show::Exact => RoundingStrategy::MidpointNearestEven,
-            Show::Capacity => RoundingStrategy::ToNegativeInfinity,
-            Show::Demand => RoundingStrategy::ToPositiveInfinity,
+            Show::Capacity | Show::AtMost => DOWN,
+            Show::Demand | Show::AtLeast => RoundingStrategy::ToPositiveInfinity,
         };
-        let rounded = number.round_dp_with_strategy(places, strategy).normalize();
-        let digits = self.digits(rounded);
+        let mut rounded = number.round_dp_with_strategy(places, strategy);
+        if show == Show::AtMost && unit == "ft" {
+            rounded = as_typed(amount.amount, rounded, places);
+        }
+        let digits = self.digits(rounded.normalize());
         match unit {
             "" => digits,
             // A per cent sign and a degree stand as the International System writes them, with a
@@ -139,7 +149,7 @@ impl Numbers {
         let customary = self.units == Units::Customary;
         let number = amount.amount;
         match amount.unit {
-            Unit::Metre if customary => (number / Decimal::new(3048, 4), "ft"),
+            Unit::Metre if customary => (number / FOOT, "ft"),
             Unit::Litre if customary => (number / Decimal::new(3_785_411_784, 9), "gal"),
             Unit::Celsius if customary => (
                 number * Decimal::from(9) / Decimal::from(5) + Decimal::from(32),
@@ -168,10 +178,18 @@ fn places(unit: &str, show: Show) -> u32 {
             0
         }
         ("Ω", _) => 4,
-        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", Show::Exact)
+        ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", _)
         | (_, Show::Capacity | Show::Demand) => 1,
-        (_, Show::Exact) => 2,
+        (_, Show::Exact | Show::AtMost | Show::AtLeast) => 2,
     }
+}
+
+/// Feet rounded down, and one digit up where that still reads as no more than these metres: 19.9 ft are
+/// kept as 6.065 m, and 19.8 is not what somebody typed. Lengths are kept in whole millimetres.
+fn as_typed(metres: Decimal, feet: Decimal, places: u32) -> Decimal {
+    let up = feet + Decimal::new(1, places);
+    let reads = (up * FOOT).round_dp_with_strategy(3, DOWN);
+    if reads <= metres { up } else { feet }
 }
 
 #[cfg(test)]
@@ -238,6 +256,47 @@ mod tests {
                 unit: Unit::Ampere,
             };
             assert_eq!(numbers.amount(&amount, show), shown, "{milliamps} mA");
+        }
+    }
+
+    /// 20 ft are 6.096 m (the international foot, 0.3048 m). What is, is never shown as more; what must
+    /// be, never as less; and what somebody typed is shown as it was typed.
+    #[test]
+    fn a_distance_as_it_is_never_looks_like_the_distance_it_must_be() {
+        let metre = |millimetres: i64| Amount {
+            amount: Decimal::new(millimetres, 3),
+            unit: Unit::Metre,
+        };
+        let feet = Numbers::new("en-US", Units::Customary);
+        for (millimetres, show, shown) in [
+            (6_092, Show::AtMost, "19.9\u{a0}ft"),
+            (6_095, Show::AtMost, "19.9\u{a0}ft"),
+            (6_096, Show::AtMost, "20\u{a0}ft"),
+            (6_096, Show::AtLeast, "20\u{a0}ft"),
+            (6_097, Show::AtLeast, "20.1\u{a0}ft"),
+            // 19.9 ft, read down, and 24 ft, read up.
+            (6_065, Show::AtMost, "19.9\u{a0}ft"),
+            (7_316, Show::AtMost, "24\u{a0}ft"),
+            // 4 ft, kept as a millimetre less.
+            (1_219, Show::AtLeast, "4\u{a0}ft"),
+        ] {
+            assert_eq!(
+                feet.amount(&metre(millimetres), show),
+                shown,
+                "{millimetres} mm"
+            );
+        }
+        let metres = Numbers::new("de-DE", Units::Metric);
+        for (show, shown) in [(Show::AtMost, "6,09\u{a0}m"), (Show::AtLeast, "6,1\u{a0}m")] {
+            assert_eq!(metres.amount(&metre(6_096), show), shown);
+        }
+        // Next to every length, in whole millimetres, that may be asked for.
+        for numbers in [feet, metres] {
+            for must in 500..9_000 {
+                let wanted = numbers.amount(&metre(must), Show::AtLeast);
+                let short = numbers.amount(&metre(must - 1), Show::AtMost);
+                assert_ne!(short, wanted, "{must} mm");
+            }
         }
     }
 

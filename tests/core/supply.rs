@@ -641,15 +641,16 @@ fn fuel_and_noise_of_a_plan() {
                plug = \"5-15P\"\nhours = [\"06:00-07:30\", \"18:00-19:00\"]\n"
     );
     let figures = report::build(&plan(&text)).figures;
-    // 2.5 h at 1250 W; half way between the published loads (1/8 + 1/3) / 2 tanks an hour.
+    // 2.5 h at 1250 W; half way between the published loads (1/8 + 1/3) / 2 tanks an hour, and a tenth
+    // more: 0.252083.
     let energy = figures.energy;
     assert_eq!(
         energy.watt_hours_per_day.unwrap().amount.to_string(),
         "3125"
     );
-    assert_eq!(energy.hours_per_tank.unwrap().amount.to_string(), "4.363");
-    // 4 L x 2.5 / 4.363 = 2.292001 L, rounded up.
-    assert_eq!(energy.fuel_per_day.unwrap().amount.to_string(), "2.293");
+    assert_eq!(energy.hours_per_tank.unwrap().amount.to_string(), "3.966");
+    // 4 L x 2.5 x 0.252083 = 2.52083 L, rounded up.
+    assert_eq!(energy.fuel_per_day.unwrap().amount.to_string(), "2.521");
     assert_eq!(energy.peak_hour.unwrap().hour, 6);
     // 12.04 dB from 20 to 80 ft (a table of the audio trade): 59.96 dB(A).
     let level = figures.noise.at_sleepers_dba.unwrap().amount.to_string();

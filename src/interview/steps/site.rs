@@ -56,14 +56,19 @@ pub(in crate::interview) const SITE: &[Step] = &[
     )
     .rather_unknown()
     .later(),
-    step(Group::Site, "quiet", "site-quiet", Takes::Typed(Form::Span))
-        .rather_unknown()
-        .none()
-        // Without hours everything can run by day, but for what someone's health depends on.
-        .when(|draft, _| {
-            flow_if(parts::loads(draft).any(|n| {
-                let hours = draft.text(&format!("load.{n}.hours")).is_some();
-                hours || parts::is_medical(draft, n)
-            }))
-        }),
+    step(
+        Group::Site,
+        "quiet",
+        "site-quiet",
+        Takes::Typed(Form::Spans),
+    )
+    .rather_unknown()
+    .none()
+    // Without hours everything can run by day, but for what someone's health depends on.
+    .when(|draft, _| {
+        flow_if(parts::loads(draft).any(|n| {
+            let hours = draft.text(&format!("load.{n}.hours")).is_some();
+            hours || parts::is_medical(draft, n)
+        }))
+    }),
 ];

@@ -542,6 +542,14 @@ impl<'t> Field<'t> {
         id
     }
 
+    /// One part of the day, or a list of several.
+    pub(super) fn hours_or_list(&self) -> Option<Vec<Span>> {
+        match self.value {
+            DeValue::Array(_) => self.list(Type::List, Self::hours),
+            _ => self.hours().map(|span| vec![span]),
+        }
+    }
+
     /// A part of the day: "22:00-06:00".
     pub(super) fn hours(&self) -> Option<Span> {
         let text = self.text()?;

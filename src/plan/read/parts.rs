@@ -149,7 +149,7 @@ fn site(fields: &Fields<'_>) -> Site {
         sleepers_at: fields.answer("sleepers_at", |field| field.quantity(&bounds::SLEEPERS_AT)),
         altitude: fields.answer("altitude", |field| field.quantity(&bounds::ALTITUDE)),
         air: fields.answer("air", |field| field.quantity(&bounds::AIR)),
-        quiet_hours: fields.answer("quiet_hours", Field::hours),
+        quiet_hours: fields.answer("quiet_hours", Field::hours_or_list),
         co_alarm: fields.answer("co_alarm", Field::yes_no),
         feeds_building: fields.answer("feeds_building", Field::yes_no),
         stands: fields.answer("stands", |field| {

@@ -3,10 +3,11 @@
 use serde::Serialize;
 
 use super::super::CardSize;
+use super::emergency::{self, Emergency};
 use super::labels::cord_facts;
 use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
-use crate::plan::{Answer, Cord, DistributionBox, Id, Outlet};
+use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
 use crate::report::{Amount, Limit, Signal};
 use crate::tables::exhaust::CLEAR;
@@ -42,7 +43,7 @@ pub(super) struct Card {
     stop: Vec<String>,
     distances: Vec<(String, String)>,
     plot: Option<Plot>,
-    trouble: Vec<Trouble>,
+    emergencies: Vec<Emergency>,
 }
 
 /// What stands over a plan with dangers in it.
@@ -89,12 +90,6 @@ struct Step {
     peak: String,
     /// What a meter reads once it is on.
     meter: Option<String>,
-}
-
-#[derive(Debug, Serialize)]
-struct Trouble {
-    title: String,
-    steps: Vec<String>,
 }
 
 const KEYS: &[&str] = &[
@@ -183,28 +178,18 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         stop: stop(context),
         distances: distances(context),
         plot: plot::data(context),
-        trouble: [("breaker", 4), ("tester", 4), ("alarm", 4), ("shocked", 4)]
-            .into_iter()
-            .map(|(name, count)| Trouble {
-                title: context.say(&format!("trouble-{name}"), &[]),
-                steps: (1..=count)
-                    .map(|number| context.say(&format!("trouble-{name}-{number}"), &[]))
-                    .collect(),
-            })
-            .collect(),
+        emergencies: emergency::all(context),
     }
 }
 
 /// What to do before the engine stops; first of all for what somebody's health depends on.
 fn stop(context: &Context<'_>) -> Vec<String> {
-    let loads = context.report.figures.loads.iter();
-    let life: Vec<Id> = loads
-        .filter(|load| load.life())
-        .map(|load| load.id.clone())
-        .collect();
-    let names = context.words.set_quoted(context.report, &life);
-    let first = (!life.is_empty()).then(|| context.say("stop-life", &[("life", &names)]));
-    let rest = sentences(context, &["stop-1", "stop-2", "stop-3"]);
+    let rest = match context.plan.generator.fuel {
+        Answer::Known(Fuel::Propane) => ["stop-1", "stop-2-propane", "stop-3-propane"],
+        _ => ["stop-1", "stop-2", "stop-3"],
+    };
+    let rest = sentences(context, &rest);
+    let first = emergency::life_first(context);
     first.into_iter().chain(rest).collect()
 }
 
@@ -488,8 +473,9 @@ impl<'a> Tree<'a> {
     }
 }
 
+/// Cords and boxes are joined while nothing is live, and all that they feed is off before the engine
+/// starts and comes on one at a time: advice of a power authority, from a secondary copy.
 fn setup(context: &Context<'_>) -> Vec<String> {
-    let long = |length| context.demand(&Amount::of(length));
     let site = &context.plan.site;
     let alarm = if site.co_alarm == Answer::Known(true) {
         "setup-alarm-test"
@@ -499,11 +485,11 @@ fn setup(context: &Context<'_>) -> Vec<String> {
     let alarm = site.sleeps().then(|| context.say(alarm, &[]));
     let steps = [
         context.say("setup-place", &context.people_distances().each()),
-        context.say("setup-clear", &[("clear", &long(CLEAR))]),
+        context.say("setup-clear", &[("clear", &context.at_least(CLEAR))]),
         context.say("setup-look", &[]),
         context.say("setup-uncoil", &[]),
-        context.say("setup-start", &[]),
         context.say("setup-plug", &[]),
+        context.say("setup-start", &[]),
         context.say("setup-test", &[]),
         context.say("setup-load", &[]),
     ];
@@ -511,23 +497,11 @@ fn setup(context: &Context<'_>) -> Vec<String> {
 }
 
 fn distances(context: &Context<'_>) -> Vec<(String, String)> {
-    let long = |length| context.demand(&Amount::of(length));
-    let mut list = vec![
+    vec![
         (
             context.say("distance-people", &[]),
             context.say("distance-people-value", &context.people_distances().each()),
         ),
-        (context.say("distance-clear", &[]), long(CLEAR)),
-    ];
-    let noise = &context.report.figures.noise;
-    if let (Some(quiet), Some(full)) = (&noise.quiet_from, &noise.quiet_from_full) {
-        let (from, full) = (context.demand(quiet), context.demand(full));
-        let value = if from == full {
-            from
-        } else {
-            context.say("distance-quiet-value", &[("from", &from), ("full", &full)])
-        };
-        list.push((context.say("distance-quiet", &[]), value));
-    }
-    list
+        (context.say("distance-clear", &[]), context.at_least(CLEAR)),
+    ]
 }

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::emergency::{self, Emergency};
 use super::{Common, Context};
 use crate::report::{Finding, Signal};
 
@@ -13,6 +14,7 @@ pub(super) struct Cautions {
     findings: Vec<Caution>,
     /// Dangers that every set-up has, found or not.
     always: Vec<String>,
+    emergencies: Vec<Emergency>,
 }
 
 #[derive(Debug, Serialize)]
@@ -39,6 +41,7 @@ const KEYS: &[&str] = &[
     "look",
     "authority",
     "always-title",
+    "emergency-title",
     "defer",
     "none-found",
 ];
@@ -83,6 +86,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         always: (1..=6)
             .map(|number| context.say(&format!("always-{number}"), &[]))
             .collect(),
+        emergencies: emergency::all(context),
     }
 }
 

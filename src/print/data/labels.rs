@@ -511,10 +511,16 @@ fn generator(context: &Context<'_>) -> Part {
         ));
     }
     if let Some(hours) = &context.report.figures.energy.hours_per_tank {
-        facts.push((
-            context.say("tank", &[]),
-            context.say("tank-value", &[("hours", &context.capacity(hours))]),
-        ));
+        let hours = context.capacity(hours);
+        let by = context.report.figures.energy.busiest_by.as_ref();
+        let value = by.map_or_else(
+            || context.say("tank-value", &[("hours", &hours)]),
+            |by| {
+                let load = context.load_name(by);
+                context.say("tank-value-with", &[("hours", &hours), ("load", &load)])
+            },
+        );
+        facts.push((context.say("tank", &[]), value));
     }
     Part {
         id: set.name.clone(),
@@ -639,7 +645,7 @@ pub(super) fn cord_facts(
         _ => context.say("wire-unknown", &[]),
     };
     let length = match cord.length {
-        Answer::Known(length) => context.exactly(length),
+        Answer::Known(length) => context.at_most(length),
         _ => context.say("length-unknown", &[]),
     };
     context.say("cord-facts", &[("wire", &wire), ("length", &length)])

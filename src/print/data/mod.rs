@@ -4,6 +4,7 @@
 mod alignment;
 mod card;
 mod cautions;
+mod emergency;
 mod labels;
 mod plot;
 mod proofs;
@@ -18,7 +19,7 @@ use serde::Serialize;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
-use crate::quantity::Quantity;
+use crate::quantity::{Length, Quantity};
 use crate::report::{self, Acts, Admits, Amount, Limit, LoadFacts, Report, SetBy, Signal};
 use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, NodeKind, Supply};
@@ -238,6 +239,16 @@ impl<'a> Context<'a> {
         self.exact(&Amount::of(quantity))
     }
 
+    /// A length or distance as it is.
+    fn at_most(&self, length: Length) -> String {
+        self.words.amount(&Amount::of(length), Show::AtMost)
+    }
+
+    /// A distance as it must be.
+    fn at_least(&self, length: Length) -> String {
+        self.words.amount(&Amount::of(length), Show::AtLeast)
+    }
+
     /// What a thing asks.
     fn demand(&self, amount: &Amount) -> String {
         self.words.amount(amount, Show::Demand)
@@ -411,10 +422,9 @@ impl<'a> Context<'a> {
 
     /// How far exhaust stays from people.
     fn people_distances(&self) -> PeopleDistances {
-        let long = |length| self.demand(&Amount::of(length));
         PeopleDistances {
-            least: long(LEAST),
-            ample: long(AMPLE),
+            least: self.at_least(LEAST),
+            ample: self.at_least(AMPLE),
         }
     }
 

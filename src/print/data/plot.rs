@@ -6,7 +6,6 @@ use serde::Serialize;
 
 use super::Context;
 use crate::quantity::{Length, Quantity, SoundLevel, Voltage};
-use crate::report::noise::BOUND;
 use crate::report::{Amount, Farther, Place};
 use crate::tables::volts::{MUCH, NOTED};
 use crate::words::Units;
@@ -75,7 +74,7 @@ pub(super) fn data(context: &Context<'_>) -> Option<Plot> {
     let load = context.load_name(farther.load);
     let cord = farther.cord.as_str();
     let mut curves = vec![volts(context, &farther, &places, &here, &load)];
-    let length = long(farther.length);
+    let length = context.at_most(farther.length);
     let mut alt = context.say(
         "plot-alt",
         &[
@@ -165,7 +164,7 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
         .iter()
         .filter_map(|there| Some((place(there.length), place(there.noise?))))
         .collect();
-    let levels = || places.iter().filter_map(|there| there.noise).chain([BOUND]);
+    let levels = || places.iter().filter_map(|there| there.noise);
     // Whole decibels with a little room above and below.
     let whole = |level: SoundLevel, more: i64| {
         SoundLevel::from_millidecibels((level.millidecibels().div_euclid(1000) + more) * 1000)
@@ -181,11 +180,8 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
         high: place(ends[1]),
         ends: ends.map(mark).into(),
         points,
-        bounds: vec![Bound {
-            at: place(BOUND),
-            text: context.demand(&Amount::of(BOUND)),
-            name: context.say("plot-limit", &[]),
-        }],
+        // No limit: parks measure at a fixed distance, wherever the generator stands.
+        bounds: Vec::new(),
         here: mark(level),
     })
 }

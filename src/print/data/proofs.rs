@@ -189,6 +189,9 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         let reads = proof.lamps.map_or(Reads::Either, |lamps| lamps.reads);
         format!("test-reads-{}", reads_key(reads))
     }));
+    if !testers.is_empty() {
+        steps.push(say("test-other"));
+    }
     let protected: Vec<&Proof> = testers
         .iter()
         .copied()

@@ -15,9 +15,9 @@
 //!
 //! ## What to do
 //! Put a battery-powered carbon monoxide alarm in every tent and camper where people sleep, press its
-//! test button each evening, and agree what to do: everybody out into fresh air, engine off from
-//! outside if you can reach it, then call for help. The same at a headache, dizziness or sickness that
-//! several people have at once, alarm or not. A smoke alarm does not do this.
+//! test button each evening, and agree what to do: everybody out into fresh air, then call 911; engine
+//! off only if you need not breathe its exhaust. The same when anyone is dizzy, sick, weak or has a
+//! headache, alarm or not: one person is enough. A smoke alarm does not do this.
 //!
 //! ## Sources
 //! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).

@@ -5,5 +5,3 @@ crate::rules::area! {
     sparks,
     spare_fuel,
 }
-
-pub(super) use refuelling::{UNKNOWN_TANK, stretch};

@@ -1,34 +1,41 @@
 //! # FUEL001 refuelling
 //!
 //! ## What it checks
-//! Whether something is meant to run for longer at a stretch than one tank lasts.
+//! Whether one tank lasts from each chance to refuel to the next.
 //!
 //! ## Why it hurts
-//! The set runs dry or has to be refuelled in the middle, often at night. Fuel spilled on a hot
-//! engine catches fire at once and burns whoever pours it.
+//! The generator runs dry or has to be refueled in the middle, often at night. Fuel on a hot engine
+//! catches fire at once and burns whoever pours it.
 //!
 //! ## The arithmetic
-//! The hours of all loads are joined, and the longest unbroken stretch is set against the hours per
-//! tank at the mean demand while anything runs. A medical load without hours counts all day; other
-//! loads without hours can wait while you refuel. Hours per tank are interpolated between
-//! published points, so take them as a rough figure. Where no running time is known, 3 h are taken,
-//! what small sets last at full load (common practice), and the finding says so.
+//! What burns is added up minute by minute. A chance to refuel is a break of 30 minutes by day: 20 for
+//! the engine to cool, and 10 to pour, not in the night, which is the camp's quiet hours (but in its last
+//! ten minutes), and not within an hour of the night of what somebody's health depends on. In a shorter break nobody stops the engine,
+//! and it burns what it burns at its least published load. Things without hours burn, but wait while you
+//! refuel; what somebody's health depends on waits for nobody unless its own battery takes over, and
+//! without hours it runs all day.
+//!
+//! Between two published loads the fuel of an hour is taken to lie on a straight line and a tenth above
+//! it, never above that of the next published load; below the least published load no longer time is
+//! promised, and above the greatest it falls in proportion. Where no running time is known, 3 h are
+//! taken, what small sets last at full load, and the finding says so. For what somebody's health depends
+//! on nine tenths of a tank count: no more than that is sure of published times.
 //!
 //! ## What to do
 //! Plan a pause. What somebody's health depends on needs a battery made for it, or the supplier's
-//! reserve, for as long: with neither nobody relies on the set for it. Turn everything off, stop the engine, and let it cool for 15 to 20 minutes before
-//! you open the tank. Refuel in daylight, away from flames, and not in rain. Keep spare fuel in a
-//! proper can, well away from the set and the tents.
+//! reserve, for as long: with neither nobody relies on the generator for it. Turn everything off, stop
+//! the engine, and let it cool for 20 minutes before you add fuel. Refuel in daylight, away from
+//! flames, and not in rain. Keep spare fuel well away from the generator and the tents.
 //!
 //! ## Sources
 //! - FEMA, generator advice, 2020: off and cool for 15 to 20 minutes before refuelling, not in rain
 //!   (from a secondary copy).
-//! - 3 h on a tank that nobody knows is common practice, no source.
+//! - 3 h on a tank that nobody knows, 10 minutes to pour and the tenth that engines burn above the line
+//!   are common practice, no source. The hour beside the night of what a life depends on is ours.
 
-use crate::plan::{Id, LoadKind, Plan, Span};
-use crate::quantity::Hours;
-use crate::rules::demand::quantity;
+use crate::report::Stretch;
 use crate::rules::prelude::*;
+use crate::tables::refuel::UNKNOWN_TANK;
 
 pub(super) const RULE: Rule = Rule {
     code: "FUEL001",
@@ -68,97 +75,166 @@ const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"")
 const RUNTIME: &str =
     "runtime = [ { load = \"25 %\", lasts = \"14 h\" }, { load = \"100 %\", lasts = \"5 h\" } ]";
 
-/// A tank of which nobody knows how long it lasts (common practice, no source): that of a small set at
-/// full load.
-pub(in crate::rules) const UNKNOWN_TANK: Hours = Hours::from_millihours(3_000);
-
-/// The longest unbroken run of minutes, round the clock, in which any of the spans is on.
-fn longest(spans: &[Span]) -> usize {
-    const DAY: usize = Span::DAY as usize;
-    // Each span marks its own minutes: many spans cost no more than their lengths.
-    let mut on = [false; DAY];
-    for span in spans {
-        for minute in 0..usize::from(span.minutes()) {
-            on[(usize::from(span.from) + minute) % DAY] = true;
-        }
-    }
-    let mut longest = 0;
-    let mut run = 0;
-    // Twice round, so that a stretch over midnight is seen whole.
-    for on in on.iter().chain(&on) {
-        run = if *on { run + 1 } else { 0 };
-        longest = longest.max(run);
-    }
-    longest.min(DAY)
-}
-
-/// How long something is to run without a break.
-pub(in crate::rules) fn stretch(plan: &Plan) -> Hours {
-    let whole_day = [Span {
-        from: 0,
-        to: Span::DAY,
-    }];
-    let spans: Vec<Span> = plan
-        .loads
-        .iter()
-        .flat_map(|load| {
-            if load.hours.is_empty() && load.may_be(LoadKind::Medical) {
-                &whole_day[..]
-            } else {
-                &load.hours
-            }
-        })
-        .copied()
-        .collect();
-    let minutes = i64::try_from(longest(&spans)).unwrap_or(i64::MAX);
-    // Up: a demand.
-    Hours::from_millihours((minutes * 1000 + 59) / 60)
-}
-
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let energy = &facts.figures.energy;
-    if energy.watt_hours_per_day.is_none() {
-        // Nothing runs.
+    let Some(stretch) = energy.stretch.as_ref().filter(|it| it.is_too_long()) else {
         return;
-    }
-    let (tank, fix) = match &energy.hours_per_tank {
-        Some(tank) => (quantity(tank), "pause"),
-        None => (UNKNOWN_TANK, "find-out"),
     };
-    let stretch = stretch(facts.plan);
-    if stretch > tank {
-        let loads = facts.plan.loads.iter();
-        let life: Vec<Id> = loads
-            .filter(|load| load.may_be(LoadKind::Medical))
-            .map(|load| load.id.clone())
-            .collect();
-        let fix = match (fix, life.is_empty()) {
-            (fix, true) => fix,
-            ("pause", false) => "life-pause",
-            (_, false) => "life-find-out",
-        };
-        found.add(
-            Signal::Caution,
-            life.clone(),
-            values([("stretch", stretch.into()), ("tank", tank.into())]),
-            fix,
-            values([("life", Value::Parts(life))]),
-        );
-    }
+    let Stretch {
+        span,
+        hours,
+        burns,
+        usable,
+        life,
+    } = stretch;
+    let known = energy.hours_per_tank;
+    let fix = match (known.is_some(), life.is_empty()) {
+        (true, true) => "pause",
+        (true, false) => "life-pause",
+        (false, true) => "find-out",
+        (false, false) => "life-find-out",
+    };
+    found.add(
+        Signal::Caution,
+        life.clone(),
+        values([
+            ("from", Value::Name(crate::plan::Span::clock(span.from))),
+            ("to", Value::Name(crate::plan::Span::clock(span.to))),
+            ("stretch", (*hours).into()),
+            ("burns", (*burns).into()),
+            ("usable", (*usable).into()),
+            ("tank", known.unwrap_or_else(|| UNKNOWN_TANK.into()).into()),
+        ]),
+        fix,
+        values([("life", Value::Parts(life.clone()))]),
+    );
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::plan::Id;
+    use crate::report::{Finding, build};
+    use crate::rules::testing::{codes, plan};
+
+    const PUBLISHED: &str = "{ load = \"100 %\", lasts = \"3.15 h\" }";
+
+    /// A set of 1,800 W, these running times, and these loads: name, kind and the rest, watts, hours.
+    fn camp(runtime: &str, loads: &[(&str, &str, u32, &str)]) -> String {
+        let mut text = format!(
+            "format = 1\n[site]\naltitude = \"0 ft\"\nair = \"59 °F\"\nquiet_hours = \"22:00-06:00\"\n\
+             [generator]\nrated = \"1800 W\"\n\
+             voltage = \"120 V\"\ntank = \"1 gal\"\nruntime = [ {runtime} ]\n[[generator.outlet]]\n\
+             id = \"front\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n"
+        );
+        for (id, kind, watts, hours) in loads {
+            text += &format!(
+                "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = {kind}\nrunning = \"{watts} W\"\n\
+                 power_factor = 1.0\nplug = \"5-15P\"\nhours = [{hours}]\n"
+            );
+        }
+        text
+    }
+
+    fn found(text: &str) -> Option<Finding> {
+        let found = build(&plan(text)).findings;
+        found.into_iter().find(|it| it.code == "FUEL001")
+    }
+
+    fn value(finding: &Finding, name: &str) -> String {
+        match &finding.values[name] {
+            Value::Amount(amount) => amount.amount.to_string(),
+            Value::Name(name) => name.clone(),
+            other => panic!("{other:?}"),
+        }
+    }
+
+    /// 1,700 W for four hours on 3.15 h of full load, whatever else the day is: an average over the day
+    /// promises hours that there are not.
+    #[test]
+    fn four_hours_of_griddle_are_more_than_a_tank() {
+        let lamp = ("lamp", "\"lamp\"", 10, "\"18:00-20:00\"");
+        let griddle = |hours| ("griddle", "\"heater\"", 1700, hours);
+        let text = camp(PUBLISHED, &[griddle("\"08:00-12:00\""), lamp]);
+        let long = found(&text).expect("it is found");
+        assert_eq!((value(&long, "from"), value(&long, "to")), ("08:00".into(), "12:00".into()));
+        // 4 / 3.15 = 1.26984 of a tank.
+        assert_eq!(value(&long, "burns"), "126.985");
+        let energy = build(&plan(&text)).figures.energy;
+        assert_eq!(energy.hours_per_tank.expect("known").amount.to_string(), "3.15");
+        assert_eq!(energy.busiest_by, Id::new("griddle"));
+        // 3 h 9 min are one tank; and so are twice two hours with a break between.
+        assert_eq!(found(&camp(PUBLISHED, &[griddle("\"08:00-11:09\""), lamp])), None);
+        let twice = "\"08:00-10:00\", \"10:30-12:30\"";
+        assert_eq!(found(&camp(PUBLISHED, &[griddle(twice), lamp])), None);
+        let twice = "\"08:00-10:00\", \"10:29-12:29\"";
+        assert!(found(&camp(PUBLISHED, &[griddle(twice), lamp])).is_some());
+    }
+
+    /// By hand, with 14 h at a quarter load and 5 h at full load: 8 h of 90 W are 8 / 14 of a tank, and
+    /// an hour of 1,440 W is at 80 %: (1 / 14 + (1 / 5 − 1 / 14) × 55 / 75) × 1.1 = 0.18229 of one.
+    #[test]
+    fn the_night_of_a_breathing_machine_and_breakfast_are_one_tank() {
+        let runtime = |quarter| format!("{{ load = \"25 %\", lasts = \"{quarter}\" }}, \
+            {{ load = \"100 %\", lasts = \"5 h\" }}");
+        let night = |kind| ("cpap", kind, 90, "\"22:00-06:00\"");
+        let breakfast = |hours| ("griddle", "\"heater\"", 1440, hours);
+        let medical = "\"medical\"";
+        let both = [night(medical), breakfast("\"06:30-07:30\"")];
+        let text = camp(&runtime("14 h"), &both);
+        let energy = build(&plan(&text)).figures.energy;
+        let stretch = energy.stretch.expect("a stretch");
+        assert_eq!(stretch.span.to_string(), "22:00-07:30");
+        assert_eq!(stretch.burns.amount.to_string(), "75.372");
+        // That lasts. 11 h at a quarter load do not: 8 / 11 + 0.188 = 0.91527, and 0.9 count.
+        assert_eq!(found(&text), None);
+        let long = found(&camp(&runtime("11 h"), &both)).expect("it is found");
+        assert_eq!((long.fix.key, value(&long, "burns")), ("life-pause", "91.528".into()));
+        assert_eq!(long.about, [Id::new("cpap").expect("an id")]);
+        // Of a lamp a whole tank counts, and it is refueled before breakfast.
+        let lamp = [night("\"lamp\""), breakfast("\"06:30-07:30\"")];
+        assert_eq!(found(&camp(&runtime("11 h"), &lamp)), None);
+        // With a battery of its own it waits as a lamp does.
+        let backed = [night("\"medical\"\nbackup = true"), breakfast("\"06:30-07:30\"")];
+        assert_eq!(found(&camp(&runtime("11 h"), &backed)), None);
+        // Breakfast an hour and a half later is another tank's.
+        let late = [night(medical), breakfast("\"07:30-08:30\"")];
+        assert_eq!(found(&camp(&runtime("11 h"), &late)), None);
+    }
+
+    /// The whole of a tank is too much for what a life depends on, and nine tenths of it are not.
+    #[test]
+    fn nine_tenths_of_a_tank_count_for_a_life() {
+        let night = |kind, hours| [("cpap", kind, 90, hours)];
+        let lasts = "{ load = \"25 %\", lasts = \"10 h\" }";
+        let (nine, more) = ("\"21:00-06:00\"", "\"21:00-06:01\"");
+        assert_eq!(found(&camp(lasts, &night("\"medical\"", nine))), None);
+        assert!(found(&camp(lasts, &night("\"medical\"", more))).is_some());
+        assert_eq!(found(&camp(lasts, &night("\"lamp\"", "\"20:00-06:00\""))), None);
+        assert!(found(&camp(lasts, &night("\"lamp\"", "\"20:00-06:01\""))).is_some());
+    }
+
+    /// Two spans of generator hours, from 8 to 10 and from 16 to 20: the quiet in the afternoon is no
+    /// night, and somebody may refuel in it.
+    #[test]
+    fn quiet_in_the_afternoon_is_no_night() {
+        let loads = [("griddle", "\"heater\"", 1700, "\"08:00-10:00\", \"16:00-18:00\"")];
+        let text = camp(PUBLISHED, &loads);
+        let quiet = |spans| text.replacen("\"22:00-06:00\"", spans, 1);
+        assert_eq!(found(&quiet("[\"10:00-16:00\", \"20:00-08:00\"]")), None);
+        // At night nobody does.
+        let night = text.replacen("\"08:00-10:00\", \"16:00-18:00\"", "\"20:00-22:00\", \"02:00-04:00\"", 1);
+        assert!(found(&night).is_some());
+    }
 
     #[test]
-    fn a_stretch_passes_midnight() {
-        let span = |from: u16, to: u16| Span {
-            from: from * 60,
-            to: to * 60,
+    fn an_unknown_running_time_is_told_where_it_matters() {
+        let told = |edits: &[crate::rules::Edit]| {
+            let assumed = crate::rules::testing::report(edits).figures.assumed;
+            assumed.iter().any(|it| it.why == "runtime")
         };
-        assert_eq!(longest(&[]), 0);
-        assert_eq!(longest(&[span(22, 6), span(5, 7), span(12, 13)]), 9 * 60);
-        assert_eq!(longest(&[span(0, 24)]), 24 * 60);
+        assert!(told(&[(RUNTIME, "")]) && codes(&[(RUNTIME, "")]).contains(&"FUEL001"));
+        let short = ("hours = [\"18:00-23:00\"]", "hours = [\"18:00-21:00\"]");
+        assert!(!told(&[(RUNTIME, ""), short]) && !told(&[]));
     }
 }

@@ -4,26 +4,32 @@
 //! Whether a day of the plan burns more than one tank, so that spare fuel stands in the camp.
 //!
 //! ## Why it hurts
-//! Vapour of gasoline creeps along the ground to the hot muffler, a lantern or a stove and lights
-//! there. In a tent or a vehicle it also poisons.
+//! Vapor of gasoline creeps along the ground to the hot muffler, a lantern or a stove and lights
+//! there. In a tent or a vehicle it also poisons. Propane that leaks is heavier than air and does the
+//! same.
 //!
 //! ## The arithmetic
-//! Fuel for the day against the tank. Fuel is tank over hours on one tank, times the hours anything
-//! runs. Hours on one tank come from the published ones: between two of them the fuel burnt in an
-//! hour is taken for a straight line in the load. With the usual two points, at a quarter and at
-//! full load, engines burn up to about a tenth more or less than that in between (common practice);
-//! below the least published load no longer time is promised.
+//! What burns in each minute of the day, added up, against one tank: see rule FUEL001. Loads without
+//! hours that run for less than three hours at a stretch are counted for three, on their own.
 //!
 //! ## What to do
-//! Keep spare fuel in an approved can, closed, in the shade, away from the set and from anything that
-//! burns, never in a tent or where people sleep. Plan a break to refuel with the engine off and
-//! cool.
+//! Keep spare gasoline in an approved can, closed, in the shade, away from the generator and from
+//! anything that burns, never in a tent or where people sleep. Plan a break to refuel with the engine off
+//! and cool. Spilled: move away from it, and let the vapor clear before anyone starts the engine.
+//! Spare cylinders of propane stand upright outdoors. A smell of gas: close the valve, move away, and
+//! let it clear.
 //!
 //! ## Sources
 //! - FEMA, generator advice, 2020: off and cool before refuelling (from a secondary copy).
-//! - How far engines lie from a straight line is common practice, no source.
+//! - New York State DHSES, generator fire hazards: approved containers, away from living areas and
+//!   flames; vapors of a spill travel far (confirmed).
+//! - Suppliers of propane, advice to customers: upright, outdoors, heavier than air (from a secondary
+//!   copy).
+//! - How far engines lie from a straight line, and that the vapor clears before a start, are common
+//!   practice, no source.
 
-use crate::quantity::Volume;
+use crate::plan::{Answer, Fuel};
+use crate::quantity::Percent;
 use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
 
@@ -33,31 +39,46 @@ pub(super) const RULE: Rule = Rule {
     area: "fuel",
     worst: Signal::Caution,
     text: include_str!("spare_fuel.rs"),
-    sources: &[cite::FEMA_2020, cite::PRACTICE],
-    fixes: &["store"],
+    sources: &[
+        cite::FEMA_2020,
+        cite::NY_DHSES,
+        cite::PROPANE,
+        cite::PRACTICE,
+    ],
+    fixes: &["store", "store-propane"],
     check,
     #[cfg(test)]
     // 24 h on a tank that lasts 14 h.
-    fires: &[&[("hours = [\"18:00-23:00\"]", "hours = [\"00:00-24:00\"]")]],
+    fires: &[
+        &[ALL_DAY],
+        &[ALL_DAY, ("fuel = \"gasoline\"", "fuel = \"propane\"")],
+        // However much it holds.
+        &[ALL_DAY, ("tank = \"3 gal\"", "")],
+    ],
     #[cfg(test)]
-    spares: &[&[]],
+    spares: &[
+        &[],
+        // The kettle takes 0:30 h, and 13:30 h of 14 h are not the whole rest.
+        &[(HOURS, "hours = [\"18:00-07:00\"]")],
+    ],
 };
 
+#[cfg(test)]
+const HOURS: &str = "hours = [\"18:00-23:00\"]";
+#[cfg(test)]
+const ALL_DAY: (&str, &str) = (HOURS, "hours = [\"00:00-24:00\"]");
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let (Some(day), Some(tank)) = (
-        &facts.figures.energy.fuel_per_day,
-        facts.plan.generator.tank.known(),
-    ) else {
+    let energy = &facts.figures.energy;
+    let Some(tanks) = energy.tanks_per_day.as_ref().map(quantity::<Percent>) else {
         return;
     };
-    let day: Volume = quantity(day);
-    if day > *tank {
-        found.add(
-            Signal::Caution,
-            vec![],
-            values([("day", day.into()), ("tank", (*tank).into())]),
-            "store",
-            values([]),
-        );
+    if tanks > Percent::from_millipercent(100_000) {
+        let fix = match facts.plan.generator.fuel {
+            Answer::Known(Fuel::Propane) => "store-propane",
+            _ => "store",
+        };
+        let shown = values([("burns", tanks.into())]);
+        found.add(Signal::Caution, vec![], shown, fix, values([]));
     }
 }

@@ -11,8 +11,9 @@
 //!
 //! ## The arithmetic
 //! The hours of each thing of the kinds "heater" and "cooker" against the night, which is the camp's
-//! quiet hours; where the plan has none, 22:00 to 06:00 (common practice, no source), and the finding
-//! says that this was assumed. An hour of the night or more, all its spans together, counts; less is
+//! quiet hours, of several spans the one in which people sleep; where the plan has none, or more than
+//! twelve hours of them on end, 22:00 to 06:00 (common practice, no source), and the finding says that
+//! this was assumed. An hour of the night or more, all its spans together, counts; less is
 //! somebody who is up early and makes coffee. Where the plan says no hours, whatever runs for three hours
 //! or more at a stretch counts, and whatever nobody said that of: it may be at night. Not so a "cooker":
 //! nobody cooks in their sleep. Older plans call all heat "heater", and a thing of which nobody knows the

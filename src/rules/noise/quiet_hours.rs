@@ -8,20 +8,21 @@
 //! of something that matters.
 //!
 //! ## The arithmetic
-//! The hours of each load against the quiet hours, minute by minute. A medical load without hours
-//! counts as running at night; other loads without hours can run by day. What somebody's health depends
-//! on and a battery of its own carries through the night is not counted.
+//! The hours of each load against the quiet hours, minute by minute; where nobody knows these, 22:00 to
+//! 06:00 is taken, and the finding says so. A medical load without hours counts as running at night;
+//! other loads without hours can run by day. What somebody's health depends on and a battery of its own
+//! carries through the night is not counted.
 //!
 //! ## What to do
 //! Move it to another time, or run it from a battery that was charged by day. What someone's health
 //! depends on moves to no other time: ask the host before you come, or run it from a battery made for it.
 //!
 //! ## Sources
-//! - The host's own hours decide: common practice, no source.
+//! - The host's own hours decide, and 22:00 to 06:00 is usual: common practice, no source.
 
-use crate::plan::{Answer, Id, LoadKind};
-use crate::rules::demand::clock;
+use crate::plan::{Answer, Id, LoadKind, Span};
 use crate::rules::prelude::*;
+use crate::tables::night::quiet;
 
 pub(super) const RULE: Rule = Rule {
     code: "NOISE002",
@@ -30,29 +31,48 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Notice,
     text: include_str!("quiet_hours.rs"),
     sources: &[cite::PRACTICE],
-    fixes: &["move", "life"],
+    fixes: &["move", "life", "move-assumed", "life-assumed"],
     check,
     #[cfg(test)]
     fires: &[
         &[("hours = [\"18:00-23:00\"]", "hours = [\"18:00-23:01\"]")],
-        &[("hours = [\"18:00-23:00\"]", ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
+        &[(HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"")],
+        // Nobody knows: until 06:00 from 22:00.
+        &[(QUIET, ""), (HOURS, "hours = [\"18:00-22:01\"]")],
+        &[
+            (QUIET, "quiet_hours = \"unknown\""),
+            (HOURS, ""),
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+        ],
+        // Generator hours from 08:00 to 10:00 and from 16:00 to 20:00.
+        &[
+            (QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"),
+            (HOURS, "hours = [\"15:59-20:00\"]"),
+        ],
     ],
     #[cfg(test)]
     spares: &[
         &[],
-        &[("hours = [\"18:00-23:00\"]", "")],
-        // On its battery at night.
+        &[(HOURS, "")],
+        &[(QUIET, ""), (HOURS, "hours = [\"18:00-22:00\"]")],
+        &[(QUIET, "quiet_hours = []"), (HOURS, "hours = [\"00:00-24:00\"]")],
         &[
-            ("hours = [\"18:00-23:00\"]", ""),
-            ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),
+            (QUIET, "quiet_hours = [\"10:00-16:00\", \"20:00-08:00\"]"),
+            (HOURS, "hours = [\"08:00-10:00\", \"16:00-20:00\"]"),
         ],
+        // On its battery at night.
+        &[(HOURS, ""), ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true")],
     ],
 };
 
+#[cfg(test)]
+const HOURS: &str = "hours = [\"18:00-23:00\"]";
+#[cfg(test)]
+const QUIET: &str = "quiet_hours = \"23:00-07:00\"";
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let Some(quiet) = facts.plan.site.quiet_hours.known().copied() else {
-        return;
-    };
+    let site = &facts.plan.site;
+    let quiet = quiet(site);
     let loud = |life: bool| -> Vec<Id> {
         facts
             .plan
@@ -63,23 +83,30 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .filter(|load| !(life && load.backup == Answer::Known(true)))
             .filter(|load| {
                 if load.hours.is_empty() {
-                    return life;
+                    return life && !quiet.is_empty();
                 }
                 // Two spans meet exactly when one begins inside the other.
-                load.hours
-                    .iter()
-                    .any(|span| span.contains(quiet.from) || quiet.contains(span.from))
+                let meets = |span: &Span| {
+                    let mut quiet = quiet.iter();
+                    quiet.any(|quiet| span.contains(quiet.from) || quiet.contains(span.from))
+                };
+                load.hours.iter().any(meets)
             })
             .map(|load| load.id.clone())
             .collect()
     };
-    for (about, fix) in [(loud(false), "move"), (loud(true), "life")] {
+    let known = site.quiet_hours.is_known();
+    let hours: Vec<String> = quiet.iter().map(Span::to_string).collect();
+    for (about, fix, assumed) in [
+        (loud(false), "move", "move-assumed"),
+        (loud(true), "life", "life-assumed"),
+    ] {
         if !about.is_empty() {
             found.add(
                 Signal::Notice,
                 about,
-                values([("from", clock(quiet.from)), ("to", clock(quiet.to))]),
-                fix,
+                values([("quiet", Value::Name(hours.join(", ")))]),
+                if known { fix } else { assumed },
                 values([]),
             );
         }

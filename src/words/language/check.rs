@@ -428,6 +428,74 @@ mod tests {
         }
     }
 
+    /// How long an engine or a burn cools is one number: messages name `{ $cooling }` and `{ $burn }`,
+    /// and a step by which somebody paces out a length is `{ $step }`.
+    #[test]
+    fn no_message_spells_its_own_minutes_of_cooling_or_its_own_step() {
+        // A look at a warm plug, and how long ago something was kept.
+        let other = ["CORD008.fix-warm", "interview-age-minutes"];
+        let spelled = [
+            "fifteen",
+            "twenty",
+            "quince",
+            "veinte",
+            "quinze",
+            "vingt",
+            "fünfzehn",
+            "zwanzig",
+        ];
+        let own_minutes = |text: &str| {
+            let lower = text.to_lowercase();
+            let words: Vec<&str> = lower
+                .split(|c: char| c.is_whitespace() || c == '\u{a0}')
+                .collect();
+            words.windows(2).any(|pair| {
+                pair[1].starts_with("minut")
+                    && (pair[0].ends_with(|c: char| c.is_ascii_digit())
+                        || spelled.contains(&pair[0]))
+            })
+        };
+        for (wrong, text) in [
+            (true, "off, cool for 15 minutes"),
+            (true, "laissez refroidir 20\u{a0}minutes"),
+            (true, "zwanzig Minuten abkühlen"),
+            (false, "{ $cooling } minutes"),
+            (false, "run for two minutes"),
+        ] {
+            assert_eq!(own_minutes(text), wrong, "{text}");
+        }
+        let library = Library::built_in();
+        let mut named: BTreeMap<&str, usize> = BTreeMap::new();
+        for (tag, folder) in library.folders() {
+            for item in Catalog::of(folder).items {
+                let key = &item.key;
+                assert!(
+                    other.contains(&key.as_str()) || !own_minutes(&item.written),
+                    "{tag} {key}: {}",
+                    item.written
+                );
+                for figure in ["cooling", "burn", "step"] {
+                    if item.written.contains(&format!("{{ ${figure} }}")) {
+                        *named.entry(figure).or_default() += 1;
+                        // No second one beside it.
+                        let digits = item.written.contains(|c: char| c.is_ascii_digit());
+                        assert!(!digits || figure != "step", "{tag} {key}");
+                    }
+                }
+            }
+        }
+        assert!(
+            named["cooling"] >= 16 && named["burn"] >= 4 && named["step"] >= 8,
+            "{named:?}"
+        );
+        // What a reader gets is the number of the table.
+        let words = Words::english();
+        let minutes = crate::tables::cooling::ENGINE_MINUTES.to_string();
+        assert!(words.text("print-stop-2").contains(&minutes));
+        let minutes = crate::tables::cooling::BURN_MINUTES.to_string();
+        assert!(words.text("print-emergency-burns").contains(&minutes));
+    }
+
     /// English with one message, and what is wrong with a translation of it.
     fn said(english: &str, translation: &str) -> Vec<&'static str> {
         let mut library = Library::default();

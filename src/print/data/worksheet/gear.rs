@@ -318,7 +318,7 @@ fn cord_row(
             context.words.wire(*wire)
         }),
         sheet.answered(&cord.length, &field("length"), None, |length| {
-            context.exactly(*length)
+            context.at_most(*length)
         }),
         ohms_per_thousand(sheet, wire),
         ohms.into(),

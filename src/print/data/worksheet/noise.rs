@@ -1,11 +1,11 @@
-//! Noise: as published, at the places that matter, and what full load adds.
+//! Noise: as published, at the places that matter, and what the busiest minute of the plan adds.
 
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Noise};
 use crate::quantity::SoundLevel;
 use crate::report::Amount;
-use crate::report::noise::{BOUND, MEASURED_AT, more_of_several};
-use crate::tables::sound::{UNKNOWN_LOAD, more_at_full_load};
+use crate::report::noise::{MEASURED_AT, more_of_several};
+use crate::tables::sound::{ALL, UNKNOWN_LOAD};
 use crate::tables::source::Source;
 
 /// Three columns: what, at which distance, and the level.
@@ -41,39 +41,35 @@ impl Rows<'_> {
             let more = context.exactly(more_of_several(sets)).into();
             self.rows.push(vec![what.into(), nothing(), more]);
         }
-        let more = more_at_full_load(noise.load);
-        if more > SoundLevel::ZERO {
-            let more = sheet.assumed_to_be(context.exactly(more), Some(practice));
-            self.add("ws-noise-full", nothing(), more);
+        let more = context.report.figures.noise.more_at_busiest.as_ref();
+        if let Some(more) = more.filter(|more| more.quantity::<SoundLevel>() > SoundLevel::ZERO) {
+            let load = context.report.figures.energy.busiest_load.as_ref();
+            let load = match load {
+                Some(load) => context.exact(load).into(),
+                None => sheet.assumed_to_be(context.exactly(ALL), Some(practice)),
+            };
+            self.add("ws-noise-busiest-load", nothing(), load);
+            let more = sheet.assumed_to_be(context.exact(more), Some(practice));
+            self.add("ws-noise-busiest", nothing(), more);
         }
     }
 
-    /// The figures for one load: that of the published level, or full load.
-    fn places(
-        &mut self,
-        keys: [&str; 3],
-        sleepers: Option<&Amount>,
-        at_50ft: Option<&Amount>,
-        from: Option<&Amount>,
-    ) {
+    /// The figures for one load: that of the published level, or that of the busiest minute.
+    fn places(&mut self, keys: [&str; 2], sleepers: Option<&Amount>, at_50ft: Option<&Amount>) {
         let (sheet, context) = (self.sheet, self.sheet.context);
         let parks = crate::rules::find("NOISE001").and_then(|rule| rule.sources.first());
         let of_parks = |text: String| match parks {
             Some(source) => sheet.sourced(text, source),
             None => text.into(),
         };
-        let [at_sleepers, at_parks, quiet] = keys;
+        let [at_sleepers, at_parks] = keys;
         if let (Some(level), Answer::Known(distance)) = (sleepers, context.plan.site.sleepers_at) {
-            let distance = sheet.planned(context.exactly(distance));
+            let distance = sheet.planned(context.at_most(distance));
             self.add(at_sleepers, distance, context.exact(level).into());
         }
         if let Some(level) = at_50ft {
             let distance = of_parks(context.exactly(MEASURED_AT));
             self.add(at_parks, distance, context.exact(level).into());
-        }
-        if let Some(distance) = from {
-            let bound = of_parks(context.exactly(BOUND));
-            self.add(quiet, context.exact(distance).into(), bound);
         }
     }
 }
@@ -96,22 +92,16 @@ pub(super) fn section(sheet: &Sheet<'_>) -> Section {
         }
     }
     rows.places(
-        ["ws-noise-sleepers", "ws-noise-50ft", "ws-noise-quiet"],
+        ["ws-noise-sleepers", "ws-noise-50ft"],
         noise.at_sleepers_dba.as_ref(),
         noise.at_50ft_dba.as_ref(),
-        noise.quiet_from.as_ref(),
     );
-    if noise.at_50ft_full_dba != noise.at_50ft_dba {
-        formulas.push(context.say("ws-noise-full-formula", &[]));
+    if noise.at_50ft_busiest_dba != noise.at_50ft_dba {
+        formulas.push(context.say("ws-noise-busiest-formula", &[]));
         rows.places(
-            [
-                "ws-noise-sleepers-full",
-                "ws-noise-50ft-full",
-                "ws-noise-quiet-full",
-            ],
-            noise.at_sleepers_full_dba.as_ref(),
-            noise.at_50ft_full_dba.as_ref(),
-            noise.quiet_from_full.as_ref(),
+            ["ws-noise-sleepers-busiest", "ws-noise-50ft-busiest"],
+            noise.at_sleepers_busiest_dba.as_ref(),
+            noise.at_50ft_busiest_dba.as_ref(),
         );
     }
     sheet.section(

@@ -349,14 +349,6 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
         Some(vec![context.say(key, &[]).into(), nothing(), figure])
     };
     rows.extend(line("ws-energy-day", &energy.watt_hours_per_day));
-    if let Some(hours) = &energy.hours_per_day {
-        rows.push(vec![
-            context.say("ws-energy-hours", &[]).into(),
-            nothing(),
-            clock(hours).into(),
-        ]);
-    }
-    rows.extend(line("ws-energy-mean", &energy.mean_watts));
     for runtime in &set.runtime {
         let load = context.exactly(runtime.load);
         rows.push(vec![
@@ -367,12 +359,30 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             sheet.planned(context.exactly(runtime.lasts)),
         ]);
     }
+    for burn in &energy.burns {
+        let watts = context.exact(&burn.watts);
+        let (run, tank) = (clock(&burn.hours), lasts(&burn.hours_per_tank));
+        rows.push(vec![
+            context.say("ws-energy-burns", &[("watts", &watts)]).into(),
+            format!("{run} ÷ {tank}").into(),
+            context.demand(&burn.burns).into(),
+        ]);
+    }
+    if let Some(tanks) = &energy.tanks_per_day {
+        let tanks = context.demand(tanks).into();
+        rows.push(vec![
+            context.say("ws-energy-tanks", &[]).into(),
+            nothing(),
+            tanks,
+        ]);
+    }
     if let Answer::Known(tank) = set.tank {
         rows.push(vec![
             context.say("ws-energy-size", &[]).into(),
             nothing(),
             sheet.planned(context.exactly(tank)),
         ]);
+        rows.extend(line("ws-energy-fuel", &energy.fuel_per_day));
     }
     if let Some(hours) = &energy.hours_per_tank {
         rows.push(vec![
@@ -381,7 +391,15 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             lasts(hours).into(),
         ]);
     }
-    rows.extend(line("ws-energy-fuel", &energy.fuel_per_day));
+    // Without a running time nothing above leads to it.
+    if let Some(stretch) = energy.stretch.as_ref().filter(|_| !energy.burns.is_empty()) {
+        let span = stretch.span.to_string();
+        rows.push(vec![
+            context.say("ws-energy-stretch", &[("span", &span)]).into(),
+            nothing(),
+            context.demand(&stretch.burns).into(),
+        ]);
+    }
     if let Some(peak) = &energy.peak_hour {
         let hour = format!("{:02}:00", peak.hour);
         rows.push(vec![

@@ -1,0 +1,41 @@
+//! What to do when something goes wrong: the same on the card and on the cautions.
+
+use serde::Serialize;
+
+use super::Context;
+use crate::plan::Id;
+use crate::tables::emergency::EMERGENCIES;
+
+/// One emergency in words.
+#[derive(Debug, Serialize)]
+pub(super) struct Emergency {
+    title: String,
+    steps: Vec<String>,
+}
+
+/// All that there are.
+pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
+    let say = |key: &str| context.say(&format!("emergency-{key}"), &[]);
+    EMERGENCIES
+        .iter()
+        .map(|emergency| Emergency {
+            title: say(emergency.name),
+            steps: life_first(context)
+                .filter(|_| emergency.battery_first)
+                .into_iter()
+                .chain(emergency.steps.iter().map(|step| say(step)))
+                .collect(),
+        })
+        .collect()
+}
+
+/// What comes before the engine stops: of what somebody's health depends on.
+pub(super) fn life_first(context: &Context<'_>) -> Option<String> {
+    let loads = context.report.figures.loads.iter();
+    let life: Vec<Id> = loads
+        .filter(|load| load.life())
+        .map(|load| load.id.clone())
+        .collect();
+    let names = context.words.set_quoted(context.report, &life);
+    (!life.is_empty()).then(|| context.say("stop-life", &[("life", &names)]))
+}

@@ -255,7 +255,12 @@ impl<'a> Scene<'a> {
                 other.current = unit.starting_current;
             }
         }
-        let lost_starting = lost(supply.nominal_flow(&running).lost_by(load)).min(volts);
+        // What draws no more as it starts dips no further than it does while it runs.
+        let lost_starting = if self.placed[own].starts() {
+            lost(supply.nominal_flow(&running).lost_by(load)).min(volts)
+        } else {
+            lost_running
+        };
         Drop {
             at: unit.id.clone(),
             receptacle: supply.node(load.at).id.clone(),

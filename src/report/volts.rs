@@ -156,9 +156,12 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
             load: step.load.clone(),
             receptacle: supply.node(at).id.clone(),
             volts: volts.into(),
-            dips_to: left(supply, at, Some(&supply.nominal_flow(&starting)))
-                .min(volts)
-                .into(),
+            dips_to: if own.starts() {
+                left(supply, at, Some(&supply.nominal_flow(&starting))).min(volts)
+            } else {
+                volts
+            }
+            .into(),
             boxes: boxes
                 .iter()
                 .filter_map(|(part, outlets)| read((part, outlets)))

@@ -77,6 +77,63 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     }
 }
 
+/// The power section tells the figures in the units that they are published in, and none to more digits than
+/// what it is worked out from: whole watts, tenths of a per cent and of a degree. At the reference, 60 °F,
+/// nothing is lost: 3000 W stay 3000 W, and two heaters of 1500 W run at once.
+#[test]
+fn power_on_the_worksheet_is_no_finer_than_what_it_rests_on() {
+    let section = |plan: &Plan, units: Units| -> (String, Vec<String>) {
+        let report = crate::report::build(plan);
+        let words = Words::new("en", units).expect("an offered language");
+        let data = template_data(plan, &report, &words, &Options::default());
+        let (_, sheet) = data.expect("data").swap_remove(3);
+        let sheet: serde_json::Value = serde_json::from_str(&sheet).expect("JSON");
+        let sections = sheet["sections"].as_array().expect("sections");
+        let power = sections.iter().find(|it| it["key"] == "power");
+        let power = power.expect("one");
+        let rows = power["rows"].as_array().expect("rows").iter();
+        let cells = rows.map(|row| {
+            row[1]["text"]
+                .as_str()
+                .expect("text")
+                .replace('\u{a0}', " ")
+        });
+        (power.to_string().replace('\u{a0}', " "), cells.collect())
+    };
+    let (mut plan, _) = demo(crate::plan::demo::MENDED);
+    let watts = |watts: i64| Answer::Known(Power::from_milliwatts(watts * 1000));
+    let air = |text: &str| Answer::Known(bounds::AIR.read(text).expect("degrees"));
+    let height = |text: &str| Answer::Known(bounds::ALTITUDE.read(text).expect("a height"));
+    (plan.generator.rated, plan.generator.peak) = (watts(3000), watts(3000));
+    (plan.site.air, plan.site.altitude) = (air("60 °F"), height("0 ft"));
+    for units in [Units::Customary, Units::Metric] {
+        let (all, cells) = section(&plan, units);
+        for told in [
+            "1,000 ft", "0 ft", "10 °F", "60 °F", "100 m", "1,219 m", "35 °C",
+        ] {
+            assert!(all.contains(told), "{told} not in {all}");
+        }
+        assert!(!all.contains("15.55"), "{all}");
+        assert!(cells.contains(&"0 % + 0 %".to_owned()), "{cells:?}");
+        let kept = cells.iter().filter(|cell| *cell == "3,000 W").count();
+        assert!(kept >= 4, "{cells:?}");
+    }
+    (plan.site.air, plan.site.altitude) = (air("71 °F"), height("4201 ft"));
+    for units in [Units::Customary, Units::Metric] {
+        for cell in section(&plan, units).1 {
+            let decimals = cell.split(|c: char| !(c.is_ascii_digit() || c == '.'));
+            let most = decimals
+                .filter_map(|number| Some(number.split_once('.')?.1.len()))
+                .max();
+            // A length that the reader gave stands as it was given.
+            let given = cell.contains("ft") || cell.contains("°C");
+            let most = most.unwrap_or(0);
+            assert!(most <= if given { 2 } else { 1 }, "{cell}");
+            assert!(most == 0 || !cell.ends_with('W'), "{cell}");
+        }
+    }
+}
+
 /// By hand, for 56 dB(A) at 23 ft and a quarter load: the busiest minute of this plan is 1,580 W of
 /// 2,800 W, 56.43 %; 10 dB(A) more from a quarter to full load is common practice, no source, so
 /// 10 × 31.43 / 75 = 4.19 dB(A) more; 56 + 4.19 − 20 log10(50 / 23) = 53.45 dB(A).

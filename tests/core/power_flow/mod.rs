@@ -46,9 +46,10 @@ impl Tree {
     /// With so many ends more at each cord.
     fn text(&self, more: usize) -> String {
         let mut text = String::from(
-            "format = 1\nregion = \"north-america\"\n[site]\nname = \"x\"\naltitude = \"0 ft\"\nair = \"59 °F\"\n[generator]\n\
+            "format = 1\nregion = \"north-america\"\n[site]\nname = \"x\"\naltitude = \"0 ft\"\nair = \"59 °F\"\nground = \"dry\"\n[generator]\n\
              name = \"g\"\nrated = \"9000 W\"\nvoltage = \"120 V\"\n[[generator.outlet]]\n\
-             id = \"set\"\nshape = \"5-20R\"\nsockets = 9\n",
+             id = \"set\"\nshape = \"5-20R\"\nsockets = 9\n\
+             breaker = \"10 A\"\ngfci = true\n",
         );
         for (index, cord) in self.cords.iter().enumerate() {
             let from = match cord.from {

@@ -55,5 +55,5 @@ CORD008 = { $first } heats for hours at the end of a cord
         [warm] Fire services say: plug a room heater straight into an outlet, never into a cord or strip.
        *[other] Fire services say it of room heaters: never on a cord or strip.
       } Involved: { $about }.
-    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. Look at each plug after 15 minutes: if one is hot, stop.
-    .fix-less = Run it for less than three hours at a stretch. If you use it longer: one heavy cord, unwound, nothing else on it. Look at each plug after 15 minutes: if one is hot, stop.
+    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. Look at each plug after a quarter of an hour: if one is hot, stop.
+    .fix-less = Run it for less than three hours at a stretch. If you use it longer: one heavy cord, unwound, nothing else on it. Look at each plug after a quarter of an hour: if one is hot, stop.

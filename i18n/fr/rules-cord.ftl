@@ -55,5 +55,5 @@ CORD008 = { $first } chauffe pendant des heures au bout d’une rallonge
         [warm] Les pompiers le disent : un chauffage se branche directement sur une prise, jamais sur une rallonge ni une multiprise.
        *[other] Les pompiers le disent des chauffages : jamais sur une rallonge ni une multiprise.
       } En cause : { $about }.
-    .fix-warm = Réchauffez-vous avec de la literie et des habits, ou servez-vous-en moins de trois heures. Sinon : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après 15 minutes : si l’une est chaude, arrêtez.
-    .fix-less = Servez-vous-en moins de trois heures de suite. Sinon : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après 15 minutes : si l’une est chaude, arrêtez.
+    .fix-warm = Réchauffez-vous avec de la literie et des habits, ou servez-vous-en moins de trois heures. Sinon : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
+    .fix-less = Servez-vous-en moins de trois heures de suite. Sinon : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.

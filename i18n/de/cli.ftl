@@ -141,6 +141,7 @@ check-limit-behind = NICHT BENUTZEN, was an { $id } hängt. Siehe { $code }.
 check-limit-one = { $long }. Gesetzt von { $short_by }.
 check-limit-same = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $short_by }.
 check-limit-share = 80 % von { $id } ({ $reason })
+check-limit-share-own = 80 % von: { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Hier nur { $parts }. { $limit }
 check-assumed = Für den gefährlicheren Fall angenommen, weil es niemand weiß

@@ -14,15 +14,8 @@ SHOCK001 = { $fix ->
     .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann mehr Ableitstrom haben, als dieser zulässt; dann löst er ohne Fehler aus: Für Steckdosen mit 30 A und 50 A auf Campingplätzen verlangen die Vorschriften keinen. Löst er jedes Mal aus, fragen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
     .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.
 
-SHOCK002 = { $fix ->
-    [find-out] Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
-   *[other] Ein Steckdosenprüfer täuscht Sie an diesem Generator
-  }
-    .why = { $fix ->
-        [find-out] Ist der Neutralleiter erdfrei, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
-       *[other] Der Neutralleiter ist erdfrei: Er ist nicht mit dem Schutzleiter verbunden. Der Prüfer zeigt „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
-      }
-    .fix-own-button = Prüfen Sie mit der TEST-Taste der Steckdose selbst. Der Strom muss ausgehen; dann drücken Sie RESET. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+SHOCK002 = Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
+    .why = Ist der Neutralleiter erdfrei, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
     .fix-find-out = Prüfen Sie mit der TEST-Taste der Steckdose selbst. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK003 = { $fix ->

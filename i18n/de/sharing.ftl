@@ -132,6 +132,7 @@ may-no-load = Kein Gerät heißt { $asked }.
 may-no-load-nearest = Meinten Sie „{ $nearest }“?
 may-no-load-known = Es gibt { $known }.
 share-danger = Was folgt, geht nur nach den Ampere. Beheben Sie zuerst jede Gefahr: Bis dahin bleibt der Motor aus.
+share-all = Alles darf gleichzeitig eingeschaltet sein.
 share-together = Was zugleich laufen darf: alles auf einer Zeile, und nichts anderes dazu
 share-never = Nie zusammen
 share-alone = { $name }, auch nicht allein

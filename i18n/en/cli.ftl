@@ -150,6 +150,7 @@ check-limit-behind = DO NOT USE what hangs on { $id }. See { $code }.
 check-limit-one = { $long }. Set by { $short_by }.
 check-limit-same = { $long } for hours, { $short } for a short time. Set by { $short_by }.
 check-limit-share = 80 % of { $id } ({ $reason })
+check-limit-share-own = 80 % of { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Only { $parts } goes here. { $limit }
 check-assumed = Taken for the unsafe case, because nobody knows

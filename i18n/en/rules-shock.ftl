@@ -14,15 +14,8 @@ SHOCK001 = { $fix ->
     .fix-camper = Use an outlet or a cord with a GFCI. A camper may leak more than one allows, so that it trips with nothing wrong: at 30 A and 50 A outlets of camp sites codes ask for none. If it trips each time, ask a licensed electrician. Do not go on without.
     .fix-free = Plug no appliance in there. A cord with a GFCI built in may go there: use only its end.
 
-SHOCK002 = { $fix ->
-    [find-out] A plug-in tester may mislead you: nobody knows if the neutral floats
-   *[other] A plug-in tester will mislead you on this generator
-  }
-    .why = { $fix ->
-        [find-out] If the neutral floats, the tester shows "open ground" and its button trips nothing, even though the protection works.
-       *[other] The neutral floats: it is not joined to ground. The tester shows "open ground" and its button trips nothing, even though the protection works.
-      }
-    .fix-own-button = Test with the TEST button on the receptacle itself. The power must go off; then press RESET. Do not join neutral and ground yourself.
+SHOCK002 = A plug-in tester may mislead you: nobody knows if the neutral floats
+    .why = If the neutral floats, the tester shows "open ground" and its button trips nothing, even though the protection works.
     .fix-find-out = Test with the TEST button on the receptacle itself. Look in the manual for "floating" or "bonded neutral", and put it in the plan. Do not join neutral and ground yourself.
 
 SHOCK003 = { $fix ->

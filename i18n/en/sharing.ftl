@@ -134,6 +134,7 @@ may-no-load-known = There are { $known }.
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
 share-danger = What follows goes by amps alone. Clear every danger first: until then the engine stays off.
+share-all = All of it may be on at once.
 share-together = What may run at once: all of one line, and nothing else with it
 share-never = Never together
 share-alone = { $name }, not even alone

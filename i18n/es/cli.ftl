@@ -146,6 +146,7 @@ check-limit-behind = NO USAR lo que cuelga de { $id }. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $short_by }.
 check-limit-same = { $long } durante horas, { $short } por poco tiempo. Lo limita { $short_by }.
 check-limit-share = el 80 % de { $id } ({ $reason })
+check-limit-share-own = el 80 % de { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Aquí solo { $parts }. { $limit }
 check-assumed = Tomado por el peor caso, porque nadie lo sabe

@@ -14,15 +14,8 @@ SHOCK001 = { $fix ->
     .fix-camper = Use un { -receptacle } o un cable con { -gfci }. Una { -camper } puede tener más fugas de las que este admite, y entonces se dispara sin avería: en los { -receptacle(form: "many") } de 30 A y 50 A de los campings los códigos no lo piden. Si se dispara cada vez, pregunte a un { -electrician }. No siga sin él.
     .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable que lleve { -gfci }: use solo su extremo.
 
-SHOCK002 = { $fix ->
-    [find-out] Un probador enchufable puede engañar: no se sabe si el neutro es flotante
-   *[other] Un probador enchufable da lecturas engañosas en este generador
-  }
-    .why = { $fix ->
-        [find-out] Si el neutro es flotante, el probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque la protección funcione.
-       *[other] El neutro es flotante: no está unido a tierra. El probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque la protección funcione.
-      }
-    .fix-own-button = Pruebe con el botón TEST del propio { -receptacle }. La corriente debe cortarse; después presione RESET. No una por su cuenta el neutro y la tierra.
+SHOCK002 = Un probador enchufable puede engañar: no se sabe si el neutro es flotante
+    .why = Si el neutro es flotante, el probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque la protección funcione.
     .fix-find-out = Pruebe con el botón TEST del propio { -receptacle }. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra), y póngalo en el plan. No una por su cuenta el neutro y la tierra.
 
 SHOCK003 = { $fix ->

@@ -135,6 +135,7 @@ may-no-load-known = Hay { $known }.
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
 share-danger = Lo que sigue vale solo por los amperios. Elimine primero cada peligro: hasta entonces, el motor queda apagado.
+share-all = Todo puede estar encendido a la vez.
 share-together = Qué puede funcionar a la vez: todo lo de una línea, y nada más con ello
 share-never = Nunca a la vez
 share-alone = { $name }, ni siquiera sin lo demás

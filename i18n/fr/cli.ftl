@@ -154,6 +154,7 @@ check-limit-behind = NE PAS UTILISER ce qui dépend de { $id }. Voir { $code }.
 check-limit-one = { $long }. Fixé par { $short_by }.
 check-limit-same = { $long } en continu, { $short } un court moment. Fixé par { $short_by }.
 check-limit-share = 80 % de { $id } ({ $reason })
+check-limit-share-own = 80 % de { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Ici, seulement { $parts }. { $limit }
 check-assumed = Compté pour le cas dangereux, parce que personne ne le sait

@@ -14,15 +14,8 @@ SHOCK001 = { $fix ->
     .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut avoir plus de fuites qu’il n’en admet : il se déclenche alors sans défaut. Pour les prises de 30 A et 50 A des campings, les codes n’en demandent pas. S’il se déclenche chaque fois, demandez à un { -electrician }. Ne continuez pas sans lui.
     .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
 
-SHOCK002 = { $fix ->
-    [find-out] Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
-   *[other] Un testeur de prise va vous tromper avec { -generator(form: "this") }
-  }
-    .why = { $fix ->
-        [find-out] Si le neutre est flottant, le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
-       *[other] Le neutre est flottant : il n’est pas relié à la terre. Le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
-      }
-    .fix-own-button = Faites l’essai avec le bouton TEST de la prise elle-même. Le courant doit se couper ; appuyez ensuite sur RESET. Ne reliez pas vous-même le neutre et la terre.
+SHOCK002 = Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
+    .why = Si le neutre est flottant, le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
     .fix-find-out = Faites l’essai avec le bouton TEST de la prise elle-même. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
 
 SHOCK003 = { $fix ->

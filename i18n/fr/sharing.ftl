@@ -140,6 +140,7 @@ may-no-load-known = Il y a { $known }.
 ## Who may run together, in what order.
 
 share-danger = Ce qui suit ne compte que les ampères. Éliminez d’abord chaque danger : d’ici là, le moteur reste arrêté.
+share-all = Tout peut fonctionner en même temps.
 share-together = Ce qui peut fonctionner à la fois : tout ce qui est sur une ligne, et rien d’autre avec
 share-never = Jamais ensemble
 share-alone = { $name }, même sans rien d’autre

@@ -68,6 +68,8 @@ const DEEDS: &[Deed] = &[
         ("CORD004", "count"),
         ("SHOCK011", "count"),
     ]),
+    // Add up what is on.
+    of_all(&[("OVER003", "*"), ("OVER004", "*")]),
     // Lay it out.
     of_part(&[("CORD003", "unwind"), ("CORD001", "unwind")]),
     // Another box, or none.
@@ -124,9 +126,9 @@ pub(super) fn of_findings(findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     for (at, finding) in findings.iter().enumerate() {
         let same = troubles.iter_mut().find(|trouble| {
-            let all = trouble.findings.iter();
-            all.map(|other| &findings[*other])
-                .any(|other| one_deed(other, finding))
+            // Only what the remedy that is told clears: that of its gravest.
+            let lead = trouble.findings.first();
+            lead.is_some_and(|lead| one_deed(&findings[*lead], finding))
         });
         match same {
             Some(trouble) => {

@@ -66,6 +66,11 @@ impl Words {
         let style = style(trouble.signal);
         let about = super::names_of(&lead.about, &report.figures.loads).join(", ");
         let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
+        // What hurts nobody is one line; `explain` tells the rest.
+        if trouble.signal == Signal::Notice {
+            paragraph(out, &head, &text.title, width);
+            return;
+        }
         let hanging = wrapping(width)
             .initial_indent(&head)
             .subsequent_indent("  ");
@@ -113,7 +118,10 @@ impl Words {
                     only(of),
                 )
             };
-            let set_by = |of: &Limit| (of.continuous_set_by.clone(), of.set_by.clone());
+            let set_by = |of: &Limit| {
+                let part = |by: &SetBy| ((by.id != of.id).then(|| by.id.clone()), by.reason, by.share);
+                (part(&of.continuous_set_by), part(&of.set_by))
+            };
             facts(one) == facts(other) && (refusal(one).is_some() || set_by(one) == set_by(other))
         };
         let of_one_part = |limit: &Limit| {
@@ -130,12 +138,15 @@ impl Words {
             let amps = |amount| FluentValue::from(self.amount(amount, Show::Capacity));
             let set_by = |by: &SetBy| {
                 let reason = self.text(&format!("reason-{}", by.reason.code()));
+                // Of its own rating it need not be named again.
+                let key = match (by.id == limit.id, by.share) {
+                    (true, false) => return FluentValue::from(reason),
+                    (true, true) => "check-limit-share-own",
+                    (false, true) => "check-limit-share",
+                    (false, false) => "check-limit-by",
+                };
                 FluentValue::from(self.with(
-                    if by.share {
-                        "check-limit-share"
-                    } else {
-                        "check-limit-by"
-                    },
+                    key,
                     [("id", by.id.to_string().into()), ("reason", reason.into())],
                 ))
             };

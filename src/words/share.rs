@@ -7,7 +7,7 @@ use crate::plan::Id;
 use crate::report::{Report, Signal, StartStep, StartVerdict};
 
 /// Sets of each sort shown on a terminal; the worksheet has them all.
-const SHOWN: usize = 6;
+const SHOWN: usize = 4;
 
 impl Words {
     /// The section on sharing, wrapped to `width` columns. Empty when nothing is plugged in.
@@ -20,17 +20,19 @@ impl Words {
         if report.worst() == Some(Signal::Danger) {
             paragraph(&mut out, "", &self.text("share-danger"), width);
         }
-        self.sets(
-            &mut out,
-            report,
-            ("share-together", &sharing.together),
-            width,
-        );
-        self.sets(&mut out, report, ("share-never", &sharing.never), width);
+        // Where all of it may be on at once there is nothing to choose from.
+        if sharing.never.is_empty() && sharing.families_complete {
+            paragraph(&mut out, "", &self.text("share-all"), width);
+        } else {
+            let together = ("share-together", sharing.together.as_slice());
+            self.sets(&mut out, report, together, width);
+            self.sets(&mut out, report, ("share-never", &sharing.never), width);
+        }
         if !sharing.families_complete {
             paragraph(&mut out, "  ", &self.text("share-incomplete"), width);
         }
-        if !sharing.start_order.is_empty() {
+        // An order is told where it matters.
+        if !sharing.start_order.is_empty() && sharing.start.verdict != StartVerdict::AnyOrder {
             paragraph(&mut out, "", &self.text("share-start"), width);
             for (number, (names, last)) in (1..).zip(self.start_steps(report)) {
                 let peak = self.amount(&last.peak_watts, Show::Demand);

@@ -1,8 +1,8 @@
 //! # SHOCK002 floating-neutral-tester
 //!
 //! ## What it checks
-//! Whether the generator's neutral floats, or nobody knows, so that a plug-in tester tells less
-//! than it seems to.
+//! Whether nobody knows if the generator's neutral floats, so that a plug-in tester may tell less than
+//! it seems to. Where it is known to float, the generator's label and the card say what a tester shows.
 //!
 //! ## Why it hurts
 //! On a floating neutral a three-lamp tester shows "open ground" though nothing is broken, and its
@@ -39,17 +39,17 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Notice,
     text: include_str!("floating_neutral_tester.rs"),
     sources: &[cite::OSHA_LETTER, cite::NEC_250_34, cite::PRACTICE],
-    fixes: &["own-button", "find-out"],
+    fixes: &["find-out"],
     check,
     #[cfg(test)]
     fires: &[
-        &[("neutral = \"bonded\"", "neutral = \"floating\"")],
         &[("neutral = \"bonded\"", "neutral = \"unknown\"")],
         &[("neutral = \"bonded\"", "")],
     ],
     #[cfg(test)]
     spares: &[
         &[],
+        &[("neutral = \"bonded\"", "neutral = \"floating\"")],
         &[
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("bonding_plug = false", "bonding_plug = true"),
@@ -64,10 +64,7 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // A joint anywhere, in a box too, is seen by every tester that its ground reaches.
-    let fix = match facts.verdicts.grounding.joined_anywhere() {
-        Sure::Yes => return,
-        Sure::No => "own-button",
-        Sure::Unknown => "find-out",
-    };
-    found.add(Signal::Notice, vec![], values([]), fix, values([]));
+    if facts.verdicts.grounding.joined_anywhere() == Sure::Unknown {
+        found.add(Signal::Notice, vec![], values([]), "find-out", values([]));
+    }
 }

@@ -180,8 +180,7 @@ pub fn run(
                     tell(&not_known(words, &machine, &question, again))?;
                 }
                 if may_change {
-                    let open = machine.question().key != "review";
-                    let mut news = told.update(machine.dangers(report::judge), open);
+                    let mut news = told.update(machine.dangers(report::judge), machine.open());
                     if !news.is_empty() {
                         live::Told::in_full(&mut news, &machine.dangers(report::build));
                     }

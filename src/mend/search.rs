@@ -124,6 +124,16 @@ impl<'a> Search<'a> {
         self.left += plans;
     }
 
+    /// Whether a change is not of where a part goes that another change brings: that one says where.
+    fn has_its_place(&self, change: &Change) -> bool {
+        let Change::Replug { part, .. } = change else {
+            return true;
+        };
+        let cords = self.plan.cords.iter().map(|it| &it.id);
+        let mut parts = cords.chain(self.plan.boxes.iter().map(|it| &it.id));
+        parts.any(|id| id == part)
+    }
+
     /// Whether the plan is worse off than before in what no danger cleared makes up for.
     fn worsens(&self, state: &State) -> bool {
         state.tally.warnings > self.before.tally.warnings
@@ -162,6 +172,7 @@ impl<'a> Search<'a> {
         let mut lists: Vec<Vec<Change>> = Vec::new();
         for problem in list::problems(&state.plan, &state.report, Signal::Danger) {
             let mut list = of_plan.changes(&problem);
+            list.retain(|change| self.has_its_place(change));
             // What nothing on the list bears on stays, and is no reason to give up on the rest.
             if list.is_empty() && self.first.iter().any(|whole| problem.within(whole)) {
                 continue;
@@ -388,6 +399,7 @@ impl<'a> Search<'a> {
             let mut lists: Vec<Change> = list::problems(&now.plan, &now.report, down_to)
                 .iter()
                 .flat_map(|problem| of_plan.changes(problem))
+                .filter(|change| self.has_its_place(change))
                 .filter(|change| done.changes.iter().all(|made| !made.clashes(change)))
                 .collect();
             lists.sort_by_key(|change| change.weight(self.plan));

@@ -284,12 +284,18 @@ fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<BondingSocket> {
         let on = loads.filter(|load| load.on.as_ref() == Some(&outlet.id));
         let taken =
             supply.fed_from(at).count() + on.map(|load| usize::from(load.count)).sum::<usize>();
-        let free = usize::from(outlet.socket_count()).checked_sub(taken)?;
+        let free = usize::from(outlet.socket_count()).saturating_sub(taken);
         let device = supply.node(at).gfci;
-        (free > 0).then_some(((device && taken > 0, device, free), at))
+        // One with no socket left is the last to be thought of.
+        Some(((free > 0, (device && taken > 0, device, free)), at))
     };
-    let candidates = || set.outlets.iter().filter(household).filter_map(of);
-    let ((_, device, _), at) = candidates().max_by_key(|(harm, _)| *harm)?;
+    // Where the plan leaves no socket for it, it is in one of them all the same.
+    let ((_, (_, device, _)), at) = set
+        .outlets
+        .iter()
+        .filter(household)
+        .filter_map(of)
+        .max_by_key(|(harm, _)| *harm)?;
     let alone = set.outlets.iter().filter(household).count() == 1;
     Some(BondingSocket {
         at,

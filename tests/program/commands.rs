@@ -304,8 +304,10 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     assert_eq!(check.status.code(), output.status.code());
     assert_ne!(check.status.code(), Some(2), "no danger is left");
     let report: serde_json::Value = serde_json::from_slice(&check.stdout).expect("JSON");
+    // All that must run has its place; the fan and the air pump are wishes.
     let unplaced = report["sharing"]["unplaced"].as_array().expect("a list");
-    assert!(unplaced.is_empty(), "{unplaced:?}");
+    let wish = |lost: &serde_json::Value| lost["load"] == "fan" || lost["load"] == "pump";
+    assert!(unplaced.iter().all(wish), "{unplaced:?}");
 
     // Never over a file, the old plan or another.
     let before = std::fs::read(dir.path().join("new.toml")).expect("written");

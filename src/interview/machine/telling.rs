@@ -11,6 +11,11 @@ use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;
 
 impl Machine {
+    /// Whether questions are still to come.
+    pub(in crate::interview) fn open(&self) -> bool {
+        self.flow().iter().any(|place| !self.is_answered(place))
+    }
+
     /// The dangers that are certain from the answers so far.
     pub(in crate::interview) fn dangers(&self, judge: fn(&Plan) -> Report) -> Vec<Finding> {
         let draft = &self.draft;

@@ -55,8 +55,9 @@ struct Socket {
     volts: String,
     long: Flow,
     short: Flow,
-    /// The legs that feed it, where the generator has two.
+    /// The legs that feed it, where the generator has two, and the same where there is little room.
     leg: Option<String>,
+    leg_brief: Option<String>,
     set_by: String,
     /// Whether something trips at the limit.
     trips: bool,
@@ -256,6 +257,11 @@ fn socket(
         long: long(context, limit),
         short: short(context, limit),
         leg: leg(context, limit),
+        leg_brief: leg(context, limit).map(|_| match limit.legs {
+            [Leg::A] => "A".to_owned(),
+            [Leg::B] => "B".to_owned(),
+            _ => "A + B".to_owned(),
+        }),
         set_by: context.limit_set_by(limit),
         trips: trips(limit),
         unwatched: context.unwatched(&limit.set_by, &limit.acts),

@@ -71,6 +71,7 @@ print-leg-each = { $amps } auf A und { $amps } auf B
 print-one-at-a-time = nur eins zugleich: { $loads }
 print-only-these = HIER NUR { $parts }. Kein Gerät einstecken.
 print-short-only = KEIN GERÄT HIER
+print-bonding-plug = Brückenstecker
 print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber keinen Fehler.
 print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
 print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.
@@ -365,6 +366,7 @@ print-ws-unplaced-row = Kein Platz für { $load }
 print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
 print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll
 print-ws-too-large = es verlangt mehr, als irgendeine Steckdose geben darf
+print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
 print-ws-refused = passt nur, wo nichts eingesteckt werden darf
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Tankfüllungen = Stunden ÷ Stunden je Füllung bei diesem Bedarf, zusammengezählt. Kraftstoff = Füllungen × was ein Tank fasst, für jeden Generator.

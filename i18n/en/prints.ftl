@@ -71,6 +71,7 @@ print-leg-each = { $amps } on A and { $amps } on B
 print-one-at-a-time = one at a time: { $loads }
 print-only-these = ONLY { $parts } here. Plug no appliance in.
 print-short-only = NO APPLIANCES HERE
+print-bonding-plug = bonding plug
 print-shock-blind = Shock protection (GFCI): NO. It is there, but sees no fault.
 print-shock-doubtful = Shock protection (GFCI): NO. It is there, but may see no fault.
 print-neutral-joined = Floating, but joined to ground in a box.
@@ -365,6 +366,7 @@ print-ws-unplaced-row = No place for { $load }
 print-ws-no-receptacle-fits = no free receptacle takes its plug
 print-ws-no-room = every receptacle that takes its plug is full
 print-ws-too-large = it asks for more than any receptacle may give
+print-ws-impossible = said to draw more than its own plug is rated for
 print-ws-refused = fits only where it must not be plugged in
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.

@@ -73,6 +73,7 @@ print-leg-each = { $amps } en A y { $amps } en B
 print-one-at-a-time = de uno en uno: { $loads }
 print-only-these = AQUÍ SOLO { $parts }. No enchufe aparatos.
 print-short-only = AQUÍ NINGÚN APARATO
+print-bonding-plug = clavija de unión
 print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
 print-neutral-joined = Flotante, pero unido a tierra en una caja.
@@ -368,6 +369,7 @@ print-ws-unplaced-row = Sin lugar para { $load }
 print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno
 print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle }
+print-ws-impossible = se dice que pide más de lo que admite su propia clavija
 print-ws-refused = solo cabe donde no se debe enchufar
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Parte del { -tank } = horas ÷ horas de un { -tank } con ese consumo, sumada. Combustible = esa parte × lo que cabe en un { -tank }, por cada generador.

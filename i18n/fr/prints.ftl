@@ -71,6 +71,7 @@ print-leg-each = { $amps } sur A et { $amps } sur B
 print-one-at-a-time = un à la fois : { $loads }
 print-only-these = ICI, SEULEMENT { $parts }. N’y branchez aucun appareil.
 print-short-only = AUCUN APPAREIL ICI
+print-bonding-plug = fiche de liaison
 print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit pas de défaut.
 print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
 print-neutral-joined = Flottant, mais relié à la terre dans un coffret.
@@ -366,6 +367,7 @@ print-ws-unplaced-row = Pas de place pour { $load }
 print-ws-no-receptacle-fits = aucune prise libre n’accepte sa fiche
 print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines
 print-ws-too-large = demande plus qu’aucune prise ne peut donner
+print-ws-impossible = dit demander plus que sa propre fiche ne supporte
 print-ws-refused = n’entre que là où il ne faut rien brancher
 print-ws-energy = Énergie et carburant
 print-ws-energy-formula = Wattheures = watts × heures, additionnés sur la journée. Part du réservoir = heures ÷ heures d’un réservoir à cette consommation, additionnée. Carburant = cette part × contenu d’un réservoir, pour chaque { -generator }.

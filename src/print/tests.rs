@@ -98,6 +98,7 @@ fn verdict(name: &str, loads: &[&str]) -> Verdict {
         id: id(name),
         admits: Admits::Everything,
         only: Vec::new(),
+        bonding_plug: false,
         why: None,
         loads: loads.iter().map(|load| id(load)).collect(),
         one_at_a_time: false,

@@ -78,7 +78,7 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         troubles: Vec::new(),
         protection: Vec::new(),
         loads: facts(plan, &units),
-        usable: usable(plan, &supply, &sharing),
+        usable: usable(plan, &supply, &verdicts, &sharing),
         drops: Vec::new(),
         volts: Volts::default(),
         tests: Vec::new(),
@@ -118,7 +118,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         troubles: Vec::new(),
         protection: rules::proofs(plan, supply, plugged_in),
         loads: facts(plan, &units),
-        usable: usable(plan, supply, &sharing),
+        usable: usable(plan, supply, verdicts, &sharing),
         drops: drops::of_scene(&scene),
         volts: volts::of_plan(plan, supply, &sharing, &scene),
         tests: proofs::of_plan(supply, &verdicts.grounding),
@@ -254,6 +254,8 @@ fn of_points(
             }
             _ => Vec::new(),
         };
+        let socket = verdicts.grounding.bonding_socket();
+        let bonding_plug = socket.is_some_and(|socket| socket.at == ix);
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
         let alone = |load: &Id| {
@@ -269,7 +271,8 @@ fn of_points(
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
         points.push(Verdict {
             id: node.id.clone(),
-            admits: match (why, only.is_empty()) {
+            bonding_plug,
+            admits: match (why, only.is_empty() && (!bonding_plug || refused.is_some())) {
                 (None, _) => Admits::Everything,
                 (Some(_), false) => Admits::Named,
                 (Some(_), true) => Admits::Nothing,
@@ -313,9 +316,9 @@ fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<Str
 
 /// What of the power can be had through the outlets in use and the gear plugged into them. With
 /// nothing in use, through all outlets.
-fn usable(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Usable {
+fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, sharing: &Sharing) -> Usable {
     let used = used(plan, supply, sharing);
-    let reach = Reach::of(supply, &used);
+    let reach = Reach::of(supply, verdicts, &used);
     let root = NodeIx(0);
     let legs = supply.node(root).legs.all();
     let flows: Vec<Current> = legs.iter().map(|leg| reach.flow(root, *leg)).collect();
@@ -349,14 +352,16 @@ fn used(plan: &Plan, supply: &Supply, sharing: &Sharing) -> Vec<NodeIx> {
 /// The most current that can be drawn through a node on a leg, by what is in use beyond it.
 pub(crate) fn flow(
     (plan, supply, sharing): (&Plan, &Supply, &Sharing),
+    verdicts: &Verdicts<'_>,
     at: NodeIx,
     leg: Leg,
 ) -> Current {
-    Reach::of(supply, &used(plan, supply, sharing)).flow(at, leg)
+    Reach::of(supply, verdicts, &used(plan, supply, sharing)).flow(at, leg)
 }
 
 struct Reach<'a> {
     supply: &'a Supply,
+    verdicts: &'a Verdicts<'a>,
     /// Receptacles that loads are plugged into.
     used: &'a [NodeIx],
     /// Count every receptacle as in use.
@@ -364,9 +369,10 @@ struct Reach<'a> {
 }
 
 impl<'a> Reach<'a> {
-    fn of(supply: &'a Supply, used: &'a [NodeIx]) -> Self {
+    fn of(supply: &'a Supply, verdicts: &'a Verdicts<'a>, used: &'a [NodeIx]) -> Self {
         Self {
             supply,
+            verdicts,
             used,
             everything: used.is_empty()
                 && !supply.nodes.iter().any(|node| {
@@ -378,7 +384,8 @@ impl<'a> Reach<'a> {
     /// The most current that can be drawn through a node on one leg.
     fn flow(&self, at: NodeIx, leg: Leg) -> Current {
         let node = self.supply.node(at);
-        if !node.legs.all().contains(&leg) {
+        // Nothing is drawn through what must not be used.
+        if !node.legs.all().contains(&leg) || self.verdicts.refused(at).is_some() {
             return Current::ZERO;
         }
         let mut below: Current = self
@@ -393,7 +400,8 @@ impl<'a> Reach<'a> {
             let of_gear = self.supply.up(at).skip(1).any(|(_, above)| {
                 matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
             });
-            if self.used.contains(&at) || self.everything || (of_gear && !feeds_gear) {
+            let open = self.verdicts.no_loads(at).is_none();
+            if open && (self.used.contains(&at) || self.everything || (of_gear && !feeds_gear)) {
                 below = node.rating;
             }
         }

@@ -49,6 +49,9 @@ pub struct LoadUnit {
     pub starting_current: Current,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
+    /// Whether it is said to draw more than its own plug is rated for: then one of the two is wrong, and it is
+    /// plugged in nowhere (rule POWER009).
+    pub impossible: bool,
 }
 
 impl LoadUnit {
@@ -198,6 +201,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         starting: starting.max(running),
         starting_current: starting_current.max(running_current),
         continuous: continuous(load, &mut assume),
+        impossible: exceeds_its_plug(load),
     }
 }
 
@@ -331,6 +335,14 @@ fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Vo
     }
     let most = Power::of_capacity(plug.0.rating().scaled_down(MOST), volts);
     most.max(kind.running)
+}
+
+/// Whether a load is said to draw more than its own plug is rated for.
+pub(crate) fn exceeds_its_plug(load: &Load) -> bool {
+    let (Answer::Known(plug), Some(draw)) = (load.plug, load.running.known()) else {
+        return false;
+    };
+    least_current(draw, load.power_factor, plug) > plug.0.rating()
 }
 
 /// The least that something with this plug draws on a leg whatever nobody said of it: its watts at the

@@ -186,6 +186,8 @@ pub struct Verdict {
     pub admits: Admits,
     /// What, where only this may be: cords and boxes whose own receptacles have verdicts of their own.
     pub only: Vec<Id>,
+    /// Whether the generator's bonding plug is in it, or is assumed to be.
+    pub bonding_plug: bool,
     /// Why not everything.
     pub why: Option<Because>,
     /// The loads to plug in here: those placed here that may run at all.
@@ -317,8 +319,8 @@ pub struct Placed {
 pub struct Unplaced {
     /// The load.
     pub load: Id,
-    /// `no-receptacle-fits`, `no-room`, `too-large`, or `refused`: where it fits, nothing of its kind
-    /// may be plugged in.
+    /// `no-receptacle-fits`, `no-room`, `too-large`; `refused`: where it fits, nothing of its kind may be
+    /// plugged in; or `impossible`: it is said to draw more than its own plug is rated for.
     pub reason: &'static str,
 }
 

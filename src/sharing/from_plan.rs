@@ -270,7 +270,7 @@ impl<'a> Setting<'a> {
                             Some(on) => kept[*place] && node.id == *on,
                             None => !kept[*place],
                         };
-                        there && fits_at(supply, places[*place], unit)
+                        there && !unit.impossible && fits_at(supply, places[*place], unit)
                     })
                     .collect();
                 // Only where there is no other: the rules then say what is wrong with it.
@@ -495,7 +495,9 @@ impl<'a> Setting<'a> {
 
     fn reason(&self, load: usize) -> &'static str {
         let fits = &self.fits[load];
-        if fits.is_empty() && self.refused[load] {
+        if self.units[load].impossible {
+            "impossible"
+        } else if fits.is_empty() && self.refused[load] {
             "refused"
         } else if fits.is_empty() {
             "no-receptacle-fits"

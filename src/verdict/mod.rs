@@ -33,6 +33,10 @@ pub enum Cause {
     LostNeutral,
     /// Its ground may not go through.
     NoGround,
+    /// It joins neutral to ground, and so does something else.
+    TwoBonds,
+    /// It joins neutral to ground, which belongs at the generator.
+    BondInBox,
     /// Its ground-fault protection is blind, or may be.
     BlindProtection,
     /// It has no ground-fault protection.
@@ -49,6 +53,8 @@ impl Cause {
             Self::NotFed => "FIT003",
             Self::LostNeutral => "SHOCK011",
             Self::NoGround => "CORD004",
+            Self::TwoBonds => "SHOCK004",
+            Self::BondInBox => "SHOCK005",
             Self::BlindProtection => "SHOCK013",
             Self::NoProtection => "SHOCK001",
         }
@@ -192,6 +198,12 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
         *known = Some(known.map_or(cause, |known| known.min(cause)));
     };
     let dry = plan.site.ground == Answer::Known(Ground::Dry);
+    let boxes = rules::bonded_boxes(plan);
+    let bond = if rules::bonds_at_set(plan) + boxes.len() > 1 {
+        Cause::TwoBonds
+    } else {
+        Cause::BondInBox
+    };
     for (at, node) in supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         if matches!(
@@ -205,6 +217,7 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
             NodeKind::Receptacle { .. } if node.reason == LimitReason::NotFed => {
                 note(ix, Cause::NotFed);
             }
+            NodeKind::Inlet { .. } if boxes.contains(&node.id) => note(ix, bond),
             NodeKind::Cord { .. } => {
                 let Some(cord) = plan.cords.iter().find(|cord| cord.id == node.id) else {
                     continue;

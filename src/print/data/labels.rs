@@ -633,8 +633,11 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
                 && context.report.refused(id).is_none()
         })
         .map(|(id, _)| id.to_string());
+    let bonded = |id: &&Id| context.report.verdict(id).is_some_and(|it| it.bonding_plug);
+    let plug = ids.iter().filter(bonded);
+    let plug = plug.map(|_| context.say("bonding-plug", &[]));
     let loads = ids.iter().filter_map(|id| context.plugged_in(id));
-    parts.chain(loads).collect()
+    plug.chain(parts).chain(loads).collect()
 }
 
 /// "10 AWG · 75 ft", as far as it is known; the wire as `sized` writes it.

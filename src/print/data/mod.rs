@@ -365,7 +365,9 @@ impl<'a> Context<'a> {
     /// What alone may be plugged in at a receptacle, in words, where not everything may.
     fn only(&self, id: &Id) -> Option<String> {
         let verdict = self.report.verdict(id)?;
-        let parts: Vec<&str> = verdict.only.iter().map(Id::as_str).collect();
+        let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));
+        let parts = verdict.only.iter().map(Id::as_str);
+        let parts: Vec<&str> = parts.chain(plug.as_deref()).collect();
         let parts = self.words.list(&parts);
         (verdict.admits == Admits::Named).then(|| self.say("only-these", &[("parts", &parts)]))
     }

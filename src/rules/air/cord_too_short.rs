@@ -29,7 +29,7 @@
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
 //! - That a short cord brings the generator near is common practice, no source.
 
-use crate::plan::{Answer, Id, LoadKind};
+use crate::plan::{Answer, Id, LoadKind, Stands};
 use crate::quantity::Length;
 use crate::rules::demand::{Need, camper};
 use crate::rules::prelude::*;
@@ -145,7 +145,16 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     bedside(facts, found, &medical);
     // Told once, where it is worse.
     let told = medical.iter().any(|(_, reach)| reach.unsure && reach.length < AMPLE);
-    everything(found, reaches(|_| true), told);
+    let mut all = reaches(|_| true);
+    if facts.plan.site.stands == Answer::Known(Stands::Enclosed) {
+        // Nobody goes in there to plug anything in: rule AIR003.
+        all.retain(|(_, reach)| !reach.cords.is_empty());
+    }
+    // What is to be brought beside the bed is told so already.
+    all.retain(|(load, reach)| {
+        !reach.cords.is_empty() || medical.iter().all(|(other, _)| other != load)
+    });
+    everything(found, all, told);
 }
 
 /// The farthest of all.

@@ -21,9 +21,8 @@
 //! - NEMA WD 6: ratings of plugs (from memory, not verified).
 //! - That no maker sells such a thing is common practice, no source.
 
-use crate::plan::Answer;
 use crate::quantity::Current;
-use crate::report::loads::least_current;
+use crate::report::loads::exceeds_its_plug;
 use crate::rules::demand::{once, quantity};
 use crate::rules::prelude::*;
 
@@ -76,12 +75,9 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for load in &facts.plan.loads {
-        let (Answer::Known(plug), Some(draw)) = (load.plug, load.running.known()) else {
+        let Some(plug) = load.plug.known().filter(|_| exceeds_its_plug(load)) else {
             continue;
         };
-        if least_current(draw, load.power_factor, plug) <= plug.0.rating() {
-            continue;
-        }
         let drawn = facts.figures.loads.iter().find(|it| it.of == load.id);
         let demand = drawn.map_or(Current::ZERO, |it| quantity(&it.running_amps));
         found.add(

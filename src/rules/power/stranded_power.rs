@@ -151,7 +151,7 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
                         NodeKind::Source => supply.leg_rated,
                         _ => node.rating,
                     };
-                    limit - flow(scene, at, *leg)
+                    limit - flow(scene, facts.verdicts, at, *leg)
                 })
                 .min()
                 .unwrap_or(Current::ZERO)

@@ -37,6 +37,7 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
                 })
             })
     };
+    let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
         if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
@@ -45,11 +46,13 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         let mut here = needs.iter().filter(|need| need.at == Some(at)).peekable();
         let household = matches!(shape.0, Configuration::N5_15 | Configuration::N5_20);
         let used = here.peek().is_some();
+        let bonded = socket.is_some_and(|socket| socket.at == at);
+        let taken = facts.supply.fed_from(at).count() + usize::from(bonded);
         if used && here.all(|need| camper(need.load)) {
             exposed.campers.push(at);
         } else if used || nowhere_else(at) {
             exposed.used.push(at);
-        } else if household && facts.supply.fed_from(at).count() < usize::from(sockets) {
+        } else if household && taken < usize::from(sockets) {
             exposed.free.push(at);
         }
     }

@@ -17,3 +17,5 @@ crate::rules::area! {
 }
 
 mod exposed;
+
+pub(crate) use two_bonds::{bonded_boxes, bonds_at_set};

@@ -67,7 +67,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// How often the set's own end joins neutral and ground: by its maker and by a plug.
-pub(super) fn bonds_at_set(plan: &Plan) -> usize {
+pub(crate) fn bonds_at_set(plan: &Plan) -> usize {
     // Each of several sets in parallel has its own.
     let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
     sets * usize::from(plan.generator.neutral == Answer::Known(Neutral::Bonded))
@@ -75,7 +75,7 @@ pub(super) fn bonds_at_set(plan: &Plan) -> usize {
 }
 
 /// The boxes that join them.
-pub(super) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
+pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
     plan.boxes
         .iter()
         .filter(|it| it.from.is_some() && it.bond == Answer::Known(true))

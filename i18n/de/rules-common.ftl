@@ -4,7 +4,7 @@ not-known = nicht bekannt
 
 life-cannot = Verlassen Sie sich für { $about } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie die Reserve des Lieferanten. Nie die Einstellung des Geräts ändern.
 life-off = Lassen Sie { $off } aus, während { $life } läuft. Wovon ein Leben abhängt, wechselt sich nicht ab und wird nie kleiner gestellt.
-life-turns = Lassen Sie { $life } an, und stellen Sie es nie kleiner. Lassen Sie das Übrige abwechselnd laufen, wie die Karte zeigt.
+life-turns = Lassen Sie { $life } an, und stellen Sie es nie kleiner. Lassen Sie das Übrige abwechselnd laufen.
 life-it = { $sure ->
     [yes] Davon hängt die Gesundheit eines Menschen ab.
    *[no] Niemand weiß, ob davon die Gesundheit eines Menschen abhängt.

@@ -52,8 +52,8 @@ OVER005 = { $fix ->
 
 OVER006 = Zu viel auf einmal für { $first }
     .why = Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
-    .fix-turns = Lassen Sie diese Geräte abwechselnd laufen, wie die Karte zeigt. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
-    .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen, wie die Karte zeigt.
+    .fix-turns = Lassen Sie diese Geräte abwechselnd laufen. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
+    .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Schließen Sie { $life } an Steckdosen mit verschiedenen Schutzschaltern an. Stellen Sie nichts davon je kleiner.

@@ -152,7 +152,7 @@ check-limit-same = { $long } for hours, { $short } for a short time. Set by { $s
 check-limit-share = 80 % of { $id } ({ $reason })
 check-limit-share-own = 80 % of { $reason }
 check-limit-by = { $id } ({ $reason })
-check-limit-only = Only { $parts } goes here. { $limit }
+check-limit-only = Nothing goes here but { $parts }. { $limit }
 check-assumed = Taken for the unsafe case, because nobody knows
 # Safety.
 check-defer = Local codes and a licensed electrician decide. This tool does not.

@@ -52,8 +52,8 @@ OVER005 = { $fix ->
 
 OVER006 = Too much at once for { $first }
     .why = At { $time } these draw { $demand } there, and it holds { $limit }: { $loads }. { $what }
-    .fix-turns = Run these in turns, as the card shows. Or move { $largest } to a receptacle with another breaker.
-    .fix-hours = Say in the plan when each of these runs. Or run them in turns, as the card shows.
+    .fix-turns = Run these in turns. Or move { $largest } to a receptacle with another breaker.
+    .fix-hours = Say in the plan when each of these runs. Or run them in turns.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Plug { $life } into receptacles with different breakers. Never set any of them lower.

@@ -4,7 +4,7 @@ not-known = no se sabe
 
 life-cannot = No confíe en este generador para { $about }. Quédese donde haya corriente de la red, o use la reserva del proveedor. Nunca cambie el ajuste del aparato.
 life-off = Deje apagado { $off } mientras funcione { $life }. Aquello de lo que depende una vida no hace turnos y nunca se baja.
-life-turns = Deje encendido { $life }, y nunca lo baje. Haga funcionar lo demás por turnos, como muestra la tarjeta.
+life-turns = Deje encendido { $life }, y nunca lo baje. Haga funcionar lo demás por turnos.
 life-it = { $sure ->
     [yes] La salud de alguien depende de ello.
    *[no] No se sabe si la salud de alguien depende de ello.

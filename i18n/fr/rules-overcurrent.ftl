@@ -52,8 +52,8 @@ OVER005 = { $fix ->
 
 OVER006 = Trop à la fois pour { $first }
     .why = À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
-    .fix-turns = Utilisez ces appareils à tour de rôle, comme le montre la carte. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
-    .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle, comme le montre la carte.
+    .fix-turns = Utilisez ces appareils à tour de rôle. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
+    .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Branchez { $life } sur des prises avec des disjoncteurs différents. Ne baissez jamais leur réglage.

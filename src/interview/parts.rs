@@ -272,7 +272,7 @@ struct Plugged {
 
 /// How many sockets these take at most at one time. What is on at different hours is plugged in one after
 /// the other.
-fn at_once<'a>(loads: impl Iterator<Item = &'a Plugged> + Clone) -> usize {
+fn at_once<'a>(loads: &(impl Iterator<Item = &'a Plugged> + Clone)) -> usize {
     let minutes = loads
         .clone()
         .flat_map(|load| &load.hours)
@@ -344,7 +344,7 @@ impl Layout {
 
     /// Whether a socket is left there beside so many parts and the loads.
     fn has_room(&self, place: Place, gear: usize) -> bool {
-        let loads = at_once(self.loads.iter().filter(|load| load.place == place));
+        let loads = at_once(&self.loads.iter().filter(|load| load.place == place));
         gear + loads < self.sockets.get(&place).copied().unwrap_or(0)
     }
 
@@ -451,8 +451,8 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
         .iter()
         .find(|load| load.n == n)
         .map(|load| load.place);
-    let takes = |shape: &Option<Receptacle>| shape.is_some_and(|shape| shape.takes(plug));
-    let places = layout.places.iter().filter(|(_, shape)| takes(shape));
+    let fits = |shape: &Option<Receptacle>| shape.is_some_and(|shape| shape.takes(plug));
+    let places = layout.places.iter().filter(|(_, shape)| fits(shape));
     places
         .map(|(place, _)| *place)
         .filter(|place| {
@@ -465,7 +465,7 @@ pub(super) fn offers_load(draft: &Draft, n: u8, plug: Plug) -> Vec<Place> {
             let others = layout.loads.iter().filter(|load| {
                 load.place == *place && (load.n < n || (load.n > n && own != Some(*place)))
             });
-            let taken = at_once(others.chain([&this]));
+            let taken = at_once(&others.chain([&this]));
             parts_in(&gear, *place) + taken <= layout.sockets.get(place).copied().unwrap_or(0)
         })
         .collect()

@@ -273,7 +273,7 @@ impl<'a> List<'a> {
             "AIR003" => changes.push(Change::OpenAir),
             "AIR006" => {
                 let site = &self.plan.site;
-                if !site.sleepers_at.known().is_some_and(|at| *at >= AMPLE) {
+                if site.sleepers_at.known().is_none_or(|at| *at < AMPLE) {
                     changes.push(Change::Distance);
                 }
                 if site.co_alarm != Answer::Known(true) {

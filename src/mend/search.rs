@@ -153,17 +153,20 @@ impl<'a> Search<'a> {
             .then_some(plan)
     }
 
-    /// What a set leaves; `None` if it cannot be made. Nothing at all when no plan may be checked any more.
-    fn tried(&mut self, set: &[Change]) -> Option<Option<&Tried>> {
+    /// What a set leaves; `None` if it cannot be made.
+    ///
+    /// # Errors
+    /// When no more plans may be checked.
+    fn tried(&mut self, set: &[Change]) -> Result<Option<&Tried>, Spent> {
         if !self.tried.contains_key(set) {
             if self.left == 0 {
-                return None;
+                return Err(Spent);
             }
             self.left -= 1;
             let tried = self.changed(set).map(|plan| self.tries(plan, set));
             self.tried.insert(set.to_vec(), tried);
         }
-        self.tried.get(set).map(Option::as_ref)
+        Ok(self.tried.get(set).and_then(Option::as_ref))
     }
 
     fn tries(&self, plan: Plan, set: &[Change]) -> Tried {
@@ -274,8 +277,8 @@ impl<'a> Search<'a> {
         if let Some(best) = best {
             return (best, settled);
         }
-        let left = least.iter().take(MOST_OF_LEAST);
-        let done = left.filter_map(|(_, set)| self.carried_out(set)).next();
+        let mut left = least.iter().take(MOST_OF_LEAST);
+        let done = left.find_map(|(_, set)| self.carried_out(set));
         let done = done.filter(|done| done.state.worst < self.before.worst);
         (done.unwrap_or_else(|| self.nothing()), settled)
     }
@@ -306,7 +309,7 @@ impl<'a> Search<'a> {
         let mut heap: BinaryHeap<Turn> = BinaryHeap::from([Reverse(((0, 0), 0, Vec::new()))]);
         while let Some(Reverse((taken, weight, set))) = heap.pop() {
             let tried = match self.tried(&set) {
-                None => {
+                Err(Spent) => {
                     // What is left would cost no less, and only be a little less hard on people.
                     let no_less = most.is_some_and(|most| points(taken.0) >= points(most));
                     let settled = pass == Pass::Exact && no_less;
@@ -316,8 +319,8 @@ impl<'a> Search<'a> {
                         Found::TooLong
                     });
                 }
-                Some(None) => continue,
-                Some(Some(tried)) => tried,
+                Ok(None) => continue,
+                Ok(Some(tried)) => tried,
             };
             let (worst, worsens, lists) = (tried.worst, tried.worsens, tried.lists.clone());
             // What it leaves is known only now.
@@ -454,6 +457,9 @@ impl<'a> Search<'a> {
         }
     }
 }
+
+/// As many plans were checked as may be.
+struct Spent;
 
 /// How a search ended.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

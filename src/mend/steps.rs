@@ -116,8 +116,8 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
             .iter()
             .any(|fact| fact.id == *id && fact.of == load.id)
     };
-    let placed = report.figures.sharing.placed.iter();
-    let mut places: Vec<&Id> = placed
+    let sharing = &report.figures.sharing;
+    let mut places: Vec<&Id> = (sharing.placed.iter())
         .filter(|placed| is(&placed.load))
         .map(|placed| &placed.at)
         .collect();

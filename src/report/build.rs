@@ -249,7 +249,7 @@ fn of_points(
             (None, Some(_)) => {
                 let fed = supply
                     .fed_from(ix)
-                    .filter(|(fed, _)| verdicts.refused(*fed).is_none());
+                    .filter(|(fed, _)| verdicts.leads_on(*fed));
                 fed.map(|(_, part)| part.id.clone()).collect()
             }
             _ => Vec::new(),
@@ -305,8 +305,9 @@ fn assumed_on_the_way(supply: &Supply, at: NodeIx, figures: &Figures) -> Vec<Str
             (Some("cord" | "box"), Some(part), _) => path
                 .iter()
                 .any(|id| id.as_str() == part || id.as_str().split('.').next() == Some(part)),
-            (Some("generator"), _, _) => true,
-            (Some("site"), Some("air" | "altitude" | "ground"), _) => true,
+            (Some("generator"), _, _) | (Some("site"), Some("air" | "altitude" | "ground"), _) => {
+                true
+            }
             _ => false,
         }
     };

@@ -54,7 +54,7 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
         .keys()
         .map(|demand| (*demand, Rate::of(set, *demand)))
         .collect();
-    let burnt: Vec<i128> = day
+    let by_minute: Vec<i128> = day
         .demand
         .iter()
         .zip(&runs)
@@ -63,7 +63,7 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
             _ => 0,
         })
         .collect();
-    let stretch = worst(&burnt, &refuelled(site, day), &day.life);
+    let stretch = worst(&by_minute, &refuelled(site, day), &day.life);
     if !is_known(set) {
         return Fuel {
             burns: Vec::new(),
@@ -78,12 +78,12 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
         .iter()
         .rev()
         .filter_map(|(demand, minutes)| {
-            let burns = Rate::of(set, *demand).of_minutes(*minutes, WHOLE.millipercent().into());
+            let part = Rate::of(set, *demand).of_minutes(*minutes, WHOLE.millipercent().into());
             Some(Burn {
                 watts: Power::from_milliwatts(*demand).into(),
                 hours: Hours::from_millihours((minutes * 1000 + 59) / 60).into(),
                 hours_per_tank: hours_per_tank(set, Power::from_milliwatts(*demand))?.into(),
-                burns: Percent::from_millipercent(narrow(burns)).into(),
+                burns: Percent::from_millipercent(narrow(part)).into(),
             })
         })
         .collect();
@@ -180,7 +180,7 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
         let first = (0..minutes).find(|at| burnt[minute(*at)] > 0)?;
         let last = (0..minutes).rfind(|at| burnt[minute(*at)] > 0)?;
         let lives = (first..=last).any(|at| life[minute(at)]);
-        let burns: i128 = (first..=last).map(|at| burnt[minute(at)]).sum();
+        let sum: i128 = (first..=last).map(|at| burnt[minute(at)]).sum();
         let clock = |minute: usize| u16::try_from(minute).unwrap_or(Span::DAY);
         let lasts = i64::try_from(last + 1 - first).unwrap_or(i64::MAX);
         Some(Stretch {
@@ -189,7 +189,7 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
                 to: clock(minute(last) + 1),
             },
             hours: Hours::from_millihours((lasts * 1000 + 59) / 60).into(),
-            burns: told(burns).into(),
+            burns: told(sum).into(),
             usable: if lives { USABLE_FOR_LIFE } else { WHOLE }.into(),
             life: Vec::new(),
         })

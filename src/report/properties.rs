@@ -153,14 +153,14 @@ struct Behind {
     supply: Supply,
     units: Vec<LoadUnit>,
     places: BTreeMap<Id, NodeIx>,
-    behind: Vec<Id>,
+    loads: Vec<Id>,
 }
 
 impl Behind {
     fn new(plan: &Plan, report: &Report, cord: &Id) -> Self {
         let supply = Supply::build(plan);
-        let placed = report.figures.sharing.placed.iter();
-        let places: BTreeMap<Id, NodeIx> = placed
+        let sharing = &report.figures.sharing;
+        let places: BTreeMap<Id, NodeIx> = (sharing.placed.iter())
             .filter_map(|placed| Some((placed.load.clone(), supply.receptacle(&placed.at)?)))
             .collect();
         let passes = |at: NodeIx| {
@@ -169,7 +169,7 @@ impl Behind {
         };
         let behind = places.iter().filter(|(_, at)| passes(**at));
         Self {
-            behind: behind.map(|(id, _)| id.clone()).collect(),
+            loads: behind.map(|(id, _)| id.clone()).collect(),
             units: loads::units(plan).0,
             places,
             supply,
@@ -177,7 +177,7 @@ impl Behind {
     }
 
     fn touches(&self, id: &Id) -> bool {
-        self.behind.contains(id)
+        self.loads.contains(id)
     }
 
     fn heats(&self) -> bool {

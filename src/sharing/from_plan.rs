@@ -214,6 +214,7 @@ struct Setting<'a> {
 
 impl<'a> Setting<'a> {
     /// The setting, and whether the whole of it could be taken in.
+    #[allow(clippy::too_many_lines)] // one model, written out part by part
     fn new(
         plan: &'a Plan,
         supply: &'a Supply,
@@ -238,7 +239,7 @@ impl<'a> Setting<'a> {
             }
             let there = units.iter().filter(|unit| on(unit) == Some(&node.id));
             let mut settled = u32::try_from(there.clone().count()).unwrap_or(u32::MAX);
-            if settled > free && one_by_one(plan, there) <= free {
+            if settled > free && one_by_one(plan, &there) <= free {
                 shared.push((ix, free));
             } else {
                 settled = settled.min(free);
@@ -671,7 +672,8 @@ fn cords(plan: &Plan, supply: &Supply, place: NodeIx) -> Length {
 fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Length]) -> Vec<i64> {
     let stays = now.filter(|now| far.is_empty() || out[*now] > Length::ZERO);
     let near = stays.as_ref().map_or(far, std::slice::from_ref);
-    let away = i64::try_from(load.weight).unwrap_or(1) * (count as i64 + 1);
+    let away = i64::try_from(load.weight).unwrap_or(1)
+        * (i64::try_from(count).unwrap_or(i64::MAX - 1) + 1);
     let cost = |place| {
         if near.is_empty() || near.contains(&place) {
             0
@@ -684,7 +686,7 @@ fn costs(load: &Load, far: &[usize], now: Option<usize>, count: usize, out: &[Le
 
 /// How many of these are plugged in at once, at the most, if each is only in its hours. More than any
 /// receptacle takes where one has none.
-fn one_by_one<'u>(plan: &Plan, units: impl Iterator<Item = &'u LoadUnit> + Clone) -> u32 {
+fn one_by_one<'u>(plan: &Plan, units: &(impl Iterator<Item = &'u LoadUnit> + Clone)) -> u32 {
     let hours = |unit: &LoadUnit| &plan.loads[unit.load].hours;
     if units.clone().any(|unit| hours(unit).is_empty()) {
         return u32::MAX;

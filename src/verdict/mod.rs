@@ -170,6 +170,14 @@ impl<'a> Verdicts<'a> {
         })
     }
 
+    /// Whether an appliance may be plugged in here, or somewhere beyond.
+    #[must_use]
+    pub fn leads_on(&self, at: NodeIx) -> bool {
+        let receptacle = matches!(self.supply.node(at).kind, NodeKind::Receptacle { .. });
+        (receptacle && self.no_loads(at).is_none())
+            || self.supply.fed_from(at).any(|(fed, _)| self.leads_on(fed))
+    }
+
     /// Whether ground-fault protection works here.
     #[must_use]
     pub fn protection(&self, at: NodeIx) -> Protection {

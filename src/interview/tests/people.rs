@@ -333,10 +333,9 @@ none            # the adapter has the only socket: nothing else is offered
 check
 ",
     );
-    use Answer::{Known, Unknown};
     let legs: Vec<_> = plan.boxes[0].outlets.iter().map(|it| it.leg).collect();
-    let (a, b) = (Known(plan::Leg::A), Known(plan::Leg::B));
-    assert_eq!(legs, [a, a, b, b, Unknown]);
+    let [a, b] = [plan::Leg::A, plan::Leg::B].map(Answer::Known);
+    assert_eq!(legs, [a, a, b, b, Answer::Unknown]);
 }
 
 #[test]

@@ -119,7 +119,7 @@ fn two_things_of_different_hours_share_a_socket() {
     let both: Vec<Id> = ["kettle", "oven"]
         .map(|id| Id::new(id).expect("an id"))
         .into();
-    assert_eq!(sharing.never, [both.clone()]);
+    assert_eq!(sharing.never, std::slice::from_ref(&both));
     let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both, &[]);
     assert!(!answer.may);
     let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);

@@ -130,10 +130,11 @@ mod tests {
              id = \"front\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n"
         );
         for (id, kind, watts, hours) in loads {
-            text += &format!(
+            let load = format!(
                 "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = {kind}\nrunning = \"{watts} W\"\n\
                  power_factor = 1.0\nplug = \"5-15P\"\nhours = [{hours}]\n"
             );
+            text += &load;
         }
         text
     }

@@ -10,7 +10,7 @@
 //!
 //! ## The arithmetic
 //! Each outlet of the generator with something plugged in passes what its breaker and its shape
-//! allow, at nominal volts; an outlet on one leg of a two-leg set reaches that leg only. The sum,
+//! allow, and no more than the plugs in it are made for, at nominal volts; an outlet on one leg of a two-leg set reaches that leg only. The sum,
 //! no more than the rated watts after derating, is what can be reached. The rest is stranded.
 //! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
 //! two-leg set it adds only what its legs have left. A free socket of an outlet in use is tried too:
@@ -20,7 +20,7 @@
 //!
 //! Nobody misses what nobody wants. So it is found only where a thing of the plan has no place, or where
 //! what is plugged in is too much for a part other than the generator (rules OVER002 and OVER006). The
-//! card and the worksheet have the figure in any case.
+//! worksheet has the figure in any case.
 //!
 //! ## What to do
 //! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or

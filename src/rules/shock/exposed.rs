@@ -26,6 +26,9 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         let NodeKind::Receptacle { shape, .. } = facts.supply.node(at).kind else {
             return false;
         };
+        if facts.verdicts.no_loads(at).is_none() {
+            return false;
+        }
         let unplaced = facts.figures.sharing.unplaced.iter();
         unplaced
             .filter(|lost| lost.reason == "refused")

@@ -267,11 +267,12 @@ fn cord(feet: u32, ends: usize, wire: &str) -> String {
 
 /// A box behind a cord in the first outlet of the set, with so many outlets of 20 A each.
 fn boxed(feet: u32, wire: &str, outlets: usize) -> String {
-    let outlets: String = (1..=outlets)
-        .map(|number| {
-            format!("[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n")
-        })
-        .collect();
+    let outlet = |number| {
+        format!(
+            "[[box.outlet]]\nid = \"b{number}\"\nshape = \"5-20R\"\nsockets = 1\nbreaker = \"20 A\"\n"
+        )
+    };
+    let outlets: String = (1..=outlets).map(outlet).collect();
     let cord = cord(feet, 1, wire).replace("5-15", "5-20");
     format!(
         "{cord}[[box]]\nid = \"box\"\nfrom = \"cord\"\ninlet = \"5-20P\"\nlisted = true\n{outlets}"
@@ -361,8 +362,8 @@ fn the_balance_counts_only_beyond_what_holds_for_hours() {
             .replace("3000 W", "4000 W");
         let only = head[..head.find("[[").expect("an outlet")].to_owned();
         let loads = things(2, watts).replace("continuous = false", hours);
-        let placed = shared(&(only + outlets + &loads)).placed;
-        let places = placed.iter().map(|placed| placed.at.to_string());
+        let sharing = shared(&(only + outlets + &loads));
+        let places = sharing.placed.iter().map(|placed| placed.at.to_string());
         places.collect::<Vec<_>>()
     };
     assert_eq!(at(950, "continuous = false"), ["a", "a"]);

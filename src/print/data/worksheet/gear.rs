@@ -20,6 +20,7 @@ use crate::tables::shape;
 use crate::tables::source::Source;
 use crate::words::{Show, Units};
 
+#[allow(clippy::too_many_lines)] // one table, written out row by row
 pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
     let (set, site) = (&context.plan.generator, &context.plan.site);

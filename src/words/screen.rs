@@ -119,7 +119,8 @@ impl Words {
                 )
             };
             let set_by = |of: &Limit| {
-                let part = |by: &SetBy| ((by.id != of.id).then(|| by.id.clone()), by.reason, by.share);
+                let part =
+                    |by: &SetBy| ((by.id != of.id).then(|| by.id.clone()), by.reason, by.share);
                 (part(&of.continuous_set_by), part(&of.set_by))
             };
             facts(one) == facts(other) && (refusal(one).is_some() || set_by(one) == set_by(other))

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Halten Sie mindestens { $least } Abstand; { $ample } sind besser. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
     .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorbau, Fahrzeug, in einer Garage oder unter einem Vordach laufen.
-    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, niemand geht hinein, um ihn abzustellen, 911 anrufen. Stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
+    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, niemand geht hinein, um ihn abzustellen, { $call } anrufen. Stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
     .fix-farther = Stellen Sie ihn { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
        *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorbau, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane darauf schmilzt und brennt.
       }
-    .fix-out = Läuft er jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen 911 an. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
+    .fix-out = Läuft er jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen { $call } an. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
     .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Vordächern und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
     .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.
     .fix-choose = Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Keep at least { $least }; { $ample } is better. Exhaust holds carbon monoxide. You cannot see or smell it, and people asleep do not wake up. Neighbours' tents, campers and cars count too.
     .fix-move = Stop the engine. Move it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people. Never run it in a tent, porch, garage or vehicle, or under an awning.
-    .fix-closed = If it runs in something closed: everyone out, nobody goes in to stop it, call 911. Stand it outdoors, at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-closed = If it runs in something closed: everyone out, nobody goes in to stop it, call { $call }. Stand it outdoors, at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-farther = Move it out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust over a bare { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbours' too. If it is under { $ample }, move the generator before you start it.
 
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
        *[other] So the worst was taken. If it is in a tent, porch, vehicle or shed, exhaust gathers there, even with the door open. It kills without a smell. A tarp on it melts and burns.
       }
-    .fix-out = If it runs in there now: everyone out, and nobody goes in, not even to stop it. Call 911 from outside. Run it only in the open, with { $clear } clear all round.
+    .fix-out = If it runs in there now: everyone out, and nobody goes in, not even to stop it. Call { $call } from outside. Run it only in the open, with { $clear } clear all round.
     .fix-uncover = Stop the engine. Take the tarp or cover off. Move it away from awnings and walls: { $clear } clear all round. A roof must be well above it and open on all sides.
     .fix-look = Go and look before you start it. It must stand in the open, or under a roof without walls, with { $clear } clear all round.
     .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear all round. Then put that in the plan.

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Deje al menos { $least }; es mejor { $ample }. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
     .fix-move = Apague el motor. Lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
-    .fix-closed = Si funciona en algo cerrado: todos fuera, que nadie entre a pararlo, llame al 911. Póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
+    .fix-closed = Si funciona en algo cerrado: todos fuera, que nadie entre a pararlo, llame al { $call }. Póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
     .fix-farther = Llévelo a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
        *[other] Por eso se supuso lo peor. Si está en una { -tent }, porche, vehículo o cobertizo, los gases de escape se acumulan allí, incluso con la puerta abierta. Matan sin olor. Una lona encima se funde y arde.
       }
-    .fix-out = Si funciona ahora ahí dentro: todos fuera, y que nadie entre, ni para pararlo. Llame al 911 desde fuera. Úselo solo al aire libre, con { $clear } libres a su alrededor.
+    .fix-out = Si funciona ahora ahí dentro: todos fuera, y que nadie entre, ni para pararlo. Llame al { $call } desde fuera. Úselo solo al aire libre, con { $clear } libres a su alrededor.
     .fix-uncover = Apague el motor. Quite la lona o la funda. Aléjelo de toldos y paredes: { $clear } libres a su alrededor. Un techo debe estar bien por encima de él y abierto por todos lados.
     .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor.
     .fix-choose = Póngalo al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor. Después, dígalo en el plan.

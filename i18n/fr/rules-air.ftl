@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Gardez au moins { $least } de distance ; { $ample }, c’est mieux. L’échappement contient du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
     .fix-move = Arrêtez le moteur. Éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
-    .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, que personne n’entre pour l’arrêter, appelez le 911. Placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
+    .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, que personne n’entre pour l’arrêter, appelez le { $call }. Placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
     .fix-farther = Éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
 
@@ -29,7 +29,7 @@ AIR003 = { $fix ->
         [uncover] L’échappement s’accumule dans une tente, un porche, un véhicule ou une remise, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
        *[other] On a donc retenu le pire. Dans une tente, un porche, un véhicule ou une remise, l’échappement s’accumule, même porte ouverte. Il tue sans odeur. Une bâche posée sur le moteur fond et brûle.
       }
-    .fix-out = S’il tourne là-dedans : tout le monde dehors, et que personne n’entre, même pour l’arrêter. Appelez le 911 de dehors. En marche seulement à l’air libre, avec { $clear } libres tout autour.
+    .fix-out = S’il tourne là-dedans : tout le monde dehors, et que personne n’entre, même pour l’arrêter. Appelez le { $call } de dehors. En marche seulement à l’air libre, avec { $clear } libres tout autour.
     .fix-uncover = Arrêtez le moteur. Enlevez la bâche ou la housse. Éloignez { -generator(form: "the") } des auvents et des murs : { $clear } libres tout autour. Un toit doit être bien au-dessus et ouvert de tous côtés.
     .fix-look = Allez voir avant de démarrer. Le moteur doit être à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour.
     .fix-choose = Placez { -generator(form: "the") } à l’air libre, ou sous un toit sans murs, avec { $clear } libres tout autour. Puis mettez-le dans le plan.

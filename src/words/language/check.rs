@@ -474,6 +474,9 @@ mod tests {
                     "{tag} {key}: {}",
                     item.written
                 );
+                // Another region has another number.
+                let call = crate::tables::emergency::CALL;
+                assert!(!item.written.contains(call), "{tag} {key}");
                 for figure in ["cooling", "burn", "step"] {
                     if item.written.contains(&format!("{{ ${figure} }}")) {
                         *named.entry(figure).or_default() += 1;

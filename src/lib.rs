@@ -16,5 +16,5 @@ pub mod sharing;
 pub mod supply;
 pub mod tables;
 mod value;
-mod verdict;
+pub mod verdict;
 pub mod words;

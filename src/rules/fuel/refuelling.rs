@@ -41,7 +41,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FUEL001",
     name: "refuelling",
     area: "fuel",
-    worst: Signal::Warning,
+    worst: Signal::Caution,
     text: include_str!("refuelling.rs"),
     sources: &[cite::FEMA_2020, cite::PRACTICE],
     fixes: &["pause", "find-out", "life-pause", "life-find-out"],
@@ -94,10 +94,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (false, true) => "find-out",
         (false, false) => "life-find-out",
     };
-    // What somebody's health depends on does not wait for a cool engine.
-    let signal = if life.is_empty() { Signal::Caution } else { Signal::Warning };
     found.add(
-        signal,
+        Signal::Caution,
         life.clone(),
         values([
             ("from", Value::Name(crate::plan::Span::clock(span.from))),

@@ -91,7 +91,7 @@ pub struct Finding {
     /// By what authority.
     pub sources: Vec<Source>,
     /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
-    /// gravity. Only of dangers and warnings, and only where that was asked for ([`build`]).
+    /// gravity. Only of dangers and warnings, and only where that was asked for ([`build()`]).
     pub rests_on: Vec<Assumption>,
 }
 
@@ -652,7 +652,7 @@ pub struct Figures {
     /// Unknowns taken for the unsafe case.
     pub assumed: Vec<Assumption>,
     /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
-    /// where that was asked for ([`build`]).
+    /// where that was asked for ([`build()`]).
     pub matters: Vec<String>,
     /// The unknown that would change most if somebody found it out.
     pub decides: Option<Decides>,

@@ -385,7 +385,7 @@ fn going_up_in_shape_keeps_the_plugs_limit() {
 fn one_leg_of_two_is_half_the_power() {
     let text = format!(
         "{}{}",
-        two_leg_set("4800 W", &outlet("big", "L14-30R", "30 A", "")),
+        two_leg_set("4800 W", &outlet("big", "L14-30R", "20 A", "")),
         cord("adapter", "big", "L14-30P", "\"5-20R\"", "10 AWG")
     );
     let report = report::build(&plan(&text));
@@ -404,8 +404,10 @@ fn one_leg_of_two_is_half_the_power() {
     assert_eq!(usable.reachable_watts.amount.to_string(), "2400");
     assert_eq!(usable.stranded_watts.amount.to_string(), "2400");
     assert!(assumed(&text).contains(&"cord.adapter.leg leg".to_owned()));
-    // A cord that keeps both legs reaches all of it.
-    let both = text.replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]");
+    // A cord that keeps both legs and their neutral reaches all of it.
+    let both = text
+        .replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]")
+        .replace("conductors = 3", "conductors = 4");
     let report = report::build(&plan(&both));
     assert_eq!(report.figures.usable.stranded_watts.amount.to_string(), "0");
 }
@@ -710,11 +712,12 @@ fn power_that_the_outlets_in_use_cannot_reach() {
     };
     // 20 A of 30 A at 120 V.
     is(with(&kettle("front")), "2400", "1200");
-    // A cord on the other outlet reaches the rest; a thin one not all of it.
-    let splitter = |wire| cord("split", "twist", "L5-30P", "\"5-20R\", \"5-20R\"", wire);
-    is(with(&splitter("10 AWG")), "3600", "0");
-    is(with(&splitter("14 AWG")), "2160", "1440");
-    is(with(&(splitter("14 AWG") + &kettle("front"))), "3600", "0");
+    // A cord on the other outlet reaches all.
+    let longer = |wire| cord("longer", "twist", "L5-30P", "\"L5-30R\"", wire);
+    is(with(&longer("10 AWG")), "3600", "0");
+    // What is too thin for its breaker must not be used, and passes nothing.
+    is(with(&longer("14 AWG")), "0", "3600");
+    is(with(&(longer("14 AWG") + &kettle("front"))), "2400", "1200");
     // Nothing is plugged in yet: then all outlets count.
     is(with(""), "3600", "0");
 }

@@ -182,7 +182,11 @@ fn what_a_life_depends_on_is_in_every_turn() {
 
 #[test]
 fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
-    let sharing = shared(&plan(&heater("big", 2000, "on = \"side\"")));
+    let sharing = shared(&plan(&heater(
+        "big",
+        1850,
+        "on = \"side\"\npower_factor = 1.0",
+    )));
     assert_eq!(sharing.placed[0].at.as_str(), "side");
     assert_eq!(ids(&sharing.never), ["big"]);
     assert_eq!(ids(&sharing.together), Vec::<String>::new());
@@ -192,7 +196,9 @@ fn a_load_that_the_plan_puts_somewhere_stays_there_even_if_it_is_too_large() {
 fn reasons_for_having_no_place() {
     let small = heater("many", 100, "count = 4");
     let odd = heater("odd", 100, "").replace("5-15P", "L5-30P");
-    let sharing = shared(&plan(&(small + &heater("huge", 2500, "") + &odd)));
+    let huge = heater("huge", 2450, "").replace("5-15P", "5-20P");
+    let wrong = heater("wrong", 2500, "");
+    let sharing = shared(&plan(&(small + &huge + &wrong + &odd)));
     let got: Vec<(&str, &str)> = sharing
         .unplaced
         .iter()
@@ -203,6 +209,7 @@ fn reasons_for_having_no_place() {
         [
             ("many.4", "no-room"),
             ("huge", "too-large"),
+            ("wrong", "impossible"),
             ("odd", "no-receptacle-fits")
         ]
     );

@@ -21,7 +21,8 @@ impl Words {
             paragraph(&mut out, "", &self.text("share-danger"), width);
         }
         // Where all of it may be on at once there is nothing to choose from.
-        if sharing.never.is_empty() && sharing.families_complete {
+        let all = sharing.never.is_empty() && sharing.unplaced.is_empty();
+        if all && sharing.families_complete {
             paragraph(&mut out, "", &self.text("share-all"), width);
         } else {
             let together = ("share-together", sharing.together.as_slice());

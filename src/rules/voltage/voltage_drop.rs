@@ -239,7 +239,7 @@ mod tests {
 
     /// 1500 W of heat and 300 W of electronics behind 102 ft of 12 AWG, 0.40392 ohm (1.98 ohm per 1000 ft,
     /// NEC Chapter 9 Table 8). By the root above, with 300 for 50, 5.86 V are lost, 4.9 %; with the heater
-    /// at its full current it would be 6.11 V, 5.1 %, a caution. At 106 ft 6.08 V really are.
+    /// at its full current it would be 6.11 V, 5.1 %, a caution. At 106 ft 6.09 V really are.
     #[test]
     fn a_heater_that_sinks_with_the_volts_is_no_false_caution() {
         for (feet, expected) in [(102, Signal::Notice), (106, Signal::Caution)] {

@@ -145,6 +145,16 @@ fn touches(field: &str, finding: &Finding) -> bool {
         || names.any(|name| field.split('.').any(|part| part == name))
 }
 
+/// Whether nothing of a finding is left.
+fn cleared(finding: &Finding, then: &[Finding]) -> bool {
+    let is_left = |other: &Finding| {
+        other.code == finding.code
+            && other.signal <= finding.signal
+            && (finding.about.is_empty() || finding.about.iter().any(|id| other.about.contains(id)))
+    };
+    !then.iter().any(is_left)
+}
+
 /// What better answers would change. `again` tells where the plan stands with other answers that change
 /// so much, and what is found then; it leaves the figures as they were.
 #[must_use]
@@ -165,6 +175,7 @@ pub(super) fn answers(
     let mut answers = Answers::default();
     let mut best: Option<((usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
+    let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.into_iter().enumerate() {
         // What was not tried may matter.
         if at >= MOST {
@@ -188,6 +199,8 @@ pub(super) fn answers(
         if !rests.is_empty() || gain > (0, 0, 0) {
             answers.matters.push(field.clone());
         }
+        let whole = rests.iter().map(|(at, _)| *at);
+        cleared_by_one.extend(whole.filter(|at| cleared(&findings[*at], &found)));
         answers.rests_on.extend(rests);
         let counts = gain.0 > 0 || gain.1 > 0 || short && gain.2 > 0;
         if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
@@ -195,10 +208,8 @@ pub(super) fn answers(
         }
     }
     // A danger that no answer clears by itself may rest on several.
-    let several = |at: &usize| {
-        findings[*at].signal == Signal::Danger
-            && answers.rests_on.iter().all(|(other, _)| other != at)
-    };
+    let several =
+        |at: &usize| findings[*at].signal == Signal::Danger && !cleared_by_one.contains(at);
     let several: Vec<usize> = (0..findings.len()).filter(several).collect();
     let mut found_with = |fields: &[String]| {
         let (_, found) = again(&all_answered(plan, fields), Changes::ALL, figures);
@@ -206,24 +217,29 @@ pub(super) fn answers(
     };
     if tried.len() > 1 && !several.is_empty() {
         let found = found_with(&tried);
-        let eased_by = |found: &[Finding]| -> Vec<usize> {
-            let gone = several.iter().filter(|at| eased(&findings[**at], found));
+        let cleared_by = |found: &[Finding]| -> Vec<usize> {
+            let gone = several.iter().filter(|at| cleared(&findings[**at], found));
             gone.copied().collect()
         };
-        let gone = eased_by(&found);
+        let gone = cleared_by(&found);
         let mut needed = tried.clone();
         for field in tried.iter().filter(|_| !gone.is_empty()) {
             let fewer: Vec<String> = needed.iter().filter(|it| *it != field).cloned().collect();
-            if eased_by(&found_with(&fewer)) == gone {
+            if cleared_by(&found_with(&fewer)) == gone {
                 needed = fewer;
             }
         }
         for at in gone {
-            for field in needed.iter().filter(|field| touches(field, &findings[at])) {
+            let own = |field: &&String| touches(field, &findings[at]);
+            let any = needed.iter().any(|field| own(&field));
+            for field in needed.iter().filter(|field| !any || own(field)) {
                 if !answers.matters.contains(field) {
                     answers.matters.push(field.clone());
                 }
-                answers.rests_on.push((at, field.clone()));
+                let new = (at, field.clone());
+                if !answers.rests_on.contains(&new) {
+                    answers.rests_on.push(new);
+                }
             }
         }
     }
@@ -465,6 +481,62 @@ mod tests {
     }
 
     /// It is taken for one that somebody's health depends on: a warning.
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(64))]
+
+        /// No danger that better answers would clear, with everything plugged in where it is, is without
+        /// something to look at.
+        #[test]
+        fn a_danger_that_rests_on_unknowns_says_on_which(plan in arbitrary::camp()) {
+            let report = build::build(&plan);
+            let fields: Vec<String> = report.figures.assumed.iter().map(|it| it.field.clone()).collect();
+            prop_assume!(fields.len() <= MOST);
+            let best = all_answered(&plan, &fields);
+            let supply = Supply::build(&best);
+            let verdicts = Verdicts::of(&best, &supply);
+            let mut figures = report.figures.clone();
+            figures.limits = build::limits(&supply, &verdicts);
+            figures.loads = build::facts(&best, &loads::units(&best).0);
+            let then = rules::check(&Facts::new(&best, &supply, &verdicts, &figures));
+            for danger in report.findings.iter().filter(|it| it.signal == Signal::Danger) {
+                let told = !danger.rests_on.is_empty() || !cleared(danger, &then);
+                prop_assert!(told, "{danger:#?} {fields:?}");
+            }
+        }
+    }
+
+    /// A breaker and a wire of which nobody knows: with only one of them known the cord is a danger still.
+    #[test]
+    fn what_several_unknowns_make_together_names_them_all() {
+        let rests_on = |edits: &[(&str, &str)], code: &str| -> Vec<String> {
+            let report = report(edits);
+            let found = report
+                .findings
+                .iter()
+                .find(|it| it.code == code)
+                .expect("found");
+            assert_eq!(found.signal, Signal::Danger);
+            found.rests_on.iter().map(|it| it.field.clone()).collect()
+        };
+        let breaker = ("breaker = \"30 A\" # twist", "breaker = \"unknown\"");
+        let wire = ("wire = \"10 AWG\" # long", "wire = \"unknown\"");
+        let both = ["generator.outlet.twist.breaker", "cord.long.wire"];
+        for (edits, expected) in [
+            (vec![breaker], &both[..1]),
+            (vec![wire], &both[1..]),
+            (vec![breaker, wire], &both[..]),
+        ] {
+            let found = rests_on(&edits, "OVER001");
+            assert!(
+                expected
+                    .iter()
+                    .all(|it| found.iter().any(|field| field == it)),
+                "{found:?}"
+            );
+            assert_eq!(found.len(), expected.len(), "{found:?}");
+        }
+    }
+
     #[test]
     fn what_a_thing_is_decides() {
         let edit = ("kind = \"electronic\" # fan", "kind = \"unknown\"");

@@ -92,7 +92,7 @@ pub(crate) fn trial(plan: &Plan) -> Report {
     let facts = Facts::new(plan, &supply, &verdicts, &figures);
     let of_trial = |rule: &Rule| rule.worst == Signal::Danger || rule.area == "air";
     let findings = rules::check_some(&facts, of_trial);
-    figures.troubles = troubles::of_findings(&findings);
+    figures.troubles = troubles::of_findings(plan, &findings);
     Report {
         format: FORMAT,
         findings,
@@ -130,7 +130,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         decides: None,
     };
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
-    figures.troubles = troubles::of_findings(&findings);
+    figures.troubles = troubles::of_findings(plan, &findings);
     figures.verdicts = of_points(supply, verdicts, &figures, &findings);
     Report {
         format: FORMAT,

@@ -480,7 +480,6 @@ mod tests {
         }
     }
 
-    /// It is taken for one that somebody's health depends on: a warning.
     proptest! {
         #![proptest_config(ProptestConfig::with_cases(64))]
 
@@ -537,6 +536,7 @@ mod tests {
         }
     }
 
+    /// It is taken for one that somebody's health depends on: a warning.
     #[test]
     fn what_a_thing_is_decides() {
         let edit = ("kind = \"electronic\" # fan", "kind = \"unknown\"");

@@ -7,7 +7,7 @@
 use serde::Serialize;
 
 use super::{Finding, Signal};
-use crate::plan::Id;
+use crate::plan::{Id, Plan};
 
 /// One thing to do.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -24,7 +24,8 @@ pub struct Trouble {
 struct Deed {
     /// Rules and their remedies; `*` stands for all of a rule.
     clears: &'static [(&'static str, &'static str)],
-    /// Whether only findings that name a part or thing in common are cleared by one such deed.
+    /// Whether only findings that name a part or thing in common are cleared by one such deed. Receptacles of
+    /// one box are parts of it, as the ends of a cord are.
     same_part: bool,
 }
 
@@ -105,10 +106,17 @@ const DEEDS: &[Deed] = &[
     of_all(&[
         ("SHOCK001", "protect"),
         ("SHOCK009", "*"),
+        ("OVER005", "set"),
         ("FIT004", "refused"),
     ]),
+    // A camper's feed: an outlet or a cord with a GFCI.
+    of_all(&[("SHOCK001", "camper"), ("OVER005", "set")]),
     // Find out what the neutral does.
-    of_all(&[("SHOCK002", "*"), ("SHOCK004", "find-out")]),
+    of_all(&[
+        ("SHOCK002", "*"),
+        ("SHOCK004", "find-out"),
+        ("SHOCK013", "plug-look"),
+    ]),
     // Take turns, or run it at another hour.
     of_part(&[
         ("POWER001", "*"),
@@ -130,13 +138,13 @@ const DEEDS: &[Deed] = &[
 
 /// The troubles of these findings, in their order.
 #[must_use]
-pub(super) fn of_findings(findings: &[Finding]) -> Vec<Trouble> {
+pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     for (at, finding) in findings.iter().enumerate() {
         let same = troubles.iter_mut().find(|trouble| {
             // Only what the remedy that is told clears: that of its gravest.
             let lead = trouble.findings.first();
-            lead.is_some_and(|lead| one_deed(&findings[*lead], finding))
+            lead.is_some_and(|lead| one_deed(plan, &findings[*lead], finding))
         });
         match same {
             Some(trouble) => {
@@ -159,9 +167,24 @@ pub(super) fn of_findings(findings: &[Finding]) -> Vec<Trouble> {
     troubles
 }
 
+/// The box or cord of a receptacle; anything else is its own.
+fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
+    let boxes = plan.boxes.iter();
+    let mut boxes = boxes.filter(|part| part.outlets.iter().any(|outlet| outlet.id == *id));
+    let cords = plan.cords.iter();
+    let mut cords = cords.filter(|cord| (0..cord.ends.len()).any(|end| cord.end_id(end) == *id));
+    let of_box = boxes.next().map(|part| &part.id);
+    of_box
+        .or_else(|| cords.next().map(|cord| &cord.id))
+        .unwrap_or(id)
+}
+
 /// Whether one deed clears both.
-fn one_deed(one: &Finding, other: &Finding) -> bool {
-    let in_common = || one.about.iter().any(|id| other.about.contains(id));
+fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
+    let in_common = || {
+        let mut owners = one.about.iter().map(|id| owner(plan, id));
+        owners.any(|part| other.about.iter().any(|id| owner(plan, id) == part))
+    };
     DEEDS.iter().any(|deed| {
         let cleared = |finding: &Finding| {
             deed.clears.iter().any(|(code, fix)| {
@@ -282,6 +305,41 @@ mod tests {
             (hours, "hours = [\"18:00-06:00\"]"),
         ];
         assert_eq!(codes(&fan, "AIR006"), ["AIR006"]);
+    }
+
+    /// A box that joins neutral and ground behind the set's GFCI: told of the box and of its receptacles.
+    #[test]
+    fn receptacles_are_parts_of_their_box() {
+        let joined = [
+            ("bond = false", "bond = true"),
+            ("gfci = false # twist", "gfci = true"),
+            ("gfci = true # left", "gfci = false"),
+            ("gfci = true # right", "gfci = false"),
+        ];
+        let found = report(&joined);
+        let about: Vec<_> = ["SHOCK004", "SHOCK013"]
+            .map(|code| {
+                found
+                    .findings
+                    .iter()
+                    .find(|it| it.code == code)
+                    .expect("it is found")
+            })
+            .iter()
+            .map(|finding| finding.about.clone())
+            .collect();
+        assert!(
+            about[0].iter().all(|id| !about[1].contains(id)),
+            "{about:?}"
+        );
+        let together = found.figures.troubles.iter().any(|trouble| {
+            let codes: Vec<_> = found
+                .findings_of(trouble)
+                .map(|finding| finding.code)
+                .collect();
+            codes.contains(&"SHOCK004") && codes.contains(&"SHOCK013")
+        });
+        assert!(together);
     }
 
     /// Two cords with one fault each are two things to do.

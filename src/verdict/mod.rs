@@ -173,6 +173,12 @@ impl<'a> Verdicts<'a> {
         })
     }
 
+    /// Whether an appliance here could shock somebody on ground that may be wet, with nothing tripping.
+    #[must_use]
+    pub fn bare(&self, at: NodeIx) -> bool {
+        self.bare[at.0]
+    }
+
     /// Whether an appliance may be plugged in here, or somewhere beyond.
     #[must_use]
     pub fn leads_on(&self, at: NodeIx) -> bool {

@@ -58,6 +58,11 @@ proptest! {
             .filter(|item| text(item, "kind") == "refuse")
             .map(|item| text(item, "id"))
             .collect();
+        // Every receptacle that nothing may be plugged into has such a label.
+        for limit in &report.figures.limits {
+            let told = report.refused(&limit.id).is_none() || refused.contains(limit.id.as_str());
+            prop_assert!(told, "{} {:?}", limit.id, report.verdict(&limit.id));
+        }
         let sharing = &report.figures.sharing;
         let at_once = |ids: &[Id]| {
             let mut sets = sharing.together.iter();

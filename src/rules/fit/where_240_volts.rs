@@ -11,7 +11,8 @@
 //!
 //! ## The arithmetic
 //! A receptacle that both legs of the set reach carries 240 V between them; one with a neutral carries
-//! 120 V on each as well. Every other receptacle here gives 120 V. A plug without a neutral contact
+//! 120 V on each as well. Where nothing needs 240 V, those count that have a free socket; one that a cord or
+//! a box has taken tempts nobody. Every other receptacle here gives 120 V. A plug without a neutral contact
 //! (6-20P), or a thing that the plan says uses 240 V only, needs 240 V. Where nobody knows what the set
 //! gives, these receptacles may carry 240 V, which is a caution. So is an outlet of that kind (6-20, L14, 14-30, 14-50) on a set of 120 V: one of the two
 //! is not true, or the maker joined its slots, and the plan counts the whole power for 120 V.
@@ -64,6 +65,15 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // Two legs, and no receptacle that both of them reach.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
+        // The one that has it feeds the box, and has no free socket.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker", "shape = \"L14-30R\"\nbreaker"),
+            ("plug = \"L5-30P\" # long", "plug = \"L14-30P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"L14-30R\"]"),
+            ("inlet = \"L5-30P\"", "inlet = \"L14-30P\""),
+            ("conductors = 3", "conductors = 4"),
+        ],
         // A dead one in a box is rule FIT003's.
         &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
     ],
@@ -88,11 +98,19 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         return;
     }
+    let placed = &facts.figures.sharing.placed;
+    let free = |at, id: &Id, sockets: u8| {
+        let taken = facts.supply.fed_from(at).count() + placed.iter().filter(|it| it.at == *id).count();
+        taken < usize::from(sockets)
+    };
+    let all = !voltage.is_known() || !needs.is_empty();
     let carry: Vec<Id> = facts
         .supply
         .receptacles()
-        .filter(|(_, node, ..)| {
-            matches!(node.legs, Legs::Both | Legs::Between) && node.reason != LimitReason::NotFed
+        .filter(|(at, node, _, sockets)| {
+            matches!(node.legs, Legs::Both | Legs::Between)
+                && node.reason != LimitReason::NotFed
+                && (all || free(*at, &node.id, *sockets))
         })
         .map(|(_, node, ..)| node.id.clone())
         .collect();

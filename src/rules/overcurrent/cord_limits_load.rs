@@ -13,8 +13,9 @@
 //! cords of its gauge and length are usually marked with: 18 AWG 10 A up to 50 ft and 7 A beyond, 16 AWG
 //! 13 and 10 A, 14 AWG 15 and 13 A, 12 AWG 20 and 15 A) against the smallest breaker upstream. Where the
 //! breaker is larger but no more than 20 A, and the wire is 16 AWG (1.31 mm²) or larger, this is allowed.
-//! It is a notice: what is plugged in beyond the cord is added up by rule CORD001, which finds it where it
-//! is too much. Where the generator itself cannot give more than the cord stands (rule OVER001), nothing is
+//! It is a notice, and only where all that is plugged in beyond the cord would be too much for it if it were
+//! on at once: the label says the figure in any case. Rule CORD001 finds it where it is too much at the hours
+//! of the plan. Where the generator itself cannot give more than the cord stands (rule OVER001), nothing is
 //! found. Any other such cord is a danger by rule OVER001.
 //!
 //! ## What to do
@@ -44,21 +45,33 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["add-up"],
     check,
     #[cfg(test)]
+    // 12.5 A and 0.8 A at different hours, on 13 A.
     fires: &[&[
         ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
         ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
         ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
         ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"long\"\ninlet = \"5-20P\""),
+        ("running = \"50 W\"", "running = \"100 W\""),
+        ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-23:00\"]"),
     ]],
     #[cfg(test)]
     spares: &[
         &[],
+        // 12.5 A and 0.4 A on 13 A.
+        &[
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("wire = \"10 AWG\"", "wire = \"16 AWG\""),
+            ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"long\"\ninlet = \"5-20P\""),
+        ],
         // 12 AWG carries what the breaker lets through.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
             ("wire = \"10 AWG\"", "wire = \"12 AWG\""),
             ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"long\"\ninlet = \"5-20P\""),
+            ("running = \"50 W\"", "running = \"1000 W\""),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]"),
         ],
         // Behind 30 A it is a danger, by another rule.
         &[("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
@@ -79,6 +92,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         // A coil is another rule's, with another remedy.
         if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::CoiledCord {
+            continue;
+        }
+        let beyond = facts.through(&facts.needs(), NodeIx(at));
+        if facts.worst_leg(&beyond) <= node.rating {
             continue;
         }
         if let Overcurrent::Allowed { breaker, .. } = Overcurrent::of(facts.plan, facts.supply, NodeIx(at)) {
@@ -127,6 +144,8 @@ mod tests {
                 ("length = \"50 ft\" # long", length.as_str()),
                 ("on = \"left\" # kettle", "on = \"front\""),
                 ("on = \"right\" # fan", "on = \"long\""),
+                ("running = \"50 W\"", "running = \"1000 W\"\ncount = 2"),
+                ("hours = [\"18:00-23:00\"]", ""),
             ]);
             let found: Vec<_> = found.iter().filter(|found| found.code == "OVER003").collect();
             assert!(found.iter().all(|found| found.signal == Signal::Notice));

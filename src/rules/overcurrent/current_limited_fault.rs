@@ -22,9 +22,10 @@
 //!
 //! What protects then: the generator's own shutdown, which acts on what it can drive and not on where the
 //! fault is; the GFCI, for what goes to ground; and whoever smells it and presses stop. Of an inverter
-//! generator, whose own shutdown comes first, it is a notice. Where nobody knows if it is one, and where
-//! the wire lets through too little, nothing is known to act: a caution, and a notice where a GFCI is on
-//! the path, because most faults in wet gear go to ground.
+//! generator, whose own shutdown comes first, it is a notice, and nothing where a GFCI is on every path
+//! as well: then something acts on each of the two kinds of fault. Where nobody knows if it is one, and
+//! where the wire lets through too little, nothing is known to act: a caution, and a notice where a GFCI is
+//! on the path, because most faults in wet gear go to ground.
 //!
 //! ## What to do
 //! Know how to stop the engine and where its overload light is. When lamps go dim at once or
@@ -56,7 +57,7 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         // 37.5 A from the set; the breaker of the outlet in use is 20 A, the one of the cord 30 A.
-        &[("inverter = false", "inverter = true")],
+        &[("inverter = false", "inverter = true"), ("gfci = true # left", "gfci = false")],
         &[("inverter = false", "")],
         // 400 ft of 18 AWG: 6.36 ohm, 18.9 A. Nothing cuts off a fault to ground instead.
         &[
@@ -69,8 +70,14 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
+        // The set stops by itself, and a GFCI is on each path.
+        &[("inverter = false", "inverter = true")],
         // 120 A.
-        &[("inverter = false", "inverter = true"), ("peak = \"4500 W\"", "peak = \"14400 W\"")],
+        &[
+            ("inverter = false", "inverter = true"),
+            ("gfci = true # left", "gfci = false"),
+            ("peak = \"4500 W\"", "peak = \"14400 W\""),
+        ],
     ],
 };
 
@@ -136,6 +143,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .all(|(_, _, _, at, _)| needs_are_covered(facts, &needs, *at));
         // An inverter set stops by itself before any breaker.
         let stops = set_limits && facts.plan.generator.inverter == Answer::Known(true);
+        if stops && covered {
+            continue;
+        }
         found.add(
             if covered || stops {
                 Signal::Notice

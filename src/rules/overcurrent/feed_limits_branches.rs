@@ -35,11 +35,18 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["sum"],
     check,
     #[cfg(test)]
-    fires: &[&[("breaker = \"15 A\" # right", "breaker = \"20 A\"")]],
+    // 12.5 A and 8.3 A at different hours on 20 A.
+    fires: &[&[
+        ("breaker = \"30 A\" # twist", "breaker = \"20 A\""),
+        ("running = \"50 W\"", "running = \"1000 W\""),
+        ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]"),
+    ]],
     #[cfg(test)]
     spares: &[
         // 15 A and 15 A on 30 A.
         &[],
+        // 15 A and 20 A on 30 A, with a kettle and a fan on them.
+        &[("breaker = \"15 A\" # right", "breaker = \"20 A\"")],
         // A second receptacle behind the same breaker adds nothing.
         &[
             ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
@@ -82,8 +89,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             })
             .max()
             .unwrap_or(Current::ZERO);
+        let beyond = facts.through(&facts.needs(), ix);
         // With one breaker nobody shares.
-        if sum > feed && breakers.len() > 1 {
+        if sum > feed && breakers.len() > 1 && facts.worst_leg(&beyond) > feed {
             let mut about: Vec<Id> = vec![inlet.id.clone()];
             about.extend(breakers.iter().map(|breaker| breaker.id.clone()));
             found.add(

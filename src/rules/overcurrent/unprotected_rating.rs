@@ -483,6 +483,10 @@ mod tests {
                 .collect::<Vec<_>>()
         };
         assert_eq!(codes(&[]), []);
+        // 12.5 A and 3.3 A at different hours, which the cord's 15 A would not carry at once.
+        let more = ("running = \"50 W\"", "running = \"400 W\"");
+        let after = ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]");
+        assert_eq!(codes(&[more, after]), []);
         // Nor where more is asked than the generator gives, which is another rule's.
         assert_eq!(codes(&[("running = \"1500 W\"", "running = \"1790 W\"")]), []);
         let unknown = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
@@ -499,7 +503,7 @@ mod tests {
             ("rated = \"1716 W\"", "rated = \"unknown\""),
             ("inverter = true", "inverter = true\nparallel = { sets = 2, kit = true, limit = \"15 A\" }"),
         ] {
-            assert_eq!(codes(&[near_miss]), found, "{near_miss:?}");
+            assert_eq!(codes(&[near_miss, more, after]), found, "{near_miss:?}");
         }
     }
 

@@ -19,8 +19,8 @@
 //! with nothing plugged in.
 //!
 //! Nobody misses what nobody wants. So it is found only where a thing of the plan has no place, or where
-//! what is plugged in is too much for a part other than the generator (rules OVER002 and OVER006). The
-//! worksheet has the figure in any case.
+//! what is plugged in is too much for a part other than the generator (rules OVER002 and OVER006) and asks,
+//! in the busiest minute, for more than can be reached. The worksheet has the figure in any case.
 //!
 //! ## What to do
 //! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or
@@ -33,7 +33,7 @@
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
 use crate::report::flow;
-use crate::rules::demand::quantity;
+use crate::rules::demand::{Need, busiest, quantity};
 use crate::rules::overcurrent::crowded;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
@@ -161,11 +161,13 @@ fn second_cord(facts: &Facts<'_>, outlet: &Id) -> Power {
 }
 
 /// Whether something that is wanted has no room: it has no place although its plug fits one, or what is
-/// plugged in is too much for a part on its way.
-fn wants_room(facts: &Facts<'_>) -> bool {
+/// plugged in is too much for a part on its way, and for all that can be reached.
+fn wants_room(facts: &Facts<'_>, reachable: Power) -> bool {
+    let all = |on: &[Need<'_>]| on.iter().map(Need::running).sum::<Power>();
+    let asked = all(&busiest(&facts.needs(), all).on);
     let unplaced = &facts.figures.sharing.unplaced;
     let crowded_out = ["no-room", "too-large"];
-    unplaced.iter().any(|lost| crowded_out.contains(&lost.reason)) || crowded(facts)
+    unplaced.iter().any(|lost| crowded_out.contains(&lost.reason)) || (asked > reachable && crowded(facts))
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -173,7 +175,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let stranded: Power = quantity(&usable.stranded_watts);
     let reachable: Power = quantity(&usable.reachable_watts);
     let rated: Power = quantity(&usable.rated_watts);
-    if stranded < SMALL || reachable == Power::ZERO || !wants_room(facts) {
+    if stranded < SMALL || reachable == Power::ZERO || !wants_room(facts, reachable) {
         return;
     }
     let in_use = |id: &Id| {
@@ -271,6 +273,10 @@ mod tests {
         let after = ("hours = [\"18:00-23:00\"]", "hours = [\"19:00-21:00\"]");
         assert!(codes(&[on_front, heavy]).contains(&"POWER003"));
         assert!(!codes(&[on_front, heavy, after]).contains(&"POWER003"));
+        // 14.6 A for hours on 15 A of a box, and 1,750 W of the 2,400 W that reach it.
+        let long = ("running = \"50 W\"", "running = \"1750 W\"");
+        let found = codes(&[on_front, long, after]);
+        assert!(found.contains(&"OVER002") && !found.contains(&"POWER003"), "{found:?}");
     }
 
     /// A 7200 W set of two legs, 30 A each, with everything on a 20 A outlet of leg A: an outlet on

@@ -31,7 +31,7 @@
 use super::exposed::{Exposed, by_ground, exposed, ids};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
-use crate::verdict::{Protection, may_be_wet};
+use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK013",
@@ -117,20 +117,28 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let only_campers = used.is_empty() && !campers.is_empty();
         used.extend(campers);
-        let (at, signal, fix) = if only_campers {
-            (used, if signal == Signal::Danger { Signal::Warning } else { Signal::Caution }, fix)
-        } else if !used.is_empty() {
-            (used, signal, fix)
-        } else if !boxed {
-            (vec![joint], Signal::Caution, if fix == "plug" { "plug-alone" } else { fix })
-        } else if may_be_wet(facts.plan) && !free.is_empty() {
-            (free, Signal::Caution, fix)
-        } else {
-            continue;
-        };
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
-        found.add(signal, ids(facts, &at), shown, fix, values([]));
+        let mut tell = |at: Vec<NodeIx>, signal, fix| {
+            if !at.is_empty() {
+                found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
+            }
+        };
+        let nobody = used.is_empty();
+        if only_campers {
+            tell(used, if signal == Signal::Danger { Signal::Warning } else { Signal::Caution }, fix);
+        } else {
+            tell(used, signal, fix);
+        }
+        // What nobody plugs into is no danger; its label says so all the same.
+        if nobody && !boxed {
+            let mut at = free;
+            at.retain(|at| *at != joint);
+            at.insert(0, joint);
+            tell(at, Signal::Caution, if fix == "plug" { "plug-alone" } else { fix });
+        } else {
+            tell(free, Signal::Caution, fix);
+        }
     }
 }
 

@@ -3,9 +3,8 @@
 use crate::plan::{Answer, Ground, Id};
 use crate::report::{Signal, Value};
 use crate::rules::Facts;
-use crate::rules::demand::camper;
+use crate::rules::demand::{Need, camper};
 use crate::supply::{LimitReason, NodeIx, NodeKind};
-use crate::tables::shape::Configuration;
 use crate::verdict::Protection;
 
 /// Receptacles without protection that works, by who would use them. In the order of the tree.
@@ -15,7 +14,8 @@ pub(super) struct Exposed {
     pub used: Vec<NodeIx>,
     /// Those that a camper is plugged into.
     pub campers: Vec<NodeIx>,
-    /// Those with a free household socket, which anybody may use.
+    /// Those on ground that may be wet with a socket that anybody may use: a free one, or one that is taken
+    /// by what must not be used.
     pub free: Vec<NodeIx>,
 }
 
@@ -48,16 +48,24 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
             continue;
         }
-        let mut here = needs.iter().filter(|need| need.at == Some(at)).peekable();
-        let household = matches!(shape.0, Configuration::N5_15 | Configuration::N5_20);
+        // What does not fit is not plugged in, wherever the plan puts it.
+        let fits = |need: &Need<'_>| need.load.plug.known().is_none_or(|plug| shape.takes(*plug));
+        let mut here = needs
+            .iter()
+            .filter(|need| need.at == Some(at) && fits(need))
+            .peekable();
         let used = here.peek().is_some();
         let bonded = socket.is_some_and(|socket| socket.at == at);
         let taken = facts.supply.fed_from(at).count() + usize::from(bonded);
-        if used && here.all(|need| camper(need.load)) {
+        let needed = nowhere_else(at);
+        if used && !needed && here.all(|need| camper(need.load)) {
             exposed.campers.push(at);
-        } else if used || nowhere_else(at) {
+        } else if used || needed {
             exposed.used.push(at);
-        } else if household && !refused && taken < usize::from(sockets) {
+        } else if facts.verdicts.bare(at)
+            && !refused
+            && (taken < usize::from(sockets) || !(bonded || facts.verdicts.leads_on(at)))
+        {
             exposed.free.push(at);
         }
     }

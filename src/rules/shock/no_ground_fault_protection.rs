@@ -3,7 +3,7 @@
 //! ## What it checks
 //! Whether every receptacle that something is plugged into has ground-fault protection (GFCI)
 //! somewhere between it and the generator, at the receptacle, in the box, in a cord or in the
-//! generator, and which free household receptacles have none. A device that nobody has
+//! generator, and which free receptacles for appliances have none. A device that nobody has
 //! confirmed counts as none. Ground that nobody has described counts as wet.
 //!
 //! ## Why it hurts
@@ -15,9 +15,10 @@
 //! Each receptacle with a load on it is walked back to the generator until a GFCI is met. So is each
 //! that takes the plug of a load which fits nowhere with protection. If none is met: wet or unknown
 //! ground is a danger, damp a warning, dry a caution. A camper's 30 A or 50 A feed is one step milder: a
-//! warning, a caution, a notice. What nobody plugs into hurts nobody: a household receptacle (5-15R,
-//! 5-20R) with a free socket on wet or unknown ground is one caution, and its label says what may go in. A device
-//! that is there but sees no fault is told of by rule SHOCK013.
+//! warning, a caution, a notice. What nobody plugs into hurts nobody: a receptacle for appliances with a
+//! socket that is free, or taken by what must not be used, is one caution on wet or unknown ground, and its
+//! label says what may go in. What does not fit is not plugged in. A device that is there but sees no fault is
+//! told of by rule SHOCK013.
 //!
 //! The longest a class A device may take is (20 / I)^1.43 seconds, I in mA: 5.6 s at
 //! 6 mA, 0.56 s at 30 mA, 0.025 s at 264 mA. A wet person across 120 V draws about 100 mA (from
@@ -50,7 +51,7 @@
 
 use super::exposed::{Exposed, by_ground, exposed, ids};
 use crate::rules::prelude::*;
-use crate::verdict::{Protection, may_be_wet};
+use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK001",
@@ -110,7 +111,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         free,
     } = exposed(facts, |protection| protection == Protection::None);
     let (signal, ground) = by_ground(facts);
-    let free = if may_be_wet(facts.plan) { free } else { Vec::new() };
     for (at, signal, fix) in [
         (used, signal, "protect"),
         (campers, milder(signal), "camper"),
@@ -191,6 +191,45 @@ mod tests {
         let plain = cord.replace("gfci = true", "gfci = false");
         let plain = [edits[0], ("[[box]]", plain.as_str()), edits[2]];
         assert_eq!(signals("SHOCK001", &plain), [Signal::Danger, Signal::Caution]);
+    }
+
+    /// A camper's plug that the plan puts where it does not fit makes no camper's feed of that outlet: what
+    /// needs it for want of another place is as bad off as before.
+    #[test]
+    fn what_does_not_fit_makes_nothing_milder() {
+        let edits = [
+            ("gfci = true # front", "gfci = false"),
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"left\" # kettle", ""),
+            ("plug = \"5-15P\" # fan", "plug = \"L14-30P\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        assert_eq!(signals("SHOCK001", &edits), [Signal::Danger]);
+    }
+
+    /// A locking outlet for appliances, with nothing in it, and a cord's end in which a home-made box sits:
+    /// no appliance may be plugged in there, so the finding names them.
+    #[test]
+    fn what_may_not_be_used_is_told() {
+        let locking = [
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\"", "shape = \"L5-20R\"\nbreaker = \"20 A\""),
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        let ends = [
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+            ("inlet = \"L5-30P\"", "inlet = \"5-15P\""),
+            ("gfci = true # front", "gfci = false"),
+        ];
+        for (edits, id) in [(&locking[..], "twist"), (&ends[..], "long")] {
+            let report = crate::rules::testing::report(edits);
+            let id = crate::plan::Id::new(id).expect("an id");
+            let why = report.refused(&id).expect("it is refused");
+            assert_eq!((why.code, &why.at), ("SHOCK001", &id));
+            assert!(report.told_by(why).is_some(), "{id}");
+        }
     }
 
     /// NEC 551.71(F) asks for none at 30 A and 50 A outlets for campers (from a secondary copy).

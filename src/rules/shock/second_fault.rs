@@ -10,7 +10,8 @@
 //! wire, then puts full voltage between the two cases, and a person who touches both is across it.
 //!
 //! ## The arithmetic
-//! Two appliances or more, none of them behind a GFCI, on a neutral that is not joined to ground.
+//! Two appliances or more, none of them behind a GFCI, on a neutral that is not joined to ground. Behind
+//! one that may be blind, rule SHOCK013, neutral and ground are joined, and this cannot be.
 //! With whole ground wires a second fault on the other wire is a short circuit, which a breaker
 //! clears if the set can drive enough current (rule OVER005). With one ground wire broken the
 //! voltage stays. One appliance alone cannot have both faults in two cases; a GFCI sees the second
@@ -59,6 +60,14 @@ pub(super) const RULE: Rule = Rule {
             ("neutral = \"bonded\"", "neutral = \"floating\""),
             ("gfci = true # left", "gfci = false"),
         ],
+        // A bonding plug that nobody knows of would blind the GFCI, and ground the neutral.
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bonding_plug = false", "bonding_plug = \"unknown\""),
+            ("gfci = false # twist", "gfci = true"),
+            ("gfci = true # left", "gfci = false"),
+            ("gfci = true # right", "gfci = false"),
+        ],
         // The neutral is joined: a first fault is cleared.
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
     ],
@@ -74,7 +83,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.needs();
     let bare: Vec<&Id> = needs
         .iter()
-        .filter(|need| need.at.is_some_and(|at| !facts.verdicts.protected(at)))
+        // A GFCI that a joint blinds is there: that joint grounds the neutral (rule SHOCK013).
+        .filter(|need| need.at.is_some_and(|at| facts.supply.up(at).all(|(_, node)| !node.gfci)))
         .map(|need| &need.load.id)
         .collect();
     if bare.len() > 1 {

@@ -3,12 +3,12 @@
 //! **The list.** What may be changed is stated in [`Change`], its costs in `costs.toml`, and
 //! which of it bears on which problem in [`list`].
 //!
-//! **The search** goes through sets of changes, by what they cost and, of those that cost the same, by
-//! how hard they are on people ([`Change::weight`]). Whatever clears a plan
-//! clears any one problem of it, so it holds a change that bears on that one: a set is grown only
-//! by those. First some set is looked for that clears it, going by what each problem left costs by itself;
-//! then a cheaper one, going by what all of them together must still cost at least. "Cheapest" is so
-//! of the sets that the list reaches, when every change answers a problem that the others leave.
+//! **The search** goes through sets of changes, by what they cost; of those that cost the same the largest
+//! first, and then by how hard they are on people ([`Change::weight`]). Whatever clears a plan clears any
+//! one problem of it, so it holds a change that bears on that one: a set is grown only by those. First some
+//! set is looked for that clears it, going by what each problem left costs by itself; then a cheaper one,
+//! going by what all of them together must still cost at least. "Cheapest" is so of the sets that the list
+//! reaches, when every change answers a problem that the others leave.
 //!
 //! **The steps.** A set counts only if people can carry it out: its changes, and what they bring
 //! about, have an order in which each finds its part and a free socket ([`steps`]). They are told in

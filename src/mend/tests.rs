@@ -189,7 +189,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
         Change::Move { load, .. } => Change::moved(load.clone()),
         change => change.clone(),
     });
-    let list = List::of(&before, &report);
+    let list = List::of(&before, &report, &before);
     let mut pool: Vec<Change> = list::problems(&before, &report, Signal::Danger)
         .iter()
         .flat_map(|problem| list.changes(problem))

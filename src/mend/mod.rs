@@ -17,8 +17,9 @@
 //! **The proof.** A set on trial is judged by the rules that find dangers or speak of air
 //! (`report::trial`); what comes of it by the whole check ([`crate::report::judge`]) on the plan after
 //! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
-//! worse than what it found: no more warnings, and no finding on air that was not there, or was
-//! milder. To unplug a bad cord and run its things beside the engine is no repair.
+//! worse than what it found: no more warnings, but those that a thing brings which had no place before and
+//! has one now; and no finding on air that was not there, or was milder. To unplug a bad cord and run its
+//! things beside the engine is no repair.
 //!
 //! A change is of the plan. People have to make it in the camp.
 

@@ -10,7 +10,7 @@ use super::places::ends_of;
 use super::steps::{self, Step};
 use super::tally;
 use crate::plan::{Id, Plan};
-use crate::report::{self, Report, Signal, Tally};
+use crate::report::{self, Finding, LoadFacts, Report, Signal, Tally};
 
 /// A plan with some changes, checked.
 pub(super) struct State {
@@ -227,7 +227,13 @@ impl<'a> Search<'a> {
 
     /// Whether the plan is worse off than before in what no danger cleared makes up for.
     fn worsens(&self, state: &State) -> bool {
-        state.tally.warnings > self.before.tally.warnings
+        let troubles = state.report.figures.troubles.iter();
+        let warnings = troubles
+            .filter(|it| {
+                it.signal == Signal::Warning && !of_newcomers(&self.before.report, &it.about)
+            })
+            .count();
+        warnings > self.before.tally.warnings
             || worse_air(&self.before.report, &state.report)
             || evicts_bonding_plug(&self.before.report, &state.report)
     }
@@ -564,19 +570,36 @@ enum Found {
 }
 
 /// Whether some finding on air is new or graver than before. A notice there is about noise. What is
-/// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner.
+/// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner. That the
+/// engine runs at night for what had no place is no worse, in the open, far off and with an alarm: a caution.
 fn worse_air(before: &Report, after: &Report) -> bool {
     let worst = |report: &Report, code: &str| {
         let findings = report.findings.iter();
         let of_code = findings.filter(|finding| finding.code == code);
         of_code.map(|finding| finding.signal).min()
     };
+    let by_night = |it: &Finding| it.code == "AIR006" && it.signal == Signal::Caution;
     after
         .findings
         .iter()
         .filter(|finding| finding.area == "air" && finding.signal <= Signal::Caution)
         .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003").is_none())
+        .filter(|it| !(by_night(it) && of_newcomers(before, &it.about)))
         .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
+}
+
+/// Whether this tells of nothing but things that had no place before: they bring it wherever they are
+/// plugged in, and are no better off without a place. What names a part or another thing as well is of
+/// where and with what.
+fn of_newcomers(before: &Report, about: &[Id]) -> bool {
+    let unplaced = &before.figures.sharing.unplaced;
+    let newcomer = |id: &Id| {
+        let units = before.figures.loads.iter();
+        let mut units = units.filter(|unit| unit.of == *id || unit.id == *id);
+        let lost = |unit: &LoadFacts| unplaced.iter().any(|it| it.load == unit.id);
+        units.next().is_some_and(lost) && units.all(lost)
+    };
+    !about.is_empty() && about.iter().all(newcomer)
 }
 
 /// Whether the bonding plug of the generator has lost its socket.

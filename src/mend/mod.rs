@@ -38,7 +38,7 @@ use std::collections::BTreeSet;
 use search::Search;
 
 use crate::plan::{Id, Plan};
-use crate::report::{Effect, Report, Signal, Tally};
+use crate::report::{self, Effect, Report, Signal, Tally};
 
 /// How many plans are checked at most: well under a second.
 pub const PLANS: usize = 240;
@@ -69,7 +69,7 @@ pub struct Mended {
 
 impl Mended {
     /// Tells the report of the plan as it was what would help.
-    pub fn tell(&self, before: &Plan, report: &mut Report) {
+    fn tell(&self, before: &Plan, report: &mut Report) {
         let sharing = &mut report.figures.sharing;
         sharing.repairs = self
             .steps
@@ -94,8 +94,7 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
 }
 
 /// The same, checking at most so many plans.
-#[must_use]
-pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
+fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let mut search = Search::new(plan, plans);
     let (mut done, proven) = search.cheapest();
     let cheapest = done.changes.len();
@@ -123,6 +122,16 @@ pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
         plan: done.state.plan,
         report: done.state.report,
     }
+}
+
+/// The report of a plan with what would clear it, and the plan mended. Whoever tells of the changes, on
+/// screen or on paper, has them from here, so that all tell the same.
+#[must_use]
+pub fn advised(plan: &Plan, warnings: bool) -> (Report, Mended) {
+    let mended = mend(plan, warnings);
+    let mut report = report::build(plan);
+    mended.tell(plan, &mut report);
+    (report, mended)
 }
 
 #[cfg(test)]

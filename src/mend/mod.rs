@@ -117,6 +117,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
             after: done.state.tally,
             cost: done.changes.iter().map(Change::cost).sum(),
             proven,
+            unplaced: done.state.report.figures.sharing.unplaced.clone(),
         },
         steps: done.steps,
         plan: done.state.plan,

@@ -43,6 +43,8 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
+        // What must not be used for another reason is told of by that rule.
+        let refused = facts.verdicts.refused(at).is_some();
         if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
             continue;
         }
@@ -55,7 +57,7 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
             exposed.campers.push(at);
         } else if used || nowhere_else(at) {
             exposed.used.push(at);
-        } else if household && taken < usize::from(sockets) {
+        } else if household && !refused && taken < usize::from(sockets) {
             exposed.free.push(at);
         }
     }

@@ -28,9 +28,7 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
     {
         return Err(exists(into));
     }
-    let mended = mend::mend(&plan, arguments.warnings);
-    let mut report = report::build(&plan);
-    mended.tell(&plan, &mut report);
+    let (report, mended) = mend::advised(&plan, arguments.warnings);
 
     let mut wrote = None;
     // A plan that nothing is changed in is there already.

@@ -9,7 +9,7 @@ use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
 use tallywatt::print::{self, Document, Options, PrintError, Prints, Stock};
-use tallywatt::report::{self, Report};
+use tallywatt::report;
 use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
 
@@ -65,18 +65,10 @@ pub(super) fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -
     (sheets > 1).then(|| words.with(key, [("count", sheets.into())]))
 }
 
-/// The report with the changes that would clear it, for the worksheet. A plan that needs none
-/// costs one check more; the search for one that does is kept short.
-fn advised(plan: &Plan) -> Report {
-    const PLANS: usize = 150;
-    let mut report = report::build(plan);
-    mend::mend_within(plan, false, PLANS).tell(plan, &mut report);
-    report
-}
-
 /// Renders the prints in each of their languages, or says which text does not fit.
 pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<Prints, Failure> {
-    let report = advised(plan);
+    // The worksheet tells what would clear the plan.
+    let (report, _) = mend::advised(plan, false);
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
     let bar = bar(sets.len());

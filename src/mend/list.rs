@@ -5,11 +5,12 @@
 //! is judged by the whole check.
 
 use std::cmp::Reverse;
+use std::collections::BTreeMap;
 
 use rust_decimal::Decimal;
 
 use super::change::{Change, apart, begun_at, shape_of};
-use super::places::{Sockets, at_once, plugs_at};
+use super::places::{Sockets, at_once, ends_of, plugs_at};
 use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, Stands, System, Wanted};
 use crate::quantity::Length;
 use crate::report::{Finding, LoadFacts, Report, Signal, Value};
@@ -241,16 +242,31 @@ fn silent(plan: &Plan) -> Vec<Span> {
 pub(super) struct List<'a> {
     plan: &'a Plan,
     report: &'a Report,
-    sockets: Sockets<'a>,
+    sockets: Sockets,
+    /// The cords and boxes that people have, by their own ids and those of their receptacles. What is only
+    /// to be bought is not changed again.
+    parts: BTreeMap<Id, &'a Id>,
 }
 
 impl<'a> List<'a> {
-    /// `report` is the plan's own, at least as much of it as a trial gives.
-    pub fn of(plan: &'a Plan, report: &'a Report) -> Self {
+    /// `report` is the plan's own, at least as much of it as a trial gives; `before`, the plan without
+    /// changes.
+    pub fn of(plan: &'a Plan, report: &'a Report, before: &Plan) -> Self {
+        let owned = |id: &Id| {
+            before.cords.iter().any(|it| it.id == *id) || before.boxes.iter().any(|it| it.id == *id)
+        };
+        let cords = plan.cords.iter().map(|it| &it.id);
+        let ids = cords.chain(plan.boxes.iter().map(|it| &it.id));
+        let mut parts = BTreeMap::new();
+        for id in ids.filter(|id| owned(id)) {
+            parts.insert(id.clone(), id);
+            parts.extend(ends_of(plan, id).into_iter().map(|end| (end, id)));
+        }
         Self {
             plan,
             report,
             sockets: Sockets::of(plan),
+            parts,
         }
     }
 
@@ -355,7 +371,7 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// What takes a part out of use, or a receptacle: the part itself, and what is
+    /// What takes a part out of use, or a receptacle: the part itself, whatever it hangs on, and what is
     /// plugged in there or has no other place, if it is only a wish.
     fn unplugged(&self, id: &Id) -> Vec<Change> {
         let mut changes = self.moves(id);
@@ -367,7 +383,9 @@ impl<'a> List<'a> {
         let wishes = there.chain(self.kept_out(id));
         let wishes = wishes.filter(|load| load.wanted == Wanted::Wish);
         changes.extend(wishes.filter_map(|load| self.left_home(&load.id)));
-        changes.extend(self.part(id).map(Change::SetAside));
+        let hangs_on = self.ahead_of(id).chain([id]);
+        let parts = hangs_on.filter_map(|id| self.part(id));
+        changes.extend(parts.map(Change::SetAside));
         changes.extend(self.gear_at(id).into_iter().map(Change::SetAside));
         changes
     }
@@ -378,14 +396,13 @@ impl<'a> List<'a> {
         let boxes = self.plan.boxes.iter().map(|it| (&it.id, &it.from));
         let there = cords
             .chain(boxes)
-            .filter(|(_, from)| from.as_ref() == Some(at));
+            .filter(|(part, from)| from.as_ref() == Some(at) && self.parts.contains_key(part));
         there.map(|(part, _)| part.clone()).collect()
     }
 
     /// The cord or box that this is, or is a receptacle of.
     fn part(&self, id: &Id) -> Option<Id> {
-        let cord = self.cord(id).map(|cord| cord.id.clone());
-        cord.or_else(|| self.box_of(id).cloned())
+        self.parts.get(id).map(|part| (*part).clone())
     }
 
     /// A load that nothing here can run is not used. What somebody's health depends on is no such.
@@ -405,21 +422,27 @@ impl<'a> List<'a> {
             .unwrap_or_default()
     }
 
+    /// What a part or receptacle hangs on, from the set on.
+    fn ahead_of(&self, id: &Id) -> impl Iterator<Item = &Id> {
+        let limits = self.report.figures.limits.iter();
+        let mut through = limits.filter(|limit| limit.id == *id || limit.path.contains(id));
+        let path = through.next().map(|limit| limit.path.iter());
+        path.into_iter()
+            .flatten()
+            .take_while(move |ahead| *ahead != id)
+    }
+
+    /// The cord that this is, or is an end of: a path names a cord by its own id, or by that of an end.
     fn cord(&self, id: &Id) -> Option<&Cord> {
-        // A path names a cord by its own id, or by that of one of its ends.
-        self.plan
-            .cords
-            .iter()
-            .find(|cord| cord.id == *id || (0..cord.ends.len()).any(|end| cord.end_id(end) == *id))
+        let part = self.parts.get(id)?;
+        self.plan.cords.iter().find(|cord| cord.id == **part)
     }
 
     /// The box that is this, or has this outlet.
     fn box_of(&self, id: &Id) -> Option<&Id> {
-        self.plan
-            .boxes
-            .iter()
-            .find(|it| it.id == *id || it.outlets.iter().any(|outlet| outlet.id == *id))
-            .map(|it| &it.id)
+        let part = self.parts.get(id)?;
+        let mut boxes = self.plan.boxes.iter();
+        boxes.find(|it| it.id == **part).map(|it| &it.id)
     }
 
     /// What protects a receptacle, with what is planned for it and so many plugs `more`.

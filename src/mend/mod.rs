@@ -3,12 +3,12 @@
 //! **The list.** What may be changed is stated in [`Change`], its costs in `costs.toml`, and
 //! which of it bears on which problem in [`list`].
 //!
-//! **The search** goes through sets of changes, by what they cost and, of those that cost the same, by
-//! how hard they are on people ([`Change::weight`]). Whatever clears a plan
-//! clears any one problem of it, so it holds a change that bears on that one: a set is grown only
-//! by those. First some set is looked for that clears it, going by what each problem left costs by itself;
-//! then a cheaper one, going by what all of them together must still cost at least. "Cheapest" is so
-//! of the sets that the list reaches, when every change answers a problem that the others leave.
+//! **The search** goes through sets of changes, by what they cost; of those that cost the same the largest
+//! first, and then by how hard they are on people ([`Change::weight`]). Whatever clears a plan clears any
+//! one problem of it, so it holds a change that bears on that one: a set is grown only by those. First some
+//! set is looked for that clears it, going by what each problem left costs by itself; then a cheaper one,
+//! going by what all of them together must still cost at least. "Cheapest" is so of the sets that the list
+//! reaches, when every change answers a problem that the others leave.
 //!
 //! **The steps.** A set counts only if people can carry it out: its changes, and what they bring
 //! about, have an order in which each finds its part and a free socket ([`steps`]). They are told in
@@ -17,8 +17,9 @@
 //! **The proof.** A set on trial is judged by the rules that find dangers or speak of air
 //! (`report::trial`); what comes of it by the whole check ([`crate::report::judge`]) on the plan after
 //! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
-//! worse than what it found: no more warnings, and no finding on air that was not there, or was
-//! milder. To unplug a bad cord and run its things beside the engine is no repair.
+//! worse than what it found: no more warnings, but those that a thing brings which had no place before and
+//! has one now; and no finding on air that was not there, or was milder. To unplug a bad cord and run its
+//! things beside the engine is no repair.
 //!
 //! A change is of the plan. People have to make it in the camp.
 
@@ -37,7 +38,7 @@ use std::collections::BTreeSet;
 use search::Search;
 
 use crate::plan::{Id, Plan};
-use crate::report::{Effect, Report, Signal, Tally};
+use crate::report::{self, Effect, Report, Signal, Tally};
 
 /// How many plans are checked at most: well under a second.
 pub const PLANS: usize = 240;
@@ -68,7 +69,7 @@ pub struct Mended {
 
 impl Mended {
     /// Tells the report of the plan as it was what would help.
-    pub fn tell(&self, before: &Plan, report: &mut Report) {
+    fn tell(&self, before: &Plan, report: &mut Report) {
         let sharing = &mut report.figures.sharing;
         sharing.repairs = self
             .steps
@@ -93,8 +94,7 @@ pub fn mend(plan: &Plan, warnings: bool) -> Mended {
 }
 
 /// The same, checking at most so many plans.
-#[must_use]
-pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
+fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let mut search = Search::new(plan, plans);
     let (mut done, proven) = search.cheapest();
     let cheapest = done.changes.len();
@@ -117,11 +117,22 @@ pub fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
             after: done.state.tally,
             cost: done.changes.iter().map(Change::cost).sum(),
             proven,
+            unplaced: done.state.report.figures.sharing.unplaced.clone(),
         },
         steps: done.steps,
         plan: done.state.plan,
         report: done.state.report,
     }
+}
+
+/// The report of a plan with what would clear it, and the plan mended. Whoever tells of the changes, on
+/// screen or on paper, has them from here, so that all tell the same.
+#[must_use]
+pub fn advised(plan: &Plan, warnings: bool) -> (Report, Mended) {
+    let mended = mend(plan, warnings);
+    let mut report = report::build(plan);
+    mended.tell(plan, &mut report);
+    (report, mended)
 }
 
 #[cfg(test)]

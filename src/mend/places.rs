@@ -1,9 +1,11 @@
 //! What is plugged in where, and how many sockets that leaves.
 
+use std::collections::BTreeMap;
+
 use crate::plan::{Id, Load, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Plug, Receptacle};
-use crate::verdict::{Refusal, Verdicts};
+use crate::verdict::Verdicts;
 
 /// The receptacles of a cord or box.
 pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
@@ -40,70 +42,77 @@ pub(super) fn at_once(loads: &[&Load]) -> usize {
     begins.map(|span| on(span.from)).max().unwrap_or(0)
 }
 
-/// The sockets of a plan as it stands.
-pub(super) struct Sockets<'a> {
-    plan: &'a Plan,
-    supply: Supply,
-    /// Where the bonding plug is, or may be.
-    bonded: Option<NodeIx>,
-    /// For each node, why nothing at all may be used there, if so.
-    refused: Vec<Option<Refusal>>,
+/// A receptacle that the generator feeds.
+struct Socket {
+    ix: NodeIx,
+    shape: Receptacle,
+    /// How many sockets no cord, box or bonding plug is in.
+    beside_gear: usize,
+    /// How many nothing at all is in.
+    free: usize,
+    /// Why nothing at all may be used there, if so: the rule that tells of it, and the part that is wrong.
+    refused: Option<(&'static str, Id)>,
 }
 
-impl<'a> Sockets<'a> {
-    pub fn of(plan: &'a Plan) -> Self {
+/// The sockets of a plan as it stands.
+pub(super) struct Sockets {
+    supply: Supply,
+    all: BTreeMap<Id, Socket>,
+}
+
+impl Sockets {
+    pub fn of(plan: &Plan) -> Self {
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);
-        let bonded = verdicts.grounding.bonding_socket();
-        let refused = |at: usize| verdicts.refused(NodeIx(at));
-        Self {
-            plan,
-            bonded: bonded.map(|socket| socket.at),
-            refused: (0..supply.nodes.len()).map(refused).collect(),
-            supply,
-        }
-    }
-
-    fn find(&self, at: &Id) -> Option<(NodeIx, Receptacle, usize)> {
-        let mut all = self.supply.receptacles();
-        let (ix, _, shape, sockets) = all.find(|(_, node, ..)| node.id == *at)?;
-        Some((ix, shape, usize::from(sockets)))
+        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
+        let all = supply
+            .receptacles()
+            .map(|(ix, node, shape, sockets)| {
+                let gear = supply.fed_from(ix).count() + usize::from(bonded == Some(ix));
+                let beside_gear = usize::from(sockets).saturating_sub(gear);
+                let refused = verdicts.refused(ix);
+                let socket = Socket {
+                    ix,
+                    shape,
+                    beside_gear,
+                    free: beside_gear.saturating_sub(plugs_at(plan, &node.id)),
+                    refused: refused.map(|it| (it.cause.code(), supply.node(it.at).id.clone())),
+                };
+                (node.id.clone(), socket)
+            })
+            .collect();
+        Self { all, supply }
     }
 
     /// Whether the receptacle is connected to the generator and takes this plug.
     pub fn takes(&self, at: &Id, plug: Plug) -> bool {
-        self.find(at).is_some_and(|(_, shape, _)| shape.takes(plug))
+        self.all.get(at).is_some_and(|it| it.shape.takes(plug))
     }
 
     /// Whether something may be plugged in there, if only gear with protection of its own.
     pub fn usable(&self, at: &Id) -> bool {
-        self.find(at)
-            .is_some_and(|(ix, ..)| self.refused[ix.0].is_none())
+        self.all.get(at).is_some_and(|it| it.refused.is_none())
     }
 
     /// Why nothing at all may be plugged in there: the rule that tells of it, and the part that is wrong.
-    pub fn refused(&self, at: &Id) -> Option<(&'static str, &Id)> {
-        let refusal = self.refused[self.find(at)?.0.0]?;
-        Some((refusal.cause.code(), &self.supply.node(refusal.at).id))
+    pub fn refused(&self, at: &Id) -> Option<&(&'static str, Id)> {
+        self.all.get(at)?.refused.as_ref()
     }
 
     /// The sockets that no cord, box or bonding plug is in. None where the generator does not feed it.
     pub fn beside_gear(&self, at: &Id) -> usize {
-        self.find(at).map_or(0, |(ix, _, sockets)| {
-            let gear = self.supply.fed_from(ix).count() + usize::from(self.bonded == Some(ix));
-            sockets.saturating_sub(gear)
-        })
+        self.all.get(at).map_or(0, |it| it.beside_gear)
     }
 
     /// The sockets that nothing at all is in.
     pub fn free(&self, at: &Id) -> usize {
-        self.beside_gear(at).saturating_sub(plugs_at(self.plan, at))
+        self.all.get(at).map_or(0, |it| it.free)
     }
 
     /// Whether this receptacle hangs on the part.
     pub fn hangs_on(&self, at: &Id, part: &Id) -> bool {
-        self.find(at).is_some_and(|(ix, ..)| {
-            self.supply.up(ix).any(|(_, node)| {
+        self.all.get(at).is_some_and(|it| {
+            self.supply.up(it.ix).any(|(_, node)| {
                 node.id == *part
                     && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
             })

@@ -2,6 +2,7 @@
 
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet, BinaryHeap};
+use std::rc::Rc;
 
 use super::change::Change;
 use super::list::{self, List, Problem};
@@ -9,7 +10,7 @@ use super::places::ends_of;
 use super::steps::{self, Step};
 use super::tally;
 use crate::plan::{Id, Plan};
-use crate::report::{self, Report, Signal, Tally};
+use crate::report::{self, Finding, LoadFacts, Report, Signal, Tally};
 
 /// A plan with some changes, checked.
 pub(super) struct State {
@@ -63,14 +64,107 @@ pub(super) struct Done {
     pub state: State,
 }
 
+/// A change by its number: in the order in which they were found.
+type Number = usize;
+
+/// The changes that were found, and what each weighs.
+struct Known<'a> {
+    plan: &'a Plan,
+    numbers: BTreeMap<Change, Number>,
+    changes: Vec<(Change, u64)>,
+}
+
+impl Known<'_> {
+    fn number(&mut self, change: Change) -> Number {
+        if let Some(number) = self.numbers.get(&change) {
+            return *number;
+        }
+        let number = self.changes.len();
+        let weight = change.weight(self.plan);
+        self.changes.push((change.clone(), weight));
+        self.numbers.insert(change, number);
+        number
+    }
+
+    fn change(&self, number: Number) -> &Change {
+        &self.changes[number].0
+    }
+
+    fn weight(&self, number: Number) -> u64 {
+        self.changes[number].1
+    }
+
+    fn weights(&self, set: &[Number]) -> u64 {
+        set.iter().map(|number| self.weight(*number)).sum()
+    }
+
+    fn clash(&self, one: Number, other: Number) -> bool {
+        self.change(one).clashes(self.change(other))
+    }
+
+    /// What each problem left costs at least by itself: more than they need to, if one change answers two.
+    fn each_by_itself(&self, lists: &[&Vec<Number>]) -> u64 {
+        lists.iter().filter_map(|list| self.least(list)).sum()
+    }
+
+    fn least(&self, list: &[Number]) -> Option<u64> {
+        list.iter().map(|number| self.weight(*number)).min()
+    }
+
+    /// What is still to pay at least. Each list needs one of its changes. Every list in turn takes
+    /// what its cheapest change has left to give, and all of its changes give that much; no change
+    /// gives more than its cost, so whatever set meets every list costs at least what was taken. In
+    /// which order decides how much that is: the shortest first, or the dearest.
+    fn to_pay(&self, lists: &[&Vec<Number>]) -> u64 {
+        let mut dearest = lists.to_vec();
+        dearest.sort_by_cached_key(|list| Reverse(self.least(list)));
+        self.taken(lists).max(self.taken(&dearest))
+    }
+
+    fn taken(&self, lists: &[&Vec<Number>]) -> u64 {
+        let mut left: BTreeMap<Number, u64> = BTreeMap::new();
+        let mut sum = 0;
+        for list in lists {
+            let give = list
+                .iter()
+                .map(|number| *left.entry(*number).or_insert_with(|| self.weight(*number)))
+                .min()
+                .unwrap_or(0);
+            for number in *list {
+                if let Some(left) = left.get_mut(number) {
+                    *left -= give;
+                }
+            }
+            sum += give;
+        }
+        sum
+    }
+
+    /// What a set is grown by, the shortest list being the first: what is alone on its list goes with
+    /// every set that clears the plan, so all of that at once; else each change of the first list.
+    fn grown(&self, open: &[Vec<Number>]) -> Vec<Vec<Number>> {
+        if open.iter().any(Vec::is_empty) {
+            return Vec::new();
+        }
+        let alone = open.iter().filter(|list| list.len() == 1);
+        let only: BTreeSet<Number> = alone.flatten().copied().collect();
+        let apart = |one: &Number| only.range(..one).all(|other| !self.clash(*one, *other));
+        if !only.is_empty() && only.iter().all(apart) {
+            return vec![only.into_iter().collect()];
+        }
+        let first = open.first().into_iter().flatten();
+        first.map(|number| vec![*number]).collect()
+    }
+}
+
 /// A set of changes that was tried.
-#[derive(Clone)]
 struct Tried {
     worst: Worst,
     /// Whether it leaves something worse than it was, as far as a trial tells, which counts no warnings.
     worsens: bool,
-    /// For each problem that something bears on, what does.
-    lists: Vec<Vec<Change>>,
+    /// For each problem that something bears on, what does; the shortest first, which leaves the least to
+    /// try.
+    lists: Vec<Vec<Number>>,
 }
 
 /// What a weight costs on the stated list.
@@ -83,15 +177,16 @@ const fn points(weight: u64) -> u64 {
 enum Pass {
     /// What the problems left cost each by itself, whatever was paid: soon at an end.
     Dive,
-    /// What was paid, and twice what all of them together must still cost at least: no set that it ends
-    /// with is twice as dear as the cheapest.
-    Near,
-    /// The same, and that once: the first that clears the plan is the cheapest.
+    /// What was paid, and what all of them together must still cost at least: the first that clears the
+    /// plan is the cheapest.
     Exact,
+    /// The same, and that twice, where that takes too long: no set that it ends with is twice as dear as
+    /// the cheapest.
+    Near,
 }
 
 /// A set of changes in its turn: how it is gone by, what it weighs, and which.
-type Turn = Reverse<((u64, usize), u64, Vec<Change>)>;
+type Turn = Reverse<((u64, usize, u64), u64, Vec<Number>)>;
 
 pub(super) struct Search<'a> {
     plan: &'a Plan,
@@ -99,7 +194,8 @@ pub(super) struct Search<'a> {
     /// The problems of the plan as it is.
     first: Vec<Problem>,
     left: usize,
-    tried: BTreeMap<Vec<Change>, Option<Tried>>,
+    known: Known<'a>,
+    tried: BTreeMap<Vec<Number>, Option<Rc<Tried>>>,
 }
 
 impl<'a> Search<'a> {
@@ -110,6 +206,11 @@ impl<'a> Search<'a> {
             plan,
             before,
             left: plans,
+            known: Known {
+                plan,
+                numbers: BTreeMap::new(),
+                changes: Vec::new(),
+            },
             tried: BTreeMap::new(),
         }
     }
@@ -124,19 +225,15 @@ impl<'a> Search<'a> {
         self.left += plans;
     }
 
-    /// Whether a change is not of where a part goes that another change brings: that one says where.
-    fn has_its_place(&self, change: &Change) -> bool {
-        let Change::Replug { part, .. } = change else {
-            return true;
-        };
-        let cords = self.plan.cords.iter().map(|it| &it.id);
-        let mut parts = cords.chain(self.plan.boxes.iter().map(|it| &it.id));
-        parts.any(|id| id == part)
-    }
-
     /// Whether the plan is worse off than before in what no danger cleared makes up for.
     fn worsens(&self, state: &State) -> bool {
-        state.tally.warnings > self.before.tally.warnings
+        let troubles = state.report.figures.troubles.iter();
+        let warnings = troubles
+            .filter(|it| {
+                it.signal == Signal::Warning && !of_newcomers(&self.before.report, &it.about)
+            })
+            .count();
+        warnings > self.before.tally.warnings
             || worse_air(&self.before.report, &state.report)
             || evicts_bonding_plug(&self.before.report, &state.report)
     }
@@ -153,37 +250,44 @@ impl<'a> Search<'a> {
             .then_some(plan)
     }
 
+    fn changes(&self, set: &[Number]) -> Vec<Change> {
+        let changes = set.iter().map(|number| self.known.change(*number));
+        changes.cloned().collect()
+    }
+
     /// What a set leaves; `None` if it cannot be made.
     ///
     /// # Errors
     /// When no more plans may be checked.
-    fn tried(&mut self, set: &[Change]) -> Result<Option<&Tried>, Spent> {
-        if !self.tried.contains_key(set) {
-            if self.left == 0 {
-                return Err(Spent);
-            }
-            self.left -= 1;
-            let tried = self.changed(set).map(|plan| self.tries(plan, set));
-            self.tried.insert(set.to_vec(), tried);
+    fn tried(&mut self, set: &[Number]) -> Result<Option<Rc<Tried>>, Spent> {
+        if let Some(tried) = self.tried.get(set) {
+            return Ok(tried.clone());
         }
-        Ok(self.tried.get(set).and_then(Option::as_ref))
+        if self.left == 0 {
+            return Err(Spent);
+        }
+        self.left -= 1;
+        let plan = self.changed(&self.changes(set));
+        let tried = plan.map(|plan| Rc::new(self.tries(plan, set)));
+        self.tried.insert(set.to_vec(), tried.clone());
+        Ok(tried)
     }
 
-    fn tries(&self, plan: Plan, set: &[Change]) -> Tried {
+    fn tries(&mut self, plan: Plan, set: &[Number]) -> Tried {
         let state = State::trial(plan);
-        let of_plan = List::of(&state.plan, &state.report);
-        let mut lists: Vec<Vec<Change>> = Vec::new();
+        let of_plan = List::of(&state.plan, &state.report, self.plan);
+        let mut lists: Vec<Vec<Number>> = Vec::new();
         for problem in list::problems(&state.plan, &state.report, Signal::Danger) {
-            let mut list = of_plan.changes(&problem);
-            list.retain(|change| self.has_its_place(change));
+            let list = of_plan.changes(&problem);
             // What nothing on the list bears on stays, and is no reason to give up on the rest.
             if list.is_empty() && self.first.iter().any(|whole| problem.within(whole)) {
                 continue;
             }
-            list.retain(|change| set.iter().all(|made| !made.clashes(change)));
+            let list = list.into_iter().map(|change| self.known.number(change));
+            let mut list: Vec<Number> = list.collect();
+            list.retain(|number| set.iter().all(|made| !self.known.clash(*made, *number)));
             lists.push(list);
         }
-        // The shortest first: it leaves the least to try.
         lists.sort_by_key(Vec::len);
         Tried {
             worst: state.worst,
@@ -195,19 +299,16 @@ impl<'a> Search<'a> {
     /// The set carried out, if it can be and leaves nothing worse: with every load that moves where
     /// the sharing put it, if that leaves the plan as well off, and else where it fits by then.
     fn carried_out(&mut self, changes: &[Change]) -> Option<Done> {
-        // The whole check of two plans.
+        // The whole check takes longer.
         self.left = self.left.saturating_sub(2);
-        let state = State::of(self.changed(changes)?);
-        if self.worsens(&state) {
-            return None;
-        }
+        let state = State::trial(self.changed(changes)?);
         let mended = (&state.plan, &state.report);
         [true, false].into_iter().find_map(|seated| {
             let steps = steps::with_moves(self.plan, changes, mended, seated);
             let (steps, plan) = steps::in_order(self.plan, steps)?;
             let after = State::of(plan);
-            let better = after.badness() <= state.badness() && !self.worsens(&after);
-            (better && !self.brings_idle(&after)).then(|| Done {
+            let fine = after.worst <= state.worst && !self.worsens(&after);
+            (fine && !self.brings_idle(&after)).then(|| Done {
                 changes: changes.to_vec(),
                 steps,
                 state: after,
@@ -254,46 +355,59 @@ impl<'a> Search<'a> {
     /// clears, a set that leaves least.
     pub fn cheapest(&mut self) -> (Done, bool) {
         let all = self.left;
-        let mut best: Option<Done> = None;
-        let mut least: BTreeSet<(Worst, Vec<Change>)> = BTreeSet::new();
-        let mut ended = Found::Nothing;
-        for (pass, share) in [(Pass::Dive, 3), (Pass::Near, 3), (Pass::Exact, 1)] {
-            let kept = self.left.saturating_sub(all / share);
+        let mut best: Option<(u64, Done)> = None;
+        let mut least: BTreeSet<(Worst, Vec<Number>)> = BTreeSet::new();
+        let mut settled = false;
+        let passes = [
+            (Pass::Dive, all / 3),
+            (Pass::Exact, all * 2 / 3),
+            (Pass::Near, all),
+        ];
+        for (pass, share) in passes {
+            let kept = self.left.saturating_sub(share);
             self.left -= kept;
-            let most = best.as_ref().map(|done| self.weight(&done.changes));
-            ended = match self.best_first(pass, most, &mut least) {
-                Ok(done) => {
-                    best = Some(done);
+            let most = best.as_ref().map(|(weight, _)| *weight);
+            let ended = match self.best_first(pass, most, &mut least) {
+                Ok(found) => {
+                    best = Some(found);
                     Found::Clear
                 }
                 Err(ended) => ended,
             };
             self.left += kept;
-            if ended == Found::Nothing {
+            settled = ended == Found::Nothing || (pass == Pass::Exact && ended == Found::Clear);
+            if settled {
                 break;
             }
         }
-        let settled = ended != Found::TooLong;
-        if let Some(best) = best {
+        if let Some((_, best)) = best {
             return (best, settled);
         }
-        let mut left = least.iter().take(MOST_OF_LEAST);
-        let done = left.find_map(|(_, set)| self.carried_out(set));
+        let left = least.into_iter().map(|(_, set)| self.changes(&set));
+        let left: Vec<Vec<Change>> = left.collect();
+        let done = left.iter().find_map(|set| self.carried_out(set));
         let done = done.filter(|done| done.state.worst < self.before.worst);
+        // Of what leaves as much, not the cheapest was looked for.
+        let settled = settled && done.is_none();
         (done.unwrap_or_else(|| self.nothing()), settled)
     }
 
-    fn weight(&self, set: &[Change]) -> u64 {
-        set.iter().map(|change| change.weight(self.plan)).sum()
+    /// How a set is gone by that weighs so much, has so many changes and for which so much is taken to be
+    /// left. Of equals the larger first: it is nearer to an end.
+    const fn turn(pass: Pass, weight: u64, size: usize, left: u64) -> (u64, usize, u64) {
+        let by = match pass {
+            Pass::Dive => left,
+            Pass::Exact => points(weight + left),
+            Pass::Near => weight + 2 * left,
+        };
+        (by, usize::MAX - size, weight + left)
     }
 
-    /// How a set is gone by that weighs so much, has so many changes and leaves that.
-    fn turn(&self, pass: Pass, weight: u64, size: usize, lists: &[Vec<Change>]) -> (u64, usize) {
+    /// What these problems are taken to cost.
+    fn left_by(&self, pass: Pass, lists: &[&Vec<Number>]) -> u64 {
         match pass {
-            // The larger set first: it is nearer to an end.
-            Pass::Dive => (each_by_itself(self.plan, lists), usize::MAX - size),
-            Pass::Near => (weight + 2 * to_pay(self.plan, lists), size),
-            Pass::Exact => (weight + to_pay(self.plan, lists), size),
+            Pass::Dive => self.known.each_by_itself(lists),
+            Pass::Exact | Pass::Near => self.known.to_pay(lists),
         }
     }
 
@@ -303,15 +417,15 @@ impl<'a> Search<'a> {
         &mut self,
         pass: Pass,
         most: Option<u64>,
-        least: &mut BTreeSet<(Worst, Vec<Change>)>,
-    ) -> Result<Done, Found> {
-        let mut seen: BTreeSet<Vec<Change>> = BTreeSet::new();
-        let mut heap: BinaryHeap<Turn> = BinaryHeap::from([Reverse(((0, 0), 0, Vec::new()))]);
+        least: &mut BTreeSet<(Worst, Vec<Number>)>,
+    ) -> Result<(u64, Done), Found> {
+        let mut seen: BTreeSet<Vec<Number>> = BTreeSet::new();
+        let mut heap: BinaryHeap<Turn> = BinaryHeap::from([Reverse(((0, 0, 0), 0, Vec::new()))]);
         while let Some(Reverse((taken, weight, set))) = heap.pop() {
             let tried = match self.tried(&set) {
                 Err(Spent) => {
                     // What is left would cost no less, and only be a little less hard on people.
-                    let no_less = most.is_some_and(|most| points(taken.0) >= points(most));
+                    let no_less = most.is_some_and(|most| taken.0 >= points(most));
                     let settled = pass == Pass::Exact && no_less;
                     return Err(if settled {
                         Found::Nothing
@@ -322,61 +436,45 @@ impl<'a> Search<'a> {
                 Ok(None) => continue,
                 Ok(Some(tried)) => tried,
             };
-            let (worst, worsens, lists) = (tried.worst, tried.worsens, tried.lists.clone());
             // What it leaves is known only now.
-            let turn = self.turn(pass, weight, set.len(), &lists);
+            let left = self.left_by(pass, &tried.lists.iter().collect::<Vec<_>>());
+            let turn = Self::turn(pass, weight, set.len(), left);
             if turn > taken {
                 heap.push(Reverse((turn, weight, set)));
                 continue;
             }
-            if lists.is_empty() {
-                if worst < self.before.worst
-                    && !worsens
-                    && let Some(done) = self.carried_out(&set)
-                    && done.state.worst <= worst
+            let better = tried.worst < self.before.worst && !tried.worsens;
+            if tried.lists.is_empty() {
+                if better
+                    && let Some(done) = self.carried_out(&self.changes(&set))
+                    && done.state.worst <= tried.worst
                 {
-                    return Ok(done);
+                    return Ok((weight, done));
                 }
                 continue;
             }
-            if worst < self.before.worst && !worsens {
-                least.insert((worst, set.clone()));
+            if better {
+                least.insert((tried.worst, set.clone()));
                 if least.len() > MOST_OF_LEAST {
                     least.pop_last();
                 }
             }
-            let left = to_pay(self.plan, &lists);
-            let growths = grown(&lists);
-            let price = |changes: &[&Change]| -> u64 {
-                changes.iter().map(|it| it.weight(self.plan)).sum()
-            };
-            let cheapest = growths
-                .iter()
-                .map(|growth| price(growth))
-                .min()
-                .unwrap_or(0);
-            for changes in growths {
-                let price = price(&changes);
-                let paid = weight + price;
-                // Of what was to pay before, these changes have paid their own cost at most.
-                let rest = left.saturating_sub(price);
+            for growth in self.known.grown(&tried.lists) {
+                let paid = weight + self.known.weights(&growth);
+                // What none of these bears on is still there.
+                let lists = tried.lists.iter();
+                let others: Vec<&Vec<Number>> = lists
+                    .filter(|list| growth.iter().all(|number| !list.contains(number)))
+                    .collect();
+                let whole = paid + self.known.to_pay(&others);
                 let mut more = set.clone();
-                more.extend(changes.into_iter().cloned());
-                more.sort();
-                if most.is_none_or(|most| paid + rest < most) && seen.insert(more.clone()) {
-                    let by = match pass {
-                        // As if the dearer ones left more.
-                        Pass::Dive => (taken.0 + price).saturating_sub(2 * cheapest),
-                        Pass::Near => paid + 2 * rest,
-                        Pass::Exact => paid + rest,
-                    };
-                    let size = if pass == Pass::Dive {
-                        usize::MAX - more.len()
-                    } else {
-                        more.len()
-                    };
-                    heap.push(Reverse(((by, size), paid, more)));
+                more.extend(growth);
+                more.sort_unstable();
+                if most.is_some_and(|most| whole >= most) || !seen.insert(more.clone()) {
+                    continue;
                 }
+                let turn = Self::turn(pass, paid, more.len(), self.left_by(pass, &others));
+                heap.push(Reverse((turn, paid, more)));
             }
         }
         Err(Found::Nothing)
@@ -398,11 +496,10 @@ impl<'a> Search<'a> {
         };
         'again: loop {
             let now = &done.state;
-            let of_plan = List::of(&now.plan, &now.report);
+            let of_plan = List::of(&now.plan, &now.report, self.plan);
             let mut lists: Vec<Change> = list::problems(&now.plan, &now.report, down_to)
                 .iter()
                 .flat_map(|problem| of_plan.changes(problem))
-                .filter(|change| self.has_its_place(change))
                 .filter(|change| done.changes.iter().all(|made| !made.clashes(change)))
                 .collect();
             lists.sort_by_key(|change| change.weight(self.plan));
@@ -472,72 +569,37 @@ enum Found {
     TooLong,
 }
 
-/// What each problem left costs at least by itself: more than they need to, if one change answers two.
-fn each_by_itself(plan: &Plan, lists: &[Vec<Change>]) -> u64 {
-    let least = |list: &Vec<Change>| list.iter().map(|change| change.weight(plan)).min();
-    lists.iter().filter_map(least).sum()
-}
-
-/// What is still to pay at least. Each list needs one of its changes. Every list in turn takes
-/// what its cheapest change has left to give, and all of its changes give that much; no change
-/// gives more than its cost, so whatever set meets every list costs at least what was taken.
-fn to_pay(plan: &Plan, lists: &[Vec<Change>]) -> u64 {
-    let mut left: BTreeMap<&Change, u64> = BTreeMap::new();
-    let mut sum = 0;
-    for list in lists {
-        let give = list
-            .iter()
-            .map(|change| *left.entry(change).or_insert_with(|| change.weight(plan)))
-            .min()
-            .unwrap_or(0);
-        for change in list {
-            if let Some(left) = left.get_mut(change) {
-                *left -= give;
-            }
-        }
-        sum += give;
-    }
-    sum
-}
-
-/// What a set is grown by, the shortest list being the first: what is alone on its list goes with
-/// every set that clears the plan, so all of that at once; else each change of the first list.
-fn grown(open: &[Vec<Change>]) -> Vec<Vec<&Change>> {
-    if open.iter().any(Vec::is_empty) {
-        return Vec::new();
-    }
-    let mut only: Vec<&Change> = open
-        .iter()
-        .filter_map(|list| match list.as_slice() {
-            [only] => Some(only),
-            _ => None,
-        })
-        .collect();
-    only.sort();
-    only.dedup();
-    let apart = |(at, one): (usize, &&Change)| only[..at].iter().all(|other| !one.clashes(other));
-    if !only.is_empty() && only.iter().enumerate().all(apart) {
-        return vec![only];
-    }
-    open.first()
-        .map(|list| list.iter().map(|change| vec![change]).collect())
-        .unwrap_or_default()
-}
-
 /// Whether some finding on air is new or graver than before. A notice there is about noise. What is
-/// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner.
+/// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner. That the
+/// engine runs at night for what had no place is no worse, in the open, far off and with an alarm: a caution.
 fn worse_air(before: &Report, after: &Report) -> bool {
     let worst = |report: &Report, code: &str| {
         let findings = report.findings.iter();
         let of_code = findings.filter(|finding| finding.code == code);
         of_code.map(|finding| finding.signal).min()
     };
+    let by_night = |it: &Finding| it.code == "AIR006" && it.signal == Signal::Caution;
     after
         .findings
         .iter()
         .filter(|finding| finding.area == "air" && finding.signal <= Signal::Caution)
         .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003").is_none())
+        .filter(|it| !(by_night(it) && of_newcomers(before, &it.about)))
         .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
+}
+
+/// Whether this tells of nothing but things that had no place before: they bring it wherever they are
+/// plugged in, and are no better off without a place. What names a part or another thing as well is of
+/// where and with what.
+fn of_newcomers(before: &Report, about: &[Id]) -> bool {
+    let unplaced = &before.figures.sharing.unplaced;
+    let newcomer = |id: &Id| {
+        let units = before.figures.loads.iter();
+        let mut units = units.filter(|unit| unit.of == *id || unit.id == *id);
+        let lost = |unit: &LoadFacts| unplaced.iter().any(|it| it.load == unit.id);
+        units.next().is_some_and(lost) && units.all(lost)
+    };
+    !about.is_empty() && about.iter().all(newcomer)
 }
 
 /// Whether the bonding plug of the generator has lost its socket.

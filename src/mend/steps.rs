@@ -190,7 +190,7 @@ fn place_of<'a>(plan: &'a Plan, load: &Id) -> Option<&'a Id> {
 }
 
 /// Whether a change finds every socket that it needs. That it finds its part, `apply` says.
-fn finds_all(plan: &Plan, sockets: &Sockets<'_>, change: &Change) -> bool {
+fn finds_all(plan: &Plan, sockets: &Sockets, change: &Change) -> bool {
     match change {
         Change::Move {
             load,

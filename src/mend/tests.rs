@@ -60,7 +60,7 @@ fn warnings_are_cleared_as_well_where_asked() {
 
     assert!(more.effect.after.clear());
     assert!(more.effect.after.warnings < few.effect.after.warnings);
-    // The one that no change of cords and hours clears: a life on one machine.
+    // Those that no change of cords and hours clears: a life on one machine, and on one tank.
     let left: Vec<&str> = more
         .report
         .findings
@@ -68,7 +68,7 @@ fn warnings_are_cleared_as_well_where_asked() {
         .filter(|finding| finding.signal == Signal::Warning)
         .map(|finding| finding.code)
         .collect();
-    assert_eq!(left, ["HEALTH001"]);
+    assert_eq!(left, ["FUEL001", "HEALTH001"]);
 }
 
 /// The same dangers one at a time: what is cheapest can be seen by hand.
@@ -189,7 +189,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
         Change::Move { load, .. } => Change::moved(load.clone()),
         change => change.clone(),
     });
-    let list = List::of(&before, &report);
+    let list = List::of(&before, &report, &before);
     let mut pool: Vec<Change> = list::problems(&before, &report, Signal::Danger)
         .iter()
         .flat_map(|problem| list.changes(problem))
@@ -273,6 +273,7 @@ const BEDSIDE: &str = r#"
     voltage = "120 V"
     neutral = "floating"
     inverter = true
+    runtime = [{ load = "25 %", lasts = "20 h" }, { load = "100 %", lasts = "8 h" }]
     [[generator.outlet]]
     id = "front"
     shape = "5-20R"

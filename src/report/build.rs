@@ -65,7 +65,7 @@ pub fn judge(plan: &Plan) -> Report {
 
 /// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing without what
 /// runs together, orders and turns, and what the rules find that may find a danger or speak of air. Volts,
-/// energy and readings are empty.
+/// energy and readings are empty, and all power is taken to reach its outlets.
 #[must_use]
 pub(crate) fn trial(plan: &Plan) -> Report {
     let supply = Supply::build(plan);
@@ -78,7 +78,12 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         troubles: Vec::new(),
         protection: Vec::new(),
         loads: facts(plan, &units),
-        usable: usable(plan, &supply, &verdicts, &sharing),
+        usable: Usable {
+            rated_watts: supply.rated.into(),
+            peak_watts: supply.peak.into(),
+            reachable_watts: supply.rated.into(),
+            stranded_watts: Power::ZERO.into(),
+        },
         drops: Vec::new(),
         volts: Volts::default(),
         tests: Vec::new(),

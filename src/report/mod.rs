@@ -446,6 +446,8 @@ pub struct Effect {
     pub cost: u32,
     /// Whether the search came to its end: nothing cheaper that the list reaches does as much.
     pub proven: bool,
+    /// What has no place with every repair made, and why: of wishes nothing is promised.
+    pub unplaced: Vec<Unplaced>,
 }
 
 /// How one part of the supply is protected from too much current.

@@ -106,6 +106,12 @@ impl Words {
             ("mend-after", &effect.after),
         ];
         let rows = rows.map(|(key, tally)| (self.text(key), self.tally(tally)));
+        let unplaced = effect.unplaced.iter().map(|lost| {
+            let load = name_of(lost.load.as_str(), &report.figures.loads);
+            let label = self.with("print-ws-unplaced-row", [("load", load.into())]);
+            (label, self.text(&format!("print-ws-{}", lost.reason)))
+        });
+        let rows: Vec<(String, String)> = rows.into_iter().chain(unplaced).collect();
         let column = rows
             .iter()
             .map(|(label, _)| textwrap::core::display_width(label))

@@ -103,3 +103,34 @@ fn a_card_of_several_sheets_is_said_to_be() {
         "{said}"
     );
 }
+
+/// What the worksheet says would clear the dangers is what `mend` says of the same plan, in its order.
+#[test]
+fn the_worksheet_has_the_changes_that_mend_tells() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let (_, texts) = demo(dir.path(), false);
+    let (_, worksheet) = texts.last().expect("four prints");
+    let mut mend = Command::new(env!("CARGO_BIN_EXE_tallywatt"));
+    mend.arg("mend").arg(dir.path().join("paper/plan.toml"));
+    mend.env("LC_ALL", "C").env_remove("LANGUAGE");
+    let output = mend.output().expect("it runs");
+    let said = String::from_utf8(output.stdout).expect("text");
+    // From "  1. " to the empty line before the tally.
+    let (list, _) = said.split_once("\n\n").expect("a list and what it does");
+    let mut changes: Vec<String> = Vec::new();
+    for line in list.lines().skip(1) {
+        let numbered = line.trim_start().split_once(". ");
+        match numbered.filter(|(number, _)| number.parse::<usize>().is_ok()) {
+            Some((_, text)) => changes.push(text.to_owned()),
+            None => changes.last_mut().expect("a change").push_str(line),
+        }
+    }
+    assert!(changes.len() > 2, "{said}");
+    let mut rest = worksheet.as_str();
+    for change in changes {
+        let text = change.split(" (").next().expect("a text");
+        let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
+        let at = rest.find(&text);
+        rest = &rest[at.unwrap_or_else(|| panic!("{text} in {worksheet}"))..];
+    }
+}

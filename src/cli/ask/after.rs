@@ -72,8 +72,7 @@ pub(super) fn after(
             Answered::Input(Input::Answer(value)) => match value.as_str() {
                 "print" => {}
                 "mend" => {
-                    let mut report = report.clone();
-                    mend::mend(plan, false).tell(plan, &mut report);
+                    let (report, _) = mend::advised(plan, false);
                     let width = width();
                     let mut text = words.repairs(&report, width);
                     if !report.figures.sharing.repairs.is_empty() {

@@ -297,19 +297,16 @@ fn box_for_splitter(plan: &mut Plan, id: &Id) -> bool {
     };
     list(&mut it);
     plan.boxes.push(it);
-    let rename = |on: &mut Option<Id>| {
-        if let Some(on) = on
-            && let Some((_, new)) = renamed.iter().find(|(old, _)| old == on)
-        {
-            *on = new.clone();
+    // Things are plugged in anew. Gear goes where it was; of two in one socket the second never was in it.
+    for (old, new) in &renamed {
+        empty(plan, std::slice::from_ref(old));
+        let cords = plan.cords.iter_mut().map(|it| &mut it.from);
+        let boxes = plan.boxes.iter_mut().map(|it| &mut it.from);
+        let there = cords.chain(boxes).filter(|from| from.as_ref() == Some(old));
+        for (at, from) in there.enumerate() {
+            *from = (at == 0).then(|| new.clone());
         }
-    };
-    plan.loads.iter_mut().for_each(|it| {
-        rename(&mut it.on);
-        rename(&mut it.now);
-    });
-    plan.cords.iter_mut().for_each(|it| rename(&mut it.from));
-    plan.boxes.iter_mut().for_each(|it| rename(&mut it.from));
+    }
     true
 }
 

@@ -362,3 +362,73 @@ fn a_bonding_plug_that_blinds_a_gfci_is_moved() {
     );
     assert!(keys(&mended).iter().all(|(key, _)| *key != "bonding-plug"));
 }
+
+/// A breathing aid on wet ground, at the end of a cord from an outlet of this id, one without protection
+/// beside it, and a tank that lasts 10 h.
+fn bedside(from: &str, more: &str) -> String {
+    let lead = format!(
+        "[[cord]]\nid = \"lead\"\nfrom = \"{from}\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+         wire = \"12 AWG\"\nconductors = 3\nlength = \"60 ft\"\noutdoor = true\ncoiled = false\n\
+         [[load]]\nid = \"aid\"\nname = \"aid\"\nkind = \"medical\"\nrunning = \"200 W\"\n\
+         hours = [\"21:00-07:00\"]\nplug = \"5-15P\"\non = \"lead\"\n"
+    );
+    let lasts =
+        "runtime = [{ load = \"25 %\", lasts = \"10 h\" }, { load = \"100 %\", lasts = \"4 h\" }]";
+    camp(&(more.to_owned() + &lead))
+        .replacen("ground = \"dry\"", "ground = \"wet\"", 1)
+        .replacen("gfci = true # front", "gfci = false", 1)
+        .replacen("inverter = true # inverter", lasts, 1)
+}
+
+fn warned(report: &Report) -> Vec<&'static str> {
+    let found = report.findings.iter();
+    let found = found.filter(|it| it.signal == Signal::Warning);
+    found.map(|it| it.code).collect()
+}
+
+/// That its tank does not last the night is told only of what is plugged in: no reason to leave it out.
+#[test]
+fn what_had_no_place_gets_one_though_it_brings_a_warning() {
+    let before = plan(&bedside("front", ""));
+    assert!(!warned(&report::build(&before)).contains(&"FUEL001"));
+    let mended = mend(&before, false);
+    assert_eq!(keys(&mended), one("protected-cord", "lead"));
+    let (was, is) = (mended.effect.before, mended.effect.after);
+    assert_eq!((is.unserved_musts, is.warnings), (0, was.warnings + 1));
+    assert!(warned(&mended.report).contains(&"FUEL001"));
+}
+
+/// What another thing's night would then lack is a warning about that one, and counts.
+#[test]
+fn no_place_is_given_at_the_cost_of_a_life() {
+    let guarded = "[[generator.outlet]]\nid = \"guarded\"\nshape = \"5-20R\"\nsockets = 1\n\
+                   breaker = \"20 A\"\ngfci = true\n";
+    let front = || Id::new("front").expect("an id");
+    let given = Change::ThreeWay {
+        at: front(),
+        clears: false,
+    };
+    for (hours, lacks) in [("08:00-12:00", false), ("16:30-20:45", true)] {
+        let more = guarded.to_owned() + &heater("griddle", hours, "");
+        let text = bedside("guarded", &more).replacen("21:00-07:00", "22:00-06:00", 1);
+        let before = plan(&text);
+        let report = report::build(&before);
+        let placed = &report.figures.sharing.placed;
+        let placed: Vec<&str> = placed.iter().map(|it| it.load.as_str()).collect();
+        assert_eq!(placed, ["aid"]);
+        assert!(!warned(&report).contains(&"FUEL001"));
+        let mut with = before.clone();
+        assert!(given.apply(&mut with));
+        assert_eq!(warned(&report::build(&with)).contains(&"FUEL001"), lacks);
+
+        let mended = mend(&before, false);
+        assert!(
+            !warned(&mended.report).contains(&"FUEL001"),
+            "{:?}",
+            mended.steps
+        );
+        let only = keys(&mended) == one("three-way-cord", "front")
+            || keys(&mended) == one("protected-outlet", "front");
+        assert_eq!(only, !lacks, "{:?}", mended.steps);
+    }
+}

@@ -41,7 +41,7 @@ pub(super) const RULE: Rule = Rule {
     code: "FUEL001",
     name: "refuelling",
     area: "fuel",
-    worst: Signal::Caution,
+    worst: Signal::Warning,
     text: include_str!("refuelling.rs"),
     sources: &[cite::FEMA_2020, cite::PRACTICE],
     fixes: &["pause", "find-out", "life-pause", "life-find-out"],
@@ -94,8 +94,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         (false, true) => "find-out",
         (false, false) => "life-find-out",
     };
+    // What somebody's health depends on does not wait for a cool engine.
+    let signal = if life.is_empty() {
+        Signal::Caution
+    } else {
+        Signal::Warning
+    };
     found.add(
-        Signal::Caution,
+        signal,
         life.clone(),
         values([
             ("from", Value::Name(crate::plan::Span::clock(span.from))),
@@ -159,6 +165,7 @@ mod tests {
         let text = camp(PUBLISHED, &[griddle("\"08:00-12:00\""), lamp]);
         let long = found(&text).expect("it is found");
         assert_eq!((value(&long, "from"), value(&long, "to")), ("08:00".into(), "12:00".into()));
+        assert_eq!(long.signal, Signal::Caution);
         // 4 / 3.15 = 1.26984 of a tank.
         assert_eq!(value(&long, "burns"), "126.985");
         let energy = build(&plan(&text)).figures.energy;
@@ -191,6 +198,7 @@ mod tests {
         assert_eq!(found(&text), None);
         let long = found(&camp(&runtime("11 h"), &both)).expect("it is found");
         assert_eq!((long.fix.key, value(&long, "burns")), ("life-pause", "91.528".into()));
+        assert_eq!(long.signal, Signal::Warning);
         assert_eq!(long.about, [Id::new("cpap").expect("an id")]);
         // Of a lamp a whole tank counts, and it is refueled before breakfast.
         let lamp = [night("\"lamp\""), breakfast("\"06:30-07:30\"")];

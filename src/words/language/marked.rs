@@ -159,8 +159,7 @@ mod tests {
             let words = marked(times);
             for text in [WEEKEND, MENDED] {
                 let plan = crate::plan::read(text).expect("a demo reads");
-                let mut report = report::build(&plan);
-                crate::mend::mend_within(&plan, false, 150).tell(&plan, &mut report);
+                let (report, _) = crate::mend::advised(&plan, false);
                 let known = known(text, &report);
                 let wrapped = |text: String| textwrap::fill(&text, crate::words::wrapping(80));
                 let said = [
@@ -203,8 +202,7 @@ mod tests {
     /// The words of every print, as somebody who selects them in the file gets them.
     fn prints(words: &Words, text: &str) -> (Report, Result<Vec<(String, String)>, PrintError>) {
         let plan = crate::plan::read(text).expect("a demo reads");
-        let mut report = report::build(&plan);
-        crate::mend::mend_within(&plan, false, 150).tell(&plan, &mut report);
+        let (report, _) = crate::mend::advised(&plan, false);
         let files = render(&plan, &report, words, &Options::default());
         let texts = files.map(|files| {
             files

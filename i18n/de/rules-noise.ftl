@@ -15,14 +15,14 @@ NOISE001 = { $fix ->
     .fix-look = Suchen Sie „dB“ in der Anleitung, mit der Entfernung, in der gemessen wurde. Fragen Sie den Platzwart, bevor Sie ihn starten. Bauen Sie ihn nie ein, und decken Sie ihn nie ab.
 
 NOISE002 = { $fix ->
-    [move-assumed] Manches würde in der Nacht laufen
-    [life-assumed] Manches würde in der Nacht laufen
-   *[other] Manches würde in der Ruhezeit laufen
+    [move-assumed] In der Nacht würden laufen: { $about }
+    [life-assumed] In der Nacht würden laufen: { $about }
+   *[other] In der Ruhezeit würden laufen: { $about }
   }
     .why = { $fix ->
-        [move-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen. Dann läuft noch: { $about }.
-        [life-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen. Dann läuft noch: { $about }.
-       *[other] Auf dem Platz muss es ruhig sein: { $quiet }. Dann läuft noch: { $about }.
+        [move-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen.
+        [life-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen.
+       *[other] Auf dem Platz muss es ruhig sein: { $quiet }.
       }
     .fix-move = Verlegen Sie es auf andere Stunden, oder betreiben Sie es mit einer am Tag geladenen Batterie.
     .fix-life = Seine Stunden bleiben. Fragen Sie den Platzwart, bevor Sie kommen, oder betreiben Sie es dann mit einer dafür gemachten, am Tag geladenen Batterie.

@@ -34,10 +34,6 @@ OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt
     .why = { $first } verträgt { $limit }, und der Schutzschalter davor löst erst über { $breaker } aus. Bei diesem Kabel ist das erlaubt, doch kein Schutzschalter hindert Sie daran, es zu überlasten.
     .fix-add-up = Zählen Sie zusammen, was hinter { $first } angeschlossen ist. Bleiben Sie bei { $limit } oder weniger. Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt.
 
-OVER004 = { $first } kann nicht allen seinen Steckdosen zugleich die volle Leistung geben
-    .why = Seine Schutzschalter ergeben zusammen { $sum }, und was ihn speist, gibt { $feed }. Das ist üblich. Es heißt, dass man sich teilt.
-    .fix-sum = Bleiben Sie mit allem an { $first } zusammen bei { $feed } oder weniger, für drei Stunden und mehr bei { $hours } oder weniger. Die Karte zeigt, was zugleich laufen darf.
-
 OVER005 = { $fix ->
     [set] Bei einem Kurzschluss schaltet der Generator ab, nicht der Schutzschalter
     [look] Niemand weiß, ob ein Kurzschluss den Schutzschalter auslöst

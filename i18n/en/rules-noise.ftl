@@ -15,14 +15,14 @@ NOISE001 = { $fix ->
     .fix-look = Look for “dB” in its manual, with the distance it was measured at. Ask your host before you run it. Never box it in or cover it.
 
 NOISE002 = { $fix ->
-    [move-assumed] Some things would run at night
-    [life-assumed] Some things would run at night
-   *[other] Some things would run in quiet hours
+    [move-assumed] These would run at night: { $about }
+    [life-assumed] These would run at night: { $about }
+   *[other] These would run in quiet hours: { $about }
   }
     .why = { $fix ->
-        [move-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }. These run then: { $about }.
-        [life-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }. These run then: { $about }.
-       *[other] The camp must be quiet { $quiet }. These run then: { $about }.
+        [move-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }.
+        [life-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }.
+       *[other] The camp must be quiet { $quiet }.
       }
     .fix-move = Move them to other hours, or run them from a battery charged by day.
     .fix-life = Its hours stay. Ask your host before you come, or run it then from a battery made for it that was charged by day.

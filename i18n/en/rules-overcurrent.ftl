@@ -34,10 +34,6 @@ OVER003 = { $first } carries less than its breaker allows
     .why = { $first } carries { $limit }, and the breaker ahead of it trips only above { $breaker }. That is allowed for this cord, but no breaker stops you from overloading it.
     .fix-add-up = Add up what is plugged in beyond { $first }. Keep it at { $limit } or less. Read the amps on the cord’s tag; the smaller counts.
 
-OVER004 = { $first } cannot give all its receptacles full power at once
-    .why = Its breakers add up to { $sum }, and what feeds it gives { $feed }. This is ordinary. It means you share.
-    .fix-sum = Keep everything on { $first } together at { $feed } or less, and at { $hours } or less for three hours or more. The card shows what may run together.
-
 OVER005 = { $fix ->
     [set] On a short circuit the generator stops, not the breaker
     [look] We do not know if a short circuit trips the breaker

@@ -15,14 +15,14 @@ NOISE001 = { $fix ->
     .fix-look = Busque “dB” en el manual, con la distancia a la que se midió. Pregunte al encargado del lugar antes de usarlo. Nunca lo encierre ni lo cubra.
 
 NOISE002 = { $fix ->
-    [move-assumed] Algunas cosas funcionarían de noche
-    [life-assumed] Algunas cosas funcionarían de noche
-   *[other] Algunas cosas funcionarían en horas de silencio
+    [move-assumed] Funcionarían de noche: { $about }
+    [life-assumed] Funcionarían de noche: { $about }
+   *[other] Funcionarían en horas de silencio: { $about }
   }
     .why = { $fix ->
-        [move-assumed] No sabemos cuándo debe haber silencio en el campamento; supusimos { $quiet }. Estas funcionan entonces: { $about }.
-        [life-assumed] No sabemos cuándo debe haber silencio en el campamento; supusimos { $quiet }. Estas funcionan entonces: { $about }.
-       *[other] El campamento debe estar en silencio: { $quiet }. Estas funcionan entonces: { $about }.
+        [move-assumed] No sabemos cuándo debe haber silencio en el campamento; supusimos { $quiet }.
+        [life-assumed] No sabemos cuándo debe haber silencio en el campamento; supusimos { $quiet }.
+       *[other] El campamento debe estar en silencio: { $quiet }.
       }
     .fix-move = Páselas a otras horas, o aliméntelas con una batería cargada de día.
     .fix-life = Sus horas no cambian. Pregunte al encargado del lugar antes de venir, o aliméntelo entonces con una batería hecha para ello y cargada de día.

@@ -34,10 +34,6 @@ OVER003 = { $first } soporta menos de lo que permite su { -breaker }
     .why = { $first } soporta { $limit }, y el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable, pero ningún { -breaker } le impide sobrecargarlo.
     .fix-add-up = Sume lo que esté enchufado más allá de { $first }. Manténgalo en { $limit } o menos. Lea los amperios en la etiqueta del cable; vale la cifra menor.
 
-OVER004 = { $first } no puede dar toda la potencia a todos sus { -receptacle(form: "many") } a la vez
-    .why = Sus { -breaker(form: "many") } suman { $sum }, y lo que le llega es { $feed }. Es normal. Significa que hay que compartir.
-    .fix-sum = Todo lo enchufado en { $first }, junto, no debe pasar de { $feed }, ni de { $hours } durante tres horas o más. La tarjeta muestra qué puede funcionar a la vez.
-
 OVER005 = { $fix ->
     [set] En un cortocircuito se para el generador, no salta el { -breaker }
     [look] No se sabe si un cortocircuito dispara el { -breaker }

@@ -15,14 +15,14 @@ NOISE001 = { $fix ->
     .fix-look = Cherchez « dB » dans le manuel, avec la distance de mesure. Demandez au responsable du camping avant de démarrer. N’enfermez et ne couvrez jamais le moteur.
 
 NOISE002 = { $fix ->
-    [move-assumed] Des appareils marcheraient la nuit
-    [life-assumed] Des appareils marcheraient la nuit
-   *[other] Des appareils marcheraient aux heures de silence
+    [move-assumed] Marcheraient la nuit : { $about }
+    [life-assumed] Marcheraient la nuit : { $about }
+   *[other] Marcheraient aux heures de silence : { $about }
   }
     .why = { $fix ->
-        [move-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }. Ceux-ci fonctionnent alors : { $about }.
-        [life-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }. Ceux-ci fonctionnent alors : { $about }.
-       *[other] Le camping doit être silencieux : { $quiet }. Ceux-ci fonctionnent alors : { $about }.
+        [move-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }.
+        [life-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }.
+       *[other] Le camping doit être silencieux : { $quiet }.
       }
     .fix-move = Changez leurs heures, ou alimentez-les d’une batterie chargée le jour.
     .fix-life = Ses heures ne changent pas. Demandez au responsable du camping avant de venir, ou alimentez-le alors d’une batterie faite pour lui et chargée le jour.

@@ -34,10 +34,6 @@ OVER003 = { $first } supporte moins que son disjoncteur ne permet
     .why = { $first } supporte { $limit }, et le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. C’est permis pour cette rallonge, mais aucun disjoncteur ne vous empêche de la surcharger.
     .fix-add-up = Additionnez ce qui est branché après { $first }. Ne dépassez pas { $limit }. Lisez les ampères sur l’étiquette de la rallonge ; le plus petit compte.
 
-OVER004 = { $first } ne peut pas donner la pleine puissance à toutes ses prises à la fois
-    .why = Ses disjoncteurs font { $sum } en tout, et ce qui l’alimente donne { $feed }. C’est ordinaire. Cela veut dire qu’on partage.
-    .fix-sum = Pour tout ce qui est sur { $first }, ne dépassez pas { $feed }, ni { $hours } pendant trois heures ou plus. La carte montre ce qui peut fonctionner ensemble.
-
 OVER005 = { $fix ->
     [set] En court-circuit, c’est { -generator(form: "the") } qui s’arrête, pas le disjoncteur
     [look] On ignore si un court-circuit déclenche le disjoncteur

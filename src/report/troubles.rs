@@ -72,7 +72,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK011", "count"),
     ]),
     // Add up what is on.
-    of_all(&[("OVER003", "*"), ("OVER004", "*")]),
+    of_all(&[("OVER003", "*")]),
     // Lay it out.
     of_part(&[
         ("CORD003", "unwind"),
@@ -81,6 +81,8 @@ const DEEDS: &[Deed] = &[
     ]),
     // Another box, or none.
     of_part(&[
+        ("OVER001", "receptacle"),
+        ("OVER001", "wiring"),
         ("SHOCK004", "box"),
         ("SHOCK005", "known"),
         ("SHOCK006", "home-made"),
@@ -136,6 +138,14 @@ const DEEDS: &[Deed] = &[
     of_all(&[("POWER008", "*"), ("SHOCK004", "sets")]),
 ];
 
+/// Remedies by which a cord is not used at all.
+const UNUSED: &[(&str, &str)] = &[
+    ("OVER001", "cord"),
+    ("OVER001", "splitter"),
+    ("CORD004", "replace"),
+    ("SHOCK011", "leave"),
+];
+
 /// The troubles of these findings, in their order.
 #[must_use]
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
@@ -185,14 +195,23 @@ fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
         let mut owners = one.about.iter().map(|id| owner(plan, id));
         owners.any(|part| other.about.iter().any(|id| owner(plan, id) == part))
     };
-    DEEDS.iter().any(|deed| {
+    // Of a cord that is not used, nothing else needs to be found out.
+    let unused = UNUSED.contains(&(one.code, one.fix.key))
+        && other.area == "cord"
+        && other.signal > one.signal
+        && other
+            .about
+            .iter()
+            .all(|id| one.about.contains(owner(plan, id)));
+    let by_deed = DEEDS.iter().any(|deed| {
         let cleared = |finding: &Finding| {
             deed.clears.iter().any(|(code, fix)| {
                 *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
             })
         };
         cleared(one) && cleared(other) && (!deed.same_part || in_common())
-    })
+    });
+    unused || by_deed
 }
 
 #[cfg(test)]
@@ -340,6 +359,19 @@ mod tests {
             codes.contains(&"SHOCK004") && codes.contains(&"SHOCK013")
         });
         assert!(together);
+    }
+
+    /// A splitter behind a breaker that is too big is not used: what nobody knows of its jacket then matters
+    /// to nobody. Behind a breaker that fits, it does.
+    #[test]
+    fn of_a_cord_that_is_not_used_nothing_else_is_asked() {
+        let splitter = [
+            ("ends = [\"L5-30R\"]", "ends = [\"L5-30R\", \"5-20R\"]"),
+            ("from = \"long\"", "from = \"long.1\""),
+            ("outdoor = true # long", "outdoor = \"unknown\""),
+        ];
+        assert!(codes(&splitter, "OVER001").contains(&"CORD002"));
+        assert_eq!(codes(&splitter[2..], "CORD002"), ["CORD002"]);
     }
 
     /// Two cords with one fault each are two things to do.

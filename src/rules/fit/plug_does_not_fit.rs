@@ -173,6 +173,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .iter()
         .filter(|load| !wrong_volts.contains(&load.id))
         .filter(|load| crowded.iter().all(|(id, _)| **id != load.id))
+        // Of what hangs on a part that hangs on nothing, only that part is told.
+        .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))
         .filter(|load| {
             let unplaced = facts.figures.sharing.unplaced.iter().any(|unplaced| {
                 unplaced.reason == "no-receptacle-fits"

@@ -10,7 +10,7 @@
 //!
 //! ## The arithmetic
 //! None: one source is one source, however large. A device whose plan says that a battery made for it
-//! takes over for the night is a notice, and nothing tells anybody to get one. "I don't know" and silence
+//! takes over for the night is a caution, and nothing tells anybody to get one. "I don't know" and silence
 //! count as none: a warning. So is a thing of which nobody knows what it does. A wheelchair is such a
 //! device: whoever sits in it goes nowhere without it. A plan does not say which device is for oxygen, so
 //! each finding tells how far that stays from flames: 10 ft (3.048 m). Some suppliers say 15 ft.
@@ -71,7 +71,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for (about, signal, fix) in [
         (medical(false, true), Signal::Warning, "battery"),
         (medical(false, false), Signal::Warning, "find-out"),
-        (medical(true, true), Signal::Notice, "charged"),
+        (medical(true, true), Signal::Caution, "charged"),
     ] {
         if !about.is_empty() {
             let flames = values([("flames", FLAMES.into())]);
@@ -140,7 +140,7 @@ mod tests {
             ("", Signal::Warning),
             ("backup = \"unknown\"", Signal::Warning),
             ("backup = false", Signal::Warning),
-            ("backup = true", Signal::Notice),
+            ("backup = true", Signal::Caution),
         ] {
             let kind = format!("kind = \"medical\"\n{backup}");
             let edits = [("kind = \"electronic\" # fan", kind.as_str())];

@@ -4,7 +4,6 @@ crate::rules::area! {
     unprotected_rating,
     continuous_over_80_percent,
     cord_limits_load,
-    feed_limits_branches,
     current_limited_fault,
     breaker_overloaded,
 }

@@ -20,8 +20,9 @@ const WHOLE: Ratio = Ratio::from_permille(1000);
 pub(crate) const COILED_DIVISOR: i64 = 3;
 /// A cord of unknown gauge is taken for the thinnest that is made.
 pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
-/// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.
-pub(crate) const UNKNOWN_WIRING: Wire = Wire::Awg(14);
+/// A box of unknown wiring likewise, unless it is listed: one that somebody made may be wired with what was cut
+/// from such a cord.
+pub(crate) const UNKNOWN_WIRING: Wire = UNKNOWN_CORD;
 /// 100 ft, the longest cord that is commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.

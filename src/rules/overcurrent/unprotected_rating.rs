@@ -23,7 +23,8 @@
 //!   end: a listed one as far as its listing goes (240.5(B)(3)), one put together in the field by its
 //!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
-//! - wiring inside a listed box, for which the listing answers.
+//! - wiring inside a listed box, for which the listing answers. In any other box, wire that nobody knows is
+//!   taken for 18 AWG: whoever made it may have used what was cut from a thin cord.
 //!
 //! The report and the worksheet give the breaker or the allowance of every part, by name.
 //!
@@ -629,6 +630,26 @@ mod tests {
             ("inlet = \"L5-30P\"", "inlet = \"5-15P\""),
         ];
         let codes = |more: &[(&'static str, &'static str)]| {
+    /// Wire inside a box: 14 AWG is put behind 15 A, and 16 AWG carries 10 A (NEC table 400.5(A)(1), column A).
+    /// Nobody knows is no better than the thin one that it may be; a listing answers for the wire.
+    #[test]
+    fn wire_that_nobody_knows_is_no_better_than_thin_wire() {
+        for (listed, wire, is_danger) in [
+            ("false", "wire = \"14 AWG\"", false),
+            ("false", "wire = \"16 AWG\"", true),
+            ("false", "wire = \"unknown\"", true),
+            ("\"unknown\"", "", true),
+            ("true", "wire = \"unknown\"", false),
+        ] {
+            let found = found(&[
+                ("listed = true", &*format!("listed = {listed}")),
+                ("wire = \"14 AWG\" # left", wire),
+            ]);
+            let expected = if is_danger { vec![("wiring", vec!["left".to_owned()])] } else { vec![] };
+            assert_eq!(found, expected, "{listed} {wire}");
+        }
+    }
+
             let mut edits = SMALL.to_vec();
             edits.extend_from_slice(more);
             let found = findings(&edits).into_iter();

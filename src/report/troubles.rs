@@ -54,6 +54,7 @@ const DEEDS: &[Deed] = &[
         ("CORD006", "*"),
         ("CORD008", "*"),
         ("OVER001", "cord"),
+        ("OVER001", "thicker"),
         ("OVER001", "splitter"),
         ("OVER003", "*"),
         ("SHOCK011", "leave"),

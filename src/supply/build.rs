@@ -125,6 +125,7 @@ impl<'a> Builder<'a> {
     fn push(&mut self, mut node: Node) -> NodeIx {
         node.laid_out = node.laid_out.max(node.rating);
         node.when_cool = node.when_cool.max(node.rating);
+        node.unwound = node.unwound.max(node.rating);
         self.supply.nodes.push(node);
         NodeIx(self.supply.nodes.len() - 1)
     }
@@ -140,6 +141,7 @@ impl<'a> Builder<'a> {
             reason: LimitReason::NotFed,
             laid_out: Current::ZERO,
             when_cool: Current::ZERO,
+            unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: self.supply.node(parent).protected_at,
@@ -204,6 +206,7 @@ impl<'a> Builder<'a> {
             reason,
             laid_out: Current::ZERO,
             when_cool: Current::ZERO,
+            unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: None,
@@ -551,6 +554,7 @@ impl<'a> Builder<'a> {
         if legs.is_some() {
             node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
             node.when_cool = node.laid_out.min(lying(cool));
+            node.unwound = node.laid_out.min(straight);
             node.rating = node.laid_out.min(ampacity);
             node.reason = if node.laid_out <= ampacity {
                 if node.laid_out == plug {

@@ -173,6 +173,8 @@ pub struct Node {
     pub laid_out: Current,
     /// What it may carry in air of 30 °C, lying as it does: `rating`, but of a hot cord.
     pub when_cool: Current,
+    /// What it may carry laid out straight, in the air expected: `rating`, but of a coiled cord.
+    pub unwound: Current,
     /// The share of `rating` for three hours or more.
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.

@@ -15,7 +15,7 @@ pub(super) struct Exposed {
     pub used: Vec<NodeIx>,
     /// Those that a camper is plugged into.
     pub campers: Vec<NodeIx>,
-    /// Those with a free household socket, which anybody may use.
+    /// Those with a free household socket, which anybody may use, or that lead to nothing usable.
     pub free: Vec<NodeIx>,
 }
 
@@ -50,12 +50,16 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         let household = matches!(shape.0, Configuration::N5_15 | Configuration::N5_20);
         let used = here.peek().is_some();
         let bonded = socket.is_some_and(|socket| socket.at == at);
-        let taken = facts.supply.fed_from(at).count() + usize::from(bonded);
-        if used && here.all(|need| camper(need.load)) {
-            exposed.campers.push(at);
-        } else if used || nowhere_else(at) {
+        // What leads to nothing usable comes out again.
+        let (gear, leads_on) = (facts.supply.fed_from(at), |it| facts.verdicts.leads_on(it));
+        let taken = gear.filter(|(fed, _)| leads_on(*fed)).count() + usize::from(bonded);
+        let dead_end = facts.verdicts.refused(at).is_none() && !leads_on(at);
+        // A camper there takes nothing from what an appliance needs it for.
+        if nowhere_else(at) || used && !here.all(|need| camper(need.load)) {
             exposed.used.push(at);
-        } else if household && taken < usize::from(sockets) {
+        } else if used {
+            exposed.campers.push(at);
+        } else if (household || dead_end) && taken < usize::from(sockets) {
             exposed.free.push(at);
         }
     }

@@ -162,6 +162,9 @@ pub enum Admits {
     Everything,
     /// Only what [`Verdict::only`] names.
     Named,
+    /// No appliance: only a cord with ground-fault protection built in, of which the end alone is used. Of a
+    /// cord or box, the same of its receptacles.
+    Guarded,
     /// Nothing.
     Nothing,
 }
@@ -177,7 +180,8 @@ pub struct Because {
     pub lifted_by: Option<&'static str>,
 }
 
-/// The verdict on one receptacle, cord or box that is connected.
+/// The verdict on one receptacle, cord or box that is connected, or that the plan plugs in where it cannot
+/// be.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Verdict {
     /// The part.
@@ -694,6 +698,21 @@ impl Report {
         let verdict = self.verdict(id)?;
         let why = verdict.why.as_ref()?;
         (verdict.admits == Admits::Nothing).then_some(why)
+    }
+
+    /// Why nothing may be plugged in here but a cord with ground-fault protection built in, if so.
+    #[must_use]
+    pub fn guarded(&self, id: &Id) -> Option<&Because> {
+        let verdict = self.verdict(id)?;
+        let why = verdict.why.as_ref()?;
+        (verdict.admits == Admits::Guarded).then_some(why)
+    }
+
+    /// Whether something that the plan has may be plugged in here: only then has it amps to tell.
+    #[must_use]
+    pub fn usable(&self, id: &Id) -> bool {
+        let verdict = self.verdict(id);
+        verdict.is_none_or(|it| matches!(it.admits, Admits::Everything | Admits::Named))
     }
 
     /// The finding in whose words a reason is told.

@@ -641,6 +641,18 @@ impl<'a> Builder<'a> {
             }
         }
         let from_of: BTreeMap<&Id, Option<&Id>> = parts.iter().copied().collect();
+        let begins = |part: &'a Id| {
+            let mut at = part;
+            while !self.refused.contains_key(at) && !leads_back(at, &from_of, &part_of) {
+                let from = from_of.get(at).copied().flatten();
+                let Some(above) = from.and_then(|from| part_of.get(from)) else {
+                    break;
+                };
+                at = above;
+            }
+            at.clone()
+        };
+        let mut detached = Vec::new();
         for (part, from) in parts {
             if self.reached.contains(part) {
                 continue;
@@ -654,11 +666,13 @@ impl<'a> Builder<'a> {
                     Some(_) => DetachReason::UpstreamDetached,
                 },
             };
-            self.supply.detached.push(Detached {
+            detached.push(Detached {
                 id: part.clone(),
                 reason,
+                begins: begins(part),
             });
         }
+        self.supply.detached = detached;
     }
 }
 

@@ -227,6 +227,8 @@ pub struct Detached {
     pub id: Id,
     /// Why.
     pub reason: DetachReason,
+    /// The part to look at: this one, or that which it hangs on and which hangs on nothing.
+    pub begins: Id,
 }
 
 /// The whole tree.

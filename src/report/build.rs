@@ -4,7 +4,7 @@ use super::loads::{self, LoadUnit};
 use super::{
     Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
     Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
-    proofs, troubles, volts,
+    proofs, telling, troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -221,9 +221,8 @@ fn of_points(
 ) -> Vec<Verdict> {
     let id = |at: NodeIx| &supply.node(at).id;
     let lifted_by = |refusal: &Refusal| {
-        let mut of_rule = findings.iter().filter(|it| it.code == refusal.cause.code());
-        let finding = of_rule.find(|finding| finding.about.contains(id(refusal.at)));
-        finding.map(|finding| finding.fix.key)
+        let (code, at) = (refusal.cause.code(), id(refusal.at));
+        telling(findings, &figures.limits, code, at).map(|finding| finding.fix.key)
     };
     let mut points: Vec<Verdict> = Vec::new();
     for (at, node) in supply.nodes.iter().enumerate() {

@@ -679,6 +679,25 @@ impl Report {
     /// each of them is wrong with it alone, and is mended there.
     pub(crate) const ONE_BY_ONE: [&str; 6] = [
         "SHOCK001",
+/// The finding of a rule that is about a part; where none names it, that about the device and the joint that
+/// leave it without protection, with others in use there.
+fn telling<'a>(
+    findings: &'a [Finding],
+    limits: &[Limit],
+    code: &str,
+    at: &Id,
+) -> Option<&'a Finding> {
+    let of_rule = || findings.iter().filter(|it| it.code == code);
+    let shock = limits.iter().find(|limit| limit.id == *at);
+    let names = |finding: &Finding, value: &str, part: &Option<Id>| {
+        part.is_some() && finding.values.get(value) == part.as_ref().map(Value::from).as_ref()
+    };
+    of_rule().find(|it| it.about.contains(at)).or_else(|| {
+        let shock = &shock?.shock;
+        of_rule().find(|it| names(it, "device", &shock.by) && names(it, "joint", &shock.joint))
+    })
+}
+
         "SHOCK013",
         "CORD002",
         "CORD004",
@@ -718,8 +737,7 @@ impl Report {
     /// The finding in whose words a reason is told.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
-        let mut of_rule = self.findings.iter().filter(|it| it.code == why.code);
-        of_rule.find(|finding| finding.about.contains(&why.at))
+        telling(&self.findings, &self.figures.limits, why.code, &why.at)
     }
 
     /// How many troubles have this signal.

@@ -336,7 +336,9 @@ mod tests {
         let of = |id: &&str| {
             let (part, end) = id.split_once('.').unwrap_or((id, ""));
             let part = Id::new(part).expect("an id");
-            let id = end.parse().map_or_else(|_| part.clone(), |end| part.end(end));
+            let id = end
+                .parse()
+                .map_or_else(|_| part.clone(), |end| part.end(end));
             let verdict = report.verdict(&id)?;
             Some((verdict.admits, verdict.why.as_ref().map(|why| why.code)))
         };
@@ -377,7 +379,10 @@ mod tests {
         let nothing = Some((Admits::Nothing, Some("OVER001")));
         let ids = ["long", "box", "left", "right"];
         assert_eq!(admits(&[left, right], &ids)[1..], [nothing; 3]);
-        assert_eq!(admits(&[left], &ids), [EVERYTHING, EVERYTHING, nothing, EVERYTHING]);
+        assert_eq!(
+            admits(&[left], &ids),
+            [EVERYTHING, EVERYTHING, nothing, EVERYTHING]
+        );
     }
 
     /// A second box in a single receptacle, with a cord in it; and the same box in the bin.
@@ -392,6 +397,9 @@ mod tests {
         let nothing = Some((Admits::Nothing, Some("FIT001")));
         assert_eq!(admits(&[second], &ids), [EVERYTHING, nothing, nothing]);
         let in_the_bin = SECOND.replace("from = \"long\"\n", "");
-        assert_eq!(admits(&[(second.0, &in_the_bin)], &ids), [EVERYTHING, None, None]);
+        assert_eq!(
+            admits(&[(second.0, &in_the_bin)], &ids),
+            [EVERYTHING, None, None]
+        );
     }
 }

@@ -167,26 +167,46 @@ proptest! {
 #[test]
 fn a_label_says_never_or_only_so() {
     let labels = |edits: &[(&str, &str)]| -> Vec<(String, Option<String>, bool)> {
-        let text = edits.iter().fold(crate::plan::demo::MENDED.to_owned(), |text, (from, to)| {
-            assert!(text.contains(from), "{from}");
-            text.replace(from, to)
-        });
+        let text = edits
+            .iter()
+            .fold(crate::plan::demo::MENDED.to_owned(), |text, (from, to)| {
+                assert!(text.contains(from), "{from}");
+                text.replace(from, to)
+            });
         let plan = crate::plan::read(&text).expect("a plan");
         let report = crate::report::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let of = |id: &&str| {
             let mut items = labels["items"].as_array().into_iter().flatten();
-            let item = items.find(|item| text_of(item, "id") == *id).expect("a label");
+            let item = items
+                .find(|item| text_of(item, "id") == *id)
+                .expect("a label");
             let stop = item["stop"].as_str().map(str::to_owned);
-            (text_of(item, "kind").to_owned(), stop, !item["long"].is_null())
+            (
+                text_of(item, "kind").to_owned(),
+                stop,
+                !item["long"].is_null(),
+            )
         };
         ["front", "tents"].iter().map(of).collect()
     };
     let stopped = |words: &str| ("refuse".to_owned(), Some(words.to_owned()), false);
     let carries = |kind: &str| (kind.to_owned(), None, true);
     assert_eq!(labels(&[]), [carries("receptacle"), carries("cord")]);
-    let plain = ("coiled = false\ngfci = true", "coiled = false\ngfci = false");
-    assert_eq!(labels(&[plain]), [stopped("GFCI CORD ONLY"), stopped("GFCI CORD ONLY")]);
-    let big = ("breaker = \"20 A\"\ntrips_at", "breaker = \"60 A\"\ntrips_at");
-    assert_eq!(labels(&[plain, big]), [stopped("DO NOT USE"), stopped("DO NOT USE")]);
+    let plain = (
+        "coiled = false\ngfci = true",
+        "coiled = false\ngfci = false",
+    );
+    assert_eq!(
+        labels(&[plain]),
+        [stopped("GFCI CORD ONLY"), stopped("GFCI CORD ONLY")]
+    );
+    let big = (
+        "breaker = \"20 A\"\ntrips_at",
+        "breaker = \"60 A\"\ntrips_at",
+    );
+    assert_eq!(
+        labels(&[plain, big]),
+        [stopped("DO NOT USE"), stopped("DO NOT USE")]
+    );
 }

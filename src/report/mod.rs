@@ -606,6 +606,11 @@ pub struct LoadFacts {
     pub starting_watts: Amount,
     /// Starting current.
     pub starting_amps: Amount,
+    /// Volt-amperes on each of its legs while it runs, and while it starts: what amps of several are added up
+    /// from, rounded up once.
+    pub running_volt_amps: Amount,
+    /// See [`Self::running_volt_amps`].
+    pub starting_volt_amps: Amount,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
 }
@@ -674,11 +679,6 @@ pub struct Report {
     pub figures: Figures,
 }
 
-impl Report {
-    /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
-    /// each of them is wrong with it alone, and is mended there.
-    pub(crate) const ONE_BY_ONE: [&str; 6] = [
-        "SHOCK001",
 /// The finding of a rule that is about a part; where none names it, that about the device and the joint that
 /// leave it without protection, with others in use there.
 fn telling<'a>(
@@ -698,6 +698,11 @@ fn telling<'a>(
     })
 }
 
+impl Report {
+    /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
+    /// each of them is wrong with it alone, and is mended there.
+    pub(crate) const ONE_BY_ONE: [&str; 6] = [
+        "SHOCK001",
         "SHOCK013",
         "CORD002",
         "CORD004",

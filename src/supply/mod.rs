@@ -17,7 +17,9 @@ pub(crate) use build::{
 pub use limit::{Acts, Governing, SetBy};
 
 use crate::plan::{Id, Leg};
-use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};
+use crate::quantity::{
+    ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage,
+};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::value::Assumption;
 
@@ -261,6 +263,28 @@ impl Supply {
     #[must_use]
     pub fn node(&self, ix: NodeIx) -> &Node {
         &self.nodes[ix.0]
+    }
+
+    /// What a node carries on each leg, in volt-amperes: of the generator its power itself, which its amperes are
+    /// rounded down from.
+    #[must_use]
+    pub fn room(&self, at: NodeIx) -> ApparentPower {
+        match self.node(at).kind {
+            NodeKind::Source => self.of_a_leg(self.rated),
+            _ => ApparentPower::of_capacity(self.node(at).rating, self.volts),
+        }
+    }
+
+    /// The same of the generator for a moment.
+    #[must_use]
+    pub fn peak_room(&self) -> ApparentPower {
+        self.of_a_leg(self.peak)
+    }
+
+    /// Watts are volt-amperes at most.
+    fn of_a_leg(&self, power: Power) -> ApparentPower {
+        let legs = i64::try_from(self.node(NodeIx(0)).legs.all().len()).unwrap_or(1);
+        ApparentPower::from_millivolt_amps(power.milliwatts() / legs)
     }
 
     /// From a node up to the root, the node first.

@@ -22,7 +22,6 @@ print-box = Kasten
 print-for-hours = für Stunden
 print-for-short = für kurze Zeit
 print-for-seconds = für Sekunden
-print-under = unter { $amount }
 print-all-for-hours = gesamt, für Stunden
 print-outlet-limit = { $amps } für Stunden
 

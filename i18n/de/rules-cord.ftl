@@ -2,9 +2,9 @@
 
 CORD001 = { $first } soll mehr tragen, als es verträgt
     .why = { $fix ->
-        [plug] Der Stecker von { $first } ist für { $limit } gemacht. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Der Stecker wird heiß. Betroffen: { $about }.
-        [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß. Betroffen: { $about }.
-       *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Kein Schutzschalter hält das auf: Das Kabel wird nur heiß und kann brennen. Betroffen: { $about }.
+        [plug] Der Stecker von { $first } ist für { $limit } gemacht. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Der Stecker wird heiß und kann brennen. Betroffen: { $about }.
+        [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel wird heiß und kann brennen. Betroffen: { $about }.
+       *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel wird heiß und kann brennen. Betroffen: { $about }.
       }
     .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.
@@ -43,7 +43,7 @@ CORD005 = { $count } lange Kabel hintereinander
     .fix-one-cord = Nehmen Sie ein Kabel, das lang genug ist. Bis dahin halten Sie die Verbindung vom Boden und von Nässe fern, und binden Sie sie so fest, dass sie nicht auseinandergehen kann.
 
 CORD006 = { $first } soll in so heißer Luft zu viel tragen
-    .why = Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Nichts löst aus. Betroffen: { $about }.
+    .why = Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
     .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.
 
 CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel

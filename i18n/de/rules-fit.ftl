@@ -41,9 +41,9 @@ FIT004 = { $fix ->
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
-    .fix-no-room = Schließen Sie es an, während etwas anderes ausgesteckt ist, oder lassen Sie etwas zu Hause.
+    .fix-no-room = Lassen Sie etwas zu Hause: dieses, oder was seinen Platz einnimmt. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
-    .fix-life-room = Schließen Sie es vor allem anderen an, und lassen Sie dafür etwas anderes ausgesteckt.
+    .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
     .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }

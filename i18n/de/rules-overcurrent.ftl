@@ -35,7 +35,7 @@ OVER003 = { $first } verträgt weniger, als sein Schutzschalter durchlässt
 
 OVER004 = { $first } kann nicht allen seinen Steckdosen zugleich die volle Leistung geben
     .why = Seine Schutzschalter ergeben zusammen { $sum }, und was ihn speist, gibt { $feed }. Das ist üblich. Es heißt, dass man sich teilt.
-    .fix-sum = Bleiben Sie mit allem an { $first } zusammen bei { $feed } oder weniger. Die Karte zeigt, was zugleich laufen darf.
+    .fix-sum = Bleiben Sie mit allem an { $first } zusammen bei { $feed } oder weniger, für drei Stunden und mehr bei { $hours } oder weniger. Die Karte zeigt, was zugleich laufen darf.
 
 OVER005 = { $fix ->
     [set] Bei einem Kurzschluss schaltet der Generator ab, nicht der Schutzschalter

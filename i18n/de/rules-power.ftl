@@ -16,12 +16,12 @@ POWER001 = { $fix ->
         [turns] Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg-alone] Es zieht { $demand } auf einer Seite. Jede Seite gibt { $limit } und nicht mehr, also { $over } zu viel, auf jeder Seite.
         [alone] Es allein verlangt { $demand }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
-        [amps-alone] Es allein zieht { $demand }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
+        [amps-alone] Es allein zieht { $demand }, mehr, als seine Watt erwarten lassen. Der Generator gibt { $limit }, also sind es { $over } zu viel.
         [life-alone] { life-it } Verlangt werden { $demand }, und der Generator kann dafür auf Dauer höchstens { $limit } geben: Es fehlen { $over }.
         [life-off] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [life-turns] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
-       *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel, obwohl die Watt gut aussehen.
+       *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel. Manche ziehen mehr, als ihre Watt erwarten lassen.
       }
     .fix-turns = Lassen Sie sie abwechselnd laufen. Geben Sie jedem seine Stunden, oder lassen Sie eines zu Hause. Sehen Sie zuerst { $first } an: Es verlangt am meisten.
     .fix-hours = Lassen Sie sie abwechselnd laufen: Die Karte zeigt, was zusammen geht. Oder schreiben Sie in den Plan, wann jedes läuft.

@@ -22,7 +22,6 @@ print-box = Box
 print-for-hours = for hours
 print-for-short = for a short time
 print-for-seconds = for seconds
-print-under = under { $amount }
 print-all-for-hours = all together, for hours
 print-outlet-limit = { $amps } for hours
 

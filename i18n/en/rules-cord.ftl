@@ -2,9 +2,9 @@
 
 CORD001 = { $first } is asked for more than it carries
     .why = { $fix ->
-        [plug] The plug of { $first } is made for { $limit }. It is asked for { $demand }. No breaker stops that: the plug gets hot. Involved: { $about }.
-        [tag] Cords like { $first } (wire: { $wire }) are usually marked { $limit } at its length. It is asked for { $demand }. No breaker stops that: the cord just gets hot. Involved: { $about }.
-       *[other] { $first } (wire: { $wire }) carries { $limit } at most. It is asked for { $demand }. No breaker stops that: the cord just gets hot and can burn. Involved: { $about }.
+        [plug] The plug of { $first } is made for { $limit }. It is asked for { $demand }. No breaker trips at { $limit }: the plug gets hot and can burn. Involved: { $about }.
+        [tag] Cords like { $first } (wire: { $wire }) are usually marked { $limit } at its length. It is asked for { $demand }. No breaker trips at { $limit }: the cord gets hot and can burn. Involved: { $about }.
+       *[other] { $first } (wire: { $wire }) carries { $limit } at most. It is asked for { $demand }. No breaker trips at { $limit }: the cord gets hot and can burn. Involved: { $about }.
       }
     .fix-thicker = Plug some of it in elsewhere, run fewer things on it at once, or use a thicker cord (a smaller AWG number is thicker).
     .fix-unwind = Unwind the whole cord before you use it. A coil cannot get rid of its heat.
@@ -43,7 +43,7 @@ CORD005 = { $count } long cords in a row
     .fix-one-cord = Use one cord that is long enough. Until then, keep the joint off the ground, out of the wet, and tied so that it cannot pull apart.
 
 CORD006 = { $first } is asked for too much in air this hot
-    .why = Cords are rated for air of 86 °F (30 °C). In air of { $air } this one carries { $limit }, not { $cool }. It is asked for { $demand }. Nothing trips. Involved: { $about }.
+    .why = Cords are rated for air of 86 °F (30 °C). In air of { $air } this one carries { $limit }, not { $cool }. It is asked for { $demand }. No breaker trips at { $limit }. Involved: { $about }.
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
 
 CORD007 = The power strip { $first } is plugged into another cord

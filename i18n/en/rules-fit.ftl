@@ -41,9 +41,9 @@ FIT004 = { $fix ->
        *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
-    .fix-no-room = Plug it in while something else is unplugged, or leave something at home.
+    .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
     .fix-life-large = Use an outlet that carries { $demand }. If there is none: { life-cannot }
-    .fix-life-room = Plug it in before anything else, and leave something else unplugged for it.
+    .fix-life-room = Leave something else at home for it, and check again.
     .fix-refused = Clear what is wrong there first, or leave it at home.
 
 FIT005 = Two shapes here are easy to mix up: { $one } and { $other }

@@ -35,7 +35,7 @@ OVER003 = { $first } carries less than its breaker allows
 
 OVER004 = { $first } cannot give all its receptacles full power at once
     .why = Its breakers add up to { $sum }, and what feeds it gives { $feed }. This is ordinary. It means you share.
-    .fix-sum = Keep everything on { $first } together at { $feed } or less. The card shows what may run together.
+    .fix-sum = Keep everything on { $first } together at { $feed } or less, and at { $hours } or less for three hours or more. The card shows what may run together.
 
 OVER005 = { $fix ->
     [set] On a short circuit the generator stops, not the breaker

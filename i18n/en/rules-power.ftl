@@ -16,12 +16,12 @@ POWER001 = { $fix ->
         [turns] These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
         [leg-alone] It draws { $demand } on one side. Each side gives { $limit } and no more, so it is { $over } too much, on either side.
         [alone] It asks for { $demand } by itself. The generator can keep up { $limit }, so it is { $over } too much.
-        [amps-alone] It draws { $demand } by itself. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
+        [amps-alone] It draws { $demand } by itself, more than its watts suggest. The generator gives { $limit }, so it is { $over } too much.
         [life-alone] { life-it } It asks for { $demand }, and the generator can keep up { $limit } for it at most: { $over } short.
         [life-off] { life-on } These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
         [life-turns] { life-on } These ask for { $demand } together: { $about }. The generator can keep up { $limit }, so it is { $over } too much.
         [leg] These load one side: { $about }. They draw { $demand } on one side and each side gives { $limit }, so it is { $over } too much.
-       *[other] These draw { $demand } together: { $about }. The generator gives { $limit }, so it is { $over } too much, though the watts look fine.
+       *[other] These draw { $demand } together: { $about }. The generator gives { $limit }, so it is { $over } too much. Some draw more than their watts suggest.
       }
     .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it asks for the most.
     .fix-hours = Run them in turns: the card shows what goes together. Or say in the plan when each one runs.

@@ -22,7 +22,6 @@ print-box = Caja
 print-for-hours = durante horas
 print-for-short = por poco tiempo
 print-for-seconds = unos segundos
-print-under = menos de { $amount }
 print-all-for-hours = total, durante horas
 print-outlet-limit = { $amps } durante horas
 

@@ -2,9 +2,9 @@
 
 CORD001 = A { $first } se le pide más de lo que soporta
     .why = { $fix ->
-        [plug] La clavija de { $first } está hecha para { $limit }. Se le piden { $demand }. Ningún { -breaker } lo impide: la clavija se calienta. Intervienen: { $about }.
-        [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. Se le piden { $demand }. Ningún { -breaker } lo impide: el cable solo se calienta. Intervienen: { $about }.
-       *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } lo impide: el cable solo se calienta y puede arder. Intervienen: { $about }.
+        [plug] La clavija de { $first } está hecha para { $limit }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: la clavija se calienta y puede arder. Intervienen: { $about }.
+        [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se calienta y puede arder. Intervienen: { $about }.
+       *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se calienta y puede arder. Intervienen: { $about }.
       }
     .fix-thicker = Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más grueso (un número AWG menor es más grueso).
     .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
@@ -43,7 +43,7 @@ CORD005 = { $count } cables largos, uno tras otro
     .fix-one-cord = Use un solo cable que alcance. Hasta entonces, mantenga la unión separada del suelo, lejos de la humedad y atada de modo que no pueda soltarse.
 
 CORD006 = A { $first } se le pide demasiado con el aire tan caliente
-    .why = Los cables se calculan para aire a 86 °F (30 °C). Con aire a { $air }, este soporta { $limit }, no { $cool }. Se le piden { $demand }. Nada se dispara. Intervienen: { $about }.
+    .why = Los cables se calculan para aire a 86 °F (30 °C). Con aire a { $air }, este soporta { $limit }, no { $cool }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }. Intervienen: { $about }.
     .fix-less = Haga funcionar menos cosas en él mientras haga calor, o use un cable más grueso. Póngalo a la sombra.
 
 CORD007 = La regleta { $first } está enchufada en otro cable

@@ -41,9 +41,9 @@ FIT004 = { $fix ->
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
-    .fix-no-room = Enchúfelo mientras otra cosa esté desenchufada, o deje algo en casa.
+    .fix-no-room = Deje algo en casa: esto, o lo que ocupa su lugar. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
-    .fix-life-room = Enchúfelo antes que nada, y deje desenchufada otra cosa por él.
+    .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
     .fix-refused = Resuelva antes lo que falla ahí, o déjelo en casa.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }

@@ -35,7 +35,7 @@ OVER003 = { $first } soporta menos de lo que permite su { -breaker }
 
 OVER004 = { $first } no puede dar toda la potencia a todos sus { -receptacle(form: "many") } a la vez
     .why = Sus { -breaker(form: "many") } suman { $sum }, y lo que le llega es { $feed }. Es normal. Significa que hay que compartir.
-    .fix-sum = Todo lo enchufado en { $first }, junto, no debe pasar de { $feed }. La tarjeta muestra qué puede funcionar a la vez.
+    .fix-sum = Todo lo enchufado en { $first }, junto, no debe pasar de { $feed }, ni de { $hours } durante tres horas o más. La tarjeta muestra qué puede funcionar a la vez.
 
 OVER005 = { $fix ->
     [set] En un cortocircuito se para el generador, no salta el { -breaker }

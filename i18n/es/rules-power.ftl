@@ -16,12 +16,12 @@ POWER001 = { $fix ->
         [turns] Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg-alone] Toma { $demand } en un lado. Cada lado da { $limit } y no más; son { $over } de más, en cualquiera de los dos.
         [alone] Por sí solo pide { $demand }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
-        [amps-alone] Por sí solo consume { $demand }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
+        [amps-alone] Por sí solo consume { $demand }, más de lo que dicen sus vatios. El generador da { $limit }, así que son { $over } de más.
         [life-alone] { life-it } Pide { $demand }, y el generador puede darle de forma continua { $limit } como máximo: faltan { $over }.
         [life-off] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [life-turns] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
-       *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más, aunque por los vatios parezca bien.
+       *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más. Algunos consumen más de lo que dicen sus vatios.
       }
     .fix-turns = Hágalos funcionar por turnos. Dé a cada uno sus horas, o deje uno en casa. Mire primero { $first }: es el que más pide.
     .fix-hours = Hágalos funcionar por turnos: la tarjeta muestra cuáles van juntos. O diga en el plan cuándo funciona cada uno.

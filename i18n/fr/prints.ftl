@@ -22,7 +22,6 @@ print-box = Coffret
 print-for-hours = en continu
 print-for-short = un court moment
 print-for-seconds = au démarrage
-print-under = moins de { $amount }
 print-all-for-hours = en tout, en continu
 print-outlet-limit = { $amps } en continu
 

@@ -2,9 +2,9 @@
 
 CORD001 = On demande à { $first } plus que sa limite
     .why = { $fix ->
-        [plug] La fiche de { $first } est faite pour { $limit }. On lui demande { $demand }. Aucun disjoncteur n’arrête cela : la fiche chauffe. En cause : { $about }.
-        [tag] Les rallonges comme { $first } (fil : { $wire }) portent d’ordinaire la marque { $limit } à cette longueur. On lui demande { $demand }. Aucun disjoncteur n’arrête cela : la rallonge chauffe. En cause : { $about }.
-       *[other] { $first } (fil : { $wire }) supporte { $limit } au plus. On lui demande { $demand }. Aucun disjoncteur n’arrête cela : la rallonge chauffe, et elle peut brûler. En cause : { $about }.
+        [plug] La fiche de { $first } est faite pour { $limit }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la fiche chauffe et peut brûler. En cause : { $about }.
+        [tag] Les rallonges comme { $first } (fil : { $wire }) portent d’ordinaire la marque { $limit } à cette longueur. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la rallonge chauffe et peut brûler. En cause : { $about }.
+       *[other] { $first } (fil : { $wire }) supporte { $limit } au plus. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la rallonge chauffe et peut brûler. En cause : { $about }.
       }
     .fix-thicker = Branchez une partie ailleurs, utilisez moins d’appareils à la fois, ou prenez une rallonge plus grosse (numéro AWG plus petit = fil plus gros).
     .fix-unwind = Déroulez toute la rallonge avant de vous en servir. Enroulée, elle ne peut pas évacuer sa chaleur.
@@ -43,7 +43,7 @@ CORD005 = { $count } longues rallonges à la suite
     .fix-one-cord = Prenez une seule rallonge assez longue. D’ici là, gardez le raccord au-dessus du sol, à l’abri de l’eau, et attaché de façon qu’il ne puisse pas se défaire.
 
 CORD006 = On demande trop à { $first } par un air si chaud
-    .why = Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Rien ne se déclenche. En cause : { $about }.
+    .why = Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit }. En cause : { $about }.
     .fix-less = Faites-y marcher moins d’appareils tant qu’il fait chaud, ou prenez une rallonge plus grosse. Posez-la à l’ombre.
 
 CORD007 = La multiprise { $first } est branchée sur une autre rallonge

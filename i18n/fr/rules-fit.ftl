@@ -41,9 +41,9 @@ FIT004 = { $fix ->
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
-    .fix-no-room = Branchez-le pendant qu’un autre est débranché, ou laissez un appareil à la maison.
+    .fix-no-room = Laissez quelque chose à la maison : ceci, ou ce qui prend sa place. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
-    .fix-life-room = Branchez-le avant tout le reste, et laissez autre chose débranché pour lui.
+    .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
     .fix-refused = Réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }

@@ -35,7 +35,7 @@ OVER003 = { $first } supporte moins que son disjoncteur ne permet
 
 OVER004 = { $first } ne peut pas donner la pleine puissance à toutes ses prises à la fois
     .why = Ses disjoncteurs font { $sum } en tout, et ce qui l’alimente donne { $feed }. C’est ordinaire. Cela veut dire qu’on partage.
-    .fix-sum = Ne dépassez pas { $feed } pour tout ce qui est sur { $first }. La carte montre ce qui peut fonctionner ensemble.
+    .fix-sum = Pour tout ce qui est sur { $first }, ne dépassez pas { $feed }, ni { $hours } pendant trois heures ou plus. La carte montre ce qui peut fonctionner ensemble.
 
 OVER005 = { $fix ->
     [set] En court-circuit, c’est { -generator(form: "the") } qui s’arrête, pas le disjoncteur

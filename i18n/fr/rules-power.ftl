@@ -16,12 +16,12 @@ POWER001 = { $fix ->
         [turns] Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [leg-alone] L’appareil tire { $demand } d’un côté. Chaque côté donne { $limit } et pas plus : c’est { $over } de trop, d’un côté comme de l’autre.
         [alone] À lui seul, l’appareil demande { $demand }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
-        [amps-alone] À lui seul, l’appareil consomme { $demand }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
+        [amps-alone] À lui seul, l’appareil consomme { $demand }, plus que ses watts ne le disent. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop.
         [life-alone] { life-it } Il y faut { $demand }, et { -generator(form: "the") } peut y fournir { $limit } en continu au plus : il manque { $over }.
         [life-off] { life-on } Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [life-turns] { life-on } Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [leg] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
-       *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop, même si les watts semblent convenir.
+       *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop. Certains consomment plus que leurs watts ne le disent.
       }
     .fix-turns = Utilisez-les à tour de rôle. Donnez à chacun ses heures, ou laissez-en un à la maison. Voyez { $first } d’abord : c’est ce qui demande le plus.
     .fix-hours = Utilisez-les à tour de rôle : la carte montre ce qui va ensemble. Ou dites dans le plan quand chacun fonctionne.

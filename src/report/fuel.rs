@@ -10,8 +10,9 @@ use std::collections::BTreeMap;
 use super::{Burn, Stretch};
 use crate::plan::{Generator, Site, Span};
 use crate::quantity::{Hours, Percent, Power, narrow};
+use crate::tables::cooling::ENGINE_MINUTES;
 use crate::tables::night::night;
-use crate::tables::refuel::{BESIDE, COOL, POUR, UNKNOWN_TANK, USABLE_FOR_LIFE};
+use crate::tables::refuel::{BESIDE, POUR, UNKNOWN_TANK, USABLE_FOR_LIFE};
 
 /// Minutes in a day.
 pub(super) const DAY: usize = Span::DAY as usize;
@@ -104,7 +105,7 @@ fn running(demand: &[i64; DAY]) -> [bool; DAY] {
         for end in 0..DAY {
             // The last minute of a short break.
             let length = before[end];
-            if length > 0 && length < usize::from(COOL + POUR) && !idle[(end + 1) % DAY] {
+            if length > 0 && length < usize::from(ENGINE_MINUTES + POUR) && !idle[(end + 1) % DAY] {
                 for back in 0..length {
                     runs[(end + DAY - back) % DAY] = true;
                 }
@@ -145,7 +146,7 @@ fn refuelled(site: &Site, day: &Day) -> [bool; DAY] {
     let mut full = [false; DAY];
     for minute in 0..DAY {
         full[(minute + 1) % DAY] =
-            off[minute] >= usize::from(COOL + POUR) && fit[minute] >= usize::from(POUR);
+            off[minute] >= usize::from(ENGINE_MINUTES + POUR) && fit[minute] >= usize::from(POUR);
     }
     full
 }

@@ -157,8 +157,12 @@ fn half(resistance: Resistance) -> Resistance {
 
 /// What the tester's button does at a receptacle behind this protection. Its current leaves through
 /// the protection and comes back by ground and a joint: past the protection, which then trips, or
-/// through it, which then sees nothing.
+/// through it, which then sees nothing. Where nobody knows which outlet a bonding plug is in, nobody can tell
+/// which.
 fn tester_button(grounding: &Grounding<'_>, at: NodeIx, protection: NodeIx) -> Button {
+    if grounding.may_hold_plug(protection) {
+        return Button::Either;
+    }
     let past = grounding.joined_beyond(at, protection, false);
     let through = grounding.joined_beyond(at, protection, true);
     match (past, through) {
@@ -216,6 +220,30 @@ mod tests {
                     (reading, Trips, tester),
                     "{at} {edits:?}"
                 );
+            }
+        }
+    }
+
+    /// Two household outlets with a GFCI each, and nobody said which of them the plug is in.
+    #[test]
+    fn a_plug_that_nobody_has_found_tells_nothing_of_a_button() {
+        let second = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\n\
+                      breaker = \"20 A\"\ngfci = true\n[[cord]]";
+        for (said, front, back) in [
+            ("bonding_plug = true", Button::Either, Button::Either),
+            (
+                "bonding_plug = true\nbonding_plug_in = \"back\"",
+                Button::Trips,
+                Button::Blind,
+            ),
+        ] {
+            let edits = [
+                FLOATING,
+                ("bonding_plug = false", said),
+                ("[[cord]]", second),
+            ];
+            for (at, button) in [("front", front), ("back", back), ("left", Button::Trips)] {
+                assert_eq!(reads(&edits, at).2, button, "{at} {said}");
             }
         }
     }

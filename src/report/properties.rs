@@ -7,9 +7,9 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 
 use super::loads::{self, LoadUnit};
-use super::{Finding, Report, Signal, Value, build, judge};
+use super::{Amount, Finding, Report, Signal, Stretch, Value, build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
-use crate::quantity::{Current, Length, Quantity, Voltage, Wire};
+use crate::quantity::{Current, Length, Power, Quantity, Voltage, Wire};
 use crate::rules::quantity;
 use crate::supply::drop::{Draws, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
@@ -350,6 +350,24 @@ proptest! {
                 );
             }
         }
+    }
+
+    /// No demand of a plan that the set can give empties a tank sooner than the label says, and a tank that
+    /// does not last from one chance to refuel to the next is found.
+    #[test]
+    fn no_tank_lasts_less_than_is_told(plan in any_plan()) {
+        let report = judge(&plan);
+        let energy = &report.figures.energy;
+        let sets = plan.generator.sets();
+        if let (Some(told), Answer::Known(rated)) = (energy.hours_per_tank, plan.generator.rated) {
+            let most = Amount::of(Power::from_milliwatts(rated.milliwatts() * sets));
+            for burn in energy.burns.iter().filter(|burn| burn.watts.amount <= most.amount) {
+                prop_assert!(burn.hours_per_tank.amount >= told.amount, "{burn:?} {told:?}");
+            }
+        }
+        let long = energy.stretch.as_ref().is_some_and(Stretch::is_too_long);
+        let found = report.findings.iter().any(|finding| finding.code == "FUEL001");
+        prop_assert_eq!(long, found);
     }
 
     /// Whoever must do without something is told so.

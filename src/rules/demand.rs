@@ -4,7 +4,7 @@
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
 use crate::plan::{Id, Leg, Load, LoadKind, Plan, Span, Wanted};
-use crate::quantity::{ApparentPower, Current, Length, Power, Quantity};
+use crate::quantity::{ApparentPower, Current, Length, Power, Quantity, Ratio};
 use crate::report::{Amount, Figures, LoadFacts, Value};
 use crate::rules::Facts;
 use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
@@ -19,6 +19,8 @@ pub(super) struct Need<'a> {
     pub facts: &'a LoadFacts,
     /// The receptacle it is at, if it has one.
     pub at: Option<NodeIx>,
+    /// Whether the sharing lets it be there. What has no place is not switched on.
+    placed: bool,
     running: Power,
     starting: Power,
     amps: Current,
@@ -80,6 +82,22 @@ impl Need<'_> {
     /// Whether somebody's health depends on it, or may.
     pub fn life(&self) -> bool {
         self.load.may_be(LoadKind::Medical)
+    }
+
+    /// Whether its watts tell all that it asks of a set: with a power factor below 1 it draws more amperes
+    /// than they suggest, of which a set with one leg has no more for it.
+    pub fn by_watts(&self, supply: &Supply) -> bool {
+        // Each of the two was rounded by itself.
+        let rounding = Current::from_milliamps(1);
+        let amps =
+            |power| Current::of_load(power, Ratio::from_permille(1000), supply.volts) + rounding;
+        supply.node(NodeIx(0)).legs.all().len() > 1
+            || (self.amps <= amps(self.running) && self.starting_amps <= amps(self.starting))
+    }
+
+    /// Whether it may be switched on at all.
+    pub const fn placed(&self) -> bool {
+        self.placed
     }
 
     /// Running power.
@@ -233,6 +251,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             let placed = placed
                 .find(|placed| placed.load == facts.id)
                 .map(|placed| &placed.at);
+            let is_placed = placed.is_some();
             let running: Power = quantity(&facts.running_watts);
             let amps: Current = quantity(&facts.running_amps);
             let apparent: ApparentPower = quantity(&facts.running_volt_amps);
@@ -242,6 +261,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                 at: placed
                     .or(load.on.as_ref())
                     .and_then(|at| supply.receptacle(at)),
+                placed: is_placed,
                 running,
                 starting: quantity::<Power>(&facts.starting_watts).max(running),
                 amps,
@@ -269,6 +289,15 @@ impl<'a> Facts<'a> {
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
         self.needs.clone()
+    }
+
+    /// Those that have a place: what may be switched on.
+    pub(super) fn placed(&self) -> Vec<Need<'a>> {
+        self.needs
+            .iter()
+            .filter(|need| need.placed())
+            .copied()
+            .collect()
     }
 
     /// The needs whose current passes this point.

@@ -2,10 +2,7 @@
 
 use crate::quantity::{Hours, Percent};
 
-/// Minutes for the engine to cool: the longer of the published 15 to 20. FEMA, generator advice, 2020
-/// (from a secondary copy).
-pub const COOL: u16 = 20;
-/// Minutes to pour (common practice, no source).
+/// Minutes to pour once the engine has cooled (common practice, no source).
 pub const POUR: u16 = 10;
 /// So many minutes before and after the night of what somebody's health depends on nobody pours (ours):
 /// a spill, or an engine that does not start again, must not fall into that night.

@@ -61,7 +61,7 @@ pub enum Protection {
         /// Where they are joined.
         joint: NodeIx,
     },
-    /// The same, if they are joined there; nobody knows.
+    /// The same, if they are joined there; nobody knows, or nobody knows where a bonding plug is.
     Doubtful {
         /// The nearest device.
         device: NodeIx,
@@ -144,7 +144,7 @@ impl<'a> Grounding<'a> {
             let beyond = beyond.rev_max();
             match beyond {
                 None => return Protection::Works(device),
-                Some((joint, Sure::Yes)) => {
+                Some((joint, Sure::Yes)) if !self.is_assumed(joint) => {
                     nearest.get_or_insert(Protection::Blind { device, joint });
                 }
                 Some((joint, _)) => {
@@ -191,6 +191,22 @@ impl<'a> Grounding<'a> {
             .fold(Sure::No, |any, (joint, sure)| {
                 any.or(sure.and(self.ground_to(at, *joint)))
             })
+    }
+
+    /// Whether a bonding plug is only assumed to be there.
+    fn is_assumed(&self, joint: NodeIx) -> bool {
+        let socket = self.bonding_socket;
+        socket.is_some_and(|socket| socket.assumed && socket.at == joint)
+    }
+
+    /// Whether a bonding plug may sit behind this device or not, and nobody knows.
+    #[must_use]
+    pub fn may_hold_plug(&self, device: NodeIx) -> bool {
+        let assumed = self.bonding_socket.is_some_and(|socket| socket.assumed);
+        let at_set = |(_, node): (NodeIx, &crate::supply::Node)| {
+            !matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+        };
+        assumed && self.supply.up(device).all(at_set)
     }
 
     fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {

@@ -128,7 +128,7 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
         }),
     )
     .suggest(|_, _| said("no")),
-    // Of one there is nothing to ask.
+    // Without such a plug, or with one receptacle for it, there is nothing to pick.
     step(
         Group::Outlets,
         "bonding",
@@ -144,7 +144,11 @@ pub(in crate::interview) const OUTLETS: &[Step] = &[
     .rather_unknown()
     .when(|draft, _| {
         let several = parts::household_outlets(draft).count() > 1;
-        flow_if(draft.text("generator.neutral") == Some("plug") && several)
+        if draft.text("generator.neutral") == Some("plug") && several {
+            Ask::Flow
+        } else {
+            Ask::No
+        }
     }),
 ];
 

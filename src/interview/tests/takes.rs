@@ -123,7 +123,10 @@ fn walk(draws: &[u32]) -> Machine {
 /// An answer of the kind that the question takes.
 fn any_of(question: &Question, at: usize) -> Input {
     Input::Answer(match &question.kind {
-        Kind::Choice(rows) | Kind::Page(rows) => rows[at % rows.len()].value.clone(),
+        Kind::Choice(rows) | Kind::Page(rows) => {
+            assert!(!rows.is_empty(), "nothing to pick at {}", question.key);
+            rows[at % rows.len()].value.clone()
+        }
         Kind::YesNo => ["yes", "no"][at % 2].to_owned(),
         Kind::Text(_) => TYPED[at % TYPED.len()].to_owned(),
     })

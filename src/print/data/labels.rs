@@ -7,7 +7,7 @@ use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Current, Wire};
 use crate::report::{Acts, Amount, Limit, Report, ShockState};
-use crate::supply::{self, Governing, LimitReason, NodeIx, NodeKind};
+use crate::supply::{self, Governing, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
 #[derive(Debug, Serialize)]
@@ -297,22 +297,12 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
 }
 
 fn short(context: &Context<'_>, limit: &Limit) -> Flow {
-    let flow = flow(
+    flow(
         context,
         &limit.short_amps,
         Some(&limit.short_watts),
         "for-short",
-    );
-    // What a breaker was seen to trip at is not what it holds.
-    if limit.set_by.reason != LimitReason::TripsEarly {
-        return flow;
-    }
-    let under = |amount: &str| context.say("under", &[("amount", amount)]);
-    Flow {
-        amps: under(&flow.amps),
-        watts: flow.watts.as_deref().map(under),
-        ..flow
-    }
+    )
 }
 
 /// Whether something trips at a limit.

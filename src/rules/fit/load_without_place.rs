@@ -15,7 +15,7 @@
 //!
 //! ## What to do
 //! If it is too large: leave it at home, use its lower setting, or use an outlet that carries more.
-//! If all are taken: plug it in when another is unplugged. What the plan puts where it is too much is a
+//! If all are taken: leave it or something else at home. What the plan puts where it is too much is a
 //! warning. So is what somebody's health depends on: it is never set lower, and has its place before
 //! anything else.
 //!

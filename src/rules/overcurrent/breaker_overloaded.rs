@@ -20,8 +20,8 @@
 //! nobody said when the things run, it is a caution.
 //!
 //! Parts on one way that are asked too much by the same things are one finding, with what the least of them
-//! holds. Cords are left to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as
-//! a whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found
+//! holds. What has no place is not switched on. Cords, and what a cord on the way carries less than, are left
+//! to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as a whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found
 //! here either.
 //!
 //! ## What to do
@@ -39,7 +39,7 @@ use crate::plan::{Id, Leg};
 use crate::quantity::Current;
 use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
 
 use super::own_limit::own_limit;
 
@@ -137,17 +137,24 @@ impl<'a> Overload<'a> {
     }
 }
 
-/// Whether the generator, a cord or a part that gives nothing is another rule's.
+/// Whether this rule speaks of the part: the generator, a cord, a part behind a cord that carries less and a
+/// part that gives nothing are others' to tell.
 fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
     let node = facts.supply.node(part);
-    !matches!(node.kind, NodeKind::Source | NodeKind::Cord { .. })
+    node.kind != NodeKind::Source
+        && !is_cord(node)
         && node.reason != LimitReason::NotFed
+        && !facts.supply.up(part).any(|(_, before)| is_cord(before) && before.rating < node.rating)
         && own_limit(facts.plan, facts.supply).is_none_or(|own| !own.spares(node.rating))
+}
+
+const fn is_cord(node: &Node) -> bool {
+    matches!(node.kind, NodeKind::Cord { .. })
 }
 
 /// Every part that is asked for more than it holds, those on one way and by the same things together.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
-    let needs = facts.needs();
+    let needs = facts.placed();
     let mut list: Vec<Overload<'a>> = Vec::new();
     // What is farthest from the generator first.
     for at in (0..facts.supply.nodes.len()).rev() {
@@ -405,6 +412,7 @@ mod tests {
             ("wire = \"14 AWG\" # right", "wire = \"12 AWG\""),
             ("running = \"1500 W\"", "running = \"1700 W\""),
             ("running = \"50 W\"", "running = \"1920 W\""),
+            ("plug = \"5-15P\" # fan", "plug = \"5-20P\""),
         ]);
         assert_eq!(trunk.len(), 1, "{trunk:#?}");
         assert_eq!(amps(&trunk[0], "limit"), 30_000);

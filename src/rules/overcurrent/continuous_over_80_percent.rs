@@ -95,7 +95,7 @@ fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let needs = facts.needs();
+    let needs = facts.placed();
     let mut named: Vec<NodeIx> = Vec::new();
     // Where even a short time is too much, that is the finding, and not this one.
     let short: Vec<NodeIx> = overloads(facts).into_iter().flat_map(|over| over.parts).collect();
@@ -143,7 +143,7 @@ fn room(facts: &Facts<'_>, node: &Node) -> i128 {
 
 /// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
 pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
-    let needs = facts.needs();
+    let needs = facts.placed();
     let parts = facts.supply.nodes.iter().enumerate();
     let mut parts = parts.filter(|(_, node)| !matches!(node.kind, NodeKind::Source));
     parts.any(|(at, node)| {
@@ -157,14 +157,10 @@ pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
 fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
     let busiest = busiest(these, |on| scaled(facts, node, on));
     let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
-    let limit = node.rating.scaled_down(node.continuous);
-    let demand: Current = facts.worst_leg(&busiest.on);
-    let hours: Current = facts.worst_leg(&long);
-    let cord_too_thin = matches!(node.kind, NodeKind::Cord { .. }) && demand > node.rating;
-    let too_long = (hours > limit && !cord_too_thin)
-        || (hours > Current::ZERO
-            && demand <= node.rating
-            && scaled(facts, node, &busiest.on) > room(facts, node));
+    // What is too much even for a short time is other rules' to tell.
+    let too_long = facts.worst_leg(&long) > Current::ZERO
+        && facts.worst_leg(&busiest.on) <= node.rating
+        && scaled(facts, node, &busiest.on) > room(facts, node);
     too_long.then_some(busiest)
 }
 

@@ -10,10 +10,10 @@
 //! ## The arithmetic
 //! The sum of the box's breakers on each leg, each counted once however many receptacles it feeds,
 //! against the smallest rating between the generator and the box's inlet. A box with one breaker shares
-//! with nobody.
+//! with nobody, and a box into which nothing may be plugged has nothing to share.
 //!
 //! ## What to do
-//! Keep the sum of what runs at once below the feed's figure. The card has the table of what may run
+//! Keep the sum of what runs at once below the feed's figures, for hours and for less. The card has the table of what may run
 //! together.
 //!
 //! ## Sources
@@ -59,9 +59,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if !matches!(inlet.kind, NodeKind::Inlet { .. }) {
             continue;
         }
-        let Some(feed) = facts.supply.up(ix).map(|(_, node)| node.rating).min() else {
+        // A box that nothing may be plugged into has nothing to share.
+        if !facts.verdicts.leads_on(ix) {
             continue;
-        };
+        }
+        let limit = facts.supply.limit(ix);
+        let feed = limit.short;
         let breakers: Vec<_> = facts
             .supply
             .fed_from(ix)
@@ -86,7 +89,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(
                 Signal::Notice,
                 about,
-                values([("sum", sum.into()), ("feed", feed.into())]),
+                values([
+                    ("sum", sum.into()),
+                    ("feed", feed.into()),
+                    ("hours", limit.continuous.into()),
+                ]),
                 "sum",
                 values([]),
             );

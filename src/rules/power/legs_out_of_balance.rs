@@ -68,7 +68,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.supply.node(NodeIx(0)).legs.all().len() < 2 {
         return;
     }
-    let needs = facts.needs();
+    let needs = facts.placed();
     let on_legs = |on: &[_]| {
         let (a, b) = (facts.on_leg(on, Leg::A), facts.on_leg(on, Leg::B));
         (a.max(b), a.min(b))

@@ -19,8 +19,8 @@
 //! a motor starts again by itself, while the others run. What cannot even run together is rule
 //! POWER001's.
 //! If the watts hold, the same is asked of the amperes on each leg: a leg of a 120/240 V set has half
-//! of the peak, and volt-amperes count in full where a power factor below 1 hides them from the
-//! watts.
+//! of the peak. On a set with one leg, only the amperes are told where a load draws more of them than
+//! its watts suggest. What has no place is not switched on, and does not count beside the rest.
 //! What a starting motor draws is its own figure where given, else the locked-rotor figure by its
 //! code letter or six times its running current.
 //!
@@ -58,9 +58,8 @@ pub(super) const RULE: Rule = Rule {
         &[("power_factor = 1.0", "starting = \"4500 W\"")],
         // Two starters, each well alone, but not the second beside the first in either order.
         &[
-            ("running = \"1500 W\"", "running = \"2000 W\""),
             ("power_factor = 1.0", "starting = \"4000 W\""),
-            ("running = \"50 W\"", "running = \"1500 W\"\nstarting = \"3500 W\""),
+            ("running = \"50 W\"", "running = \"1440 W\"\nstarting = \"3400 W\""),
         ],
         // 2400 W are 20 A, and a leg of 4500 W has 18.75 A.
         &[
@@ -113,6 +112,8 @@ struct Judge<'j, 'a> {
     /// What the set or the leg gives for a moment, and for hours.
     peak: i64,
     rated: i64,
+    /// Of which loads it tells all that is asked.
+    judges: &'j dyn Fn(&Need<'a>) -> bool,
     /// Of these, those that draw on the set or the leg.
     draws: &'j dyn Fn(&[Need<'a>]) -> Vec<Need<'a>>,
     value: &'j dyn Fn(i64) -> Value,
@@ -163,7 +164,7 @@ impl<'a> Judge<'_, 'a> {
     fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
         // What cannot even run is rule POWER001's.
         let runs = |need: &Need<'a>| !need.ever_on() || (self.running)(need) <= self.rated;
-        let over = |need: &Need<'a>| (self.starting)(need) > self.peak;
+        let over = |need: &Need<'a>| (self.judges)(need) && (self.starting)(need) > self.peak;
         for life in [true, false] {
             let mut alone = needs.clone();
             alone.retain(|need| need.life() == life && over(need) && runs(need));
@@ -193,6 +194,7 @@ impl<'a> Judge<'_, 'a> {
         // Too much running is another rule's finding; this one is about starting.
         let starts = order.first().is_some_and(|largest| self.step(largest) > 0);
         if self.fits(&order)
+            || !order.iter().all(self.judges)
             || !starts
             || self.sum(&order) > self.rated
             || about.iter().all(|id| told.contains(id))
@@ -229,6 +231,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
         starting: |need| need.starting().milliwatts(),
         peak: peak.milliwatts(),
         rated: rated.milliwatts(),
+        judges: &|need| need.by_watts(facts.supply),
         draws: &<[_]>::to_vec,
         value: &|count| Power::from_milliwatts(count).into(),
         told: peak.into(),
@@ -249,6 +252,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
         starting: |need| need.starting_apparent().millivolt_amps(),
         peak: facts.supply.peak_room().millivolt_amps(),
         rated: facts.supply.room(NodeIx(0)).millivolt_amps(),
+        judges: &|_| true,
         draws,
         value: &amps,
         told: facts.supply.leg_peak.into(),
@@ -259,6 +263,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
     let mut needs = facts.needs();
     watts.alone(&mut needs, found);
     legs[0].alone(&mut needs, found);
+    needs.retain(Need::placed);
     let mut told = watts.together(&needs, &[], found);
     for leg in &legs {
         told.extend(leg.together(&needs, &told, found));

@@ -100,7 +100,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let new = pair(facts.verdicts.protection(at));
         pairs.extend(new.filter(|new| !pairs.contains(new)));
     }
-    let socket = facts.verdicts.grounding.bonding_socket();
     let (signal, ground) = by_ground(facts);
     for of in pairs {
         let (device, joint, known) = of;
@@ -110,8 +109,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             free,
         } = exposed(facts, |protection| pair(protection) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
-        let assumed = socket.is_some_and(|socket| socket.at == joint && socket.assumed);
-        let fix = match (boxed, known && !assumed) {
+        let fix = match (boxed, known) {
             (false, true) => "plug",
             (false, false) => "plug-look",
             (true, true) => "box",

@@ -43,6 +43,8 @@ struct Refusal {
     signal: String,
     /// Not to be used, or only in one way.
     stop: String,
+    /// Whether the drawing is struck through: not where one thing may go in.
+    forbidden: bool,
     title: String,
     why: String,
     fix: String,
@@ -218,6 +220,7 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
 /// that says why. Of what hangs on something that must not be used, that thing is named.
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Label> {
     let report = context.report;
+    let forbidden = report.refused(id).is_some();
     let why = report.refused(id).or_else(|| report.guarded(id))?;
     let mut finding = report.told_by(why)?.clone();
     // A label speaks of what it is on.
@@ -229,11 +232,16 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         .finding(&finding, &context.report.figures.loads);
     Some(Label::Refuse(Refusal {
         id: id.to_string(),
-        alt: context.say("refused-alt", &[("id", id.as_str())]),
+        alt: if forbidden {
+            context.say("refused-alt", &[("id", id.as_str())])
+        } else {
+            stop(context, id)?
+        },
         shape,
         level: Context::signal(finding.signal),
         signal: text.signal,
         stop: stop(context, id)?,
+        forbidden,
         title: context.behind(id).unwrap_or(text.title),
         // Where to look comes before what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),

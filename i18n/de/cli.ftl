@@ -131,6 +131,7 @@ check-label-do = Tun
 check-label-also = Auch
 trouble-also = { $title } ({ $code })
 trouble-assumed = { $title } (nicht bekannt)
+trouble-assumed-why = Im schlimmsten Fall: { $why }
 trouble-look = Finden Sie Besseres, schreiben Sie es in den Plan: Dann ändert sich das.
 check-label-by = Nach
 check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
@@ -145,6 +146,7 @@ check-limit-share = 80 % von { $id } ({ $reason })
 check-limit-share-own = 80 % von: { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Hier nur { $parts }. { $limit }
+check-limit-bonding-plug = Hier nur der Brückenstecker.
 check-assumed = Für den gefährlicheren Fall angenommen, weil es niemand weiß
 check-defer = Die örtlichen Vorschriften und eine Elektrofachkraft entscheiden. Dieses Programm nicht.
 

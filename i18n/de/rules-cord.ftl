@@ -45,6 +45,7 @@ CORD005 = { $count } lange Kabel hintereinander
 CORD006 = { $first } soll in so heißer Luft zu viel tragen
     .why = Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
     .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.
+    .fix-unwind = { CORD003.fix-unwind }
 
 CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
     .why = Leisten sind für drinnen und für eine Steckdose gemacht, nicht für das Ende eines Kabels. Alle { $places } Plätze hängen an einem dünnen Kabel. Betroffen: { $about }.

@@ -105,10 +105,7 @@ may-dangers = In diesem Plan { $count ->
     } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
-may-no-place = { $names } { $count ->
-        [one] hat
-       *[other] haben
-    } in diesem Plan keine Steckdose.
+may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.
 may-taken = { $names } { $count ->
         [one] teilt sich die Dose
        *[other] teilen sich die Dose

@@ -139,6 +139,7 @@ check-label-do = Do
 check-label-also = Also
 trouble-also = { $title } ({ $code })
 trouble-assumed = { $title } (we do not know)
+trouble-assumed-why = In the worst case: { $why }
 trouble-look = If you find better, write it in the plan: then this changes.
 check-label-by = By
 check-more = "tallywatt explain CODE" tells more about any of these.
@@ -154,6 +155,7 @@ check-limit-share = 80 % of { $id } ({ $reason })
 check-limit-share-own = 80 % of { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Nothing goes here but { $parts }. { $limit }
+check-limit-bonding-plug = Nothing goes here but the bonding plug.
 check-assumed = Taken for the unsafe case, because nobody knows
 # Safety.
 check-defer = Local codes and a licensed electrician decide. This tool does not.

@@ -45,6 +45,7 @@ CORD005 = { $count } long cords in a row
 CORD006 = { $first } is asked for too much in air this hot
     .why = Cords are rated for air of 86 °F (30 °C). In air of { $air } this one carries { $limit }, not { $cool }. It is asked for { $demand }. No breaker trips at { $limit }. Involved: { $about }.
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
+    .fix-unwind = { CORD003.fix-unwind }
 
 CORD007 = The power strip { $first } is plugged into another cord
     .why = Strips are made for indoors and for an outlet, not for the end of a cord. Its { $places } places all hang on one thin cord. Involved: { $about }.

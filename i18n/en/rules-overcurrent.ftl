@@ -28,6 +28,8 @@ OVER001 = { $fix ->
 OVER002 = Too much for hours on { $first }
     .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Involved: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are over.
+    .fix-rest = Turn it down, or give it a rest before three hours are over.
+    .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find a receptacle that carries it for hours.
 
 OVER003 = { $first } carries less than its breaker allows
     .why = { $first } carries { $limit }, and the breaker ahead of it trips only above { $breaker }. That is allowed for this cord, but no breaker stops you from overloading it.

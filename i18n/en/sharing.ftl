@@ -104,10 +104,7 @@ may-dangers = This plan has { $count ->
     } ({ $codes }). Leave the engine off until that is cleared. “tallywatt check” tells how.
 may-but-amps = By amps alone they would fit. That does not help against a danger.
 may-life = Someone's health depends on { $life }. Switch off { $others } first, and ask again.
-may-no-place = { $names } { $count ->
-        [one] has
-       *[other] have
-    } no receptacle to plug into in this plan.
+may-no-place = No place in this plan for { $names }: { $reason }.
 may-taken = { $names } { $count ->
         [one] shares its socket
        *[other] share their sockets

@@ -136,6 +136,7 @@ check-label-do = Haga
 check-label-also = Y
 trouble-also = { $title } ({ $code })
 trouble-assumed = { $title } (no se sabe)
+trouble-assumed-why = En el peor de los casos: { $why }
 trouble-look = Si encuentra algo mejor, escríbalo en el plan: entonces esto cambia.
 check-label-by = Según
 check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
@@ -150,6 +151,7 @@ check-limit-share = el 80 % de { $id } ({ $reason })
 check-limit-share-own = el 80 % de { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Aquí solo { $parts }. { $limit }
+check-limit-bonding-plug = Aquí solo la clavija de unión.
 check-assumed = Tomado por el peor caso, porque nadie lo sabe
 check-defer = Deciden { -local-codes } y un { -electrician }. Esta herramienta no.
 

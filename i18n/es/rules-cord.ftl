@@ -45,6 +45,7 @@ CORD005 = { $count } cables largos, uno tras otro
 CORD006 = A { $first } se le pide demasiado con el aire tan caliente
     .why = Los cables se calculan para aire a 86 °F (30 °C). Con aire a { $air }, este soporta { $limit }, no { $cool }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }. Intervienen: { $about }.
     .fix-less = Haga funcionar menos cosas en él mientras haga calor, o use un cable más grueso. Póngalo a la sombra.
+    .fix-unwind = { CORD003.fix-unwind }
 
 CORD007 = La regleta { $first } está enchufada en otro cable
     .why = Las regletas son para interiores y para un { -receptacle }, no para el extremo de un cable. Sus { $places } tomas cuelgan de un solo cable delgado. Intervienen: { $about }.

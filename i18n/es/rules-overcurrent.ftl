@@ -28,6 +28,8 @@ OVER001 = { $fix ->
 OVER002 = Demasiado durante horas en { $first }
     .why = Límite de { $first }: { $rating }, o { $limit } si funciona tres horas o más. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
+    .fix-rest = Póngalo más bajo o dele un descanso antes de que pasen tres horas.
+    .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.
 
 OVER003 = { $first } soporta menos de lo que permite su { -breaker }
     .why = { $first } soporta { $limit }, y el { -breaker } que lo precede solo se dispara por encima de { $breaker }. Eso está permitido para este cable, pero ningún { -breaker } le impide sobrecargarlo.

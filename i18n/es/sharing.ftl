@@ -105,10 +105,7 @@ may-dangers = Este plan tiene { $count ->
     } ({ $codes }). Deje el motor apagado hasta eliminarlo. “tallywatt check” dice cómo.
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
-may-no-place = { $names } no { $count ->
-        [one] tiene
-       *[other] tienen
-    } en este plan un { -receptacle } donde enchufarse.
+may-no-place = En este plan no hay sitio para { $names }: { $reason }.
 may-taken = { $names } { $count ->
         [one] comparte su toma
        *[other] comparten su toma

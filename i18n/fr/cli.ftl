@@ -144,6 +144,7 @@ check-label-do = À faire
 check-label-also = Et
 trouble-also = { $title } ({ $code })
 trouble-assumed = { $title } (on l’ignore)
+trouble-assumed-why = Dans le pire des cas : { $why }
 trouble-look = Si vous trouvez mieux, écrivez-le dans le plan : cela change alors.
 check-label-by = D’après
 check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
@@ -158,6 +159,7 @@ check-limit-share = 80 % de { $id } ({ $reason })
 check-limit-share-own = 80 % de { $reason }
 check-limit-by = { $id } ({ $reason })
 check-limit-only = Ici, seulement { $parts }. { $limit }
+check-limit-bonding-plug = Ici, seulement la fiche de liaison.
 check-assumed = Compté pour le cas dangereux, parce que personne ne le sait
 check-defer = { -local-codes(form: "One") } et un { -electrician } décident. Cet outil ne décide pas.
 

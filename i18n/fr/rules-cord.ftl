@@ -45,6 +45,7 @@ CORD005 = { $count } longues rallonges à la suite
 CORD006 = On demande trop à { $first } par un air si chaud
     .why = Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit }. En cause : { $about }.
     .fix-less = Faites-y marcher moins d’appareils tant qu’il fait chaud, ou prenez une rallonge plus grosse. Posez-la à l’ombre.
+    .fix-unwind = { CORD003.fix-unwind }
 
 CORD007 = La multiprise { $first } est branchée sur une autre rallonge
     .why = Les multiprises sont faites pour l’intérieur et pour une prise, pas pour le bout d’une rallonge. Ses { $places } places tiennent à un seul cordon mince. En cause : { $about }.

@@ -28,6 +28,8 @@ OVER001 = { $fix ->
 OVER002 = Trop pendant des heures sur { $first }
     .why = { $first } est fait pour { $rating }, et pour { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
+    .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
+    .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.
 
 OVER003 = { $first } supporte moins que son disjoncteur ne permet
     .why = { $first } supporte { $limit }, et le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. C’est permis pour cette rallonge, mais aucun disjoncteur ne vous empêche de la surcharger.

@@ -110,10 +110,7 @@ may-dangers = Ce plan a { $count ->
     } ({ $codes }). Laissez le moteur arrêté tant que ce n’est pas réglé. « tallywatt check » dit comment.
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
-may-no-place = { $names } { $count ->
-        [one] n’a
-       *[other] n’ont
-    } pas de prise où se brancher dans ce plan.
+may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
 may-taken = { $names } { $count ->
         [one] partage sa place
        *[other] partagent leur place

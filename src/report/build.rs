@@ -22,14 +22,14 @@ pub fn build(plan: &Plan) -> Report {
     let Report {
         findings, figures, ..
     } = &mut report;
-    let answers = decides::answers(plan, figures, findings, |answered, field, trial| {
-        let other = decides::changes_supply(field).then(|| Supply::build(answered));
+    let answers = decides::answers(plan, figures, findings, |answered, changes, trial| {
+        let other = changes.supply.then(|| Supply::build(answered));
         let supply = other.as_ref().unwrap_or(&supply);
         let verdicts = Verdicts::of(answered, supply);
         let limits = other
             .as_ref()
             .map(|supply| std::mem::replace(&mut trial.limits, limits(supply, &verdicts)));
-        let loads = decides::changes_loads(field).then(|| {
+        let loads = changes.loads.then(|| {
             let facts = facts(answered, &loads::units(answered).0);
             std::mem::replace(&mut trial.loads, facts)
         });
@@ -116,7 +116,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         limits: limits(supply, verdicts),
         verdicts: Vec::new(),
         troubles: Vec::new(),
-        protection: rules::proofs(plan, supply, plugged_in),
+        protection: super::protection::protection(plan, supply, plugged_in),
         loads: facts(plan, &units),
         usable: usable(plan, supply, verdicts, &sharing),
         drops: drops::of_scene(&scene),

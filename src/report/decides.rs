@@ -10,7 +10,7 @@ use serde::Serialize;
 
 use self::answer::answered;
 use super::{Amount, Figures, Finding, Signal};
-use crate::plan::Plan;
+use crate::plan::{Id, Plan};
 use crate::quantity::Current;
 use crate::rules::{Rule, quantity};
 
@@ -66,9 +66,34 @@ impl Standing {
     }
 }
 
+/// What has to be worked out anew with another answer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) struct Changes {
+    /// The supply, and its limits with it.
+    pub supply: bool,
+    /// What loads draw.
+    pub loads: bool,
+}
+
+impl Changes {
+    /// All that there is.
+    const ALL: Self = Self {
+        supply: true,
+        loads: true,
+    };
+
+    /// What an answer to this field can change.
+    fn of(field: &str) -> Self {
+        Self {
+            supply: changes_supply(field),
+            loads: field.starts_with("load.") || field == "generator.voltage",
+        }
+    }
+}
+
 /// Whether an answer to this field can change the supply. That of a load cannot, nor what is round
-/// the set: then the supply and its limits serve again.
-pub(super) fn changes_supply(field: &str) -> bool {
+/// the set.
+fn changes_supply(field: &str) -> bool {
     const ROUND_THE_SET: [&str; 6] = [
         "site.ground",
         "site.sleepers_at",
@@ -78,11 +103,6 @@ pub(super) fn changes_supply(field: &str) -> bool {
         "site.people_sleep",
     ];
     !field.starts_with("load.") && !ROUND_THE_SET.contains(&field)
-}
-
-/// Whether an answer to this field can change what a load draws.
-pub(super) fn changes_loads(field: &str) -> bool {
-    field.starts_with("load.") || field == "generator.voltage"
 }
 
 /// What better answers would change.
@@ -106,14 +126,33 @@ fn eased(finding: &Finding, then: &[Finding]) -> bool {
     !then.iter().any(covers)
 }
 
-/// What better answers would change. `again` tells where the plan stands with another answer to that
-/// field, and what is found then; it leaves the figures as they were.
+/// The plan with the best answers to all of these.
+fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
+    let mut all = plan.clone();
+    for field in fields {
+        if let Some(answered) = answered(&all, field) {
+            all = answered;
+        }
+    }
+    all
+}
+
+/// Whether a field is about one of the things that a finding is about, or about none in particular.
+fn touches(field: &str, finding: &Finding) -> bool {
+    let mut names = finding.about.iter().map(Id::as_str);
+    field.starts_with("generator.")
+        || field.starts_with("site.")
+        || names.any(|name| field.split('.').any(|part| part == name))
+}
+
+/// What better answers would change. `again` tells where the plan stands with other answers that change
+/// so much, and what is found then; it leaves the figures as they were.
 #[must_use]
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
-    again: impl Fn(&Plan, &str, &mut Figures) -> (Standing, Vec<Finding>),
+    again: impl Fn(&Plan, Changes, &mut Figures) -> (Standing, Vec<Finding>),
 ) -> Answers {
     let now = Standing::of(figures, findings);
     let fields: Vec<String> = figures
@@ -125,6 +164,7 @@ pub(super) fn answers(
     let short = !figures.sharing.unplaced.is_empty() || !figures.sharing.never.is_empty();
     let mut answers = Answers::default();
     let mut best: Option<((usize, usize, i64), String)> = None;
+    let mut tried: Vec<String> = Vec::new();
     for (at, field) in fields.into_iter().enumerate() {
         // What was not tried may matter.
         if at >= MOST {
@@ -134,7 +174,8 @@ pub(super) fn answers(
         let Some(answered) = answered(plan, &field) else {
             continue;
         };
-        let (then, found) = again(&answered, &field, figures);
+        tried.push(field.clone());
+        let (then, found) = again(&answered, Changes::of(&field), figures);
         let serious = findings.iter().enumerate();
         let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
         let rests = serious.filter(|(_, finding)| eased(finding, &found));
@@ -151,6 +192,39 @@ pub(super) fn answers(
         let counts = gain.0 > 0 || gain.1 > 0 || short && gain.2 > 0;
         if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
             best = Some((gain, field));
+        }
+    }
+    // A danger that no answer clears by itself may rest on several.
+    let several = |at: &usize| {
+        findings[*at].signal == Signal::Danger
+            && answers.rests_on.iter().all(|(other, _)| other != at)
+    };
+    let several: Vec<usize> = (0..findings.len()).filter(several).collect();
+    let mut found_with = |fields: &[String]| {
+        let (_, found) = again(&all_answered(plan, fields), Changes::ALL, figures);
+        found
+    };
+    if tried.len() > 1 && !several.is_empty() {
+        let found = found_with(&tried);
+        let eased_by = |found: &[Finding]| -> Vec<usize> {
+            let gone = several.iter().filter(|at| eased(&findings[**at], found));
+            gone.copied().collect()
+        };
+        let gone = eased_by(&found);
+        let mut needed = tried.clone();
+        for field in tried.iter().filter(|_| !gone.is_empty()) {
+            let fewer: Vec<String> = needed.iter().filter(|it| *it != field).cloned().collect();
+            if eased_by(&found_with(&fewer)) == gone {
+                needed = fewer;
+            }
+        }
+        for at in gone {
+            for field in needed.iter().filter(|field| touches(field, &findings[at])) {
+                if !answers.matters.contains(field) {
+                    answers.matters.push(field.clone());
+                }
+                answers.rests_on.push((at, field.clone()));
+            }
         }
     }
     answers.decides = best.map(|((dangers, warnings, limits), field)| Decides {
@@ -192,10 +266,11 @@ mod tests {
                 let Some(answered) = answered(&plan, field) else {
                     continue;
                 };
-                if !changes_supply(field) {
+                let changes = Changes::of(field);
+                if !changes.supply {
                     prop_assert_eq!(supply(&plan), supply(&answered), "{}", field);
                 }
-                if !changes_loads(field) {
+                if !changes.loads {
                     prop_assert_eq!(units(&plan), units(&answered), "{}", field);
                 }
             }

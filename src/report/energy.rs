@@ -141,7 +141,11 @@ pub(super) fn of_plan(
         });
     }
     if milliwatt_minutes == 0 {
-        return (EnergyUse::default(), assumed);
+        let nothing = EnergyUse {
+            busiest_load: fuel::load(&plan.generator, Power::ZERO).map(Amount::of),
+            ..EnergyUse::default()
+        };
+        return (nothing, assumed);
     }
     let set = &plan.generator;
     let energy = Energy::from_milliwatt_hours(narrow((milliwatt_minutes + 59) / 60));

@@ -14,6 +14,7 @@ pub mod noise;
 mod proofs;
 #[cfg(test)]
 mod properties;
+mod protection;
 pub mod sums;
 #[cfg(test)]
 mod tests;

@@ -51,7 +51,7 @@ const DEEDS: &[Deed] = &[
         ("CORD002", "replace"),
         ("CORD004", "replace"),
         ("CORD005", "*"),
-        ("CORD006", "*"),
+        ("CORD006", "less"),
         ("CORD008", "*"),
         ("OVER001", "cord"),
         ("OVER001", "thicker"),
@@ -61,18 +61,24 @@ const DEEDS: &[Deed] = &[
         ("VOLT001", "thicker"),
         ("VOLT001", "range-b"),
         ("VOLT001", "below-b"),
+        ("VOLT001", "start-alone"),
     ]),
     // Read the print on it, and see how it lies.
     of_part(&[
         ("CORD002", "look"),
         ("CORD003", "look"),
+        ("CORD006", "unwind"),
         ("CORD004", "count"),
         ("SHOCK011", "count"),
     ]),
     // Add up what is on.
     of_all(&[("OVER003", "*"), ("OVER004", "*")]),
     // Lay it out.
-    of_part(&[("CORD003", "unwind"), ("CORD001", "unwind")]),
+    of_part(&[
+        ("CORD003", "unwind"),
+        ("CORD001", "unwind"),
+        ("CORD006", "unwind"),
+    ]),
     // Another box, or none.
     of_part(&[
         ("SHOCK004", "box"),
@@ -108,6 +114,8 @@ const DEEDS: &[Deed] = &[
     of_part(&[
         ("POWER001", "*"),
         ("POWER002", "*"),
+        ("OVER002", "*"),
+        ("OVER006", "*"),
         ("FIT004", "no-room"),
         ("FIT004", "too-large"),
     ]),

@@ -21,6 +21,8 @@ pub(super) struct Need<'a> {
     pub at: Option<NodeIx>,
     /// Whether the sharing lets it be there. What has no place is not switched on.
     placed: bool,
+    /// Whether it has none only because of what is wrong with the gear.
+    refused: bool,
     running: Power,
     starting: Power,
     amps: Current,
@@ -95,9 +97,15 @@ impl Need<'_> {
             || (self.amps <= amps(self.running) && self.starting_amps <= amps(self.starting))
     }
 
-    /// Whether it may be switched on at all.
+    /// Whether it may be switched on.
     pub const fn placed(&self) -> bool {
         self.placed
+    }
+
+    /// Whether it may be switched on, or may once the gear is put right: what the generator has to give
+    /// is asked for either way.
+    pub const fn asks_the_set(&self) -> bool {
+        self.placed || self.refused
     }
 
     /// Running power.
@@ -252,6 +260,8 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                 .find(|placed| placed.load == facts.id)
                 .map(|placed| &placed.at);
             let is_placed = placed.is_some();
+            let mut unplaced = figures.sharing.unplaced.iter();
+            let refused = unplaced.any(|it| it.load == facts.id && it.reason == "refused");
             let running: Power = quantity(&facts.running_watts);
             let amps: Current = quantity(&facts.running_amps);
             let apparent: ApparentPower = quantity(&facts.running_volt_amps);
@@ -262,6 +272,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                     .or(load.on.as_ref())
                     .and_then(|at| supply.receptacle(at)),
                 placed: is_placed,
+                refused,
                 running,
                 starting: quantity::<Power>(&facts.starting_watts).max(running),
                 amps,

@@ -144,8 +144,6 @@ pub(crate) use cite::{
 };
 pub(crate) use demand::{camper, quantity};
 pub(crate) use night::night;
-pub(crate) use overcurrent::{Proof, proofs, prove};
-pub(crate) use shock::{bonded_boxes, bonds_at_set};
 
 /// Every rule, in the fixed order of the areas and their codes.
 pub fn all() -> impl Iterator<Item = &'static Rule> {

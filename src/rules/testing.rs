@@ -105,7 +105,7 @@ on = "right" # fan
 ///
 /// # Panics
 /// When a text to edit is not there: the test would test nothing.
-pub(super) fn edited(edits: &[(&str, &str)]) -> String {
+pub(crate) fn edited(edits: &[(&str, &str)]) -> String {
     edits.iter().fold(EXAMPLE.to_owned(), |text, (from, to)| {
         assert!(text.contains(from), "no `{from}` in the example plan");
         text.replacen(from, to, 1)
@@ -113,7 +113,7 @@ pub(super) fn edited(edits: &[(&str, &str)]) -> String {
 }
 
 /// The plan in this text.
-pub(super) fn plan(text: &str) -> Plan {
+pub(crate) fn plan(text: &str) -> Plan {
     match crate::plan::read(text) {
         Ok(plan) => plan,
         Err(errors) => panic!("{errors:?}\n{text}"),

@@ -281,6 +281,33 @@ fn bonding_plug(set: &Generator) -> Sure {
     }
 }
 
+/// How often the set's own end joins neutral and ground: by its maker and by a plug.
+pub(crate) fn bonds_at_set(plan: &Plan) -> usize {
+    // Each of several sets in parallel has its own.
+    let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
+    sets * usize::from(plan.generator.neutral == Answer::Known(Neutral::Bonded))
+        + usize::from(plan.generator.bonding_plug == Answer::Known(true))
+}
+
+/// The boxes that join them.
+pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
+    plan.boxes
+        .iter()
+        .filter(|it| it.from.is_some() && it.bond == Answer::Known(true))
+        .map(|it| it.id.clone())
+        .collect()
+}
+
+/// The boxes that may join them, for all that is known: nobody knows, or nothing is said of a box
+/// that is not known to be factory made and listed.
+pub(crate) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
+    plan.boxes
+        .iter()
+        .filter(|it| it.from.is_some() && !it.joins().is_known())
+        .map(|it| it.id.clone())
+        .collect()
+}
+
 /// The socket that a bonding plug takes: where the plan says it is. Where it says nothing, of the
 /// household outlets with a socket left the one where the plug does the most harm: behind a GFCI with other things,
 /// behind a GFCI, else the one with the most sockets left, the last of equals.

@@ -14,12 +14,15 @@
 //! not to be used: refused, unless something beyond it is bare and takes a cord with protection.
 
 mod grounding;
+mod overcurrent;
+mod own_limit;
 
-pub(crate) use grounding::BONDING_PLUG;
+pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
+pub(crate) use overcurrent::{Allowance, Overcurrent};
+pub(crate) use own_limit::own_limit;
 
 use crate::plan::{Answer, Cord, Ground, Plan};
-use crate::rules::{self, Proof};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
 use crate::value::Assumption;
@@ -252,8 +255,8 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
         *known = Some(known.map_or(cause, |known| known.min(cause)));
     };
     let dry = plan.site.ground == Answer::Known(Ground::Dry);
-    let boxes = rules::bonded_boxes(plan);
-    let bond = if rules::bonds_at_set(plan) + boxes.len() > 1 {
+    let boxes = bonded_boxes(plan);
+    let bond = if bonds_at_set(plan) + boxes.len() > 1 {
         Cause::TwoBonds
     } else {
         Cause::BondInBox
@@ -261,8 +264,8 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
     for (at, node) in supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         if matches!(
-            rules::prove(plan, supply, ix),
-            Proof::Unknown | Proof::TooHigh { .. }
+            Overcurrent::of(plan, supply, ix),
+            Overcurrent::Unknown | Overcurrent::TooHigh { .. }
         ) {
             note(splitter(supply, ix).unwrap_or(ix), Cause::Unprotected);
         }

@@ -1,5 +1,6 @@
 //! The answer to "may I switch this on?" in words.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use fluent_bundle::FluentValue;
@@ -61,12 +62,21 @@ impl Words {
                 ],
             ));
         }
-        if !answer.no_place.is_empty() {
+        let mut no_place: BTreeMap<&str, Vec<Id>> = BTreeMap::new();
+        for lost in &report.figures.sharing.unplaced {
+            if answer.no_place.contains(&lost.load) {
+                no_place
+                    .entry(lost.reason)
+                    .or_default()
+                    .push(lost.load.clone());
+            }
+        }
+        for (reason, loads) in no_place {
             say(self.with(
                 "may-no-place",
                 [
-                    ("names", self.set_quoted(report, &answer.no_place).into()),
-                    ("count", answer.no_place.len().into()),
+                    ("names", self.set_quoted(report, &loads).into()),
+                    ("reason", self.text(&format!("print-ws-{reason}")).into()),
                 ],
             ));
         }

@@ -372,16 +372,21 @@ impl Words {
         args.set("fix", FluentValue::from(finding.fix.key));
         let rests_on = finding.rests_on.iter();
         let look: Vec<String> = rests_on.map(|it| self.assumption(it, loads)).collect();
+        // A guess is not told as a fact; some say themselves that nobody knows.
+        let assumed = !look.is_empty() && !UNKNOWN_TOLD.contains(&finding.fix.key);
+        let told = |key: &str, name: &'static str, text: String| {
+            if assumed {
+                self.with(key, [(name, text.into())])
+            } else {
+                text
+            }
+        };
         let title = self.format(finding.code, &args);
+        let why = self.format(&format!("{}.why", finding.code), &args);
         FindingText {
             signal: self.signal(finding.signal),
-            // A guess is not told as a fact; some titles say themselves that nobody knows.
-            title: if look.is_empty() || UNKNOWN_TOLD.contains(&finding.fix.key) {
-                title
-            } else {
-                self.with("trouble-assumed", [("title", title.into())])
-            },
-            why: self.format(&format!("{}.why", finding.code), &args),
+            title: told("trouble-assumed", "title", title),
+            why: told("trouble-assumed-why", "why", why),
             fix: self.format(&format!("{}.fix-{}", finding.code, finding.fix.key), &args),
             sources: finding
                 .sources

@@ -42,7 +42,16 @@ impl Words {
             if let Some(first) = self.decides(report) {
                 paragraph(&mut out, "  ! ", &first, width);
             }
+            // Told already, unless it speaks of others as well.
+            let told = report.figures.decides.as_ref().and_then(|decides| {
+                let mut all = report.figures.assumed.iter();
+                let first = all.find(|it| it.field == decides.field)?;
+                Some(self.assumption(first, &report.figures.loads))
+            });
             for (_, assumption) in self.assumptions(report, false) {
+                if told.as_ref() == Some(&assumption) {
+                    continue;
+                }
                 paragraph(&mut out, "  - ", &assumption, width);
             }
             out.push('\n');
@@ -108,7 +117,10 @@ impl Words {
             Some(((why.at != limit.id).then(|| why.at.clone()), why.code))
         };
         let alike = |one: &Limit, other: &Limit| {
-            let only = |of: &Limit| report.verdict(&of.id).map(|it| it.only.clone());
+            let only = |of: &Limit| {
+                let verdict = report.verdict(&of.id);
+                verdict.map(|it| (it.only.clone(), it.bonding_plug))
+            };
             let facts = |of: &Limit| {
                 (
                     of.shape,
@@ -183,8 +195,14 @@ impl Words {
                 ),
             };
             let text = match only {
+                // It carries nothing.
+                Some(verdict) if verdict.only.is_empty() => self.text("check-limit-bonding-plug"),
                 Some(verdict) => {
-                    let parts: Vec<&str> = verdict.only.iter().map(Id::as_str).collect();
+                    let plug = verdict
+                        .bonding_plug
+                        .then(|| self.text("print-bonding-plug"));
+                    let parts = verdict.only.iter().map(Id::as_str);
+                    let parts: Vec<&str> = parts.chain(plug.as_deref()).collect();
                     let parts = self.list(&parts);
                     self.with(
                         "check-limit-only",

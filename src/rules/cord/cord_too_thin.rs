@@ -42,7 +42,8 @@ use crate::plan::{Cord, Id};
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, clock};
 use crate::rules::prelude::*;
-use crate::rules::overcurrent::{CORD_SET_CIRCUIT, own_limit};
+use crate::tables::conductor::CORD_SET_CIRCUIT;
+use crate::verdict::own_limit;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind, UNKNOWN_CORD};
 use crate::tables::conductor::{flexible_ampacity, in_air};
 

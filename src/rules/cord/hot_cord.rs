@@ -39,7 +39,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("hot_cord.rs"),
     sources: &[cite::NEC_310_15, cite::NEC_400_5],
-    fixes: &["less"],
+    fixes: &["less", "unwind"],
     check,
     #[cfg(test)]
     fires: &[
@@ -81,15 +81,18 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
-        let both = [(node.unwound, node.laid_out), (node.rating, node.when_cool)];
-        let asked = both.into_iter().find_map(|(hot, cool)| {
+        let both = [
+            (node.unwound, node.laid_out, "less"),
+            (node.rating, node.when_cool, "unwind"),
+        ];
+        let asked = both.into_iter().find_map(|(hot, cool, fix)| {
             if hot >= cool || stops_first(facts, node, hot) {
                 return None;
             }
             let asked = asked(facts, &needs, ix, hot).filter(|asked| asked.demand <= cool)?;
-            Some((hot, cool, asked))
+            Some((hot, cool, fix, asked))
         });
-        let Some((hot, cool, Asked { demand, about, time })) = asked else {
+        let Some((hot, cool, fix, Asked { demand, about, time })) = asked else {
             continue;
         };
         found.add(
@@ -102,7 +105,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("demand", demand.into()),
                 ("time", time),
             ]),
-            "less",
+            fix,
             values([]),
         );
     }

@@ -41,7 +41,7 @@ use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
 
-use super::own_limit::own_limit;
+use crate::verdict::own_limit;
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER006",

@@ -1,8 +1,8 @@
 //! # OVER002 continuous-over-80-percent
 //!
 //! ## What it checks
-//! Whether anything that runs for three hours or more loads a breaker, receptacle, plug or cord
-//! beyond 80 % of its rating.
+//! Whether anything that runs for three hours or more loads a breaker, a receptacle, an inlet or the wiring
+//! of a box beyond 80 % of its rating, or a cord beyond what it carries.
 //!
 //! ## Why it hurts
 //! Heat builds up for hours. A breaker that carries its full marking for a short meal trips in a
@@ -20,8 +20,8 @@
 //! OVER006 counts them; else a caution.
 //!
 //! ## What to do
-//! Move one of the loads to another breaker, lower its setting, or give it a rest before three
-//! hours are over.
+//! Of several loads, move one to another breaker. Else lower its setting, or give it a rest before three
+//! hours are over. What somebody's health depends on is never set lower and never paused.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 210.19(A) and 210.20(A): 125 % of continuous load (from a secondary
@@ -32,7 +32,7 @@
 use super::breaker_overloaded::overloads;
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Current};
-use crate::rules::demand::{Busiest, Need, busiest, clock};
+use crate::rules::demand::{Busiest, Need, busiest, clock, ids};
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeIx, NodeKind};
 
@@ -43,7 +43,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("continuous_over_80_percent.rs"),
     sources: &[cite::NEC_210_20, cite::NEC_210_21_B2],
-    fixes: &["move"],
+    fixes: &["move", "rest", "life"],
     check,
     #[cfg(test)]
     fires: &[
@@ -56,6 +56,12 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("running = \"50 W\"", "running = \"300 W\""),
             ("on = \"right\" # fan", "on = \"left\""),
+        ],
+        // The fan is what somebody breathes with.
+        &[
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+            ("running = \"50 W\"", "running = \"1452 W\""),
+            ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
         ],
     ],
     #[cfg(test)]
@@ -118,7 +124,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
         named.push(ix);
         let mut about = vec![node.id.clone()];
-        about.extend(busiest.ids());
+        let loads = busiest.ids();
+        let about_loads = loads.len();
+        about.extend(loads);
+        let life: Vec<Need<'_>> = busiest.on.iter().copied().filter(Need::life).collect();
+        let life = ids(&life);
+        // One thing alone would be too much behind another breaker of that size as well.
+        let fix = match (&life[..], about_loads) {
+            ([], 1) => "rest",
+            ([], _) => "move",
+            _ => "life",
+        };
         found.add(
             signal,
             about,
@@ -129,8 +145,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("limit", node.rating.scaled_down(node.continuous).into()),
                 ("time", clock(busiest.minute)),
             ]),
-            "move",
-            values([]),
+            fix,
+            values([("life", Value::Parts(life))]),
         );
     }
 }

@@ -30,8 +30,8 @@
 //!   and a forum tell them (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
 
-use super::unprotected_rating::{Proof, prove};
 use crate::rules::prelude::*;
+use crate::verdict::Overcurrent;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
 
 pub(super) const RULE: Rule = Rule {
@@ -81,7 +81,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::CoiledCord {
             continue;
         }
-        if let Proof::Allowed { breaker, .. } = prove(facts.plan, facts.supply, NodeIx(at)) {
+        if let Overcurrent::Allowed { breaker, .. } = Overcurrent::of(facts.plan, facts.supply, NodeIx(at)) {
             found.add(
                 Signal::Notice,
                 vec![node.id.clone()],

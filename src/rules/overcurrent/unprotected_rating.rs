@@ -88,14 +88,12 @@
 
 use std::collections::BTreeMap;
 
-use super::own_limit::own_limit;
-use crate::plan::{Answer, Id, Load, Plan};
+use crate::plan::Id;
 use crate::quantity::Current;
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, Node, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::gauge_of;
-use crate::tables::shape::Configuration;
-use crate::verdict::splitter;
+use crate::supply::{NodeIx, NodeKind};
+use crate::tables::conductor::CORD_SET_CIRCUIT;
+use crate::verdict::{Overcurrent, own_limit, splitter};
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -197,167 +195,13 @@ const CAMPER: &[crate::rules::Edit] = &[
     ("on = \"right\" # fan", "on = \"front\""),
 ];
 
-pub(in crate::rules) use crate::tables::conductor::CORD_SET_CIRCUIT;
-
-/// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
-pub(super) fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
-    plan.cords
-        .iter()
-        .find(|candidate| candidate.id == *cord)
-        .and_then(|cord| cord.wire.known())
-        .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
-}
-
-/// What a code lets stand although the breaker is larger than the part's rating.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Allowance {
-    /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
-    /// end: 240.5(B)(4).
-    CordSet,
-    /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
-    Receptacles,
-}
-
-/// How a part is protected.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Proof {
-    /// It carries nothing, or is a breaker itself.
-    NotNeeded,
-    /// By a breaker no larger than its rating.
-    Breaker(Current),
-    /// By the generator, which limits its own current and cannot give more than the part stands.
-    Source,
-    /// By a larger breaker, as a code allows.
-    Allowed { breaker: Current, by: Allowance },
-    /// No breaker is known at all.
-    Unknown,
-    /// The breaker is too large.
-    TooHigh { breaker: Current },
-    /// A lone 15 A receptacle on a 20 A circuit.
-    Single { breaker: Current },
-    /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own.
-    Camper { breaker: Current },
-}
-
-impl Proof {
-    /// Whether it is shown that the part is protected.
-    const fn holds(self) -> bool {
-        matches!(
-            self,
-            Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. }
-        )
-    }
-}
-
-/// Proves that a part is protected, or says how it is not.
-pub(crate) fn prove(plan: &Plan, supply: &Supply, ix: NodeIx) -> Proof {
-    let node = supply.node(ix);
-    if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
-        || node.reason == LimitReason::NotFed
-    {
-        return Proof::NotNeeded;
-    }
-    let breaker = node.protected_at.map(|(_, breaker)| breaker);
-    if let Some(breaker) = breaker
-        && breaker <= node.laid_out
-    {
-        return Proof::Breaker(breaker);
-    }
-    if own_limit(plan, supply).is_some_and(|own| own.spares(node.laid_out)) {
-        return Proof::Source;
-    }
-    let Some(breaker) = breaker else {
-        return Proof::Unknown;
-    };
-    let allowed = |by| Proof::Allowed { breaker, by };
-    match node.kind {
-        NodeKind::Receptacle { shape, sockets }
-            if shape.0 == Configuration::N5_15 && breaker <= CORD_SET_CIRCUIT =>
-        {
-            let at_cord_end = node
-                .parent
-                .filter(|parent| matches!(supply.node(*parent).kind, NodeKind::Cord { .. }));
-            match at_cord_end {
-                Some(cord) if allowed_cord_set(plan, &supply.node(cord).id) => {
-                    allowed(Allowance::CordSet)
-                }
-                // The cord itself is found; its end need not be.
-                Some(_) => Proof::TooHigh { breaker },
-                None if sockets > 1
-                    || shares_circuit(supply, ix) && !may_be_alone(plan, &node.id) =>
-                {
-                    allowed(Allowance::Receptacles)
-                }
-                None => Proof::Single { breaker },
-            }
-        }
-        NodeKind::Cord { .. }
-            if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
-        {
-            allowed(Allowance::CordSet)
-        }
-        _ if only_a_camper(plan, supply, ix) && breaker <= Configuration::N14_50.rating() => {
-            Proof::Camper { breaker }
-        }
-        _ => Proof::TooHigh { breaker },
-    }
-}
-
-/// Whether this is an adapter from a 50 A plug to one camper receptacle, or that receptacle, that carries
-/// what the receptacle is for, and a camper is all that the plan has for it.
-fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
-    const CAMPERS: Configuration = Configuration::TT30;
-    let node = supply.node(ix);
-    let adapter = match (&node.kind, node.parent) {
-        (NodeKind::Cord { .. }, _) => ix,
-        (NodeKind::Receptacle { .. }, Some(parent)) => parent,
-        _ => return false,
-    };
-    let NodeKind::Cord { plug, .. } = supply.node(adapter).kind else {
-        return false;
-    };
-    let ends: Vec<(NodeIx, &Node)> = supply.fed_from(adapter).collect();
-    let [(end, Node { kind: NodeKind::Receptacle { shape, .. }, id, .. })] = ends.as_slice() else {
-        return false;
-    };
-    let campers: Vec<&Load> = plan
-        .loads
-        .iter()
-        .filter(|load| load.plug.known().is_some_and(|plug| plug.0 == CAMPERS))
-        .filter(|load| load.on.as_ref().is_none_or(|on| on == id))
-        .collect();
-    plug.0 == Configuration::N14_50
-        && shape.0 == CAMPERS
-        && supply.node(adapter).laid_out >= CAMPERS.rating()
-        && supply.fed_from(*end).next().is_none()
-        && matches!(campers.as_slice(), [one] if one.count == 1)
-}
-
-/// Whether another receptacle hangs on the same breaker. What is plugged into this one is no other.
-fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
-    let breaker = supply.node(receptacle).protected_at.map(|(ix, _)| ix);
-    supply.receptacles().any(|(ix, node, ..)| {
-        node.protected_at.map(|(ix, _)| ix) == breaker
-            && supply.up(ix).all(|(above, _)| above != receptacle)
-    })
-}
-
-/// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing
-/// else behind it.
-fn may_be_alone(plan: &Plan, receptacle: &Id) -> bool {
-    plan.boxes
-        .iter()
-        .flat_map(|it| &it.outlets)
-        .any(|outlet| outlet.id == *receptacle && outlet.breaker == Answer::Unknown)
-}
-
 /// Why a part fails: parts that fail for the same reason have one remedy.
-type Reason = (std::mem::Discriminant<Proof>, Option<NodeIx>);
+type Reason = (std::mem::Discriminant<Overcurrent>, Option<NodeIx>);
 
 /// A hazard in one place: the part it begins at, and everything below that fails with it.
 struct Place {
     first: NodeIx,
-    failing: Proof,
+    failing: Overcurrent,
     about: Vec<Id>,
     weakest: Current,
     /// The least that any of it carries in the air expected, any coil undone before a breaker is sought.
@@ -380,7 +224,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut places: Vec<(Reason, NodeIx, Place)> = Vec::new();
     for at in 0..facts.supply.nodes.len() {
         let ix = NodeIx(at);
-        let failing = prove(facts.plan, facts.supply, ix);
+        let failing = Overcurrent::of(facts.plan, facts.supply, ix);
         if failing.holds() {
             continue;
         }
@@ -423,10 +267,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for (_, _, place) in places {
         let (signal, breaker) = match place.failing {
-            Proof::Single { breaker } | Proof::Camper { breaker } => {
+            Overcurrent::Single { breaker } | Overcurrent::Camper { breaker } => {
                 (Signal::Warning, breaker.into())
             }
-            Proof::TooHigh { breaker } => (Signal::Danger, breaker.into()),
+            Overcurrent::TooHigh { breaker } => (Signal::Danger, breaker.into()),
             _ => (Signal::Danger, Value::Word { word: "not-known" }),
         };
         let shown = values([("rating", place.weakest.into()), ("breaker", breaker)]);
@@ -457,7 +301,7 @@ fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let ix = facts.supply.receptacle(&outlet.id)?;
             let node = facts.supply.node(ix);
             let bare = node.protected_at.is_none();
-            (bare && prove(facts.plan, facts.supply, ix) == Proof::Source)
+            (bare && Overcurrent::of(facts.plan, facts.supply, ix) == Overcurrent::Source)
                 .then_some((&outlet.id, node.laid_out))
         })
         .collect();
@@ -473,19 +317,19 @@ fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
     );
 }
 
-fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Proof) -> &'static str {
+fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
-        (_, Proof::Unknown) => "unknown",
-        (_, Proof::Single { .. }) => "single",
-        (_, Proof::Camper { .. }) => "camper",
+        (_, Overcurrent::Unknown) => "unknown",
+        (_, Overcurrent::Single { .. }) => "single",
+        (_, Overcurrent::Camper { .. }) => "camper",
         (NodeKind::Receptacle { .. }, _) if splitter(facts.supply, first).is_some() => "splitter",
         // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
-        (NodeKind::Cord { .. }, Proof::TooHigh { breaker })
+        (NodeKind::Cord { .. }, Overcurrent::TooHigh { breaker })
             if breaker > CORD_SET_CIRCUIT
                 && facts
                     .supply
                     .fed_from(first)
-                    .any(|(end, _)| !prove(facts.plan, facts.supply, end).holds()) =>
+                    .any(|(end, _)| !Overcurrent::of(facts.plan, facts.supply, end).holds()) =>
         {
             "splitter"
         }

@@ -20,7 +20,7 @@
 //! POWER001's.
 //! If the watts hold, the same is asked of the amperes on each leg: a leg of a 120/240 V set has half
 //! of the peak. On a set with one leg, only the amperes are told where a load draws more of them than
-//! its watts suggest. What has no place is not switched on, and does not count beside the rest.
+//! its watts suggest. What has no place, whatever is done about the gear, does not count beside the rest.
 //! What a starting motor draws is its own figure where given, else the locked-rotor figure by its
 //! code letter or six times its running current.
 //!
@@ -263,7 +263,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
     let mut needs = facts.needs();
     watts.alone(&mut needs, found);
     legs[0].alone(&mut needs, found);
-    needs.retain(Need::placed);
+    needs.retain(Need::asks_the_set);
     let mut told = watts.together(&needs, &[], found);
     for leg in &legs {
         told.extend(leg.together(&needs, &told, found));

@@ -17,8 +17,8 @@
 //! each leg against the leg's share, because a low power factor or one busy leg can use a set up
 //! while its watts still look fine. On a set with one leg, only the amperes are told where a load
 //! draws more of them than its watts suggest: they are what is short. What is too much by itself, for
-//! the set or for a leg, is told alone, and the rest is judged without it; so is what has no place,
-//! since it is not switched on. The peak figure on the box is for a few seconds and is not used here.
+//! the set or for a leg, is told alone, and the rest is judged without it. What has no place, whatever is
+//! done about the gear, does not count. The peak figure on the box is for a few seconds and is not used here.
 //!
 //! ## What to do
 //! Run things in turns: give each its hours, largest first, or leave one at home. Heat for cooking
@@ -228,7 +228,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // What cannot run at all stays at home, and the rest is judged without it.
     watts.alone(&mut needs, found);
     amps.alone(&mut needs, found);
-    needs.retain(Need::placed);
+    needs.retain(Need::asks_the_set);
     if !watts.together(&needs, found) {
         amps.together(&needs, found);
     }

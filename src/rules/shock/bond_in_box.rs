@@ -19,7 +19,7 @@
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).
 
-use super::two_bonds::{bonded_boxes, bonds_at_set, doubtful_boxes};
+use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {

@@ -43,6 +43,8 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
+        // What must not be used for another reason is told of by that rule.
+        let refused = facts.verdicts.refused(at).is_some();
         if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
             continue;
         }
@@ -53,13 +55,13 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         // What leads to nothing usable comes out again.
         let (gear, leads_on) = (facts.supply.fed_from(at), |it| facts.verdicts.leads_on(it));
         let taken = gear.filter(|(fed, _)| leads_on(*fed)).count() + usize::from(bonded);
-        let dead_end = facts.verdicts.refused(at).is_none() && !leads_on(at);
+        let dead_end = !leads_on(at);
         // A camper there takes nothing from what an appliance needs it for.
         if nowhere_else(at) || used && !here.all(|need| camper(need.load)) {
             exposed.used.push(at);
         } else if used {
             exposed.campers.push(at);
-        } else if (household || dead_end) && taken < usize::from(sockets) {
+        } else if !refused && (household || dead_end) && taken < usize::from(sockets) {
             exposed.free.push(at);
         }
     }

@@ -17,5 +17,3 @@ crate::rules::area! {
 }
 
 mod exposed;
-
-pub(crate) use two_bonds::{bonded_boxes, bonds_at_set};

@@ -23,7 +23,8 @@
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).
 
-use crate::plan::{Answer, Id, Neutral, Plan};
+use crate::plan::{Answer, Plan};
+use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 use crate::report::Amount;
 use crate::rules::prelude::*;
 
@@ -65,33 +66,6 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
-
-/// How often the set's own end joins neutral and ground: by its maker and by a plug.
-pub(crate) fn bonds_at_set(plan: &Plan) -> usize {
-    // Each of several sets in parallel has its own.
-    let sets = usize::try_from(plan.generator.sets()).unwrap_or(1);
-    sets * usize::from(plan.generator.neutral == Answer::Known(Neutral::Bonded))
-        + usize::from(plan.generator.bonding_plug == Answer::Known(true))
-}
-
-/// The boxes that join them.
-pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
-    plan.boxes
-        .iter()
-        .filter(|it| it.from.is_some() && it.bond == Answer::Known(true))
-        .map(|it| it.id.clone())
-        .collect()
-}
-
-/// The boxes that may join them, for all that is known: nobody knows, or nothing is said of a box
-/// that is not known to be factory made and listed.
-pub(super) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
-    plan.boxes
-        .iter()
-        .filter(|it| it.from.is_some() && !it.joins().is_known())
-        .map(|it| it.id.clone())
-        .collect()
-}
 
 /// How many more joints there may be at the set's own end.
 fn doubtful_at_set(plan: &Plan) -> usize {

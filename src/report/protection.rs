@@ -1,17 +1,17 @@
 //! For every part of the supply, what protects it from too much current: the proof that a reader can
 //! go through line by line.
 
-use super::own_limit::own_limit;
-use super::unprotected_rating::{Allowance, CORD_SET_CIRCUIT, Proof, prove};
+use super::{Amount, Protection};
 use crate::plan::{Answer, Id, Plan};
-use crate::report::{Amount, Protection};
 use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::Plug;
+use crate::verdict::{Allowance, Overcurrent, own_limit};
 
 /// One entry for each receptacle, cord, inlet and wire of the supply, in its order, with the wiring
 /// of a listed box by its listing; then one for the own cord of each load that is plugged in.
 #[must_use]
-pub(crate) fn proofs<'a>(
+pub(super) fn protection<'a>(
     plan: &Plan,
     supply: &Supply,
     plugged_in: impl Iterator<Item = (&'a Id, Plug, NodeIx)>,
@@ -26,18 +26,18 @@ pub(crate) fn proofs<'a>(
             NodeKind::Cord { .. } => "cord",
             NodeKind::Inlet { .. } => "inlet",
         };
-        let by = match prove(plan, supply, ix) {
-            Proof::NotNeeded => continue,
-            Proof::Breaker(_) => "breaker",
-            Proof::Source => "generator",
-            Proof::Allowed { by, .. } => match by {
+        let by = match Overcurrent::of(plan, supply, ix) {
+            Overcurrent::NotNeeded => continue,
+            Overcurrent::Breaker(_) => "breaker",
+            Overcurrent::Source => "generator",
+            Overcurrent::Allowed { by, .. } => match by {
                 Allowance::CordSet => "cord-set",
                 Allowance::Receptacles => "receptacles",
             },
-            Proof::Unknown
-            | Proof::TooHigh { .. }
-            | Proof::Single { .. }
-            | Proof::Camper { .. } => "nothing",
+            Overcurrent::Unknown
+            | Overcurrent::TooHigh { .. }
+            | Overcurrent::Single { .. }
+            | Overcurrent::Camper { .. } => "nothing",
         };
         let breaker = node.protected_at;
         list.push(Protection {

@@ -12,7 +12,7 @@ const COOL: Temperature = Temperature::from_millicelsius(0);
 
 /// The current of a generator past which it stops by itself.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(in crate::rules) struct OwnLimit {
+pub(crate) struct OwnLimit {
     /// What it keeps up.
     pub hours: Current,
     /// What it gives before it stops.
@@ -22,14 +22,14 @@ pub(in crate::rules) struct OwnLimit {
 impl OwnLimit {
     /// Whether a part of this rating stands all that the generator can give: it keeps up no more, and its
     /// peak is no more than a breaker of that rating may let pass for an hour.
-    pub(in crate::rules) fn spares(self, rating: Current) -> bool {
+    pub(crate) fn spares(self, rating: Current) -> bool {
         self.hours <= rating && self.peak <= rating.scaled_down(HELD)
     }
 }
 
 /// That current, on any leg, of a generator that is known to limit it. What the page of rule OVER001 says of
 /// the worse case is done here.
-pub(in crate::rules) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLimit> {
+pub(crate) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLimit> {
     let (set, site) = (&plan.generator, &plan.site);
     if set.inverter != Answer::Known(true) {
         return None;

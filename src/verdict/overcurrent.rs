@@ -1,0 +1,170 @@
+//! What protects a part of the supply from more current than it carries.
+
+use super::own_limit::own_limit;
+use crate::plan::{Answer, Id, Load, Plan};
+use crate::quantity::Current;
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind, Supply};
+use crate::tables::conductor::{CORD_SET_CIRCUIT, gauge_of};
+use crate::tables::shape::Configuration;
+
+/// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
+fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
+    plan.cords
+        .iter()
+        .find(|candidate| candidate.id == *cord)
+        .and_then(|cord| cord.wire.known())
+        .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
+}
+
+/// What a code lets stand although the breaker is larger than the part's rating.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Allowance {
+    /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
+    /// end: 240.5(B)(4).
+    CordSet,
+    /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
+    Receptacles,
+}
+
+/// How a part is protected.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Overcurrent {
+    /// It carries nothing, or is a breaker itself.
+    NotNeeded,
+    /// By a breaker no larger than its rating.
+    Breaker(Current),
+    /// By the generator, which limits its own current and cannot give more than the part stands.
+    Source,
+    /// By a larger breaker, as a code allows.
+    Allowed { breaker: Current, by: Allowance },
+    /// No breaker is known at all.
+    Unknown,
+    /// The breaker is too large.
+    TooHigh { breaker: Current },
+    /// A lone 15 A receptacle on a 20 A circuit.
+    Single { breaker: Current },
+    /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own.
+    Camper { breaker: Current },
+}
+
+impl Overcurrent {
+    /// How it is protected, or how it is not.
+    pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
+        let node = supply.node(ix);
+        if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
+            || node.reason == LimitReason::NotFed
+        {
+            return Self::NotNeeded;
+        }
+        let breaker = node.protected_at.map(|(_, breaker)| breaker);
+        if let Some(breaker) = breaker
+            && breaker <= node.laid_out
+        {
+            return Self::Breaker(breaker);
+        }
+        if own_limit(plan, supply).is_some_and(|own| own.spares(node.laid_out)) {
+            return Self::Source;
+        }
+        let Some(breaker) = breaker else {
+            return Self::Unknown;
+        };
+        let allowed = |by| Self::Allowed { breaker, by };
+        match node.kind {
+            NodeKind::Receptacle { shape, sockets }
+                if shape.0 == Configuration::N5_15 && breaker <= CORD_SET_CIRCUIT =>
+            {
+                let at_cord_end = node
+                    .parent
+                    .filter(|parent| matches!(supply.node(*parent).kind, NodeKind::Cord { .. }));
+                match at_cord_end {
+                    Some(cord) if allowed_cord_set(plan, &supply.node(cord).id) => {
+                        allowed(Allowance::CordSet)
+                    }
+                    // The cord itself is found; its end need not be.
+                    Some(_) => Self::TooHigh { breaker },
+                    None if sockets > 1
+                        || shares_circuit(supply, ix) && !may_be_alone(plan, &node.id) =>
+                    {
+                        allowed(Allowance::Receptacles)
+                    }
+                    None => Self::Single { breaker },
+                }
+            }
+            NodeKind::Cord { .. }
+                if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
+            {
+                allowed(Allowance::CordSet)
+            }
+            _ if only_a_camper(plan, supply, ix) && breaker <= Configuration::N14_50.rating() => {
+                Self::Camper { breaker }
+            }
+            _ => Self::TooHigh { breaker },
+        }
+    }
+
+    /// Whether it is shown that the part is protected.
+    pub(crate) const fn holds(self) -> bool {
+        matches!(
+            self,
+            Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. }
+        )
+    }
+}
+
+/// Whether this is an adapter from a 50 A plug to one camper receptacle, or that receptacle, that carries
+/// what the receptacle is for, and a camper is all that the plan has for it.
+fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
+    const CAMPERS: Configuration = Configuration::TT30;
+    let node = supply.node(ix);
+    let adapter = match (&node.kind, node.parent) {
+        (NodeKind::Cord { .. }, _) => ix,
+        (NodeKind::Receptacle { .. }, Some(parent)) => parent,
+        _ => return false,
+    };
+    let NodeKind::Cord { plug, .. } = supply.node(adapter).kind else {
+        return false;
+    };
+    let ends: Vec<(NodeIx, &Node)> = supply.fed_from(adapter).collect();
+    let [
+        (
+            end,
+            Node {
+                kind: NodeKind::Receptacle { shape, .. },
+                id,
+                ..
+            },
+        ),
+    ] = ends.as_slice()
+    else {
+        return false;
+    };
+    let campers: Vec<&Load> = plan
+        .loads
+        .iter()
+        .filter(|load| load.plug.known().is_some_and(|plug| plug.0 == CAMPERS))
+        .filter(|load| load.on.as_ref().is_none_or(|on| on == id))
+        .collect();
+    plug.0 == Configuration::N14_50
+        && shape.0 == CAMPERS
+        && supply.node(adapter).laid_out >= CAMPERS.rating()
+        && supply.fed_from(*end).next().is_none()
+        && matches!(campers.as_slice(), [one] if one.count == 1)
+}
+
+/// Whether another receptacle hangs on the same breaker. What is plugged into this one is no other.
+fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
+    let breaker = supply.node(receptacle).protected_at.map(|(ix, _)| ix);
+    supply.receptacles().any(|(ix, node, ..)| {
+        node.protected_at.map(|(ix, _)| ix) == breaker
+            && supply.up(ix).all(|(above, _)| above != receptacle)
+    })
+}
+
+/// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing
+/// else behind it.
+fn may_be_alone(plan: &Plan, receptacle: &Id) -> bool {
+    plan.boxes
+        .iter()
+        .flat_map(|it| &it.outlets)
+        .any(|outlet| outlet.id == *receptacle && outlet.breaker == Answer::Unknown)
+}

@@ -138,6 +138,7 @@ check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
 check-limits = Was jede Steckdose verträgt
 check-limit-two = { $long } für Stunden, gesetzt von { $long_by }. { $short } für kurze Zeit, gesetzt von { $short_by }.
 check-limit-refused = NICHT BENUTZEN. Siehe { $code }.
+check-limit-guarded = Nur ein Kabel mit eingebautem FI-Schutzschalter (GFCI). Siehe { $code }.
 check-limit-behind = NICHT BENUTZEN, was an { $id } hängt. Siehe { $code }.
 check-limit-one = { $long }. Gesetzt von { $short_by }.
 check-limit-same = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $short_by }.

@@ -641,6 +641,7 @@ note-danger-gone = Diese Gefahr ist weg: { $title }
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): nicht benutzen
+picture-guarded = - { $id } ({ $shape }): nur ein Kabel mit GFCI
 picture-load = * { $load }
 picture-unplaced = Bis jetzt kein Platz für: { $ids }
 picture-loose = Nicht angeschlossen: { $ids }

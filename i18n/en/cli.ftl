@@ -147,6 +147,7 @@ check-limits = What each receptacle can carry
 check-limit-two = { $long } for hours, set by { $long_by }. { $short } for a short time, set by { $short_by }.
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
+check-limit-guarded = Only a cord with a GFCI built in. See { $code }.
 check-limit-behind = DO NOT USE what hangs on { $id }. See { $code }.
 check-limit-one = { $long }. Set by { $short_by }.
 check-limit-same = { $long } for hours, { $short } for a short time. Set by { $short_by }.

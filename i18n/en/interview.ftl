@@ -681,6 +681,7 @@ note-danger-gone = That danger is gone: { $title }
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): do not use
+picture-guarded = - { $id } ({ $shape }): only a GFCI cord
 picture-load = * { $load }
 picture-unplaced = No place so far for: { $ids }
 picture-loose = Not plugged in: { $ids }

@@ -143,6 +143,7 @@ check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
 check-limits = Lo que soporta cada { -receptacle }
 check-limit-two = { $long } durante horas; lo limita { $long_by }. { $short } por poco tiempo; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.
+check-limit-guarded = Solo un cable con { -gfci } integrado. Vea { $code }.
 check-limit-behind = NO USAR lo que cuelga de { $id }. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $short_by }.
 check-limit-same = { $long } durante horas, { $short } por poco tiempo. Lo limita { $short_by }.

@@ -151,6 +151,7 @@ check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
 check-limits = Ce que chaque prise peut supporter
 check-limit-two = { $long } en continu, fixé par { $long_by }. { $short } un court moment, fixé par { $short_by }.
 check-limit-refused = NE PAS UTILISER. Voir { $code }.
+check-limit-guarded = Seulement une rallonge avec un { -gfci } intégré. Voir { $code }.
 check-limit-behind = NE PAS UTILISER ce qui dépend de { $id }. Voir { $code }.
 check-limit-one = { $long }. Fixé par { $short_by }.
 check-limit-same = { $long } en continu, { $short } un court moment. Fixé par { $short_by }.

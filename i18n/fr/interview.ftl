@@ -664,6 +664,7 @@ note-danger-gone = Ce danger est éliminé : { $title }
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }) : { $amps }
 picture-refused = - { $id } ({ $shape }) : ne pas utiliser
+picture-guarded = - { $id } ({ $shape }) : seulement une rallonge avec { -gfci }
 picture-load = * { $load }
 picture-unplaced = Pas de place jusqu’ici pour : { $ids }
 picture-loose = Non branché : { $ids }

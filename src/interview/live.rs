@@ -201,10 +201,11 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
         let places = limit.path.iter().filter(|id| ids.contains(id)).count();
         let indent = "  ".repeat(places.max(1));
         let amps = words.amount(&limit.short_amps, Show::Capacity);
-        let refused = report.refused(&limit.id).is_some();
         let line = words.with(
-            if refused {
+            if report.refused(&limit.id).is_some() {
                 "picture-refused"
+            } else if report.guarded(&limit.id).is_some() {
+                "picture-guarded"
             } else {
                 "picture-place"
             },

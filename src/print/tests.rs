@@ -159,6 +159,8 @@ fn small() -> (Plan, Report) {
         running_amps: amps(power / 120),
         starting_watts: watts(power),
         starting_amps: amps(power / 120),
+        running_volt_amps: Amount::of(ApparentPower::from_millivolt_amps(power * 1000)),
+        starting_volt_amps: Amount::of(ApparentPower::from_millivolt_amps(power * 1000)),
         continuous: false,
     };
     let report = Report {

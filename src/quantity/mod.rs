@@ -193,6 +193,13 @@ impl Current {
         Self(narrow((numerator + denominator - 1) / denominator))
     }
 
+    /// The current of an apparent power, rounded **up**.
+    #[must_use]
+    pub fn of_apparent(apparent: ApparentPower, volts: Voltage) -> Self {
+        let volts = i128::from(volts.0.max(1));
+        Self(narrow((i128::from(apparent.0) * 1000 + volts - 1) / volts))
+    }
+
     /// The current that a capacity in watts gives at unity power factor, rounded **down**.
     #[must_use]
     pub fn of_capacity(power: Power, volts: Voltage) -> Self {
@@ -219,6 +226,22 @@ impl Power {
     #[must_use]
     pub fn scaled_down(self, ratio: Ratio) -> Self {
         Self(narrow(i128::from(self.0) * i128::from(ratio.0) / 1000))
+    }
+}
+
+impl ApparentPower {
+    /// What a current takes at a voltage, rounded **up**.
+    #[must_use]
+    pub fn of_load(amps: Current, volts: Voltage) -> Self {
+        Self(narrow(
+            (i128::from(amps.0) * i128::from(volts.0) + 999) / 1000,
+        ))
+    }
+
+    /// What a capacity in amperes carries at a voltage, rounded **down**.
+    #[must_use]
+    pub fn of_capacity(amps: Current, volts: Voltage) -> Self {
+        Self(narrow(i128::from(amps.0) * i128::from(volts.0) / 1000))
     }
 }
 

@@ -4,7 +4,7 @@ use super::loads::{self, LoadUnit};
 use super::{
     Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
     Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
-    proofs, troubles, volts,
+    proofs, telling, troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -226,9 +226,8 @@ fn of_points(
 ) -> Vec<Verdict> {
     let id = |at: NodeIx| &supply.node(at).id;
     let lifted_by = |refusal: &Refusal| {
-        let mut of_rule = findings.iter().filter(|it| it.code == refusal.cause.code());
-        let finding = of_rule.find(|finding| finding.about.contains(id(refusal.at)));
-        finding.map(|finding| finding.fix.key)
+        let (code, at) = (refusal.cause.code(), id(refusal.at));
+        telling(findings, &figures.limits, code, at).map(|finding| finding.fix.key)
     };
     let mut points: Vec<Verdict> = Vec::new();
     for (at, node) in supply.nodes.iter().enumerate() {
@@ -244,12 +243,7 @@ fn of_points(
             NodeKind::Receptacle { .. } | NodeKind::Cord { .. } | NodeKind::Inlet { .. } => {}
             _ => continue,
         }
-        let refused = verdicts.refused(ix);
-        let why = if receptacle {
-            verdicts.no_loads(ix)
-        } else {
-            refused
-        };
+        let (refused, why) = (verdicts.refused(ix), verdicts.no_loads(ix));
         let only: Vec<Id> = match (refused, why) {
             (None, Some(_)) => {
                 let fed = supply
@@ -277,10 +271,11 @@ fn of_points(
         points.push(Verdict {
             id: node.id.clone(),
             bonding_plug,
-            admits: match (why, only.is_empty() && (!bonding_plug || refused.is_some())) {
-                (None, _) => Admits::Everything,
-                (Some(_), false) => Admits::Named,
-                (Some(_), true) => Admits::Nothing,
+            admits: match why {
+                None => Admits::Everything,
+                Some(_) if !only.is_empty() || bonding_plug && refused.is_none() => Admits::Named,
+                Some(_) if verdicts.takes_guarded(ix) => Admits::Guarded,
+                Some(_) => Admits::Nothing,
             },
             only,
             why: why.map(|refusal| Because {
@@ -293,7 +288,31 @@ fn of_points(
             assumed: assumed_on_the_way(supply, ix, figures),
         });
     }
+    points.extend(lost(supply, findings));
     points
+}
+
+/// The verdict on what is plugged into a socket that is not there, or does not take its plug, and on what hangs
+/// on that. A part that the plan plugs in nowhere is in the bin: there is nothing to say of it.
+fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item = Verdict> + 'a {
+    supply.detached.iter().filter_map(|part| {
+        let mut of_rule = findings.iter().filter(|it| it.code == "FIT001");
+        let finding = of_rule.find(|finding| finding.about.contains(&part.begins))?;
+        Some(Verdict {
+            id: part.id.clone(),
+            admits: Admits::Nothing,
+            only: Vec::new(),
+            bonding_plug: false,
+            why: Some(Because {
+                code: finding.code,
+                at: part.begins.clone(),
+                lifted_by: Some(finding.fix.key),
+            }),
+            loads: Vec::new(),
+            one_at_a_time: false,
+            assumed: Vec::new(),
+        })
+    })
 }
 
 /// What was assumed of the generator and of the parts on the way to a point.

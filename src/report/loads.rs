@@ -42,11 +42,16 @@ pub struct LoadUnit {
     pub running: Power,
     /// Running current on each of its legs, rounded up.
     pub running_current: Current,
+    /// Volt-amperes on each of its legs while it runs. What is on together is added up in these and rounded to
+    /// amperes once: three times 800 W are 20 A at 120 V, and not 1 mA more.
+    pub running_apparent: ApparentPower,
     /// Starting power, rounded up, never less than running. An upper bound at unity power
     /// factor where only the starting current is known.
     pub starting: Power,
     /// Starting current on each of its legs, rounded up, never less than running.
     pub starting_current: Current,
+    /// Volt-amperes on each of its legs while it starts, likewise.
+    pub starting_apparent: ApparentPower,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
     /// Whether it is said to draw more than its own plug is rated for: then one of the two is wrong, and it is
@@ -79,6 +84,8 @@ impl LoadUnit {
             running_amps: self.running_current.into(),
             starting_watts: self.starting.into(),
             starting_amps: self.starting_current.into(),
+            running_volt_amps: self.running_apparent.into(),
+            starting_volt_amps: self.starting_apparent.into(),
             continuous: self.continuous,
         }
     }
@@ -188,6 +195,18 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
     } else {
         (volts, running_current, starting_current)
     };
+    let starting_current = starting_current.max(running_current);
+    let on_a_leg = |power, amps| on_a_leg(power, factor, amps, volts, plan.line_to_neutral());
+    let of_watts = !matches!(
+        load.running,
+        Answer::Known(Draw::Current(_) | Draw::Motor { .. })
+    );
+    let running_apparent = on_a_leg(Some(running).filter(|_| of_watts), running_current);
+    let starting_apparent = if starting_current == running_current {
+        running_apparent
+    } else {
+        on_a_leg(load.starting.known().copied(), starting_current)
+    };
     LoadUnit {
         id: load.id.clone(),
         load: at,
@@ -198,11 +217,31 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         one_leg: lopsided,
         running,
         running_current,
+        running_apparent,
         starting: starting.max(running),
-        starting_current: starting_current.max(running_current),
+        starting_current,
+        starting_apparent,
         continuous: continuous(load, &mut assume),
         impossible: exceeds_its_plug(load),
     }
+}
+
+/// Volt-amperes on each leg: of watts that the current comes from, these over the power factor; of a current
+/// that is given, or that its plug caps, that current.
+fn on_a_leg(
+    power: Option<Power>,
+    factor: Ratio,
+    amps: Current,
+    volts: Voltage,
+    leg: Voltage,
+) -> ApparentPower {
+    let of_amps = ApparentPower::of_load(amps, leg);
+    let Some(power) = power.filter(|power| Current::of_load(*power, factor, volts) == amps) else {
+        return of_amps;
+    };
+    let up = i128::from(power.milliwatts()) * 1000 * i128::from(leg.millivolts());
+    let over = i128::from(factor.permille().max(1)) * i128::from(volts.millivolts().max(1));
+    ApparentPower::from_millivolt_amps(narrow((up + over - 1) / over)).min(of_amps)
 }
 
 /// The watts of a heater hold at the volts its household plug is made for, and at fewer volts it takes
@@ -398,13 +437,6 @@ fn real_power(current: Current, volts: Voltage, factor: Ratio) -> Power {
     Power::from_milliwatts(narrow((product + 999_999) / 1_000_000))
 }
 
-/// Current of an apparent power, rounded up.
-fn current_of(apparent: ApparentPower, volts: Voltage) -> Current {
-    let volts = i128::from(volts.millivolts().max(1));
-    let up = i128::from(apparent.millivolt_amps()) * 1000;
-    Current::from_milliamps(narrow((up + volts - 1) / volts))
-}
-
 /// Starting power and current.
 fn starting(
     load: &Load,
@@ -435,7 +467,7 @@ fn starting(
         }) => {
             let told = code.and_then(|letter| {
                 let apparent = motors::locked_rotor(*millihorsepower, letter)?;
-                Some((letter, current_of(apparent, motor_volts(volts))))
+                Some((letter, Current::of_apparent(apparent, motor_volts(volts))))
             });
             match told {
                 Some((letter, least)) if letter.eq_ignore_ascii_case(&motors::NO_UPPER_END) => {

@@ -163,6 +163,9 @@ pub enum Admits {
     Everything,
     /// Only what [`Verdict::only`] names.
     Named,
+    /// No appliance: only a cord with ground-fault protection built in, of which the end alone is used. Of a
+    /// cord or box, the same of its receptacles.
+    Guarded,
     /// Nothing.
     Nothing,
 }
@@ -178,7 +181,8 @@ pub struct Because {
     pub lifted_by: Option<&'static str>,
 }
 
-/// The verdict on one receptacle, cord or box that is connected.
+/// The verdict on one receptacle, cord or box that is connected, or that the plan plugs in where it cannot
+/// be.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Verdict {
     /// The part.
@@ -605,6 +609,11 @@ pub struct LoadFacts {
     pub starting_watts: Amount,
     /// Starting current.
     pub starting_amps: Amount,
+    /// Volt-amperes on each of its legs while it runs, and while it starts: what amps of several are added up
+    /// from, rounded up once.
+    pub running_volt_amps: Amount,
+    /// See [`Self::running_volt_amps`].
+    pub starting_volt_amps: Amount,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
 }
@@ -673,6 +682,25 @@ pub struct Report {
     pub figures: Figures,
 }
 
+/// The finding of a rule that is about a part; where none names it, that about the device and the joint that
+/// leave it without protection, with others in use there.
+fn telling<'a>(
+    findings: &'a [Finding],
+    limits: &[Limit],
+    code: &str,
+    at: &Id,
+) -> Option<&'a Finding> {
+    let of_rule = || findings.iter().filter(|it| it.code == code);
+    let shock = limits.iter().find(|limit| limit.id == *at);
+    let names = |finding: &Finding, value: &str, part: &Option<Id>| {
+        part.is_some() && finding.values.get(value) == part.as_ref().map(Value::from).as_ref()
+    };
+    of_rule().find(|it| it.about.contains(at)).or_else(|| {
+        let shock = &shock?.shock;
+        of_rule().find(|it| names(it, "device", &shock.by) && names(it, "joint", &shock.joint))
+    })
+}
+
 impl Report {
     /// The rules whose findings name parts that have nothing to do with each other: what is wrong with
     /// each of them is wrong with it alone, and is mended there.
@@ -699,11 +727,25 @@ impl Report {
         (verdict.admits == Admits::Nothing).then_some(why)
     }
 
+    /// Why nothing may be plugged in here but a cord with ground-fault protection built in, if so.
+    #[must_use]
+    pub fn guarded(&self, id: &Id) -> Option<&Because> {
+        let verdict = self.verdict(id)?;
+        let why = verdict.why.as_ref()?;
+        (verdict.admits == Admits::Guarded).then_some(why)
+    }
+
+    /// Whether something that the plan has may be plugged in here: only then has it amps to tell.
+    #[must_use]
+    pub fn usable(&self, id: &Id) -> bool {
+        let verdict = self.verdict(id);
+        verdict.is_none_or(|it| matches!(it.admits, Admits::Everything | Admits::Named))
+    }
+
     /// The finding in whose words a reason is told.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
-        let mut of_rule = self.findings.iter().filter(|it| it.code == why.code);
-        of_rule.find(|finding| finding.about.contains(&why.at))
+        telling(&self.findings, &self.figures.limits, why.code, &why.at)
     }
 
     /// How many troubles have this signal.

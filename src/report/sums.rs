@@ -1,11 +1,12 @@
 //! What a set of loads comes to at the points of the supply, with every term of the sum, so that
 //! somebody else can add it up again. The limits are those that decide what may run together.
 //!
-//! Amps add as plain numbers, which is no less than what really flows.
+//! Volt-amperes of a leg add as plain numbers, which is no less than what really flows. Their amps are rounded
+//! up once, where they are told.
 
 use super::{LoadFacts, Report};
 use crate::plan::{Id, Leg};
-use crate::quantity::{Current, Power, Ratio, narrow};
+use crate::quantity::{ApparentPower, Power, Ratio, narrow};
 use crate::rules::quantity;
 use crate::supply::{NodeIx, Supply};
 
@@ -19,9 +20,9 @@ pub struct Term {
     pub load: Id,
     /// How many.
     pub count: usize,
-    /// Amps of each of them, running.
-    pub amps: Current,
-    /// Its amps are divided by this: the share of the limit that is allowed for three hours or more,
+    /// What each of them takes of the leg, running.
+    pub each: ApparentPower,
+    /// It is divided by this: the share of the limit that is allowed for three hours or more,
     /// where it runs so long.
     pub over: Ratio,
 }
@@ -31,10 +32,10 @@ pub struct Term {
 pub struct Starts {
     /// Which.
     pub load: Id,
-    /// Its amps while it starts.
-    pub starting: Current,
-    /// Its amps while it runs, which are in the sum already.
-    pub running: Current,
+    /// What it takes while it starts.
+    pub starting: ApparentPower,
+    /// What it takes while it runs, which is in the sum already.
+    pub running: ApparentPower,
 }
 
 /// A sum at one point, on one leg.
@@ -49,21 +50,22 @@ pub struct Sum {
     /// Of a moment of starting: the one that asks for most more than running. What is over is added.
     pub starts: Option<Starts>,
     /// What it comes to, rounded up.
-    pub amps: Current,
+    pub asks: ApparentPower,
     /// What it may come to.
-    pub limit: Current,
+    pub limit: ApparentPower,
 }
 
 impl Sum {
     /// Whether it is within its limit.
     #[must_use]
     pub fn holds(&self) -> bool {
-        self.amps <= self.limit
+        self.asks <= self.limit
     }
 
     /// In millionths of the limit.
     fn fullness(&self) -> i128 {
-        i128::from(self.amps.milliamps()) * 1_000_000 / i128::from(self.limit.milliamps().max(1))
+        let limit = i128::from(self.limit.millivolt_amps().max(1));
+        i128::from(self.asks.millivolt_amps()) * 1_000_000 / limit
     }
 }
 
@@ -73,17 +75,17 @@ pub struct StepLeg {
     /// Which, where there are two.
     pub leg: Option<Leg>,
     /// What runs already.
-    pub on: Current,
+    pub on: ApparentPower,
     /// Loads of the same step that are switched on just before.
     pub just_before: Vec<Term>,
-    /// Starting amps of the one that starts; none where it is not on this leg.
-    pub starting: Option<Current>,
+    /// What the one that starts takes; none where it is not on this leg.
+    pub starting: Option<ApparentPower>,
     /// All together.
-    pub amps: Current,
+    pub asks: ApparentPower,
     /// What it may come to: the peak.
-    pub limit: Current,
+    pub limit: ApparentPower,
     /// What runs when the step is over.
-    pub then: Current,
+    pub then: ApparentPower,
 }
 
 /// One step of switching on: loads of one entry that come one after the other, told in the moment
@@ -112,12 +114,12 @@ struct Member<'a> {
 }
 
 impl Member<'_> {
-    fn running(&self) -> Current {
-        quantity(&self.facts.running_amps)
+    fn running(&self) -> ApparentPower {
+        quantity(&self.facts.running_volt_amps)
     }
 
-    fn starting(&self) -> Current {
-        quantity::<Current>(&self.facts.starting_amps).max(self.running())
+    fn starting(&self) -> ApparentPower {
+        quantity::<ApparentPower>(&self.facts.starting_volt_amps).max(self.running())
     }
 }
 
@@ -172,7 +174,7 @@ impl<'a> Adder<'a> {
         let terms = terms(passing, node.continuous);
         // Rounded up once, not term by term.
         let (whole, cut): (i128, i128) = terms.iter().fold((0, 0), |(whole, cut), term| {
-            let part = term.count as i128 * i128::from(term.amps.milliamps());
+            let part = term.count as i128 * i128::from(term.each.millivolt_amps());
             if term.over == WHOLE {
                 (whole + part, cut)
             } else {
@@ -180,14 +182,14 @@ impl<'a> Adder<'a> {
             }
         });
         let share = i128::from(node.continuous.permille().max(1));
-        let amps = whole + (cut * 1000 + share - 1) / share;
+        let asks = whole + (cut * 1000 + share - 1) / share;
         Sum {
             at,
             leg: self.leg_of(at, leg),
             terms,
             starts: None,
-            amps: Current::from_milliamps(narrow(amps)),
-            limit: node.rating,
+            asks: ApparentPower::from_millivolt_amps(narrow(asks)),
+            limit: self.supply.room(at),
         }
     }
 
@@ -205,15 +207,15 @@ impl<'a> Adder<'a> {
                 .max_by_key(over);
             let peak = starts.map(|it| {
                 let here = || members.iter().filter(|it| self.carries(root, *leg, it));
-                let running: Current = here().map(Member::running).sum();
+                let running: ApparentPower = here().map(Member::running).sum();
                 Sum {
                     starts: Some(Starts {
                         load: it.facts.id.clone(),
                         starting: it.starting(),
                         running: it.running(),
                     }),
-                    amps: running + (it.starting() - it.running()),
-                    limit: self.supply.leg_peak,
+                    asks: running + (it.starting() - it.running()),
+                    limit: self.supply.peak_room(),
                     terms: terms(here(), WHOLE),
                     ..sum.clone()
                 }
@@ -247,7 +249,7 @@ impl<'a> Adder<'a> {
             .collect();
         let members = self.members(&order);
         let root = self.supply.node(NodeIx(0)).legs.all();
-        let mut on = vec![Current::ZERO; root.len()];
+        let mut on = vec![ApparentPower::ZERO; root.len()];
         let mut steps = Vec::new();
         for run in members.chunk_by(|one, next| one.facts.of == next.facts.of) {
             let Some((last, before)) = run.split_last() else {
@@ -261,40 +263,29 @@ impl<'a> Adder<'a> {
                     let just_before = terms(before.iter().filter(here), WHOLE);
                     let starting = here(&last).then(|| last.starting());
                     let so_far = *on;
-                    let others: Current = before.iter().filter(here).map(Member::running).sum();
-                    let runs: Current = run.iter().filter(here).map(Member::running).sum();
+                    let others: ApparentPower =
+                        before.iter().filter(here).map(Member::running).sum();
+                    let runs: ApparentPower = run.iter().filter(here).map(Member::running).sum();
                     *on = so_far + runs;
                     StepLeg {
                         leg: self.leg_of(NodeIx(0), *leg),
                         on: so_far,
                         just_before,
                         starting,
-                        amps: so_far + others + starting.unwrap_or(Current::ZERO),
-                        limit: self.supply.leg_peak,
+                        asks: so_far + others + starting.unwrap_or(ApparentPower::ZERO),
+                        limit: self.supply.peak_room(),
                         then: *on,
                     }
                 })
                 .collect();
-            let milliwatts: i128 = legs.iter().map(|leg| self.volt_amps(leg.amps)).sum();
+            let all: ApparentPower = legs.iter().map(|leg| leg.asks).sum();
             steps.push(StartSum {
                 loads: run.iter().map(|it| it.facts.id.clone()).collect(),
                 legs,
-                watts: Power::from_milliwatts(narrow(milliwatts)),
+                watts: Power::from_milliwatts(all.millivolt_amps()),
             });
         }
         steps
-    }
-
-    /// Amps of one leg times its volts, rounded up: volt-amperes, counted as watts.
-    fn volt_amps(&self, amps: Current) -> i128 {
-        let product = i128::from(amps.milliamps()) * i128::from(self.supply.volts.millivolts());
-        (product + 999) / 1000
-    }
-
-    /// The same as power.
-    #[must_use]
-    pub fn watts(&self, amps: Current) -> Power {
-        Power::from_milliwatts(narrow(self.volt_amps(amps)))
     }
 }
 
@@ -309,13 +300,13 @@ fn first_fullest(sums: impl IntoIterator<Item = Sum>) -> Option<Sum> {
     })
 }
 
-/// Loads of one entry and of the same amps together, in the order they come.
+/// Loads of one entry that take as much together, in the order they come.
 fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -> Vec<Term> {
     let mut terms: Vec<(&Id, Term)> = Vec::new();
     for member in members {
-        let (facts, amps) = (member.facts, member.running());
+        let (facts, each) = (member.facts, member.running());
         let over = if facts.continuous { continuous } else { WHOLE };
-        let same = |(of, term): &&mut (&Id, Term)| **of == facts.of && term.amps == amps;
+        let same = |(of, term): &&mut (&Id, Term)| **of == facts.of && term.each == each;
         match terms.iter_mut().find(same) {
             Some((_, term)) => term.count += 1,
             None => terms.push((
@@ -323,7 +314,7 @@ fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -
                 Term {
                     load: facts.id.clone(),
                     count: 1,
-                    amps,
+                    each,
                     over,
                 },
             )),
@@ -384,7 +375,7 @@ mod tests {
                 let peak = order.iter().find(|it| it.load == *last).expect("a step");
                 assert_eq!(Amount::of(step.watts), peak.peak_watts, "{last}");
                 for leg in &step.legs {
-                    assert!(leg.amps <= supply.leg_peak, "{last}");
+                    assert!(leg.asks <= supply.peak_room(), "{last}");
                 }
             }
         });
@@ -436,10 +427,10 @@ mod tests {
         let sums = Adder::new(&report, &supply).of_set(both);
         let part = sums.last().expect("the part");
         assert_eq!(
-            (part.amps.milliamps(), part.limit.milliamps()),
-            (20_000, 20_000)
+            (part.asks.millivolt_amps(), part.limit.millivolt_amps()),
+            (2_400_000, 2_400_000)
         );
         let source = sums.first().expect("the generator");
-        assert_eq!(source.amps.milliamps(), 18_000);
+        assert_eq!(source.asks.millivolt_amps(), 2_160_000);
     }
 }

@@ -55,6 +55,7 @@ const DEEDS: &[Deed] = &[
         ("CORD006", "less"),
         ("CORD008", "*"),
         ("OVER001", "cord"),
+        ("OVER001", "thicker"),
         ("OVER001", "splitter"),
         ("OVER003", "*"),
         ("SHOCK011", "leave"),

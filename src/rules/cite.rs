@@ -33,6 +33,8 @@ pub(super) const UL_817: Source = Source::new(
 );
 /// Cord sets put together in the field, on 20 A circuits.
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
+/// Sizes that breakers are made in.
+pub(super) const NEC_240_6: Source = Source::new(NEC, "240.6(A)", "", Mark::Memory);
 /// Ampacity of flexible cord.
 pub(super) const NEC_400_5: Source = Source::new(NEC, "Table 400.5(A)(1)", "", Mark::Secondary);
 /// Ampacity of flexible cord that is marked in mm².

@@ -4,7 +4,7 @@
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
 use crate::plan::{Id, Leg, Load, LoadKind, Plan, Span, Wanted};
-use crate::quantity::{Current, Length, Power, Quantity, Ratio};
+use crate::quantity::{ApparentPower, Current, Length, Power, Quantity, Ratio};
 use crate::report::{Amount, Figures, LoadFacts, Value};
 use crate::rules::Facts;
 use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
@@ -27,6 +27,8 @@ pub(super) struct Need<'a> {
     starting: Power,
     amps: Current,
     starting_amps: Current,
+    apparent: ApparentPower,
+    starting_apparent: ApparentPower,
 }
 
 /// The quantity that this is the amount of.
@@ -119,6 +121,16 @@ impl Need<'_> {
     /// Running current.
     pub const fn amps(&self) -> Current {
         self.amps
+    }
+
+    /// Volt-amperes on each leg while it runs: what is on together is added up in these.
+    pub const fn apparent(&self) -> ApparentPower {
+        self.apparent
+    }
+
+    /// The same while starting; never less than running.
+    pub const fn starting_apparent(&self) -> ApparentPower {
+        self.starting_apparent
     }
 
     /// Current while starting; never less than running.
@@ -252,6 +264,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             let refused = unplaced.any(|it| it.load == facts.id && it.reason == "refused");
             let running: Power = quantity(&facts.running_watts);
             let amps: Current = quantity(&facts.running_amps);
+            let apparent: ApparentPower = quantity(&facts.running_volt_amps);
             Some(Need {
                 load,
                 facts,
@@ -264,6 +277,9 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                 starting: quantity::<Power>(&facts.starting_watts).max(running),
                 amps,
                 starting_amps: quantity::<Current>(&facts.starting_amps).max(amps),
+                apparent,
+                starting_apparent: quantity::<ApparentPower>(&facts.starting_volt_amps)
+                    .max(apparent),
             })
         })
         .collect()
@@ -324,9 +340,14 @@ impl<'a> Facts<'a> {
             .collect()
     }
 
-    /// The current of these needs on one leg.
+    /// The current of these needs on one leg, rounded up once.
     pub(super) fn on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Current {
-        self.those_on_leg(needs, leg).iter().map(Need::amps).sum()
+        self.amps_of(&self.those_on_leg(needs, leg))
+    }
+
+    /// The current of these needs, all of them on one leg.
+    pub(super) fn amps_of(&self, needs: &[Need<'_>]) -> Current {
+        Current::of_apparent(needs.iter().map(Need::apparent).sum(), self.supply.volts)
     }
 
     /// The greatest current of these needs on any leg.

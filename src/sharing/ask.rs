@@ -10,7 +10,7 @@ use super::model::{Fixed, FixedRow};
 use super::set::LoadSet;
 use super::start;
 use crate::plan::{Id, Plan};
-use crate::quantity::{Current, Voltage, narrow};
+use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 use crate::report::loads::{LoadUnit, units};
 use crate::report::{Amount, Report, Signal};
 use crate::supply::drop::{Running, lost};
@@ -246,7 +246,7 @@ impl Scene<'_> {
         gear + before.filter(|(_, place)| *place == at).count() >= usize::from(sockets)
     }
 
-    /// The currents that pass a node on one leg: of what runs for hours, and of the rest.
+    /// What passes a node on one leg, in millivolt-amperes: of what runs for hours, and of the rest.
     fn through(&self, at: NodeIx, leg: crate::plan::Leg) -> (i64, i64) {
         let mut sums = (0, 0);
         for (load, place) in self.on {
@@ -258,7 +258,7 @@ impl Scene<'_> {
                     &mut sums.0
                 } else {
                     &mut sums.1
-                }) += unit.running_current.milliamps();
+                }) += unit.running_apparent.millivolt_amps();
             }
         }
         sums
@@ -268,29 +268,29 @@ impl Scene<'_> {
         let mut list: Vec<Over> = Vec::new();
         for (index, node) in self.supply.nodes.iter().enumerate() {
             let set = matches!(node.kind, NodeKind::Source);
-            let mut note = |passed, asks: i64, limit: Current, by| {
-                if asks > limit.milliamps() {
-                    let amps = Current::from_milliamps;
+            let mut note = |passed, asks: i64, room: ApparentPower, limit: Current, by| {
+                if asks > room.millivolt_amps() {
                     list.push(Over {
                         at: node.id.clone(),
                         set,
                         passed,
-                        asks: amps(asks).into(),
+                        asks: self.amps(asks).into(),
                         limit: limit.into(),
-                        over: amps(asks - limit.milliamps()).into(),
+                        over: (self.amps(asks) - limit).into(),
                         by,
                     });
                 }
             };
+            let (room, rating) = (self.supply.room(NodeIx(index)), node.rating);
             for leg in node.legs.all() {
                 let (long, short) = self.through(NodeIx(index), *leg);
                 let share = i128::from(node.continuous.permille().max(1));
                 // What runs for hours counts as much more as the limit for hours is less. Up.
                 let counted = short + narrow((i128::from(long) * 1000 + share - 1) / share);
-                if long + short > node.rating.milliamps() {
-                    note(Passed::Short, long + short, node.rating, None);
+                if long + short > room.millivolt_amps() {
+                    note(Passed::Short, long + short, room, rating, None);
                 } else {
-                    note(Passed::Hours, counted, node.rating, None);
+                    note(Passed::Hours, counted, room, rating, None);
                 }
                 if set {
                     let steps = self
@@ -305,6 +305,7 @@ impl Scene<'_> {
                         note(
                             Passed::Starting,
                             long + short + step,
+                            self.supply.peak_room(),
                             self.supply.leg_peak,
                             by,
                         );
@@ -324,10 +325,18 @@ impl Scene<'_> {
         list
     }
 
-    /// Starting less running current.
+    /// Starting less running.
     fn step(&self, load: usize) -> i64 {
         let unit = &self.units[load];
-        (unit.starting_current.milliamps() - unit.running_current.milliamps()).max(0)
+        (unit.starting_apparent - unit.running_apparent)
+            .millivolt_amps()
+            .max(0)
+    }
+
+    /// The amperes of so many millivolt-amperes on a leg, rounded up.
+    fn amps(&self, millivolt_amps: i64) -> Current {
+        let apparent = ApparentPower::from_millivolt_amps(millivolt_amps);
+        Current::of_apparent(apparent, self.supply.volts)
     }
 
     /// The order of switching on those that do not run yet, beside those that do.
@@ -348,8 +357,11 @@ impl Scene<'_> {
             rows: legs
                 .iter()
                 .map(|leg| FixedRow {
-                    capacity: self.supply.leg_peak.milliamps(),
-                    sums: of(&|load| self.units[load].running_current.milliamps(), leg),
+                    capacity: self.supply.peak_room().millivolt_amps(),
+                    sums: of(
+                        &|load| self.units[load].running_apparent.millivolt_amps(),
+                        leg,
+                    ),
                     // What runs already does not start now.
                     peaks: of(
                         &|load| {
@@ -394,7 +406,7 @@ impl Scene<'_> {
             steps.push(Step {
                 load: self.units[on[at].0].id.clone(),
                 at: self.supply.node(on[at].1).id.clone(),
-                peak_amps: Current::from_milliamps(peak).into(),
+                peak_amps: self.amps(peak).into(),
             });
         }
         steps
@@ -413,7 +425,7 @@ impl Scene<'_> {
                     .filter(|amps| *amps > 0)?;
                 Some(AtBreaker {
                     breaker: node.id.clone(),
-                    amps: Current::from_milliamps(amps).into(),
+                    amps: self.amps(amps).into(),
                 })
             })
             .collect()

@@ -1,8 +1,9 @@
 //! Sharing for a plan: its supply tree and loads as rows, solved, and told in ids.
 //!
 //! **The rows.** Every node of the tree is a thermal row for each leg it is fed from, with its
-//! own rating and its own share for three hours or more; the source is a surge row for each leg
-//! besides. A load adds its current to the legs it uses at its receptacle. A cord or box takes
+//! own rating times the volts of a leg and its own share for three hours or more; the source is a surge row for each leg
+//! besides. A load adds its volt-amperes to the legs it uses at its receptacle, so that nothing is
+//! rounded before it is added up. A cord or box takes
 //! up a socket of the receptacle it is plugged into. What is not fed is no place.
 //!
 //! **What is placed.** First the best placing as [`mod@place`] has it: the most that
@@ -42,7 +43,7 @@ use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
 use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
-use crate::quantity::{Length, Power, narrow};
+use crate::quantity::{ApparentPower, Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
 use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
@@ -391,13 +392,14 @@ impl<'a> Setting<'a> {
                     |_: usize, place: usize| under[place][ix] && legs[place].contains(leg);
                 let source = matches!(node.kind, NodeKind::Source);
                 self.model.thermal(
-                    node.rating.milliamps(),
+                    supply.room(NodeIx(ix)).millivolt_amps(),
                     node.continuous.permille(),
                     !source,
                     carries,
                 );
                 if source {
-                    self.model.surge(supply.leg_peak.milliamps(), carries);
+                    self.model
+                        .surge(supply.peak_room().millivolt_amps(), carries);
                 }
             }
         }
@@ -512,18 +514,20 @@ impl<'a> Setting<'a> {
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they
     /// are at most.
     fn start_steps(&self, order: &[usize]) -> Vec<StartStep> {
-        let mut running: i128 = 0;
+        let mut running = ApparentPower::ZERO;
         order
             .iter()
             .map(|load| {
                 let unit = &self.units[*load];
-                let volts = i128::from(unit.volts.millivolts());
-                let power = |milliamps: i64| (i128::from(milliamps) * volts + 999) / 1000;
-                let peak = running + power(unit.starting_current.milliamps());
-                running += power(unit.running_current.milliamps());
+                let legs = unit.volts.millivolts() / self.supply.volts.millivolts().max(1);
+                let all = |on_a_leg: ApparentPower| {
+                    ApparentPower::from_millivolt_amps(on_a_leg.millivolt_amps() * legs)
+                };
+                let peak = running + all(unit.starting_apparent);
+                running = running + all(unit.running_apparent);
                 StartStep {
                     load: unit.id.clone(),
-                    peak_watts: Power::from_milliwatts(narrow(peak)).into(),
+                    peak_watts: Power::from_milliwatts(peak.millivolt_amps()).into(),
                 }
             })
             .collect()
@@ -598,8 +602,8 @@ impl<'a> Setting<'a> {
 fn load(plan: &Plan, unit: &LoadUnit, fits: &[usize], count: usize) -> Load {
     let medical = unit.kind == LoadKind::Medical;
     Load {
-        running: unit.running_current.milliamps(),
-        starting: unit.starting_current.max(unit.running_current).milliamps(),
+        running: unit.running_apparent.millivolt_amps(),
+        starting: unit.starting_apparent.millivolt_amps(),
         continuous: unit.continuous,
         must: medical || plan.loads[unit.load].wanted == Wanted::Must,
         weight: if medical { count as u64 + 1 } else { 1 },

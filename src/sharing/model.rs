@@ -18,7 +18,7 @@
 
 use super::set::LoadSet;
 
-/// One load. Currents are in milliamperes on each leg it uses.
+/// One load. Currents are in milliamperes on each leg it uses, or in millivolt-amperes, like the limits.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Load {
     /// Current while it runs.

@@ -20,8 +20,9 @@ const WHOLE: Ratio = Ratio::from_permille(1000);
 pub(crate) const COILED_DIVISOR: i64 = 3;
 /// A cord of unknown gauge is taken for the thinnest that is made.
 pub(crate) const UNKNOWN_CORD: Wire = Wire::Awg(18);
-/// A home-made box of unknown wiring likewise: the thinnest that is used for wiring.
-pub(crate) const UNKNOWN_WIRING: Wire = Wire::Awg(14);
+/// A box of unknown wiring likewise, unless it is listed: one that somebody made may be wired with what was cut
+/// from such a cord.
+pub(crate) const UNKNOWN_WIRING: Wire = UNKNOWN_CORD;
 /// 100 ft, the longest cord that is commonly sold.
 pub(crate) const UNKNOWN_LENGTH: Length = Length::from_millimetres(30_480);
 /// Nobody coils 2 m.
@@ -124,6 +125,7 @@ impl<'a> Builder<'a> {
     fn push(&mut self, mut node: Node) -> NodeIx {
         node.laid_out = node.laid_out.max(node.rating);
         node.when_cool = node.when_cool.max(node.rating);
+        node.unwound = node.unwound.max(node.rating);
         self.supply.nodes.push(node);
         NodeIx(self.supply.nodes.len() - 1)
     }
@@ -139,6 +141,7 @@ impl<'a> Builder<'a> {
             reason: LimitReason::NotFed,
             laid_out: Current::ZERO,
             when_cool: Current::ZERO,
+            unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: self.supply.node(parent).protected_at,
@@ -203,6 +206,7 @@ impl<'a> Builder<'a> {
             reason,
             laid_out: Current::ZERO,
             when_cool: Current::ZERO,
+            unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
             protected_at: None,
@@ -550,6 +554,7 @@ impl<'a> Builder<'a> {
         if legs.is_some() {
             node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
             node.when_cool = node.laid_out.min(lying(cool));
+            node.unwound = node.laid_out.min(straight);
             node.rating = node.laid_out.min(ampacity);
             node.reason = if node.laid_out <= ampacity {
                 if node.laid_out == plug {
@@ -636,6 +641,18 @@ impl<'a> Builder<'a> {
             }
         }
         let from_of: BTreeMap<&Id, Option<&Id>> = parts.iter().copied().collect();
+        let begins = |part: &'a Id| {
+            let mut at = part;
+            while !self.refused.contains_key(at) && !leads_back(at, &from_of, &part_of) {
+                let from = from_of.get(at).copied().flatten();
+                let Some(above) = from.and_then(|from| part_of.get(from)) else {
+                    break;
+                };
+                at = above;
+            }
+            at.clone()
+        };
+        let mut detached = Vec::new();
         for (part, from) in parts {
             if self.reached.contains(part) {
                 continue;
@@ -649,11 +666,13 @@ impl<'a> Builder<'a> {
                     Some(_) => DetachReason::UpstreamDetached,
                 },
             };
-            self.supply.detached.push(Detached {
+            detached.push(Detached {
                 id: part.clone(),
                 reason,
+                begins: begins(part),
             });
         }
+        self.supply.detached = detached;
     }
 }
 

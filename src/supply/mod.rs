@@ -17,7 +17,9 @@ pub(crate) use build::{
 pub use limit::{Acts, Governing, SetBy};
 
 use crate::plan::{Id, Leg};
-use crate::quantity::{Current, Length, Power, Ratio, Resistance, Temperature, Voltage};
+use crate::quantity::{
+    ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage,
+};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::value::Assumption;
 
@@ -173,6 +175,8 @@ pub struct Node {
     pub laid_out: Current,
     /// What it may carry in air of 30 °C, lying as it does: `rating`, but of a hot cord.
     pub when_cool: Current,
+    /// What it may carry laid out straight, in the air expected: `rating`, but of a coiled cord.
+    pub unwound: Current,
     /// The share of `rating` for three hours or more.
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.
@@ -225,6 +229,8 @@ pub struct Detached {
     pub id: Id,
     /// Why.
     pub reason: DetachReason,
+    /// The part to look at: this one, or that which it hangs on and which hangs on nothing.
+    pub begins: Id,
 }
 
 /// The whole tree.
@@ -257,6 +263,28 @@ impl Supply {
     #[must_use]
     pub fn node(&self, ix: NodeIx) -> &Node {
         &self.nodes[ix.0]
+    }
+
+    /// What a node carries on each leg, in volt-amperes: of the generator its power itself, which its amperes are
+    /// rounded down from.
+    #[must_use]
+    pub fn room(&self, at: NodeIx) -> ApparentPower {
+        match self.node(at).kind {
+            NodeKind::Source => self.of_a_leg(self.rated),
+            _ => ApparentPower::of_capacity(self.node(at).rating, self.volts),
+        }
+    }
+
+    /// The same of the generator for a moment.
+    #[must_use]
+    pub fn peak_room(&self) -> ApparentPower {
+        self.of_a_leg(self.peak)
+    }
+
+    /// Watts are volt-amperes at most.
+    fn of_a_leg(&self, power: Power) -> ApparentPower {
+        let legs = i64::try_from(self.node(NodeIx(0)).legs.all().len()).unwrap_or(1);
+        ApparentPower::from_millivolt_amps(power.milliwatts() / legs)
     }
 
     /// From a node up to the root, the node first.

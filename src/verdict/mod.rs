@@ -6,8 +6,12 @@
 //! A point is **refused** where something is wrong with the gear itself, and so is all that hangs
 //! behind it: nothing passes what must not be used. A point is **bare** where ground-fault protection
 //! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
-//! receptacles are judged by themselves. On damp ground and on dry a bare point is told of by
-//! rules, and refused to nobody.
+//! receptacles are judged by themselves. Where it is bare for want of a device, a cord that brings one may go in
+//! ([`Verdicts::takes_guarded`]). On damp ground and on dry a bare point is told of by rules, and refused to
+//! nobody.
+//!
+//! A cord or box of use to nobody, because no appliance may be plugged in anywhere beyond it, is itself
+//! not to be used: refused, unless something beyond it is bare and takes a cord with protection.
 
 mod grounding;
 mod overcurrent;
@@ -85,6 +89,19 @@ pub struct Verdicts<'a> {
     protection: Vec<Protection>,
     /// For each node: whether an appliance there could shock somebody with nothing tripping.
     bare: Vec<bool>,
+    /// For each node: what is open there and beyond.
+    beyond: Vec<Beyond>,
+}
+
+/// What is open at a point, or at any receptacle beyond it.
+#[derive(Clone, Copy, Debug, Default)]
+struct Beyond {
+    /// An appliance may be plugged in somewhere.
+    open: bool,
+    /// Somewhere a cord that brings ground-fault protection may, since nothing else is missing.
+    guarded: bool,
+    /// Why none may be plugged in at the first receptacle of them that is closed.
+    closed: Option<Refusal>,
 }
 
 /// Whether the ground is wet, or may be.
@@ -132,12 +149,43 @@ impl<'a> Verdicts<'a> {
             });
             refused[at] = above.or(own);
         }
-        Self {
+        let mut verdicts = Self {
             supply,
             grounding,
             refused,
             protection,
             bare,
+            beyond: vec![Beyond::default(); count],
+        };
+        // What hangs on a part comes after it, and says whether the part is of any use.
+        for at in (0..count).rev().map(NodeIx) {
+            verdicts.close(at);
+        }
+        verdicts
+    }
+
+    /// Draws the verdict on a point of which that on all beyond it is drawn, and hands it on to its parent.
+    fn close(&mut self, at: NodeIx) {
+        let node = self.supply.node(at);
+        if self.is_receptacle(at) {
+            let closed = self.no_loads(at);
+            let here = &mut self.beyond[at.0];
+            here.open |= closed.is_none();
+            here.guarded |= self.refused[at.0].is_none()
+                && self.bare[at.0]
+                && self.protection[at.0] == Protection::None;
+            here.closed = closed.or(here.closed);
+        }
+        let part = matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
+        if part && !self.takes_guarded(at) {
+            self.refused[at.0] = self.no_loads(at);
+        }
+        if let Some(parent) = node.parent {
+            let here = self.beyond[at.0];
+            let above = &mut self.beyond[parent.0];
+            above.open |= here.open;
+            above.guarded |= here.guarded;
+            above.closed = here.closed.or(above.closed);
         }
     }
 
@@ -157,9 +205,14 @@ impl<'a> Verdicts<'a> {
         self.refused[at.0]
     }
 
-    /// Why no appliance may be plugged in here, if so.
+    /// Why no appliance may be plugged in here, if so; at a cord or box, why none may be plugged in anywhere
+    /// beyond it.
     #[must_use]
     pub fn no_loads(&self, at: NodeIx) -> Option<Refusal> {
+        if !self.is_receptacle(at) {
+            let dead_end = self.beyond[at.0].closed.filter(|_| !self.leads_on(at));
+            return self.refused(at).or(dead_end);
+        }
         self.refused(at).or_else(|| {
             self.bare[at.0].then(|| Refusal {
                 cause: match self.protection(at) {
@@ -182,9 +235,18 @@ impl<'a> Verdicts<'a> {
     /// Whether an appliance may be plugged in here, or somewhere beyond.
     #[must_use]
     pub fn leads_on(&self, at: NodeIx) -> bool {
-        let receptacle = matches!(self.supply.node(at).kind, NodeKind::Receptacle { .. });
-        (receptacle && self.no_loads(at).is_none())
-            || self.supply.fed_from(at).any(|(fed, _)| self.leads_on(fed))
+        self.beyond[at.0].open
+    }
+
+    /// Whether no appliance goes in here or anywhere beyond, but a cord that brings ground-fault protection
+    /// may: nothing else is missing.
+    #[must_use]
+    pub fn takes_guarded(&self, at: NodeIx) -> bool {
+        !self.leads_on(at) && self.beyond[at.0].guarded
+    }
+
+    fn is_receptacle(&self, at: NodeIx) -> bool {
+        matches!(self.supply.node(at).kind, NodeKind::Receptacle { .. })
     }
 
     /// Whether ground-fault protection works here.
@@ -285,4 +347,84 @@ pub(crate) fn lost_neutral(supply: &Supply, ix: NodeIx, cord: &Cord) -> bool {
         && supply.receptacles().any(|(end, _, shape, _)| {
             shape.0.circuit() != Circuit::TwoLegs && supply.up(end).any(|(above, _)| above == ix)
         })
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::plan::Id;
+    use crate::report::Admits;
+    use crate::rules::testing::report;
+
+    /// What may be plugged in at each of these, and the rule that says why.
+    fn admits(edits: &[(&str, &str)], ids: &[&str]) -> Vec<Option<(Admits, Option<&'static str>)>> {
+        let report = report(edits);
+        let of = |id: &&str| {
+            let (part, end) = id.split_once('.').unwrap_or((id, ""));
+            let part = Id::new(part).expect("an id");
+            let id = end
+                .parse()
+                .map_or_else(|_| part.clone(), |end| part.end(end));
+            let verdict = report.verdict(&id)?;
+            Some((verdict.admits, verdict.why.as_ref().map(|why| why.code)))
+        };
+        ids.iter().map(of).collect()
+    }
+
+    const EVERYTHING: Option<(Admits, Option<&str>)> = Some((Admits::Everything, None));
+
+    /// A cord with two ends in an outlet without a GFCI, on wet ground: of all three only a cord with one of its
+    /// own is let in. On damp ground, or with a GFCI in the outlet, whatever fits.
+    #[test]
+    fn a_cord_that_leads_to_no_usable_socket_carries_nothing() {
+        const SPLITTER: &str = "[[cord]]\nid = \"tents\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
+             ends = [\"5-15R\", \"5-15R\"]\nwire = \"14 AWG\"\nconductors = 3\nlength = \"10 ft\"\n\
+             outdoor = true\ncoiled = false\n[[box]]";
+        let splitter = ("[[box]]", SPLITTER);
+        let bare = ("gfci = true # front", "gfci = false");
+        let ids = ["front", "tents", "tents.1"];
+        let guarded = Some((Admits::Guarded, Some("SHOCK001")));
+        assert_eq!(admits(&[splitter, bare], &ids), [guarded; 3]);
+        assert_eq!(admits(&[splitter], &ids), [EVERYTHING; 3]);
+        let damp = ("ground = \"wet\"", "ground = \"damp\"");
+        assert_eq!(admits(&[splitter, bare, damp], &ids), [EVERYTHING; 3]);
+        // With a GFCI in the cord, its ends may be used, and the outlet for the cord alone.
+        let guard = SPLITTER.replace("coiled = false", "coiled = false\ngfci = true");
+        let named = Some((Admits::Named, Some("SHOCK001")));
+        assert_eq!(
+            admits(&[("[[box]]", &guard), bare], &ids),
+            [named, EVERYTHING, EVERYTHING]
+        );
+    }
+
+    /// A box of which both receptacles are behind a breaker too big for them, and one with a single such.
+    #[test]
+    fn a_box_of_which_nothing_may_be_used_is_not_to_be_used() {
+        let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
+        let right = ("breaker = \"15 A\" # right", "breaker = \"30 A\"");
+        let nothing = Some((Admits::Nothing, Some("OVER001")));
+        let ids = ["long", "box", "left", "right"];
+        assert_eq!(admits(&[left, right], &ids)[1..], [nothing; 3]);
+        assert_eq!(
+            admits(&[left], &ids),
+            [EVERYTHING, EVERYTHING, nothing, EVERYTHING]
+        );
+    }
+
+    /// A second box in a single receptacle, with a cord in it; and the same box in the bin.
+    #[test]
+    fn what_found_no_socket_is_not_to_be_used_nor_what_hangs_on_it() {
+        const SECOND: &str = "[[cord]]\nid = \"third\"\nfrom = \"there\"\nplug = \"5-20P\"\nends = [\"5-20R\"]\n\
+             [[box]]\nid = \"second\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
+             [[box.outlet]]\nid = \"there\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n\
+             [[load]]\nid = \"kettle\"";
+        let ids = ["box", "second", "third"];
+        let second = ("[[load]]\nid = \"kettle\"", SECOND);
+        let nothing = Some((Admits::Nothing, Some("FIT001")));
+        assert_eq!(admits(&[second], &ids), [EVERYTHING, nothing, nothing]);
+        let in_the_bin = SECOND.replace("from = \"long\"\n", "");
+        assert_eq!(
+            admits(&[(second.0, &in_the_bin)], &ids),
+            [EVERYTHING, None, None]
+        );
+    }
 }

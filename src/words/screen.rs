@@ -128,6 +128,7 @@ impl Words {
                     of.short_amps,
                     refusal(of),
                     only(of),
+                    report.usable(&of.id),
                 )
             };
             let set_by = |of: &Limit| {
@@ -135,7 +136,7 @@ impl Words {
                     |by: &SetBy| ((by.id != of.id).then(|| by.id.clone()), by.reason, by.share);
                 (part(&of.continuous_set_by), part(&of.set_by))
             };
-            facts(one) == facts(other) && (refusal(one).is_some() || set_by(one) == set_by(other))
+            facts(one) == facts(other) && (!report.usable(&one.id) || set_by(one) == set_by(other))
         };
         let of_one_part = |limit: &Limit| {
             let part = |by: &SetBy| (by.id.clone(), by.reason);
@@ -166,7 +167,12 @@ impl Words {
             let only = report
                 .verdict(&limit.id)
                 .filter(|it| it.admits == Admits::Named);
+            let guarded = report.guarded(&limit.id).map(|why| why.code);
             let text = match refusal(limit) {
+                None if guarded.is_some() => self.with(
+                    "check-limit-guarded",
+                    [("code", guarded.unwrap_or_default().into())],
+                ),
                 Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
                 Some((Some(id), code)) => self.with(
                     "check-limit-behind",

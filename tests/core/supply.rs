@@ -241,9 +241,9 @@ fn wiring_of_a_box() {
     is(&amps(&thin, "left"), "15", "12", LimitReason::Wiring);
     let right = boxed("true", "breaker = \"20 A\"\nwire = \"12 AWG\"");
     is(&amps(&right, "left"), "20", "16", LimitReason::Breaker);
-    // Nobody knows: a listed box is wired to suit, a home-made one is taken for thin.
+    // Nobody knows: a listed box is wired to suit, a home-made one is taken for thin, 18 AWG with 7 A.
     let home = boxed("false", "breaker = \"20 A\"\nwire = \"unknown\"");
-    is(&amps(&home, "left"), "15", "12", LimitReason::Wiring);
+    is(&amps(&home, "left"), "7", "5.6", LimitReason::Wiring);
     assert!(assumed(&home).contains(&"box.box.outlet.left.wire box-wire".to_owned()));
     let listed = boxed("true", "breaker = \"20 A\"\nwire = \"unknown\"");
     is(&amps(&listed, "left"), "20", "16", LimitReason::Breaker);

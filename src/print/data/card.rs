@@ -283,7 +283,7 @@ impl<'a> Tree<'a> {
     fn new(context: Context<'a>) -> Self {
         // What sets the tightest limit at which something is to run and that may be used at all.
         let limits = &context.report.figures.limits;
-        let usable = |limit: &&Limit| context.report.refused(&limit.id).is_none();
+        let usable = |limit: &&Limit| context.report.usable(&limit.id);
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
         let tightest = |limit: &&Limit| limit.continuous_amps.amount;
         let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();
@@ -349,7 +349,7 @@ impl<'a> Tree<'a> {
 
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
-        if let Some(limit) = limit.filter(|limit| context.report.refused(&limit.id).is_none()) {
+        if let Some(limit) = limit.filter(|limit| context.report.usable(&limit.id)) {
             row.long = Some(context.capacity(&limit.continuous_amps));
             row.short = Some(context.capacity(&limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
@@ -407,7 +407,15 @@ impl<'a> Tree<'a> {
             .iter()
             .filter(|part| part.from.as_ref() == Some(at))
             .map(Fed::Box);
-        let fed: Vec<Fed<'_>> = cords.chain(boxes).collect();
+        // What hangs on nothing is told of by itself.
+        let fed = cords.chain(boxes).filter(|part| {
+            let id = match part {
+                Fed::Cord(cord) => &cord.id,
+                Fed::Box(part) => &part.id,
+            };
+            self.context.feed_limit(id).is_some()
+        });
+        let fed: Vec<Fed<'_>> = fed.collect();
         let count = fed.len();
         for (index, part) in fed.into_iter().enumerate() {
             let mut below = rails.to_vec();
@@ -462,7 +470,7 @@ impl<'a> Tree<'a> {
     /// The limit of a splitter's cord or a box's inlet: that of everything on it together.
     fn all_together(&self, mut row: Row, id: &Id) -> Row {
         let context = &self.context;
-        let usable = context.report.refused(id).is_none();
+        let usable = context.report.usable(id);
         if let Some(limit) = context.feed_limit(id).filter(|_| usable) {
             row.long = Some(context.capacity(&Amount::of(limit.continuous)));
             row.short = Some(context.capacity(&Amount::of(limit.short)));

@@ -41,6 +41,10 @@ struct Refusal {
     /// The colours of the panel.
     level: &'static str,
     signal: String,
+    /// Not to be used, or only in one way.
+    stop: String,
+    /// Whether the drawing is struck through: not where one thing may go in.
+    forbidden: bool,
     title: String,
     why: String,
     fix: String,
@@ -129,7 +133,8 @@ struct Own {
     amps: String,
     /// The same with how long it holds.
     limit: String,
-    refused: bool,
+    /// What stands there instead, where it has none.
+    stop: Option<String>,
 }
 
 const KEYS: &[&str] = &[
@@ -138,7 +143,6 @@ const KEYS: &[&str] = &[
     "plug-in",
     "plug-in-nothing",
     "comes-from",
-    "do-not-use",
     "do",
     "scale-bar",
     "fold",
@@ -212,11 +216,13 @@ fn labels(context: &Context<'_>) -> Vec<Label> {
     labels
 }
 
-/// The label of what must not be used, in the words of the finding that says why. Of what hangs on
-/// something that must not be used, that thing is named.
+/// The label of what must not be used, or only for a cord with protection built in, in the words of the finding
+/// that says why. Of what hangs on something that must not be used, that thing is named.
 fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Label> {
-    let why = context.report.refused(id)?;
-    let mut finding = context.report.told_by(why)?.clone();
+    let report = context.report;
+    let forbidden = report.refused(id).is_some();
+    let why = report.refused(id).or_else(|| report.guarded(id))?;
+    let mut finding = report.told_by(why)?.clone();
     // A label speaks of what it is on.
     if Report::ONE_BY_ONE.contains(&finding.code) {
         finding.about = vec![why.at.clone()];
@@ -226,15 +232,29 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         .finding(&finding, &context.report.figures.loads);
     Some(Label::Refuse(Refusal {
         id: id.to_string(),
-        alt: context.say("refused-alt", &[("id", id.as_str())]),
+        alt: if forbidden {
+            context.say("refused-alt", &[("id", id.as_str())])
+        } else {
+            stop(context, id)?
+        },
         shape,
         level: Context::signal(finding.signal),
         signal: text.signal,
+        stop: stop(context, id)?,
+        forbidden,
         title: context.behind(id).unwrap_or(text.title),
         // Where to look comes before what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),
         fix: text.fix,
     }))
+}
+
+/// What stands in the place of amps where nothing that the plan has may be plugged in.
+fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
+    let report = context.report;
+    let refused = report.refused(id).map(|_| "do-not-use");
+    let key = refused.or_else(|| report.guarded(id).map(|_| "guarded"))?;
+    Some(context.say(key, &[]))
 }
 
 /// The label of a receptacle; none if nothing feeds it.
@@ -347,7 +367,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 shape,
                 limit: context.say("outlet-limit", &[("amps", &amps)]),
                 amps,
-                refused: context.report.refused(&outlet.id).is_some(),
+                stop: stop(context, &outlet.id),
             })
         })
         .collect()
@@ -533,8 +553,7 @@ fn generator(context: &Context<'_>) -> Part {
 
 fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
-    let mut facts = Vec::new();
-    facts.extend(fed_by(context, &cord.id, cord.from.as_ref()));
+    let mut facts = vec![fed_by(context, &cord.id, cord.from.as_ref())];
     let feeds = plugged_into(context, &ends);
     // Several ends have labels of their own, which say it.
     if ends.len() == 1 && !feeds.is_empty() {
@@ -583,9 +602,12 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
 }
 
 /// Where a cord or box plugs in, and with what it shares the amps there.
-fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> Option<(String, String)> {
-    // What found no socket is plugged in nowhere.
-    let from = from.filter(|_| context.feed_limit(id).is_some())?;
+fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String) {
+    let name = context.say("plug-into", &[]);
+    // What hangs on nothing has no figures.
+    let Some(from) = from.filter(|_| context.feed_limit(id).is_some()) else {
+        return (name, context.say("plug-into-nothing", &[]));
+    };
     let others: Vec<String> = plugged_into(context, std::slice::from_ref(from))
         .into_iter()
         .filter(|other| other != id.as_str())
@@ -606,7 +628,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> Option<(String, 
         ),
         _ => from.to_string(),
     };
-    Some((context.say("plug-into", &[]), value))
+    (name, value)
 }
 
 /// What hangs on any of these receptacles: parts, then loads.
@@ -620,7 +642,7 @@ fn plugged_into(context: &Context<'_>, ids: &[Id]) -> Vec<String> {
         .filter(|(id, from)| {
             from.as_ref().is_some_and(|from| ids.contains(from))
                 && context.feed_limit(id).is_some()
-                && context.report.refused(id).is_none()
+                && context.report.usable(id)
         })
         .map(|(id, _)| id.to_string());
     let bonded = |id: &&Id| context.report.verdict(id).is_some_and(|it| it.bonding_plug);
@@ -652,8 +674,7 @@ pub(super) fn cord_facts(
 }
 
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
-    let mut facts = Vec::new();
-    facts.extend(fed_by(context, &part.id, part.from.as_ref()));
+    let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let limit = context.feed_limit(&part.id);
     let flow = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
     Part {

@@ -364,6 +364,9 @@ impl<'a> Context<'a> {
 
     /// What alone may be plugged in at a receptacle, in words, where not everything may.
     fn only(&self, id: &Id) -> Option<String> {
+        if self.report.guarded(id).is_some() {
+            return Some(self.say("guarded", &[]));
+        }
         let verdict = self.report.verdict(id)?;
         let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));
         let parts = verdict.only.iter().map(Id::as_str);
@@ -416,10 +419,18 @@ impl<'a> Context<'a> {
             .map(|index| supply.limit(NodeIx(index)))
     }
 
-    /// What must not be used between the generator and this part, in words: the nearest to it.
+    /// What must not be used between the generator and this part, in words: the nearest to it. Or that
+    /// nothing beyond it may be used.
     fn behind(&self, id: &Id) -> Option<String> {
         let why = self.report.refused(id).filter(|why| why.at != *id)?;
-        Some(self.say("behind", &[("id", why.at.as_str())]))
+        let supply = self.supply;
+        let mut beyond = supply.nodes.iter().enumerate();
+        let beyond = beyond.any(|(at, node)| {
+            let mut up = supply.up(NodeIx(at)).skip(1);
+            node.id == why.at && up.any(|(_, above)| above.id == *id)
+        });
+        let key = if beyond { "dead-end" } else { "behind" };
+        Some(self.say(key, &[("id", why.at.as_str())]))
     }
 
     /// How far exhaust stays from people.

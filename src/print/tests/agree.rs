@@ -20,7 +20,7 @@ fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {
     serde_json::from_str(&text).ok()
 }
 
-fn text<'a>(item: &'a Json, key: &str) -> &'a str {
+fn text_of<'a>(item: &'a Json, key: &str) -> &'a str {
     item[key].as_str().unwrap_or_default()
 }
 
@@ -55,8 +55,8 @@ proptest! {
         let items = labels["items"].as_array().cloned().unwrap_or_default();
         let refused: BTreeSet<&str> = items
             .iter()
-            .filter(|item| text(item, "kind") == "refuse")
-            .map(|item| text(item, "id"))
+            .filter(|item| text_of(item, "kind") == "refuse")
+            .map(|item| text_of(item, "id"))
             .collect();
         // Every receptacle that nothing may be plugged into has such a label.
         for limit in &report.figures.limits {
@@ -74,7 +74,7 @@ proptest! {
             if answer.may {
                 let place = place.expect("a yes has a place");
                 prop_assert!(!refused.contains(place.at.as_str()), "{}", load.id);
-                let label = items.iter().find(|item| text(item, "id") == place.at.as_str());
+                let label = items.iter().find(|item| text_of(item, "id") == place.at.as_str());
                 let label = label.expect("a place has a label");
                 // Names with marks of their own are written another way in JSON.
                 let plain = load.name.chars().all(char::is_alphanumeric);
@@ -82,7 +82,7 @@ proptest! {
             }
         }
         for item in items.iter().filter(|item| !item["long"].is_null()) {
-            let id = text(item, "id");
+            let id = text_of(item, "id");
             let Some(limit) = report.figures.limits.iter().find(|limit| limit.id.as_str() == id) else {
                 continue;
             };
@@ -94,6 +94,34 @@ proptest! {
             prop_assert!(verdict.one_at_a_time || verdict.loads.is_empty() || at_once(&verdict.loads)
                 || verdict.loads.len() == 1, "{id}: {:?}", verdict.loads);
             prop_assert_eq!(item["gfci"].as_bool().unwrap_or(limit.gfci), limit.gfci);
+        }
+        // What may not be used has a reason with words, and what may has none: cords and boxes like receptacles.
+        for item in &items {
+            let id = Id::new(text_of(item, "id"));
+            let Some(verdict) = id.and_then(|id| report.verdict(&id).cloned()) else { continue };
+            let why = verdict.why.as_ref();
+            prop_assert!(why.is_none_or(|why| report.usable(&verdict.id) || report.told_by(why).is_some()), "{verdict:?}");
+            prop_assert_eq!(text_of(item, "kind") != "refuse", report.usable(&verdict.id), "{}", item);
+        }
+    }
+
+    /// Of what hangs on nothing no figures are told, and it is in no tree.
+    #[test]
+    fn what_hangs_on_nothing_carries_nothing(plan in arbitrary::camp()) {
+        let report = crate::report::judge(&plan);
+        let (Some(labels), Some(card)) =
+            (data_of(&plan, &report, Document::Labels), data_of(&plan, &report, Document::Card))
+        else {
+            return Ok(());
+        };
+        let loose: Vec<&str> = card["loose"].as_array().into_iter().flatten().filter_map(Json::as_str).collect();
+        for part in crate::supply::Supply::build(&plan).detached {
+            let of_it = |item: &&Json| text_of(item, "id") == part.id.as_str();
+            let mut rows = card["rows"].as_array().into_iter().flatten();
+            prop_assert!(!rows.any(|row| of_it(&row)), "{}", part.id);
+            prop_assert!(loose.contains(&part.id.as_str()), "{}", part.id);
+            let label = labels["items"].as_array().into_iter().flatten().find(of_it);
+            prop_assert!(label.is_none_or(|label| label["long"].is_null()), "{label:?}");
         }
     }
 
@@ -121,7 +149,7 @@ proptest! {
         let allowed: Vec<Id> = sharing.together.iter().flatten().cloned().collect();
         let allowed = named(&report, &allowed);
         for step in card["start"].as_array().cloned().unwrap_or_default() {
-            let name = text(&step, "name").to_owned();
+            let name = text_of(&step, "name").to_owned();
             prop_assert!(allowed.iter().any(|known| name.contains(known.as_str())), "{name}");
         }
         // In the tree no row names a load where nothing may be used.
@@ -137,4 +165,53 @@ proptest! {
             prop_assert!(placed(&drop.at) && drop.beside.iter().all(placed), "{drop:?}");
         }
     }
+}
+
+/// A label that lets one thing in does not say besides that nothing may be used: the outlet without a GFCI and
+/// a cord in it, as they are, with the GFCIs of both cords in it gone, and with a breaker too big for it.
+#[test]
+fn a_label_says_never_or_only_so() {
+    let labels = |edits: &[(&str, &str)]| -> Vec<(String, Option<String>, bool)> {
+        let text = edits
+            .iter()
+            .fold(crate::plan::demo::MENDED.to_owned(), |text, (from, to)| {
+                assert!(text.contains(from), "{from}");
+                text.replace(from, to)
+            });
+        let plan = crate::plan::read(&text).expect("a plan");
+        let report = crate::report::judge(&plan);
+        let labels = data_of(&plan, &report, Document::Labels).expect("labels");
+        let of = |id: &&str| {
+            let mut items = labels["items"].as_array().into_iter().flatten();
+            let item = items
+                .find(|item| text_of(item, "id") == *id)
+                .expect("a label");
+            let stop = item["stop"].as_str().map(str::to_owned);
+            (
+                text_of(item, "kind").to_owned(),
+                stop,
+                !item["long"].is_null(),
+            )
+        };
+        ["front", "tents"].iter().map(of).collect()
+    };
+    let stopped = |words: &str| ("refuse".to_owned(), Some(words.to_owned()), false);
+    let carries = |kind: &str| (kind.to_owned(), None, true);
+    assert_eq!(labels(&[]), [carries("receptacle"), carries("cord")]);
+    let plain = (
+        "coiled = false\ngfci = true",
+        "coiled = false\ngfci = false",
+    );
+    assert_eq!(
+        labels(&[plain]),
+        [stopped("GFCI CORD ONLY"), stopped("GFCI CORD ONLY")]
+    );
+    let big = (
+        "breaker = \"20 A\"\ntrips_at",
+        "breaker = \"60 A\"\ntrips_at",
+    );
+    assert_eq!(
+        labels(&[plain, big]),
+        [stopped("DO NOT USE"), stopped("DO NOT USE")]
+    );
 }

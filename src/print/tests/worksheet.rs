@@ -214,8 +214,28 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     assert_eq!(sets.expect("two sets")[2], "3 dBA");
 }
 
+/// What divisions leave beyond the digits that are told.
+const LAST: u32 = 9;
+
+/// The figure that a text begins with: of "800 VA ÷ 120 V" the amps.
+fn figure_of(text: &str) -> Decimal {
+    let number = |text: &str| {
+        let (number, unit) = text.split_once('\u{a0}').expect("a unit");
+        (
+            Decimal::from_str(&number.replace(',', "")).expect("a number"),
+            unit.to_owned(),
+        )
+    };
+    match text.split_once("\u{a0}÷\u{a0}") {
+        Some((volt_amps, volts)) if volt_amps.ends_with("VA") => {
+            number(volt_amps).0 / number(volts).0
+        }
+        _ => number(text).0,
+    }
+}
+
 /// The amps that are written in a sum, added up as a reader would: "3 × 0.1 A", "4 A ÷ 80 %",
-/// "(3.4 A − 0.6 A)".
+/// "(3.4 A − 0.6 A)", "3 × 800 VA ÷ 120 V".
 fn added_up(text: &str) -> Decimal {
     let words: Vec<String> = text
         .split_whitespace()
@@ -227,14 +247,21 @@ fn added_up(text: &str) -> Decimal {
     };
     let mut sum = Decimal::ZERO;
     for at in 0..words.len() {
-        let Some(mut amps) = number(at).filter(|_| is(Some(at + 1), "A")) else {
+        let of_volts = is(Some(at + 1), "VA");
+        let Some(mut amps) = number(at).filter(|_| of_volts || is(Some(at + 1), "A")) else {
             continue;
         };
         if is(at.checked_sub(1), "×") {
             amps *= number(at - 2).expect("a count");
         }
-        if is(Some(at + 2), "÷") {
-            amps = amps * Decimal::ONE_HUNDRED / number(at + 3).expect("per cent");
+        let mut next = at + 2;
+        if of_volts {
+            assert!(is(Some(next), "÷") && is(Some(next + 2), "V"), "{text}");
+            amps /= number(next + 1).expect("volts");
+            next += 3;
+        }
+        if is(Some(next), "÷") {
+            amps = amps * Decimal::ONE_HUNDRED / number(next + 1).expect("per cent");
         }
         sum += if is(at.checked_sub(1), "−") {
             -amps
@@ -268,24 +295,24 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
             };
             rows.map(cells).collect()
         };
-        let figure = |text: &str| {
-            let (number, _) = text.split_once('\u{a0}').expect("a unit");
-            Decimal::from_str(&number.replace(',', "")).expect("a number")
-        };
         let volts = Decimal::from(120);
         let sums = rows("sums");
         assert!(sums.len() > 3);
         for row in &sums {
             // Rounded up once, to a milliampere.
-            let more = figure(&row[3]) - added_up(&row[2]);
+            let more = (figure_of(&row[3]) - added_up(&row[2])).round_dp(LAST);
             assert!(
                 more >= Decimal::ZERO && more < Decimal::new(1, 3),
                 "{row:?}"
             );
-            let holds = figure(&row[3]) <= figure(&row[4]);
+            let holds = figure_of(&row[3]) <= figure_of(&row[4]);
             assert_eq!(holds, row[0].starts_with("Together"), "{row:?}");
             if row[5] != "–" {
-                assert_eq!(figure(&row[5]), figure(&row[3]) * volts, "{row:?}");
+                assert_eq!(
+                    figure_of(&row[5]),
+                    (figure_of(&row[3]) * volts).round_dp(LAST),
+                    "{row:?}"
+                );
             }
         }
         let (mut amps, mut on) = (Decimal::ZERO, Vec::<Decimal>::new());
@@ -293,15 +320,19 @@ fn each_sum_of_the_worksheet_comes_out_when_it_is_added_up_again() {
         let legs = 1 + starts.iter().filter(|row| row[4].is_empty()).count()
             / starts.iter().filter(|row| !row[4].is_empty()).count();
         for (at, row) in starts.iter().enumerate() {
-            assert_eq!(figure(&row[2]), added_up(&row[1]), "{row:?}");
-            assert!(figure(&row[2]) <= figure(&row[3]), "{row:?}");
+            assert_eq!(
+                figure_of(&row[2]).round_dp(LAST),
+                added_up(&row[1]).round_dp(LAST),
+                "{row:?}"
+            );
+            assert!(figure_of(&row[2]) <= figure_of(&row[3]), "{row:?}");
             let before = on.get(at.wrapping_sub(legs)).copied().unwrap_or_default();
             let first = row[1].split(" + ").next().expect("a term");
-            assert_eq!(figure(first), before, "{row:?}");
-            on.push(figure(&row[5]));
-            amps += figure(&row[2]);
+            assert_eq!(figure_of(first), before, "{row:?}");
+            on.push(figure_of(&row[5]));
+            amps += figure_of(&row[2]);
             if !row[4].is_empty() {
-                assert_eq!(figure(&row[4]), amps * volts, "{row:?}");
+                assert_eq!(figure_of(&row[4]), (amps * volts).round_dp(LAST), "{row:?}");
                 amps = Decimal::ZERO;
             }
         }

@@ -30,8 +30,7 @@
 
 use super::cord_too_thin::{Asked, asked, stops_first};
 use crate::rules::prelude::*;
-use crate::supply::{LimitReason, NodeIx, NodeKind, UNKNOWN_CORD};
-use crate::tables::conductor::{flexible_ampacity, in_air};
+use crate::supply::{LimitReason, NodeIx, NodeKind};
 
 pub(super) const RULE: Rule = Rule {
     code: "CORD006",
@@ -81,12 +80,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
             continue;
         }
-        let cord = facts.plan.cords.iter().find(|cord| cord.id == node.id);
-        let ampacity = flexible_ampacity(cord.map_or(UNKNOWN_CORD, |cord| cord.wire.or(UNKNOWN_CORD)));
-        let straight = in_air(ampacity, facts.supply.air).min(node.laid_out);
         // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
         let both = [
-            (straight, node.laid_out, "less"),
+            (node.unwound, node.laid_out, "less"),
             (node.rating, node.when_cool, "unwind"),
         ];
         let asked = both.into_iter().find_map(|(hot, cool, fix)| {

@@ -122,7 +122,7 @@ impl<'a> Overload<'a> {
         let limit = facts.supply.node(part).rating;
         let busiest = busiest(these, |on| facts.worst_leg(on));
         let legs = [Leg::A, Leg::B].map(|leg| facts.those_on_leg(&busiest.on, leg));
-        let sum = |on: &[Need<'_>]| on.iter().map(Need::amps).sum::<Current>();
+        let sum = |on: &[Need<'_>]| facts.amps_of(on);
         let on = legs.into_iter().rev().max_by_key(|on| sum(on))?;
         let demand = sum(&on);
         (demand > limit).then(|| Self {

@@ -31,7 +31,7 @@
 
 use super::breaker_overloaded::overloads;
 use crate::plan::Leg;
-use crate::quantity::Current;
+use crate::quantity::{ApparentPower, Current};
 use crate::rules::demand::{Busiest, Need, busiest, clock, ids};
 use crate::rules::prelude::*;
 use crate::supply::{Node, NodeIx, NodeKind};
@@ -81,7 +81,7 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// What the point must be rated for, in thousandths of a milliampere scaled by its continuous
+/// What the point must be rated for, in millivolt-amperes scaled by thousandths of its continuous
 /// share, so that nothing is rounded: others × share + continuous, against rating × share.
 fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
     let share = i128::from(node.continuous.permille());
@@ -90,8 +90,11 @@ fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
     [Leg::A, Leg::B]
         .into_iter()
         .map(|leg| {
-            i128::from(facts.on_leg(&short, leg).milliamps()) * share
-                + i128::from(facts.on_leg(&long, leg).milliamps()) * 1000
+            let sum = |needs: &[Need<'_>]| {
+                let on = facts.those_on_leg(needs, leg);
+                i128::from(on.iter().map(Need::apparent).sum::<ApparentPower>().millivolt_amps())
+            };
+            sum(&short) * share + sum(&long) * 1000
         })
         .max()
         .unwrap_or(0)
@@ -149,8 +152,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 }
 
 /// What may be asked of the point, scaled likewise.
-fn room(node: &Node) -> i128 {
-    i128::from(node.rating.milliamps()) * i128::from(node.continuous.permille())
+fn room(facts: &Facts<'_>, node: &Node) -> i128 {
+    let room = ApparentPower::of_capacity(node.rating, facts.supply.volts);
+    i128::from(room.millivolt_amps()) * i128::from(node.continuous.permille())
 }
 
 /// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
@@ -161,7 +165,7 @@ pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
     parts.any(|(at, node)| {
         let through = facts.through(&needs, NodeIx(at));
         let busiest = busiest(&through, |on| scaled(facts, node, on));
-        scaled(facts, node, &busiest.on) > room(node)
+        scaled(facts, node, &busiest.on) > room(facts, node)
     })
 }
 
@@ -172,7 +176,7 @@ fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Bu
     // What is too much even for a short time is other rules' to tell.
     let too_long = facts.worst_leg(&long) > Current::ZERO
         && facts.worst_leg(&busiest.on) <= node.rating
-        && scaled(facts, node, &busiest.on) > room(node);
+        && scaled(facts, node, &busiest.on) > room(facts, node);
     too_long.then_some(busiest)
 }
 

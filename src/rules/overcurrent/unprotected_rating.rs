@@ -23,7 +23,8 @@
 //!   end: a listed one as far as its listing goes (240.5(B)(3)), one put together in the field by its
 //!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
-//! - wiring inside a listed box, for which the listing answers.
+//! - wiring inside a listed box, for which the listing answers. In any other box, wire that nobody knows is
+//!   taken for 18 AWG: whoever made it may have used what was cut from a thin cord.
 //!
 //! The report and the worksheet give the breaker or the allowance of every part, by name.
 //!
@@ -61,7 +62,9 @@
 //! ## What to do
 //! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or
 //! put a listed distribution box with breakers of the right size between. Never change a breaker
-//! or open a box yourself: that is a licensed electrician's work.
+//! or open a box yourself: that is a licensed electrician's work. The breaker to look for is of the largest
+//! size made that is no larger than what the weakest part carries laid out straight, in the air expected; where
+//! none is so small, only another part helps.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 240.4 and 240.5(A): wires, and flexible cords likewise, are protected at their
@@ -72,6 +75,7 @@
 //! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
 //! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
 //! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
+//! - NFPA 70 (NEC), 240.6(A): the sizes that breakers are made in (from memory, not verified).
 //! - NFPA 70 (NEC), 400.5(A), 2023: a neutral of a cord that carries only the unbalanced current of its
 //!   circuit does not count as carrying current (from a secondary copy).
 //! - NFPA 70 (NEC), 445.12(A) and 445.13(A), exception: generators that prevent their own overload by
@@ -102,6 +106,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_240_5_B1,
         cite::NEC_240_5_B3,
         cite::NEC_240_5_B4,
+        cite::NEC_240_6,
         cite::NEC_210_21_B1,
         cite::NEC_210_21_B3,
         cite::NEC_400_5,
@@ -114,6 +119,7 @@ pub(super) const RULE: Rule = Rule {
         "receptacle",
         "single",
         "cord",
+        "thicker",
         "inlet",
         "wiring",
         "unknown",
@@ -130,6 +136,7 @@ pub(super) const RULE: Rule = Rule {
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\""),
         ],
         &[("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
+        &[("wire = \"10 AWG\"", "wire = \"18 AWG\"")],
         &[
             ("shape = \"L5-30R\"\nbreaker = \"30 A\"", "shape = \"L5-20R\"\nbreaker = \"30 A\""),
             ("plug = \"L5-30P\"", "plug = \"L5-20P\""),
@@ -197,6 +204,18 @@ struct Place {
     failing: Overcurrent,
     about: Vec<Id>,
     weakest: Current,
+    /// The least that any of it carries in the air expected, any coil undone before a breaker is sought.
+    carries: Current,
+}
+
+/// The largest breaker of at most so much among those that are made for what is in a camp: 15 A to 50 A in
+/// steps of 5 A (NEC 240.6(A), from memory, not verified).
+fn standard_breaker(most: Current) -> Option<Current> {
+    const STEP: i64 = 5_000;
+    const LEAST: i64 = 15_000;
+    const MOST: i64 = 50_000;
+    let size = most.milliamps().min(MOST) / STEP * STEP;
+    (size >= LEAST).then_some(Current::from_milliamps(size))
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -230,12 +249,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 failing,
                 about: vec![facts.supply.node(begin).id.clone()],
                 weakest: node.laid_out,
+                carries: node.unwound,
             };
             places.push((reason, begin, place));
             places.len() - 1
         });
         let place = &mut places[known].2;
         place.weakest = place.weakest.min(node.laid_out);
+        place.carries = place.carries.min(node.unwound);
         // A splitter is named with its ends, also where the hazard begins further up.
         let ends_of = splitter(facts.supply, ix).map(|cord| &facts.supply.node(cord).id);
         for id in ends_of.into_iter().chain([&node.id]) {
@@ -252,13 +273,18 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Overcurrent::TooHigh { breaker } => (Signal::Danger, breaker.into()),
             _ => (Signal::Danger, Value::Word { word: "not-known" }),
         };
-        found.add(
-            signal,
-            place.about,
-            values([("rating", place.weakest.into()), ("breaker", breaker)]),
-            remedy(facts, place.first, place.failing),
-            values([]),
-        );
+        let shown = values([("rating", place.weakest.into()), ("breaker", breaker)]);
+        let fits = standard_breaker(place.carries);
+        let fix = match (remedy(facts, place.first, place.failing), fits) {
+            ("cord", None) => "thicker",
+            ("inlet", None) => "wiring",
+            (fix, _) => fix,
+        };
+        let mut told = values([]);
+        if let (Some(fits), "cord" | "inlet") = (fits, fix) {
+            told.insert("fits", fits.into());
+        }
+        found.add(signal, place.about, shown, fix, told);
     }
     own_receptacles(facts, found);
 }
@@ -352,7 +378,35 @@ mod tests {
         for wire in ["wire = \"18 AWG\"", "wire = \"1.25 mm²\"", "wire = \"unknown\""] {
             let found = found(&household(wire));
             assert_eq!(found.len(), 1, "{wire}: {found:?}");
-            assert_eq!(found[0].0, "cord", "{wire}");
+            assert_eq!(found[0].0, "thicker", "{wire}");
+        }
+    }
+
+    /// 12 AWG carries 25 A (NEC table 400.5(A)(1)), and 82 % of it in air of 40 °C: 20.5 A, so a breaker of 20 A.
+    /// 14 AWG carries 18 A, and breakers are of 15 A. In air of 55 °C 12 AWG has 10.25 A left, and 18 AWG never
+    /// more than 10 A: no breaker is so small.
+    #[test]
+    fn the_breaker_named_is_one_that_the_cord_holds_and_that_is_made() {
+        for (wire, air, fix, fits) in [
+            ("12 AWG", "30 °C", "cord", Some(25_000)),
+            ("12 AWG", "40 °C", "cord", Some(20_000)),
+            ("14 AWG", "30 °C", "cord", Some(15_000)),
+            ("12 AWG", "55 °C", "thicker", None),
+            ("18 AWG", "30 °C", "thicker", None),
+        ] {
+            for coiled in ["coiled = false # long", "coiled = true"] {
+                let wire = format!("wire = \"{wire}\"");
+                let air = format!("air = \"{air}\"");
+                let found = findings(&[
+                    ("wire = \"10 AWG\"", &wire),
+                    ("air = \"59 °F\"", &air),
+                    ("coiled = false # long", coiled),
+                ]);
+                let of_cord = found.iter().find(|it| it.code == "OVER001").expect("a finding");
+                assert_eq!(of_cord.fix.key, fix, "{wire} {air}");
+                let amps = fits.map(|fits| crate::report::Value::from(Current::from_milliamps(fits)));
+                assert_eq!(of_cord.fix.values.get("fits"), amps.as_ref(), "{wire} {air} {coiled}");
+            }
         }
     }
 
@@ -417,6 +471,26 @@ mod tests {
             assert_eq!(found.len(), 1, "{wire}: {found:?}");
             assert_eq!(found[0].0, "splitter", "{wire}");
             assert_eq!(found[0].1, ["long", "long.1", "long.2"]);
+        }
+    }
+
+    /// Wire inside a box: 14 AWG is put behind 15 A, and 16 AWG carries 10 A (NEC table 400.5(A)(1), column A).
+    /// Nobody knows is no better than the thin one that it may be; a listing answers for the wire.
+    #[test]
+    fn wire_that_nobody_knows_is_no_better_than_thin_wire() {
+        for (listed, wire, is_danger) in [
+            ("false", "wire = \"14 AWG\"", false),
+            ("false", "wire = \"16 AWG\"", true),
+            ("false", "wire = \"unknown\"", true),
+            ("\"unknown\"", "", true),
+            ("true", "wire = \"unknown\"", false),
+        ] {
+            let found = found(&[
+                ("listed = true", &*format!("listed = {listed}")),
+                ("wire = \"14 AWG\" # left", wire),
+            ]);
+            let expected = if is_danger { vec![("wiring", vec!["left".to_owned()])] } else { vec![] };
+            assert_eq!(found, expected, "{listed} {wire}");
         }
     }
 
@@ -557,7 +631,7 @@ mod tests {
             .collect();
         assert_eq!(
             found,
-            [(Signal::Danger, "cord", "long"), (Signal::Warning, "single", "front")]
+            [(Signal::Danger, "thicker", "long"), (Signal::Warning, "single", "front")]
         );
     }
 

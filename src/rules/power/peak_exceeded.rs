@@ -34,7 +34,7 @@
 //!   is common practice, no source.
 
 use crate::plan::{Id, Leg, Wanted};
-use crate::quantity::{Current, Power};
+use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
 use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
 use crate::rules::prelude::*;
@@ -109,8 +109,6 @@ const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"")
 struct Judge<'j, 'a> {
     running: fn(&Need<'_>) -> i64,
     starting: fn(&Need<'_>) -> i64,
-    /// By how much each load was rounded up at most; in a sum, that alone is no excess.
-    rounding: i64,
     /// What the set or the leg gives for a moment, and for hours.
     peak: i64,
     rated: i64,
@@ -118,7 +116,9 @@ struct Judge<'j, 'a> {
     judges: &'j dyn Fn(&Need<'a>) -> bool,
     /// Of these, those that draw on the set or the leg.
     draws: &'j dyn Fn(&[Need<'a>]) -> Vec<Need<'a>>,
-    value: fn(i64) -> Value,
+    value: &'j dyn Fn(i64) -> Value,
+    /// The peak as it is told.
+    told: Value,
     /// The keys of the remedies: too much alone, only in one order, in no order.
     fixes: [&'static str; 3],
 }
@@ -138,20 +138,15 @@ impl<'a> Judge<'_, 'a> {
         self.sum(&on) + on.iter().map(|need| self.step(need)).max().unwrap_or(0)
     }
 
-    /// The peak for so many.
-    fn most(&self, on: &[Need<'_>]) -> i64 {
-        self.peak + self.rounding * i64::try_from(on.len()).unwrap_or(0)
-    }
-
     fn fits(&self, on: &[Need<'a>]) -> bool {
-        self.worst(on) <= self.most(on)
+        self.worst(on) <= self.peak
     }
 
     /// Whether starting in this order never passes the peak.
     fn holds(&self, order: &[Need<'_>]) -> bool {
         let mut running = 0;
         order.iter().all(|need| {
-            let fits = running + (self.starting)(need) <= self.most(order);
+            let fits = running + (self.starting)(need) <= self.peak;
             running += (self.running)(need);
             fits
         })
@@ -160,7 +155,7 @@ impl<'a> Judge<'_, 'a> {
     fn shown(&self, demand: i64) -> Values {
         values([
             ("demand", (self.value)(demand)),
-            ("limit", (self.value)(self.peak)),
+            ("limit", self.told.clone()),
             ("over", (self.value)(demand - self.peak)),
         ])
     }
@@ -229,16 +224,17 @@ impl<'a> Judge<'_, 'a> {
 }
 
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
-    let count = |amount| quantity::<Power>(amount).milliwatts();
+    let [peak, rated] = [&facts.figures.usable.peak_watts, &facts.figures.usable.rated_watts];
+    let (peak, rated): (Power, Power) = (quantity(peak), quantity(rated));
     let watts = Judge {
         running: |need| need.running().milliwatts(),
         starting: |need| need.starting().milliwatts(),
-        rounding: 0,
-        peak: count(&facts.figures.usable.peak_watts),
-        rated: count(&facts.figures.usable.rated_watts),
+        peak: peak.milliwatts(),
+        rated: rated.milliwatts(),
         judges: &|need| need.by_watts(facts.supply),
         draws: &<[_]>::to_vec,
-        value: |count| Power::from_milliwatts(count).into(),
+        value: &|count| Power::from_milliwatts(count).into(),
+        told: peak.into(),
         fixes: ["alone", "again", "fewer"],
     };
     let alone = match facts.supply.node(NodeIx(0)).legs.all() {
@@ -247,15 +243,19 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
     };
     let on_a = |on: &[Need<'a>]| facts.those_on_leg(on, Leg::A);
     let on_b = |on: &[Need<'a>]| facts.those_on_leg(on, Leg::B);
+    let amps = |count| {
+        let apparent = ApparentPower::from_millivolt_amps(count);
+        Current::of_apparent(apparent, facts.supply.volts).into()
+    };
     let leg = |draws| Judge {
-        running: |need| need.amps().milliamps(),
-        starting: |need| need.starting_amps().milliamps(),
-        rounding: 1,
-        peak: facts.supply.leg_peak.milliamps(),
-        rated: facts.supply.leg_rated.milliamps(),
+        running: |need| need.apparent().millivolt_amps(),
+        starting: |need| need.starting_apparent().millivolt_amps(),
+        peak: facts.supply.peak_room().millivolt_amps(),
+        rated: facts.supply.room(NodeIx(0)).millivolt_amps(),
         judges: &|_| true,
         draws,
-        value: |count| Current::from_milliamps(count).into(),
+        value: &amps,
+        told: facts.supply.leg_peak.into(),
         fixes: [alone, "amps-again", "amps-fewer"],
     };
     let legs = [leg(&on_a), leg(&on_b)];

@@ -30,11 +30,12 @@
 //! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
 //! - The sum of the loads against the rated power is arithmetic: common practice, no source.
 
-use crate::quantity::{Current, Power};
+use crate::plan::Leg;
+use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
 use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
 use crate::rules::prelude::*;
-use crate::supply::Legs;
+use crate::supply::{Legs, NodeIx};
 
 pub(super) const RULE: Rule = Rule {
     code: "POWER001",
@@ -125,23 +126,22 @@ struct Judge<'j, 'a> {
     /// Of which loads it tells all that is asked.
     judges: &'j dyn Fn(&Need<'a>) -> bool,
     limit: i64,
-    /// By how much each load was rounded up at most; in a sum, that alone is no excess.
-    rounding: i64,
-    value: fn(i64) -> Value,
+    value: &'j dyn Fn(i64) -> Value,
+    /// The limit as it is told.
+    told: Value,
     /// The keys of the remedies: too much alone, too much together.
     fixes: [&'static str; 2],
 }
 
 impl<'a> Judge<'_, 'a> {
     fn fits(&self, on: &[Need<'a>]) -> bool {
-        let rounding = self.rounding * i64::try_from(on.len()).unwrap_or(0);
-        (self.sum)(on) <= self.limit + rounding
+        (self.sum)(on) <= self.limit
     }
 
     fn shown(&self, demand: i64) -> Values {
         values([
             ("demand", (self.value)(demand)),
-            ("limit", (self.value)(self.limit)),
+            ("limit", self.told.clone()),
             ("over", (self.value)(demand - self.limit)),
         ])
     }
@@ -198,20 +198,27 @@ impl<'a> Judge<'_, 'a> {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut needs = facts.needs();
+    let rated: Power = quantity(&facts.figures.usable.rated_watts);
     let watts = Judge {
         sum: &|on| on.iter().map(Need::running).sum::<Power>().milliwatts(),
         judges: &|need| need.by_watts(facts.supply),
-        limit: quantity::<Power>(&facts.figures.usable.rated_watts).milliwatts(),
-        rounding: 0,
-        value: |count| Power::from_milliwatts(count).into(),
+        limit: rated.milliwatts(),
+        value: &|count| Power::from_milliwatts(count).into(),
+        told: rated.into(),
         fixes: ["alone", "turns"],
     };
     let amps = Judge {
-        sum: &|on| facts.worst_leg(on).milliamps(),
+        sum: &|on| {
+            let of = |leg| facts.those_on_leg(on, leg).iter().map(Need::apparent).sum::<ApparentPower>();
+            of(Leg::A).max(of(Leg::B)).millivolt_amps()
+        },
         judges: &|_| true,
-        limit: facts.supply.leg_rated.milliamps(),
-        rounding: 1,
-        value: |count| Current::from_milliamps(count).into(),
+        limit: facts.supply.room(NodeIx(0)).millivolt_amps(),
+        value: &|count| {
+            let apparent = ApparentPower::from_millivolt_amps(count);
+            Current::of_apparent(apparent, facts.supply.volts).into()
+        },
+        told: facts.supply.leg_rated.into(),
         fixes: if facts.supply.nodes[0].legs == Legs::Both {
             ["leg-alone", "leg"]
         } else {

@@ -14,8 +14,7 @@ pub(super) struct Exposed {
     pub used: Vec<NodeIx>,
     /// Those that a camper is plugged into.
     pub campers: Vec<NodeIx>,
-    /// Those on ground that may be wet with a socket that anybody may use: a free one, or one that is taken
-    /// by what must not be used.
+    /// Those with a free socket, which anybody may use, or that lead to nothing usable.
     pub free: Vec<NodeIx>,
 }
 
@@ -56,12 +55,15 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
             .peekable();
         let used = here.peek().is_some();
         let bonded = socket.is_some_and(|socket| socket.at == at);
-        let taken = facts.supply.fed_from(at).count() + usize::from(bonded);
-        let needed = nowhere_else(at);
-        if used && !needed && here.all(|need| camper(need.load)) {
-            exposed.campers.push(at);
-        } else if used || needed {
+        // What leads to nothing usable comes out again.
+        let gear = facts.supply.fed_from(at);
+        let gear = gear.filter(|(fed, _)| facts.verdicts.leads_on(*fed));
+        let taken = gear.count() + usize::from(bonded);
+        // A camper there takes nothing from what an appliance needs it for.
+        if nowhere_else(at) || used && !here.all(|need| camper(need.load)) {
             exposed.used.push(at);
+        } else if used {
+            exposed.campers.push(at);
         } else if facts.verdicts.bare(at)
             && !refused
             && (taken < usize::from(sockets) || !(bonded || facts.verdicts.leads_on(at)))

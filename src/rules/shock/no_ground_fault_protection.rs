@@ -226,7 +226,7 @@ mod tests {
         for (edits, id) in [(&locking[..], "twist"), (&ends[..], "long")] {
             let report = crate::rules::testing::report(edits);
             let id = crate::plan::Id::new(id).expect("an id");
-            let why = report.refused(&id).expect("it is refused");
+            let why = report.guarded(&id).expect("nothing goes in but a cord with a GFCI");
             assert_eq!((why.code, &why.at), ("SHOCK001", &id));
             assert!(report.told_by(why).is_some(), "{id}");
         }

@@ -495,3 +495,63 @@ fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
     );
     assert_eq!(shared(&with("current = \"12.5 A\"")).placed, []);
 }
+
+/// Three times 800 W are 2400 W: 20 A at 120 V, all of a breaker of 20 A and of a set of 2400 W. Each of them
+/// alone is 6.667 A, rounded up. Twice 1000 W are all of a set of 2000 W, of which the amps are 16.666, rounded
+/// down. One watt more is too much.
+#[test]
+fn what_is_rounded_is_rounded_once_all_is_added_up() {
+    for (rated, each, holds) in [
+        (2400, [800, 800, 800], true),
+        (2400, [800, 800, 801], false),
+    ] {
+        let loads: String = ["a", "b", "c"]
+            .iter()
+            .zip(each)
+            .map(|(id, watts)| heater(id, watts, "on = \"front\""))
+            .collect();
+        check_all(&loads, rated, holds);
+    }
+    for (watts, holds) in [(1000, true), (1001, false)] {
+        let loads = heater("a", 1000, "on = \"front\"") + &heater("b", watts, "on = \"side\"");
+        check_all(&loads, 2000, holds);
+    }
+}
+
+/// Whether all of these run together, in every part of the report.
+fn check_all(loads: &str, rated: u32, holds: bool) {
+    let text = plan(loads)
+        .replace("sockets = 2", "sockets = 3")
+        .replace("70 °F", "60 °F")
+        .replace(
+            "rated = \"2400 W\"\n        peak = \"3000 W\"",
+            &format!("rated = \"{rated} W\"\n        peak = \"{rated} W\""),
+        );
+    assert!(text.contains(&format!("peak = \"{rated} W\"")));
+    let plan = crate::plan::read(&text).expect("a plan that reads");
+    let report = crate::report::judge(&plan);
+    let sharing = &report.figures.sharing;
+    let all: Vec<Id> = plan.loads.iter().map(|load| load.id.clone()).collect();
+    assert_eq!(sharing.never.is_empty(), holds, "{loads}");
+    assert_eq!(
+        sharing.together == [all.clone()],
+        holds,
+        "{:?}",
+        sharing.together
+    );
+    let answer = crate::sharing::ask::ask(&plan, &report, &all, &[]);
+    assert_eq!(answer.over.is_empty(), holds, "{:?}", answer.over);
+    let too_much = ["OVER002", "OVER006", "POWER001", "POWER002"];
+    let told = report
+        .findings
+        .iter()
+        .any(|found| too_much.contains(&found.code));
+    assert_eq!(told, !holds, "{:#?}", report.findings);
+    let supply = Supply::build(&plan);
+    let sums = crate::report::sums::Adder::new(&report, &supply).of_set(&all);
+    assert_eq!(
+        sums.iter().all(crate::report::sums::Sum::holds),
+        holds,
+        "{sums:?}"
+    );
+}

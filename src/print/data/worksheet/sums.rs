@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::super::Context;
 use super::{Section, Sheet};
 use crate::plan::Leg;
-use crate::quantity::{Current, Power, Quantity, Ratio};
+use crate::quantity::{ApparentPower, Current, Power, Quantity, Ratio};
 use crate::report::sums::{Adder, StartSum, Sum, Term};
 use crate::supply::NodeKind;
 
@@ -16,9 +16,16 @@ const MOST: usize = 12;
 /// The most steps of switching on.
 const MOST_STEPS: usize = 40;
 
-/// To the last digit that was counted with: sums of rounded terms would not come out.
-fn amps(context: &Context<'_>, amps: Current) -> String {
-    format!("{}\u{a0}A", context.words.number(amps.amount()))
+/// As it was counted with, or sums would not come out: amps where they are whole milliamperes, else the
+/// volt-amps over the volts.
+fn amps(context: &Context<'_>, apparent: ApparentPower) -> String {
+    let volts = context.supply.volts;
+    let amps = Current::of_apparent(apparent, volts);
+    if ApparentPower::of_load(amps, volts) == apparent {
+        return format!("{}\u{a0}A", context.words.number(amps.amount()));
+    }
+    let number = context.words.number(apparent.amount());
+    format!("{number}\u{a0}VA\u{a0}÷\u{a0}{}", context.exactly(volts))
 }
 
 fn watts(context: &Context<'_>, watts: Power) -> String {
@@ -34,7 +41,7 @@ fn term(context: &Context<'_>, term: &Term) -> String {
     if term.count > 1 {
         let _ = write!(text, "{}\u{a0}×\u{a0}", term.count);
     }
-    text.push_str(&amps(context, term.amps));
+    text.push_str(&amps(context, term.each));
     if term.over != Ratio::from_permille(1000) {
         let _ = write!(text, "\u{a0}÷\u{a0}{}", context.percent(term.over));
     }
@@ -69,21 +76,15 @@ fn part(context: &Context<'_>, sum: &Sum) -> String {
 }
 
 /// `above` is the sum of the row before, of the same set.
-fn row(
-    context: &Context<'_>,
-    adder: &Adder<'_>,
-    set: String,
-    sum: &Sum,
-    above: Option<Current>,
-) -> Vec<String> {
+fn row(context: &Context<'_>, set: String, sum: &Sum, above: Option<ApparentPower>) -> Vec<String> {
     let mut terms: Vec<String> = sum.terms.iter().map(|it| term(context, it)).collect();
     if let (Some(starts), Some(above)) = (&sum.starts, above)
-        && above + (starts.starting - starts.running) == sum.amps
+        && above + (starts.starting - starts.running) == sum.asks
     {
         terms = vec![amps(context, above)];
     }
     let mut adds = if terms.is_empty() {
-        amps(context, Current::ZERO)
+        amps(context, ApparentPower::ZERO)
     } else {
         terms.join(" + ")
     };
@@ -97,19 +98,16 @@ fn row(
         );
     }
     // Volt-amperes at the generator. Elsewhere what counts is amps.
-    let volts = context.supply.volts;
+    let power = |it: ApparentPower| watts(context, Power::from_milliwatts(it.millivolt_amps()));
     let (asked, most) = match context.supply.node(sum.at).kind {
-        NodeKind::Source => (
-            watts(context, adder.watts(sum.amps)),
-            watts(context, Power::of_capacity(sum.limit, volts)),
-        ),
+        NodeKind::Source => (power(sum.asks), power(sum.limit)),
         _ => ("–".to_owned(), "–".to_owned()),
     };
     vec![
         set,
         part(context, sum),
         adds,
-        amps(context, sum.amps),
+        amps(context, sum.asks),
         amps(context, sum.limit),
         asked,
         most,
@@ -128,15 +126,15 @@ pub(super) fn sets(sheet: &Sheet<'_>) -> Section {
         let sums = adder.of_set(set);
         let mut above = None;
         for sum in &sums {
-            rows.push(row(context, adder, name.clone(), sum, above));
-            above = Some(sum.amps);
+            rows.push(row(context, name.clone(), sum, above));
+            above = Some(sum.asks);
         }
     }
     for (index, set) in sharing.never.iter().take(MOST).enumerate() {
         let number = (index + 1).to_string();
         let name = context.say("ws-never-row", &[("number", &number)]);
         let sum = adder.of_never(set);
-        rows.extend(sum.map(|sum| row(context, adder, name, &sum, None)));
+        rows.extend(sum.map(|sum| row(context, name, &sum, None)));
     }
     let mut formulas = vec![
         context.say("ws-sums-how", &[]),
@@ -176,13 +174,13 @@ fn step_rows(context: &Context<'_>, step: &StartSum) -> Vec<Vec<String>> {
             } else {
                 String::new()
             };
-            format!("{times}{}", amps(context, it.amps))
+            format!("{times}{}", amps(context, it.each))
         }));
         adds.extend(leg.starting.map(|starting| amps(context, starting)));
         vec![
             on_leg(context, name.clone(), leg.leg),
             adds.join(" + "),
-            amps(context, leg.amps),
+            amps(context, leg.asks),
             amps(context, leg.limit),
             if index + 1 == last {
                 watts(context, step.watts)

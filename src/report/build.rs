@@ -254,7 +254,8 @@ fn of_points(
             _ => Vec::new(),
         };
         let socket = verdicts.grounding.bonding_socket();
-        let bonding_plug = socket.is_some_and(|socket| socket.at == ix);
+        // Nobody is told to plug in one that may not be there, or does harm there.
+        let bonding_plug = socket.is_some_and(|socket| socket.at == ix && socket.belongs);
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
         let alone = |load: &Id| {

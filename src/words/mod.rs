@@ -315,7 +315,7 @@ impl Words {
             _ => {}
         }
         let strategy = match name {
-            "limit" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
+            "limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
                 RoundingStrategy::ToNegativeInfinity
             }
             "burns" | "demand" | "over" | "stretch" | "starting" | "sum" => {
@@ -325,9 +325,8 @@ impl Words {
         };
         // As many decimals as are shown of these units, which every reader has.
         let places = match amount.unit {
-            Unit::Ampere => 2,
-            Unit::Watt | Unit::VoltAmpere | Unit::Hour => 1,
-            Unit::Percent => 0,
+            Unit::Ampere | Unit::Hour => 1,
+            Unit::Watt | Unit::VoltAmpere | Unit::Percent => 0,
             _ => return exact(),
         };
         let rounded = amount.amount.round_dp_with_strategy(places, strategy);

@@ -30,7 +30,7 @@ fn the_top_level_holds_what_the_developers_document_names() {
 /// Cargo follows the files that were built in, and none that is added to their folder.
 #[test]
 fn folders_that_are_built_in_are_watched() {
-    let watched = text("build.rs");
+    let watched = text("src/build.rs");
     let mut seen = 0;
     for user in [
         "src/print/world.rs",
@@ -43,7 +43,7 @@ fn folders_that_are_built_in_are_watched() {
             let folder = &from[..end];
             assert!(
                 watched.contains(&format!("\"{folder}\"")),
-                "{folder}: build.rs"
+                "{folder}: src/build.rs"
             );
             seen += 1;
         }

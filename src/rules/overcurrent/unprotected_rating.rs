@@ -42,8 +42,8 @@
 //! part's own rating may let 135 % of it pass for an hour: what cannot drive even that does the part no
 //! more harm than the breaker that it asks for. All else is taken for the worse case:
 //! - only what somebody said counts: that it is an inverter, its rated and its peak power. Of a peak alone
-//!   it is taken that it keeps that up. Altitude and hot air take nothing off the peak, and off the rated
-//!   power only where they are known. In cool air it may keep up somewhat more; the peak bounds that too;
+//!   it is taken that it keeps that up. Thin air, hot air and another fuel take nothing off either: its
+//!   electronics stop it, not its engine, and what tables take off for them is more than some sets lose;
 //! - a conventional generator never counts: its engine and its windings give more than the plate says, at
 //!   sinking volts, for as long as they last;
 //! - on two legs all of the power may be on one of them, for nothing says that each leg stops by itself;

@@ -25,7 +25,7 @@ pub(crate) use own_limit::own_limit;
 use crate::plan::{Answer, Cord, Ground, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
-use crate::value::Assumption;
+use crate::value::{Assumption, Value};
 
 /// What keeps something from being used. Each is told in the words of one rule.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -191,10 +191,11 @@ impl<'a> Verdicts<'a> {
 
     /// Every unknown that was taken for the unsafe case here.
     pub(crate) fn assumed(&self) -> Option<Assumption> {
-        let socket = self.grounding.bonding_socket()?;
-        socket.assumed.then(|| Assumption {
+        let sockets = self.grounding.assumed_sockets();
+        let ids = sockets.iter().map(|at| self.supply.node(*at).id.clone());
+        (!sockets.is_empty()).then(|| Assumption {
             field: "generator.bonding_plug_in".to_owned(),
-            value: (&self.supply.node(socket.at).id).into(),
+            value: Value::Parts(ids.collect()),
             why: "bonding-plug-in",
         })
     }

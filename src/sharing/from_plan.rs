@@ -158,7 +158,7 @@ fn placed<'a>(
             }),
             None => sharing.unplaced.push(Unplaced {
                 load: unit.id.clone(),
-                reason: setting.reason(load),
+                reason: setting.reason(plan, load),
             }),
         }
     }
@@ -496,10 +496,13 @@ impl<'a> Setting<'a> {
             .unwrap_or(0)
     }
 
-    fn reason(&self, load: usize) -> &'static str {
+    fn reason(&self, plan: &Plan, load: usize) -> &'static str {
         let fits = &self.fits[load];
+        let on = plan.loads[self.units[load].load].on.as_ref();
         if self.units[load].impossible {
             "impossible"
+        } else if on.is_some_and(|on| self.supply.loose_part(plan, on).is_some()) {
+            "no-power"
         } else if fits.is_empty() && self.refused[load] {
             "refused"
         } else if fits.is_empty() {

@@ -22,6 +22,9 @@
 //! different hours can be plugged in one after the other. Which of the things is out the order of the plan
 //! decides; the one that it names may be the other.
 //!
+//! What must run, or somebody's health depends on, and hangs on a cord or box that is plugged into nothing is
+//! a warning.
+//!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
 //! the right one with a breaker of the right size. Do not alter a plug.
@@ -31,7 +34,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::plan::{Answer, Id};
+use crate::plan::{Answer, Id, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
@@ -44,7 +47,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "dead", "part", "lost", "bonding-plug"],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug", "loose"],
     check,
     #[cfg(test)]
     fires: &[
@@ -66,6 +69,8 @@ pub(super) const RULE: Rule = Rule {
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
+        // A box that is plugged into nothing.
+        &[("from = \"long\"\ninlet", "inlet")],
         // A second cord in a single receptacle.
         &[(
             "[[box]]",
@@ -76,6 +81,12 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("plug = \"5-15P\" # kettle", "plug = \"1-15P\"")],
+        // Nothing that must run hangs on it.
+        &[
+            ("from = \"long\"\ninlet", "inlet"),
+            ("wanted = \"must\" # kettle", "wanted = \"wish\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
         // A socket is left for it, also of one that a kettle would be sent to.
         &[
             ("bonding_plug = false", "bonding_plug = true"),
@@ -150,6 +161,20 @@ fn lost(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
     places
 }
 
+/// What must run, or somebody's health depends on, by the part that is plugged into nothing and that it hangs on.
+fn loose(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
+    let mut parts: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+    let loads = facts.plan.loads.iter();
+    let needed = loads.filter(|load| load.wanted == Wanted::Must || load.may_be(LoadKind::Medical));
+    for load in needed {
+        let on = load.on.as_ref();
+        if let Some(part) = on.and_then(|on| facts.supply.loose_part(facts.plan, on)) {
+            parts.entry(part.clone()).or_default().push(load.id.clone());
+        }
+    }
+    parts
+}
+
 /// Whether a household socket of the set is left for the plug that joins neutral and ground.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
@@ -221,6 +246,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
         found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
     }
+    for (place, about) in loose(facts) {
+        let place = Value::Parts(vec![place]);
+        found.add(Signal::Warning, about, values([("place", place)]), "loose", values([]));
+    }
     for (place, about) in lost(facts) {
         let place = Value::Parts(vec![place]);
         found.add(Signal::Danger, about, values([("place", place)]), "lost", values([]));
@@ -248,6 +277,43 @@ mod tests {
 
     fn at(place: &str) -> Value {
         Value::Parts(vec![crate::plan::Id::new(place).expect("an id")])
+    }
+
+    /// The box or the cord before it. A wish has no line; what somebody breathes with has one, wished for or not.
+    #[test]
+    fn what_must_run_on_a_part_that_is_plugged_into_nothing_is_told_once() {
+        let loose = |edits: &[(&str, &str)]| -> Vec<(Signal, Vec<String>, Value)> {
+            let found = findings(edits);
+            let loose = found.iter().filter(|it| it.code == "FIT001" && it.fix.key == "loose");
+            loose
+                .map(|it| {
+                    let about = it.about.iter().map(ToString::to_string).collect();
+                    (it.signal, about, it.values["place"].clone())
+                })
+                .collect()
+        };
+        let both = vec!["kettle".to_owned(), "fan".to_owned()];
+        let no_box = ("from = \"long\"\ninlet", "inlet");
+        let no_cord = ("from = \"twist\"\nplug", "plug");
+        assert_eq!(loose(&[no_box]), [(Signal::Warning, both.clone(), at("box"))]);
+        assert_eq!(loose(&[no_cord]), [(Signal::Warning, both, at("long"))]);
+        assert_eq!(loose(&[]), []);
+        let wish = [
+            no_box,
+            ("wanted = \"must\" # kettle", "wanted = \"wish\""),
+            ("wanted = \"must\" # fan", "wanted = \"wish\""),
+        ];
+        assert_eq!(loose(&wish), []);
+        let medical = [wish[0], wish[1], wish[2], ("kind = \"electronic\" # fan", "kind = \"medical\"")];
+        assert_eq!(loose(&medical), [(Signal::Warning, vec!["fan".to_owned()], at("box"))]);
+        let reasons: Vec<&str> = crate::rules::testing::report(&[no_box])
+            .figures
+            .sharing
+            .unplaced
+            .iter()
+            .map(|it| it.reason)
+            .collect();
+        assert_eq!(reasons, ["no-power"; 2]);
     }
 
     #[test]

@@ -27,3 +27,4 @@ assume-runtime = Wir wissen nicht, wie lange eine Tankfüllung reicht, also habe
 assume-quiet-hours = Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $value } angenommen, und dass dann geschlafen wird. Fragen Sie den Platzwart.
 assume-night = Wir wissen nicht, wann geschlafen wird, also haben wir { $value } angenommen.
 assume-bonding-plug-in = Niemand weiß, in welcher Steckdose der Brückenstecker sitzt, also wurde das Schlimmste angenommen: { $value }. Suchen Sie am Generator einen Stecker ohne Kabel.
+assume-single-socket = Niemand weiß, wie viele Stecker „{ $part }“ aufnimmt, also wurde { $value } angenommen. Dann ist ihr Schutzschalter zu groß. Nimmt sie zwei auf, schreiben Sie sockets = 2 in den Plan.

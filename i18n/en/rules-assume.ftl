@@ -27,3 +27,4 @@ assume-runtime = We do not know how long one tank lasts, so we assumed { $value 
 assume-quiet-hours = We do not know when the camp must be quiet, so we assumed { $value }, and that people sleep then. Ask your host.
 assume-night = We do not know when people sleep, so we assumed { $value }.
 assume-bonding-plug-in = We do not know which outlet the bonding plug is in, so we assumed the worst: { $value }. Look for a plug with no cord in the generator’s outlets.
+assume-single-socket = We do not know how many plugs “{ $part }” takes, so we assumed { $value }. Then its breaker is too big for it. If it takes two, write sockets = 2 in the plan.

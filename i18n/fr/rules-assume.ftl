@@ -27,3 +27,4 @@ assume-runtime = Nous ignorons combien dure un réservoir ; nous avons donc ret
 assume-quiet-hours = Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $value }, et que l’on dort alors. Demandez au responsable du camping.
 assume-night = Nous ignorons quand on dort ; nous avons donc retenu { $value }.
 assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu le pire : { $value }. Cherchez une fiche sans fil sur les prises.
+assume-single-socket = On ignore combien de fiches « { $part } » accepte ; on a donc retenu { $value }. Son disjoncteur est alors trop gros. Si elle en accepte deux, écrivez sockets = 2 dans le plan.

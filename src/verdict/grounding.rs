@@ -150,8 +150,13 @@ impl<'a> Grounding<'a> {
             return Vec::new();
         };
         let all = self.bonding_sockets.iter().copied();
-        let harmed: Vec<NodeIx> = all.filter(|at| has_gfci(self.supply, *at)).collect();
-        if harmed.is_empty() { vec![first.at] } else { harmed }
+        let mut harmed: Vec<NodeIx> = all.filter(|at| has_gfci(self.supply, *at)).collect();
+        harmed.sort_unstable();
+        if harmed.is_empty() {
+            vec![first.at]
+        } else {
+            harmed
+        }
     }
 
     /// Whether ground-fault protection works here.
@@ -267,11 +272,7 @@ fn ground_through(cord: &Cord) -> Sure {
 
 /// Where neutral and ground are joined, or may be: in the set, by a plug in one of its receptacles, and
 /// in boxes that hang on it.
-fn joints(
-    plan: &Plan,
-    supply: &Supply,
-    bonding_sockets: &[NodeIx],
-) -> Vec<(NodeIx, Sure)> {
+fn joints(plan: &Plan, supply: &Supply, bonding_sockets: &[NodeIx]) -> Vec<(NodeIx, Sure)> {
     let box_of = |id: &Id| plan.boxes.iter().find(|part| part.id == *id);
     let boxes = nodes(supply)
         .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
@@ -347,7 +348,11 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     }
     let harm = |outlet: &Outlet, at: NodeIx| {
         let on = |load: &&Load| load.on.as_ref() == Some(&outlet.id);
-        let loads = plan.loads.iter().filter(on).map(|load| usize::from(load.count));
+        let loads = plan
+            .loads
+            .iter()
+            .filter(on)
+            .map(|load| usize::from(load.count));
         let taken = supply.fed_from(at).count() + loads.sum::<usize>();
         let free = usize::from(outlet.socket_count()).saturating_sub(taken);
         let device = has_gfci(supply, at);

@@ -17,6 +17,12 @@ pub(crate) struct OwnLimit {
 }
 
 impl OwnLimit {
+    /// The least rating of a part that it [spares](Self::spares).
+    pub(crate) fn least_rating(self) -> Current {
+        let by_peak = (self.peak.milliamps() * 1000 + HELD.permille() - 1) / HELD.permille();
+        self.hours.max(Current::from_milliamps(by_peak))
+    }
+
     /// Whether a part of this rating stands all that the generator can give: it keeps up no more, and its
     /// peak is no more than a breaker of that rating may let pass for an hour.
     pub(crate) fn spares(self, rating: Current) -> bool {
@@ -65,7 +71,10 @@ mod tests {
             ("altitude = \"0 ft\"", "altitude = \"9000 ft\""),
             ("altitude = \"0 ft\"", "altitude = \"unknown\""),
             ("air = \"59 °F\"", "air = \"110 °F\""),
-            ("fuel = \"gasoline\"", "fuel = \"propane\"\nrated_on = \"gasoline\""),
+            (
+                "fuel = \"gasoline\"",
+                "fuel = \"propane\"\nrated_on = \"gasoline\"",
+            ),
         ] {
             assert_eq!(own(&[edit]), Some((30_000, 37_500)), "{edit:?}");
         }
@@ -106,6 +115,8 @@ mod tests {
                 peak: amps(peak),
             };
             assert_eq!(own.spares(amps(15_000)), stands, "{own:?}");
+            let least = own.least_rating();
+            assert!(own.spares(least) && !own.spares(least - amps(1)), "{own:?}");
         }
     }
 }

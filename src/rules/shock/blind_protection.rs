@@ -217,7 +217,7 @@ mod tests {
         assert_eq!(signals("SHOCK013", &anywhere), [Signal::Danger; 2]);
         let report = report(&anywhere);
         let assumed = report.figures.assumed.iter().find(|it| it.why == "bonding-plug-in");
-        let ids = ["back", "front"].map(|id| crate::plan::Id::new(id).expect("an id"));
+        let ids = ["front", "back"].map(|id| crate::plan::Id::new(id).expect("an id"));
         assert_eq!(assumed.map(|it| &it.value), Some(&Value::Parts(ids.to_vec())));
     }
 

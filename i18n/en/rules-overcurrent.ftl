@@ -38,7 +38,7 @@ OVER001 = { $fix ->
     .fix-camper = Look for the camper's own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
 
 over-cord = { $cord ->
-    [gauge] Use a cord of 16 AWG, or of a smaller number: that is thicker.
+    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker.
     [none] No cord with its plug is made for { $made }: put a listed box with smaller breakers before it.
    *[amps] Use a cord made for { $made }.
   }

@@ -15,7 +15,7 @@ assume-building = Niemand weiß, ob der Generator ein Gebäude speisen soll, als
 assume-neutral = Niemand weiß, ob der Neutralleiter des Generators mit seinem Gehäuse verbunden ist, also wurde für die Prüfungen „{ $value }“ angenommen. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden).
 assume-cord-outdoor = Niemand weiß, ob „{ $part }“ für draußen ist, also wurde „{ $value }“ angenommen. Auf einem Mantel für draußen steht ein „W“ in der Typenbezeichnung, oder es steht ausdrücklich darauf.
 assume-box-bond = Niemand weiß, wie „{ $part }“ innen aussieht, also wurde angenommen, dass Neutralleiter und Schutzleiter dort verbunden sind. Öffnen Sie den Kasten nicht. Fragen Sie eine Elektrofachkraft.
-assume-box-listed = Niemand weiß, ob „{ $part }“ aus der Fabrik und zugelassen ist, also wurde „{ $value }“ angenommen. Suchen Sie das Zeichen eines Prüflabors darauf.
+assume-box-listed = Niemand weiß, ob „{ $part }“ aus der Fabrik und zugelassen ist, also wurde das Schlimmste angenommen: { $value }. Suchen Sie das Zeichen eines Prüflabors darauf.
 assume-bonding-plug = Niemand weiß, ob ein Brückenstecker im Generator steckt, also wurde „{ $value }“ angenommen, wo das schlechter ist. Es ist ein Stecker ohne Kabel, in einer Steckdose des Generators.
 assume-noise-load = Wir wissen nicht, bei welcher Last der Lärm gemessen wurde, also haben wir angenommen: { $value }.
 assume-backup = Niemand hat gesagt, ob „{ $part }“ eine Batterie für die ganze Nacht hat, also wurde „{ $value }“ angenommen.
@@ -26,4 +26,5 @@ assume-noise-not-told = Niemand hat gesagt, wie laut der Generator ist, also wur
 assume-runtime = Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $value } angenommen, wie bei einem kleinen Generator mit voller Last. Suchen Sie die Laufzeit in der Anleitung.
 assume-quiet-hours = Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $value } angenommen, und dass dann geschlafen wird. Fragen Sie den Platzwart.
 assume-night = Wir wissen nicht, wann geschlafen wird, also haben wir { $value } angenommen.
-assume-bonding-plug-in = Niemand weiß, in welcher Steckdose der Brückenstecker sitzt, also wurde „{ $value }“ angenommen. Suchen Sie am Generator einen Stecker ohne Kabel.
+assume-bonding-plug-in = Niemand weiß, in welcher Steckdose der Brückenstecker sitzt, also wurde das Schlimmste angenommen: { $value }. Suchen Sie am Generator einen Stecker ohne Kabel.
+assume-single-socket = Niemand weiß, wie viele Stecker „{ $part }“ aufnimmt, also wurde { $value } angenommen. Dann ist ihr Schutzschalter zu groß. Nimmt sie zwei auf, schreiben Sie sockets = 2 in den Plan.

@@ -5,9 +5,14 @@ FIT001 = { $fix ->
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
     [dead] Woran { $about } passt, gibt dafür nichts her
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
+    [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
+    [misplaced] { $place } nimmt den Stecker von { $about } nicht auf
+    [hot] In Luft von { $air } verträgt das Kabel nichts für { $about }
    *[other] Kein freier Platz für { $about }
   }
     .why = { $fix ->
+        [loose] Was daran hängt, bekommt keinen Strom, und nichts daran ist geprüft.
+        [hot] Eine Leitung muss ihre eigene Wärme loswerden. In so heißer Luft kann sie es nicht: Was immer an diesem Kabel hängt, ist zu viel.
         [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
         [dead] Etwas nimmt seinen Stecker. Aber das bekommt keinen Strom oder gibt andere Spannung, als seine Form sagt.
@@ -17,6 +22,9 @@ FIT001 = { $fix ->
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Nie mit Verteilerkabel oder Adapter Platz schaffen.
+    .fix-loose = Stecken Sie { $place } ein und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
+    .fix-misplaced = Nehmen Sie stattdessen { $others }: Dort passt der Stecker. Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
+    .fix-hot = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Nie mit Verteilerkabel oder Adapter Platz schaffen.
 
 FIT002 = { $first } sieht stärker aus, als es ist

@@ -4,6 +4,7 @@ OVER001 = { $fix ->
     [unknown] Kein bekannter Schutzschalter schützt { $first }
     [splitter] { $first } hängt kleine Steckdosen hinter einen großen Schutzschalter
     [single] { $first } ist eine einzelne 15-A-Steckdose an einem größeren Schutzschalter
+    [single-look] { $first } ist vielleicht eine einzelne 15-A-Steckdose an einem größeren Schutzschalter
     [own] Niemand kennt den Schutzschalter von { $about }
     [camper] Der Schutzschalter ist zu groß für den Adapter { $first }
    *[other] Der Schutzschalter ist zu groß für { $first }
@@ -14,22 +15,33 @@ OVER001 = { $fix ->
            *[yes] nur
           } für { $rating } gemacht. Wenn dort nichts auslöst, kann er brennen. Teile: { $about }.
         [own] Der Generator selbst hält { $demand } durch und schaltet darüber ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
+        [single-look] Eine einzelne Steckdose für { $rating } darf nicht allein an einem Schutzschalter von { $breaker } hängen: Nichts löst aus, bevor sie überlastet ist. Zwei oder mehr dürfen es.
         [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus.
        *[other] Der schwächste Teil ist hier { $known ->
             [no] vermutlich nur
            *[yes] nur
-          } für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen. Teile: { $about }.
+          } für { $rating } gemacht. { $stops ->
+            [set] Der Generator gibt bis zu { $peak } her, bevor er von selbst abschaltet, und der Schutzschalter löst noch später aus: Der Teil wird heiß und kann brennen.
+           *[breaker] Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen.
+          } Teile: { $about }.
       }
     .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-receptacle = Benutzen Sie { $first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.
     .fix-single = Schließen Sie hier nicht mehr als { $rating } an. Lassen Sie es von einer Elektrofachkraft ansehen.
-    .fix-cord = Benutzen Sie { $first } hier nicht. Nehmen Sie ein Kabel, das für { $breaker } gemacht ist, oder schließen Sie es dort an, wo der Schutzschalter höchstens { $fits } hat.
-    .fix-thicker = Benutzen Sie { $first } hier nicht. Nehmen Sie ein Kabel, das für { $breaker } gemacht ist.
+    .fix-single-look = Sehen Sie nach, wie viele Stecker { $first } aufnimmt, und schreiben Sie sockets in den Plan. Ist es einer: nicht mehr als { $rating } anschließen und von einer Elektrofachkraft ansehen lassen.
+    .fix-cord = Benutzen Sie { $first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
+    .fix-thicker = Benutzen Sie { $first } hier nicht. { over-cord }
     .fix-inlet = Benutzen Sie { $first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $fits } hat.
     .fix-wiring = Benutzen Sie { $first } nicht: Der Schutzschalter muss zur Leitung passen. Lassen Sie es von einer Elektrofachkraft ansehen.
     .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $first } unbenutzt.
     .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
     .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dort nur den Wohnwagen an.
+
+over-cord = { $cord ->
+    [gauge] Nehmen Sie ein Kabel mit 16 AWG (1,5 mm²) oder dicker.
+    [none] Kein Kabel mit diesem Stecker ist für { $made } gemacht: Nehmen Sie davor einen von einem Prüflabor zugelassenen Kasten mit kleineren Schutzschaltern.
+   *[amps] Nehmen Sie ein Kabel, das für { $made } gemacht ist.
+  }
 
 OVER002 = Auf Dauer zu viel an { $first }
     .why = { $first } ist für { $rating } gemacht, und für { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.

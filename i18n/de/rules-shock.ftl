@@ -95,7 +95,7 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
-        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt, also wurde „{ $joint }“ angenommen. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.

@@ -104,6 +104,7 @@ may-dangers = In diesem Plan { $count ->
         [one] ist eine Gefahr
        *[other] sind { $count } Gefahren
     } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
+may-but = Aber: { $title } ({ $code }).
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.

@@ -369,6 +369,8 @@ print-ws-no-receptacle-fits = no free receptacle takes its plug
 print-ws-no-room = every receptacle that takes its plug is full, or must not be used
 print-ws-too-large = it asks for more than any receptacle may give
 print-ws-impossible = it is said to draw more than its own plug is rated for
+print-ws-no-power = what it hangs on is plugged into nothing
+print-ws-too-hot = the cord there carries nothing in air this hot
 print-ws-refused = it must not be plugged in where the plan puts it, or where its plug fits
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.

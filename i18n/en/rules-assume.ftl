@@ -26,4 +26,5 @@ assume-noise-not-told = Nobody said how loud the generator is, so it was taken t
 assume-runtime = We do not know how long one tank lasts, so we assumed { $value }, as in a small generator at full load. Look for the running time in the manual.
 assume-quiet-hours = We do not know when the camp must be quiet, so we assumed { $value }, and that people sleep then. Ask your host.
 assume-night = We do not know when people sleep, so we assumed { $value }.
-assume-bonding-plug-in = We do not know which outlet the bonding plug is in, so we assumed “{ $value }”. Look for a plug with no cord in the generator’s outlets.
+assume-bonding-plug-in = We do not know which outlet the bonding plug is in, so we assumed the worst: { $value }. Look for a plug with no cord in the generator’s outlets.
+assume-single-socket = We do not know how many plugs “{ $part }” takes, so we assumed { $value }. Then its breaker is too big for it. If it takes two, write sockets = 2 in the plan.

@@ -5,9 +5,14 @@ FIT001 = { $fix ->
     [bonding-plug] No socket of the generator is left for its bonding plug
     [dead] What { $about } could plug into gives nothing for it
     [part] { $about } does not go into what it should plug into
+    [loose] { $place } is plugged into nothing, so there is no power for { $about }
+    [misplaced] { $place } does not take the plug of { $about }
+    [hot] In air of { $air } the cord carries nothing for { $about }
    *[other] No free socket for { $about }
   }
     .why = { $fix ->
+        [loose] What hangs on it gets no power, and nothing on it has been checked.
+        [hot] A wire must get rid of its own heat. In air this hot it cannot: whatever hangs on that cord is too much.
         [lost] The plan puts more into { $place } than it has sockets. Nothing beyond { $about } has been checked.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
         [dead] Something takes its plug. But that gets no power, or gives other volts than its shape says.
@@ -17,6 +22,9 @@ FIT001 = { $fix ->
     .fix-dead = Leave it unplugged. Use a listed cord or box that has the right receptacle and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
     .fix-lost = Look where { $about } really plugs in and correct the plan. Never make room with a splitter or an adapter.
+    .fix-loose = Plug { $place } in and say in the plan where, or plug { $about } in elsewhere. Then check again.
+    .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
+    .fix-hot = Plug nothing into that cord until it is cooler.
     .fix-bonding-plug = Leave one socket for it, or say in the plan that it stays out. Never make room with a splitter or an adapter.
 
 FIT002 = { $first } looks bigger than it is

@@ -4,6 +4,7 @@ OVER001 = { $fix ->
     [unknown] No known breaker protects { $first }
     [splitter] { $first } puts small receptacles behind a big breaker
     [single] { $first } is a single 15 A receptacle on a bigger breaker
+    [single-look] { $first } may be a single 15 A receptacle on a bigger breaker
     [own] Nobody knows the breaker of { $about }
     [camper] The breaker is too big for the adapter { $first }
    *[other] The breaker is too big for { $first }
@@ -14,22 +15,33 @@ OVER001 = { $fix ->
            *[yes] made
           } for { $rating }. If nothing trips there, it can burn. Parts: { $about }.
         [own] The generator itself keeps up { $demand } and stops past that. What it feeds here is rated for { $rating } or more.
+        [single-look] A single receptacle of { $rating } may not be alone on a breaker of { $breaker }: nothing trips before it is overloaded. Two or more may.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }.
        *[other] The weakest part here is { $known ->
             [no] taken to be made
            *[yes] made
-          } for { $rating }. The breaker before it trips only above { $breaker }. In between nothing trips: the part gets hot and can burn. Parts: { $about }.
+          } for { $rating }. { $stops ->
+            [set] The generator gives up to { $peak } before it stops by itself, and the breaker trips later still: the part gets hot and can burn.
+           *[breaker] The breaker before it trips only above { $breaker }. In between nothing trips: the part gets hot and can burn.
+          } Parts: { $about }.
       }
     .fix-splitter = Do not use { $first }, whatever is plugged in. Use a listed distribution box with a breaker for each receptacle.
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
-    .fix-cord = Do not use { $first } here. Use a cord made for { $breaker }, or plug it in where the breaker is { $fits } or less.
-    .fix-thicker = Do not use { $first } here. Use a cord made for { $breaker }.
+    .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it is one: keep it to { $rating }, and have a licensed electrician look at it.
+    .fix-cord = Do not use { $first } here. { over-cord } { $first } itself may go where the breaker is { $fits } or less.
+    .fix-thicker = Do not use { $first } here. { over-cord }
     .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $fits } or less.
     .fix-wiring = Do not use { $first }: the breaker ahead of it must fit its wire. Have a licensed electrician look at it.
     .fix-unknown = Read the number on the breaker or in the manual and put it in the plan. Until then, leave { $first } unused.
     .fix-own = Read the number on the breaker or in the manual and put it in the plan.
     .fix-camper = Look for the camper's own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
+
+over-cord = { $cord ->
+    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker.
+    [none] No cord with its plug is made for { $made }: put a listed box with smaller breakers before it.
+   *[amps] Use a cord made for { $made }.
+  }
 
 OVER002 = Too much for hours on { $first }
     .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Involved: { $about }.

@@ -95,7 +95,7 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is behind that GFCI, so fault current comes back through it. It does not trip, while its TEST button works. The ground here is { $ground }.
-        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Behind that GFCI, it keeps it from tripping. The ground here is { $ground }.
+        [plug-look] We do not know which outlet the bonding plug is in: it may be in “{ $joint }”. Behind that GFCI, it keeps it from tripping. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is behind a GFCI. If that GFCI trips, neutral and ground are apart again, and nobody sees it.
         [box] “{ $joint }” joins neutral to ground behind that GFCI, so fault current comes back through it. It does not trip, while its TEST button works. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip. The ground here is { $ground }.

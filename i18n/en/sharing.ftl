@@ -103,6 +103,7 @@ may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
     } ({ $codes }). Leave the engine off until that is cleared. “tallywatt check” tells how.
+may-but = But: { $title } ({ $code }).
 may-but-amps = By amps alone they would fit. That does not help against a danger.
 may-life = Someone's health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = No place in this plan for { $names }: { $reason }.

@@ -26,4 +26,5 @@ assume-noise-not-told = Nadie dijo cuánto ruido hace el generador; se tomó: { 
 assume-runtime = No sabemos cuánto dura un { -tank }; supusimos { $value }, como en un generador pequeño a plena carga. Busque la duración en el manual.
 assume-quiet-hours = No sabemos cuándo debe haber silencio en el campamento; supusimos { $value }, y que entonces se duerme. Pregunte al encargado del lugar.
 assume-night = No sabemos cuándo se duerme; supusimos { $value }.
-assume-bonding-plug-in = No se sabe en qué { -receptacle } está la clavija de unión; se supuso “{ $value }”. Busque en el generador una clavija sin cable.
+assume-bonding-plug-in = No se sabe en qué { -receptacle } está la clavija de unión; se supuso lo peor: { $value }. Busque en el generador una clavija sin cable.
+assume-single-socket = No se sabe cuántas clavijas admite “{ $part }”; se supuso { $value }. Entonces su { -breaker } es demasiado grande. Si admite dos, escriba sockets = 2 en el plan.

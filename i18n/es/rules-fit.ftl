@@ -5,9 +5,14 @@ FIT001 = { $fix ->
     [bonding-plug] No queda ninguna toma del generador para su clavija de unión
     [dead] Aquello donde { $about } podría enchufarse no le da nada
     [part] { $about } no entra donde debería enchufarse
+    [loose] { $place } no está enchufado en nada: no hay corriente para { $about }
+    [misplaced] { $place } no admite la clavija de { $about }
+    [hot] Con aire a { $air } el cable no soporta nada para { $about }
    *[other] No hay toma libre para { $about }
   }
     .why = { $fix ->
+        [loose] Lo que cuelga de ahí no recibe corriente, y nada de ello se ha revisado.
+        [hot] Un conductor debe soltar su propio calor. Con aire tan caliente no puede: todo lo que cuelgue de ese cable es demasiado.
         [lost] El plan pone en { $place } más de lo que cabe. Nada de lo que hay más allá de { $about } se ha revisado.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
         [dead] Algo admite su clavija. Pero no recibe corriente, o da otra tensión que la que dice su forma.
@@ -17,6 +22,9 @@ FIT001 = { $fix ->
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Nunca haga sitio con un derivador o un adaptador.
+    .fix-loose = Enchufe { $place } y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
+    .fix-misplaced = Use en su lugar { $others }: allí entra la clavija. Corrija el plan. Nunca lime, doble ni corte una clavija.
+    .fix-hot = No enchufe nada en ese cable hasta que refresque.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca haga sitio con un derivador o un adaptador.
 
 FIT002 = { $first } parece más grande de lo que es

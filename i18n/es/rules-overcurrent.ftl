@@ -4,6 +4,7 @@ OVER001 = { $fix ->
     [unknown] Ningún { -breaker } conocido protege { $first }
     [splitter] { $first } pone { -receptacle(form: "many") } pequeños detrás de un { -breaker } grande
     [single] { $first } es un solo { -receptacle } de 15 A con un { -breaker } más grande
+    [single-look] { $first } puede ser un solo { -receptacle } de 15 A con un { -breaker } más grande
     [own] No se conoce el { -breaker } de { $about }
     [camper] El { -breaker } es demasiado grande para el adaptador { $first }
    *[other] El { -breaker } es demasiado grande para { $first }
@@ -14,22 +15,33 @@ OVER001 = { $fix ->
            *[yes] La parte más débil está hecha
           } para { $rating }. Si ahí nada se dispara, puede arder. Partes: { $about }.
         [own] El propio generador mantiene { $demand } y se para por encima de eso. Lo que alimenta aquí está hecho para { $rating } o más.
+        [single-look] Un solo { -receptacle } de { $rating } no debe estar único en un { -breaker } de { $breaker }: nada se dispara antes de que se sobrecargue. Dos o más sí.
         [camper] El adaptador está hecho para { $rating }. El { -breaker } que lo precede solo se dispara por encima de { $breaker }.
        *[other] { $known ->
             [no] Se supone que la parte más débil está hecha
            *[yes] La parte más débil está hecha
-          } para { $rating }. El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder. Partes: { $about }.
+          } para { $rating }. { $stops ->
+            [set] El generador da hasta { $peak } antes de pararse solo, y el { -breaker } se dispara aún más tarde: la parte se calienta y puede arder.
+           *[breaker] El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder.
+          } Partes: { $about }.
       }
     .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
     .fix-receptacle = No use { $first }. Haga que un { -electrician } revise su { -breaker }.
     .fix-single = Lo que se enchufe aquí no debe pasar de { $rating }. Haga que un { -electrician } lo revise.
-    .fix-cord = No use { $first } aquí. Use un cable hecho para { $breaker }, o enchúfelo donde el { -breaker } sea de { $fits } o menos.
-    .fix-thicker = No use { $first } aquí. Use un cable hecho para { $breaker }.
+    .fix-single-look = Mire cuántas clavijas admite { $first } y escriba sockets en el plan. Si es una: no pase de { $rating }, y haga que un { -electrician } lo revise.
+    .fix-cord = No use { $first } aquí. { over-cord } { $first } puede ir donde el { -breaker } sea de { $fits } o menos.
+    .fix-thicker = No use { $first } aquí. { over-cord }
     .fix-inlet = No use { $first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
     .fix-wiring = No use { $first }: el { -breaker } debe corresponder a sus conductores. Haga que un { -electrician } lo revise.
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
     .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más.
+
+over-cord = { $cord ->
+    [gauge] Use un cable de 16 AWG (1,5 mm²) o más grueso.
+    [none] Ningún cable con su clavija está hecho para { $made }: ponga delante una caja, certificada por un laboratorio, con { -breaker(form: "many") } más pequeños.
+   *[amps] Use un cable hecho para { $made }.
+  }
 
 OVER002 = Demasiado durante horas en { $first }
     .why = Límite de { $first }: { $rating }, o { $limit } si funciona tres horas o más. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.

@@ -95,7 +95,7 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
-        [plug-look] No se sabe en qué { -receptacle } está la clavija de unión; se supuso “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.

@@ -26,4 +26,5 @@ assume-noise-not-told = Personne n’a dit quel bruit il fait ; on a donc retenu
 assume-runtime = Nous ignorons combien dure un réservoir ; nous avons donc retenu { $value }, comme pour un petit modèle à pleine charge. Cherchez la durée dans le manuel.
 assume-quiet-hours = Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $value }, et que l’on dort alors. Demandez au responsable du camping.
 assume-night = Nous ignorons quand on dort ; nous avons donc retenu { $value }.
-assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu « { $value } ». Cherchez une fiche sans fil sur les prises.
+assume-bonding-plug-in = On ignore dans quelle prise est la fiche de liaison ; on a donc retenu le pire : { $value }. Cherchez une fiche sans fil sur les prises.
+assume-single-socket = On ignore combien de fiches « { $part } » accepte ; on a donc retenu { $value }. Son disjoncteur est alors trop gros. Si elle en accepte deux, écrivez sockets = 2 dans le plan.

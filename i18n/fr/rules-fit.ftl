@@ -5,9 +5,14 @@ FIT001 = { $fix ->
     [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
     [dead] Ce où { $about } pourrait se brancher ne lui donne rien
     [part] { $about } n’entre pas là où il faudrait le brancher
+    [loose] { $place } n’est branché sur rien : pas de courant pour { $about }
+    [misplaced] { $place } n’accepte pas la fiche de { $about }
+    [hot] Dans un air à { $air }, la rallonge ne supporte rien pour { $about }
    *[other] Aucune place libre pour { $about }
   }
     .why = { $fix ->
+        [loose] Ce qui en dépend ne reçoit pas de courant, et rien n’y a été vérifié.
+        [hot] Un fil doit évacuer sa propre chaleur. Dans un air aussi chaud, il ne le peut pas : tout ce qui dépend de cette rallonge est de trop.
         [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Rien de ce qui suit { $about } n’a été vérifié.
         [bonding-plug] Le plan dit qu’une fiche de liaison neutre-terre est en place, et elle occupe une prise. Toutes les prises domestiques { -generator(form: "of") } sont prises.
         [dead] Quelque chose accepte sa fiche, mais ne reçoit pas de courant, ou donne une autre tension que celle de sa forme.
@@ -17,6 +22,9 @@ FIT001 = { $fix ->
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
     .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. Ne faites jamais de place avec un répartiteur ou un adaptateur.
+    .fix-loose = Branchez { $place } et dites dans le plan où, ou branchez { $about } ailleurs. Puis vérifiez de nouveau.
+    .fix-misplaced = Prenez plutôt { $others } : la fiche y entre. Corrigez le plan. Ne limez, pliez ou coupez jamais une fiche.
+    .fix-hot = Ne branchez rien sur cette rallonge avant qu’il fasse moins chaud.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne faites jamais de place avec un répartiteur ou un adaptateur.
 
 FIT002 = { $first } porte moins qu’il n’y paraît

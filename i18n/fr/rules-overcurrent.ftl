@@ -4,6 +4,7 @@ OVER001 = { $fix ->
     [unknown] Aucun disjoncteur connu ne protège { $first }
     [splitter] { $first } met de petites prises derrière un gros disjoncteur
     [single] { $first } est une prise simple de 15 A derrière un plus gros disjoncteur
+    [single-look] { $first } est peut-être une prise simple de 15 A derrière un plus gros disjoncteur
     [own] On ignore le disjoncteur de { $about }
     [camper] Le disjoncteur est trop gros pour l’adaptateur { $first }
    *[other] Le disjoncteur est trop gros pour { $first }
@@ -14,22 +15,33 @@ OVER001 = { $fix ->
            *[yes] faite
           } pour { $rating }. Si rien ne s’y déclenche, elle peut brûler. Parties : { $about }.
         [own] { -generator(form: "The") } tient { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
+        [single-look] Une prise simple de { $rating } ne doit pas être seule derrière un disjoncteur de { $breaker } : rien ne se déclenche avant qu’elle soit surchargée. Deux ou plus, si.
         [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }.
        *[other] La partie la plus faible ici est { $known ->
             [no] supposée faite
            *[yes] faite
-          } pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler. Parties : { $about }.
+          } pour { $rating }. { $stops ->
+            [set] { -generator(form: "The") } donne jusqu’à { $peak } avant de s’arrêter, et le disjoncteur se déclenche plus tard encore : la partie chauffe et peut brûler.
+           *[breaker] Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler.
+          } Parties : { $about }.
       }
     .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-receptacle = N’utilisez pas { $first }. Faites examiner son disjoncteur par un { -electrician }.
     .fix-single = Ne dépassez pas { $rating } pour ce qui est branché ici. Faites examiner cette prise par un { -electrician }.
-    .fix-cord = N’utilisez pas { $first } ici. Prenez une rallonge faite pour { $breaker }, ou branchez-la là où le disjoncteur est de { $fits } ou moins.
-    .fix-thicker = N’utilisez pas { $first } ici. Prenez une rallonge faite pour { $breaker }.
+    .fix-single-look = Regardez combien de fiches { $first } accepte, et écrivez sockets dans le plan. Si c’est une seule : ne dépassez pas { $rating }, et faites-la examiner par un { -electrician }.
+    .fix-cord = N’utilisez pas { $first } ici. { over-cord } { $first } peut aller là où le disjoncteur est de { $fits } ou moins.
+    .fix-thicker = N’utilisez pas { $first } ici. { over-cord }
     .fix-inlet = N’utilisez pas { $first } ici. Alimentez ce coffret d’une prise dont le disjoncteur est de { $fits } ou moins.
     .fix-wiring = N’utilisez pas { $first } : le disjoncteur doit convenir à son fil. Faites-le examiner par un { -electrician }.
     .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $first }.
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
     .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez rien d’autre.
+
+over-cord = { $cord ->
+    [gauge] Prenez une rallonge de 16 AWG (1,5 mm²) ou plus grosse.
+    [none] Aucune rallonge avec sa fiche n’est faite pour { $made } : mettez avant elle un coffret certifié par un laboratoire, avec de plus petits disjoncteurs.
+   *[amps] Prenez une rallonge faite pour { $made }.
+  }
 
 OVER002 = Trop pendant des heures sur { $first }
     .why = { $first } est fait pour { $rating }, et pour { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.

@@ -95,7 +95,7 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
-        [plug-look] On ignore dans quelle prise est la fiche de liaison ; on a donc retenu « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.

@@ -109,6 +109,7 @@ may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
     } ({ $codes }). Laissez le moteur arrêté tant que ce n’est pas réglé. « tallywatt check » dit comment.
+may-but = Mais : { $title } ({ $code }).
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.

@@ -109,7 +109,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let (units, load_assumptions) = loads::units(plan);
     let sharing = share(plan, supply, verdicts, &units);
     let mut assumed = supply.assumed.clone();
-    assumed.extend(verdicts.assumed());
+    assumed.extend(verdicts.assumed(plan));
     assumed.extend(load_assumptions);
     let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
     assumed.extend(energy_assumptions);

@@ -9,7 +9,7 @@ mod answer;
 
 use serde::Serialize;
 
-use self::answer::answered;
+use self::answer::{answered, answered_low};
 use super::{Amount, Figures, Finding, Signal};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
@@ -131,7 +131,8 @@ fn eased(finding: &Finding, then: &[Finding]) -> bool {
 fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     let mut all = plan.clone();
     for field in fields {
-        if let Some(answered) = answered(&all, field) {
+        // What several make together is heat in a wire sooner than a motor that does not start.
+        if let Some(answered) = answered_low(&all, field).or_else(|| answered(&all, field)) {
             all = answered;
         }
     }
@@ -183,36 +184,43 @@ pub(super) fn answers(
             answers.matters.push(field);
             continue;
         }
-        let Some(answered) = answered(plan, &field) else {
-            continue;
-        };
-        tried.push(field.clone());
-        let (then, found) = again(&answered, Changes::of(&field), figures);
-        let serious = findings.iter().enumerate();
-        let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
-        let rests = serious.filter(|(_, finding)| eased(finding, &found));
-        let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
-        // What kills while nothing looks wrong is found out first.
-        let air = rests.iter().any(|(at, _)| {
-            let finding = &findings[*at];
-            let deadly = finding.area == "air" || finding.code == "SHOCK003";
-            deadly && finding.signal == Signal::Danger
-        });
-        let gain = (
-            air,
-            now.dangers.saturating_sub(then.dangers),
-            now.warnings.saturating_sub(then.warnings),
-            (then.limits - now.limits).max(0),
-        );
-        if !rests.is_empty() || gain > (false, 0, 0, 0) {
-            answers.matters.push(field.clone());
+        let both = [answered(plan, &field), answered_low(plan, &field)];
+        if both.iter().any(Option::is_some) {
+            tried.push(field.clone());
         }
-        let whole = rests.iter().map(|(at, _)| *at);
-        cleared_by_one.extend(whole.filter(|at| cleared(&findings[*at], &found)));
-        answers.rests_on.extend(rests);
-        let counts = gain.1 > 0 || gain.2 > 0 || short && gain.3 > 0;
-        if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
-            best = Some((gain, field));
+        for answered in both.into_iter().flatten() {
+            let (then, found) = again(&answered, Changes::of(&field), figures);
+            let serious = findings.iter().enumerate();
+            let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
+            let rests = serious.filter(|(_, finding)| eased(finding, &found));
+            let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
+            // What kills while nothing looks wrong is found out first.
+            let air = rests.iter().any(|(at, _)| {
+                let finding = &findings[*at];
+                let deadly = finding.area == "air" || finding.code == "SHOCK003";
+                deadly && finding.signal == Signal::Danger
+            });
+            let gain = (
+                air,
+                now.dangers.saturating_sub(then.dangers),
+                now.warnings.saturating_sub(then.warnings),
+                (then.limits - now.limits).max(0),
+            );
+            let matters = !rests.is_empty() || gain > (false, 0, 0, 0);
+            if matters && !answers.matters.contains(&field) {
+                answers.matters.push(field.clone());
+            }
+            let whole = rests.iter().map(|(at, _)| *at);
+            cleared_by_one.extend(whole.filter(|at| cleared(&findings[*at], &found)));
+            for new in rests {
+                if !answers.rests_on.contains(&new) {
+                    answers.rests_on.push(new);
+                }
+            }
+            let counts = gain.1 > 0 || gain.2 > 0 || short && gain.3 > 0;
+            if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
+                best = Some((gain, field.clone()));
+            }
         }
     }
     // A danger that no answer clears by itself may rest on several.
@@ -275,6 +283,7 @@ mod tests {
     use crate::rules::testing::report;
     use crate::rules::{self, Facts};
     use crate::supply::Supply;
+    use crate::tables::shape::{Configuration, Receptacle};
     use crate::verdict::Verdicts;
 
     proptest! {
@@ -389,6 +398,12 @@ mod tests {
             // These plans tell every plug.
             if let Some(load) = plan.loads.first_mut() {
                 load.plug = Answer::Unknown;
+            }
+            // Their outlets fit their breakers.
+            if let Some(outlet) = plan.generator.outlets.last_mut() {
+                outlet.shape = Receptacle(Configuration::N5_15);
+                outlet.breaker = Answer::Known(Current::from_milliamps(20_000));
+                outlet.sockets = None;
             }
             for assumption in build::judge(&plan).figures.assumed {
                 unseen.remove(assumption.why);
@@ -542,6 +557,31 @@ mod tests {
             );
             assert_eq!(found.len(), expected.len(), "{found:?}");
         }
+    }
+
+    /// Twice as much would start a motor, and no more than it keeps up would spare the receptacles: 15 A on 15 A.
+    #[test]
+    fn a_peak_that_nobody_knows_decides_over_a_splitter() {
+        let splitter = |peak: &str| {
+            let report = report(&[
+                ("inverter = false", "inverter = true"),
+                ("rated = \"3600 W\"", "rated = \"1800 W\""),
+                ("peak = \"4500 W\"", peak),
+                ("ends = [\"L5-30R\"]", "ends = [\"L5-30R\", \"5-15R\"]"),
+                ("from = \"long\"", "from = \"long.1\""),
+            ]);
+            let found = report.findings.iter().find(|it| it.code == "OVER001");
+            found.map(|it| {
+                it.rests_on
+                    .iter()
+                    .map(|it| it.field.clone())
+                    .collect::<Vec<_>>()
+            })
+        };
+        let peak = vec!["generator.peak".to_owned()];
+        assert_eq!(splitter("peak = \"unknown\""), Some(peak));
+        assert_eq!(splitter("peak = \"4500 W\""), Some(vec![]));
+        assert_eq!(splitter("peak = \"2000 W\""), None);
     }
 
     /// It is taken for one that somebody's health depends on: a warning.

@@ -34,6 +34,8 @@ pub(super) fn protection<'a>(
                 Allowance::CordSet => "cord-set",
                 Allowance::Receptacles => "receptacles",
             },
+            // Few receptacles are single ones; rule OVER001 says what to look at.
+            Overcurrent::Single { sure: false, .. } => "receptacles",
             Overcurrent::Unknown
             | Overcurrent::TooHigh { .. }
             | Overcurrent::Single { .. }

@@ -78,6 +78,18 @@ pub struct AtReceptacle {
     pub volts: Amount,
 }
 
+/// A warning beside the answer.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Warned {
+    /// The rule.
+    pub code: &'static str,
+    /// What it is about; nothing where it is about the set or the site.
+    pub about: Vec<Id>,
+    /// Its place among the troubles of the report.
+    #[serde(skip)]
+    pub trouble: usize,
+}
+
 /// The whole answer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Answer {
@@ -89,6 +101,8 @@ pub struct Answer {
     pub wanted: Vec<Id>,
     /// The codes of the plan's dangers. With any, they may not.
     pub dangers: Vec<&'static str>,
+    /// What the rules warn of that touches those: of them, of a part on their way, or of the whole plan.
+    pub warnings: Vec<Warned>,
     /// Those of them that have no place to plug in.
     pub no_place: Vec<Id>,
     /// Those of them that use a socket at other hours than something else of these, which is in it.
@@ -209,7 +223,29 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .filter_map(|trouble| Some(report.findings_of(trouble).next()?.code))
         .collect();
     let over = scene.over();
+    let mut touched: Vec<&Id> = Vec::new();
+    for load in &after {
+        touched.extend([&units[*load].id, &plan.loads[units[*load].load].id]);
+        let way = place(*load).into_iter().flat_map(|at| supply.up(at));
+        touched.extend(way.map(|(_, node)| &node.id));
+    }
+    let warnings = report.figures.troubles.iter().enumerate();
+    let warnings = warnings.filter(|(_, trouble)| trouble.signal == Signal::Warning);
+    let warnings = warnings.filter_map(|(at, trouble)| {
+        let touches =
+            |about: &[Id]| about.is_empty() || about.iter().any(|id| touched.contains(&id));
+        let touches = report
+            .findings_of(trouble)
+            .any(|found| touches(&found.about));
+        let found = report.findings_of(trouble).next().filter(|_| touches)?;
+        Some(Warned {
+            code: found.code,
+            about: found.about.clone(),
+            trouble: at,
+        })
+    });
     Answer {
+        warnings: warnings.collect(),
         may: dangers.is_empty()
             && no_place.is_empty()
             && taken.is_empty()
@@ -552,6 +588,41 @@ mod tests {
         let answer = ask(&plan, &report, &[id("lamps")], &[]);
         assert!(!answer.may && answer.over.is_empty());
         assert!(answer.dangers.contains(&"AIR001"));
+    }
+
+    /// What the rules warn of stands beside a yes where it is of the load, of a part on its way or of the set, and
+    /// not where it is of another.
+    #[test]
+    fn a_yes_says_what_is_warned_of() {
+        let told = |edits: &[(&str, &str)], load: &str| {
+            let (plan, report) = of(&crate::rules::testing::edited(edits));
+            let answer = ask(&plan, &report, &[id(load)], &[]);
+            let words = crate::words::Words::english().may(&report, &answer, 200);
+            let codes: Vec<&str> = answer.warnings.iter().map(|it| it.code).collect();
+            (answer.may, codes, words.matches("But: ").count())
+        };
+        assert_eq!(told(&[], "kettle"), (true, vec![], 0));
+        let on_front = ("on = \"right\" # fan", "on = \"front\"");
+        let single = [
+            (
+                "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
+                "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\"",
+            ),
+            on_front,
+        ];
+        assert_eq!(told(&single, "fan"), (true, vec!["OVER001"], 1));
+        assert_eq!(told(&single, "kettle"), (true, vec![], 0));
+        let bonds = [
+            (
+                "bonding_plug = false",
+                "bonding_plug = true\nbonding_plug_in = \"front\"",
+            ),
+            ("gfci = true # front", "gfci = false"),
+        ];
+        assert_eq!(told(&bonds, "kettle"), (true, vec!["SHOCK004"], 1));
+        let life = [("kind = \"electronic\" # fan", "kind = \"medical\"")];
+        assert_eq!(told(&life, "fan"), (true, vec!["HEALTH001"], 1));
+        assert_eq!(told(&life, "kettle"), (true, vec![], 0));
     }
 
     #[test]

@@ -43,10 +43,10 @@ use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
 use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
-use crate::quantity::{ApparentPower, Length, Power, narrow};
+use crate::quantity::{ApparentPower, Current, Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
+use crate::supply::{CONTINUOUS, Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
@@ -158,7 +158,7 @@ fn placed<'a>(
             }),
             None => sharing.unplaced.push(Unplaced {
                 load: unit.id.clone(),
-                reason: setting.reason(load),
+                reason: setting.reason(plan, load),
             }),
         }
     }
@@ -496,12 +496,17 @@ impl<'a> Setting<'a> {
             .unwrap_or(0)
     }
 
-    fn reason(&self, load: usize) -> &'static str {
+    fn reason(&self, plan: &Plan, load: usize) -> &'static str {
         let fits = &self.fits[load];
+        let on = plan.loads[self.units[load].load].on.as_ref();
         if self.units[load].impossible {
             "impossible"
+        } else if on.is_some_and(|on| self.supply.loose_part(plan, on).is_some()) {
+            "no-power"
         } else if fits.is_empty() && self.refused[load] {
             "refused"
+        } else if fits.is_empty() && self.too_hot(on, load) {
+            "too-hot"
         } else if fits.is_empty() {
             "no-receptacle-fits"
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
@@ -509,6 +514,18 @@ impl<'a> Setting<'a> {
         } else {
             "too-large"
         }
+    }
+
+    /// Whether it fits where the air leaves a cord nothing to carry.
+    fn too_hot(&self, on: Option<&Id>, load: usize) -> bool {
+        let mut receptacles = self.supply.receptacles();
+        receptacles.any(|(at, node, ..)| {
+            let limit = self.supply.limit(at);
+            on.is_none_or(|on| node.id == *on)
+                && fits_at(self.supply, at, &self.units[load])
+                && limit.short <= Current::ZERO
+                && limit.short_by.reason == LimitReason::HotCord
+        })
     }
 
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they

@@ -16,7 +16,7 @@ pub(crate) use build::{
 };
 pub use limit::{Acts, Governing, SetBy};
 
-use crate::plan::{Id, Leg};
+use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{
     ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage,
 };
@@ -259,6 +259,20 @@ pub struct Supply {
 }
 
 impl Supply {
+    /// The part that is plugged into nothing and that this receptacle hangs on; `None` where it hangs on the
+    /// generator, or where something else is wrong on the way, which is told by itself.
+    #[must_use]
+    pub fn loose_part<'a>(&'a self, plan: &Plan, receptacle: &Id) -> Option<&'a Id> {
+        let mut cords = plan.cords.iter();
+        let cord = cords.find(|it| (0..it.ends.len()).any(|end| it.end_id(end) == *receptacle));
+        let mut boxes = plan.boxes.iter();
+        let holder = boxes.find(|it| it.outlets.iter().any(|outlet| outlet.id == *receptacle));
+        let part = cord.map(|it| &it.id).or(holder.map(|it| &it.id))?;
+        let of = |id: &Id| self.detached.iter().find(|it| it.id == *id);
+        let begins = &of(part)?.begins;
+        (of(begins)?.reason == DetachReason::NotPluggedIn).then_some(begins)
+    }
+
     /// The node.
     #[must_use]
     pub fn node(&self, ix: NodeIx) -> &Node {

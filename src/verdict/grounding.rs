@@ -9,7 +9,7 @@
 
 use serde::Serialize;
 
-use crate::plan::{Answer, Cord, Generator, Id, Neutral, Outlet, Plan};
+use crate::plan::{Answer, Cord, Generator, Id, Load, Neutral, Outlet, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Configuration, Plug};
 
@@ -96,7 +96,8 @@ impl Protection {
 pub struct BondingSocket {
     /// The receptacle.
     pub at: NodeIx,
-    /// Whether nobody said so: of several it is the one where the plug does the most harm.
+    /// Whether nobody said so: of several it is the one where the plug takes a socket, since it does the most
+    /// harm there.
     pub assumed: bool,
     /// Whether it is where it belongs, as far as is known: there is such a plug, no GFCI is ahead of it, and
     /// nothing else joins neutral to ground at the generator.
@@ -111,16 +112,27 @@ pub struct Grounding<'a> {
     grounds: Vec<(NodeIx, Sure)>,
     /// Where neutral and ground are joined, or may be.
     joints: Vec<(NodeIx, Sure)>,
+    /// The receptacles that a bonding plug may be in, the most harmful place first.
+    bonding_sockets: Vec<NodeIx>,
     bonding_socket: Option<BondingSocket>,
 }
 
 impl<'a> Grounding<'a> {
     pub(crate) fn new(plan: &Plan, supply: &'a Supply) -> Self {
-        let bonding_socket = bonding_socket(plan, supply);
+        let bonding_sockets = bonding_sockets(plan, supply);
+        let set = &plan.generator;
+        let bonding_socket = bonding_sockets.first().map(|at| BondingSocket {
+            at: *at,
+            assumed: bonding_sockets.len() > 1,
+            belongs: bonding_plug(set) == Sure::Yes
+                && joint_in_set(set) == Sure::No
+                && !has_gfci(supply, *at),
+        });
         Self {
             supply,
             grounds: grounds(plan, supply),
-            joints: joints(plan, supply, bonding_socket),
+            joints: joints(plan, supply, &bonding_sockets),
+            bonding_sockets,
             bonding_socket,
         }
     }
@@ -129,6 +141,22 @@ impl<'a> Grounding<'a> {
     #[must_use]
     pub const fn bonding_socket(&self) -> Option<BondingSocket> {
         self.bonding_socket
+    }
+
+    /// Where a plug of which nobody said where it is was taken to be: every receptacle that it would do harm in,
+    /// or the one that it takes.
+    pub(crate) fn assumed_sockets(&self) -> Vec<NodeIx> {
+        let Some(first) = self.bonding_socket.filter(|socket| socket.assumed) else {
+            return Vec::new();
+        };
+        let all = self.bonding_sockets.iter().copied();
+        let mut harmed: Vec<NodeIx> = all.filter(|at| has_gfci(self.supply, *at)).collect();
+        harmed.sort_unstable();
+        if harmed.is_empty() {
+            vec![first.at]
+        } else {
+            harmed
+        }
     }
 
     /// Whether ground-fault protection works here.
@@ -198,18 +226,14 @@ impl<'a> Grounding<'a> {
 
     /// Whether a bonding plug is only assumed to be there.
     fn is_assumed(&self, joint: NodeIx) -> bool {
-        let socket = self.bonding_socket;
-        socket.is_some_and(|socket| socket.assumed && socket.at == joint)
+        self.bonding_sockets.len() > 1 && self.bonding_sockets.contains(&joint)
     }
 
     /// Whether a bonding plug may sit behind this device or not, and nobody knows.
     #[must_use]
     pub fn may_hold_plug(&self, device: NodeIx) -> bool {
-        let assumed = self.bonding_socket.is_some_and(|socket| socket.assumed);
-        let at_set = |(_, node): (NodeIx, &crate::supply::Node)| {
-            !matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
-        };
-        assumed && self.supply.up(device).all(at_set)
+        let mut sockets = self.bonding_sockets.iter();
+        sockets.any(|at| self.is_assumed(*at) && self.is_on_path(device, *at))
     }
 
     fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
@@ -248,21 +272,19 @@ fn ground_through(cord: &Cord) -> Sure {
 
 /// Where neutral and ground are joined, or may be: in the set, by a plug in one of its receptacles, and
 /// in boxes that hang on it.
-fn joints(
-    plan: &Plan,
-    supply: &Supply,
-    bonding_socket: Option<BondingSocket>,
-) -> Vec<(NodeIx, Sure)> {
+fn joints(plan: &Plan, supply: &Supply, bonding_sockets: &[NodeIx]) -> Vec<(NodeIx, Sure)> {
     let box_of = |id: &Id| plan.boxes.iter().find(|part| part.id == *id);
     let boxes = nodes(supply)
         .filter(|(_, node)| matches!(node.kind, NodeKind::Inlet { .. }))
         .filter_map(|(ix, node)| Some((ix, Sure::of(box_of(&node.id)?.joins()))));
-    let plug = (
-        bonding_socket.map_or(NodeIx(0), |socket| socket.at),
-        bonding_plug(&plan.generator),
-    );
-    [(NodeIx(0), joint_in_set(&plan.generator)), plug]
-        .into_iter()
+    let plug = bonding_plug(&plan.generator);
+    // Of several places each is as good as sure: nobody can say at which of them it is not.
+    let plugs = bonding_sockets.iter().map(|at| (*at, plug));
+    // One that fits no outlet is in the set all the same.
+    let elsewhere = bonding_sockets.is_empty().then_some((NodeIx(0), plug));
+    std::iter::once((NodeIx(0), joint_in_set(&plan.generator)))
+        .chain(elsewhere)
+        .chain(plugs)
         .chain(boxes)
         .filter(|(_, joint)| *joint != Sure::No)
         .collect()
@@ -311,52 +333,45 @@ pub(crate) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
         .collect()
 }
 
-/// The socket that a bonding plug takes: where the plan says it is. Where it says nothing, of the
-/// household outlets with a socket left the one where the plug does the most harm: behind a GFCI with other things,
-/// behind a GFCI, else the one with the most sockets left, the last of equals.
-fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<BondingSocket> {
+/// Where a bonding plug is: where the plan says. Where it says nothing, in any household outlet of the set, full
+/// or not, for what is plugged in by turns leaves a socket, and a plan proves nothing of a plug that it does not
+/// place. First where it does the most harm: behind a GFCI with other things, behind a GFCI, else where the most
+/// sockets are left, the last of equals.
+fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     let set = &plan.generator;
     if bonding_plug(set) == Sure::No {
-        return None;
+        return Vec::new();
     }
-    let belongs = |at: NodeIx| {
-        bonding_plug(set) == Sure::Yes
-            && joint_in_set(set) == Sure::No
-            && !supply.up(at).any(|(_, node)| node.gfci)
-    };
-    let household = |outlet: &&Outlet| outlet.shape.takes(BONDING_PLUG);
     let said = set.bonding_plug_in.as_ref();
     if let Some(at) = said.and_then(|id| supply.receptacle(id)) {
-        return Some(BondingSocket {
-            at,
-            assumed: false,
-            belongs: belongs(at),
-        });
+        return vec![at];
     }
-    let of = |outlet: &Outlet| {
-        let at = supply.receptacle(&outlet.id)?;
-        let loads = plan.loads.iter();
-        let on = loads.filter(|load| load.on.as_ref() == Some(&outlet.id));
-        let taken =
-            supply.fed_from(at).count() + on.map(|load| usize::from(load.count)).sum::<usize>();
+    let harm = |outlet: &Outlet, at: NodeIx| {
+        let on = |load: &&Load| load.on.as_ref() == Some(&outlet.id);
+        let loads = plan
+            .loads
+            .iter()
+            .filter(on)
+            .map(|load| usize::from(load.count));
+        let taken = supply.fed_from(at).count() + loads.sum::<usize>();
         let free = usize::from(outlet.socket_count()).saturating_sub(taken);
-        let device = supply.node(at).gfci;
-        // One with no socket left is the last to be thought of.
-        Some(((free > 0, (device && taken > 0, device, free)), at))
+        let device = has_gfci(supply, at);
+        (device && taken > 0, device, free)
     };
-    // Where the plan leaves no socket for it, it is in one of them all the same.
-    let ((_, (_, device, _)), at) = set
+    let mut sockets: Vec<_> = set
         .outlets
         .iter()
-        .filter(household)
-        .filter_map(of)
-        .max_by_key(|(harm, _)| *harm)?;
-    let alone = set.outlets.iter().filter(household).count() == 1;
-    Some(BondingSocket {
-        at,
-        assumed: device && !alone,
-        belongs: belongs(at),
-    })
+        .rev()
+        .filter(|outlet| outlet.shape.takes(BONDING_PLUG))
+        .filter_map(|outlet| Some((outlet, supply.receptacle(&outlet.id)?)))
+        .collect();
+    sockets.sort_by_cached_key(|(outlet, at)| std::cmp::Reverse(harm(outlet, *at)));
+    sockets.into_iter().map(|(_, at)| at).collect()
+}
+
+/// Whether a GFCI is anywhere ahead of it.
+fn has_gfci(supply: &Supply, at: NodeIx) -> bool {
+    supply.up(at).any(|(_, node)| node.gfci)
 }
 
 fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {

@@ -20,12 +20,12 @@ mod own_limit;
 pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
 pub(crate) use overcurrent::{Allowance, Overcurrent};
-pub(crate) use own_limit::own_limit;
+pub(crate) use own_limit::{OwnLimit, own_limit};
 
-use crate::plan::{Answer, Cord, Ground, Plan};
+use crate::plan::{Answer, Cord, Ground, Outlet, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
-use crate::value::Assumption;
+use crate::value::{Assumption, Value};
 
 /// What keeps something from being used. Each is told in the words of one rule.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -190,13 +190,36 @@ impl<'a> Verdicts<'a> {
     }
 
     /// Every unknown that was taken for the unsafe case here.
-    pub(crate) fn assumed(&self) -> Option<Assumption> {
-        let socket = self.grounding.bonding_socket()?;
-        socket.assumed.then(|| Assumption {
+    pub(crate) fn assumed(&self, plan: &Plan) -> Vec<Assumption> {
+        let sockets = self.grounding.assumed_sockets();
+        let ids = sockets.iter().map(|at| self.supply.node(*at).id.clone());
+        let plug = (!sockets.is_empty()).then(|| Assumption {
             field: "generator.bonding_plug_in".to_owned(),
-            value: (&self.supply.node(socket.at).id).into(),
+            value: Value::Parts(ids.collect()),
             why: "bonding-plug-in",
-        })
+        });
+        let of_set = plan.generator.outlets.iter();
+        let of_set = of_set.map(|outlet| (format!("generator.outlet.{}", outlet.id), outlet));
+        let of_boxes = plan.boxes.iter().flat_map(|holder| {
+            let field = |outlet: &Outlet| format!("box.{}.outlet.{}", holder.id, outlet.id);
+            holder
+                .outlets
+                .iter()
+                .map(move |outlet| (field(outlet), outlet))
+        });
+        let single = of_set.chain(of_boxes).filter(|(_, outlet)| {
+            let at = self.supply.receptacle(&outlet.id);
+            at.is_some_and(|at| {
+                let how = Overcurrent::of(plan, self.supply, at);
+                matches!(how, Overcurrent::Single { sure: false, .. })
+            })
+        });
+        let single = single.map(|(field, _)| Assumption {
+            field: format!("{field}.sockets"),
+            value: Value::Name("1".to_owned()),
+            why: "single-socket",
+        });
+        plug.into_iter().chain(single).collect()
     }
 
     /// Why nothing at all may be used here, if so.

@@ -41,8 +41,8 @@ pub(crate) enum Overcurrent {
     Unknown,
     /// The breaker is too large.
     TooHigh { breaker: Current },
-    /// A lone 15 A receptacle on a 20 A circuit.
-    Single { breaker: Current },
+    /// A lone 15 A receptacle on a 20 A circuit, or, where nobody said how many plugs it takes, what may be one.
+    Single { breaker: Current, sure: bool },
     /// The breaker is too large, but all that is beyond is a camper with a main breaker of its own.
     Camper { breaker: Current },
 }
@@ -82,12 +82,15 @@ impl Overcurrent {
                     }
                     // The cord itself is found; its end need not be.
                     Some(_) => Self::TooHigh { breaker },
-                    None if sockets > 1
+                    None if sockets > 1 && counted(plan, &node.id)
                         || shares_circuit(supply, ix) && !may_be_alone(plan, &node.id) =>
                     {
                         allowed(Allowance::Receptacles)
                     }
-                    None => Self::Single { breaker },
+                    None => Self::Single {
+                        breaker,
+                        sure: sockets == 1,
+                    },
                 }
             }
             NodeKind::Cord { .. }
@@ -158,6 +161,13 @@ fn shares_circuit(supply: &Supply, receptacle: NodeIx) -> bool {
         node.protected_at.map(|(ix, _)| ix) == breaker
             && supply.up(ix).all(|(above, _)| above != receptacle)
     })
+}
+
+/// Whether somebody said how many plugs a receptacle of the generator or of a box takes.
+fn counted(plan: &Plan, receptacle: &Id) -> bool {
+    let boxes = plan.boxes.iter().flat_map(|it| &it.outlets);
+    let mut outlets = plan.generator.outlets.iter().chain(boxes);
+    outlets.any(|outlet| outlet.id == *receptacle && outlet.sockets.is_some())
 }
 
 /// Whether nobody knows the breaker before a receptacle of a box: it may be its own, with nothing

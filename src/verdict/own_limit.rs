@@ -1,14 +1,11 @@
 //! The most that a generator which limits its own current can drive through any part.
 
-use crate::plan::{Answer, Fuel, Plan};
-use crate::quantity::{Current, Length, Power, Ratio, Temperature};
+use crate::plan::{Answer, Plan};
+use crate::quantity::{Current, Power, Ratio};
 use crate::supply::Supply;
-use crate::tables::derating;
 
 /// A breaker may let this share of its marking pass for an hour (UL 489, from a secondary copy).
 const HELD: Ratio = Ratio::from_permille(1350);
-/// Air in which no generator loses anything.
-const COOL: Temperature = Temperature::from_millicelsius(0);
 
 /// The current of a generator past which it stops by itself.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,6 +17,12 @@ pub(crate) struct OwnLimit {
 }
 
 impl OwnLimit {
+    /// The least rating of a part that it [spares](Self::spares).
+    pub(crate) fn least_rating(self) -> Current {
+        let by_peak = (self.peak.milliamps() * 1000 + HELD.permille() - 1) / HELD.permille();
+        self.hours.max(Current::from_milliamps(by_peak))
+    }
+
     /// Whether a part of this rating stands all that the generator can give: it keeps up no more, and its
     /// peak is no more than a breaker of that rating may let pass for an hour.
     pub(crate) fn spares(self, rating: Current) -> bool {
@@ -30,25 +33,14 @@ impl OwnLimit {
 /// That current, on any leg, of a generator that is known to limit it. What the page of rule OVER001 says of
 /// the worse case is done here.
 pub(crate) fn own_limit(plan: &Plan, supply: &Supply) -> Option<OwnLimit> {
-    let (set, site) = (&plan.generator, &plan.site);
+    let set = &plan.generator;
     if set.inverter != Answer::Known(true) {
         return None;
     }
+    // As marked. Its electronics limit the current, not its engine: thin or hot air and another fuel stop no
+    // overload, and what the trade takes off for them is more than some sets lose.
     let peak = *set.peak.known()?;
-    let hours = set.rated.known().map_or(peak, |rated| {
-        let propane = set.fuel == Answer::Known(Fuel::Propane)
-            && matches!(set.rated_on, Answer::Known(fuel) if fuel != Fuel::Propane);
-        let on_its_fuel = if propane {
-            derating::on_propane(*rated)
-        } else {
-            *rated
-        };
-        derating::left(
-            on_its_fuel,
-            site.altitude.or(Length::ZERO),
-            site.air.or(COOL),
-        )
-    });
+    let hours = set.rated.or(peak);
     let amps = |power: Power| {
         let all = Power::from_milliwatts(power.milliwatts().saturating_mul(set.sets()));
         Current::of_load(all, Ratio::from_permille(1000), supply.volts)
@@ -72,24 +64,20 @@ mod tests {
         Some((own.hours.milliamps(), own.peak.milliamps()))
     }
 
-    /// 3600 W at 120 V are 30 A, 4500 W 37.5 A. At 4000 ft the trade takes 3.5 % for each 1000 ft: 25.8 A.
+    /// 3600 W at 120 V are 30 A, 4500 W 37.5 A, on a mountain, in the heat and on another fuel as well.
     #[test]
-    fn what_nobody_knows_takes_nothing_off() {
-        const ALTITUDE: &str = "altitude = \"0 ft\"";
-        const PROPANE: &str = "fuel = \"propane\"";
-        assert_eq!(own(&[]), Some((30_000, 37_500)));
-        assert_eq!(
-            own(&[(ALTITUDE, "altitude = \"4000 ft\"")]),
-            Some((25_800, 37_500))
-        );
-        for unknown in ["altitude = \"unknown\"", ""] {
-            assert_eq!(own(&[(ALTITUDE, unknown)]), Some((30_000, 37_500)));
+    fn only_what_is_marked_counts() {
+        for edit in [
+            ("altitude = \"0 ft\"", "altitude = \"9000 ft\""),
+            ("altitude = \"0 ft\"", "altitude = \"unknown\""),
+            ("air = \"59 °F\"", "air = \"110 °F\""),
+            (
+                "fuel = \"gasoline\"",
+                "fuel = \"propane\"\nrated_on = \"gasoline\"",
+            ),
+        ] {
+            assert_eq!(own(&[edit]), Some((30_000, 37_500)), "{edit:?}");
         }
-        // Its figures may be those for propane already.
-        assert_eq!(
-            own(&[("fuel = \"gasoline\"", PROPANE)]),
-            Some((30_000, 37_500))
-        );
         // Nobody said what it keeps up: then all of its peak.
         assert_eq!(
             own(&[("rated = \"3600 W\"", "rated = \"unknown\"")]),
@@ -127,6 +115,8 @@ mod tests {
                 peak: amps(peak),
             };
             assert_eq!(own.spares(amps(15_000)), stands, "{own:?}");
+            let least = own.least_rating();
+            assert!(own.spares(least) && !own.spares(least - amps(1)), "{own:?}");
         }
     }
 }

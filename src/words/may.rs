@@ -40,6 +40,14 @@ impl Words {
         );
         paragraph(&mut out, "", &text, width);
         self.reasons(&mut out, report, answer, width);
+        let warnings = answer.warnings.iter().filter(|_| answer.may);
+        for warned in warnings {
+            let trouble = report.figures.troubles.get(warned.trouble);
+            if let Some(text) = trouble.and_then(|trouble| self.trouble(report, trouble)) {
+                let named = [("title", text.title.into()), ("code", warned.code.into())];
+                paragraph(&mut out, "  ", &self.with("may-but", named), width);
+            }
+        }
         // After a no, an order would be read as a way round it.
         if answer.may && !answer.order.is_empty() {
             self.order_and_readings(&mut out, report, answer, width);

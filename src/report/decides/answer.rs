@@ -8,6 +8,17 @@ use crate::supply::UNKNOWN_RATED;
 use crate::tables::shape::{Circuit, Configuration};
 use crate::verdict::BONDING_PLUG;
 
+/// The plan with another answer to a field of which now more and now less is better: of a peak, which starts
+/// motors and heats wires, no more than the set keeps up.
+pub(super) fn answered_low(plan: &Plan, field: &str) -> Option<Plan> {
+    (field == "generator.peak").then(|| {
+        let mut plan = plan.clone();
+        let set = &mut plan.generator;
+        set.peak = Answer::Known(set.rated.or(UNKNOWN_RATED));
+        plan
+    })
+}
+
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.
 pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
     let mut plan = plan.clone();
@@ -129,6 +140,7 @@ fn answer_outlet(outlets: &mut [Outlet], id: &str, name: &str) -> Option<()> {
     match name {
         "breaker" => outlet.breaker = Answer::Known(outlet.shape.0.rating()),
         "gfci" => outlet.gfci = Answer::Known(true),
+        "sockets" => outlet.sockets = Some(outlet.shape.usual_sockets()),
         "leg" => outlet.leg = Answer::Known(Leg::B),
         "wire" => outlet.wire = Answer::Known(Wire::Awg(10)),
         _ => return None,

@@ -22,6 +22,9 @@
 //! different hours can be plugged in one after the other. Which of the things is out the order of the plan
 //! decides; the one that it names may be the other.
 //!
+//! What must run, or somebody's health depends on, and hangs on a cord or box that is plugged into nothing is
+//! a warning.
+//!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
 //! the right one with a breaker of the right size. Do not alter a plug.
@@ -31,7 +34,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::plan::{Answer, Id};
+use crate::plan::{Answer, Id, Load, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
@@ -44,7 +47,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "dead", "part", "lost", "bonding-plug"],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug", "loose", "misplaced", "hot"],
     check,
     #[cfg(test)]
     fires: &[
@@ -66,6 +69,12 @@ pub(super) const RULE: Rule = Rule {
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
         ],
+        // A plug that goes into another receptacle than the plan says.
+        &[("plug = \"5-15P\" # kettle", "plug = \"5-20P\"")],
+        // Air that leaves the cord nothing.
+        &[("air = \"59 °F\"", "air = \"132 °F\"")],
+        // A box that is plugged into nothing.
+        &[("from = \"long\"\ninlet", "inlet")],
         // A second cord in a single receptacle.
         &[(
             "[[box]]",
@@ -76,6 +85,12 @@ pub(super) const RULE: Rule = Rule {
     spares: &[
         &[],
         &[("plug = \"5-15P\" # kettle", "plug = \"1-15P\"")],
+        // Nothing that must run hangs on it.
+        &[
+            ("from = \"long\"\ninlet", "inlet"),
+            ("wanted = \"must\" # kettle", "wanted = \"wish\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ],
         // A socket is left for it, also of one that a kettle would be sent to.
         &[
             ("bonding_plug = false", "bonding_plug = true"),
@@ -150,6 +165,20 @@ fn lost(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
     places
 }
 
+/// What must run, or somebody's health depends on, by the part that is plugged into nothing and that it hangs on.
+fn loose(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
+    let mut parts: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+    let loads = facts.plan.loads.iter();
+    let needed = loads.filter(|load| load.wanted == Wanted::Must || load.may_be(LoadKind::Medical));
+    for load in needed {
+        let on = load.on.as_ref();
+        if let Some(part) = on.and_then(|on| facts.supply.loose_part(facts.plan, on)) {
+            parts.entry(part.clone()).or_default().push(load.id.clone());
+        }
+    }
+    parts
+}
+
 /// Whether a household socket of the set is left for the plug that joins neutral and ground.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
@@ -163,7 +192,32 @@ fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     })
 }
 
+/// The receptacle that the plan puts a load at, where its plug does not go in.
+fn misplaced<'a>(facts: &Facts<'a>, load: &'a Load) -> Option<&'a Id> {
+    let on = load.on.as_ref()?;
+    let (at, plug) = (facts.supply.receptacle(on)?, load.plug.known()?);
+    match facts.supply.node(at).kind {
+        NodeKind::Receptacle { shape, .. } => (!shape.takes(*plug)).then_some(on),
+        _ => None,
+    }
+}
+
+/// The receptacles that take the plug of a load, of those that something may be plugged into.
+fn takers(facts: &Facts<'_>, load: &Load) -> Vec<Id> {
+    let receptacles = facts.supply.receptacles().filter(|(at, _, shape, _)| {
+        let takes = load.plug.known().is_some_and(|plug| shape.takes(*plug));
+        takes && facts.gives(*at) && facts.verdicts.no_loads(*at).is_none()
+    });
+    receptacles.map(|(_, node, ..)| node.id.clone()).collect()
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
+    let is_unplaced = |load: &Load, reason: &str| {
+        facts.figures.sharing.unplaced.iter().any(|unplaced| {
+            unplaced.reason == reason
+                && (unplaced.load == load.id || unplaced.load == load.id.end(1))
+        })
+    };
     // Of what needs 240 V where there is none, rule FIT006 says more.
     let wrong_volts = super::wrong_voltage::unserved(facts);
     let crowded = crowded_out(facts);
@@ -176,23 +230,36 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // Of what hangs on a part that hangs on nothing, only that part is told.
         .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))
         .filter(|load| {
-            let unplaced = facts.figures.sharing.unplaced.iter().any(|unplaced| {
-                unplaced.reason == "no-receptacle-fits"
-                    && (unplaced.load == load.id || unplaced.load == load.id.end(1))
-            });
-            let misplaced = load
-                .on
-                .as_ref()
-                .and_then(|on| facts.supply.receptacle(on))
-                .zip(load.plug.known())
-                .is_some_and(|(at, plug)| match facts.supply.node(at).kind {
-                    NodeKind::Receptacle { shape, .. } => !shape.takes(*plug),
-                    _ => false,
-                });
-            unplaced || misplaced
+            is_unplaced(load, "no-receptacle-fits") || misplaced(facts, load).is_some()
         })
         .map(|load| load.id.clone())
         .collect();
+    // Another takes it: then it is only in the wrong place.
+    let mut elsewhere: BTreeMap<(Id, Vec<Id>), Vec<Id>> = BTreeMap::new();
+    let mut left = Vec::new();
+    for id in loads {
+        let load = facts.plan.loads.iter().find(|load| load.id == id);
+        let place = load.and_then(|load| misplaced(facts, load));
+        let others = load.map_or(Vec::new(), |load| takers(facts, load));
+        match place {
+            Some(place) if !others.is_empty() => {
+                elsewhere.entry((place.clone(), others)).or_default().push(id);
+            }
+            _ => left.push(id),
+        }
+    }
+    let loads = left;
+    for ((place, others), about) in elsewhere {
+        let place = values([("place", Value::Parts(vec![place]))]);
+        let others = values([("others", Value::Parts(others))]);
+        found.add(Signal::Caution, about, place, "misplaced", others);
+    }
+    let hot = facts.plan.loads.iter().filter(|load| is_unplaced(load, "too-hot"));
+    let hot: Vec<Id> = hot.map(|load| load.id.clone()).collect();
+    if !hot.is_empty() {
+        let air = values([("air", facts.supply.air.into())]);
+        found.add(Signal::Caution, hot, air, "hot", values([]));
+    }
     // What takes its plug and gives nothing, or other volts, is there.
     let dead = |id: &Id| {
         let load = facts.plan.loads.iter().find(|load| load.id == *id);
@@ -221,6 +288,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
         found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
     }
+    for (place, about) in loose(facts) {
+        let place = Value::Parts(vec![place]);
+        found.add(Signal::Warning, about, values([("place", place)]), "loose", values([]));
+    }
     for (place, about) in lost(facts) {
         let place = Value::Parts(vec![place]);
         found.add(Signal::Danger, about, values([("place", place)]), "lost", values([]));
@@ -248,6 +319,69 @@ mod tests {
 
     fn at(place: &str) -> Value {
         Value::Parts(vec![crate::plan::Id::new(place).expect("an id")])
+    }
+
+    /// The box or the cord before it. A wish has no line; what somebody breathes with has one, wished for or not.
+    #[test]
+    fn what_must_run_on_a_part_that_is_plugged_into_nothing_is_told_once() {
+        let loose = |edits: &[(&str, &str)]| -> Vec<(Signal, Vec<String>, Value)> {
+            let found = findings(edits);
+            let loose = found.iter().filter(|it| it.code == "FIT001" && it.fix.key == "loose");
+            loose
+                .map(|it| {
+                    let about = it.about.iter().map(ToString::to_string).collect();
+                    (it.signal, about, it.values["place"].clone())
+                })
+                .collect()
+        };
+        let both = vec!["kettle".to_owned(), "fan".to_owned()];
+        let no_box = ("from = \"long\"\ninlet", "inlet");
+        let no_cord = ("from = \"twist\"\nplug", "plug");
+        assert_eq!(loose(&[no_box]), [(Signal::Warning, both.clone(), at("box"))]);
+        assert_eq!(loose(&[no_cord]), [(Signal::Warning, both, at("long"))]);
+        assert_eq!(loose(&[]), []);
+        let wish = [
+            no_box,
+            ("wanted = \"must\" # kettle", "wanted = \"wish\""),
+            ("wanted = \"must\" # fan", "wanted = \"wish\""),
+        ];
+        assert_eq!(loose(&wish), []);
+        let medical = [wish[0], wish[1], wish[2], ("kind = \"electronic\" # fan", "kind = \"medical\"")];
+        assert_eq!(loose(&medical), [(Signal::Warning, vec!["fan".to_owned()], at("box"))]);
+        let reasons: Vec<&str> = crate::rules::testing::report(&[no_box])
+            .figures
+            .sharing
+            .unplaced
+            .iter()
+            .map(|it| it.reason)
+            .collect();
+        assert_eq!(reasons, ["no-power"; 2]);
+    }
+
+    /// A plug of 20 A at an end of 15 A: the outlet takes it. Where that has no place for it either, no
+    /// receptacle does. Air of 132 °F leaves a cord nothing: what hangs on it has a plug that fits.
+    #[test]
+    fn what_is_told_is_what_is_wrong() {
+        let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Vec<String>)> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "FIT001");
+            found
+                .map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect()))
+                .collect()
+        };
+        let kettle = vec!["kettle".to_owned()];
+        let plug = ("plug = \"5-15P\" # kettle", "plug = \"5-20P\"");
+        assert_eq!(told(&[plug]), [("misplaced", kettle.clone())]);
+        let found = findings(&[plug]);
+        let found = found.iter().find(|it| it.code == "FIT001").expect("found");
+        assert_eq!(found.values["place"], at("left"));
+        assert_eq!(found.fix.values["others"], at("front"));
+        let bare = ("gfci = true # front", "gfci = false");
+        assert_eq!(told(&[plug, bare]), [("load", kettle)]);
+
+        let both = vec!["kettle".to_owned(), "fan".to_owned()];
+        assert_eq!(told(&[("air = \"59 °F\"", "air = \"132 °F\"")]), [("hot", both)]);
+        assert_eq!(told(&[("air = \"59 °F\"", "air = \"100 °F\"")]), []);
     }
 
     #[test]

@@ -18,7 +18,7 @@
 //! of these allowances, each by name:
 //! - two or more 15 A receptacles on one 20 A circuit, and 50 A receptacles on 40 A (210.21(B)(3));
 //!   a single 15 A receptacle alone on a 20 A circuit is not covered (210.21(B)(1)) and is a
-//!   warning;
+//!   warning; one of which nobody said how many plugs it takes may be such a one, and is a caution;
 //! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit, and the receptacles at its
 //!   end: a listed one as far as its listing goes (240.5(B)(3)), one put together in the field by its
 //!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries;
@@ -42,8 +42,8 @@
 //! part's own rating may let 135 % of it pass for an hour: what cannot drive even that does the part no
 //! more harm than the breaker that it asks for. All else is taken for the worse case:
 //! - only what somebody said counts: that it is an inverter, its rated and its peak power. Of a peak alone
-//!   it is taken that it keeps that up. Altitude and hot air take nothing off the peak, and off the rated
-//!   power only where they are known. In cool air it may keep up somewhat more; the peak bounds that too;
+//!   it is taken that it keeps that up. Thin air, hot air and another fuel take nothing off either: its
+//!   electronics stop it, not its engine, and what tables take off for them is more than some sets lose;
 //! - a conventional generator never counts: its engine and its windings give more than the plate says, at
 //!   sinking volts, for as long as they last;
 //! - on two legs all of the power may be on one of them, for nothing says that each leg stops by itself;
@@ -93,7 +93,7 @@ use crate::quantity::Current;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
-use crate::verdict::{Overcurrent, own_limit, splitter};
+use crate::verdict::{Overcurrent, OwnLimit, own_limit, splitter};
 
 pub(super) const RULE: Rule = Rule {
     code: "OVER001",
@@ -118,6 +118,7 @@ pub(super) const RULE: Rule = Rule {
         "splitter",
         "receptacle",
         "single",
+        "single-look",
         "cord",
         "thicker",
         "inlet",
@@ -135,6 +136,8 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nsockets = 1\nbreaker = \"20 A\""),
         ],
+        // The same, and nobody counted its sockets.
+        &[("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nbreaker = \"20 A\"")],
         &[("wire = \"10 AWG\"", "wire = \"14 AWG\"")],
         &[("wire = \"10 AWG\"", "wire = \"18 AWG\"")],
         &[
@@ -267,11 +270,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     for (_, _, place) in places {
         let (signal, breaker) = match place.failing {
-            Overcurrent::Single { breaker } | Overcurrent::Camper { breaker } => {
-                (Signal::Warning, breaker.into())
+            Overcurrent::Single { breaker, sure: false } => (Signal::Caution, Some(breaker)),
+            Overcurrent::Single { breaker, .. } | Overcurrent::Camper { breaker } => {
+                (Signal::Warning, Some(breaker))
             }
-            Overcurrent::TooHigh { breaker } => (Signal::Danger, breaker.into()),
-            _ => (Signal::Danger, Value::Word { word: "not-known" }),
+            Overcurrent::TooHigh { breaker } => (Signal::Danger, Some(breaker)),
+            _ => (Signal::Danger, None),
         };
         // What a wire of unknown size is taken for is told as that.
         let guessed = facts.supply.assumed.iter().any(|it| {
@@ -280,11 +284,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 && names.any(|id| it.field.split('.').any(|part| part == id))
         });
         let known = if guessed { "no" } else { "yes" };
-        let shown = values([
+        let own = own_limit(facts.plan, facts.supply);
+        // What stops before the breaker does, and too late.
+        let stops = own.filter(|own| breaker.is_some_and(|breaker| own.peak < breaker));
+        let not_known = Value::Word { word: "not-known" };
+        let mut shown = values([
             ("rating", place.weakest.into()),
-            ("breaker", breaker),
+            ("breaker", breaker.map_or(not_known, Value::from)),
             ("known", Value::Name(known.to_owned())),
+            ("stops", Value::Name(if stops.is_some() { "set" } else { "breaker" }.to_owned())),
         ]);
+        shown.extend(stops.map(|own| ("peak", own.peak.into())));
         let fits = standard_breaker(place.carries);
         let fix = match (remedy(facts, place.first, place.failing), fits) {
             ("cord", None) => "thicker",
@@ -294,6 +304,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let mut told = values([]);
         if let (Some(fits), "cord" | "inlet") = (fits, fix) {
             told.insert("fits", fits.into());
+        }
+        if let (Some(breaker), "cord" | "thicker") = (breaker, fix) {
+            let (cord, made) = cord_instead(facts, place.first, breaker, own);
+            told.insert("cord", Value::Name(cord.to_owned()));
+            told.insert("made", made.into());
         }
         found.add(signal, place.about, shown, fix, told);
     }
@@ -328,10 +343,28 @@ fn own_receptacles(facts: &Facts<'_>, found: &mut Findings<'_>) {
     );
 }
 
+/// Which cord may be where this one is: one thick enough for the allowance of cord sets, one made for so much, or
+/// none, since its plug is made for less.
+fn cord_instead(
+    facts: &Facts<'_>,
+    at: NodeIx,
+    breaker: Current,
+    own: Option<OwnLimit>,
+) -> (&'static str, Current) {
+    let made = own.map_or(breaker, |own| own.least_rating().min(breaker));
+    let cord = match facts.supply.node(at).kind {
+        _ if breaker <= CORD_SET_CIRCUIT => "gauge",
+        NodeKind::Cord { plug, .. } if plug.0.rating() < made => "none",
+        _ => "amps",
+    };
+    (cord, made)
+}
+
 fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
         (_, Overcurrent::Unknown) => "unknown",
-        (_, Overcurrent::Single { .. }) => "single",
+        (_, Overcurrent::Single { sure: true, .. }) => "single",
+        (_, Overcurrent::Single { .. }) => "single-look",
         (_, Overcurrent::Camper { .. }) => "camper",
         (NodeKind::Receptacle { .. }, _) if splitter(facts.supply, first).is_some() => "splitter",
         // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
@@ -462,6 +495,76 @@ mod tests {
                 .collect();
             assert_eq!(found.len(), expected, "{wire} {breaker}: {found:?}");
         }
+    }
+
+    /// What nobody counted may be one: a caution, and an assumption. Two of them on one breaker are two.
+    #[test]
+    fn what_nobody_counted_may_be_a_single_receptacle() {
+        let lone = |sockets: &str| {
+            let outlet = format!("shape = \"5-15R\"\n{sockets}breaker = \"20 A\" # front");
+            let edits = [("shape = \"5-20R\"\nbreaker = \"20 A\" # front", outlet.as_str())];
+            let report = crate::rules::testing::report(&edits);
+            let found: Vec<_> = report.findings.iter().filter(|it| it.code == "OVER001").collect();
+            let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
+            let fields: Vec<_> = report.figures.assumed.iter().map(|it| it.field.clone()).collect();
+            (told, fields.contains(&"generator.outlet.front.sockets".to_owned()))
+        };
+        assert_eq!(lone(""), (vec![(Signal::Caution, "single-look")], true));
+        assert_eq!(lone("sockets = 1\n"), (vec![(Signal::Warning, "single")], false));
+        assert_eq!(lone("sockets = 2\n"), (vec![], false));
+        let pair = [
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"5-15R\"\nbreaker = \"20 A\""),
+            (
+                "[[cord]]",
+                "[[generator.outlet]]\nid = \"other\"\nshape = \"5-15R\"\nshares = \"front\"\ngfci = true\n[[cord]]",
+            ),
+        ];
+        assert_eq!(found(&pair), []);
+    }
+
+    /// A household plug is made for 15 A, so no cord with one is made for 30 A. On 20 A a cord set of 16 AWG will do
+    /// (NEC 240.5(B)(4)). An inverter set of 15 A and a peak of 18.3 A cannot harm a cord of 15 A, and stops below
+    /// the breaker.
+    #[test]
+    fn the_cord_that_is_asked_for_can_be_had() {
+        let told = |edits: &[(&str, &str)]| {
+            let found = findings(edits);
+            let found = found.iter().find(|it| it.code == "OVER001" && it.about[0].as_str() == "long");
+            let found = found.expect("a finding");
+            let name = |value: &crate::report::Value| match value {
+                crate::report::Value::Name(name) => name.clone(),
+                other => panic!("{other:?}"),
+            };
+            (name(&found.values["stops"]), name(&found.fix.values["cord"]), found.fix.values["made"].clone())
+        };
+        let amps = |amps| crate::report::Value::from(Current::from_milliamps(amps));
+        let breaker = "breaker".to_owned();
+        let thin = household("wire = \"18 AWG\"");
+        assert_eq!(told(&thin), (breaker.clone(), "gauge".to_owned(), amps(20_000)));
+        let twist = [("wire = \"10 AWG\"", "wire = \"14 AWG\"")];
+        assert_eq!(told(&twist), (breaker, "amps".to_owned(), amps(30_000)));
+        let inverter = ("inverter = false", "inverter = true");
+        let behind = |rated: &'static str, peak: &'static str| {
+            let mut edits = household("wire = \"16 AWG\"");
+            // Ends of 20 A on a plug of 15 A.
+            edits[0].1 = "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-20R\"]";
+            edits.extend([
+                inverter,
+                ("breaker = \"20 A\" # front", "breaker = \"30 A\""),
+                ("rated = \"3600 W\"", rated),
+                ("peak = \"4500 W\"", peak),
+            ]);
+            told(&edits)
+        };
+        let set = "set".to_owned();
+        assert_eq!(
+            behind("rated = \"1800 W\"", "peak = \"2200 W\""),
+            (set.clone(), "amps".to_owned(), amps(15_000))
+        );
+        assert_eq!(
+            behind("rated = \"2160 W\"", "peak = \"2200 W\""),
+            (set, "none".to_owned(), amps(18_000))
+        );
     }
 
     #[test]
@@ -651,7 +754,7 @@ mod tests {
     fn what_fails_behind_another_breaker_is_told_by_itself() {
         let found = findings(&[
             ("wire = \"10 AWG\"", "wire = \"14 AWG\""),
-            ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+            ("breaker = \"15 A\" # left", "sockets = 2\nbreaker = \"20 A\""),
         ]);
         let found: Vec<_> = found.iter().filter(|it| it.code == "OVER001").collect();
         let about: Vec<Vec<&str>> = found

@@ -190,6 +190,37 @@ mod tests {
         assert_eq!(signals("SHOCK013", &edits[..3]), []);
     }
 
+    /// Two things that take turns leave the other socket free, two at once fill the outlet in the plan alone; and
+    /// of two outlets with nothing planned at either the plug may be in each. Where it is said to be harmless, or the
+    /// outlet that it may be in as well has nothing, it is.
+    #[test]
+    fn the_plug_may_be_wherever_it_fits() {
+        let bare = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
+        let fan = ("on = \"right\" # fan", "on = \"front\"");
+        let turns = ("hours = [\"18:00-23:00\"]", "hours = [\"20:00-21:00\"]");
+        let edits = [FLOATING, PLUG, AT_FRONT, SECOND, bare, fan, turns];
+        assert_eq!(signals("SHOCK013", &edits), [Signal::Danger]);
+        assert_eq!(signals("SHOCK013", &edits[..6]), [Signal::Danger]);
+        let in_back = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
+        let said = [FLOATING, in_back, AT_FRONT, SECOND, bare, fan, turns];
+        assert_eq!(signals("SHOCK013", &said), []);
+        assert_eq!(signals("SHOCK013", &[FLOATING, AT_FRONT, SECOND, bare, fan, turns]), []);
+
+        let anywhere = [
+            FLOATING,
+            PLUG,
+            SECOND,
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"left\" # kettle", ""),
+            ("on = \"right\" # fan", ""),
+        ];
+        assert_eq!(signals("SHOCK013", &anywhere), [Signal::Danger; 2]);
+        let report = report(&anywhere);
+        let assumed = report.figures.assumed.iter().find(|it| it.why == "bonding-plug-in");
+        let ids = ["front", "back"].map(|id| crate::plan::Id::new(id).expect("an id"));
+        assert_eq!(assumed.map(|it| &it.value), Some(&Value::Parts(ids.to_vec())));
+    }
+
     /// Said to be in the outlet that has no GFCI, it harms nothing.
     #[test]
     fn where_the_plug_is_decides() {

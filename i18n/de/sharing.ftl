@@ -4,13 +4,18 @@
 
 change-more-distance = Stellen Sie den Generator mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
-change-open-air = Stellen Sie den Generator ins Freie, nichts darüber außer einem Dach weit oben, an allen Seiten offen, und ringsum { $clear } frei. Nie in Zelt, Vorbau, Fahrzeug oder Schuppen, und nie unter eine Plane.
+change-open-air = { $stands ->
+        [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
+        [covered] Stellen Sie den Motor ab. Ist er abgekühlt, tragen Sie ihn ins Freie.
+       *[other] Läuft der Generator jetzt in Zelt, Vorbau, Fahrzeug oder Schuppen: alle hinaus, und niemand geht hinein. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
+    } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
 change-leave-home = Benutzen Sie { $first } hier nicht. Lassen Sie es zu Hause oder ausgesteckt und weggeräumt.
 change-set-aside = Stecken Sie { $first } aus und lassen Sie es unbenutzt, mit allem, was daran hängt. Schließen Sie die Geräte so an, wie die neue Karte zeigt.
 change-unplug = Stecken Sie { $first } aus.
+change-bonding-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
 change-bonding-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker N-PE in „{ $to }“, ohne GFCI.
 change-replug = Stecken Sie { $first } in „{ $to }“.
 change-move = Schließen Sie { $first } an { $to } an.
@@ -27,7 +32,7 @@ change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFC
         [one] eine Dose
        *[other] { $sockets } Dosen
     } von { $first }. Schließen Sie nur dahinter an.
-change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel mit GFCI in { $first }: 12 AWG, für draußen gekennzeichnet.
+change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG, für draußen gekennzeichnet.
 change-smaller-appliance = Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
 change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
 change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.

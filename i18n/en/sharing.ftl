@@ -4,13 +4,18 @@
 
 change-more-distance = Move the generator at least { $distance } from every tent, vehicle, door and window. Exhaust points away from people. See if the cords still reach: a longer cord changes the plan.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
-change-open-air = Stand the generator in the open, with nothing over it but a roof well above, open on all sides, and { $clear } clear all round. Never in a tent, porch, vehicle or shed, and never under a tarp.
+change-open-air = { $stands ->
+        [enclosed] If the generator runs in there now: everyone out, and nobody goes in, not even to stop it. Call { $call } from outside. If it is off and cold: carry it outdoors.
+        [covered] Stop the engine. When it is cool, carry it into the open.
+       *[other] If the generator runs in a tent, porch, vehicle or shed now: everyone out, and nobody goes in. Call { $call } from outside. If it is off and cold: carry it into the open.
+    } Stand it at least { $distance } from every tent, vehicle, door and window, with { $clear } clear all round and nothing over it but a roof well above, open on all sides. Exhaust points away from people. See if the cords still reach: a longer cord changes the plan.
 change-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep.
 change-uncoil = Unwind { $first } and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
 change-leave-home = Do not use { $first } here. Leave it at home, or unplugged and put away.
 change-set-aside = Unplug { $first } and leave it unused, with whatever hangs on it. Plug its things in as the new card shows.
 change-unplug = Unplug { $first }.
+change-bonding-plug-out = Stop the engine. Take the bonding plug out: the generator is bonded already.
 change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
 change-replug = Plug { $first } into “{ $to }”.
 change-move = Plug { $first } into { $to }.
@@ -27,7 +32,7 @@ change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
         [one] one socket
        *[other] { $sockets } sockets
     } of { $first }. Plug in only behind it.
-change-three-way-cord = Plug a listed three-way cord with a GFCI into { $first }: 12 AWG, marked for outdoors.
+change-three-way-cord = Plug a listed three-way cord of { $length } with a GFCI into { $first }: 12 AWG, marked for outdoors.
 change-smaller-appliance = Use an appliance of { $power } or less in place of { $first }.
 change-box-for-splitter = Use a listed distribution box, with a breaker and a GFCI for each receptacle, in place of { $first }.
 change-listed-box = Use a factory-made, listed box, with a breaker and a GFCI for each receptacle, in place of { $first }.

@@ -3,7 +3,11 @@
 ## One change. $first is the part or load.
 
 change-more-distance = Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
-change-open-air = Ponga el generador al aire libre, sin nada encima salvo un techo bien alto, abierto por todos los lados, y con { $clear } libres alrededor. Nunca en una { -tent }, porche, vehículo o cobertizo, y nunca bajo una lona.
+change-open-air = { $stands ->
+        [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, y que nadie entre, ni para pararlo. Llame al { $call } desde fuera. Si está apagado y frío: sáquelo al aire libre.
+        [covered] Apague el motor. Cuando esté frío, sáquelo al aire libre.
+       *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, y que nadie entre. Llame al { $call } desde fuera. Si está apagado y frío: sáquelo al aire libre.
+    } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle { $first } y extiéndalo suelto.
@@ -11,6 +15,7 @@ change-run-alone = Pare todos los motores. Quite lo que une los generadores y ha
 change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
 change-set-aside = Desenchufe { $first } y no lo use, ni nada de lo que cuelga de él. Enchufe lo que tenía conectado como muestra la tarjeta nueva.
 change-unplug = Desenchufe { $first }.
+change-bonding-plug-out = Pare el motor. Saque la clavija de unión neutro-tierra: el neutro de este generador ya está unido a tierra.
 change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
 change-replug = Enchufe { $first } en “{ $to }”.
 change-move = Enchufe { $first } en { $to }.
@@ -27,7 +32,7 @@ change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certifica
         [one] una toma
        *[other] { $sockets } tomas
     } de { $first }. Enchufe solo detrás de él.
-change-three-way-cord = Enchufe en { $first } un cable de tres salidas con { -gfci }, certificado por un laboratorio: 12 AWG, marcado para exteriores.
+change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG, marcado para exteriores.
 change-smaller-appliance = Use un aparato de { $power } o menos en lugar de { $first }.
 change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
 change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.

@@ -3,7 +3,11 @@
 ## One change. $first is the part or load.
 
 change-more-distance = Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
-change-open-air = Placez { -generator(form: "the") } à l’air libre, sans rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés, et avec { $clear } libres tout autour. Jamais dans une tente, un porche, un véhicule ou une remise, et jamais sous une bâche.
+change-open-air = { $stands ->
+        [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, et que personne n’entre, même pour l’arrêter. Appelez le { $call } de dehors. S’il est arrêté et froid : portez { -generator(form: "the") } à l’air libre.
+        [covered] Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } à l’air libre.
+       *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise : tout le monde dehors, et que personne n’entre. Appelez le { $call } de dehors. S’il est arrêté et froid : portez { -generator(form: "the") } à l’air libre.
+    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
 change-uncoil = Déroulez { $first } et étendez-la sans la serrer.
@@ -14,6 +18,7 @@ change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -genera
 change-leave-home = N’utilisez pas { $first } ici. Laissez cet appareil à la maison, ou débranché et rangé.
 change-set-aside = Débranchez { $first } et ne vous en servez pas, ni de ce qui y est branché. Branchez ses appareils comme la nouvelle carte le montre.
 change-unplug = Débranchez { $first }.
+change-bonding-plug-out = Arrêtez le moteur. Retirez la fiche de liaison neutre-terre : le neutre { -generator(form: "of") } est déjà relié à la terre.
 change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
 change-replug = Branchez { $first } à « { $to } ».
 change-move = Branchez { $first } à { $to }.
@@ -30,7 +35,7 @@ change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié pa
         [one] une place
        *[other] { $sockets } places
     } de { $first }. Ne branchez rien ailleurs qu’à la suite.
-change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises, certifiée par un laboratoire : 12 AWG, marquée pour l’extérieur.
+change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG, marquée pour l’extérieur.
 change-smaller-appliance = Prenez un appareil de { $power } ou moins à la place de { $first }.
 change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.

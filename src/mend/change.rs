@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::plan::{Answer, Draw, Id, Load, Plan, Span};
+use crate::plan::{Answer, Draw, Id, Load, Plan, Span, Stands};
 use crate::quantity::{Amount, Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
@@ -45,14 +45,15 @@ pub struct Seat {
 /// and the hours.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Change {
+    /// The set stands in the open, and as far from people as it must: it is carried once, and before
+    /// anything else, since it may be running where nobody may go.
+    OpenAir,
     /// The set stands farther from people.
     Distance,
     /// No building's wiring is fed.
     NoBuilding,
     /// Everyone sleeps with an alarm.
     Alarm,
-    /// The set stands in the open.
-    OpenAir,
     /// Of several sets joined one runs, by itself.
     RunAlone,
     /// A load is not used.
@@ -61,6 +62,8 @@ pub enum Change {
     SetAside(Id),
     /// A load, cord or box is pulled out, to make room for what comes before it is plugged in again.
     Unplug(Id),
+    /// The bonding plug is taken out.
+    BondingPlugOut,
     /// The bonding plug is plugged in elsewhere.
     BondingPlug(Id),
     /// A cord is laid out.
@@ -169,6 +172,7 @@ impl Change {
             Self::LeaveHome(_) => "leave-home",
             Self::SetAside(_) => "set-aside",
             Self::Unplug(_) => "unplug",
+            Self::BondingPlugOut => "bonding-plug-out",
             Self::BondingPlug(_) => "bonding-plug",
             Self::Uncoil(_) => "uncoil",
             Self::OutdoorCord(_) => "outdoor-cord",
@@ -232,6 +236,7 @@ impl Change {
             | Self::Alarm
             | Self::OpenAir
             | Self::RunAlone
+            | Self::BondingPlugOut
             | Self::BondingPlug(_) => None,
             Self::LeaveHome(id)
             | Self::SetAside(id)
@@ -274,6 +279,8 @@ impl Change {
                 it.about() == Some(id)
                     || matches!(it, Self::TakeTurns { with, .. } if with.contains(id))
             }
+            (Self::BondingPlugOut, Self::BondingPlug(_))
+            | (Self::BondingPlug(_), Self::BondingPlugOut) => true,
             // Whoever shares a socket stays there.
             (Self::TakeTurns { load, with, .. }, Self::Move { load: l, .. })
             | (Self::Move { load: l, .. }, Self::TakeTurns { load, with, .. }) => {
@@ -305,6 +312,16 @@ impl Change {
         match self {
             Self::Distance => {
                 values.insert("distance", AMPLE.into());
+            }
+            Self::OpenAir => {
+                // Nobody is sent to carry what may be running in there.
+                let stands = match before.site.stands {
+                    Answer::Known(Stands::Enclosed) => "enclosed",
+                    Answer::Known(Stands::Covered) => "covered",
+                    _ => "unknown",
+                };
+                values.insert("distance", AMPLE.into());
+                values.insert("stands", Value::Name(stands.to_owned()));
             }
             Self::Replug { to, .. } | Self::BondingPlug(to) => {
                 values.insert("to", to.into());
@@ -338,6 +355,15 @@ impl Change {
             }
             Self::Shorter { length, .. } => {
                 values.insert("length", (*length).into());
+            }
+            Self::ThreeWay { at, .. } => {
+                // The one in that socket that was not there.
+                let mut new = after.cords.iter().filter(|cord| {
+                    let known = before.cords.iter().any(|old| old.id == cord.id);
+                    cord.from.as_ref() == Some(at) && cord.ends.len() > 1 && !known
+                });
+                let length = new.find_map(|cord| cord.length.known().copied());
+                values.insert("length", length.unwrap_or(Length::ZERO).into());
             }
             Self::Thicker { gauge, .. } => {
                 values.insert("wire", Value::Name(format!("{gauge} AWG")));
@@ -383,6 +409,7 @@ mod tests {
             Change::LeaveHome(at()),
             Change::SetAside(at()),
             Change::Unplug(at()),
+            Change::BondingPlugOut,
             Change::BondingPlug(at()),
             Change::Replug {
                 part: at(),

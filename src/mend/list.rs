@@ -10,11 +10,14 @@ use std::collections::BTreeMap;
 use rust_decimal::Decimal;
 
 use super::change::{Change, apart, begun_at, shape_of};
-use super::places::{Sockets, at_once, ends_of, plugs_at};
-use crate::plan::{Answer, Cord, Draw, Id, Load, LoadKind, Plan, Span, Stands, System, Wanted};
+use super::places::{Sockets, at_once, ends_long, ends_of, plugs_at};
+use crate::plan::{
+    Answer, Cord, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
+};
 use crate::quantity::Length;
-use crate::report::{Finding, LoadFacts, Report, Signal, Value};
+use crate::report::{Finding, LoadFacts, Placed, Report, Signal, Value};
 use crate::rules;
+use crate::sharing::AT_SET;
 use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::night::{self, NIGHT};
@@ -51,6 +54,8 @@ pub enum Problem {
     },
     /// A must without a place, or musts that cannot all be on when they are wanted.
     Waits(Vec<Id>),
+    /// A load that is used where people are, and would be brought to the set.
+    AtTheSet(Id),
 }
 
 /// The problems of this signal or worse, and the musts that wait.
@@ -99,14 +104,17 @@ impl Problem {
                 },
             ) => code == of && among(about, whole),
             (Self::Waits(loads), Self::Waits(whole)) => among(loads, whole),
+            (Self::AtTheSet(load), Self::AtTheSet(other)) => load == other,
             _ => false,
         }
     }
 
     /// How many things it names, at least one.
     pub(super) fn size(&self) -> usize {
-        let (Self::Finding { about: named, .. } | Self::Waits(named)) = self;
-        named.len().max(1)
+        match self {
+            Self::Finding { about: named, .. } | Self::Waits(named) => named.len().max(1),
+            Self::AtTheSet(_) => 1,
+        }
     }
 }
 
@@ -275,6 +283,7 @@ impl<'a> List<'a> {
         let mut changes = match problem {
             Problem::Finding { code, about } => self.for_finding(code, about),
             Problem::Waits(loads) => self.for_waiting(loads),
+            Problem::AtTheSet(load) => self.for_brought(load),
         };
         changes.sort();
         changes.dedup();
@@ -284,19 +293,16 @@ impl<'a> List<'a> {
     fn for_finding(&self, code: &str, about: &[Id]) -> Vec<Change> {
         let mut changes = Vec::new();
         match code {
-            "AIR001" => changes.push(Change::Distance),
+            "AIR001" => changes.push(self.away()),
             "AIR002" => changes.push(Change::Alarm),
             "AIR003" => changes.push(Change::OpenAir),
             "AIR006" => {
                 let site = &self.plan.site;
-                if site.sleepers_at.known().is_none_or(|at| *at < AMPLE) {
-                    changes.push(Change::Distance);
+                if !self.in_the_open() || site.sleepers_at.known().is_none_or(|at| *at < AMPLE) {
+                    changes.push(self.away());
                 }
                 if site.co_alarm != Answer::Known(true) {
                     changes.push(Change::Alarm);
-                }
-                if !matches!(site.stands, Answer::Known(Stands::Open | Stands::Roof)) {
-                    changes.push(Change::OpenAir);
                 }
                 // What a life depends on, or may, is switched off for nothing.
                 let others = self
@@ -319,6 +325,12 @@ impl<'a> List<'a> {
             "CORD004" => changes.extend(about.iter().cloned().map(Change::GroundedCord)),
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
                 changes.extend(about.iter().cloned().map(Change::ListedBox));
+                let set = &self.plan.generator;
+                if code == "SHOCK004" && set.neutral == Answer::Known(Neutral::Bonded) {
+                    let plug = set.bonding_plug == Answer::Known(true);
+                    changes.extend(plug.then_some(Change::BondingPlugOut));
+                    changes.extend(set.parallel.as_ref().map(|_| Change::RunAlone));
+                }
             }
             "HEALTH002" => changes.extend(about.iter().cloned().map(Change::OffAtNight)),
             // No other cord or box makes the neutral or the volts that are not there.
@@ -327,7 +339,7 @@ impl<'a> List<'a> {
             // What carries too much, or is protected too little, at whatever part.
             _ => {
                 changes.extend(self.load_changes(about));
-                for id in about {
+                for id in about.iter().chain(self.places_of(about)) {
                     changes.extend(self.part_changes(id));
                     for part in self.path(id) {
                         changes.extend(self.part_changes(&part));
@@ -343,6 +355,34 @@ impl<'a> List<'a> {
             }
         }
         changes
+    }
+
+    fn in_the_open(&self) -> bool {
+        matches!(
+            self.plan.site.stands,
+            Answer::Known(Stands::Open | Stands::Roof)
+        )
+    }
+
+    /// Away from people: out of what it stands in, if it does.
+    fn away(&self) -> Change {
+        if self.in_the_open() {
+            Change::Distance
+        } else {
+            Change::OpenAir
+        }
+    }
+
+    /// Where these have their places, of those that are loads.
+    fn places_of<'b>(&'b self, ids: &'b [Id]) -> impl Iterator<Item = &'b Id> {
+        let placed = self.report.figures.sharing.placed.iter();
+        let of = |it: &Placed| {
+            self.load_of(&it.load)
+                .is_some_and(|load| ids.contains(&load.id))
+        };
+        placed
+            .filter(move |it| ids.contains(&it.load) || of(it))
+            .map(|it| &it.at)
     }
 
     /// What takes the joint of neutral and ground away from beyond a GFCI, or the GFCI to beyond it.
@@ -502,6 +542,12 @@ impl<'a> List<'a> {
         })
     }
 
+    /// Whether nothing at all may be plugged into any end of a part: pulled out, it only leaves a socket.
+    fn dead(&self, part: &Id) -> bool {
+        let mut ends = ends_of(self.plan, part).into_iter();
+        ends.all(|end| self.sockets.refused(&end).is_some())
+    }
+
     /// The loads that the plan puts at a receptacle, moved.
     fn moves(&self, at: &Id) -> Vec<Change> {
         self.plan
@@ -607,7 +653,10 @@ impl<'a> List<'a> {
                     steps: u32::try_from(step + 1).unwrap_or(u32::MAX),
                 });
             }
-            for length in LENGTHS {
+            // Whoever has too short a cord brings the set closer.
+            let people = self.plan.site.sleepers_at.known().copied();
+            let reaches = |length: &Length| people.is_none_or(|at| at <= *length);
+            for length in LENGTHS.into_iter().filter(reaches) {
                 if cord.length.known().is_none_or(|now| length < *now) {
                     changes.push(Change::Shorter { cord: id(), length });
                 }
@@ -629,7 +678,9 @@ impl<'a> List<'a> {
             (None, Some(it)) => (it.inlet, &it.from),
             (None, None) => return Vec::new(),
         };
+        let long = cord.is_some_and(|it| it.length.known().is_none_or(|length| *length > AT_SET));
         self.sound(plug)
+            .filter(|at| !(long && ends_long(self.plan, at)))
             .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)
             .filter(|at| !self.sockets.hangs_on(at, part))
             .take(PLACES)
@@ -695,8 +746,29 @@ impl<'a> List<'a> {
                 changes
             }
         };
-        // Less gear carries no more.
-        changes.retain(|change| !matches!(change, Change::SetAside(_)));
+        self.keep_gear(&mut changes);
+        changes
+    }
+
+    /// Less gear carries no more, but what must not be used takes up a socket.
+    fn keep_gear(&self, changes: &mut Vec<Change>) {
+        changes.retain(|change| match change {
+            Change::SetAside(part) => self.dead(part),
+            _ => true,
+        });
+    }
+
+    /// For what is to be used where people are and not at the set: whatever gives it a place at the end of a
+    /// cord.
+    fn for_brought(&self, id: &Id) -> Vec<Change> {
+        let Some(load) = self.load_of(id) else {
+            return Vec::new();
+        };
+        let plug = plug_of(load);
+        let mut changes = self.load_changes(std::slice::from_ref(&load.id));
+        changes.extend(self.wider(plug));
+        changes.extend(self.made_room(load, plug));
+        self.keep_gear(&mut changes);
         changes
     }
 
@@ -713,10 +785,6 @@ impl<'a> List<'a> {
         }
         let mut unplaced = self.report.figures.sharing.unplaced.iter();
         let reason = unplaced.find(|lost| lost.load == *id);
-        let fitting = || {
-            let limits = self.report.figures.limits.iter();
-            limits.filter(|limit| limit.shape.takes(plug))
-        };
         let mut changes = Vec::new();
         match reason.map(|lost| lost.reason) {
             Some("too-large") | None => {
@@ -725,26 +793,32 @@ impl<'a> List<'a> {
             }
             Some(_) => {
                 changes.extend(load.on.as_ref().map(|_| Change::moved(load.id.clone())));
-                changes.extend(self.turns(load, plug));
-                changes.extend(self.when_others_are_off(load));
-                for limit in fitting() {
-                    if let Some((code, part)) = self.sockets.refused(&limit.id) {
-                        changes.extend(self.for_finding(code, std::slice::from_ref(part)));
-                        continue;
-                    }
-                    // A place that nobody is sent to becomes one with protection.
-                    if !limit.gfci {
-                        changes.extend(self.protection(&limit.id, 1));
-                    }
-                    // What has the socket goes elsewhere.
-                    changes.extend(self.moves(&limit.id));
-                    changes.extend(
-                        self.gear_at(&limit.id)
-                            .iter()
-                            .flat_map(|part| self.replugs(part)),
-                    );
-                }
+                changes.extend(self.made_room(load, plug));
                 changes.extend(self.more_sockets(plug));
+            }
+        }
+        changes
+    }
+
+    /// What makes room for a load in the receptacles that take its plug.
+    fn made_room(&self, load: &Load, plug: Plug) -> Vec<Change> {
+        let mut changes = self.turns(load, plug);
+        changes.extend(self.when_others_are_off(load));
+        let limits = self.report.figures.limits.iter();
+        for limit in limits.filter(|limit| limit.shape.takes(plug)) {
+            if let Some((code, part)) = self.sockets.refused(&limit.id) {
+                changes.extend(self.for_finding(code, std::slice::from_ref(part)));
+                continue;
+            }
+            // A place that nobody is sent to becomes one with protection.
+            if !limit.gfci {
+                changes.extend(self.protection(&limit.id, 1));
+            }
+            // What has the socket goes elsewhere.
+            changes.extend(self.moves(&limit.id));
+            for part in self.gear_at(&limit.id) {
+                changes.extend(self.replugs(&part));
+                changes.push(Change::SetAside(part));
             }
         }
         changes

@@ -18,8 +18,9 @@
 //! (`report::trial`); what comes of it by the whole check ([`crate::report::judge`]) on the plan after
 //! its steps, and by nothing else. What helped nothing in the end is dropped again. What it leaves may not be
 //! worse than what it found: no more warnings, but those that a thing brings which had no place before and
-//! has one now; and no finding on air that was not there, or was milder. To unplug a bad cord and run its
-//! things beside the engine is no repair.
+//! has one now; and no finding on air that was not there, or was milder. Nor may it bring to the set what is
+//! used where people are, a room heater, a lamp or what a life depends on: to unplug a bad cord and run these
+//! beside the engine is no repair. A kettle or a tool can be used there.
 //!
 //! A change is of the plan. People have to make it in the camp.
 

@@ -1,8 +1,12 @@
 //! What is plugged in where, and how many sockets that leaves.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use crate::plan::{Id, Load, Plan};
+use crate::plan::{Id, Load, LoadKind, Plan};
+use crate::quantity::Length;
+use crate::report::{LoadFacts, Report};
+use crate::rules;
+use crate::sharing::AT_SET;
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::verdict::Verdicts;
@@ -40,6 +44,57 @@ pub(super) fn at_once(loads: &[&Load]) -> usize {
     // More is on than a minute before only where some hours begin.
     let begins = loads.iter().flat_map(|load| &load.hours);
     begins.map(|span| on(span.from)).max().unwrap_or(0)
+}
+
+/// How far cords lead from the set, or from the last box if `from_box`, to a receptacle, fed or not; one of
+/// unknown length hardly.
+fn lead(plan: &Plan, at: &Id, from_box: bool) -> Length {
+    let mut length = Length::ZERO;
+    let mut at = Some(at);
+    // A plan is no circle, but one that nobody has checked may be.
+    for _ in 0..=plan.cords.len() + plan.boxes.len() {
+        let Some(here) = at else { break };
+        let ends_here = |part: &Id| ends_of(plan, part).contains(here);
+        if let Some(cord) = plan.cords.iter().find(|it| ends_here(&it.id)) {
+            length = length + cord.length.or(AT_SET + Length::from_millimetres(1));
+            at = cord.from.as_ref();
+        } else {
+            let inlet = plan.boxes.iter().find(|it| ends_here(&it.id));
+            at = inlet.and_then(|it| it.from.as_ref()).filter(|_| !from_box);
+        }
+    }
+    length
+}
+
+/// Whether a receptacle is at the end of a long cord: another long one is not plugged in there.
+pub(super) fn ends_long(plan: &Plan, at: &Id) -> bool {
+    lead(plan, at, true) > AT_SET
+}
+
+/// Whether a thing is used where people are, and not where the set stands: by its light or its warmth, or
+/// because a life depends on it. A camper brings a cord of its own.
+fn beside_people(load: &Load, facts: &LoadFacts) -> bool {
+    let warms = load.may_be(LoadKind::Heater) && facts.continuous;
+    (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !rules::camper(load)
+}
+
+/// The loads that are used where people are and have their places at the set itself, on no cord to speak
+/// of. Whoever wants to use one brings the set closer.
+pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
+    let placed = &report.figures.sharing.placed;
+    let at_set = |facts: &&LoadFacts| {
+        let Some(load) = plan.loads.iter().find(|it| it.id == facts.of) else {
+            return false;
+        };
+        let place = placed.iter().find(|it| it.load == facts.id);
+        let place = place
+            .map(|it| &it.at)
+            .or(load.on.as_ref())
+            .or(load.now.as_ref());
+        beside_people(load, facts) && place.is_some_and(|at| lead(plan, at, false) <= AT_SET)
+    };
+    let loads = report.figures.loads.iter().filter(at_set);
+    loads.map(|facts| facts.of.clone()).collect()
 }
 
 /// A receptacle that the generator feeds.

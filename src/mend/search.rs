@@ -6,7 +6,7 @@ use std::rc::Rc;
 
 use super::change::Change;
 use super::list::{self, List, Problem};
-use super::places::ends_of;
+use super::places::{Sockets, at_the_set, ends_of};
 use super::steps::{self, Step};
 use super::tally;
 use crate::plan::{Id, Plan};
@@ -160,8 +160,9 @@ impl Known<'_> {
 /// A set of changes that was tried.
 struct Tried {
     worst: Worst,
-    /// Whether it leaves something worse than it was, as far as a trial tells, which counts no warnings.
-    worsens: bool,
+    /// Whether it leaves something worse than it was, as far as a trial tells, which counts no warnings, or
+    /// buys something for nothing.
+    amiss: bool,
     /// For each problem that something bears on, what does; the shortest first, which leaves the least to
     /// try.
     lists: Vec<Vec<Number>>,
@@ -193,6 +194,8 @@ pub(super) struct Search<'a> {
     before: State,
     /// The problems of the plan as it is.
     first: Vec<Problem>,
+    /// What is at the set already of what is used where people are.
+    at_the_set: BTreeSet<Id>,
     left: usize,
     known: Known<'a>,
     tried: BTreeMap<Vec<Number>, Option<Rc<Tried>>>,
@@ -203,6 +206,7 @@ impl<'a> Search<'a> {
         let before = State::of(plan.clone());
         Self {
             first: list::problems(plan, &before.report, Signal::Danger),
+            at_the_set: at_the_set(plan, &before.report),
             plan,
             before,
             left: plans,
@@ -234,8 +238,16 @@ impl<'a> Search<'a> {
             })
             .count();
         warnings > self.before.tally.warnings
+            || !self.brought(state).is_empty()
             || worse_air(&self.before.report, &state.report)
             || evicts_bonding_plug(&self.before.report, &state.report)
+    }
+
+    /// What is used where people are, and has its place at the set only now.
+    fn brought(&self, state: &State) -> Vec<Problem> {
+        let now = at_the_set(&state.plan, &state.report);
+        let new = now.difference(&self.at_the_set);
+        new.cloned().map(Problem::AtTheSet).collect()
     }
 
     /// The plan with these changes, in the order of their kinds, whatever order they were found in;
@@ -277,7 +289,9 @@ impl<'a> Search<'a> {
         let state = State::trial(plan);
         let of_plan = List::of(&state.plan, &state.report, self.plan);
         let mut lists: Vec<Vec<Number>> = Vec::new();
-        for problem in list::problems(&state.plan, &state.report, Signal::Danger) {
+        let mut problems = list::problems(&state.plan, &state.report, Signal::Danger);
+        problems.extend(self.brought(&state));
+        for problem in problems {
             let list = of_plan.changes(&problem);
             // What nothing on the list bears on stays, and is no reason to give up on the rest.
             if list.is_empty() && self.first.iter().any(|whole| problem.within(whole)) {
@@ -291,7 +305,7 @@ impl<'a> Search<'a> {
         lists.sort_by_key(Vec::len);
         Tried {
             worst: state.worst,
-            worsens: self.worsens(&state),
+            amiss: self.worsens(&state) || bought_for_nothing(&self.changes(set), &state.report),
             lists,
         }
     }
@@ -302,13 +316,17 @@ impl<'a> Search<'a> {
         // The whole check takes longer.
         self.left = self.left.saturating_sub(2);
         let state = State::trial(self.changed(changes)?);
+        if bought_for_nothing(changes, &state.report) {
+            return None;
+        }
         let mended = (&state.plan, &state.report);
         [true, false].into_iter().find_map(|seated| {
             let steps = steps::with_moves(self.plan, changes, mended, seated);
             let (steps, plan) = steps::in_order(self.plan, steps)?;
             let after = State::of(plan);
             let fine = after.worst <= state.worst && !self.worsens(&after);
-            (fine && !self.brings_idle(&after)).then(|| Done {
+            let idle = self.brings_idle(&after) || bought_for_nothing(changes, &after.report);
+            (fine && !idle && !into_refused(&steps, &after.plan)).then(|| Done {
                 changes: changes.to_vec(),
                 steps,
                 state: after,
@@ -443,7 +461,7 @@ impl<'a> Search<'a> {
                 heap.push(Reverse((turn, weight, set)));
                 continue;
             }
-            let better = tried.worst < self.before.worst && !tried.worsens;
+            let better = tried.worst < self.before.worst && !tried.amiss;
             if tried.lists.is_empty() {
                 if better
                     && let Some(done) = self.carried_out(&self.changes(&set))
@@ -555,6 +573,37 @@ impl<'a> Search<'a> {
     }
 }
 
+/// Whether an appliance is bought that has no place then: nothing comes of it.
+fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
+    let placed = &report.figures.sharing.placed;
+    let mut bought = changes.iter().filter_map(|change| match change {
+        Change::Smaller { load, .. } => Some(load),
+        _ => None,
+    });
+    bought.any(|load| {
+        let mut units = report.figures.loads.iter().filter(|unit| unit.of == *load);
+        units.all(|unit| placed.iter().all(|it| it.load != unit.id))
+    })
+}
+
+/// Whether a step plugs in what must not be used afterwards, or something into it.
+fn into_refused(steps: &[Step], after: &Plan) -> bool {
+    let sockets = Sockets::of(after);
+    steps.iter().any(|step| match &step.change {
+        Change::Replug { part, to } => {
+            let ends = ends_of(after, part);
+            let dead = ends.iter().all(|end| sockets.refused(end).is_some());
+            dead || sockets.refused(to).is_some()
+        }
+        Change::Move { to: Some(seat), .. } => sockets.refused(&seat.at).is_some(),
+        Change::TakeTurns { at, .. }
+        | Change::ProtectedOutlet { at, .. }
+        | Change::ThreeWay { at, .. }
+        | Change::NewBox(at) => sockets.refused(at).is_some(),
+        _ => false,
+    })
+}
+
 /// As many plans were checked as may be.
 struct Spent;
 
@@ -572,19 +621,24 @@ enum Found {
 /// Whether some finding on air is new or graver than before. A notice there is about noise. What is
 /// brought out from under a cover is rained on: that is told beside it, and exhaust kills sooner. That the
 /// engine runs at night for what had no place is no worse, in the open, far off and with an alarm: a caution.
+/// Nor is it that its cord, long enough for the exhaust, does not reach as far as people are said to be.
+/// That nothing is on a cord any more is none either: what is used where people are is not brought to the
+/// set, and the rest may be used there.
 fn worse_air(before: &Report, after: &Report) -> bool {
     let worst = |report: &Report, code: &str| {
         let findings = report.findings.iter();
         let of_code = findings.filter(|finding| finding.code == code);
         of_code.map(|finding| finding.signal).min()
     };
-    let by_night = |it: &Finding| it.code == "AIR006" && it.signal == Signal::Caution;
+    let mild =
+        |it: &Finding| matches!(it.code, "AIR005" | "AIR006") && it.signal == Signal::Caution;
     after
         .findings
         .iter()
         .filter(|finding| finding.area == "air" && finding.signal <= Signal::Caution)
         .filter(|finding| finding.code != "AIR004" || worst(before, "AIR003").is_none())
-        .filter(|it| !(by_night(it) && of_newcomers(before, &it.about)))
+        .filter(|it| !(it.code == "AIR005" && it.fix.key == "no-cord"))
+        .filter(|it| !(mild(it) && of_newcomers(before, &it.about)))
         .any(|finding| worst(before, finding.code).is_none_or(|was| finding.signal < was))
 }
 

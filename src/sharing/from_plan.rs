@@ -56,7 +56,7 @@ const STEPS: u64 = 200_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
 /// Up to here cords end at the set (common practice, no source, as in rule CORD005).
-const AT_SET: Length = Length::from_millimetres(2_000);
+pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
 /// Conflicts of at most so many loads are always found.
 const SMALL: usize = 3;
 

@@ -27,5 +27,5 @@ pub mod start;
 pub mod together;
 pub mod turns;
 
-pub(crate) use from_plan::places;
 pub use from_plan::share;
+pub(crate) use from_plan::{AT_SET, places};

@@ -1,16 +1,21 @@
 //! How a plan looks with a change made.
 
 use super::{Change, Seat};
-use crate::mend::places::ends_of;
+use crate::mend::places::{ends_long, ends_of};
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
 use crate::quantity::{Current, Length, Power, Wire};
 use crate::rules::night;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 
-/// How long a new adapter and a new three-way cord are taken to be.
+/// How long a new adapter is taken to be.
 const ADAPTER: Length = Length::from_millimetres(610);
-const THREE_WAY: Length = Length::from_millimetres(7_620);
+/// Three-way cords are sold in these lengths: 25 ft, 50 ft and 100 ft.
+const THREE_WAYS: [Length; 3] = [
+    Length::from_millimetres(7_620),
+    Length::from_millimetres(15_240),
+    Length::from_millimetres(30_480),
+];
 
 impl Change {
     /// Makes the change. `false` when there is nothing to make it on.
@@ -19,7 +24,13 @@ impl Change {
             Self::Distance => plan.site.sleepers_at = Answer::Known(AMPLE),
             Self::NoBuilding => plan.site.feeds_building = Answer::Known(false),
             Self::Alarm => plan.site.co_alarm = Answer::Known(true),
-            Self::OpenAir => plan.site.stands = Answer::Known(Stands::Open),
+            Self::OpenAir => {
+                let site = &mut plan.site;
+                site.stands = Answer::Known(Stands::Open);
+                if site.sleepers_at.known().is_none_or(|at| *at < AMPLE) {
+                    site.sleepers_at = Answer::Known(AMPLE);
+                }
+            }
             Self::RunAlone => return plan.generator.parallel.take().is_some(),
             Self::LeaveHome(id) => {
                 let before = plan.loads.len();
@@ -28,6 +39,10 @@ impl Change {
             }
             Self::SetAside(id) => return set_aside(plan, id),
             Self::Unplug(id) => return unplug(plan, id),
+            Self::BondingPlugOut => {
+                plan.generator.bonding_plug = Answer::Known(false);
+                plan.generator.bonding_plug_in = None;
+            }
             Self::BondingPlug(to) => plan.generator.bonding_plug_in = Some(to.clone()),
             Self::Replug { part, to } => match from_of(plan, part) {
                 Some(from) => *from = Some(to.clone()),
@@ -360,6 +375,18 @@ fn protect(plan: &mut Plan, at: &Id, sockets: u8) -> bool {
     true
 }
 
+/// How long a new three-way cord is: to where people are, or no more than an adapter at the end of a long
+/// cord, which no other is plugged into.
+fn three_way_length(plan: &Plan, at: &Id) -> Length {
+    if ends_long(plan, at) {
+        return ADAPTER;
+    }
+    let people = plan.site.sleepers_at.known().copied().unwrap_or(AMPLE);
+    let [.., longest] = THREE_WAYS;
+    let mut lengths = THREE_WAYS.into_iter();
+    lengths.find(|length| *length >= people).unwrap_or(longest)
+}
+
 fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
     let small = Configuration::N5_15;
     if !shape_of(plan, at).is_some_and(|shape| shape.takes(Plug(small))) {
@@ -372,7 +399,7 @@ fn three_way(plan: &mut Plan, at: &Id, clears: bool) -> bool {
         plug: Plug(small),
         ends: vec![Receptacle(small); 3],
         wire: Answer::Known(Wire::Awg(12)),
-        length: Answer::Known(THREE_WAY),
+        length: Answer::Known(three_way_length(plan, at)),
         ..new_cord(plan, at, "three", Receptacle(small))
     };
     plan.cords.push(cord);

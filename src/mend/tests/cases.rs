@@ -1,7 +1,8 @@
 //! Plans of which the cheapest remedy is plain to see.
 
 use super::*;
-use crate::plan::Span;
+use crate::plan::{Answer, Draw, Ground, Span};
+use crate::quantity::{Current, Power};
 
 /// A set of 2400 W that can run two things of 1500 W only one after the other, on dry ground.
 fn camp(more: &str) -> String {
@@ -430,5 +431,242 @@ fn no_place_is_given_at_the_cost_of_a_life() {
         let only = keys(&mended) == one("three-way-cord", "front")
             || keys(&mended) == one("protected-outlet", "front");
         assert_eq!(only, !lacks, "{:?}", mended.steps);
+    }
+}
+
+/// A cord from the front outlet with this in it, and a thing of this kind at its end.
+fn at_its_end(cord: &str, kind: &str) -> Plan {
+    let gear = format!(
+        "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n{cord}\n\
+         outdoor = true\ncoiled = false\n\
+         [[load]]\nid = \"thing\"\nname = \"thing\"\nkind = \"{kind}\"\nrunning = \"900 W\"\n\
+         continuous = true\nhours = [\"17:00-21:00\"]\nplug = \"5-15P\"\non = \"lead\"\n"
+    );
+    plan(&camp(&gear))
+}
+
+fn is_on<'a>(mended: &'a Mended, id: &str) -> Option<&'a str> {
+    let load = mended.plan.loads.iter().find(|it| it.id.as_str() == id)?;
+    load.on.as_ref().map(Id::as_str)
+}
+
+/// Whoever is cold, in the dark or needs a device brings the set closer; a kettle boils beside it.
+#[test]
+fn what_people_use_where_they_are_is_not_moved_to_the_set() {
+    let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
+    let wet = |kind| {
+        let mut plan = at_its_end(bad, kind);
+        plan.site.ground = Answer::Known(Ground::Wet);
+        plan.loads[0].running = Answer::Known(Draw::Power(Power::from_milliwatts(100_000)));
+        plan
+    };
+    for kind in ["heater", "lamp", "medical"] {
+        let mended = mend(&wet(kind), false);
+        assert_eq!(keys(&mended), one("grounded-cord", "lead"), "{kind}");
+        assert_eq!(is_on(&mended, "thing"), Some("lead"));
+        assert!(mended.effect.after.clear());
+    }
+    for kind in ["cooker", "motor"] {
+        let mended = mend(&wet(kind), false);
+        assert_eq!(keys(&mended), one("set-aside", "lead"), "{kind}");
+        assert_eq!(is_on(&mended, "thing"), Some("front"));
+        assert_eq!((mended.effect.cost, mended.effect.proven), (1, true));
+    }
+}
+
+/// A home-made box without breakers at the end of a long cord, and these things in it.
+fn in_a_bad_box(things: &[(&str, &str)]) -> Plan {
+    let mut gear = "[[generator.outlet]]\nid = \"twist\"\nshape = \"L5-30R\"\nbreaker = \"30 A\"\n\
+        gfci = false\n[[cord]]\nid = \"lead\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n\
+        wire = \"10 AWG\"\nconductors = 3\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n\
+        [[box]]\nid = \"box\"\nfrom = \"lead\"\ninlet = \"L5-30P\"\nlisted = false\nbond = \"unknown\"\n"
+        .to_owned();
+    for (id, _) in things {
+        gear += &format!("[[box.outlet]]\nid = \"at-{id}\"\nshape = \"5-15R\"\ngfci = false\n");
+    }
+    for (id, kind) in things {
+        let thing = heater(id, "18:00-18:30", &format!("on = \"at-{id}\""));
+        let thing = thing.replacen("1500 W", "300 W", 1);
+        gear += &thing.replacen("\"heater\"", &format!("\"{kind}\""), 1);
+    }
+    plan(&camp(&gear).replacen("ground = \"dry\"", "ground = \"damp\"", 1))
+}
+
+/// What was in a box that must not be used is plugged in where there is a socket, and no box is bought. For a
+/// lamp that is the end of a cord.
+#[test]
+fn a_bad_box_is_left_and_its_things_go_elsewhere() {
+    let mended = mend(
+        &in_a_bad_box(&[("kettle", "cooker"), ("saw", "motor")]),
+        false,
+    );
+    assert_eq!(keys(&mended), one("set-aside", "box"));
+    assert_eq!(
+        (is_on(&mended, "kettle"), is_on(&mended, "saw")),
+        (Some("front"), Some("front"))
+    );
+    assert!(mended.effect.proven && mended.effect.after.clear());
+
+    let mended = mend(
+        &in_a_bad_box(&[("kettle", "cooker"), ("lights", "lamp")]),
+        false,
+    );
+    let bought = ("three-way-cord", "front".to_owned());
+    assert_eq!(
+        keys(&mended),
+        [one("set-aside", "box"), vec![bought]].concat()
+    );
+    assert_eq!((mended.effect.cost, mended.effect.proven), (8, true));
+    assert!(is_on(&mended, "lights").is_some_and(|at| at.starts_with("front-three")));
+}
+
+/// What must not be used before and after makes room, and is not plugged in again.
+#[test]
+fn gear_that_stays_refused_only_makes_room() {
+    let gear =
+        "[[box]]\nid = \"box\"\nfrom = \"front\"\ninlet = \"5-15P\"\nlisted = false\nbond = true\n\
+        [[box.outlet]]\nid = \"at-box\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = true\n"
+            .to_owned();
+    let loads = ["kettle", "toaster", "oven"].map(|id| heater(id, "18:00-18:30", ""));
+    let text = camp(&(gear + &loads.concat().replace("1500 W", "300 W"))).replacen(
+        "sockets = 2 # front",
+        "sockets = 1",
+        1,
+    );
+    let mended = mend(&plan(&text), false);
+    assert!(mended.effect.after.clear(), "{:?}", mended.steps);
+    let told = keys(&mended);
+    assert!(told.contains(&("set-aside", "box".to_owned())), "{told:?}");
+    assert!(told.iter().all(|(key, _)| *key != "replug"), "{told:?}");
+    assert_eq!(mended.effect.cost, 8);
+}
+
+/// A smaller one of what fits nowhere helps nobody.
+#[test]
+fn nothing_is_bought_that_has_no_place() {
+    let gear = "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\n\
+        ends = [\"5-15R\", \"5-15R\", \"5-15R\"]\nwire = \"12 AWG\"\nconductors = 3\nlength = \"75 ft\"\n\
+        outdoor = true\ncoiled = false\n"
+        .to_owned();
+    let lamp = heater("lamp", "17:00-18:00", "on = \"lead.1\"")
+        .replacen("\"heater\"", "\"lamp\"", 1)
+        .replacen("1500 W", "1900 W", 1)
+        .replacen("5-15P", "5-20P", 1);
+    for sockets in [1, 2] {
+        let text = camp(&(gear.clone() + &lamp)).replacen(
+            "sockets = 2 # front",
+            &format!("sockets = {sockets}"),
+            1,
+        );
+        let mended = mend(&plan(&text), true);
+        let bought = keys(&mended)
+            .iter()
+            .any(|(key, _)| *key == "smaller-appliance");
+        assert!(!bought, "{:?}", mended.steps);
+    }
+    // Something else of the same power is used beside the set.
+    let kettle = lamp.replacen("\"lamp\"\nrunning", "\"cooker\"\nrunning", 1);
+    let mended = mend(&plan(&camp(&(gear + &kettle))), true);
+    assert_eq!(keys(&mended), one("move", "lamp"));
+}
+
+/// A pump that does not start at the end of a thin cord gets a thicker one, as the check advises.
+#[test]
+fn for_volts_a_cord_is_bought_and_no_pump() {
+    let cord = "wire = \"16 AWG\"\nconductors = 3\nlength = \"100 ft\"";
+    let mut pump = at_its_end(cord, "motor");
+    pump.generator.rated = Answer::Known(Power::from_milliwatts(5_500_000));
+    pump.generator.peak = Answer::Known(Power::from_milliwatts(6_800_000));
+    pump.loads[0].hours = vec![Span { from: 720, to: 740 }];
+    pump.loads[0].continuous = Answer::Known(false);
+    pump.loads[0].starting_current = Answer::Known(Current::from_milliamps(40_000));
+    assert!(warned(&report::build(&pump)).contains(&"VOLT001"));
+    let mended = mend(&pump, true);
+    assert_eq!(keys(&mended), one("thicker-cord", "lead"));
+    assert_eq!((mended.effect.cost, mended.effect.after.warnings), (7, 0));
+}
+
+/// Of two joints of neutral and ground the one that people can take away.
+#[test]
+fn two_joints_are_made_one() {
+    let loads = heater("kettle", "18:00-18:30", "on = \"front\"").replacen("1500 W", "900 W", 1);
+    let bonded = camp(&loads).replacen("\"floating\"", "\"bonded\"", 1);
+    for (more, key) in [
+        (
+            "inverter = true\nbonding_plug = true\nbonding_plug_in = \"back\"",
+            "bonding-plug-out",
+        ),
+        (
+            "inverter = true\nparallel = { sets = 2, kit = true, limit = \"30 A\" }",
+            "run-alone",
+        ),
+    ] {
+        let back = "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = false\n[[load]]";
+        let text = bonded
+            .replacen("inverter = true # inverter", more, 1)
+            .replacen("[[load]]", back, 1);
+        let before = plan(&text);
+        assert_eq!(warned(&report::build(&before)), ["SHOCK004"], "{key}");
+        assert_eq!(keys(&mend(&before, true)), one(key, ""));
+        assert_eq!(keys(&mend(&before, false)), []);
+    }
+}
+
+/// Out of a shed and away from people is one way to carry it; whoever finds it running stays out.
+#[test]
+fn nobody_goes_in_to_fetch_the_set() {
+    use crate::words::{Units, Words};
+    let loads = heater("kettle", "18:00-18:30", "");
+    for (stands, first) in [("enclosed", true), ("unknown", true), ("covered", false)] {
+        let text = camp(&loads)
+            .replacen("\"open\"", &format!("\"{stands}\""), 1)
+            .replacen("60 ft", "15 ft", 1);
+        let before = plan(&text);
+        let mended = mend(&before, false);
+        assert_eq!(keys(&mended), one("open-air", ""));
+        assert!(mended.effect.after.clear());
+        let repair = mended.steps[0].change.repair(&before, &mended.plan);
+        for tag in ["en", "es", "fr", "de"] {
+            let words = Words::new(tag, Units::Customary).expect("a language");
+            let told = words.repair(&repair, &[]);
+            assert_eq!(told.contains("911"), first, "{tag} {stands}: {told}");
+            assert!(told.contains("25"), "{told}");
+        }
+    }
+}
+
+/// The cord that is bought reaches where people are. At the end of a long one it is short.
+#[test]
+fn a_new_cord_reaches_people_and_makes_no_chain() {
+    for (people, feet) in [
+        ("30 ft", 50),
+        ("60 ft", 100),
+        ("300 ft", 100),
+        ("25 ft", 25),
+    ] {
+        let text = camp(&heater("kettle", "18:00-18:30", "")).replacen("60 ft", people, 1);
+        let before = plan(&text);
+        let id = |text: &str| Id::new(text).expect("an id");
+        let mut after = before.clone();
+        for _ in 0..2 {
+            let at = after.cords.last().map_or(id("front"), |it| it.end_id(0));
+            let change = Change::ThreeWay { at, clears: false };
+            assert!(change.apply(&mut after));
+        }
+        let lengths: Vec<_> = after
+            .cords
+            .iter()
+            .map(|it| it.length.known().copied())
+            .collect();
+        let long = crate::quantity::Length::from_millimetres(feet * 3_048 / 10);
+        assert_eq!(lengths[0], Some(long), "{people}");
+        let found = report::build(&after).findings;
+        assert!(found.iter().all(|it| it.code != "CORD005"), "{found:#?}");
+        let told = Change::ThreeWay {
+            at: id("front"),
+            clears: false,
+        }
+        .repair(&before, &after);
+        assert_eq!(told.values["length"], long.into());
     }
 }

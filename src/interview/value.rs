@@ -38,9 +38,9 @@ impl Value {
             Self::Numbers(text) => words.typed_numbers(text),
             // A distance as it is: 19.99 ft is not 20.
             Self::Amount(amount) if amount.unit == Unit::Metre => {
-                words.amount(amount, Show::AtMost)
+                words.amount(*amount, Show::AtMost)
             }
-            Self::Amount(amount) => words.amount(amount, Show::Exact),
+            Self::Amount(amount) => words.amount(*amount, Show::Exact),
         }
     }
 }

@@ -132,14 +132,8 @@ impl Words {
                 ("cooling", cooling::ENGINE_MINUTES.into()),
                 ("burn", cooling::BURN_MINUTES.into()),
                 ("call", CALL.into()),
-                (
-                    "step",
-                    numbers.amount(&Amount::of(STEP), Show::AtMost).into(),
-                ),
-                (
-                    "clear",
-                    numbers.amount(&Amount::of(CLEAR), Show::AtLeast).into(),
-                ),
+                ("step", numbers.amount(STEP.into(), Show::AtMost).into()),
+                ("clear", numbers.amount(CLEAR.into(), Show::AtLeast).into()),
             ],
             numbers,
             faults: RefCell::new(faults),
@@ -257,8 +251,8 @@ impl Words {
     }
 
     /// An amount as the reader writes it, in the reader's units.
-    pub fn amount(&self, amount: &Amount, show: Show) -> String {
-        self.numbers.amount(amount, show)
+    pub fn amount(&self, amount: impl Into<Amount>, show: Show) -> String {
+        self.numbers.amount(amount.into(), show)
     }
 
     /// A wire size as it is marked; for a metric reader with its cross-section.
@@ -275,7 +269,7 @@ impl Words {
     /// list.
     pub fn value(&self, value: &Value) -> String {
         match value {
-            Value::Amount(amount) => self.amount(amount, Show::Exact),
+            Value::Amount(amount) => self.amount(*amount, Show::Exact),
             Value::Name(name) => name.clone(),
             Value::Word { word } => self.text(word),
             Value::Parts(ids) => self.quoted(ids.iter().map(Id::as_str)),
@@ -295,7 +289,7 @@ impl Words {
     /// The same, but what is the id of a load is its name, and an amount rounds as its name asks.
     fn named(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> String {
         match value {
-            Value::Amount(amount) => self.rounded(name, amount),
+            Value::Amount(amount) => self.rounded(name, *amount),
             Value::Name(id) => name_of(id, loads).to_owned(),
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()),
             Value::Word { .. } => self.value(value),
@@ -304,7 +298,7 @@ impl Words {
 
     /// An amount by its name in a finding: what is carried is never shown as more than it is, and what is
     /// asked never as less.
-    fn rounded(&self, name: &str, amount: &Amount) -> String {
+    fn rounded(&self, name: &str, amount: Amount) -> String {
         let exact = || self.amount(amount, Show::Exact);
         // How far something is or reaches, and how far it must.
         match (name, amount.unit) {
@@ -338,7 +332,7 @@ impl Words {
             amount: rounded,
             unit: amount.unit,
         };
-        self.amount(&rounded, Show::Exact)
+        self.amount(rounded, Show::Exact)
     }
 
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
@@ -607,11 +601,11 @@ mod tests {
             ("demand", amps(4_861), "4.87\u{a0}A"),
             ("demand", amps(15_000), "15\u{a0}A"),
         ] {
-            assert_eq!(words.rounded(name, &amount), shown, "{name}");
+            assert_eq!(words.rounded(name, amount), shown, "{name}");
         }
         // What stands on the tank itself is what it is: 2 gal are 7570.8 ml.
         let size = crate::quantity::Volume::from_millilitres(7_570).into();
-        assert_eq!(words.rounded("tank", &size), "2\u{a0}gal");
+        assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
     }
 
     #[test]

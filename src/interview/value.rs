@@ -2,8 +2,7 @@
 
 use fluent_bundle::FluentValue;
 
-use crate::quantity::Unit;
-use crate::report::Amount;
+use crate::quantity::{Amount, Unit};
 use crate::words::{Show, Words};
 
 /// A value of a message. What a user typed is never taken for the key of another message.

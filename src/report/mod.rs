@@ -29,7 +29,6 @@ pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads};
 pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
-pub use crate::quantity::Amount;
 pub use crate::value::{Assumption, Value};
 pub use crate::verdict::Sure;
 

@@ -22,10 +22,8 @@ use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
 use crate::plan::Id;
-use crate::quantity::Unit;
-use crate::report::{
-    Amount, Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values,
-};
+use crate::quantity::{Amount, Unit};
+use crate::report::{Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values};
 use crate::tables::cooling;
 use crate::tables::emergency::CALL;
 use crate::tables::exhaust::{CLEAR, STEP};
@@ -270,6 +268,7 @@ impl Words {
     pub fn value(&self, value: &Value) -> String {
         match value {
             Value::Amount(amount) => self.amount(*amount, Show::Exact),
+            Value::Count(count) => count.to_string(),
             Value::Name(name) => name.clone(),
             Value::Word { word } => self.text(word),
             Value::Parts(ids) => self.quoted(ids.iter().map(Id::as_str)),
@@ -286,13 +285,15 @@ impl Words {
         })
     }
 
-    /// The same, but what is the id of a load is its name, and an amount rounds as its name asks.
-    fn named(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> String {
+    /// The same for a sentence, but what is the id of a load is its name, an amount rounds as its name asks,
+    /// and a count stays a number.
+    fn named<'a>(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> FluentValue<'a> {
         match value {
-            Value::Amount(amount) => self.rounded(name, *amount),
-            Value::Name(id) => name_of(id, loads).to_owned(),
-            Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()),
-            Value::Word { .. } => self.value(value),
+            Value::Amount(amount) => self.rounded(name, *amount).into(),
+            Value::Count(count) => (*count).into(),
+            Value::Name(id) => name_of(id, loads).to_owned().into(),
+            Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
+            Value::Word { .. } => self.value(value).into(),
         }
     }
 
@@ -338,7 +339,7 @@ impl Words {
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
         values
             .iter()
-            .map(|(name, value)| (*name, FluentValue::from(self.named(name, value, loads))))
+            .map(|(name, value)| (*name, self.named(name, value, loads)))
             .collect()
     }
 
@@ -348,7 +349,7 @@ impl Words {
     pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
-            args.set(*name, FluentValue::from(self.named(name, value, loads)));
+            args.set(*name, self.named(name, value, loads));
         }
         let names = names_of(&finding.about, loads);
         let first = self.quoted(names.iter().copied().take(1));

@@ -7,8 +7,7 @@ use rust_decimal::{Decimal, RoundingStrategy};
 
 use unic_langid::LanguageIdentifier;
 
-use crate::quantity::{Unit, Wire};
-use crate::report::Amount;
+use crate::quantity::{Amount, Unit, Wire};
 use crate::tables::conductor::CONDUCTORS;
 
 /// As all that is carried is rounded.

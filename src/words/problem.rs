@@ -490,7 +490,7 @@ mod tests {
 
     use super::*;
     use crate::plan::{Id, Syntax, Type};
-    use crate::report::Amount;
+    use crate::quantity::Amount;
 
     /// Every kind there is, with and without a guess at what was meant.
     #[allow(clippy::too_many_lines)]

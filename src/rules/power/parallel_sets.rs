@@ -24,7 +24,6 @@
 //! - That only inverter sets made for it may be joined, and how, is common practice, no source.
 
 use crate::plan::{Answer, System};
-use crate::report::Amount;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -78,7 +77,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         signal,
         vec![],
         values([
-            ("sets", Amount::count(parallel.sets.into()).into()),
+            ("sets", Value::Count(parallel.sets.into())),
             ("rated", facts.supply.rated.into()),
             ("leg", facts.supply.leg_rated.into()),
         ]),

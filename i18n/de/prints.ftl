@@ -173,7 +173,7 @@ print-setup-load = Eines nach dem anderen einschalten, in der Reihenfolge von Se
 print-test-title = Prüfen
 print-test-button = An jedem GFCI TEST drücken. Es muss klicken, und der Strom muss ausgehen. Wenn nicht: nicht benutzen.
 print-test-reset = RESET drücken. Der Strom kommt wieder.
-print-test-none = Von keiner Ihrer Steckdosen weiß man, dass sie Schutz gegen Stromschlag (GFCI) hat. Auf nassem Boden nur mit einem zugelassenen GFCI-Kabel benutzen.
+print-test-none = Von keiner Ihrer Steckdosen weiß man, dass sie wirksamen Schutz gegen Stromschlag (GFCI) hat. Auf nassem Boden nur mit einem zugelassenen GFCI-Kabel benutzen.
 print-stop-title = Abstellen und tanken
 print-stop-life = Zuerst { $life } an seine Batterie oder die Reserve des Lieferanten hängen.
 print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
@@ -369,7 +369,7 @@ print-ws-no-receptacle-fits = keine freie Steckdose nimmt seinen Stecker
 print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf nicht benutzt werden
 print-ws-too-large = es verlangt mehr, als irgendeine Steckdose geben darf
 print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
-print-ws-refused = passt nur, wo nichts eingesteckt werden darf
+print-ws-refused = darf nicht eingesteckt werden, wo der Plan es hat oder wo sein Stecker passt
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Tankfüllungen = Stunden ÷ Stunden je Füllung bei diesem Bedarf, zusammengezählt. Kraftstoff = Füllungen × was ein Tank fasst, für jeden Generator.
 print-ws-energy-between = Eine Tankfüllung: zwischen zwei veröffentlichten Laufzeiten liegen die Füllungen je Stunde (1 ÷ Laufzeit) über der Last auf einer Geraden, und ein Zehntel kommt dazu, höchstens bis zu denen der nächsten veröffentlichten Last. Über der größten Last fällt die Laufzeit im Verhältnis; unter der kleinsten wächst sie nicht mehr.

@@ -9,10 +9,16 @@ OVER001 = { $fix ->
    *[other] Der Schutzschalter ist zu groß für { $first }
   }
     .why = { $fix ->
-        [unknown] Niemand weiß, bei wie viel Ampere dieser Weg auslöst. Der schwächste Teil ist für { $rating } gemacht. Wenn dort nichts auslöst, kann er brennen. Teile: { $about }.
+        [unknown] Niemand weiß, bei wie viel Ampere dieser Weg auslöst. Der schwächste Teil ist { $known ->
+            [no] vermutlich nur
+           *[yes] nur
+          } für { $rating } gemacht. Wenn dort nichts auslöst, kann er brennen. Teile: { $about }.
         [own] Der Generator selbst hält { $demand } durch und schaltet darüber ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
         [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus.
-       *[other] Der schwächste Teil ist hier für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen. Teile: { $about }.
+       *[other] Der schwächste Teil ist hier { $known ->
+            [no] vermutlich nur
+           *[yes] nur
+          } für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen. Teile: { $about }.
       }
     .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-receptacle = Benutzen Sie { $first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.

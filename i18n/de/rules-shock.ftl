@@ -101,7 +101,7 @@ SHOCK013 = { $fix ->
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein.
-    .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Schreiben Sie in den Plan, in welcher er sitzt. Er gehört in eine ohne Tasten TEST und RESET.
+    .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein. Löst der GFCI dort aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.

@@ -36,7 +36,7 @@ change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Sch
 ## tallywatt mend
 
 mend-title = Was es beheben würde, in dieser Reihenfolge
-mend-nothing = Es gibt keine Gefahr zu beheben, und alles, was laufen muss, kann laufen. Es wird nichts geändert.
+mend-nothing = Es gibt keine Gefahr zu beheben, und alles, was laufen muss, hat einen Platz. Es wird nichts geändert.
 mend-cost = { $cost ->
         [one] 1 Punkt
        *[other] { $cost } Punkte
@@ -57,13 +57,14 @@ mend-tally = { $dangers ->
         [one] 1 Warnung
        *[other] { $warnings } Warnungen
     }, { $musts ->
-        [0] alles, was laufen muss, kann laufen
+        [0] alles, was laufen muss, hat einen Platz
         [one] 1 Gerät, das laufen muss, kann es nicht
        *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
     }
 mend-proven = Nichts Billigeres auf der Liste der Änderungen behebt ebenso viel.
 mend-unproven = Vielleicht gibt es etwas Billigeres, das ebenso viel behebt: Nicht alles wurde versucht.
 mend-left = Keine Änderung auf der Liste behebt den Rest. „tallywatt check“ sagt, was übrig ist.
+mend-stays = Bleibt
 mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin.
 mend-kept = { $path } wurde nicht geschrieben: Der Plan bleibt, wie er ist.
 mend-people = Das ändert den Plan, nicht die Ausrüstung. Nur Menschen können es wahr machen. Tun Sie jeden Schritt, sehen Sie noch einmal nach, und starten Sie erst dann den Motor.
@@ -114,7 +115,7 @@ may-nothing = Alles, was Sie nennen, läuft schon.
 may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
 may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.
 may-over-starting = Wenn { $by } neben dem Rest startet, muss der Generator { $asks } geben. Seine Spitze ist { $limit }: { $over } zu viel.
-may-order-only = In der Reihenfolge unten eingeschaltet, würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
+may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
 may-the-set = Der Generator
 may-part = „{ $id }“
 may-order = In dieser Reihenfolge einschalten
@@ -140,8 +141,7 @@ share-start-step = { $name }: bis zu { $peak } in diesem Augenblick
 share-off = Neben { $life } bleibt aus: { $off }.
 share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
 start-any-order = Jede andere Reihenfolge geht auch. Diese hat die niedrigste Spitze.
-start-this-order = Neben diesen könnte auch { $extra } laufen, aber nur in dieser Reihenfolge eingeschaltet: { $order }. Was von selbst wieder startet, würde dann zu viel verlangen. Lassen Sie { $extra } aus.
-start-no-order = Neben diesen könnte { $extra } laufen, aber nicht starten: In jeder Reihenfolge ist es mehr als die Spitze des Generators. Der Grund ist { $reason }. Lassen Sie es aus.
+start-leave-off = Lassen Sie { $extra } neben diesen aus. Es könnte mitlaufen, aber was von selbst wieder startet, würde dann mehr verlangen als die Spitze des Generators.
 stop-order = Das Größte zuerst ausschalten: { $names }.
 print-turns-title = Abwechselnd
 print-ws-stop-row = Ausschalten

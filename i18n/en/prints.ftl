@@ -173,7 +173,7 @@ print-setup-load = Switch on one thing at a time, in the order of side 1.
 print-test-title = Test
 print-test-button = Press TEST on every GFCI. It must click and cut the power. If not, do not use it.
 print-test-reset = Press RESET. Power comes back.
-print-test-none = None of your receptacles is known to have shock protection (GFCI). On wet ground use only through a listed GFCI cord.
+print-test-none = None of your receptacles is known to have shock protection (GFCI) that works. On wet ground use only through a listed GFCI cord.
 print-stop-title = Stop and refuel
 print-stop-life = First put { $life } on its battery or the supplier’s reserve.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
@@ -369,7 +369,7 @@ print-ws-no-receptacle-fits = no free receptacle takes its plug
 print-ws-no-room = every receptacle that takes its plug is full, or must not be used
 print-ws-too-large = it asks for more than any receptacle may give
 print-ws-impossible = it is said to draw more than its own plug is rated for
-print-ws-refused = it fits only where it must not be plugged in
+print-ws-refused = it must not be plugged in where the plan puts it, or where its plug fits
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) lie on a straight line over the load, and a tenth is added, up to those of the next published load. Above the greatest load the time falls in proportion; below the least it grows no longer.

@@ -9,10 +9,16 @@ OVER001 = { $fix ->
    *[other] The breaker is too big for { $first }
   }
     .why = { $fix ->
-        [unknown] Nobody knows at how many amps this path trips. The weakest part is made for { $rating }. If nothing trips there, it can burn. Parts: { $about }.
+        [unknown] Nobody knows at how many amps this path trips. The weakest part is { $known ->
+            [no] taken to be made
+           *[yes] made
+          } for { $rating }. If nothing trips there, it can burn. Parts: { $about }.
         [own] The generator itself keeps up { $demand } and stops past that. What it feeds here is rated for { $rating } or more.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }.
-       *[other] The weakest part here is made for { $rating }. The breaker before it trips only above { $breaker }. In between nothing trips: the part gets hot and can burn. Parts: { $about }.
+       *[other] The weakest part here is { $known ->
+            [no] taken to be made
+           *[yes] made
+          } for { $rating }. The breaker before it trips only above { $breaker }. In between nothing trips: the part gets hot and can burn. Parts: { $about }.
       }
     .fix-splitter = Do not use { $first }, whatever is plugged in. Use a listed distribution box with a breaker for each receptacle.
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.

@@ -101,7 +101,7 @@ SHOCK013 = { $fix ->
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip. The ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet that has no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.
-    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. Write in the plan which outlet it is in. It belongs in one that has no TEST and RESET buttons.
+    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, write in the plan which outlet it is in, and ask a licensed electrician where it belongs. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing laboratory’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.

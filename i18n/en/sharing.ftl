@@ -36,7 +36,7 @@ change-new-box = Plug a listed distribution box, with a breaker and a GFCI for e
 ## tallywatt mend
 
 mend-title = What would clear it, in the order to do it
-mend-nothing = There is no danger to clear, and all that must run can run. Nothing is changed.
+mend-nothing = There is no danger to clear, and all that must run has a place. Nothing is changed.
 mend-cost = { $cost ->
         [one] 1 point
        *[other] { $cost } points
@@ -57,13 +57,14 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] all that must run can run
+        [0] all that must run has a place
         [one] 1 thing that must run cannot
        *[other] { $musts } things that must run cannot, or not when they are wanted
     }
 mend-proven = Nothing cheaper on the list of changes clears as much.
 mend-unproven = There may be something cheaper that does as much: not everything was tried.
 mend-left = No change on the list clears the rest. “tallywatt check” tells what is left.
+mend-stays = Still there
 mend-wrote = The changed plan is written to { $path }. Notes that you wrote into the old file are not in it.
 mend-kept = { $path } was not written: the plan is as it was.
 mend-people = This changes the plan, not the gear. Only people can make it true. Do each step, look again, and only then start the engine.
@@ -113,7 +114,7 @@ may-nothing = Everything you name runs already.
 may-over-short = { $at } carries { $limit }. These ask { $asks }: { $over } too much.
 may-over-hours = { $at } carries { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.
 may-over-starting = When { $by } starts beside the rest, the generator has to give { $asks }. Its peak is { $limit }: { $over } too much.
-may-order-only = Switched on in the order below, each would start. But anything with a thermostat or a motor starts again by itself, and that would be too much.
+may-order-only = In one order each would start. But anything with a thermostat or a motor starts again by itself, and that would be too much.
 may-the-set = The generator
 may-part = “{ $id }”
 may-order = Switch on in this order
@@ -145,8 +146,7 @@ share-turns = Not everything fits whenever it is wanted. Take turns
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-any-order = Any other order holds as well. This one has the lowest peak.
-start-this-order = Beside these, { $extra } could run too, but only switched on in this order: { $order }. What starts again by itself would then ask for too much. Leave { $extra } off.
-start-no-order = Beside these, { $extra } could run, but not start: in every order it is more than the peak of the generator. The reason is { $reason }. Leave it off.
+start-leave-off = Leave { $extra } off beside these. It could run with them, but what starts again by itself would then ask for more than the generator’s peak.
 stop-order = Switch off the largest first: { $names }.
 
 print-turns-title = Take turns

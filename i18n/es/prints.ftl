@@ -175,7 +175,7 @@ print-setup-load = Encienda una sola cosa cada vez, en el orden de la cara 1.
 print-test-title = Prueba
 print-test-button = Presione TEST en cada { -gfci }. Debe hacer clic y cortar la corriente. Si no, no lo use.
 print-test-reset = Presione RESET. La corriente vuelve.
-print-test-none = De ninguno de sus { -receptacle(form: "many") } se sabe que tenga protección contra descargas (GFCI). En suelo mojado, enchufe solo a través de un cable con GFCI certificado por un laboratorio.
+print-test-none = De ninguno de sus { -receptacle(form: "many") } se sabe que tenga protección contra descargas (GFCI) que funcione. En suelo mojado, enchufe solo a través de un cable con GFCI certificado por un laboratorio.
 print-stop-title = Apagar y cargar combustible
 print-stop-life = Primero pase { $life } a su batería o a la reserva del proveedor.
 print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
@@ -372,7 +372,7 @@ print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no se debe usar
 print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle }
 print-ws-impossible = se dice que pide más de lo que admite su propia clavija
-print-ws-refused = solo cabe donde no se debe enchufar
+print-ws-refused = no se debe enchufar donde lo pone el plan, o donde cabe su clavija
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Parte del { -tank } = horas ÷ horas de un { -tank } con ese consumo, sumada. Combustible = esa parte × lo que cabe en un { -tank }, por cada generador.
 print-ws-energy-between = Un { -tank }: entre dos tiempos publicados, lo quemado en una hora (1 ÷ tiempo) está en línea recta según la carga, más una décima parte, hasta lo de la siguiente carga publicada. Por encima de la carga mayor el tiempo baja en proporción; por debajo de la menor ya no crece.

@@ -9,10 +9,16 @@ OVER001 = { $fix ->
    *[other] El { -breaker } es demasiado grande para { $first }
   }
     .why = { $fix ->
-        [unknown] No se sabe con cuántos amperios se dispara este tramo. La parte más débil está hecha para { $rating }. Si ahí nada se dispara, puede arder. Partes: { $about }.
+        [unknown] No se sabe con cuántos amperios se dispara este tramo. { $known ->
+            [no] Se supone que la parte más débil está hecha
+           *[yes] La parte más débil está hecha
+          } para { $rating }. Si ahí nada se dispara, puede arder. Partes: { $about }.
         [own] El propio generador mantiene { $demand } y se para por encima de eso. Lo que alimenta aquí está hecho para { $rating } o más.
         [camper] El adaptador está hecho para { $rating }. El { -breaker } que lo precede solo se dispara por encima de { $breaker }.
-       *[other] La parte más débil está hecha para { $rating }. El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder. Partes: { $about }.
+       *[other] { $known ->
+            [no] Se supone que la parte más débil está hecha
+           *[yes] La parte más débil está hecha
+          } para { $rating }. El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder. Partes: { $about }.
       }
     .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
     .fix-receptacle = No use { $first }. Haga que un { -electrician } revise su { -breaker }.

@@ -36,7 +36,7 @@ change-new-box = Enchufe en { $first } una caja de distribución certificada por
 ## tallywatt mend
 
 mend-title = Qué lo eliminaría, en el orden en que se hace
-mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar puede funcionar. No se cambia nada.
+mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar tiene sitio. No se cambia nada.
 mend-cost = { $cost ->
         [one] 1 punto
        *[other] { $cost } puntos
@@ -57,13 +57,14 @@ mend-tally = { $dangers ->
         [one] 1 advertencia
        *[other] { $warnings } advertencias
     }, { $musts ->
-        [0] todo lo que debe funcionar puede funcionar
+        [0] todo lo que debe funcionar tiene sitio
         [one] 1 cosa que debe funcionar no puede
        *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
     }
 mend-proven = Nada más barato de la lista de cambios elimina tanto.
 mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
 mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.
+mend-stays = Queda
 mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él.
 mend-kept = { $path } no se escribió: el plan queda como estaba.
 mend-people = Esto cambia el plan, no el equipo. Solo las personas pueden hacerlo realidad. Haga cada paso, mire otra vez, y solo entonces arranque el motor.
@@ -114,7 +115,7 @@ may-nothing = Todo lo que nombra ya funciona.
 may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
 may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.
 may-over-starting = Cuando arranca { $by } además de lo demás, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
-may-order-only = Encendidos en el orden de abajo, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
+may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
 may-the-set = El generador
 may-part = “{ $id }”
 may-order = Encienda en este orden
@@ -146,8 +147,7 @@ share-turns = No todo cabe cuando se quiere. Haga turnos
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
-start-this-order = Además de estos también podría funcionar { $extra }, pero solo si se enciende todo en este orden: { $order }. Lo que vuelve a arrancar solo pediría entonces demasiado. No encienda { $extra }.
-start-no-order = Además de estos podría funcionar { $extra }, pero no arrancar: en cualquier orden es más que el máximo del generador. El motivo es { $reason }. No lo encienda.
+start-leave-off = No encienda { $extra } además de estos. Podría funcionar con ellos, pero lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
 stop-order = Apague lo más grande primero: { $names }.
 
 print-turns-title = Por turnos

@@ -9,10 +9,16 @@ OVER001 = { $fix ->
    *[other] Le disjoncteur est trop gros pour { $first }
   }
     .why = { $fix ->
-        [unknown] On ignore à combien d’ampères le courant se coupe ici. La partie la plus faible est faite pour { $rating }. Si rien ne s’y déclenche, elle peut brûler. Parties : { $about }.
+        [unknown] On ignore à combien d’ampères le courant se coupe ici. La partie la plus faible est { $known ->
+            [no] supposée faite
+           *[yes] faite
+          } pour { $rating }. Si rien ne s’y déclenche, elle peut brûler. Parties : { $about }.
         [own] { -generator(form: "The") } tient { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
         [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }.
-       *[other] La partie la plus faible ici est faite pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler. Parties : { $about }.
+       *[other] La partie la plus faible ici est { $known ->
+            [no] supposée faite
+           *[yes] faite
+          } pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler. Parties : { $about }.
       }
     .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-receptacle = N’utilisez pas { $first }. Faites examiner son disjoncteur par un { -electrician }.

@@ -101,7 +101,7 @@ SHOCK013 = { $fix ->
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
     .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } ».
-    .fix-plug-look = Cherchez sur les prises une fiche sans fil. Écrivez dans le plan dans quelle prise elle est. Sa place est dans une prise sans boutons TEST et RESET.
+    .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } ». Si son { -gfci } se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.

@@ -39,7 +39,7 @@ change-new-box = Branchez à { $first } un coffret de distribution certifié par
 ## tallywatt mend
 
 mend-title = Ce qui y remédierait, dans l’ordre où le faire
-mend-nothing = Il n’y a aucun danger à éliminer, et tout ce qui doit fonctionner le peut. Rien n’est changé.
+mend-nothing = Il n’y a aucun danger à éliminer, et tout ce qui doit fonctionner a une place. Rien n’est changé.
 mend-cost = { $cost ->
         [one] 1 point
        *[other] { $cost } points
@@ -60,13 +60,14 @@ mend-tally = { $dangers ->
         [one] 1 avertissement
        *[other] { $warnings } avertissements
     }, { $musts ->
-        [0] tout ce qui doit fonctionner le peut
+        [0] tout ce qui doit fonctionner a une place
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
     }
 mend-proven = Rien de moins coûteux dans la liste des changements n’en élimine autant.
 mend-unproven = Il existe peut-être quelque chose de moins coûteux qui en fait autant : tout n’a pas été essayé.
 mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt check » dit ce qui reste.
+mend-stays = Reste
 mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas.
 mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
 mend-people = Ceci change le plan, pas le matériel. Seuls des gens peuvent le rendre vrai. Faites chaque étape, regardez de nouveau, et seulement ensuite démarrez le moteur.
@@ -119,7 +120,7 @@ may-nothing = Tout ce que vous nommez fonctionne déjà.
 may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
 may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.
 may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit donner { $asks }. La pointe est de { $limit } : { $over } de trop.
-may-order-only = Mis en marche dans l’ordre ci-dessous, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
+may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »
 may-order = Mettez en marche dans cet ordre
@@ -148,8 +149,7 @@ share-start-step = { $name } : jusqu’à { $peak } à ce moment
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.
 share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
 start-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
-start-this-order = En plus de ceux-ci, il y aurait place pour { $extra }, mais seulement en mettant en marche dans cet ordre : { $order }. Ce qui redémarre de lui-même demanderait alors trop. Laissez { $extra } à l’arrêt.
-start-no-order = En plus de ceux-ci, il y aurait place pour { $extra } en marche, mais pas au démarrage : dans n’importe quel ordre, c’est plus que la pointe { -generator(form: "of") }. La cause est { $reason }. Laissez { $extra } à l’arrêt.
+start-leave-off = Laissez { $extra } à l’arrêt à côté de ceux-ci. Il y aurait place pour lui en marche, mais ce qui redémarre de lui-même demanderait alors plus que la pointe { -generator(form: "of") }.
 stop-order = Arrêtez le plus gros d’abord : { $names }.
 print-turns-title = À tour de rôle
 print-ws-stop-row = Arrêter

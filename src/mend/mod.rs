@@ -110,14 +110,21 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     // Beyond the dangers one change after the other is added, and none taken back.
     let proven = proven && done.changes.len() == cheapest;
     search.drop_idle(&mut done, warnings);
-    let proven = proven && done.state.report.figures.sharing.families_complete;
+    let report = &done.state.report;
+    let proven = proven && report.figures.sharing.families_complete;
+    let troubles = report.figures.troubles.iter();
+    let left = troubles
+        .filter(|trouble| trouble.signal <= Signal::Warning)
+        .filter_map(|trouble| report.findings_of(trouble).next().cloned())
+        .collect();
     Mended {
         effect: Effect {
             before: search.before().tally,
             after: done.state.tally,
             cost: done.changes.iter().map(Change::cost).sum(),
             proven,
-            unplaced: done.state.report.figures.sharing.unplaced.clone(),
+            unplaced: report.figures.sharing.unplaced.clone(),
+            left,
         },
         steps: done.steps,
         plan: done.state.plan,

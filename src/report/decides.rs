@@ -1,8 +1,8 @@
 //! Which unknown, if somebody found it out, would change most.
 //!
 //! Each unknown is given its best answer in turn, all others staying as they were taken, and the
-//! rules are asked again with everything plugged in where it is. What clears the most dangers
-//! comes first, then the most warnings, then what raises the limits most.
+//! rules are asked again with everything plugged in where it is. What clears a danger of exhaust or of a
+//! wired building comes first, then what clears the most dangers, then the most warnings, then what raises the limits most.
 
 mod answer;
 
@@ -173,7 +173,7 @@ pub(super) fn answers(
     // More amps matter where somebody wants more than there is.
     let short = !figures.sharing.unplaced.is_empty() || !figures.sharing.never.is_empty();
     let mut answers = Answers::default();
-    let mut best: Option<((usize, usize, i64), String)> = None;
+    let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.into_iter().enumerate() {
@@ -191,18 +191,25 @@ pub(super) fn answers(
         let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
         let rests = serious.filter(|(_, finding)| eased(finding, &found));
         let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
+        // What kills while nothing looks wrong is found out first.
+        let air = rests.iter().any(|(at, _)| {
+            let finding = &findings[*at];
+            let deadly = finding.area == "air" || finding.code == "SHOCK003";
+            deadly && finding.signal == Signal::Danger
+        });
         let gain = (
+            air,
             now.dangers.saturating_sub(then.dangers),
             now.warnings.saturating_sub(then.warnings),
             (then.limits - now.limits).max(0),
         );
-        if !rests.is_empty() || gain > (0, 0, 0) {
+        if !rests.is_empty() || gain > (false, 0, 0, 0) {
             answers.matters.push(field.clone());
         }
         let whole = rests.iter().map(|(at, _)| *at);
         cleared_by_one.extend(whole.filter(|at| cleared(&findings[*at], &found)));
         answers.rests_on.extend(rests);
-        let counts = gain.0 > 0 || gain.1 > 0 || short && gain.2 > 0;
+        let counts = gain.1 > 0 || gain.2 > 0 || short && gain.3 > 0;
         if counts && best.as_ref().is_none_or(|(most, _)| gain > *most) {
             best = Some((gain, field));
         }
@@ -243,7 +250,7 @@ pub(super) fn answers(
             }
         }
     }
-    answers.decides = best.map(|((dangers, warnings, limits), field)| Decides {
+    answers.decides = best.map(|((_, dangers, warnings, limits), field)| Decides {
         field,
         dangers,
         warnings,

@@ -455,6 +455,8 @@ pub struct Effect {
     pub proven: bool,
     /// What has no place with every repair made, and why: of wishes nothing is promised.
     pub unplaced: Vec<Unplaced>,
+    /// The dangers and warnings that stay with every repair made, one of each trouble.
+    pub left: Vec<Finding>,
 }
 
 /// How one part of the supply is protected from too much current.

@@ -94,9 +94,10 @@ impl Need<'_> {
     }
 
     /// Whether it may be switched on, or may once the gear is put right: what the generator has to give
-    /// is asked for either way.
-    pub const fn asks_the_set(&self) -> bool {
-        self.placed || self.refused
+    /// is asked for either way. Of what a life depends on and has no place, that is told, and not what to
+    /// leave off beside it.
+    pub fn asks_the_set(&self) -> bool {
+        self.placed || (self.refused && !self.life())
     }
 
     /// Running power.

@@ -98,6 +98,9 @@ pub struct BondingSocket {
     pub at: NodeIx,
     /// Whether nobody said so: of several it is the one where the plug does the most harm.
     pub assumed: bool,
+    /// Whether it is where it belongs, as far as is known: there is such a plug, no GFCI is ahead of it, and
+    /// nothing else joins neutral to ground at the generator.
+    pub belongs: bool,
 }
 
 /// Joints of neutral and ground, and grounds that go through, of one supply.
@@ -316,10 +319,19 @@ fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<BondingSocket> {
     if bonding_plug(set) == Sure::No {
         return None;
     }
+    let belongs = |at: NodeIx| {
+        bonding_plug(set) == Sure::Yes
+            && joint_in_set(set) == Sure::No
+            && !supply.up(at).any(|(_, node)| node.gfci)
+    };
     let household = |outlet: &&Outlet| outlet.shape.takes(BONDING_PLUG);
     let said = set.bonding_plug_in.as_ref();
     if let Some(at) = said.and_then(|id| supply.receptacle(id)) {
-        return Some(BondingSocket { at, assumed: false });
+        return Some(BondingSocket {
+            at,
+            assumed: false,
+            belongs: belongs(at),
+        });
     }
     let of = |outlet: &Outlet| {
         let at = supply.receptacle(&outlet.id)?;
@@ -343,6 +355,7 @@ fn bonding_socket(plan: &Plan, supply: &Supply) -> Option<BondingSocket> {
     Some(BondingSocket {
         at,
         assumed: device && !alone,
+        belongs: belongs(at),
     })
 }
 

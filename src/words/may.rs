@@ -41,7 +41,8 @@ impl Words {
         );
         paragraph(&mut out, "", &text, width);
         self.reasons(&mut out, report, answer, width);
-        if answer.no_place.is_empty() && answer.taken.is_empty() && !answer.order.is_empty() {
+        // After a no, an order would be read as a way round it.
+        if answer.may && !answer.order.is_empty() {
             self.order_and_readings(&mut out, report, answer, width);
         }
         let _ = writeln!(out);

@@ -67,6 +67,18 @@ impl Words {
         text
     }
 
+    /// Each danger and warning that stays, with the words before it.
+    fn left(&self, report: &Report, effect: &Effect) -> Vec<(String, String)> {
+        let loads = &report.figures.loads;
+        let titles = effect
+            .left
+            .iter()
+            .map(|finding| self.finding(finding, loads).title);
+        titles
+            .map(|title| (self.text("mend-stays"), title))
+            .collect()
+    }
+
     /// The repairs of a report with before and after, wrapped to `width` columns.
     pub fn repairs(&self, report: &Report, width: usize) -> String {
         let sharing = &report.figures.sharing;
@@ -87,6 +99,9 @@ impl Words {
                 "mend-left"
             };
             fill(&mut out, "", "", &self.text(key));
+            for (label, title) in self.left(report, effect) {
+                fill(&mut out, &format!("  {label}  "), "    ", &title);
+            }
             return out;
         }
         fill(&mut out, "", "", &self.text("mend-title"));
@@ -105,7 +120,8 @@ impl Words {
             let label = self.with("print-ws-unplaced-row", [("load", load.into())]);
             (label, self.text(&format!("print-ws-{}", lost.reason)))
         });
-        let rows: Vec<(String, String)> = rows.into_iter().chain(unplaced).collect();
+        let rows = rows.into_iter().chain(unplaced);
+        let rows: Vec<(String, String)> = rows.chain(self.left(report, effect)).collect();
         let column = rows
             .iter()
             .map(|(label, _)| textwrap::core::display_width(label))

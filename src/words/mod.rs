@@ -310,7 +310,7 @@ impl Words {
             _ => {}
         }
         let strategy = match name {
-            "limit" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
+            "limit" | "rating" | "rated" | "reachable" | "reach" | "leg" | "feed" | "tank" => {
                 RoundingStrategy::ToNegativeInfinity
             }
             "burns" | "demand" | "over" | "stretch" | "starting" | "sum" => {
@@ -320,9 +320,8 @@ impl Words {
         };
         // As many decimals as are shown of these units, which every reader has.
         let places = match amount.unit {
-            Unit::Ampere => 2,
-            Unit::Watt | Unit::VoltAmpere | Unit::Hour => 1,
-            Unit::Percent => 0,
+            Unit::Ampere | Unit::Hour => 1,
+            Unit::Watt | Unit::VoltAmpere | Unit::Percent => 0,
             _ => return exact(),
         };
         let rounded = amount.amount.round_dp_with_strategy(places, strategy);
@@ -598,8 +597,8 @@ mod tests {
         for (name, amount, shown) in [
             ("tank", hours(5_263), "5.2\u{a0}h"),
             ("stretch", hours(24_010), "24.1\u{a0}h"),
-            ("limit", amps(4_096), "4.09\u{a0}A"),
-            ("demand", amps(4_861), "4.87\u{a0}A"),
+            ("limit", amps(4_096), "4\u{a0}A"),
+            ("demand", amps(4_861), "4.9\u{a0}A"),
             ("demand", amps(15_000), "15\u{a0}A"),
         ] {
             assert_eq!(words.rounded(name, amount), shown, "{name}");

@@ -131,21 +131,10 @@ impl Words {
         let quoted = |ids: &[Id]| self.set_quoted(report, ids);
         match start.verdict {
             StartVerdict::AnyOrder => self.text("start-any-order"),
-            StartVerdict::ThisOrder => {
-                let order = self.in_order(report, &start.order);
-                let args = [
-                    ("extra", quoted(&extra).into()),
-                    ("order", order.join(", ").into()),
-                ];
-                self.with("start-this-order", args)
+            // An order that would do is not told: what starts again by itself keeps none.
+            StartVerdict::ThisOrder | StartVerdict::NoOrder => {
+                self.with("start-leave-off", [("extra", quoted(&extra).into())])
             }
-            StartVerdict::NoOrder => self.with(
-                "start-no-order",
-                [
-                    ("extra", quoted(&extra).into()),
-                    ("reason", quoted(start.reason.as_slice()).into()),
-                ],
-            ),
         }
     }
 
@@ -223,14 +212,11 @@ mod tests {
         let sharing = &mut report.figures.sharing;
         sharing.together = vec![vec![griddle.clone()]];
         sharing.start.loads = vec![griddle.clone(), kettle.clone()];
-        sharing.start.order = vec![kettle.clone(), griddle];
-        sharing.start.verdict = StartVerdict::ThisOrder;
         let name = super::super::screen::load_name(&report, &kettle).to_owned();
-        let text = words.start_verdict(&report);
-        assert_eq!(text.matches(&name).count(), 3, "{text}");
-        report.figures.sharing.start.verdict = StartVerdict::NoOrder;
-        report.figures.sharing.start.reason = Some(kettle);
-        let text = words.start_verdict(&report);
-        assert_eq!(text.matches(&name).count(), 2, "{text}");
+        for verdict in [StartVerdict::ThisOrder, StartVerdict::NoOrder] {
+            report.figures.sharing.start.verdict = verdict;
+            let text = words.start_verdict(&report);
+            assert_eq!(text.matches(&name).count(), 1, "{text}");
+        }
     }
 }

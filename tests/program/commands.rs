@@ -41,6 +41,42 @@ fn weekend_with(from: &str, to: &str) -> String {
     WEEKEND.replacen(from, to, 1)
 }
 
+/// Twenty usual plans: ten sound (`s`), ten with one usual fault (`b`). A sound one has no danger, no warning
+/// and at most three cautions and notices, and `check` of it fits on the screen of a small laptop.
+#[test]
+fn a_sound_plan_has_little_to_say() {
+    const SCREEN: usize = 48;
+    let plans = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/plans/usual");
+    let mut paths: Vec<PathBuf> = std::fs::read_dir(&plans)
+        .expect("the folder is there")
+        .map(|entry| entry.expect("a file").path())
+        .collect();
+    paths.sort();
+    assert_eq!(paths.len(), 20);
+    let dir = folder();
+    let mut table = String::new();
+    for path in paths {
+        let name = path.file_stem().expect("a name").to_string_lossy();
+        let of = path.to_string_lossy();
+        let json = tallywatt(&["check", "--format", "json", &of], dir.path());
+        let report: serde_json::Value = serde_json::from_slice(&json.stdout).expect("JSON");
+        let troubles = report["troubles"].as_array().expect("a list");
+        let counts = ["danger", "warning", "caution", "notice"]
+            .map(|signal| troubles.iter().filter(|it| it["signal"] == signal).count());
+        let lines = text(&tallywatt(&["check", &of], dir.path()).stdout)
+            .lines()
+            .count();
+        table += &format!("{name}: {counts:?}, {lines} lines\n");
+        if name.starts_with('s') {
+            let [dangers, warnings, cautions, notices] = counts;
+            assert_eq!((dangers, warnings), (0, 0), "{name}");
+            assert!(cautions + notices <= 3, "{name}: {counts:?}");
+            assert!(lines <= SCREEN, "{name}: {lines} lines");
+        }
+    }
+    insta::assert_snapshot!(table);
+}
+
 #[test]
 fn the_demo_writes_everything_and_says_what_matters() {
     let dir = folder();

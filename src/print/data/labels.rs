@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Current, Power, Wire};
-use crate::report::{Acts, Limit, Report, ShockState};
+use crate::report::{Acts, Assumption, Limit, Report, ShockState};
 use crate::supply::{self, Governing, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
@@ -226,6 +226,10 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     // A label speaks of what it is on.
     if Report::ONE_BY_ONE.contains(&finding.code) {
         finding.about = vec![why.at.clone()];
+        // And of what was assumed on the way to it first.
+        let verdict = context.report.verdict(id)?;
+        let elsewhere = |it: &Assumption| !verdict.assumed.contains(&it.field);
+        finding.rests_on.sort_by_key(elsewhere);
     }
     let text = context
         .words

@@ -273,7 +273,18 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Overcurrent::TooHigh { breaker } => (Signal::Danger, breaker.into()),
             _ => (Signal::Danger, Value::Word { word: "not-known" }),
         };
-        let shown = values([("rating", place.weakest.into()), ("breaker", breaker)]);
+        // What a wire of unknown size is taken for is told as that.
+        let guessed = facts.supply.assumed.iter().any(|it| {
+            let mut names = place.about.iter().map(Id::as_str);
+            it.field.ends_with(".wire")
+                && names.any(|id| it.field.split('.').any(|part| part == id))
+        });
+        let known = if guessed { "no" } else { "yes" };
+        let shown = values([
+            ("rating", place.weakest.into()),
+            ("breaker", breaker),
+            ("known", Value::Name(known.to_owned())),
+        ]);
         let fits = standard_breaker(place.carries);
         let fix = match (remedy(facts, place.first, place.failing), fits) {
             ("cord", None) => "thicker",

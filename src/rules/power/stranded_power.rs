@@ -181,7 +181,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         facts
             .supply
             .receptacle(id)
-            .is_some_and(|ix| facts.supply.fed_from(ix).next().is_some())
+            .is_some_and(|ix| facts.supply.fed_from(ix).any(|(fed, _)| facts.verdicts.leads_on(fed)))
             || facts.figures.sharing.placed.iter().any(|placed| placed.at == *id)
     };
     let outlets = &facts.plan.generator.outlets;

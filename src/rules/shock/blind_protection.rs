@@ -171,6 +171,25 @@ mod tests {
         }
     }
 
+    /// Behind a GFCI of its own it blinds nobody, and that GFCI may cut it off unseen: a caution, wet or not.
+    #[test]
+    fn a_bonding_plug_alone_behind_a_gfci_is_a_caution() {
+        for ground in [WET, "ground = \"dry\""] {
+            let report = report(&[FLOATING, PLUG, (WET, ground)]);
+            let found: Vec<_> = report.findings.iter().filter(|it| it.code == "SHOCK013").collect();
+            let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
+            assert_eq!(told, [(Signal::Caution, "plug-alone")], "{ground}");
+        }
+    }
+
+    /// A box that joins neutral and ground behind the set's GFCI, without GFCIs of its own.
+    #[test]
+    fn a_box_behind_the_sets_gfci_blinds_it() {
+        let edits = [FLOATING, BEHIND, ("bond = false", "bond = true"), BARE_LEFT, BARE_RIGHT];
+        assert_eq!(signals("SHOCK013", &edits), [Signal::Danger]);
+        assert_eq!(signals("SHOCK013", &edits[..3]), []);
+    }
+
     /// Said to be in the outlet that has no GFCI, it harms nothing.
     #[test]
     fn where_the_plug_is_decides() {

@@ -247,5 +247,10 @@ mod tests {
         };
         assert_eq!(signals("SHOCK001", &camper("ground = \"wet\"")), [Signal::Warning]);
         assert_eq!(signals("SHOCK001", &camper("ground = \"damp\"")), [Signal::Caution]);
+        let mut large = camper("ground = \"wet\"").to_vec();
+        large[1].1 = "shape = \"14-50R\"\nbreaker";
+        large[2].1 = "plug = \"14-50P\"";
+        large.push(("voltage = \"120 V\"", "voltage = \"120/240 V\""));
+        assert_eq!(signals("SHOCK001", &large), [Signal::Warning]);
     }
 }

@@ -1,7 +1,7 @@
 //! Values as plain data, and the unknowns that one of them was taken for: what every stage from the
 //! supply to the report may say, and none of them words.
 
-use serde::Serialize;
+use serde::{Serialize, Serializer};
 
 use crate::plan::Id;
 use crate::quantity::Amount;
@@ -12,6 +12,9 @@ use crate::quantity::Amount;
 pub enum Value {
     /// An amount.
     Amount(Amount),
+    /// How many, so that a sentence can choose its form by it. In JSON an amount as well.
+    #[serde(serialize_with = "count")]
+    Count(usize),
     /// A name that is the same in every language.
     Name(String),
     /// A word from the language files, by its key.
@@ -21,6 +24,12 @@ pub enum Value {
     },
     /// Parts or loads, told as a list.
     Parts(Vec<Id>),
+}
+
+// serde hands every field to its serializer by reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn count<S: Serializer>(count: &usize, serializer: S) -> Result<S::Ok, S::Error> {
+    Amount::count(*count).serialize(serializer)
 }
 
 impl<T: Into<Amount>> From<T> for Value {

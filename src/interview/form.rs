@@ -4,10 +4,9 @@ use super::value::Value;
 use crate::plan::bounds::{self, Bounds, Refused, Whole};
 use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Runtime, Span, hides};
 use crate::quantity::{
-    Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume, Wire,
-    allowed_units,
+    Amount, Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume,
+    Wire, allowed_units,
 };
-use crate::report::Amount;
 use crate::tables::shape::{Plug, Receptacle};
 
 /// Why an answer was not taken. In words: message `reject-KEY`, given `values`.

@@ -200,7 +200,7 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
     for limit in &report.figures.limits {
         let places = limit.path.iter().filter(|id| ids.contains(id)).count();
         let indent = "  ".repeat(places.max(1));
-        let amps = words.amount(&limit.short_amps, Show::Capacity);
+        let amps = words.amount(limit.short_amps, Show::Capacity);
         let line = words.with(
             if report.refused(&limit.id).is_some() {
                 "picture-refused"

@@ -2,8 +2,7 @@
 
 use fluent_bundle::FluentValue;
 
-use crate::quantity::Unit;
-use crate::report::Amount;
+use crate::quantity::{Amount, Unit};
 use crate::words::{Show, Words};
 
 /// A value of a message. What a user typed is never taken for the key of another message.
@@ -38,9 +37,9 @@ impl Value {
             Self::Numbers(text) => words.typed_numbers(text),
             // A distance as it is: 19.99 ft is not 20.
             Self::Amount(amount) if amount.unit == Unit::Metre => {
-                words.amount(amount, Show::AtMost)
+                words.amount(*amount, Show::AtMost)
             }
-            Self::Amount(amount) => words.amount(amount, Show::Exact),
+            Self::Amount(amount) => words.amount(*amount, Show::Exact),
         }
     }
 }

@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use crate::plan::{Answer, Draw, Id, Load, Plan, Span, Stands};
-use crate::quantity::{Amount, Length, Power};
+use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
 
@@ -351,7 +351,7 @@ impl Change {
                 values.insert("to", Value::Name(text.join(", ")));
             }
             Self::ProtectedOutlet { sockets, .. } => {
-                values.insert("sockets", Amount::count(usize::from(*sockets)).into());
+                values.insert("sockets", Value::Count(usize::from(*sockets)));
             }
             Self::Shorter { length, .. } => {
                 values.insert("length", (*length).into());

@@ -7,14 +7,12 @@
 use std::cmp::Reverse;
 use std::collections::BTreeMap;
 
-use rust_decimal::Decimal;
-
 use super::change::{Change, apart, begun_at, shape_of};
 use super::places::{Sockets, at_once, ends_long, ends_of, plugs_at};
 use crate::plan::{
     Answer, Cord, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
 };
-use crate::quantity::Length;
+use crate::quantity::{Current, Length, Power, Voltage};
 use crate::report::{Finding, LoadFacts, Placed, Report, Signal, Value};
 use crate::rules;
 use crate::sharing::AT_SET;
@@ -226,15 +224,14 @@ fn beyond_the_set(report: &Report, loads: &[Id]) -> bool {
             .filter_map(|id| report.figures.loads.iter().find(|fact| fact.id == *id))
     };
     // Volt-amperes: what a leg carries is counted in amps.
-    let running: Decimal = facts()
-        .map(|fact| fact.running_amps.amount * fact.volts.amount)
-        .sum();
-    let step = facts()
-        .map(|fact| (fact.starting_amps.amount - fact.running_amps.amount) * fact.volts.amount)
-        .max()
-        .unwrap_or_default();
+    let times = |amps: Current, volts: Voltage| amps.milliamps() * volts.millivolts();
+    let running: i64 = facts().map(|it| times(it.running_amps, it.volts)).sum();
+    let step = facts().map(|it| times(it.starting_amps - it.running_amps, it.volts));
     let usable = &report.figures.usable;
-    running > usable.rated_watts.amount || running + step > usable.peak_watts.amount
+    // Microwatts: nothing is rounded here.
+    let beyond = |sum: i64, limit: Power| sum > limit.milliwatts() * 1000;
+    beyond(running, usable.rated_watts)
+        || beyond(running + step.max().unwrap_or(0), usable.peak_watts)
 }
 
 /// When nothing is moved to that makes a noise: the night, and the camp's quiet hours, which are taken
@@ -698,7 +695,7 @@ impl<'a> List<'a> {
         let mut sound: Vec<_> = limits
             .filter(|limit| limit.shape.takes(plug) && self.sockets.usable(&limit.id))
             .collect();
-        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps.amount)));
+        sound.sort_by_key(|limit| Reverse((limit.gfci, limit.short_amps)));
         sound.into_iter().map(|limit| &limit.id)
     }
 

@@ -22,12 +22,12 @@ fn id(text: &str) -> Id {
     Id::reference(text).expect("an id")
 }
 
-fn watts(watts: i64) -> Amount {
-    Amount::of(Power::from_milliwatts(watts * 1000))
+fn watts(watts: i64) -> Power {
+    Power::from_milliwatts(watts * 1000)
 }
 
-fn amps(amps: i64) -> Amount {
-    Amount::of(Current::from_milliamps(amps * 1000))
+fn amps(amps: i64) -> Current {
+    Current::from_milliamps(amps * 1000)
 }
 
 fn outlet(name: &str, shape: &str, breaker: i64, gfci: bool) -> Outlet {
@@ -62,7 +62,7 @@ fn limit(
     Limit {
         id: id(name),
         shape: Receptacle::named(shape).expect("a shape"),
-        volts: Amount::of(Voltage::from_millivolts(120_000)),
+        volts: Voltage::from_millivolts(120_000),
         marked_amps: amps(short),
         continuous_amps: amps(long),
         short_amps: amps(short),
@@ -154,13 +154,13 @@ fn small() -> (Plan, Report) {
         of: id(name),
         name: label.into(),
         kind: Answer::Known(LoadKind::Heater),
-        volts: Amount::of(Voltage::from_millivolts(120_000)),
+        volts: Voltage::from_millivolts(120_000),
         running_watts: watts(power),
         running_amps: amps(power / 120),
         starting_watts: watts(power),
         starting_amps: amps(power / 120),
-        running_volt_amps: Amount::of(ApparentPower::from_millivolt_amps(power * 1000)),
-        starting_volt_amps: Amount::of(ApparentPower::from_millivolt_amps(power * 1000)),
+        running_volt_amps: ApparentPower::from_millivolt_amps(power * 1000),
+        starting_volt_amps: ApparentPower::from_millivolt_amps(power * 1000),
         continuous: false,
     };
     let report = Report {
@@ -405,9 +405,9 @@ fn every_number_of_every_limit_is_on_its_label() {
     let worksheet = squeezed(&text_of(&files[3].1));
     for limit in &report.figures.limits {
         for amount in [limit.continuous_amps, limit.short_amps] {
-            let shown = squeezed(&words.amount(&amount, crate::words::Show::Capacity));
+            let shown = squeezed(&words.amount(amount, crate::words::Show::Capacity));
             assert!(labels.contains(&shown), "{} {shown}", limit.id);
-            let exact = squeezed(&words.amount(&amount, crate::words::Show::Exact));
+            let exact = squeezed(&words.amount(amount, crate::words::Show::Exact));
             assert!(worksheet.contains(&exact), "{} {exact}", limit.id);
         }
         assert!(labels.contains(limit.id.as_str()), "{}", limit.id);

@@ -1,4 +1,4 @@
-//! A quantity of any kind, as reports and problems hold it.
+//! A quantity of any kind, as it is written: in JSON, in words, and as a value of a finding or a problem.
 
 use rust_decimal::Decimal;
 use serde::{Serialize, Serializer};
@@ -34,23 +34,6 @@ impl Amount {
             unit: Unit::One,
         }
     }
-
-    /// The quantity that this is the amount of. Amounts come from quantities, so nothing is lost.
-    ///
-    /// # Panics
-    /// When it is the amount of another quantity: amperes read for volts would be a wrong number
-    /// that nobody sees.
-    #[must_use]
-    pub fn quantity<Q: Quantity>(&self) -> Q {
-        assert_eq!(self.unit, Q::UNIT, "an amount read as what it is not");
-        let (digits, scale) = (self.amount.mantissa(), self.amount.scale());
-        let counts = if scale <= Q::SCALE {
-            digits.saturating_mul(10_i128.pow(Q::SCALE - scale))
-        } else {
-            digits / 10_i128.pow(scale - Q::SCALE)
-        };
-        Q::from_count(i64::try_from(counts).unwrap_or(i64::MAX))
-    }
 }
 
 impl<Q: Quantity> From<Q> for Amount {
@@ -67,28 +50,21 @@ fn unit_code<S: Serializer>(unit: &Unit, serializer: S) -> Result<S::Ok, S::Erro
 
 #[cfg(test)]
 mod tests {
-    use super::*;
-    use crate::quantity::{ApparentPower, Current, Power, Resistance, Voltage};
+    use crate::quantity::{Current, Resistance, Volume};
 
+    /// Reports hold quantities and write them as amount and unit, digit for digit.
     #[test]
-    fn a_quantity_comes_back_whole() {
-        for count in [0, 1, -1, 1_000, 12_500, 7_620_001] {
-            let amps = Current::from_milliamps(count);
-            assert_eq!(Amount::of(amps).quantity::<Current>(), amps);
-            let ohms = Resistance::from_microohms(count);
-            assert_eq!(Amount::of(ohms).quantity::<Resistance>(), ohms);
+    fn a_quantity_is_written_whole() {
+        let json = |amps: i64| serde_json::to_string(&Current::from_milliamps(amps));
+        for (milliamps, amount) in [(0, "0"), (-1, "-0.001"), (1_000, "1"), (12_500, "12.5")] {
+            let wanted = format!(r#"{{"amount":{amount},"unit":"A"}}"#);
+            assert_eq!(json(milliamps).expect("written"), wanted);
         }
-    }
-
-    #[test]
-    #[should_panic(expected = "read as what it is not")]
-    fn amperes_are_never_read_as_volts() {
-        let _: Voltage = Amount::of(Current::from_milliamps(1)).quantity();
-    }
-
-    #[test]
-    #[should_panic(expected = "read as what it is not")]
-    fn volt_amperes_are_never_read_as_watts() {
-        let _: Power = Amount::of(ApparentPower::from_millivolt_amps(1)).quantity();
+        let both = (
+            Resistance::from_microohms(7_620_001),
+            Volume::from_millilitres(7_570),
+        );
+        let wanted = r#"[{"amount":7.620001,"unit":"ohm"},{"amount":7.57,"unit":"L"}]"#;
+        assert_eq!(serde_json::to_string(&both).expect("written"), wanted);
     }
 }

@@ -22,6 +22,7 @@ use std::iter::Sum;
 use std::ops::{Add, Sub};
 
 use rust_decimal::Decimal;
+use serde::{Serialize, Serializer};
 
 /// What every quantity type has in common, so that reading, writing and reporting are
 /// written once.
@@ -135,6 +136,13 @@ macro_rules! quantity {
             const SCALE: u32 = $scale;
             fn from_count(count: i64) -> Self { Self(count) }
             fn count(self) -> i64 { self.0 }
+        }
+
+        /// As its amount and unit, exactly: `{"amount": 12.5, "unit": "A"}`.
+        impl Serialize for $name {
+            fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+                Amount::of(*self).serialize(serializer)
+            }
         }
 
         impl Add for $name {

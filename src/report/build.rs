@@ -79,10 +79,10 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         protection: Vec::new(),
         loads: facts(plan, &units),
         usable: Usable {
-            rated_watts: supply.rated.into(),
-            peak_watts: supply.peak.into(),
-            reachable_watts: supply.rated.into(),
-            stranded_watts: Power::ZERO.into(),
+            rated_watts: supply.rated,
+            peak_watts: supply.peak,
+            reachable_watts: supply.rated,
+            stranded_watts: Power::ZERO,
         },
         drops: Vec::new(),
         volts: Volts::default(),
@@ -158,12 +158,12 @@ pub(super) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
             Limit {
                 id: node.id.clone(),
                 shape,
-                volts: volts.into(),
-                marked_amps: supply.own_breaker(ix).unwrap_or(shape.0.rating()).into(),
-                continuous_amps: limit.continuous.into(),
-                short_amps: limit.short.into(),
-                continuous_watts: Power::of_capacity(limit.continuous, volts).into(),
-                short_watts: Power::of_capacity(limit.short, volts).into(),
+                volts,
+                marked_amps: supply.own_breaker(ix).unwrap_or(shape.0.rating()),
+                continuous_amps: limit.continuous,
+                short_amps: limit.short,
+                continuous_watts: Power::of_capacity(limit.continuous, volts),
+                short_watts: Power::of_capacity(limit.short, volts),
                 continuous_set_by: set_by(supply, limit.continuous_by),
                 set_by: set_by(supply, limit.short_by),
                 acts: acts(supply, limit.acts),
@@ -191,10 +191,7 @@ pub(crate) fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
     let id = |at: NodeIx| supply.node(at).id.clone();
     match acts {
         supply::Acts::At(at) => Acts::AtLimit { id: id(at) },
-        supply::Acts::Above(at, amps) => Acts::Above {
-            id: id(at),
-            amps: amps.into(),
-        },
+        supply::Acts::Above(at, amps) => Acts::Above { id: id(at), amps },
         supply::Acts::Never => Acts::Never,
     }
 }
@@ -366,10 +363,10 @@ fn usable(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, sharing: &Shari
             .min(supply.rated)
     };
     Usable {
-        rated_watts: supply.rated.into(),
-        peak_watts: supply.peak.into(),
-        reachable_watts: reachable.into(),
-        stranded_watts: (supply.rated - reachable).into(),
+        rated_watts: supply.rated,
+        peak_watts: supply.peak,
+        reachable_watts: reachable,
+        stranded_watts: supply.rated - reachable,
     }
 }
 

@@ -10,10 +10,10 @@ mod answer;
 use serde::Serialize;
 
 use self::answer::{answered, answered_low};
-use super::{Amount, Figures, Finding, Signal};
+use super::{Figures, Finding, Signal};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
-use crate::rules::{Rule, quantity};
+use crate::rules::Rule;
 
 /// The unknown that decides most.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -25,7 +25,7 @@ pub struct Decides {
     /// How many warnings.
     pub warnings: usize,
     /// How much it raises the limits, all receptacles added up.
-    pub amps: Amount,
+    pub amps: Current,
 }
 
 /// At most so many unknowns are tried, the first ones: a plan with more than these is not told
@@ -57,7 +57,7 @@ impl Standing {
         let limits = figures
             .limits
             .iter()
-            .map(|limit| quantity::<Current>(&limit.short_amps).milliamps())
+            .map(|limit| limit.short_amps.milliamps())
             .sum();
         Self {
             dangers: count(Signal::Danger),
@@ -263,7 +263,7 @@ pub(super) fn answers(
         field,
         dangers,
         warnings,
-        amps: Current::from_milliamps(limits).into(),
+        amps: Current::from_milliamps(limits),
     });
     answers
 }
@@ -611,7 +611,7 @@ mod tests {
         assert_eq!(found.field, "site.altitude");
         assert_eq!((found.dangers, found.warnings), (0, 0));
         // Thin air cuts the 30 A of the twist outlet, of the cord's end and of nothing smaller.
-        assert!(found.amps.amount > rust_decimal::Decimal::ZERO);
+        assert!(found.amps > Current::ZERO);
     }
 
     /// Measured by doing it: the report with the answer in the plan has so many dangers fewer.

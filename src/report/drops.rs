@@ -264,10 +264,10 @@ impl<'a> Scene<'a> {
         Drop {
             at: unit.id.clone(),
             receptacle: supply.node(load.at).id.clone(),
-            volts_running: lost_running.into(),
-            percent_running: percent(lost_running, volts).into(),
-            volts_starting: lost_starting.max(lost_running).into(),
-            volts_left: (volts - lost_running).into(),
+            volts_running: lost_running,
+            percent_running: percent(lost_running, volts),
+            volts_starting: lost_starting.max(lost_running),
+            volts_left: volts - lost_running,
             beside: worst
                 .iter()
                 .map(|at| self.placed[*at].unit.id.clone())
@@ -286,8 +286,8 @@ pub(super) fn through(supply: &Supply, cords: Vec<(NodeIx, Current)>) -> Vec<Thr
         };
         Some(Through {
             cord: node.id.clone(),
-            amps: amps.into(),
-            ohms: resistance.into(),
+            amps,
+            ohms: resistance,
         })
     });
     told.collect()
@@ -337,7 +337,7 @@ pub(super) fn percent(part: Voltage, whole: Voltage) -> Percent {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::report::Amount;
+    use crate::quantity::Quantity as _;
 
     /// Worked out again as the worksheet tells it: amps times ohms, added up over the cords. The amps
     /// are rounded up to a milliampere, so no less comes out, and at most that much more.
@@ -347,12 +347,12 @@ mod tests {
             let plan = crate::plan::read(text).expect("a demo");
             let report = crate::report::build(&plan);
             assert!(!report.figures.drops.is_empty());
-            let agrees = |at: &Id, cords: &[Through], lost: &Amount| {
+            let agrees = |at: &Id, cords: &[Through], lost: Voltage| {
                 assert!(!cords.is_empty(), "{at}");
-                let terms = cords.iter().map(|it| it.amps.amount * it.ohms.amount);
+                let terms = cords.iter().map(|it| it.amps.amount() * it.ohms.amount());
                 let told: rust_decimal::Decimal = terms.sum();
-                let more = told - lost.amount;
-                let ohms = cords.iter().map(|it| it.ohms.amount);
+                let more = told - lost.amount();
+                let ohms = cords.iter().map(|it| it.ohms.amount());
                 let milli = rust_decimal::Decimal::new(1, 3);
                 // What is lost is rounded up to a millivolt, too.
                 let most = ohms.sum::<rust_decimal::Decimal>() * milli;
@@ -360,12 +360,12 @@ mod tests {
             };
             for drop in &report.figures.drops {
                 assert!(drop.beside.contains(&drop.at));
-                agrees(&drop.at, &drop.cords, &drop.volts_running);
+                agrees(&drop.at, &drop.cords, drop.volts_running);
             }
             let volts = &report.figures.volts;
             for worst in [&volts.worst_running, &volts.worst_start] {
                 let worst = worst.as_ref().expect("both are in the demos");
-                agrees(&worst.at, &worst.cords, &worst.lost);
+                agrees(&worst.at, &worst.cords, worst.lost);
             }
         }
     }
@@ -418,8 +418,8 @@ mod tests {
                 (drop.volts_running, drop.percent_running)
             );
             (
-                drop.volts_running.amount.to_string(),
-                drop.percent_running.amount.to_string(),
+                drop.volts_running.amount().to_string(),
+                drop.percent_running.amount().to_string(),
             )
         };
         let told = |(volts, percent): (&str, &str)| (volts.to_owned(), percent.to_owned());

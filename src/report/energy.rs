@@ -2,7 +2,7 @@
 
 use super::fuel::{self, DAY, Day};
 use super::loads::LoadUnit;
-use super::{Amount, Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
+use super::{Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
 use crate::plan::{Answer, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 use crate::tables::refuel::UNKNOWN_TANK;
@@ -117,7 +117,7 @@ pub(super) fn of_plan(
         if run.load.hours.is_empty() && !assumed.iter().any(|it| it.field == field) {
             assumed.push(Assumption {
                 field,
-                value: Amount::of(of_minutes(minutes)).into(),
+                value: of_minutes(minutes).into(),
                 why: "all-day",
             });
         }
@@ -136,13 +136,13 @@ pub(super) fn of_plan(
         milliwatt_minutes += own;
         loads.push(LoadEnergy {
             load: run.unit.id.clone(),
-            hours: of_minutes(minutes).into(),
-            watt_hours: Energy::from_milliwatt_hours(narrow((own + 59) / 60)).into(),
+            hours: of_minutes(minutes),
+            watt_hours: Energy::from_milliwatt_hours(narrow((own + 59) / 60)),
         });
     }
     if milliwatt_minutes == 0 {
         let nothing = EnergyUse {
-            busiest_load: fuel::load(&plan.generator, Power::ZERO).map(Amount::of),
+            busiest_load: fuel::load(&plan.generator, Power::ZERO),
             ..EnergyUse::default()
         };
         return (nothing, assumed);
@@ -185,17 +185,17 @@ pub(super) fn of_plan(
         Some(Volume::from_millilitres(narrow((up + whole - 1) / whole)))
     });
     let use_of_energy = EnergyUse {
-        watt_hours_per_day: Some(energy.into()),
+        watt_hours_per_day: Some(energy),
         peak_hour: peak_hour(&day.demand, any_time),
-        hours_per_tank: per_tank.map(Amount::of),
-        fuel_per_day: volume.map(Amount::of),
+        hours_per_tank: per_tank,
+        fuel_per_day: volume,
         loads,
-        hours_per_day: Some(of_minutes(minutes).into()),
-        mean_watts: Some(mean.into()),
-        busiest_load: fuel::load(set, asked).map(Amount::of),
+        hours_per_day: Some(of_minutes(minutes)),
+        mean_watts: Some(mean),
+        busiest_load: fuel::load(set, asked),
         busiest_by: busiest.by,
         burns: fuel.burns,
-        tanks_per_day: fuel.day.map(Amount::of),
+        tanks_per_day: fuel.day,
         stretch: fuel.stretch,
     };
     (use_of_energy, assumed)
@@ -249,13 +249,14 @@ fn peak_hour(demand: &[i64; DAY], any_time: i64) -> Option<PeakHour> {
         .max_by_key(|(_, power)| *power)?;
     Some(PeakHour {
         hour: u8::try_from(hour).ok()?,
-        watts: Power::from_milliwatts(power).into(),
+        watts: Power::from_milliwatts(power),
     })
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::quantity::Quantity as _;
     use crate::rules::testing::report;
 
     /// A kettle without hours: three hours, and on and on only if somebody said so. A fridge runs on
@@ -274,7 +275,7 @@ mod tests {
             let kettle = loads.into_iter().find(|it| it.load.as_str() == "kettle");
             kettle.expect("it is placed").hours
         };
-        let hours = |hours: i64| Amount::of(Hours::from_millihours(hours * 1000));
+        let hours = |hours: i64| Hours::from_millihours(hours * 1000);
         assert_eq!(day("kind = \"heater\"", ""), hours(3));
         assert_eq!(day("kind = \"heater\"", "continuous = true"), hours(16));
         assert_eq!(day("kind = \"motor\"", ""), hours(16));
@@ -299,7 +300,7 @@ mod tests {
                 .filter(|it| it.field == "load.fan.hours")
                 .map(|it| it.value);
             (
-                hours.amount.to_string(),
+                hours.amount().to_string(),
                 told.collect::<Vec<_>>() == [hours.into()],
             )
         };
@@ -325,6 +326,6 @@ mod tests {
         demand[19 * 60] = 500;
         let peak = peak_hour(&demand, 100).expect("a peak");
         assert_eq!(peak.hour, 7);
-        assert_eq!(peak.watts, Power::from_milliwatts(600).into());
+        assert_eq!(peak.watts, Power::from_milliwatts(600));
     }
 }

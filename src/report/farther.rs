@@ -7,7 +7,6 @@ use super::noise::{busiest, level_at, source};
 use super::{Report, drops, loads};
 use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Length, SoundLevel, Voltage};
-use crate::rules::quantity;
 use crate::supply::Supply;
 use crate::tables::exhaust::AMPLE;
 
@@ -43,7 +42,7 @@ impl<'a> Farther<'a> {
     #[must_use]
     pub fn of(plan: &'a Plan, report: &'a Report) -> Option<Self> {
         let mut drops: Vec<_> = report.figures.drops.iter().collect();
-        drops.sort_by_key(|drop| std::cmp::Reverse(drop.percent_running.amount));
+        drops.sort_by_key(|drop| std::cmp::Reverse(drop.percent_running));
         drops.into_iter().find_map(|drop| {
             let limits = &report.figures.limits;
             let limit = limits.iter().find(|limit| limit.id == drop.receptacle)?;
@@ -58,7 +57,7 @@ impl<'a> Farther<'a> {
                 report,
                 cord,
                 load: &drop.at,
-                nominal: quantity(&limit.volts),
+                nominal: limit.volts,
                 length,
             })
         })
@@ -80,7 +79,7 @@ impl<'a> Farther<'a> {
         let drop = scene.drop_at(own, &mut drops::Settled::new());
         Some(Place {
             length,
-            volts: quantity(&drop.volts_left),
+            volts: drop.volts_left,
             noise: self.noise(length),
         })
     }
@@ -117,12 +116,9 @@ mod tests {
         let farther = Farther::of(&plan, &report).expect("a cord");
         let here = farther.with(farther.length).expect("a place");
         let drop = report.figures.drops.iter();
-        let drop = drop.max_by_key(|drop| drop.percent_running.amount);
-        assert_eq!(Some(here.volts.into()), drop.map(|drop| drop.volts_left));
-        assert_eq!(
-            here.noise.map(Into::into),
-            report.figures.noise.at_sleepers_busiest_dba
-        );
+        let drop = drop.max_by_key(|drop| drop.percent_running);
+        assert_eq!(Some(here.volts), drop.map(|drop| drop.volts_left));
+        assert_eq!(here.noise, report.figures.noise.at_sleepers_busiest_dba);
     }
 
     #[test]

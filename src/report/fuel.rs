@@ -81,14 +81,14 @@ pub(super) fn of_day(set: &Generator, site: &Site, day: &Day, apart: (i64, i64))
         .filter_map(|(demand, minutes)| {
             let part = Rate::of(set, *demand).of_minutes(*minutes, WHOLE.millipercent().into());
             Some(Burn {
-                watts: Power::from_milliwatts(*demand).into(),
-                hours: Hours::from_millihours((minutes * 1000 + 59) / 60).into(),
-                hours_per_tank: hours_per_tank(set, Power::from_milliwatts(*demand))?.into(),
-                burns: Percent::from_millipercent(narrow(part)).into(),
+                watts: Power::from_milliwatts(*demand),
+                hours: Hours::from_millihours((minutes * 1000 + 59) / 60),
+                hours_per_tank: hours_per_tank(set, Power::from_milliwatts(*demand))?,
+                burns: Percent::from_millipercent(narrow(part)),
             })
         })
         .collect();
-    let day = burns.iter().map(|burn| burn.burns.quantity::<Percent>());
+    let day = burns.iter().map(|burn| burn.burns);
     Fuel {
         day: Some(day.sum()),
         burns,
@@ -189,9 +189,9 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
                 from: clock(minute(first)),
                 to: clock(minute(last) + 1),
             },
-            hours: Hours::from_millihours((lasts * 1000 + 59) / 60).into(),
-            burns: told(sum).into(),
-            usable: if lives { USABLE_FOR_LIFE } else { WHOLE }.into(),
+            hours: Hours::from_millihours((lasts * 1000 + 59) / 60),
+            burns: told(sum),
+            usable: if lives { USABLE_FOR_LIFE } else { WHOLE },
             life: Vec::new(),
         })
     };
@@ -204,8 +204,8 @@ fn worst(burnt: &[i128], full: &[bool; DAY], life: &[bool; DAY]) -> Option<Stret
         all.extend(stretch(0, DAY));
     }
     let need = |it: &Stretch| {
-        let of = |amount: &super::Amount| i128::from(amount.quantity::<Percent>().millipercent());
-        of(&it.burns) * 1_000_000 / of(&it.usable)
+        let of = |part: Percent| i128::from(part.millipercent());
+        of(it.burns) * 1_000_000 / of(it.usable)
     };
     all.into_iter().reduce(|worst, next| {
         if need(&next) > need(&worst) {
@@ -443,11 +443,10 @@ mod tests {
         let site = Site::default();
         let fuel = of_day(set, &site, &day(loads), (0, 0));
         let worst = fuel.stretch.expect("something runs");
-        let percent = |amount: &crate::report::Amount| amount.quantity::<Percent>().millipercent();
         (
             worst.span.to_string(),
-            percent(&worst.burns),
-            percent(&worst.usable),
+            worst.burns.millipercent(),
+            worst.usable.millipercent(),
         )
     }
 

@@ -1,6 +1,6 @@
 //! The loads of a plan as units that each take one socket, with every figure the core needs.
 
-use super::{Amount, Assumption, LoadFacts, Value};
+use super::{Assumption, LoadFacts, Value};
 use crate::plan::{Answer, Draw, Id, Load, LoadKind, Plan, Span, System, Uses};
 use crate::quantity::{ApparentPower, Current, Power, Ratio, Voltage, narrow};
 use crate::supply::drop::Draws;
@@ -79,13 +79,13 @@ impl LoadUnit {
             of: plan.loads[self.load].id.clone(),
             name: self.name.clone(),
             kind: plan.loads[self.load].kind,
-            volts: self.volts.into(),
-            running_watts: self.running.into(),
-            running_amps: self.running_current.into(),
-            starting_watts: self.starting.into(),
-            starting_amps: self.starting_current.into(),
-            running_volt_amps: self.running_apparent.into(),
-            starting_volt_amps: self.starting_apparent.into(),
+            volts: self.volts,
+            running_watts: self.running,
+            running_amps: self.running_current,
+            starting_watts: self.starting,
+            starting_amps: self.starting_current,
+            running_volt_amps: self.running_apparent,
+            starting_volt_amps: self.starting_apparent,
             continuous: self.continuous,
         }
     }
@@ -220,7 +220,7 @@ fn unit(plan: &Plan, at: usize, load: &Load, assumed: &mut Vec<Assumption>) -> L
         running_apparent,
         starting: starting.max(running),
         starting_current,
-        starting_apparent,
+        starting_apparent: starting_apparent.max(running_apparent),
         continuous: continuous(load, &mut assume),
         impossible: exceeds_its_plug(load),
     }
@@ -301,11 +301,7 @@ fn running(
         }
         // Resistance heat is at unity: nothing is assumed there.
         if kind.power_factor.permille() != 1000 {
-            assume.note(
-                "power_factor",
-                Amount::of(kind.power_factor),
-                "power-factor",
-            );
+            assume.note("power_factor", kind.power_factor, "power-factor");
         }
         kind.power_factor
     };
@@ -346,7 +342,7 @@ fn running(
         }
         Answer::Missing | Answer::Unknown => {
             let power = unknown_power(load.kind, kind, plug, volts);
-            assume.note("running", Amount::of(power), "running");
+            assume.note("running", power, "running");
             // What fills its plug fills it at any power factor, and as many watts are counted.
             let factor = if fills_its_plug(load.kind) {
                 load.power_factor.or(Ratio::from_permille(1000))
@@ -492,7 +488,7 @@ fn starting(
     // is counted as a watt, the upper bound.
     let power = real_power(current, volts, UNITY);
     if let Some(why) = why {
-        assume.note("starting", Amount::of(power), why);
+        assume.note("starting", power, why);
     }
     (power, current)
 }

@@ -29,7 +29,6 @@ pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads};
 pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
-pub use crate::quantity::Amount;
 pub use crate::value::{Assumption, Value};
 pub use crate::verdict::Sure;
 
@@ -38,6 +37,10 @@ use std::collections::BTreeMap;
 use serde::{Serialize, Serializer};
 
 use crate::plan::{Answer, Id, Leg, LoadKind, Span};
+use crate::quantity::{
+    ApparentPower, Current, Energy, Hours, Length, Percent, Power, Resistance, SoundLevel, Voltage,
+    Volume,
+};
 use crate::supply::LimitReason;
 use crate::tables::shape::Receptacle;
 use crate::tables::source::Source;
@@ -124,7 +127,7 @@ pub enum Acts {
         /// The outlet whose breaker it is, or the generator.
         id: Id,
         /// From where on.
-        amps: Amount,
+        amps: Current,
     },
     /// Nothing acts at all.
     Never,
@@ -235,17 +238,17 @@ pub struct Limit {
     #[serde(serialize_with = "shape_name")]
     pub shape: Receptacle,
     /// Nominal volts for a single load here.
-    pub volts: Amount,
+    pub volts: Voltage,
     /// What is marked on it: its breaker's marking where known, else its configuration's rating.
-    pub marked_amps: Amount,
+    pub marked_amps: Current,
     /// For three hours or more.
-    pub continuous_amps: Amount,
+    pub continuous_amps: Current,
     /// For less.
-    pub short_amps: Amount,
+    pub short_amps: Current,
     /// `continuous_amps` at nominal volts and unity power factor.
-    pub continuous_watts: Amount,
+    pub continuous_watts: Power,
     /// `short_amps` likewise.
-    pub short_watts: Amount,
+    pub short_watts: Power,
     /// What sets `continuous_amps`; where several are equal, the one nearest the generator that
     /// acts at it, else the nearest the receptacle.
     pub continuous_set_by: SetBy,
@@ -268,13 +271,13 @@ pub struct Limit {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Usable {
     /// Rated power after derating.
-    pub rated_watts: Amount,
+    pub rated_watts: Power,
     /// Peak power after derating.
-    pub peak_watts: Amount,
+    pub peak_watts: Power,
     /// What can be had through the outlets in use and the gear plugged into them.
-    pub reachable_watts: Amount,
+    pub reachable_watts: Power,
     /// The rest of the rated power.
-    pub stranded_watts: Amount,
+    pub stranded_watts: Power,
 }
 
 /// Voltage drop at one place of use.
@@ -285,13 +288,13 @@ pub struct Drop {
     /// The receptacle it is measured at.
     pub receptacle: Id,
     /// Volts lost while everything that may run with it runs.
-    pub volts_running: Amount,
+    pub volts_running: Voltage,
     /// The same as a share of nominal.
-    pub percent_running: Amount,
+    pub percent_running: Percent,
     /// Volts lost in the moment this load starts.
-    pub volts_starting: Amount,
+    pub volts_starting: Voltage,
     /// Volts left at the receptacle while running.
-    pub volts_left: Amount,
+    pub volts_left: Voltage,
     /// What runs then, this load too: of all that may run together what costs it the most volts.
     pub beside: Vec<Id>,
     /// The cords on the way to it, from the generator on. Volts lost while running are their amps
@@ -305,9 +308,9 @@ pub struct Through {
     /// The cord.
     pub cord: Id,
     /// Amperes, at the volts that are left; of two legs half of both.
-    pub amps: Amount,
+    pub amps: Current,
     /// Its resistance there and back.
-    pub ohms: Amount,
+    pub ohms: Resistance,
 }
 
 /// A load at a receptacle. A load with a count of several has one entry for each, numbered.
@@ -336,7 +339,7 @@ pub struct StartStep {
     /// The load to switch on.
     pub load: Id,
     /// The greatest power during the step.
-    pub peak_watts: Amount,
+    pub peak_watts: Power,
 }
 
 /// Whether some order of switching on holds.
@@ -465,9 +468,9 @@ pub struct Protection {
     /// What it is: `receptacle`, `cord`, `inlet`, `wiring`, or `appliance-cord` for a load's own.
     pub part: &'static str,
     /// What it is rated for in air of 30 °C, laid out. None where a listing answers for it.
-    pub rating: Option<Amount>,
+    pub rating: Option<Current>,
     /// The breaker that protects it, as marked, if one is known.
-    pub breaker: Option<Amount>,
+    pub breaker: Option<Current>,
     /// The first outlet behind that breaker.
     pub breaker_at: Option<Id>,
     /// Why that is enough: `breaker`, no larger than the rating; `generator`, which stops by itself before
@@ -480,28 +483,28 @@ pub struct Protection {
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct EnergyUse {
     /// Energy of the placed loads in their hours.
-    pub watt_hours_per_day: Option<Amount>,
+    pub watt_hours_per_day: Option<Energy>,
     /// The hour of the day with the greatest demand, and that demand.
     pub peak_hour: Option<PeakHour>,
     /// The least time on one tank: at the greatest demand of any minute, but no more than the set is
     /// rated for.
-    pub hours_per_tank: Option<Amount>,
+    pub hours_per_tank: Option<Hours>,
     /// Fuel for the day.
-    pub fuel_per_day: Option<Amount>,
+    pub fuel_per_day: Option<Volume>,
     /// What each placed load takes in a day, in the order of the loads.
     pub loads: Vec<LoadEnergy>,
     /// How long anything runs in a day.
-    pub hours_per_day: Option<Amount>,
+    pub hours_per_day: Option<Hours>,
     /// The mean demand while anything runs.
-    pub mean_watts: Option<Amount>,
+    pub mean_watts: Option<Power>,
     /// That greatest demand, as a share of rated power; no more than all of it.
-    pub busiest_load: Option<Amount>,
+    pub busiest_load: Option<Percent>,
     /// The load that asks most of it; of several alike, as `lamp.2`.
     pub busiest_by: Option<Id>,
     /// What each demand of the day burns, the greatest first.
     pub burns: Vec<Burn>,
     /// How much of a tank the day burns, of each set.
-    pub tanks_per_day: Option<Amount>,
+    pub tanks_per_day: Option<Percent>,
     /// Of all stretches between two chances to refuel the one that burns most of what may be used.
     pub stretch: Option<Stretch>,
 }
@@ -510,13 +513,13 @@ pub struct EnergyUse {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Burn {
     /// What all sets together are asked for.
-    pub watts: Amount,
+    pub watts: Power,
     /// For how long in a day.
-    pub hours: Amount,
+    pub hours: Hours,
     /// Time on one tank at it.
-    pub hours_per_tank: Amount,
+    pub hours_per_tank: Hours,
     /// The part of a tank that it burns.
-    pub burns: Amount,
+    pub burns: Percent,
 }
 
 /// A time without a chance to refuel: by day, with the engine off and cool, and not beside the night of
@@ -527,11 +530,11 @@ pub struct Stretch {
     #[serde(serialize_with = "text")]
     pub span: Span,
     /// How long that is.
-    pub hours: Amount,
+    pub hours: Hours,
     /// The part of a tank that it burns.
-    pub burns: Amount,
+    pub burns: Percent,
     /// The part of a tank that may be used: less where somebody's health depends on it.
-    pub usable: Amount,
+    pub usable: Percent,
     /// The loads in it that somebody's health depends on.
     pub life: Vec<Id>,
 }
@@ -540,7 +543,7 @@ impl Stretch {
     /// Whether one tank does not last.
     #[must_use]
     pub fn is_too_long(&self) -> bool {
-        self.burns.amount > self.usable.amount
+        self.burns > self.usable
     }
 }
 
@@ -550,9 +553,9 @@ pub struct LoadEnergy {
     /// The load.
     pub load: Id,
     /// How long it runs.
-    pub hours: Amount,
+    pub hours: Hours,
     /// Its energy.
-    pub watt_hours: Amount,
+    pub watt_hours: Energy,
 }
 
 /// The hour of greatest demand.
@@ -561,33 +564,33 @@ pub struct PeakHour {
     /// Hour of the day, 0 to 23.
     pub hour: u8,
     /// Demand of all placed loads on in that hour.
-    pub watts: Amount,
+    pub watts: Power,
 }
 
 /// Sound at the places that matter.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct NoiseAt {
     /// At the sleepers.
-    pub at_sleepers_dba: Option<Amount>,
+    pub at_sleepers_dba: Option<SoundLevel>,
     /// At the published measuring distance of 50 ft.
-    pub at_50ft_dba: Option<Amount>,
+    pub at_50ft_dba: Option<SoundLevel>,
     /// The distance, no less than exhaust needs, beyond which it is below 60 dB(A) in a free field. No
     /// limit that is measured at a fixed distance is met by it.
-    pub quiet_from: Option<Amount>,
+    pub quiet_from: Option<Length>,
     /// How much louder the set is taken to be at full load. The three figures above are for the load
     /// that its level was measured at, the two below for full load.
-    pub more_at_full_load: Option<Amount>,
+    pub more_at_full_load: Option<SoundLevel>,
     /// At the sleepers.
-    pub at_sleepers_full_dba: Option<Amount>,
+    pub at_sleepers_full_dba: Option<SoundLevel>,
     /// At 50 ft.
-    pub at_50ft_full_dba: Option<Amount>,
+    pub at_50ft_full_dba: Option<SoundLevel>,
     /// How much louder the set is taken to be at the busiest minute of this plan, at full load where
     /// nobody knows what part of its power that is. The two figures below are for it.
-    pub more_at_busiest: Option<Amount>,
+    pub more_at_busiest: Option<SoundLevel>,
     /// At the sleepers.
-    pub at_sleepers_busiest_dba: Option<Amount>,
+    pub at_sleepers_busiest_dba: Option<SoundLevel>,
     /// At 50 ft.
-    pub at_50ft_busiest_dba: Option<Amount>,
+    pub at_50ft_busiest_dba: Option<SoundLevel>,
 }
 
 /// A load as the core reckons it, so that prints need not look into the plan.
@@ -603,20 +606,20 @@ pub struct LoadFacts {
     #[serde(serialize_with = "kind_code")]
     pub kind: Answer<LoadKind>,
     /// Nominal volts at its plug.
-    pub volts: Amount,
+    pub volts: Voltage,
     /// Running power.
-    pub running_watts: Amount,
+    pub running_watts: Power,
     /// Running current, from apparent power: more than watts over volts.
-    pub running_amps: Amount,
+    pub running_amps: Current,
     /// Starting power; where only the current is known, as if at unity power factor.
-    pub starting_watts: Amount,
+    pub starting_watts: Power,
     /// Starting current.
-    pub starting_amps: Amount,
+    pub starting_amps: Current,
     /// Volt-amperes on each of its legs while it runs, and while it starts: what amps of several are added up
     /// from, rounded up once.
-    pub running_volt_amps: Amount,
+    pub running_volt_amps: ApparentPower,
     /// See [`Self::running_volt_amps`].
-    pub starting_volt_amps: Amount,
+    pub starting_volt_amps: ApparentPower,
     /// Whether it counts as running for three hours or more.
     pub continuous: bool,
 }

@@ -5,7 +5,7 @@
 
 use super::{EnergyUse, NoiseAt};
 use crate::plan::{Noise, Plan};
-use crate::quantity::{BITS, Length, Percent, SoundLevel, log2, narrow};
+use crate::quantity::{BITS, Length, SoundLevel, log2, narrow};
 use crate::tables::exhaust::AMPLE;
 use crate::tables::sound::{ALL, more_at};
 
@@ -24,29 +24,25 @@ pub(super) fn of_plan(plan: &Plan, energy: &EnergyUse) -> NoiseAt {
     let full = louder(noise, more_at(ALL, noise.load));
     let at_sleepers = |noise: Noise| {
         let distance = plan.site.sleepers_at.known();
-        distance.map(|distance| level_at(noise, *distance).into())
+        distance.map(|distance| level_at(noise, *distance))
     };
     NoiseAt {
         at_sleepers_dba: at_sleepers(noise),
-        at_50ft_dba: Some(level_at(noise, MEASURED_AT).into()),
-        quiet_from: Some(quiet_from(noise).max(AMPLE).into()),
-        more_at_full_load: Some(more_at(ALL, noise.load).into()),
+        at_50ft_dba: Some(level_at(noise, MEASURED_AT)),
+        quiet_from: Some(quiet_from(noise).max(AMPLE)),
+        more_at_full_load: Some(more_at(ALL, noise.load)),
         at_sleepers_full_dba: at_sleepers(full),
-        at_50ft_full_dba: Some(level_at(full, MEASURED_AT).into()),
-        more_at_busiest: Some(more.into()),
+        at_50ft_full_dba: Some(level_at(full, MEASURED_AT)),
+        more_at_busiest: Some(more),
         at_sleepers_busiest_dba: at_sleepers(busy),
-        at_50ft_busiest_dba: Some(level_at(busy, MEASURED_AT).into()),
+        at_50ft_busiest_dba: Some(level_at(busy, MEASURED_AT)),
     }
 }
 
 /// The sound at the busiest minute of a plan, and how much louder that is than the published level.
 /// Where nobody knows what part of its power the set gives then, all of it is taken.
 pub(super) fn busiest(noise: Noise, energy: &EnergyUse) -> (Noise, SoundLevel) {
-    let load = energy.busiest_load.as_ref();
-    let more = more_at(
-        load.map_or(ALL, super::Amount::quantity::<Percent>),
-        noise.load,
-    );
+    let more = more_at(energy.busiest_load.unwrap_or(ALL), noise.load);
     (louder(noise, more), more)
 }
 

@@ -10,7 +10,6 @@
 
 use serde::Serialize;
 
-use super::Amount;
 use crate::plan::Id;
 use crate::quantity::Resistance;
 use crate::supply::{LimitReason, NodeIx, Supply};
@@ -89,7 +88,7 @@ pub struct Continuity {
     pub whole: Sure,
     /// At most so much if it does, without the meter's own leads: half of what the cords have out
     /// and back, their ground wire being as thick as the others (common practice, no source).
-    pub ohms: Amount,
+    pub ohms: Resistance,
 }
 
 /// The tests of one receptacle.
@@ -142,7 +141,7 @@ pub(super) fn of_plan(supply: &Supply, grounding: &Grounding<'_>) -> Vec<Proof> 
                 }),
                 continuity: Continuity {
                     whole: continuity,
-                    ohms: half(supply.resistance_to(ix)).into(),
+                    ohms: half(supply.resistance_to(ix)),
                 },
                 neutral_to_ground: (shape.0.circuit() != Circuit::TwoLegs).then_some(joined),
             }
@@ -296,9 +295,9 @@ mod tests {
         assert_eq!((twist.lamps, twist.tester_button), (None, None));
         // A meter reaches every ground contact: 50 ft of 10 AWG at 1.24 ohm per 1000 ft is 62
         // milliohms one way (NFPA 70 (NEC), Chapter 9 Table 8, confirmed).
-        assert_eq!(twist.continuity.ohms.amount.to_string(), "0");
+        assert_eq!(twist.continuity.ohms, Resistance::ZERO);
         let left = proof(&[], "left").continuity;
-        assert_eq!(left.ohms.amount.to_string(), "0.062");
+        assert_eq!(left.ohms, Resistance::from_microohms(62_000));
         assert_eq!(left.whole, Sure::Yes);
     }
 

@@ -7,10 +7,9 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 
 use super::loads::{self, LoadUnit};
-use super::{Amount, Finding, Report, Signal, Stretch, Value, build, judge};
+use super::{Finding, Report, Signal, Stretch, Value, build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
-use crate::quantity::{Current, Length, Power, Quantity, Voltage, Wire};
-use crate::rules::quantity;
+use crate::quantity::{Current, Length, Power, Voltage, Wire};
 use crate::supply::drop::{Draws, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 
@@ -316,17 +315,16 @@ proptest! {
         };
         prop_assume!(together(&before) == together(&after));
         let behind = Behind::new(&plan, &before, &plan.cords[which].id);
-        let volts = |amount| quantity::<Voltage>(amount).count();
         for (one, other) in before.figures.drops.iter().zip(&after.figures.drops) {
             prop_assert_eq!(&one.at, &other.at);
-            let most = volts(&one.volts_running).max(if behind.touches(&one.at) {
-                0
+            let most = one.volts_running.max(if behind.touches(&one.at) {
+                Voltage::ZERO
             } else {
-                behind.full_heat(&one.at, &other.beside).count()
+                behind.full_heat(&one.at, &other.beside)
             });
-            prop_assert!(volts(&other.volts_running) <= most, "{}", one.at);
-            let most = volts(&one.volts_starting).max(most);
-            prop_assert!(volts(&other.volts_starting) <= most, "{}", one.at);
+            prop_assert!(other.volts_running <= most, "{}", one.at);
+            let most = one.volts_starting.max(most);
+            prop_assert!(other.volts_starting <= most, "{}", one.at);
         }
         for finding in &after.findings {
             if matches!(finding.area, "voltage" | "cord") {
@@ -360,9 +358,9 @@ proptest! {
         let energy = &report.figures.energy;
         let sets = plan.generator.sets();
         if let (Some(told), Answer::Known(rated)) = (energy.hours_per_tank, plan.generator.rated) {
-            let most = Amount::of(Power::from_milliwatts(rated.milliwatts() * sets));
-            for burn in energy.burns.iter().filter(|burn| burn.watts.amount <= most.amount) {
-                prop_assert!(burn.hours_per_tank.amount >= told.amount, "{burn:?} {told:?}");
+            let most = Power::from_milliwatts(rated.milliwatts() * sets);
+            for burn in energy.burns.iter().filter(|burn| burn.watts <= most) {
+                prop_assert!(burn.hours_per_tank >= told, "{burn:?} {told:?}");
             }
         }
         let long = energy.stretch.as_ref().is_some_and(Stretch::is_too_long);
@@ -480,7 +478,7 @@ proptest! {
                             && supply.node(place).legs.all().contains(leg)
                     });
                     let amps = set.iter().filter(here);
-                    let sum: Current = amps.map(|id| quantity(&load(id).0.running_amps)).sum();
+                    let sum: Current = amps.map(|id| load(id).0.running_amps).sum();
                     prop_assert!(
                         sum <= node.rating
                             || warned("OVER", Some(&node.id))

@@ -1,7 +1,7 @@
 //! For every part of the supply, what protects it from too much current: the proof that a reader can
 //! go through line by line.
 
-use super::{Amount, Protection};
+use super::Protection;
 use crate::plan::{Answer, Id, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
@@ -45,8 +45,8 @@ pub(super) fn protection<'a>(
         list.push(Protection {
             id: node.id.clone(),
             part,
-            rating: Some(Amount::of(node.laid_out)),
-            breaker: breaker.map(|(_, amps)| Amount::of(amps)),
+            rating: Some(node.laid_out),
+            breaker: breaker.map(|(_, amps)| amps),
             breaker_at: breaker.map(|(ix, _)| supply.node(ix).id.clone()),
             by,
         });
@@ -87,8 +87,8 @@ fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> 
     Protection {
         id: load.clone(),
         part: "appliance-cord",
-        rating: Some(Amount::of(rating)),
-        breaker: breaker.map(|(_, amps)| Amount::of(amps)),
+        rating: Some(rating),
+        breaker: breaker.map(|(_, amps)| amps),
         breaker_at: breaker.map(|(ix, _)| supply.node(ix).id.clone()),
         by,
     }

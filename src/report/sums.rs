@@ -7,7 +7,6 @@
 use super::{LoadFacts, Report};
 use crate::plan::{Id, Leg};
 use crate::quantity::{ApparentPower, Power, Ratio, narrow};
-use crate::rules::quantity;
 use crate::supply::{NodeIx, Supply};
 
 /// All of it.
@@ -115,11 +114,11 @@ struct Member<'a> {
 
 impl Member<'_> {
     fn running(&self) -> ApparentPower {
-        quantity(&self.facts.running_volt_amps)
+        self.facts.running_volt_amps
     }
 
     fn starting(&self) -> ApparentPower {
-        quantity::<ApparentPower>(&self.facts.starting_volt_amps).max(self.running())
+        self.facts.starting_volt_amps
     }
 }
 
@@ -326,7 +325,6 @@ fn terms<'a>(members: impl Iterator<Item = &'a Member<'a>>, continuous: Ratio) -
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::report::Amount;
 
     const PLANS: [&str; 3] = [
         crate::plan::demo::WEEKEND,
@@ -373,7 +371,7 @@ mod tests {
             for step in &steps {
                 let last = step.loads.last().expect("a load");
                 let peak = order.iter().find(|it| it.load == *last).expect("a step");
-                assert_eq!(Amount::of(step.watts), peak.peak_watts, "{last}");
+                assert_eq!(step.watts, peak.peak_watts, "{last}");
                 for leg in &step.legs {
                     assert!(leg.asks <= supply.peak_room(), "{last}");
                 }

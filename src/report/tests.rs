@@ -16,25 +16,25 @@ proptest! {
         let report = build(&plan);
         let figures = &report.figures;
         let usable = &figures.usable;
-        prop_assert!(usable.stranded_watts.amount >= Decimal::ZERO);
+        prop_assert!(usable.stranded_watts >= Power::ZERO);
         prop_assert_eq!(
-            usable.reachable_watts.amount + usable.stranded_watts.amount,
-            usable.rated_watts.amount
+            usable.reachable_watts + usable.stranded_watts,
+            usable.rated_watts
         );
         for limit in &figures.limits {
-            prop_assert!(limit.continuous_amps.amount <= limit.short_amps.amount);
-            prop_assert!(limit.short_amps.amount <= limit.shape.0.rating().amount());
+            prop_assert!(limit.continuous_amps <= limit.short_amps);
+            prop_assert!(limit.short_amps <= limit.shape.0.rating());
         }
         for load in &figures.loads {
-            prop_assert!(load.starting_watts.amount >= load.running_watts.amount);
-            prop_assert!(load.starting_amps.amount >= load.running_amps.amount);
+            prop_assert!(load.starting_watts >= load.running_watts);
+            prop_assert!(load.starting_amps >= load.running_amps);
             // Real power is never more than apparent power (half a watt for rounding).
-            let apparent = load.running_amps.amount * load.volts.amount;
-            prop_assert!(load.running_watts.amount <= apparent + Decimal::new(5, 1));
+            let apparent = load.running_amps.amount() * load.volts.amount();
+            prop_assert!(load.running_watts.amount() <= apparent + Decimal::new(5, 1));
         }
         for drop in &figures.drops {
-            prop_assert!(drop.volts_left.amount >= Decimal::ZERO);
-            prop_assert!(drop.volts_starting.amount >= drop.volts_running.amount);
+            prop_assert!(drop.volts_left >= Voltage::ZERO);
+            prop_assert!(drop.volts_starting >= drop.volts_running);
         }
         // Each unit is either placed or not.
         let sharing = &figures.sharing;

@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use super::drops::{Scene, Settled, share};
-use super::{Amount, Sharing, Through};
+use super::{Sharing, Through};
 use crate::plan::{Cord, Id, Plan};
 use crate::quantity::{Current, Length, Percent, Voltage, Wire};
 use crate::supply::drop::{Flow, Running, lost};
@@ -26,13 +26,13 @@ const SHARES: [Percent; 2] = [NOTED, MUCH];
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize)]
 pub struct Volts {
     /// Range A of ANSI C84.1 for 120 V: the least.
-    pub service_least: Option<Amount>,
+    pub service_least: Option<Voltage>,
     /// The most.
-    pub service_most: Option<Amount>,
+    pub service_most: Option<Voltage>,
     /// The least of range A where a thing of 120 V is plugged in.
-    pub use_least: Option<Amount>,
+    pub use_least: Option<Voltage>,
     /// The least of range B there.
-    pub use_least_b: Option<Amount>,
+    pub use_least_b: Option<Voltage>,
     /// One for each step of the start order.
     pub steps: Vec<StepVolts>,
     /// The place that loses the largest share of its volts while things run that may run together.
@@ -51,9 +51,9 @@ pub struct StepVolts {
     /// Where it is plugged in.
     pub receptacle: Id,
     /// At least so much there once it runs.
-    pub volts: Amount,
+    pub volts: Voltage,
     /// Down to so much there in the moment it starts.
-    pub dips_to: Amount,
+    pub dips_to: Voltage,
     /// At least so much at the receptacles of each box in use, in the order of the tree.
     pub boxes: Vec<Reading>,
 }
@@ -64,7 +64,7 @@ pub struct Reading {
     /// The box.
     pub at: Id,
     /// The least of its receptacles in use.
-    pub volts: Amount,
+    pub volts: Voltage,
 }
 
 /// The worst place.
@@ -79,11 +79,11 @@ pub struct Worst {
     /// The one of them that starts.
     pub starting: Option<Id>,
     /// Volts lost there.
-    pub lost: Amount,
+    pub lost: Voltage,
     /// The same as a share of nominal.
-    pub percent: Amount,
+    pub percent: Percent,
     /// Volts left there.
-    pub left: Amount,
+    pub left: Voltage,
     /// The cords on the way to it, from the generator on. Volts lost are their amps times their
     /// ohms, added up. Empty where the line cannot carry all that.
     pub cords: Vec<Through>,
@@ -95,24 +95,24 @@ pub struct Longest {
     /// The cord.
     pub cord: Id,
     /// The most that passes it of loads that may run together.
-    pub amps: Amount,
+    pub amps: Current,
     /// A gauge.
     pub wire: String,
     /// Whether that gauge carries so much at all, and is marked so at any length.
     pub carries: bool,
     /// The longest that loses 3 % of nominal, this cord alone, and is usually marked for the amps.
-    pub for_3_percent: Amount,
+    pub for_3_percent: Length,
     /// The longest that loses 5 %.
-    pub for_5_percent: Amount,
+    pub for_5_percent: Length,
 }
 
 #[must_use]
 pub(super) fn of_plan(plan: &Plan, supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Volts {
     Volts {
-        service_least: Some(SERVICE_LEAST.into()),
-        service_most: Some(SERVICE_MOST.into()),
-        use_least: Some(USE_LEAST.into()),
-        use_least_b: Some(USE_LEAST_B.into()),
+        service_least: Some(SERVICE_LEAST),
+        service_most: Some(SERVICE_MOST),
+        use_least: Some(USE_LEAST),
+        use_least_b: Some(USE_LEAST_B),
         steps: steps(supply, sharing, scene),
         worst_running: worst_running(supply, scene),
         worst_start: worst_start(supply, scene),
@@ -149,19 +149,18 @@ fn steps(supply: &Supply, sharing: &Sharing, scene: &Scene<'_>) -> Vec<StepVolts
                 .min()?;
             Some(Reading {
                 at: part.clone(),
-                volts: least.into(),
+                volts: least,
             })
         };
         steps.push(StepVolts {
             load: step.load.clone(),
             receptacle: supply.node(at).id.clone(),
-            volts: volts.into(),
+            volts,
             dips_to: if own.starts() {
                 left(supply, at, Some(&supply.nominal_flow(&starting))).min(volts)
             } else {
                 volts
-            }
-            .into(),
+            },
             boxes: boxes
                 .iter()
                 .filter_map(|(part, outlets)| read((part, outlets)))
@@ -281,9 +280,9 @@ fn told(
         receptacle: supply.node(load.at).id.clone(),
         running: scene.sets[set].iter().map(|at| id(*at)).collect(),
         starting: starts.map(id),
-        lost: gone.into(),
-        percent: super::drops::percent(gone, volts).into(),
-        left: (volts - gone).into(),
+        lost: gone,
+        percent: super::drops::percent(gone, volts),
+        left: volts - gone,
         cords: super::drops::through(supply, cords.unwrap_or_default()),
     }
 }
@@ -345,11 +344,11 @@ fn by_gauge(supply: &Supply, cord: &Cord, legs: Legs, amps: Current) -> Vec<Long
             });
             Longest {
                 cord: cord.id.clone(),
-                amps: amps.into(),
+                amps,
                 wire: wire.to_string(),
                 carries: flexible_ampacity(wire) >= amps && marked != Some(Length::ZERO),
-                for_3_percent: three.into(),
-                for_5_percent: five.into(),
+                for_3_percent: three,
+                for_5_percent: five,
             }
         })
         .collect()

@@ -9,7 +9,6 @@ use crate::report::{Assumption, EnergyUse, Value};
 use crate::tables::night::told;
 use crate::tables::sound::{ALL, more_at};
 
-use super::demand::quantity;
 use super::night::night;
 
 /// The assumptions, in the order of the plan file.
@@ -89,8 +88,7 @@ impl List {
                 if !noise.load.is_known() {
                     self.word("generator.noise.load", "assumed-quarter", "noise-load");
                 }
-                let load = energy.busiest_load.as_ref();
-                let more = more_at(load.map_or(ALL, quantity), noise.load);
+                let more = more_at(energy.busiest_load.unwrap_or(ALL), noise.load);
                 if more > SoundLevel::ZERO {
                     let field = "generator.noise.full_load";
                     self.add(field, more.into(), "noise-full-load");

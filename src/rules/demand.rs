@@ -4,8 +4,8 @@
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
 use crate::plan::{Id, Leg, Load, LoadKind, Plan, Span, Wanted};
-use crate::quantity::{ApparentPower, Current, Length, Power, Quantity, Ratio};
-use crate::report::{Amount, Figures, LoadFacts, Value};
+use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
+use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
 use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
@@ -23,17 +23,6 @@ pub(super) struct Need<'a> {
     placed: bool,
     /// Whether it has none only because of what is wrong with the gear.
     refused: bool,
-    running: Power,
-    starting: Power,
-    amps: Current,
-    starting_amps: Current,
-    apparent: ApparentPower,
-    starting_apparent: ApparentPower,
-}
-
-/// The quantity that this is the amount of.
-pub(crate) fn quantity<Q: Quantity>(amount: &Amount) -> Q {
-    amount.quantity()
 }
 
 /// A time of day, written the same in every language.
@@ -91,10 +80,12 @@ impl Need<'_> {
     pub fn by_watts(&self, supply: &Supply) -> bool {
         // Each of the two was rounded by itself.
         let rounding = Current::from_milliamps(1);
-        let amps =
-            |power| Current::of_load(power, Ratio::from_permille(1000), supply.volts) + rounding;
+        let unity = Ratio::from_permille(1000);
+        let told = |watts, amps| amps <= Current::of_load(watts, unity, supply.volts) + rounding;
+        let facts = self.facts;
         supply.node(NodeIx(0)).legs.all().len() > 1
-            || (self.amps <= amps(self.running) && self.starting_amps <= amps(self.starting))
+            || (told(facts.running_watts, facts.running_amps)
+                && told(facts.starting_watts, facts.starting_amps))
     }
 
     /// Whether it may be switched on.
@@ -111,32 +102,32 @@ impl Need<'_> {
 
     /// Running power.
     pub const fn running(&self) -> Power {
-        self.running
+        self.facts.running_watts
     }
 
     /// Power while starting; never less than running.
     pub const fn starting(&self) -> Power {
-        self.starting
+        self.facts.starting_watts
     }
 
     /// Running current.
     pub const fn amps(&self) -> Current {
-        self.amps
+        self.facts.running_amps
     }
 
     /// Volt-amperes on each leg while it runs: what is on together is added up in these.
     pub const fn apparent(&self) -> ApparentPower {
-        self.apparent
+        self.facts.running_volt_amps
     }
 
     /// The same while starting; never less than running.
     pub const fn starting_apparent(&self) -> ApparentPower {
-        self.starting_apparent
+        self.facts.starting_volt_amps
     }
 
     /// Current while starting; never less than running.
     pub const fn starting_amps(&self) -> Current {
-        self.starting_amps
+        self.facts.starting_amps
     }
 }
 
@@ -263,9 +254,6 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             let is_placed = placed.is_some();
             let mut unplaced = figures.sharing.unplaced.iter();
             let refused = unplaced.any(|it| it.load == facts.id && it.reason == "refused");
-            let running: Power = quantity(&facts.running_watts);
-            let amps: Current = quantity(&facts.running_amps);
-            let apparent: ApparentPower = quantity(&facts.running_volt_amps);
             Some(Need {
                 load,
                 facts,
@@ -274,13 +262,6 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                     .and_then(|at| supply.receptacle(at)),
                 placed: is_placed,
                 refused,
-                running,
-                starting: quantity::<Power>(&facts.starting_watts).max(running),
-                amps,
-                starting_amps: quantity::<Current>(&facts.starting_amps).max(amps),
-                apparent,
-                starting_apparent: quantity::<ApparentPower>(&facts.starting_volt_amps)
-                    .max(apparent),
             })
         })
         .collect()

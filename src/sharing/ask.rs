@@ -12,7 +12,7 @@ use super::start;
 use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 use crate::report::loads::{LoadUnit, units};
-use crate::report::{Amount, Report, Signal};
+use crate::report::{Report, Signal};
 use crate::supply::drop::{Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Verdicts;
@@ -40,11 +40,11 @@ pub struct Over {
     pub passed: Passed,
     /// What would be asked of it, on the leg that is asked most. For hours, what runs for hours
     /// counts more, by as much as the limit for hours is less.
-    pub asks: Amount,
+    pub asks: Current,
     /// What it carries.
-    pub limit: Amount,
+    pub limit: Current,
     /// The difference.
-    pub over: Amount,
+    pub over: Current,
     /// The load that asks it by starting.
     pub by: Option<Id>,
 }
@@ -57,7 +57,7 @@ pub struct Step {
     /// Where it is plugged in.
     pub at: Id,
     /// The greatest current of a leg of the set in that moment.
-    pub peak_amps: Amount,
+    pub peak_amps: Current,
 }
 
 /// What a meter shows at most at a breaker.
@@ -66,7 +66,7 @@ pub struct AtBreaker {
     /// The outlet it belongs to.
     pub breaker: Id,
     /// The current with everything on, on the leg that carries most.
-    pub amps: Amount,
+    pub amps: Current,
 }
 
 /// What a meter shows at least at a receptacle, while the set gives its nominal voltage.
@@ -75,7 +75,7 @@ pub struct AtReceptacle {
     /// The receptacle.
     pub receptacle: Id,
     /// The voltage with everything on.
-    pub volts: Amount,
+    pub volts: Voltage,
 }
 
 /// A warning beside the answer.
@@ -310,9 +310,9 @@ impl Scene<'_> {
                         at: node.id.clone(),
                         set,
                         passed,
-                        asks: self.amps(asks).into(),
-                        limit: limit.into(),
-                        over: (self.amps(asks) - limit).into(),
+                        asks: self.amps(asks),
+                        limit,
+                        over: self.amps(asks) - limit,
                         by,
                     });
                 }
@@ -350,7 +350,7 @@ impl Scene<'_> {
             }
         }
         // Worst first; a breaker, its wiring and its receptacle are one part to a person.
-        list.sort_by_key(|over| std::cmp::Reverse(over.over.amount));
+        list.sort_by_key(|over| std::cmp::Reverse(over.over));
         let mut seen: Vec<(Id, Passed)> = Vec::new();
         list.retain(|over| {
             let key = (over.at.clone(), over.passed);
@@ -442,7 +442,7 @@ impl Scene<'_> {
             steps.push(Step {
                 load: self.units[on[at].0].id.clone(),
                 at: self.supply.node(on[at].1).id.clone(),
-                peak_amps: self.amps(peak).into(),
+                peak_amps: self.amps(peak),
             });
         }
         steps
@@ -461,7 +461,7 @@ impl Scene<'_> {
                     .filter(|amps| *amps > 0)?;
                 Some(AtBreaker {
                     breaker: node.id.clone(),
-                    amps: self.amps(amps).into(),
+                    amps: self.amps(amps),
                 })
             })
             .collect()
@@ -492,7 +492,7 @@ impl Scene<'_> {
                     .min(volts);
                 AtReceptacle {
                     receptacle: self.supply.node(place).id.clone(),
-                    volts: (volts - gone).into(),
+                    volts: volts - gone,
                 }
             })
             .collect()
@@ -562,24 +562,17 @@ mod tests {
             .find(|over| over.set)
             .expect("the set is asked too much");
         assert_eq!(over.passed, Passed::Short);
-        assert_eq!(over.asks.amount.to_string(), "24.167");
-        assert_eq!(over.limit.amount.to_string(), "19.25");
-        assert_eq!(over.over.amount.to_string(), "4.917");
+        assert_eq!(over.asks, Current::from_milliamps(24_167));
+        assert_eq!(over.limit, Current::from_milliamps(19_250));
+        assert_eq!(over.over, Current::from_milliamps(4_917));
         // The kettle alone: 12.5 A at its breaker and at the one that feeds the box.
         let answer = ask(&plan, &report, &[id("kettle")], &[]);
         assert!(answer.may && answer.any_order);
-        let amps: Vec<(String, String)> = answer
-            .breakers
-            .iter()
-            .map(|it| (it.breaker.to_string(), it.amps.amount.to_string()))
-            .collect();
-        assert_eq!(
-            amps,
-            [
-                ("twist".to_owned(), "12.5".to_owned()),
-                ("box-left".to_owned(), "12.5".to_owned())
-            ]
-        );
+        let kettle = Current::from_milliamps(12_500);
+        let breakers = answer.breakers.iter();
+        let amps: Vec<(&str, Current)> =
+            breakers.map(|it| (it.breaker.as_str(), it.amps)).collect();
+        assert_eq!(amps, [("twist", kettle), ("box-left", kettle)]);
     }
 
     #[test]

@@ -544,7 +544,7 @@ impl<'a> Setting<'a> {
                 running = running + all(unit.running_apparent);
                 StartStep {
                     load: unit.id.clone(),
-                    peak_watts: Power::from_milliwatts(peak.millivolt_amps()).into(),
+                    peak_watts: Power::from_milliwatts(peak.millivolt_amps()),
                 }
             })
             .collect()

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::{DetachReason, Detached, Legs, LimitReason, Node, NodeIx, NodeKind, Supply};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Leg, Outlet, Plan, System};
-use crate::quantity::{Amount, Current, Length, Power, Quantity, Ratio, Temperature, Wire};
+use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Wire};
 use crate::tables::conductor;
 use crate::tables::shape::{Circuit, Plug, Receptacle};
 use crate::tables::{copper, derating};
@@ -118,7 +118,7 @@ impl<'a> Builder<'a> {
         if let Answer::Known(value) = answer {
             return value;
         }
-        self.assume(field, Amount::of(cautious), why);
+        self.assume(field, cautious, why);
         cautious
     }
 
@@ -226,7 +226,7 @@ impl<'a> Builder<'a> {
             return (rated, peak);
         }
         let left = derating::on_propane(rated);
-        self.assume("generator.rated_on", Amount::of(left), "rated-on");
+        self.assume("generator.rated_on", left, "rated-on");
         (left, derating::on_propane(peak))
     }
 
@@ -506,7 +506,7 @@ impl<'a> Builder<'a> {
                 Circuit::OneLeg | Circuit::TwoLegs => 2,
                 Circuit::TwoLegsNeutral => 3,
             };
-            self.assume(field("conductors"), Amount::count(bare), "cord-conductors");
+            self.assume(field("conductors"), Value::Count(bare), "cord-conductors");
         }
         let length = self.or_assume(cord.length, UNKNOWN_LENGTH, field("length"), "cord-length");
         // An adapter too short to coil needs no answer.

@@ -8,6 +8,7 @@ use fluent_bundle::FluentValue;
 use super::screen::{load_name, paragraph};
 use super::{Show, Words};
 use crate::plan::Id;
+use crate::quantity::Current;
 use crate::report::Report;
 use crate::sharing::ask::{Answer, Over, Passed};
 
@@ -137,7 +138,7 @@ impl Words {
         };
         let by = over.by.as_ref().map_or("", |by| load_name(report, by));
         let by = self.with("id-quoted", [("id", by.into())]);
-        let amps = |amount, show| FluentValue::from(self.amount(amount, show));
+        let amps = |amps: Current, show| FluentValue::from(self.amount(amps, show));
         self.with(
             match over.passed {
                 Passed::Short => "may-over-short",
@@ -147,9 +148,9 @@ impl Words {
             [
                 ("at", at.into()),
                 ("by", by.into()),
-                ("asks", amps(&over.asks, Show::Demand)),
-                ("limit", amps(&over.limit, Show::Capacity)),
-                ("over", amps(&over.over, Show::Demand)),
+                ("asks", amps(over.asks, Show::Demand)),
+                ("limit", amps(over.limit, Show::Capacity)),
+                ("over", amps(over.over, Show::Demand)),
             ],
         )
     }
@@ -170,7 +171,7 @@ impl Words {
                 [
                     ("name", load_name(report, &step.load).into()),
                     ("at", step.at.as_str().into()),
-                    ("amps", self.amount(&step.peak_amps, Show::Demand).into()),
+                    ("amps", self.amount(step.peak_amps, Show::Demand).into()),
                 ],
             );
             paragraph(out, &format!("{:>3}. ", number + 1), &text, width);
@@ -187,7 +188,7 @@ impl Words {
                 "may-meter-breaker",
                 [
                     ("breaker", reading.breaker.as_str().into()),
-                    ("amps", self.amount(&reading.amps, Show::Demand).into()),
+                    ("amps", self.amount(reading.amps, Show::Demand).into()),
                 ],
             );
             paragraph(out, "  ", &text, width);
@@ -198,12 +199,12 @@ impl Words {
                 .limits
                 .iter()
                 .find(|limit| limit.id == reading.receptacle)
-                .map(|limit| self.amount(&limit.volts, Show::Exact));
+                .map(|limit| self.amount(limit.volts, Show::Exact));
             let text = self.with(
                 "may-meter-receptacle",
                 [
                     ("receptacle", reading.receptacle.as_str().into()),
-                    ("volts", self.amount(&reading.volts, Show::Capacity).into()),
+                    ("volts", self.amount(reading.volts, Show::Capacity).into()),
                     ("nominal", nominal.unwrap_or_default().into()),
                 ],
             );

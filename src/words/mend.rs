@@ -24,12 +24,6 @@ impl Words {
             let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
             args.set("to", FluentValue::from(quoted));
         }
-        // A sentence chooses by how many.
-        if let Some(Value::Amount(sockets)) = repair.values.get("sockets")
-            && let Ok(sockets) = u32::try_from(sockets.amount)
-        {
-            args.set("sockets", FluentValue::from(sockets));
-        }
         self.format(&format!("change-{}", repair.key), &args)
     }
 

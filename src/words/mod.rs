@@ -22,10 +22,8 @@ use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
 use crate::plan::Id;
-use crate::quantity::Unit;
-use crate::report::{
-    Amount, Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values,
-};
+use crate::quantity::{Amount, Unit};
+use crate::report::{Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values};
 use crate::tables::cooling;
 use crate::tables::emergency::CALL;
 use crate::tables::exhaust::{CLEAR, STEP};
@@ -132,14 +130,8 @@ impl Words {
                 ("cooling", cooling::ENGINE_MINUTES.into()),
                 ("burn", cooling::BURN_MINUTES.into()),
                 ("call", CALL.into()),
-                (
-                    "step",
-                    numbers.amount(&Amount::of(STEP), Show::AtMost).into(),
-                ),
-                (
-                    "clear",
-                    numbers.amount(&Amount::of(CLEAR), Show::AtLeast).into(),
-                ),
+                ("step", numbers.amount(STEP.into(), Show::AtMost).into()),
+                ("clear", numbers.amount(CLEAR.into(), Show::AtLeast).into()),
             ],
             numbers,
             faults: RefCell::new(faults),
@@ -257,8 +249,8 @@ impl Words {
     }
 
     /// An amount as the reader writes it, in the reader's units.
-    pub fn amount(&self, amount: &Amount, show: Show) -> String {
-        self.numbers.amount(amount, show)
+    pub fn amount(&self, amount: impl Into<Amount>, show: Show) -> String {
+        self.numbers.amount(amount.into(), show)
     }
 
     /// A wire size as it is marked; for a metric reader with its cross-section.
@@ -275,7 +267,8 @@ impl Words {
     /// list.
     pub fn value(&self, value: &Value) -> String {
         match value {
-            Value::Amount(amount) => self.amount(amount, Show::Exact),
+            Value::Amount(amount) => self.amount(*amount, Show::Exact),
+            Value::Count(count) => count.to_string(),
             Value::Name(name) => name.clone(),
             Value::Word { word } => self.text(word),
             Value::Parts(ids) => self.quoted(ids.iter().map(Id::as_str)),
@@ -292,19 +285,21 @@ impl Words {
         })
     }
 
-    /// The same, but what is the id of a load is its name, and an amount rounds as its name asks.
-    fn named(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> String {
+    /// The same for a sentence, but what is the id of a load is its name, an amount rounds as its name asks,
+    /// and a count stays a number.
+    fn named<'a>(&self, name: &str, value: &Value, loads: &[LoadFacts]) -> FluentValue<'a> {
         match value {
-            Value::Amount(amount) => self.rounded(name, amount),
-            Value::Name(id) => name_of(id, loads).to_owned(),
-            Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()),
-            Value::Word { .. } => self.value(value),
+            Value::Amount(amount) => self.rounded(name, *amount).into(),
+            Value::Count(count) => (*count).into(),
+            Value::Name(id) => name_of(id, loads).to_owned().into(),
+            Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
+            Value::Word { .. } => self.value(value).into(),
         }
     }
 
     /// An amount by its name in a finding: what is carried is never shown as more than it is, and what is
     /// asked never as less.
-    fn rounded(&self, name: &str, amount: &Amount) -> String {
+    fn rounded(&self, name: &str, amount: Amount) -> String {
         let exact = || self.amount(amount, Show::Exact);
         // How far something is or reaches, and how far it must.
         match (name, amount.unit) {
@@ -337,13 +332,13 @@ impl Words {
             amount: rounded,
             unit: amount.unit,
         };
-        self.amount(&rounded, Show::Exact)
+        self.amount(rounded, Show::Exact)
     }
 
     fn values<'a>(&self, values: &'a Values, loads: &[LoadFacts]) -> FluentArgs<'a> {
         values
             .iter()
-            .map(|(name, value)| (*name, FluentValue::from(self.named(name, value, loads))))
+            .map(|(name, value)| (*name, self.named(name, value, loads)))
             .collect()
     }
 
@@ -353,7 +348,7 @@ impl Words {
     pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
-            args.set(*name, FluentValue::from(self.named(name, value, loads)));
+            args.set(*name, self.named(name, value, loads));
         }
         let names = names_of(&finding.about, loads);
         let first = self.quoted(names.iter().copied().take(1));
@@ -606,11 +601,11 @@ mod tests {
             ("demand", amps(4_861), "4.9\u{a0}A"),
             ("demand", amps(15_000), "15\u{a0}A"),
         ] {
-            assert_eq!(words.rounded(name, &amount), shown, "{name}");
+            assert_eq!(words.rounded(name, amount), shown, "{name}");
         }
         // What stands on the tank itself is what it is: 2 gal are 7570.8 ml.
         let size = crate::quantity::Volume::from_millilitres(7_570).into();
-        assert_eq!(words.rounded("tank", &size), "2\u{a0}gal");
+        assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
     }
 
     #[test]

@@ -7,8 +7,7 @@ use rust_decimal::{Decimal, RoundingStrategy};
 
 use unic_langid::LanguageIdentifier;
 
-use crate::quantity::{Unit, Wire};
-use crate::report::Amount;
+use crate::quantity::{Amount, Unit, Wire};
 use crate::tables::conductor::CONDUCTORS;
 
 /// As all that is carried is rounded.
@@ -96,7 +95,7 @@ impl Numbers {
             .unwrap_or('.')
     }
 
-    pub(super) fn amount(&self, amount: &Amount, show: Show) -> String {
+    pub(super) fn amount(&self, amount: Amount, show: Show) -> String {
         let (number, unit) = self.in_reader_units(amount);
         let places = places(unit, show);
         let strategy = match show {
@@ -145,7 +144,7 @@ impl Numbers {
         }
     }
 
-    fn in_reader_units(&self, amount: &Amount) -> (Decimal, &'static str) {
+    fn in_reader_units(&self, amount: Amount) -> (Decimal, &'static str) {
         let customary = self.units == Units::Customary;
         let number = amount.amount;
         match amount.unit {
@@ -233,7 +232,7 @@ mod tests {
                 amount: Decimal::new(23095, 1),
                 unit: Unit::Watt,
             };
-            assert_eq!(numbers.amount(&watts, Show::Exact), shown, "{tag}");
+            assert_eq!(numbers.amount(watts, Show::Exact), shown, "{tag}");
             let mark = if shown.contains(",5") { ',' } else { '.' };
             assert_eq!(numbers.decimal_mark(), mark, "{tag}");
         }
@@ -255,7 +254,7 @@ mod tests {
                 amount: Decimal::new(milliamps, 3),
                 unit: Unit::Ampere,
             };
-            assert_eq!(numbers.amount(&amount, show), shown, "{milliamps} mA");
+            assert_eq!(numbers.amount(amount, show), shown, "{milliamps} mA");
         }
     }
 
@@ -281,20 +280,20 @@ mod tests {
             (1_219, Show::AtLeast, "4\u{a0}ft"),
         ] {
             assert_eq!(
-                feet.amount(&metre(millimetres), show),
+                feet.amount(metre(millimetres), show),
                 shown,
                 "{millimetres} mm"
             );
         }
         let metres = Numbers::new("de-DE", Units::Metric);
         for (show, shown) in [(Show::AtMost, "6,09\u{a0}m"), (Show::AtLeast, "6,1\u{a0}m")] {
-            assert_eq!(metres.amount(&metre(6_096), show), shown);
+            assert_eq!(metres.amount(metre(6_096), show), shown);
         }
         // Next to every length, in whole millimetres, that may be asked for.
         for numbers in [feet, metres] {
             for must in 500..9_000 {
-                let wanted = numbers.amount(&metre(must), Show::AtLeast);
-                let short = numbers.amount(&metre(must - 1), Show::AtMost);
+                let wanted = numbers.amount(metre(must), Show::AtLeast);
+                let short = numbers.amount(metre(must - 1), Show::AtMost);
                 assert_ne!(short, wanted, "{must} mm");
             }
         }

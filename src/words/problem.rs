@@ -324,8 +324,8 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
         } => {
             set("key", key);
             set("found", found);
-            set("least", &words.amount(least, Show::Exact));
-            set("most", &words.amount(most, Show::Exact));
+            set("least", &words.amount(*least, Show::Exact));
+            set("most", &words.amount(*most, Show::Exact));
         }
         ProblemKind::WireSize { found }
         | ProblemKind::MotorCode { found }
@@ -432,8 +432,8 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
         } => {
             set("key", key);
             set("other", other);
-            set("found", &words.amount(found, Show::Exact));
-            set("least", &words.amount(least, Show::Exact));
+            set("found", &words.amount(*found, Show::Exact));
+            set("least", &words.amount(*least, Show::Exact));
         }
         ProblemKind::TwoDraws { first, second } => {
             set("first", first);
@@ -490,7 +490,7 @@ mod tests {
 
     use super::*;
     use crate::plan::{Id, Syntax, Type};
-    use crate::report::Amount;
+    use crate::quantity::Amount;
 
     /// Every kind there is, with and without a guess at what was meant.
     #[allow(clippy::too_many_lines)]

@@ -7,6 +7,7 @@ use fluent_bundle::FluentValue;
 
 use super::{Show, Words};
 use crate::plan::Id;
+use crate::quantity::{Current, Power};
 use crate::report::{Admits, Limit, Report, SetBy, Signal, Trouble};
 
 /// Colour is an aid only: the signal word is always there.
@@ -149,7 +150,7 @@ impl Words {
                 .map(|limit| limit.id.as_str())
                 .collect::<Vec<_>>()
                 .join(", ");
-            let amps = |amount| FluentValue::from(self.amount(amount, Show::Capacity));
+            let amps = |amps: Current| FluentValue::from(self.amount(amps, Show::Capacity));
             let set_by = |by: &SetBy| {
                 let reason = self.text(&format!("reason-{}", by.reason.code()));
                 // Of its own rating it need not be named again.
@@ -187,9 +188,9 @@ impl Words {
                         "check-limit-two"
                     },
                     [
-                        ("long", amps(&limit.continuous_amps)),
+                        ("long", amps(limit.continuous_amps)),
                         ("long_by", set_by(&limit.continuous_set_by)),
-                        ("short", amps(&limit.short_amps)),
+                        ("short", amps(limit.short_amps)),
                         ("short_by", set_by(&limit.set_by)),
                     ],
                 ),
@@ -274,7 +275,7 @@ impl Words {
         };
         let usable = &report.figures.usable;
         let power = self.with(
-            if usable.stranded_watts.amount.is_zero() {
+            if usable.stranded_watts == Power::ZERO {
                 "summary-usable"
             } else {
                 "summary-stranded"
@@ -282,11 +283,11 @@ impl Words {
             [
                 (
                     "rated",
-                    self.amount(&usable.rated_watts, Show::Capacity).into(),
+                    self.amount(usable.rated_watts, Show::Capacity).into(),
                 ),
                 (
                     "reachable",
-                    self.amount(&usable.reachable_watts, Show::Capacity).into(),
+                    self.amount(usable.reachable_watts, Show::Capacity).into(),
                 ),
             ],
         );

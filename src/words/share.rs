@@ -36,7 +36,7 @@ impl Words {
         if !sharing.start_order.is_empty() && sharing.start.verdict != StartVerdict::AnyOrder {
             paragraph(&mut out, "", &self.text("share-start"), width);
             for (number, (names, last)) in (1..).zip(self.start_steps(report)) {
-                let peak = self.amount(&last.peak_watts, Show::Demand);
+                let peak = self.amount(last.peak_watts, Show::Demand);
                 let args = [("name", names.into()), ("peak", peak.into())];
                 let text = self.with("share-start-step", args);
                 paragraph(&mut out, &format!("  {number}. "), &text, width);

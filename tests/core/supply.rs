@@ -1,7 +1,7 @@
 //! The limit at each receptacle, by plans as people write them: each trap with a near miss.
 
 use tallywatt::plan::{self, Answer, Id, Plan};
-use tallywatt::quantity::Current;
+use tallywatt::quantity::{Current, Quantity as _};
 use tallywatt::report::{self, Limit, Report};
 use tallywatt::supply::{DetachReason, LimitReason, Supply};
 
@@ -70,8 +70,8 @@ fn limit(report: &Report, id: &str) -> Limit {
 fn amps(text: &str, id: &str) -> (String, String, LimitReason) {
     let limit = limit(&report::build(&plan(text)), id);
     (
-        limit.short_amps.amount.to_string(),
-        limit.continuous_amps.amount.to_string(),
+        limit.short_amps.amount().to_string(),
+        limit.continuous_amps.amount().to_string(),
         limit.set_by.reason,
     )
 }
@@ -135,7 +135,7 @@ fn a_breaker_that_trips_early() {
     is(&amps(&late, "front"), "20", "16", LimitReason::Breaker);
     // What is marked on the label is still 20 A.
     let marked = limit(&report::build(&plan(&early)), "front").marked_amps;
-    assert_eq!(marked.amount.to_string(), "20");
+    assert_eq!(marked.amount().to_string(), "20");
 }
 
 #[test]
@@ -188,7 +188,7 @@ fn every_end_of_a_cord_is_behind_one_cord() {
     assert!(parents.iter().all(|parent| *parent == parents[0]));
     // The 15 A plug limits all three together; the 20 A breaker does not know.
     let limit = limit(&report::build(&plan(&text)), "three.2");
-    assert_eq!(limit.short_amps.amount.to_string(), "15");
+    assert_eq!(limit.short_amps.amount().to_string(), "15");
     assert!(!limit.set_by.enforced);
     let path: Vec<&str> = limit.path.iter().map(Id::as_str).collect();
     assert_eq!(path, ["front", "three", "three.2"]);
@@ -391,25 +391,28 @@ fn one_leg_of_two_is_half_the_power() {
     let report = report::build(&plan(&text));
     // 4800 W: 2400 W a leg, 20 A.
     let whole = limit(&report, "big");
-    assert_eq!(whole.volts.amount.to_string(), "240");
-    assert_eq!(whole.short_amps.amount.to_string(), "20");
-    assert_eq!(whole.short_watts.amount.to_string(), "4800");
+    assert_eq!(whole.volts.amount().to_string(), "240");
+    assert_eq!(whole.short_amps.amount().to_string(), "20");
+    assert_eq!(whole.short_watts.amount().to_string(), "4800");
     assert_eq!(whole.set_by.reason, LimitReason::RatedPower);
     let half = limit(&report, "adapter");
-    assert_eq!(half.volts.amount.to_string(), "120");
-    assert_eq!(half.short_watts.amount.to_string(), "2400");
+    assert_eq!(half.volts.amount().to_string(), "120");
+    assert_eq!(half.short_watts.amount().to_string(), "2400");
     assert_eq!(half.set_by.reason, LimitReason::OneLeg);
     // The other leg is stranded.
     let usable = &report.figures.usable;
-    assert_eq!(usable.reachable_watts.amount.to_string(), "2400");
-    assert_eq!(usable.stranded_watts.amount.to_string(), "2400");
+    assert_eq!(usable.reachable_watts.amount().to_string(), "2400");
+    assert_eq!(usable.stranded_watts.amount().to_string(), "2400");
     assert!(assumed(&text).contains(&"cord.adapter.leg leg".to_owned()));
     // A cord that keeps both legs and their neutral reaches all of it.
     let both = text
         .replace("ends = [\"5-20R\"]", "ends = [\"L14-30R\"]")
         .replace("conductors = 3", "conductors = 4");
     let report = report::build(&plan(&both));
-    assert_eq!(report.figures.usable.stranded_watts.amount.to_string(), "0");
+    assert_eq!(
+        report.figures.usable.stranded_watts.amount().to_string(),
+        "0"
+    );
 }
 
 #[test]
@@ -424,7 +427,7 @@ fn legs_of_outlets() {
     );
     let reach = |text: &str| {
         let usable = report::build(&plan(text)).figures.usable;
-        usable.reachable_watts.amount.to_string()
+        usable.reachable_watts.amount().to_string()
     };
     assert_eq!(reach(&known), "4800");
     // Nobody knows: both on leg A, the least they can have.
@@ -493,7 +496,7 @@ fn branches_may_add_up_to_more_than_the_feed() {
     );
     // And what can be reached is the feed's.
     let usable = report::build(&plan(&text)).figures.usable;
-    assert_eq!(usable.reachable_watts.amount.to_string(), "3600");
+    assert_eq!(usable.reachable_watts.amount().to_string(), "3600");
 }
 
 #[test]
@@ -599,9 +602,9 @@ fn drop_of(load: &str) -> (String, String, String) {
         panic!("{:?}", report.figures.drops)
     };
     (
-        drop.volts_running.amount.to_string(),
-        drop.volts_starting.amount.to_string(),
-        drop.percent_running.amount.to_string(),
+        drop.volts_running.amount().to_string(),
+        drop.volts_starting.amount().to_string(),
+        drop.percent_running.amount().to_string(),
     )
 }
 
@@ -647,15 +650,15 @@ fn fuel_and_noise_of_a_plan() {
     // more: 0.252083.
     let energy = figures.energy;
     assert_eq!(
-        energy.watt_hours_per_day.unwrap().amount.to_string(),
+        energy.watt_hours_per_day.unwrap().amount().to_string(),
         "3125"
     );
-    assert_eq!(energy.hours_per_tank.unwrap().amount.to_string(), "3.966");
+    assert_eq!(energy.hours_per_tank.unwrap().amount().to_string(), "3.966");
     // 4 L x 2.5 x 0.252083 = 2.52083 L, rounded up.
-    assert_eq!(energy.fuel_per_day.unwrap().amount.to_string(), "2.521");
+    assert_eq!(energy.fuel_per_day.unwrap().amount().to_string(), "2.521");
     assert_eq!(energy.peak_hour.unwrap().hour, 6);
     // 12.04 dB from 20 to 80 ft (a table of the audio trade): 59.96 dB(A).
-    let level = figures.noise.at_sleepers_dba.unwrap().amount.to_string();
+    let level = figures.noise.at_sleepers_dba.unwrap().amount().to_string();
     assert!(level.starts_with("59.9"), "{level}");
 }
 
@@ -697,8 +700,8 @@ fn power_that_the_outlets_in_use_cannot_reach() {
         );
         let usable = report::build(&plan(&text)).figures.usable;
         (
-            usable.reachable_watts.amount.to_string(),
-            usable.stranded_watts.amount.to_string(),
+            usable.reachable_watts.amount().to_string(),
+            usable.stranded_watts.amount().to_string(),
         )
     };
     let is = |found: (String, String), reachable: &str, stranded: &str| {
@@ -728,7 +731,7 @@ fn a_plate_nobody_has_read_is_the_smallest_set() {
     let known = tallywatt::report::build(&tallywatt::plan::read(text).expect("a plan"));
     let text = text.replacen("rated = \"2800 W\"", "rated = \"unknown\"", 1);
     let unknown = tallywatt::report::build(&tallywatt::plan::read(&text).expect("a plan"));
-    assert!(unknown.figures.usable.rated_watts.amount < known.figures.usable.rated_watts.amount);
+    assert!(unknown.figures.usable.rated_watts < known.figures.usable.rated_watts);
     // Not known, so said: and no running time can be promised from shares of an unknown load.
     assert!(
         unknown
@@ -752,11 +755,11 @@ fn an_unknown_voltage_gives_each_outlet_half() {
             .limits
             .iter()
             .find(|limit| limit.id.as_str() == "twist");
-        twist.expect("it is fed").short_amps.amount
+        twist.expect("it is fed").short_amps
     };
     // The set's 2310 W at 120 V, and half of them.
-    assert_eq!(amps(&known).to_string(), "19.25");
-    assert_eq!(amps(&unknown).to_string(), "9.625");
+    assert_eq!(amps(&known), Current::from_milliamps(19_250));
+    assert_eq!(amps(&unknown), Current::from_milliamps(9_625));
     assert!(
         unknown
             .figures

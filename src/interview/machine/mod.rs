@@ -10,8 +10,7 @@ use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
 use super::value::Value;
 use crate::interview::build;
 use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, bounds};
-use crate::quantity::{Current, Length};
-use crate::report::Amount;
+use crate::quantity::{Amount, Current, Length};
 use crate::tables::occasions;
 
 /// What the user did.

@@ -9,7 +9,7 @@ use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Amount, Limit, Signal};
+use crate::report::{Limit, Signal};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -161,7 +161,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .into_iter()
             .map(|(name, last)| Step {
                 name,
-                peak: context.demand(&last.peak_watts),
+                peak: context.demand(last.peak_watts),
                 meter: volts::reading(context, &last.load),
             })
             .collect(),
@@ -285,7 +285,7 @@ impl<'a> Tree<'a> {
         let limits = &context.report.figures.limits;
         let usable = |limit: &&Limit| context.report.usable(&limit.id);
         let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
-        let tightest = |limit: &&Limit| limit.continuous_amps.amount;
+        let tightest = |limit: &&Limit| limit.continuous_amps;
         let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();
         if in_use.iter().any(used) {
             in_use.retain(used);
@@ -313,8 +313,8 @@ impl<'a> Tree<'a> {
             detail: self.context.say(
                 "generator-headline",
                 &[
-                    ("rated", &self.context.capacity(&usable.rated_watts)),
-                    ("peak", &self.context.capacity(&usable.peak_watts)),
+                    ("rated", &self.context.capacity(usable.rated_watts)),
+                    ("peak", &self.context.capacity(usable.peak_watts)),
                 ],
             ),
             ..Row::default()
@@ -350,8 +350,8 @@ impl<'a> Tree<'a> {
     fn with_limit(&self, mut row: Row, limit: Option<&Limit>) -> Row {
         let context = &self.context;
         if let Some(limit) = limit.filter(|limit| context.report.usable(&limit.id)) {
-            row.long = Some(context.capacity(&limit.continuous_amps));
-            row.short = Some(context.capacity(&limit.short_amps));
+            row.long = Some(context.capacity(limit.continuous_amps));
+            row.short = Some(context.capacity(limit.short_amps));
             row.unwatched = context.unwatched_briefly(&limit.set_by, &limit.acts);
             if limit.gfci {
                 row.detail = context.say("with-gfci", &[("facts", &row.detail)]);
@@ -373,7 +373,7 @@ impl<'a> Tree<'a> {
         let mut row = self.row(kind, &outlet.id, rails);
         row.face = Some(outlet.shape.to_string());
         let shape = outlet.shape.to_string();
-        let amps = |amps: Current| self.context.capacity(&Amount::of(amps));
+        let amps = |amps: Current| self.context.capacity(amps);
         row.detail = match (outlet.breaker, outlet.trips_at) {
             (Answer::Known(marked), Some(seen)) if seen < marked => self.context.say(
                 "outlet-facts-early",
@@ -472,8 +472,8 @@ impl<'a> Tree<'a> {
         let context = &self.context;
         let usable = context.report.usable(id);
         if let Some(limit) = context.feed_limit(id).filter(|_| usable) {
-            row.long = Some(context.capacity(&Amount::of(limit.continuous)));
-            row.short = Some(context.capacity(&Amount::of(limit.short)));
+            row.long = Some(context.capacity(limit.continuous));
+            row.short = Some(context.capacity(limit.short));
             let (set_by, acts) = context.feed_acts(&limit);
             row.unwatched = context.unwatched_briefly(&set_by, &acts);
         }

@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
-use crate::quantity::{Current, Wire};
-use crate::report::{Acts, Amount, Assumption, Limit, Report, ShockState};
+use crate::quantity::{Amount, Current, Power, Wire};
+use crate::report::{Acts, Assumption, Limit, Report, ShockState};
 use crate::supply::{self, Governing, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
@@ -277,7 +277,7 @@ fn socket(
         id: id.to_string(),
         alt: context.say("face-alt", &[("shape", &shape)]),
         shape,
-        volts: context.capacity(&limit.volts),
+        volts: context.capacity(limit.volts),
         long: long(context, limit),
         short: short(context, limit),
         leg: leg(context, limit),
@@ -302,8 +302,8 @@ fn socket(
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
     flow(
         context,
-        &limit.continuous_amps,
-        Some(&limit.continuous_watts),
+        limit.continuous_amps,
+        Some(limit.continuous_watts),
         "for-hours",
     )
 }
@@ -311,8 +311,8 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
 fn short(context: &Context<'_>, limit: &Limit) -> Flow {
     flow(
         context,
-        &limit.short_amps,
-        Some(&limit.short_watts),
+        limit.short_amps,
+        Some(limit.short_watts),
         "for-short",
     )
 }
@@ -332,7 +332,7 @@ fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
         [Leg::B] => context.say("leg", &[("leg", "B")]),
         _ => context.say(
             "leg-each",
-            &[("amps", &context.capacity(&limit.continuous_amps))],
+            &[("amps", &context.capacity(limit.continuous_amps))],
         ),
     })
 }
@@ -349,10 +349,15 @@ fn shock(context: &Context<'_>, limit: &Limit) -> String {
     }
 }
 
-fn flow(context: &Context<'_>, first: &Amount, second: Option<&Amount>, how_long: &str) -> Flow {
+fn flow(
+    context: &Context<'_>,
+    first: impl Into<Amount>,
+    watts: Option<Power>,
+    how_long: &str,
+) -> Flow {
     Flow {
         amps: context.capacity(first),
-        watts: second.map(|amount| context.capacity(amount)),
+        watts: watts.map(|watts| context.capacity(watts)),
         how_long: context.say(how_long, &[]),
     }
 }
@@ -364,7 +369,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
         .filter_map(|outlet| {
             let limit = context.limit(&outlet.id)?;
             let shape = outlet.shape.to_string();
-            let amps = context.capacity(&limit.continuous_amps);
+            let amps = context.capacity(limit.continuous_amps);
             Some(Own {
                 id: outlet.id.to_string(),
                 alt: context.say("face-alt", &[("shape", &shape)]),
@@ -418,7 +423,7 @@ fn shared(
             shares.push(Share {
                 sentence: sentences.join(" "),
                 brief: brief(
-                    &context.capacity(&limit.continuous_amps),
+                    &context.capacity(limit.continuous_amps),
                     &context.words.list(&all),
                 ),
                 enforced: trips(limit),
@@ -427,7 +432,7 @@ fn shared(
     }
     shares.extend(owner.and_then(|owner| {
         let (count, feed) = short_of(context, &limit.id, owner)?;
-        let amps = context.capacity(&Amount::of(feed.continuous));
+        let amps = context.capacity(feed.continuous);
         let key = if outlet.is_some() {
             "shared-box"
         } else {
@@ -515,23 +520,23 @@ fn generator(context: &Context<'_>) -> Part {
         (context.say("refuel", &[]), context.say("refuel-value", &[])),
     ];
     if !set.rated.is_known() {
-        let taken = context.exactly(crate::supply::UNKNOWN_RATED);
+        let taken = context.exact(crate::supply::UNKNOWN_RATED);
         let value = context.say("rated-guessed-value", &[("taken", &taken)]);
         facts.insert(1, (context.say("rated-guessed", &[]), value));
     }
-    if usable.stranded_watts.amount > rust_decimal::Decimal::ZERO {
+    if usable.stranded_watts > Power::ZERO {
         facts.push((
             context.say("reachable", &[]),
             context.say(
                 "reachable-value",
                 &[
-                    ("reachable", &context.capacity(&usable.reachable_watts)),
-                    ("rated", &context.capacity(&usable.rated_watts)),
+                    ("reachable", &context.capacity(usable.reachable_watts)),
+                    ("rated", &context.capacity(usable.rated_watts)),
                 ],
             ),
         ));
     }
-    if let Some(hours) = &context.report.figures.energy.hours_per_tank {
+    if let Some(hours) = context.report.figures.energy.hours_per_tank {
         let hours = context.capacity(hours);
         let by = context.report.figures.energy.busiest_by.as_ref();
         let value = by.map_or_else(
@@ -546,8 +551,8 @@ fn generator(context: &Context<'_>) -> Part {
     Part {
         id: set.name.clone(),
         brief: Some(context.say("air-brief", &context.people_distances().each())),
-        long: Some(flow(context, &usable.rated_watts, None, "all-for-hours")),
-        short: Some(flow(context, &usable.peak_watts, None, "for-seconds")),
+        long: Some(flow(context, usable.rated_watts, None, "all-for-hours")),
+        short: Some(flow(context, usable.peak_watts, None, "for-seconds")),
         trips: true,
         outlets: own(context, &set.outlets),
         facts,
@@ -589,7 +594,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             ..part
         }
     } else if let Some(limit) = context.feed_limit(&cord.id) {
-        let all = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
+        let all = |current: Current, how_long| flow(context, current, None, how_long);
         let (set_by, acts) = context.feed_acts(&limit);
         Part {
             long: Some(all(limit.continuous, "all-for-hours")),
@@ -621,7 +626,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
             "plug-into-shared",
             &[
                 ("at", from.as_str()),
-                ("amps", &context.capacity(&limit.continuous_amps)),
+                ("amps", &context.capacity(limit.continuous_amps)),
                 (
                     "others",
                     &context
@@ -680,7 +685,7 @@ pub(super) fn cord_facts(
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let limit = context.feed_limit(&part.id);
-    let flow = |current: Current, how_long| flow(context, &Amount::of(current), None, how_long);
+    let flow = |current: Current, how_long| flow(context, current, None, how_long);
     Part {
         id: part.id.to_string(),
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),

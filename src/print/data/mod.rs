@@ -19,8 +19,8 @@ use serde::Serialize;
 
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
-use crate::quantity::{Length, Quantity};
-use crate::report::{self, Acts, Admits, Amount, Limit, LoadFacts, Report, SetBy, Signal};
+use crate::quantity::{Amount, Length};
+use crate::report::{self, Acts, Admits, Limit, LoadFacts, Report, SetBy, Signal};
 use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::{AMPLE, LEAST};
@@ -225,32 +225,27 @@ impl<'a> Context<'a> {
     }
 
     /// What a thing can carry.
-    fn capacity(&self, amount: &Amount) -> String {
+    fn capacity(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Capacity)
     }
 
     /// A figure to its last digit.
-    fn exact(&self, amount: &Amount) -> String {
+    fn exact(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Exact)
-    }
-
-    /// The same of a quantity.
-    fn exactly(&self, quantity: impl Quantity) -> String {
-        self.exact(&Amount::of(quantity))
     }
 
     /// A length or distance as it is.
     fn at_most(&self, length: Length) -> String {
-        self.words.amount(&Amount::of(length), Show::AtMost)
+        self.words.amount(length, Show::AtMost)
     }
 
     /// A distance as it must be.
     fn at_least(&self, length: Length) -> String {
-        self.words.amount(&Amount::of(length), Show::AtLeast)
+        self.words.amount(length, Show::AtLeast)
     }
 
     /// What a thing asks.
-    fn demand(&self, amount: &Amount) -> String {
+    fn demand(&self, amount: impl Into<Amount>) -> String {
         self.words.amount(amount, Show::Demand)
     }
 
@@ -313,9 +308,9 @@ impl<'a> Context<'a> {
         self.say(
             "set-by-two",
             &[
-                ("long", &self.capacity(&limit.continuous_amps)),
+                ("long", &self.capacity(limit.continuous_amps)),
                 ("hours", &self.set_by(&limit.continuous_set_by)),
-                ("short", &self.capacity(&limit.short_amps)),
+                ("short", &self.capacity(limit.short_amps)),
                 ("past", &past),
             ],
         )
@@ -332,7 +327,7 @@ impl<'a> Context<'a> {
             Acts::AtLimit { .. } => None,
             _ if of_source => None,
             Acts::Above { amps, .. } => {
-                Some(self.say("nothing-below", &[("amps", &self.capacity(amps))]))
+                Some(self.say("nothing-below", &[("amps", &self.capacity(*amps))]))
             }
             Acts::Never => Some(self.say("nothing-trips", &[])),
         }
@@ -343,7 +338,7 @@ impl<'a> Context<'a> {
         self.unwatched(set_by, acts)?;
         Some(match acts {
             Acts::Above { amps, .. } => {
-                self.say("no-breaker-below", &[("amps", &self.capacity(amps))])
+                self.say("no-breaker-below", &[("amps", &self.capacity(*amps))])
             }
             _ => self.say("no-breaker", &[]),
         })
@@ -402,7 +397,7 @@ impl<'a> Context<'a> {
                 reason.code(),
                 if guessed { "-guessed" } else { "" }
             ),
-            &[("id", id.as_str()), ("air", &self.exactly(self.supply.air))],
+            &[("id", id.as_str()), ("air", &self.exact(self.supply.air))],
         )
     }
 

@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use super::Context;
 use crate::quantity::{Length, Quantity, SoundLevel, Voltage};
-use crate::report::{Amount, Farther, Place};
+use crate::report::{Farther, Place};
 use crate::tables::volts::{MUCH, NOTED};
 use crate::words::Units;
 
@@ -70,7 +70,7 @@ pub(super) fn data(context: &Context<'_>) -> Option<Plot> {
         .chain([here])
         .collect();
     places.sort_by_key(|place| place.length);
-    let long = |length: Length| context.demand(&Amount::of(length));
+    let long = |length: Length| context.demand(length);
     let load = context.load_name(farther.load);
     let cord = farther.cord.as_str();
     let mut curves = vec![volts(context, &farther, &places, &here, &load)];
@@ -126,10 +126,10 @@ fn volts(
         Voltage::from_millivolts(i64::try_from(left).unwrap_or_default())
     };
     let bounds = [NOTED, MUCH].map(|lost| {
-        let percent = context.exactly(lost);
+        let percent = context.exact(lost);
         Bound {
             at: place(share(lost)),
-            text: context.capacity(&Amount::of(share(lost))),
+            text: context.capacity(share(lost)),
             name: context.say("plot-lost", &[("percent", &percent)]),
         }
     });
@@ -141,7 +141,7 @@ fn volts(
     let low = Voltage::from_millivolts((low.millivolts() - 1000).div_euclid(1000) * 1000);
     let mark = |volts: Voltage| Mark {
         at: place(volts),
-        text: context.capacity(&Amount::of(volts)),
+        text: context.capacity(volts),
     };
     Curve {
         title: context.say("plot-volts", &[("load", load)]),
@@ -172,7 +172,7 @@ fn noise(context: &Context<'_>, places: &[Place], here: &Place) -> Option<Curve>
     let ends = [whole(levels().min()?, -6), whole(levels().max()?, 3)];
     let mark = |level: SoundLevel| Mark {
         at: place(level),
-        text: context.demand(&Amount::of(level)),
+        text: context.demand(level),
     };
     Some(Curve {
         title: context.say("plot-noise", &[]),

@@ -4,7 +4,7 @@
 use super::Context;
 use super::worksheet::{Section, Sheet};
 use crate::plan::{Answer, Id};
-use crate::quantity::Current;
+use crate::quantity::{Current, Resistance};
 use crate::report::{Button, Continuity, Lamp, Proof, Reads, Sure};
 use crate::rules;
 use crate::tables::gfci;
@@ -60,11 +60,11 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
     };
     let say = |key: &str, which: &str| context.say(&format!("{key}-{which}"), &[]);
     let ground = |proof: &Proof| {
-        let Continuity { whole, ohms } = &proof.continuity;
-        let key = if ohms.amount.is_zero() && *whole == Sure::Yes {
+        let Continuity { whole, ohms } = proof.continuity;
+        let key = if ohms == Resistance::ZERO && whole == Sure::Yes {
             "here"
         } else {
-            sure_key(*whole)
+            sure_key(whole)
         };
         let ohms = context.exact(ohms);
         context.say(&format!("meter-ground-{key}"), &[("ohms", &ohms)])

@@ -4,8 +4,8 @@
 use super::Context;
 use super::worksheet::{Cell, Section, Sheet, ohms_column, ohms_per_thousand};
 use crate::plan::Id;
-use crate::quantity::Wire;
-use crate::report::{Amount, Longest, StepVolts, Through, Worst};
+use crate::quantity::{Length, Voltage, Wire};
+use crate::report::{Longest, StepVolts, Through, Worst};
 use crate::tables::copper::COPPER;
 use crate::tables::volts::RANGE_A;
 
@@ -14,7 +14,7 @@ pub(super) fn amps_times_ohms(context: &Context<'_>, cords: &[Through]) -> Strin
     let terms: Vec<String> = cords
         .iter()
         .map(|through| {
-            let (amps, ohms) = (context.exact(&through.amps), context.exact(&through.ohms));
+            let (amps, ohms) = (context.exact(through.amps), context.exact(through.ohms));
             format!("{amps}\u{a0}×\u{a0}{ohms}")
         })
         .collect();
@@ -32,13 +32,13 @@ pub(super) fn steps(sheet: &Sheet<'_>) -> Section {
         let boxes: Vec<String> = step
             .boxes
             .iter()
-            .map(|reading| format!("{} {}", reading.at, context.capacity(&reading.volts)))
+            .map(|reading| format!("{} {}", reading.at, context.capacity(reading.volts)))
             .collect();
         vec![
             context.load_name(&step.load),
             step.receptacle.to_string(),
-            context.capacity(&step.dips_to),
-            context.capacity(&step.volts),
+            context.capacity(step.dips_to),
+            context.capacity(step.volts),
             boxes.join(", "),
         ]
     });
@@ -79,9 +79,9 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
             context.load_names(running).join(", "),
             worst.receptacle.to_string(),
             amps_times_ohms(context, &worst.cords),
-            context.exact(&worst.lost),
-            context.exact(&worst.percent),
-            context.exact(&worst.left),
+            context.exact(worst.lost),
+            context.exact(worst.percent),
+            context.exact(worst.left),
         ]
     };
     let rows = [
@@ -92,11 +92,7 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
         .into_iter()
         .filter_map(|(key, worst)| Some(row(key, worst.as_ref()?)))
         .collect::<Vec<Vec<String>>>();
-    let range = |amount: &Option<Amount>| {
-        amount
-            .as_ref()
-            .map_or_else(String::new, |it| context.exact(it))
-    };
+    let range = |volts: Option<Voltage>| volts.map_or_else(String::new, |it| context.exact(it));
     sheet.section(
         "worst",
         vec![
@@ -105,8 +101,8 @@ pub(super) fn worst(sheet: &Sheet<'_>) -> Section {
             context.say(
                 "ws-worst-range",
                 &[
-                    ("least", &range(&volts.service_least)),
-                    ("most", &range(&volts.service_most)),
+                    ("least", &range(volts.service_least)),
+                    ("most", &range(volts.service_most)),
                 ],
             ),
         ],
@@ -137,16 +133,16 @@ const SOLD: [Wire; 5] = [
 /// passes the cord.
 pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
     let context = sheet.context;
-    let long = |amount: &Amount| Cell::from(context.capacity(amount));
+    let long = |length: Length| Cell::from(context.capacity(length));
     let row = |of: &Longest| -> Option<Vec<Cell>> {
         let wire = SOLD.iter().find(|wire| wire.to_string() == of.wire)?;
         Some(vec![
             of.cord.to_string().into(),
-            context.exact(&of.amps).into(),
+            context.exact(of.amps).into(),
             of.wire.clone().into(),
             ohms_per_thousand(sheet, *wire),
-            long(&of.for_3_percent),
-            long(&of.for_5_percent),
+            long(of.for_3_percent),
+            long(of.for_5_percent),
         ])
     };
     let longest = context.report.figures.volts.longest.iter();
@@ -180,8 +176,8 @@ pub(super) fn reading(context: &Context<'_>, load: &Id) -> Option<String> {
         .iter()
         .rfind(|reading| path.contains(&reading.at));
     let (at, volts) = match on_the_way {
-        Some(reading) => (&reading.at, &reading.volts),
-        None if context.plan.boxes.is_empty() => (&step.receptacle, &step.volts),
+        Some(reading) => (&reading.at, reading.volts),
+        None if context.plan.boxes.is_empty() => (&step.receptacle, step.volts),
         None => return None,
     };
     Some(context.say(

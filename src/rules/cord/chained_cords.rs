@@ -22,7 +22,6 @@
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Length;
-use crate::report::Amount;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 
@@ -88,11 +87,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         chains.push(chain);
     }
     for chain in chains.into_iter().filter(|chain| chain.len() > 1) {
-        let count = Amount::count(chain.len());
+        let count = Value::Count(chain.len());
         found.add(
             Signal::Caution,
             chain,
-            values([("count", count.into())]),
+            values([("count", count)]),
             "one-cord",
             values([]),
         );

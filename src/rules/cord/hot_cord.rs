@@ -113,8 +113,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::quantity::Current;
-    use crate::rules::demand::quantity;
     use crate::rules::testing::report;
 
     /// What is found of the cord, in air of 60 °C (140 °F), where a cord carries nothing at all (NEC Table
@@ -165,7 +163,7 @@ mod tests {
             ]);
             let limits = &report.figures.limits;
             let limit = limits.iter().find(|limit| limit.id.as_str() == "long").expect("its end");
-            assert_eq!(quantity::<Current>(&limit.short_amps).milliamps(), milliamps, "{air}");
+            assert_eq!(limit.short_amps.milliamps(), milliamps, "{air}");
             assert_eq!(limit.set_by.reason.code(), reason, "{air}");
         }
     }
@@ -188,7 +186,7 @@ mod tests {
                 .iter()
                 .find(|limit| limit.id.as_str() == "long")
                 .expect("the cord has an end");
-            assert_eq!(quantity::<Current>(&limit.short_amps).milliamps(), milliamps, "{air}");
+            assert_eq!(limit.short_amps.milliamps(), milliamps, "{air}");
             assert_eq!(limit.set_by.reason.code(), reason, "{air}");
         }
     }

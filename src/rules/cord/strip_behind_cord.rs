@@ -22,7 +22,6 @@
 //!   other or with cords (from a secondary copy).
 
 use crate::plan::{Cord, Id};
-use crate::report::Amount;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::shape::Configuration;
@@ -99,7 +98,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(
             Signal::Caution,
             vec![strip.id.clone(), before],
-            values([("places", Amount::count(strip.ends.len()).into())]),
+            values([("places", Value::Count(strip.ends.len()))]),
             "straight",
             values([]),
         );

@@ -27,7 +27,7 @@
 use crate::plan::{Id, Wanted};
 use crate::quantity::Current;
 use crate::report::Limit;
-use crate::rules::demand::{Need, once, quantity};
+use crate::rules::demand::{Need, once};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx};
 
@@ -76,7 +76,7 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
         .limits
         .iter()
         // Of what gives nothing, or must not be used, other rules tell.
-        .filter(|limit| quantity::<Current>(&limit.short_amps) > Current::ZERO)
+        .filter(|limit| limit.short_amps > Current::ZERO)
         .filter(|limit| {
             let at = facts.supply.receptacle(&limit.id);
             at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
@@ -88,7 +88,7 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
                 .known()
                 .is_none_or(|plug| limit.shape.takes(*plug)),
         })
-        .max_by_key(|limit| quantity::<Current>(&limit.short_amps))
+        .max_by_key(|limit| limit.short_amps)
 }
 
 /// What the load asks for and what the best receptacle carries, where that is less.
@@ -111,11 +111,11 @@ fn too_large(facts: &Facts<'_>, need: &Need<'_>) -> Option<Current> {
         return None;
     }
     // Of one that has its place, rule OVER002 watches the long hours.
-    let limit: Current = quantity(if need.at.is_none() && need.continuous() {
-        &best.continuous_amps
+    let limit = if need.at.is_none() && need.continuous() {
+        best.continuous_amps
     } else {
-        &best.short_amps
-    });
+        best.short_amps
+    };
     (need.amps() > limit).then_some(limit)
 }
 

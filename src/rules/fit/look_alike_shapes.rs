@@ -24,7 +24,6 @@
 
 use crate::plan::Id;
 use crate::quantity::Current;
-use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
 use crate::tables::shape::Configuration::{self, L5_20, L5_30, L14_20, L14_30, N5_20, N6_20, N14_30, N14_50};
 
@@ -78,7 +77,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .iter()
             .filter(|limit| limit.shape.0 == shape)
             // What an adapter cannot give is another rule's: its volts are not its shape's.
-            .filter(|limit| quantity::<Current>(&limit.short_amps) > Current::ZERO)
+            .filter(|limit| limit.short_amps > Current::ZERO)
             .map(|limit| limit.id.clone())
             .collect()
     };

@@ -120,6 +120,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use super::*;
     use crate::plan::Id;
+    use crate::quantity::{Hours, Percent};
     use crate::report::{Finding, build};
     use crate::rules::testing::{codes, plan};
 
@@ -169,7 +170,7 @@ mod tests {
         // 4 / 3.15 = 1.26984 of a tank.
         assert_eq!(value(&long, "burns"), "126.985");
         let energy = build(&plan(&text)).figures.energy;
-        assert_eq!(energy.hours_per_tank.expect("known").amount.to_string(), "3.15");
+        assert_eq!(energy.hours_per_tank, Some(Hours::from_millihours(3_150)));
         assert_eq!(energy.busiest_by, Id::new("griddle"));
         // 3 h 9 min are one tank; and so are twice two hours with a break between.
         assert_eq!(found(&camp(PUBLISHED, &[griddle("\"08:00-11:09\""), lamp])), None);
@@ -193,7 +194,7 @@ mod tests {
         let energy = build(&plan(&text)).figures.energy;
         let stretch = energy.stretch.expect("a stretch");
         assert_eq!(stretch.span.to_string(), "22:00-07:30");
-        assert_eq!(stretch.burns.amount.to_string(), "75.372");
+        assert_eq!(stretch.burns, Percent::from_millipercent(75_372));
         // That lasts. 11 h at a quarter load do not: 8 / 11 + 0.188 = 0.91527, and 0.9 count.
         assert_eq!(found(&text), None);
         let long = found(&camp(&runtime("11 h"), &both)).expect("it is found");

@@ -30,7 +30,6 @@
 
 use crate::plan::{Answer, Fuel};
 use crate::quantity::Percent;
-use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -70,7 +69,7 @@ const ALL_DAY: (&str, &str) = (HOURS, "hours = [\"00:00-24:00\"]");
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let energy = &facts.figures.energy;
-    let Some(tanks) = energy.tanks_per_day.as_ref().map(quantity::<Percent>) else {
+    let Some(tanks) = energy.tanks_per_day else {
         return;
     };
     if tanks > Percent::from_millipercent(100_000) {

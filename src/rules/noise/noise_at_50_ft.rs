@@ -29,10 +29,7 @@
 //!   end of what makers print who print both: common practice, no source.
 
 use crate::plan::Answer;
-use crate::quantity::SoundLevel;
-use crate::report::Amount;
 use crate::report::noise::{BOUND, MEASURED_AT};
-use crate::rules::demand::quantity;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -72,10 +69,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         return;
     }
     let noise = &facts.figures.noise;
-    let level = |of: &Option<Amount>| of.as_ref().map(quantity::<SoundLevel>);
     let (Some(measured), Some(busiest)) =
-        (level(&noise.at_50ft_dba), level(&noise.at_50ft_busiest_dba))
-    else {
+        (noise.at_50ft_dba, noise.at_50ft_busiest_dba) else {
         return;
     };
     if busiest <= BOUND {
@@ -153,7 +148,6 @@ mod tests {
         }
         let quiet = ("level = \"56 dBA\"", "level = \"40 dBA\"");
         let noise = report(&[quiet]).figures.noise;
-        let from: crate::quantity::Length = super::quantity(&noise.quiet_from.expect("a distance"));
-        assert_eq!(from, crate::tables::exhaust::AMPLE);
+        assert_eq!(noise.quiet_from, Some(crate::tables::exhaust::AMPLE));
     }
 }

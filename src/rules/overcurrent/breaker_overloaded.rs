@@ -265,7 +265,6 @@ mod tests {
     use super::{LIFE, ON_LEFT};
     use crate::quantity::Current;
     use crate::report::{Finding, Signal, Value};
-    use crate::rules::demand::quantity;
     use crate::rules::testing::{findings, report};
 
     fn found(edits: &[(&str, &str)]) -> Vec<Finding> {
@@ -274,11 +273,8 @@ mod tests {
         found
     }
 
-    fn amps(finding: &Finding, name: &str) -> i64 {
-        let Value::Amount(amount) = &finding.values[name] else {
-            panic!("{name} is no amount")
-        };
-        quantity::<Current>(amount).milliamps()
+    fn amps(milliamps: i64) -> Value {
+        Current::from_milliamps(milliamps).into()
     }
 
     fn about(finding: &Finding) -> Vec<&str> {
@@ -309,7 +305,9 @@ mod tests {
             panic!("one finding")
         };
         assert_eq!((over.signal, over.fix.key), (Signal::Warning, "turns"));
-        assert_eq!((amps(over, "demand"), amps(over, "limit"), amps(over, "over")), (22_500, 20_000, 2_500));
+        for (name, milliamps) in [("demand", 22_500), ("limit", 20_000), ("over", 2_500)] {
+            assert_eq!(over.values[name], amps(milliamps), "{name}");
+        }
         assert_eq!((about(over), word(over)), (vec!["front", "kettle", "fan"], "overload-trips"));
         assert_eq!(on_front(900), []);
     }
@@ -344,7 +342,7 @@ mod tests {
             panic!("one finding")
         };
         assert_eq!(over.signal, Signal::Warning);
-        assert_eq!((amps(over, "demand"), amps(over, "limit")), (25_000, 20_000));
+        assert_eq!((&over.values["demand"], &over.values["limit"]), (&amps(25_000), &amps(20_000)));
         assert_eq!(about(over), ["left", "kettle", "fan"]);
         assert_eq!(shared("breaker = \"20 A\""), []);
     }
@@ -360,7 +358,7 @@ mod tests {
                 ("running = \"1500 W\"\npower_factor = 1.0", running.as_str()),
             ]);
             assert_eq!(found.len(), usize::from(seen), "{count}: {found:?}");
-            assert!(found.iter().all(|over| amps(over, "demand") == 24_000));
+            assert!(found.iter().all(|over| over.values["demand"] == amps(24_000)));
         }
     }
 
@@ -379,7 +377,7 @@ mod tests {
         for (watts, expected) in [(300, None), (420, Some("overload-hot")), (1000, Some("overload-trips"))] {
             let found = on_left(watts);
             assert_eq!(found.first().map(word), expected, "{watts}");
-            assert!(found.iter().all(|over| amps(over, "limit") == 15_000), "{watts}");
+            assert!(found.iter().all(|over| over.values["limit"] == amps(15_000)), "{watts}");
         }
     }
 
@@ -415,7 +413,7 @@ mod tests {
             ("plug = \"5-15P\" # fan", "plug = \"5-20P\""),
         ]);
         assert_eq!(trunk.len(), 1, "{trunk:#?}");
-        assert_eq!(amps(&trunk[0], "limit"), 30_000);
+        assert_eq!(trunk[0].values["limit"], amps(30_000));
     }
 
     /// A wish waits; so does what nobody said the hours of and does not run for long.

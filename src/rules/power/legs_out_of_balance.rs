@@ -124,9 +124,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::quantity::Current;
-    use crate::rules::demand::quantity;
     use crate::rules::testing::findings;
-    use crate::report::Value;
 
     /// A 3600 W set of two legs: 15 A each. The kettle of 1000 W on leg A takes 8.333 A, the fan of
     /// 600 W beside it 5 A, nothing is on leg B; the neutral carries the difference (Kirchhoff's
@@ -141,14 +139,9 @@ mod tests {
         let found = found.iter().find(|it| it.code == "POWER006").expect("it is found");
         let about: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
         assert_eq!(about, ["kettle", "fan"]);
-        let milliamps = |name: &str| match &found.values[name] {
-            Value::Amount(amount) => quantity::<Current>(amount).milliamps(),
-            other => panic!("{other:?}"),
-        };
-        assert_eq!(milliamps("heavy"), 13_334);
-        assert_eq!(milliamps("light"), 0);
-        assert_eq!(milliamps("neutral"), 13_334);
-        assert_eq!(milliamps("leg"), 15_000);
+        for (name, amps) in [("heavy", 13_334), ("light", 0), ("neutral", 13_334), ("leg", 15_000)] {
+            assert_eq!(found.values[name], Current::from_milliamps(amps).into(), "{name}");
+        }
     }
 
     /// One kettle on an otherwise empty set is as heavy on either leg, and so is a kettle with a

@@ -24,7 +24,6 @@
 //! - That only inverter sets made for it may be joined, and how, is common practice, no source.
 
 use crate::plan::{Answer, System};
-use crate::report::Amount;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -78,7 +77,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         signal,
         vec![],
         values([
-            ("sets", Amount::count(parallel.sets.into()).into()),
+            ("sets", Value::Count(parallel.sets.into())),
             ("rated", facts.supply.rated.into()),
             ("leg", facts.supply.leg_rated.into()),
         ]),
@@ -89,9 +88,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use crate::quantity::{Power, Volume};
     use crate::report::Signal;
-    use crate::rules::demand::quantity;
     use crate::rules::testing::{report, signals};
 
     fn joined(limit: &str) -> String {
@@ -111,7 +108,7 @@ mod tests {
         ] {
             let text = joined(limit);
             let report = report(&[("inverter = false", &text)]);
-            let rated: Power = quantity(&report.figures.usable.rated_watts);
+            let rated = report.figures.usable.rated_watts;
             assert_eq!(rated.milliwatts(), watts * 1000, "{limit}");
             let said = report.figures.assumed.iter().any(|it| it.why == "parallel-limit");
             assert_eq!(said, !limit.contains('A'), "{limit}");
@@ -122,8 +119,7 @@ mod tests {
     #[test]
     fn each_has_a_tank_of_its_own() {
         let fuel = |edits: &[(&str, &str)]| -> i64 {
-            let of = report(edits).figures.energy.fuel_per_day.expect("a figure");
-            quantity::<Volume>(&of).millilitres()
+            report(edits).figures.energy.fuel_per_day.expect("a figure").millilitres()
         };
         let text = joined("limit = \"80 A\", ");
         assert!(fuel(&[("inverter = false", &text)]) > fuel(&[]));

@@ -36,7 +36,7 @@
 use crate::plan::{Id, Leg, Wanted};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
+use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -224,8 +224,8 @@ impl<'a> Judge<'_, 'a> {
 }
 
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
-    let [peak, rated] = [&facts.figures.usable.peak_watts, &facts.figures.usable.rated_watts];
-    let (peak, rated): (Power, Power) = (quantity(peak), quantity(rated));
+    let usable = &facts.figures.usable;
+    let (peak, rated) = (usable.peak_watts, usable.rated_watts);
     let watts = Judge {
         running: |need| need.running().milliwatts(),
         starting: |need| need.starting().milliwatts(),

@@ -23,7 +23,7 @@
 
 use crate::quantity::Current;
 use crate::report::loads::exceeds_its_plug;
-use crate::rules::demand::{once, quantity};
+use crate::rules::demand::once;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -79,7 +79,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         };
         let drawn = facts.figures.loads.iter().find(|it| it.of == load.id);
-        let demand = drawn.map_or(Current::ZERO, |it| quantity(&it.running_amps));
+        let demand = drawn.map_or(Current::ZERO, |it| it.running_amps);
         found.add(
             Signal::Warning,
             once([&load.id]),

@@ -33,7 +33,7 @@
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, quantity};
+use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids};
 use crate::rules::prelude::*;
 use crate::supply::{Legs, NodeIx};
 
@@ -198,7 +198,7 @@ impl<'a> Judge<'_, 'a> {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut needs = facts.needs();
-    let rated: Power = quantity(&facts.figures.usable.rated_watts);
+    let rated = facts.figures.usable.rated_watts;
     let watts = Judge {
         sum: &|on| on.iter().map(Need::running).sum::<Power>().milliwatts(),
         judges: &|need| need.by_watts(facts.supply),

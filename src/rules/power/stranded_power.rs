@@ -34,7 +34,7 @@
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
 use crate::report::flow;
-use crate::rules::demand::{Need, busiest, quantity};
+use crate::rules::demand::{Need, busiest};
 use crate::rules::overcurrent::crowded;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
@@ -173,9 +173,8 @@ fn wants_room(facts: &Facts<'_>, reachable: Power) -> bool {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let usable = &facts.figures.usable;
-    let stranded: Power = quantity(&usable.stranded_watts);
-    let reachable: Power = quantity(&usable.reachable_watts);
-    let rated: Power = quantity(&usable.rated_watts);
+    let (stranded, reachable) = (usable.stranded_watts, usable.reachable_watts);
+    let rated = usable.rated_watts;
     if stranded < SMALL || reachable == Power::ZERO || !wants_room(facts, reachable) {
         return;
     }

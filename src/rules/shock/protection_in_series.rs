@@ -74,7 +74,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(
             Signal::Notice,
             about,
-            values([("count", crate::report::Amount::count(count).into())]),
+            values([("count", Value::Count(count))]),
             "reset",
             values([]),
         );

@@ -25,7 +25,6 @@
 
 use crate::plan::{Answer, Plan};
 use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
-use crate::report::Amount;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -91,7 +90,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     boxes.extend(doubtful);
     if bonds > 1 {
-        let bonds = Amount::count(bonds).into();
+        let bonds = Value::Count(bonds);
         found.add(signal, boxes, values([("bonds", bonds)]), fix, values([]));
     }
 }

@@ -37,9 +37,9 @@
 //! - A dip of 15 % on starting is common practice, no source.
 
 use crate::plan::{Id, LoadKind};
-use crate::quantity::{Current, Percent, Voltage};
+use crate::quantity::{Percent, Voltage};
 use crate::report::Drop;
-use crate::rules::demand::{once, quantity};
+use crate::rules::demand::once;
 use crate::rules::prelude::*;
 use crate::supply::drop::{lost, volts_lost};
 use crate::tables::volts::{MUCH, NOTED, USE_LEAST, USE_LEAST_B, at_nominal};
@@ -85,17 +85,17 @@ pub(super) const RULE: Rule = Rule {
 
 /// A drop on starting as a share of nominal voltage, rounded up.
 fn share(facts: &Facts<'_>, drop: &Drop) -> Percent {
-    share_of(facts, drop, quantity(&drop.volts_starting))
+    share_of(facts, drop, drop.volts_starting)
 }
 
 /// The same of so many volts there.
 fn share_of(facts: &Facts<'_>, drop: &Drop, volts: Voltage) -> Percent {
-    let nominal: Voltage = facts
+    let nominal = facts
         .figures
         .limits
         .iter()
         .find(|limit| limit.id == drop.receptacle)
-        .map_or(facts.supply.volts, |limit| quantity(&limit.volts));
+        .map_or(facts.supply.volts, |limit| limit.volts);
     let nominal = nominal.millivolts().max(1);
     Percent::from_millipercent((volts.millivolts() * 100_000 + nominal - 1) / nominal)
 }
@@ -111,12 +111,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .figures
         .drops
         .iter()
-        .map(|drop| (quantity::<Percent>(&drop.percent_running), drop))
+        .map(|drop| (drop.percent_running, drop))
         .filter(|(percent, _)| *percent > NOTED)
         .collect();
     if let Some((percent, worst)) = running.iter().copied().max_by_key(|(percent, _)| *percent) {
-        let left: Voltage = quantity(&worst.volts_left);
-        let nominal = left + quantity::<Voltage>(&worst.volts_running);
+        let left = worst.volts_left;
+        let nominal = left + worst.volts_running;
         let bound = |bound| at_nominal(bound, nominal);
         let fix = if left < bound(USE_LEAST_B) {
             "below-b"
@@ -133,7 +133,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             },
             places(running),
             values([
-                ("drop", quantity::<Voltage>(&worst.volts_running).into()),
+                ("drop", worst.volts_running.into()),
                 ("percent", percent.into()),
                 ("left", left.into()),
                 ("least", bound(USE_LEAST).into()),
@@ -166,7 +166,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             signal,
             places(starting),
             values([
-                ("drop", quantity::<Voltage>(&worst.volts_starting).into()),
+                ("drop", worst.volts_starting.into()),
                 ("percent", percent.into()),
                 ("much", DIP.into()),
             ]),
@@ -187,16 +187,14 @@ fn too_far_alone(facts: &Facts<'_>, drop: &Drop) -> bool {
     let (Some(load), Some(at)) = (load, supply.receptacle(&drop.receptacle)) else {
         return false;
     };
-    let gone = lost(volts_lost(supply.resistance_to(at), quantity(&load.starting_amps)));
+    let gone = lost(volts_lost(supply.resistance_to(at), load.starting_amps));
     share_of(facts, drop, gone) > DIP
 }
 
 /// Whether a load draws more as it starts.
 fn starts(facts: &Facts<'_>, id: &Id) -> bool {
     let load = facts.figures.loads.iter().find(|load| load.id == *id);
-    load.is_some_and(|load| {
-        quantity::<Current>(&load.starting_amps) > quantity::<Current>(&load.running_amps)
-    })
+    load.is_some_and(|load| load.starting_amps > load.running_amps)
 }
 
 /// Whether a load has, or may have, a motor that a dip leaves standing. Some medical things have one.
@@ -208,9 +206,7 @@ fn may_turn(facts: &Facts<'_>, id: &Id) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use crate::quantity::Voltage;
     use crate::report::{Signal, Value};
-    use crate::rules::demand::quantity;
     use crate::rules::testing::{findings, signals};
 
     /// 1.24 ohm per 1000 ft of 10 AWG (NEC Chapter 9 Table 8), out and back, for the 1500 W of the kettle,
@@ -226,11 +222,10 @@ mod tests {
             let Value::Amount(left) = &found.values["left"] else {
                 panic!("{found:?}")
             };
-            let left = quantity::<Voltage>(left).millivolts();
-            assert_eq!(found.fix.key, fix, "{feet} ft leaves {left} mV");
-            let range = match left {
-                108_000.. => "thicker",
-                104_000.. => "range-b",
+            assert_eq!(found.fix.key, fix, "{feet} ft leaves {left:?}");
+            let range = match left.amount {
+                volts if volts >= 108.into() => "thicker",
+                volts if volts >= 104.into() => "range-b",
                 _ => "below-b",
             };
             assert_eq!(range, fix);

@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 
 use serde::Deserialize;
 use tallywatt::plan::Id;
-use tallywatt::quantity::Current;
+use tallywatt::quantity::{Current, Quantity as _};
 use tallywatt::supply::Supply;
 use tallywatt::supply::drop::{Draws, Microvolts, Running};
 
@@ -184,7 +184,7 @@ fn what_the_report_tells_is_what_is_lost() {
         for (drop, load) in report.figures.drops.iter().zip(&tree.loads) {
             let left: f64 = drop
                 .volts_left
-                .amount
+                .amount()
                 .to_string()
                 .parse()
                 .expect("a number");

@@ -5,8 +5,7 @@ use rust_decimal::Decimal;
 use super::super::Context;
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Cord, Id};
-use crate::quantity::{Length, Ratio, Temperature, Wire};
-use crate::report::Amount;
+use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
 use crate::rules;
 use crate::supply::{
     COILED_DIVISOR, LimitReason, Node, NodeIx, NodeKind, UNKNOWN_WIRING, usual_mark,
@@ -18,7 +17,7 @@ use crate::tables::copper::{COPPER, one_way};
 use crate::tables::derating::{METHODS, Method, Told};
 use crate::tables::shape;
 use crate::tables::source::Source;
-use crate::words::{Show, Units};
+use crate::words::Units;
 
 #[allow(clippy::too_many_lines)] // one table, written out row by row
 pub(super) fn power(sheet: &Sheet<'_>) -> Section {
@@ -27,7 +26,7 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let usable = &context.report.figures.usable;
     let line = |key: &str, value: Cell| vec![context.say(key, &[]).into(), value];
     // Whole watts: what they are worked out from is no finer.
-    let gives = |amount: &Amount| Cell::from(context.words.amount(amount, Show::Capacity));
+    let gives = |power: Power| Cell::from(context.capacity(power));
     let formula = |key: &str, method: &Method| {
         // In the units the figures are published in, whatever the reader's own.
         let number = |number: Decimal| context.words.number(number);
@@ -53,7 +52,7 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     };
     let height = |length: Length| {
         let metres = Decimal::new(length.millimetres(), 3);
-        let own = context.exactly(length);
+        let own = context.exact(length);
         match context.words.units() {
             Units::Customary => both(own, metres, 0, "m"),
             Units::Metric => both(own, metres / Decimal::new(3048, 4), 0, "ft"),
@@ -61,7 +60,7 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     };
     let degrees = |air: Temperature| {
         let celsius = Decimal::new(air.ninths(), 3) / Decimal::from(9);
-        let own = context.exactly(air);
+        let own = context.exact(air);
         match context.words.units() {
             Units::Customary => both(own, celsius, 1, "°C"),
             Units::Metric => both(
@@ -75,13 +74,11 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
     let mut rows = vec![
         line(
             "ws-power-marked",
-            sheet.answered(&set.rated, "generator.rated", None, |it| {
-                context.exactly(*it)
-            }),
+            sheet.answered(&set.rated, "generator.rated", None, |it| context.exact(*it)),
         ),
         line(
             "ws-power-peak-marked",
-            sheet.answered(&set.peak, "generator.peak", None, |it| context.exactly(*it)),
+            sheet.answered(&set.peak, "generator.peak", None, |it| context.exact(*it)),
         ),
     ];
     if let Some(left) = sheet.taken("generator.rated_on") {
@@ -112,17 +109,17 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
         ("ws-power-loss-thumb", &METHODS.rule_of_thumb),
     ] {
         let losses = method.losses(altitude, air);
-        let [height, heat] = losses.map(|loss| context.demand(&Amount::of(loss)));
+        let [height, heat] = losses.map(|loss| context.demand(loss));
         rows.push(line(
             key,
             sheet.sourced(format!("{height} + {heat}"), &method.source),
         ));
     }
     rows.extend([
-        line("ws-power-rated", gives(&usable.rated_watts)),
-        line("ws-power-peak", gives(&usable.peak_watts)),
-        line("ws-power-reachable", gives(&usable.reachable_watts)),
-        line("ws-power-stranded", gives(&usable.stranded_watts)),
+        line("ws-power-rated", gives(usable.rated_watts)),
+        line("ws-power-peak", gives(usable.peak_watts)),
+        line("ws-power-reachable", gives(usable.reachable_watts)),
+        line("ws-power-stranded", gives(usable.stranded_watts)),
     ]);
     sheet.section(
         "power",
@@ -140,7 +137,7 @@ pub(super) fn power(sheet: &Sheet<'_>) -> Section {
 /// Where what a point of the tree carries is from.
 fn rating(sheet: &Sheet<'_>, node: &Node) -> Cell {
     let context = sheet.context;
-    let text = context.exactly(node.rating);
+    let text = context.exact(node.rating);
     match node.kind {
         // Worked out: here, and in the section on cords.
         NodeKind::Source | NodeKind::Cord { .. } => text.into(),
@@ -195,13 +192,13 @@ pub(super) fn limits(sheet: &Sheet<'_>) -> Section {
                 fed_by.into(),
                 rating(sheet, node),
                 share(node),
-                context.exactly(limit.continuous).into(),
-                context.exactly(limit.short).into(),
+                context.exact(limit.continuous).into(),
+                context.exact(limit.short).into(),
                 reported
-                    .map_or_else(String::new, |limit| context.exact(&limit.continuous_watts))
+                    .map_or_else(String::new, |limit| context.exact(limit.continuous_watts))
                     .into(),
                 reported
-                    .map_or_else(String::new, |limit| context.exact(&limit.short_watts))
+                    .map_or_else(String::new, |limit| context.exact(limit.short_watts))
                     .into(),
             ]
         })
@@ -242,7 +239,7 @@ pub(in crate::print::data) fn ohms_per_thousand(sheet: &Sheet<'_>, wire: Wire) -
         Wire::Awg(_) => &COPPER.awg_source,
         Wire::Area(_) => &COPPER.area_source,
     };
-    sheet.sourced(context.exactly(one_way(wire, length)), source)
+    sheet.sourced(context.exact(one_way(wire, length)), source)
 }
 
 /// The column of [`ohms_per_thousand`].
@@ -265,9 +262,9 @@ pub(super) fn cords(sheet: &Sheet<'_>) -> Section {
                 let row = cord_row(
                     sheet,
                     cord,
-                    context.exactly(plug.0.rating()),
-                    context.exactly(resistance),
-                    context.exactly(node.rating),
+                    context.exact(plug.0.rating()),
+                    context.exact(resistance),
+                    context.exact(node.rating),
                 );
                 Some(row)
             }
@@ -324,7 +321,7 @@ fn cord_row(
         ohms_per_thousand(sheet, wire),
         ohms.into(),
         sheet.sourced(plug, &shape::SOURCE),
-        sheet.sourced(context.exactly(ampacity), flexible_source(wire)),
+        sheet.sourced(context.exact(ampacity), flexible_source(wire)),
         sheet.sourced(
             context.percent(share_in_air(context.supply.air)),
             &CONDUCTORS.ambient_source,
@@ -338,7 +335,7 @@ fn cord_row(
         },
         usual_mark(cord).map_or_else(
             || "–".to_owned().into(),
-            |mark| sheet.sourced(context.exactly(mark), &CONDUCTORS.marked_source),
+            |mark| sheet.sourced(context.exact(mark), &CONDUCTORS.marked_source),
         ),
         carries.into(),
     ]
@@ -356,12 +353,12 @@ pub(super) fn protection(sheet: &Sheet<'_>) -> Section {
         .iter()
         .map(|proof| {
             let at = proof.breaker_at.as_ref().map_or_else(dash, Id::to_string);
-            let amps = |amount: Option<&Amount>| amount.map_or_else(dash, |it| context.exact(it));
+            let amps = |amps: Option<Current>| amps.map_or_else(dash, |it| context.exact(it));
             vec![
                 context.load_name(&proof.id),
                 context.say(&format!("ws-part-{}", proof.part), &[]),
-                amps(proof.rating.as_ref()),
-                amps(proof.breaker.as_ref()),
+                amps(proof.rating),
+                amps(proof.breaker),
                 at,
                 context.say(&format!("ws-by-{}", proof.by), &[]),
             ]

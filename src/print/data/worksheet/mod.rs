@@ -14,13 +14,11 @@ pub(super) use gear::{ohms_column, ohms_per_thousand};
 
 use std::cell::RefCell;
 
-use rust_decimal::Decimal;
 use serde::Serialize;
 
 use super::{Common, Context, proofs, volts};
 use crate::plan::Answer;
-use crate::quantity::{Ratio, Unit};
-use crate::report::Amount;
+use crate::quantity::{Percent, Ratio};
 use crate::tables::source::{Mark, Source};
 
 /// The data of `worksheet.typ`.
@@ -278,9 +276,6 @@ impl Sheet<'_> {
 
 impl Context<'_> {
     fn percent(&self, ratio: Ratio) -> String {
-        self.exact(&Amount {
-            amount: Decimal::new(ratio.permille(), 1),
-            unit: Unit::Percent,
-        })
+        self.exact(Percent::from_millipercent(ratio.permille() * 100))
     }
 }

@@ -3,7 +3,6 @@
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Noise};
 use crate::quantity::SoundLevel;
-use crate::report::Amount;
 use crate::report::noise::{MEASURED_AT, more_of_several};
 use crate::tables::sound::{ALL, UNKNOWN_LOAD};
 use crate::tables::source::Source;
@@ -27,26 +26,26 @@ impl Rows<'_> {
         let nothing = || Cell::from(String::new());
         self.add(
             "ws-noise-published",
-            sheet.planned(context.exactly(noise.at)),
-            sheet.planned(context.exactly(noise.level)),
+            sheet.planned(context.exact(noise.at)),
+            sheet.planned(context.exact(noise.level)),
         );
         let load = match noise.load {
-            Answer::Known(load) => sheet.planned(context.exactly(load)),
-            _ => sheet.assumed_to_be(context.exactly(UNKNOWN_LOAD), Some(practice)),
+            Answer::Known(load) => sheet.planned(context.exact(load)),
+            _ => sheet.assumed_to_be(context.exact(UNKNOWN_LOAD), Some(practice)),
         };
         self.add("ws-noise-load", nothing(), load);
         let sets = context.plan.generator.sets();
         if sets > 1 {
             let what = context.say("ws-noise-sets", &[("sets", &sets.to_string())]);
-            let more = context.exactly(more_of_several(sets)).into();
+            let more = context.exact(more_of_several(sets)).into();
             self.rows.push(vec![what.into(), nothing(), more]);
         }
-        let more = context.report.figures.noise.more_at_busiest.as_ref();
-        if let Some(more) = more.filter(|more| more.quantity::<SoundLevel>() > SoundLevel::ZERO) {
-            let load = context.report.figures.energy.busiest_load.as_ref();
+        let more = context.report.figures.noise.more_at_busiest;
+        if let Some(more) = more.filter(|more| *more > SoundLevel::ZERO) {
+            let load = context.report.figures.energy.busiest_load;
             let load = match load {
                 Some(load) => context.exact(load).into(),
-                None => sheet.assumed_to_be(context.exactly(ALL), Some(practice)),
+                None => sheet.assumed_to_be(context.exact(ALL), Some(practice)),
             };
             self.add("ws-noise-busiest-load", nothing(), load);
             let more = sheet.assumed_to_be(context.exact(more), Some(practice));
@@ -55,7 +54,12 @@ impl Rows<'_> {
     }
 
     /// The figures for one load: that of the published level, or that of the busiest minute.
-    fn places(&mut self, keys: [&str; 2], sleepers: Option<&Amount>, at_50ft: Option<&Amount>) {
+    fn places(
+        &mut self,
+        keys: [&str; 2],
+        sleepers: Option<SoundLevel>,
+        at_50ft: Option<SoundLevel>,
+    ) {
         let (sheet, context) = (self.sheet, self.sheet.context);
         let parks = crate::rules::find("NOISE001").and_then(|rule| rule.sources.first());
         let of_parks = |text: String| match parks {
@@ -68,7 +72,7 @@ impl Rows<'_> {
             self.add(at_sleepers, distance, context.exact(level).into());
         }
         if let Some(level) = at_50ft {
-            let distance = of_parks(context.exactly(MEASURED_AT));
+            let distance = of_parks(context.exact(MEASURED_AT));
             self.add(at_parks, distance, context.exact(level).into());
         }
     }
@@ -93,15 +97,15 @@ pub(super) fn section(sheet: &Sheet<'_>) -> Section {
     }
     rows.places(
         ["ws-noise-sleepers", "ws-noise-50ft"],
-        noise.at_sleepers_dba.as_ref(),
-        noise.at_50ft_dba.as_ref(),
+        noise.at_sleepers_dba,
+        noise.at_50ft_dba,
     );
     if noise.at_50ft_busiest_dba != noise.at_50ft_dba {
         formulas.push(context.say("ws-noise-busiest-formula", &[]));
         rows.places(
             ["ws-noise-sleepers-busiest", "ws-noise-50ft-busiest"],
-            noise.at_sleepers_busiest_dba.as_ref(),
-            noise.at_50ft_busiest_dba.as_ref(),
+            noise.at_sleepers_busiest_dba,
+            noise.at_50ft_busiest_dba,
         );
     }
     sheet.section(

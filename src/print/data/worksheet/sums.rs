@@ -25,7 +25,7 @@ fn amps(context: &Context<'_>, apparent: ApparentPower) -> String {
         return format!("{}\u{a0}A", context.words.number(amps.amount()));
     }
     let number = context.words.number(apparent.amount());
-    format!("{number}\u{a0}VA\u{a0}÷\u{a0}{}", context.exactly(volts))
+    format!("{number}\u{a0}VA\u{a0}÷\u{a0}{}", context.exact(volts))
 }
 
 fn watts(context: &Context<'_>, watts: Power) -> String {
@@ -200,7 +200,7 @@ pub(super) fn starts(sheet: &Sheet<'_>) -> Section {
     let mut formulas = vec![
         context.say(
             "ws-starts-how",
-            &[("volts", &context.exactly(context.supply.volts))],
+            &[("volts", &context.exact(context.supply.volts))],
         ),
         context.say("ws-starts-then", &[]),
     ];

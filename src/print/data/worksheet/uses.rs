@@ -7,9 +7,9 @@ use super::super::Context;
 use super::super::volts::amps_times_ohms;
 use super::{Cell, Section, Sheet};
 use crate::plan::{Answer, Draw, Id, Load};
-use crate::quantity::Ratio;
+use crate::quantity::{Hours, Quantity, Ratio};
 use crate::report::loads::fills_its_plug;
-use crate::report::{Amount, Drop, LoadFacts};
+use crate::report::{Drop, LoadFacts};
 use crate::tables::kinds;
 use crate::tables::motors::MOTORS;
 
@@ -23,16 +23,16 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         .iter()
         .find(|placed| placed.load == facts.id)
         .map_or_else(|| "–".to_owned(), |placed| placed.at.to_string());
-    let number = |ratio: Ratio| context.words.number(Amount::of(ratio).amount);
+    let number = |ratio: Ratio| context.words.number(ratio.amount());
     let (watts, amps) = (
-        context.exact(&facts.running_watts),
-        context.exact(&facts.running_amps),
+        context.exact(facts.running_watts),
+        context.exact(facts.running_amps),
     );
     // Watts and amps: the one is given and the other worked out.
     let (watts, amps) = match &load.running {
         // Fewer count than are on the plate of a heater that goes by 125 V.
-        Answer::Known(Draw::Power(power)) if Amount::of(*power) != facts.running_watts => {
-            let plate = context.exactly(*power);
+        Answer::Known(Draw::Power(power)) if *power != facts.running_watts => {
+            let plate = context.exact(*power);
             (sheet.planned(format!("{plate} → {watts}")), amps.into())
         }
         Answer::Known(Draw::Power(_)) => (sheet.planned(watts), amps.into()),
@@ -60,8 +60,8 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
         _ => sheet.sourced(number(kind.power_factor), &kind.power_factor_source),
     };
     let (start_watts, start_amps) = (
-        context.exact(&facts.starting_watts),
-        context.exact(&facts.starting_amps),
+        context.exact(facts.starting_watts),
+        context.exact(facts.starting_amps),
     );
     let dash = || Cell::from("–".to_owned());
     let times = |text: String| format!("×\u{a0}{text}");
@@ -94,7 +94,7 @@ fn load_row(sheet: &Sheet<'_>, facts: &LoadFacts, load: &Load) -> Vec<Cell> {
             start_watts.into(),
         ),
     };
-    let volts = context.exact(&facts.volts);
+    let volts = context.exact(facts.volts);
     vec![
         facts.name.clone().into(),
         at.into(),
@@ -186,10 +186,10 @@ pub(super) fn drops(sheet: &Sheet<'_>) -> Section {
                 drop.receptacle.to_string(),
                 beside(context, drop),
                 amps_times_ohms(context, &drop.cords),
-                context.exact(&drop.volts_running),
-                context.exact(&drop.percent_running),
-                context.exact(&drop.volts_left),
-                context.exact(&drop.volts_starting),
+                context.exact(drop.volts_running),
+                context.exact(drop.percent_running),
+                context.exact(drop.volts_left),
+                context.exact(drop.volts_starting),
             ]
         })
         .collect();
@@ -307,13 +307,13 @@ pub(super) fn mend(sheet: &Sheet<'_>) -> Section {
 }
 
 /// Hours and minutes, as "0:40 h": thirds of an hour stay what they are.
-fn clock(hours: &Amount) -> String {
-    minutes((hours.amount * Decimal::from(60)).round())
+fn clock(hours: Hours) -> String {
+    minutes((hours.amount() * Decimal::from(60)).round())
 }
 
 /// The same, and no more than there is.
-fn lasts(hours: &Amount) -> String {
-    minutes((hours.amount * Decimal::from(60)).floor())
+fn lasts(hours: Hours) -> String {
+    minutes((hours.amount() * Decimal::from(60)).floor())
 }
 
 fn minutes(minutes: Decimal) -> String {
@@ -329,8 +329,8 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     let mut rows: Vec<Vec<Cell>> = Vec::new();
     for one in &energy.loads {
         let facts = context.load(&one.load);
-        let watts = facts.map_or_else(String::new, |facts| context.exact(&facts.running_watts));
-        let hours = clock(&one.hours);
+        let watts = facts.map_or_else(String::new, |facts| context.exact(facts.running_watts));
+        let hours = clock(one.hours);
         let field = facts.map_or_else(String::new, |facts| format!("load.{}.hours", facts.of));
         let run = format!("{watts} × {hours}");
         rows.push(vec![
@@ -340,73 +340,50 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
             } else {
                 sheet.planned(run)
             },
-            context.exact(&one.watt_hours).into(),
+            context.exact(one.watt_hours).into(),
         ]);
     }
-    let nothing = || Cell::from(String::new());
-    let line = |key: &str, figure: &Option<Amount>| -> Option<Vec<Cell>> {
-        let figure = context.exact(figure.as_ref()?).into();
-        Some(vec![context.say(key, &[]).into(), nothing(), figure])
+    // Nothing to add up.
+    let line = |key: &str, args: &[(&'static str, &str)], figure: Cell| {
+        vec![context.say(key, args).into(), String::new().into(), figure]
     };
-    rows.extend(line("ws-energy-day", &energy.watt_hours_per_day));
+    if let Some(day) = energy.watt_hours_per_day {
+        rows.push(line("ws-energy-day", &[], context.exact(day).into()));
+    }
     for runtime in &set.runtime {
-        let load = context.exactly(runtime.load);
-        rows.push(vec![
-            context
-                .say("ws-energy-published", &[("load", &load)])
-                .into(),
-            nothing(),
-            sheet.planned(context.exactly(runtime.lasts)),
-        ]);
+        let load = context.exact(runtime.load);
+        let lasts = sheet.planned(context.exact(runtime.lasts));
+        rows.push(line("ws-energy-published", &[("load", &load)], lasts));
     }
     for burn in &energy.burns {
-        let watts = context.exact(&burn.watts);
-        let (run, tank) = (clock(&burn.hours), lasts(&burn.hours_per_tank));
+        let watts = context.exact(burn.watts);
+        let (run, tank) = (clock(burn.hours), lasts(burn.hours_per_tank));
         rows.push(vec![
             context.say("ws-energy-burns", &[("watts", &watts)]).into(),
             format!("{run} ÷ {tank}").into(),
-            context.demand(&burn.burns).into(),
+            context.demand(burn.burns).into(),
         ]);
     }
-    if let Some(tanks) = &energy.tanks_per_day {
-        let tanks = context.demand(tanks).into();
-        rows.push(vec![
-            context.say("ws-energy-tanks", &[]).into(),
-            nothing(),
-            tanks,
-        ]);
+    if let Some(tanks) = energy.tanks_per_day {
+        rows.push(line("ws-energy-tanks", &[], context.demand(tanks).into()));
     }
     if let Answer::Known(tank) = set.tank {
-        rows.push(vec![
-            context.say("ws-energy-size", &[]).into(),
-            nothing(),
-            sheet.planned(context.exactly(tank)),
-        ]);
-        rows.extend(line("ws-energy-fuel", &energy.fuel_per_day));
+        let tank = sheet.planned(context.exact(tank));
+        rows.push(line("ws-energy-size", &[], tank));
+        let fuel = energy.fuel_per_day.map(|fuel| context.exact(fuel).into());
+        rows.extend(fuel.map(|fuel| line("ws-energy-fuel", &[], fuel)));
     }
-    if let Some(hours) = &energy.hours_per_tank {
-        rows.push(vec![
-            context.say("ws-energy-tank", &[]).into(),
-            nothing(),
-            lasts(hours).into(),
-        ]);
+    if let Some(hours) = energy.hours_per_tank {
+        rows.push(line("ws-energy-tank", &[], lasts(hours).into()));
     }
     // Without a running time nothing above leads to it.
     if let Some(stretch) = energy.stretch.as_ref().filter(|_| !energy.burns.is_empty()) {
-        let span = stretch.span.to_string();
-        rows.push(vec![
-            context.say("ws-energy-stretch", &[("span", &span)]).into(),
-            nothing(),
-            context.demand(&stretch.burns).into(),
-        ]);
+        let (span, burns) = (stretch.span.to_string(), context.demand(stretch.burns));
+        rows.push(line("ws-energy-stretch", &[("span", &span)], burns.into()));
     }
     if let Some(peak) = &energy.peak_hour {
-        let hour = format!("{:02}:00", peak.hour);
-        rows.push(vec![
-            context.say("ws-energy-peak", &[("hour", &hour)]).into(),
-            nothing(),
-            context.exact(&peak.watts).into(),
-        ]);
+        let (hour, watts) = (format!("{:02}:00", peak.hour), context.exact(peak.watts));
+        rows.push(line("ws-energy-peak", &[("hour", &hour)], watts.into()));
     }
     sheet.section(
         "energy",

@@ -4,6 +4,44 @@
 //! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`]. It prints nothing and
 //! reads no file, clock, environment or locale. [`words`], [`mod@print`] and [`interview`] are the
 //! shell round it. DEVELOPERS.md has the map.
+//!
+//! A plan is read, judged, and what is wrong with it is said in words:
+//!
+//! ```
+//! use tallywatt::report::Signal;
+//! use tallywatt::words::Words;
+//! use tallywatt::{plan, report};
+//!
+//! let text = r#"
+//! format = 1
+//!
+//! [generator]
+//! rated = "2800 W"
+//! voltage = "120 V"
+//!
+//! [[generator.outlet]]
+//! id = "front"
+//! shape = "5-20R"
+//! breaker = "20 A"
+//!
+//! [[load]]
+//! id = "kettle"
+//! kind = "cooker"
+//! on = "front"
+//! running = "1500 W"
+//! "#;
+//! let plan = plan::read(text)?;
+//! let report = report::build(&plan);
+//! let words = Words::english();
+//! for trouble in &report.figures.troubles {
+//!     if let Some(told) = words.trouble(&report, trouble) {
+//!         println!("{}: {}. {} {}", told.signal, told.title, told.why, told.fix);
+//!     }
+//! }
+//! // Nobody has said how far the generator stands from people, or whether the receptacle has a GFCI.
+//! assert_eq!(report.worst(), Some(Signal::Danger));
+//! # Ok::<(), plan::Problems>(())
+//! ```
 
 pub mod interview;
 pub mod mend;

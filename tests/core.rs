@@ -5,6 +5,8 @@
 
 #[path = "core/demo.rs"]
 mod demo;
+#[path = "core/files.rs"]
+mod files;
 #[path = "core/invariants.rs"]
 mod invariants;
 #[path = "core/languages.rs"]

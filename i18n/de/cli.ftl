@@ -187,6 +187,7 @@ summary-stranded = Der Generator kann dort { $rated } geben, aber die benutzten 
 summary-never = Nie zur selben Zeit: { $sets }.
 summary-never-more = { $sets }; und { $more } mehr auf der Karte
 summary-together = Alles auf der Liste darf zur selben Zeit laufen.
+summary-no-place = In diesem Plan kein Platz für { $names }.
 
 print-wrote = Geschrieben nach { $dir }:
 print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein für diesen Plan. Auf jedem steht, welches es ist. Halten Sie sie zusammen.

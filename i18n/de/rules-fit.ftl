@@ -45,14 +45,14 @@ FIT004 = { $fix ->
         [too-large] Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
-        [refused] Es passt nur, wo nichts eingesteckt werden darf.
+        [refused] Wo der Plan es hat, oder wo sein Stecker passt, darf es nicht eingesteckt werden.
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
     .fix-no-room = Lassen Sie etwas zu Hause: dieses, oder was seinen Platz einnimmt. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
-    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
+    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, stecken Sie es anderswo ein, oder lassen Sie es zu Hause.
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
     .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.

@@ -199,6 +199,7 @@ summary-stranded = The set can give { $rated } there, but the outlets in use rea
 summary-never = Never at the same time: { $sets }.
 summary-never-more = { $sets }; and { $more } more on the card
 summary-together = Everything on the list may run at the same time.
+summary-no-place = No place in this plan for { $names }.
 
 print-wrote = Written to { $dir }:
 print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each says which it is. Keep them together.

@@ -371,7 +371,7 @@ print-ws-too-large = it asks for more than any receptacle may give
 print-ws-impossible = it is said to draw more than its own plug is rated for
 print-ws-no-power = what it hangs on is plugged into nothing
 print-ws-too-hot = the cord there carries nothing in air this hot
-print-ws-refused = it fits only where it must not be plugged in
+print-ws-refused = it must not be plugged in where the plan puts it, or where its plug fits
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) lie on a straight line over the load, and a tenth is added, up to those of the next published load. Above the greatest load the time falls in proportion; below the least it grows no longer.

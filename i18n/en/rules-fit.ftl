@@ -45,14 +45,14 @@ FIT004 = { $fix ->
         [too-large] It asks for { $demand }. The best receptacle it can use carries { $limit }.
         [life-large] { life-it } It asks for { $demand }. The best receptacle it can use carries { $limit }.
         [life-room] { life-it } Every receptacle that it can use is taken, or carries too little beside the rest.
-        [refused] It fits only where it must not be plugged in.
+        [refused] Where the plan puts it, or where its plug fits, it must not be plugged in.
        *[other] Every receptacle that it can use is taken, or carries too little beside the rest.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that carries { $demand }.
     .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
     .fix-life-large = Use an outlet that carries { $demand }. If there is none: { life-cannot }
     .fix-life-room = Leave something else at home for it, and check again.
-    .fix-refused = Clear what is wrong there first, or leave it at home.
+    .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.
 
 FIT005 = Two shapes here are easy to mix up: { $one } and { $other }
     .why = In the dark a hand takes one for the other. { $one } gives { $volts }, { $other } gives { $volts-other }. Receptacles: { $about }.

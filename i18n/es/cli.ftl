@@ -192,6 +192,7 @@ summary-stranded = El generador puede dar { $rated } allí, pero los { -receptac
 summary-never = Nunca a la vez: { $sets }.
 summary-never-more = { $sets }; y { $more } más en la tarjeta
 summary-together = Todo lo de la lista puede funcionar a la vez.
+summary-no-place = En este plan no hay sitio para { $names }.
 
 print-wrote = Escrito en { $dir }:
 print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña para este plan. Cada una dice cuál es. Manténgalas juntas.

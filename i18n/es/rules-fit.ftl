@@ -45,14 +45,14 @@ FIT004 = { $fix ->
         [too-large] Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
-        [refused] Solo cabe donde no se debe enchufar.
+        [refused] Donde lo pone el plan, o donde cabe su clavija, no se debe enchufar.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Deje algo en casa: esto, o lo que ocupa su lugar. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
-    .fix-refused = Resuelva antes lo que falla ahí, o déjelo en casa.
+    .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

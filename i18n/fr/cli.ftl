@@ -200,6 +200,7 @@ summary-stranded = { -generator(form: "The") } peut donner { $rated } à cet end
 summary-never = Jamais en même temps : { $sets }.
 summary-never-more = { $sets } ; et { $more } de plus sur la carte
 summary-together = Tout ce qui est sur la liste peut fonctionner en même temps.
+summary-no-place = Pas de place dans ce plan pour { $names }.
 
 print-wrote = Écrit dans { $dir } :
 print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.

@@ -258,11 +258,19 @@ fn of_points(
         let bonding_plug = socket.is_some_and(|socket| socket.at == ix && socket.belongs);
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
+        // What is told of one of several alike at one place holds for each of them.
+        let alike = |load: &Id| {
+            let fact = figures.loads.iter().find(|fact| fact.id == *load);
+            let placed = sharing.placed.iter().find(|placed| placed.load == *load);
+            fact.map(|fact| &fact.of)
+                .zip(placed.map(|placed| &placed.at))
+        };
+        let not_even_alone = |set: &&Vec<Id>| set.len() == 1;
         let alone = |load: &Id| {
-            sharing
-                .never
-                .iter()
-                .any(|set| set.as_slice() == [load.clone()])
+            let mut sets = sharing.never.iter().filter(not_even_alone);
+            sets.any(|set| {
+                set[0] == *load || alike(&set[0]).is_some_and(|of| Some(of) == alike(load))
+            })
         };
         let loads: Vec<Id> = placed
             .map(|placed| placed.load.clone())

@@ -2,7 +2,8 @@
 //!
 //! Each unknown is given its best answer in turn, all others staying as they were taken, and the
 //! rules are asked again with everything plugged in where it is. What clears a danger of exhaust or of a
-//! wired building comes first, then what clears the most dangers, then the most warnings, then what raises the limits most.
+//! wired building comes first, then what clears the most dangers, then the most warnings, then what
+//! raises the limits most. A danger that no one answer clears is asked of all of them together.
 
 mod answer;
 

@@ -24,6 +24,8 @@ pub struct Trouble {
 struct Deed {
     /// Rules and their remedies; `*` stands for all of a rule.
     clears: &'static [(&'static str, &'static str)],
+    /// Others that it clears as well, though what is done about them does not clear these.
+    also: &'static [(&'static str, &'static str)],
     /// Whether only findings that name a part or thing in common are cleared by one such deed. Receptacles of
     /// one box are parts of it, as the ends of a cord are.
     same_part: bool,
@@ -32,6 +34,7 @@ struct Deed {
 const fn of_part(clears: &'static [(&'static str, &'static str)]) -> Deed {
     Deed {
         clears,
+        also: &[],
         same_part: true,
     }
 }
@@ -39,6 +42,7 @@ const fn of_part(clears: &'static [(&'static str, &'static str)]) -> Deed {
 const fn of_all(clears: &'static [(&'static str, &'static str)]) -> Deed {
     Deed {
         clears,
+        also: &[],
         same_part: false,
     }
 }
@@ -120,15 +124,28 @@ const DEEDS: &[Deed] = &[
         ("SHOCK004", "find-out"),
         ("SHOCK013", "plug-look"),
     ]),
-    // Take turns, or run it at another hour.
-    of_part(&[
-        ("POWER001", "*"),
-        ("POWER002", "*"),
-        ("OVER002", "*"),
-        ("OVER006", "*"),
-        ("FIT004", "no-room"),
-        ("FIT004", "too-large"),
-    ]),
+    // Take turns, or run it at another hour. Then no part on the way is asked for too much; but what moves to
+    // another breaker asks the generator for as much.
+    Deed {
+        clears: &[
+            ("POWER001", "turns"),
+            ("POWER001", "hours"),
+            ("POWER001", "leg"),
+            ("POWER001", "amps"),
+            ("POWER001", "life-off"),
+            ("POWER001", "life-turns"),
+            ("POWER002", "again"),
+            ("POWER002", "fewer"),
+            ("POWER002", "amps-again"),
+            ("POWER002", "amps-fewer"),
+            ("POWER002", "life-off"),
+            ("POWER002", "life-turns"),
+        ],
+        also: &[("OVER002", "*"), ("OVER006", "*")],
+        same_part: true,
+    },
+    // A part for which it is too much.
+    of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
     // Leave it unused.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
     // Say when it runs.
@@ -203,12 +220,12 @@ fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
             .iter()
             .all(|id| one.about.contains(owner(plan, id)));
     let by_deed = DEEDS.iter().any(|deed| {
-        let cleared = |finding: &Finding| {
-            deed.clears.iter().any(|(code, fix)| {
-                *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
-            })
+        let names = |(code, fix): &(&str, &str), finding: &Finding| {
+            *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
         };
-        cleared(one) && cleared(other) && (!deed.same_part || in_common())
+        let cleared = |finding: &Finding| deed.clears.iter().any(|of| names(of, finding));
+        let also = || deed.also.iter().any(|of| names(of, other));
+        cleared(one) && (cleared(other) || also()) && (!deed.same_part || in_common())
     });
     unused || by_deed
 }
@@ -222,7 +239,10 @@ mod tests {
     /// Every rule and remedy that is stated is one that there is.
     #[test]
     fn what_deeds_clear_is_found_by_some_rule() {
-        for (code, fix) in DEEDS.iter().flat_map(|deed| deed.clears) {
+        for (code, fix) in DEEDS
+            .iter()
+            .flat_map(|deed| deed.clears.iter().chain(deed.also))
+        {
             let rule = rules::find(code).unwrap_or_else(|| panic!("no rule {code}"));
             assert!(*fix == "*" || rule.fixes.contains(fix), "{code} {fix}");
         }

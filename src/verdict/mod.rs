@@ -327,7 +327,8 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
                 if lost_neutral(supply, ix, cord) {
                     note(ix, Cause::LostNeutral);
                 }
-                if !dry && lifts_ground(cord) != Some(false) {
+                let lifts = lifts_ground(cord);
+                if lifts == Some(true) || (!dry && lifts.is_none()) {
                     note(ix, Cause::NoGround);
                 }
             }

@@ -602,8 +602,8 @@ mod tests {
         for (name, amount, shown) in [
             ("tank", hours(5_263), "5.2\u{a0}h"),
             ("stretch", hours(24_010), "24.1\u{a0}h"),
-            ("limit", amps(4_096), "4.09\u{a0}A"),
-            ("demand", amps(4_861), "4.87\u{a0}A"),
+            ("limit", amps(4_096), "4\u{a0}A"),
+            ("demand", amps(4_861), "4.9\u{a0}A"),
             ("demand", amps(15_000), "15\u{a0}A"),
         ] {
             assert_eq!(words.rounded(name, &amount), shown, "{name}");

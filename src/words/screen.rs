@@ -298,7 +298,14 @@ impl Words {
         const SHOWN: usize = 3;
         let mut sets: Vec<&Vec<Id>> = report.figures.sharing.never.iter().collect();
         if sets.is_empty() {
-            return self.text("summary-together");
+            let unplaced = &report.figures.sharing.unplaced;
+            let lost: Vec<Id> = unplaced.iter().map(|lost| lost.load.clone()).collect();
+            return if lost.is_empty() {
+                self.text("summary-together")
+            } else {
+                let names = self.set_quoted(report, &lost);
+                self.with("summary-no-place", [("names", names.into())])
+            };
         }
         // A stable sort: equal lengths stay in the order of the report.
         sets.sort_by_key(|set| set.len());

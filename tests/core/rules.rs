@@ -5,7 +5,7 @@ use std::path::Path;
 const START: &str = "<!-- rules -->";
 const END: &str = "<!-- /rules -->";
 
-/// DEVELOPERS.md holds the rules' list between two marks. `UPDATE=1 cargo test` writes it anew.
+/// DEVELOPERS.md holds the rules' list between two marks, and is renewed as the snapshots are.
 #[test]
 fn developers_document_lists_the_rules() {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("DEVELOPERS.md");
@@ -20,12 +20,12 @@ fn developers_document_lists_the_rules() {
         "{before}{START}\n\n{}\n{END}{after}",
         tallywatt::rules::list_markdown()
     );
-    if fresh != text && std::env::var_os("UPDATE").is_some() {
+    if fresh != text && std::env::var_os("INSTA_UPDATE").is_some_and(|how| how == "always") {
         std::fs::write(&path, &fresh).expect("DEVELOPERS.md can be written");
         return;
     }
     assert!(
         fresh == text,
-        "DEVELOPERS.md lists other rules than there are: run UPDATE=1 cargo test --test core"
+        "DEVELOPERS.md lists other rules than there are: run INSTA_UPDATE=always cargo test --test core rules"
     );
 }

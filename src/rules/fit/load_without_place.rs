@@ -75,8 +75,12 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
         .figures
         .limits
         .iter()
-        // Of what gives nothing other rules tell.
+        // Of what gives nothing, or must not be used, other rules tell.
         .filter(|limit| quantity::<Current>(&limit.short_amps) > Current::ZERO)
+        .filter(|limit| {
+            let at = facts.supply.receptacle(&limit.id);
+            at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
+        })
         .filter(|limit| match &load.on {
             Some(on) => *on == limit.id,
             None => load

@@ -10,8 +10,9 @@
 //!
 //! ## The arithmetic
 //! Each outlet of the generator with something plugged in passes what its breaker and its shape
-//! allow, and no more than the plugs in it are made for, at nominal volts; an outlet on one leg of a two-leg set reaches that leg only. The sum,
-//! no more than the rated watts after derating, is what can be reached. The rest is stranded.
+//! allow, and no more than the plugs in it are made for, at nominal volts; an outlet on one leg of a
+//! two-leg set reaches that leg only. An outlet that feeds nothing usable is not in use. The sum, no more
+//! than the rated watts after derating, is what can be reached. The rest is stranded.
 //! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
 //! two-leg set it adds only what its legs have left. A free socket of an outlet in use is tried too:
 //! where a cord's plug is smaller than the outlet, a second cord brings the rest. An outlet that
@@ -182,7 +183,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         facts
             .supply
             .receptacle(id)
-            .is_some_and(|ix| facts.supply.fed_from(ix).next().is_some())
+            .is_some_and(|ix| facts.supply.fed_from(ix).any(|(fed, _)| facts.verdicts.leads_on(fed)))
             || facts.figures.sharing.placed.iter().any(|placed| placed.at == *id)
     };
     let outlets = &facts.plan.generator.outlets;

@@ -109,7 +109,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             ("stretch", (*hours).into()),
             ("burns", (*burns).into()),
             ("usable", (*usable).into()),
-            ("tank", known.unwrap_or_else(|| UNKNOWN_TANK.into()).into()),
+            ("tank", known.unwrap_or(UNKNOWN_TANK).into()),
         ]),
         fix,
         values([("life", Value::Parts(life.clone()))]),

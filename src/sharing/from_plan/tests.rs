@@ -491,7 +491,7 @@ fn a_four_contact_plug_runs_on_one_leg_by_its_watts() {
     // 12.5 A at 120 V.
     assert_eq!(
         sharing.start_order[0].peak_watts,
-        Power::from_milliwatts(1_500_000).into()
+        Power::from_milliwatts(1_500_000)
     );
     assert_eq!(shared(&with("current = \"12.5 A\"")).placed, []);
 }

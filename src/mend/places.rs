@@ -136,7 +136,7 @@ impl Sockets {
                 (node.id.clone(), socket)
             })
             .collect();
-        Self { all, supply }
+        Self { supply, all }
     }
 
     /// Whether the receptacle is connected to the generator and takes this plug.

@@ -3,7 +3,7 @@
 use super::fuel::{self, DAY, Day};
 use super::loads::LoadUnit;
 use super::{Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
-use crate::plan::{Answer, Id, Load, LoadKind, Plan, Span};
+use crate::plan::{Answer, Generator, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
 use crate::tables::refuel::UNKNOWN_TANK;
 
@@ -141,11 +141,7 @@ pub(super) fn of_plan(
         });
     }
     if milliwatt_minutes == 0 {
-        let nothing = EnergyUse {
-            busiest_load: fuel::load(&plan.generator, Power::ZERO),
-            ..EnergyUse::default()
-        };
-        return (nothing, assumed);
+        return (idle(&plan.generator), assumed);
     }
     let set = &plan.generator;
     let energy = Energy::from_milliwatt_hours(narrow((milliwatt_minutes + 59) / 60));
@@ -199,6 +195,14 @@ pub(super) fn of_plan(
         stretch: fuel.stretch,
     };
     (use_of_energy, assumed)
+}
+
+/// Nothing is on: it runs without a load.
+fn idle(set: &Generator) -> EnergyUse {
+    EnergyUse {
+        busiest_load: fuel::load(set, Power::ZERO),
+        ..EnergyUse::default()
+    }
 }
 
 /// What is asked at the busiest minute, and the load that asks most of it.

@@ -223,21 +223,22 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .filter_map(|trouble| Some(report.findings_of(trouble).next()?.code))
         .collect();
     let over = scene.over();
-    let mut touched: Vec<&Id> = Vec::new();
+    let mut on_the_way: Vec<&Id> = Vec::new();
     for load in &after {
-        touched.extend([&units[*load].id, &plan.loads[units[*load].load].id]);
+        on_the_way.extend([&units[*load].id, &plan.loads[units[*load].load].id]);
         let way = place(*load).into_iter().flat_map(|at| supply.up(at));
-        touched.extend(way.map(|(_, node)| &node.id));
+        on_the_way.extend(way.map(|(_, node)| &node.id));
     }
     let warnings = report.figures.troubles.iter().enumerate();
     let warnings = warnings.filter(|(_, trouble)| trouble.signal == Signal::Warning);
     let warnings = warnings.filter_map(|(at, trouble)| {
-        let touches =
-            |about: &[Id]| about.is_empty() || about.iter().any(|id| touched.contains(&id));
-        let touches = report
-            .findings_of(trouble)
-            .any(|found| touches(&found.about));
-        let found = report.findings_of(trouble).next().filter(|_| touches)?;
+        let concerns =
+            |about: &[Id]| about.is_empty() || about.iter().any(|id| on_the_way.contains(&id));
+        let mut findings = report.findings_of(trouble);
+        if !findings.any(|found| concerns(&found.about)) {
+            return None;
+        }
+        let found = report.findings_of(trouble).next()?;
         Some(Warned {
             code: found.code,
             about: found.about.clone(),

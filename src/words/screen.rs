@@ -8,7 +8,7 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, Report, SetBy, Signal, Trouble};
+use crate::report::{Admits, Limit, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -196,20 +196,7 @@ impl Words {
                 ),
             };
             let text = match only {
-                // It carries nothing.
-                Some(verdict) if verdict.only.is_empty() => self.text("check-limit-bonding-plug"),
-                Some(verdict) => {
-                    let plug = verdict
-                        .bonding_plug
-                        .then(|| self.text("print-bonding-plug"));
-                    let parts = verdict.only.iter().map(Id::as_str);
-                    let parts: Vec<&str> = parts.chain(plug.as_deref()).collect();
-                    let parts = self.list(&parts);
-                    self.with(
-                        "check-limit-only",
-                        [("parts", parts.into()), ("limit", text.into())],
-                    )
-                }
+                Some(verdict) => self.only(verdict, text),
                 None => text,
             };
             let first = format!("  {ids} ({})  ", limit.shape);
@@ -253,6 +240,23 @@ impl Words {
             paragraph(&mut out, "  ! ", &title, width);
         }
         out
+    }
+
+    /// The figures of a receptacle that only some things go into, with those; none where nothing draws on it.
+    fn only(&self, verdict: &Verdict, limit: String) -> String {
+        if verdict.only.is_empty() {
+            return self.text("check-limit-bonding-plug");
+        }
+        let plug = verdict
+            .bonding_plug
+            .then(|| self.text("print-bonding-plug"));
+        let parts = verdict.only.iter().map(Id::as_str);
+        let parts: Vec<&str> = parts.chain(plug.as_deref()).collect();
+        let parts = self.list(&parts);
+        self.with(
+            "check-limit-only",
+            [("parts", parts.into()), ("limit", limit.into())],
+        )
     }
 
     /// The three lines that matter most: the worst finding and its remedy, the power that can

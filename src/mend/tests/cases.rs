@@ -482,7 +482,10 @@ fn in_a_bad_box(things: &[(&str, &str)]) -> Plan {
         [[box]]\nid = \"box\"\nfrom = \"lead\"\ninlet = \"L5-30P\"\nlisted = false\nbond = \"unknown\"\n"
         .to_owned();
     for (id, _) in things {
-        gear += &format!("[[box.outlet]]\nid = \"at-{id}\"\nshape = \"5-15R\"\ngfci = false\n");
+        gear.push_str("[[box.outlet]]\nshape = \"5-15R\"\ngfci = false\n");
+        gear.push_str("id = \"at-");
+        gear.push_str(id);
+        gear.push_str("\"\n");
     }
     for (id, kind) in things {
         let thing = heater(id, "18:00-18:30", &format!("on = \"at-{id}\""));

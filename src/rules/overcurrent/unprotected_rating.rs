@@ -277,13 +277,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Overcurrent::TooHigh { breaker } => (Signal::Danger, Some(breaker)),
             _ => (Signal::Danger, None),
         };
-        // What a wire of unknown size is taken for is told as that.
-        let guessed = facts.supply.assumed.iter().any(|it| {
-            let mut names = place.about.iter().map(Id::as_str);
-            it.field.ends_with(".wire")
-                && names.any(|id| it.field.split('.').any(|part| part == id))
-        });
-        let known = if guessed { "no" } else { "yes" };
+        let known = if wire_is_guessed(facts, &place.about) { "no" } else { "yes" };
         let own = own_limit(facts.plan, facts.supply);
         // What stops before the breaker does, and too late.
         let stops = own.filter(|own| breaker.is_some_and(|breaker| own.peak < breaker));
@@ -313,6 +307,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(signal, place.about, shown, fix, told);
     }
     own_receptacles(facts, found);
+}
+
+/// Whether a wire of these was taken for the thinnest because nobody knows it: that is told as what it is.
+fn wire_is_guessed(facts: &Facts<'_>, about: &[Id]) -> bool {
+    facts.supply.assumed.iter().any(|it| {
+        let mut names = about.iter().map(Id::as_str);
+        it.field.rsplit('.').next() == Some("wire") && names.any(|id| it.field.split('.').any(|part| part == id))
+    })
 }
 
 /// The generator's own receptacles of which nobody knows the breaker, where the generator itself is

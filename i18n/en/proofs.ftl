@@ -13,7 +13,7 @@ print-test-tester-trips = { $at }: the tester’s own button must cut the power 
 print-test-tester-no-way-back = { $at }: the tester’s own button does nothing. Only the TEST button on the GFCI itself counts.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
 print-test-tester-either = { $at }: we cannot tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
-print-test-meter = Only a meter can show that the ground wire is unbroken: engine off, everything unplugged, ground hole to bare frame, near 0 Ω. Let a licensed electrician do it. Never open anything.
+print-test-meter = Only a meter can show that the ground wire is unbroken. Let a licensed electrician measure: engine off, everything unplugged, ground hole to bare frame, near 0 Ω. Never open anything.
 
 ## The worksheet: tests
 
@@ -69,7 +69,7 @@ print-ws-column-reads-volts = Then
 print-ws-column-boxes = Boxes then
 print-ws-worst = The most volts lost
 print-ws-worst-how = Of all groups that may run together, with one thing starting at a time.
-print-ws-worst-amps = Volts lost = amps × ohms, added up over every cord on the way. Running: amps as in “Voltage drop”. At the start: the amps of each load as they stand under “Loads”, and of the one that starts its starting amps.
+print-ws-worst-amps = Volts lost = amps × ohms, added up over every cord on the way. Running: amps as in “Voltage drop”. At the start: the amps of each load under “Loads”, and of the one that starts its starting amps.
 print-ws-worst-range = A service of 120 V is held to { $least } to { $most } (range A). That is for utilities. Here it is advice.
 print-ws-worst-running = Running
 print-ws-worst-start = While { $starts } starts

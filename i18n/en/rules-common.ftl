@@ -5,7 +5,7 @@ not-known = not known
 ## Safety. What a life depends on. $about or $life: the devices. $off: what stays off for them.
 ## $sure is "yes" where somebody said of which kind they are.
 
-life-cannot = Do not rely on this generator for { $about }. Stay where there is utility power, or use the backup from your equipment supplier. Never change the device’s setting.
+life-cannot = Do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
 life-off = Leave { $off } off while { $life } runs. Never turn down or pause what a life depends on.
 life-turns = Leave { $life } on, and never turn it down. Run the others in turns.
 life-it = { $sure ->

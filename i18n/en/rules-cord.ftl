@@ -6,7 +6,7 @@ CORD001 = { $first } is overloaded
         [tag] Cords like { $first } (wire: { $wire }) are mostly marked { $limit } at its length, but { $demand } runs through it. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
        *[other] { $first } (wire: { $wire }) carries { $limit } at most, but { $demand } runs through it. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
       }
-    .fix-thicker = Plug some of it in elsewhere, or run fewer things on it at once. Or use a thicker cord: a smaller AWG number is thicker.
+    .fix-thicker = Plug some of it in elsewhere, or run fewer things at once. Or use a thicker cord: a smaller AWG number is thicker.
     .fix-unwind = Unwind the whole cord before you use it. A coil traps its own heat.
     .fix-plug = Plug some of it in elsewhere, or run fewer things on it at once. A thicker cord with the same plug does not help.
     .fix-tag = Read the amps on the cord’s tag: the smaller number counts. Plug some of it in elsewhere, or run fewer things on it at once. Or use a shorter or thicker cord: a smaller AWG number is thicker.
@@ -15,7 +15,7 @@ CORD002 = { $fix ->
     [replace] Indoor cord used outdoors: { $about }
    *[other] This may be an indoor cord: { $about }
   }
-    .why = An indoor jacket cracks in sun and cold and lets water in, and feet and tent stakes cut it. A bare wire in wet grass can kill.
+    .why = Sun, cold, feet and tent stakes break an indoor jacket. A bare wire in wet grass can kill.
     .fix-replace = Use a cord marked for outdoors. Look for a “W” in its type letters, or the words “for outdoor use”.
     .fix-look = Read the print on the jacket. If it has no “W” in its type letters and does not say “for outdoor use”, use another cord.
 
@@ -35,11 +35,11 @@ CORD004 = { $fix ->
         [replace] Past it, a fault can put full voltage on a metal case. Nothing trips until someone touches it. Look at: { $about }.
        *[other] Without a ground wire, a fault can put full voltage on a metal case. Nothing trips until someone touches it. Look at: { $about }.
       }
-    .fix-replace = Do not use { $first }. Use a cord with a ground wire and an unbroken ground pin.
+    .fix-replace = Do not use { $first }. Use one with a ground wire and an unbroken ground pin.
     .fix-count = Read the print on the jacket. “/3” after the wire size means three wires, ground included. “/2” has no ground: do not use it.
 
 CORD005 = { $count } long cords plugged end to end
-    .why = The connection lies on the ground and can pull apart. Half out, its blades are exposed and live. The cords: { $about }.
+    .why = The connection can pull apart. Half out, its blades are exposed and live. The cords: { $about }.
     .fix-one-cord = Use one cord that is long enough. Until then, keep the connection dry, off the ground, and tied so that it cannot pull apart.
 
 CORD006 = { $first } is overloaded in this heat
@@ -48,13 +48,13 @@ CORD006 = { $first } is overloaded in this heat
     .fix-unwind = { CORD003.fix-unwind }
 
 CORD007 = The power strip { $first } is plugged into another cord
-    .why = Strips are made for indoors and for an outlet, not for the end of a cord. All { $places } of its outlets share one thin cord. Look at: { $about }.
-    .fix-straight = Use an outdoor cord with several ends, or a listed box with breakers. Plug a strip straight into an outlet of the generator or of a box, and keep it dry.
+    .why = Strips are made for indoors, not for the end of a cord. All { $places } of its outlets share one thin cord. Look at: { $about }.
+    .fix-straight = Use an outdoor cord with several ends, or a listed box with breakers. Plug a strip straight into an outlet, and keep it dry.
 
 CORD008 = { $first } makes heat for hours on a cord
-    .why = It draws { $watts } for hours, which heats every worn contact on the way, and no breaker notices. { $fix ->
-        [warm] Fire services say: plug a room heater straight into an outlet, never into a cord or strip.
+    .why = It draws { $watts } for hours, which heats every worn contact, and no breaker notices. { $fix ->
+        [warm] Fire services say: plug a heater straight into an outlet, never into a cord or strip.
        *[other] Fire services say it of room heaters: never on a cord or strip.
       } Look at: { $about }.
-    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it, use one heavy cord, unwound, with nothing else on it. Look at each plug after a quarter of an hour: if one is hot, brown or smells, stop.
-    .fix-less = Run it for less than three hours at a stretch. If you use it longer, use one heavy cord, unwound, with nothing else on it. Look at each plug after a quarter of an hour: if one is hot, brown or smells, stop.
+    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. Look at each plug after a quarter of an hour, and stop if one is hot.
+    .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, nothing else on it. Look at each plug after a quarter of an hour, and stop if one is hot.

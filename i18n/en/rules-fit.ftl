@@ -16,10 +16,10 @@ FIT001 = { $fix ->
         [lost] The plan puts more into { $place } than it has sockets. We have not checked anything past { $about }.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
         [dead] Something takes its plug. But that gets no power, or other volts than its shape promises.
-       *[other] Plug shapes differ so that you cannot plug into the wrong volts or amps. A plug that does not fit does not belong there.
+       *[other] A plug that does not fit does not belong there: the shape keeps out the wrong volts or amps.
       }
-    .fix-load = Check the shape of the plug. Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
-    .fix-dead = Leave it unplugged. Use a listed cord or box that has the right outlet and breaker. Never change a plug.
+    .fix-load = Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
+    .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
     .fix-lost = Look where { $about } really plugs in, and correct the plan. Never make room with a splitter or an adapter.
     .fix-loose = Plug { $place } in and write in the plan where, or plug { $about } in elsewhere. Then check again.
@@ -32,7 +32,7 @@ FIT002 = { $first } carries less than its shape says
     .fix-plan = Plan with { $limit } for everything past { $first }, and mark it so.
 
 FIT003 = { $about }: wrong voltage for its shape
-    .why = It is live, but a 240 V outlet needs both sides of a 120/240 V generator, and a 120 V outlet needs a neutral. What feeds this one lacks that, and no adapter can make it.
+    .why = It needs both halves of a 120/240 V generator, or a neutral, and lacks it: no adapter can add that. But it is live.
     .fix-leave = Plug nothing into it, and treat it as live. Use an outlet that has what it needs. Never change a plug to make it fit.
 
 FIT004 = { $fix ->
@@ -50,12 +50,12 @@ FIT004 = { $fix ->
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
     .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
-    .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use the backup from your equipment supplier. Never change the device’s setting.
+    .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
     .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.
 
 FIT005 = Easy to mix up: { $one } and { $other }
-    .why = In the dark, a hand takes one for the other. { $one } gives { $volts }, and { $other } gives { $volts-other }. Outlets: { $about }.
+    .why = In the dark you can take one for the other. { $one } gives { $volts }, and { $other } gives { $volts-other }. Outlets: { $about }.
     .fix-look = Put the printed labels on. Look at the drawn face before you push. If a plug needs force, it is in the wrong place.
 
 FIT006 = { $fix ->
@@ -65,9 +65,9 @@ FIT006 = { $fix ->
    *[other] { $about } may get { $volts } only
   }
     .why = { $fix ->
-        [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and bursts or burns before a breaker trips.
-        [leave] Its plug says { $twice }, but it gets { $volts } at most, and no adapter can turn { $volts } into { $twice }. A motor hums, does not start and overheats.
-        [look] Its plug says { $twice }, and we do not know if the generator gives that. Many small ones give { $volts } only, and no adapter can turn that into { $twice }.
+        [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and burns before a breaker trips.
+        [leave] Its plug says { $twice }, but it gets { $volts }, and no adapter can change that. A motor hums, does not start and overheats.
+        [look] Its plug says { $twice }. Many small generators give { $volts } only, and no adapter can change that.
        *[other] Its plug takes both { $volts } and { $twice }. Here only { $volts } arrives, so its { $twice } parts do not work.
       }
     .fix-adapter = Plug nothing into it. Leave the adapter or cord that ends in it at home.
@@ -81,12 +81,12 @@ FIT007 = { $fix ->
    *[other] There is { $twice } here: { $about }
   }
     .why = { $fix ->
-        [plate] One of the two is wrong. If the generator gives { $twice }, each { $volts } outlet has half of its power, and this plan counts all of it.
+        [plate] One of the two is wrong. If the generator gives { $twice }, each { $volts } outlet has only half of its power.
         [maybe] We do not know if the generator gives { $volts } or { $twice }. Things made for { $volts } burn up on { $twice }.
         [these] These need it: { $needs }. All other outlets give { $volts }.
        *[other] Nothing in the plan needs it. All other outlets give { $volts }.
       }
-    .fix-nothing = Plug in there only cords, boxes and adapters that are listed for 120/240 V. Put the printed label on it.
-    .fix-these = Plug in there only things whose nameplate says { $twice }, and cords, boxes and adapters that are listed for 120/240 V.
+    .fix-nothing = Plug in only cords, boxes and adapters that are listed for 120/240 V. Put the printed label on it.
+    .fix-these = Plug in only things whose nameplate says { $twice }, or cords, boxes and adapters listed for 120/240 V.
     .fix-maybe = Look for “120/240 V” on the generator’s nameplate. Until then, plug in only cords, boxes and adapters that are listed for 120/240 V.
     .fix-plate = Look for “120 V” or “120/240 V” on the generator’s nameplate, and put it in the plan. Until then, use half of the power.

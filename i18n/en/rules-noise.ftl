@@ -7,8 +7,8 @@ NOISE001 = { $fix ->
   }
     .why = { $fix ->
         [look] We do not know how loud it is, and open-frame generators are mostly louder than { $limit } at { $distance }. National parks and many camps allow no more.
-        [busiest] At the busiest minute of this plan we assumed { $more } more than measured: about { $busiest } at { $distance } in the open. National parks allow { $limit } there, and many camps do the same.
-       *[other] It makes about { $level } at { $distance } in the open, at the load it was measured at. National parks allow { $limit } there, and many camps do the same.
+        [busiest] At its busiest we assumed { $more } more than measured: about { $busiest } at { $distance } in the open. National parks and many camps allow { $limit } there.
+       *[other] It makes about { $level } at { $distance } in the open, at the load of the test. National parks and many camps allow { $limit } there.
       }
     .fix-quieter = Run fewer things at once, use economy idle, and stand it on bare soil. Ask your host. Never box it in or cover it.
     .fix-busiest = Run fewer things at once, and stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
@@ -25,6 +25,6 @@ NOISE002 = { $fix ->
        *[other] The camp must be quiet { $quiet }.
       }
     .fix-move = Move them to other hours, or run them from a battery charged by day.
-    .fix-life = Do not change its hours. Ask your host before you come, or run it then from a battery made for it that you charged by day.
+    .fix-life = Ask your host before you come, or run it from its own battery, charged by day. Do not change its hours.
     .fix-move-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-move }
     .fix-life-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-life }

@@ -3,8 +3,8 @@
 OVER001 = { $fix ->
     [unknown] No known breaker protects { $first }
     [splitter] { $first } puts small outlets on a big breaker
-    [single] The breaker is too big for { $first } (15 A)
-    [single-look] The breaker may be too big for { $first } (15 A)
+    [single] A 15 A outlet on a bigger breaker: { $first }
+    [single-look] The breaker may be too big for { $first }
     [own] We do not know the breaker of { $about }
     [camper] The breaker is too big for the adapter { $first }
    *[other] The breaker is too big for { $first }
@@ -21,8 +21,8 @@ OVER001 = { $fix ->
             [no] We assumed that the weakest part here is
            *[yes] The weakest part here is
           } rated for { $rating }. { $stops ->
-            [set] The generator gives up to { $peak } before it stops itself, and the breaker trips later still: the part overheats and can catch fire.
-           *[breaker] The breaker ahead of it trips only above { $breaker }: in between nothing trips, and the part overheats and can catch fire.
+            [set] The generator gives up to { $peak } before anything stops it: the part overheats and can catch fire.
+           *[breaker] The breaker ahead of it trips only above { $breaker }: until then the part overheats and can catch fire.
           } Parts: { $about }.
       }
     .fix-splitter = Do not use { $first } for anything. Use a listed distribution box with a breaker for each outlet.
@@ -45,8 +45,8 @@ over-cord = { $cord ->
 
 OVER002 = { $first } carries too much for too long
     .why = { $first } is rated for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
-    .fix-move = Move one of these to another breaker, turn it down, or shut it off for a while before three hours are up.
-    .fix-rest = Turn it down, or shut it off for a while before three hours are up.
+    .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
+    .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.
 
 OVER003 = { $first } carries less than its breaker allows
@@ -59,9 +59,9 @@ OVER005 = { $fix ->
    *[other] The wire may keep the breaker from tripping
   }
     .why = { $fix ->
-        [set] The generator stops itself first: it drives at most about { $fault } into a short circuit. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
-        [look] We do not know if this is an inverter generator, so we assumed it drives at most { $fault } into a short circuit. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
-       *[other] The wire is so long or thin that a short circuit at its end draws only about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }: until then the wire and the fault overheat. Places: { $about }.
+        [set] The generator stops itself first: a short circuit draws at most about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
+        [look] We do not know the kind of generator, so we assumed that a short circuit draws at most { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
+       *[other] A short circuit at its end draws only about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }: until then the wire overheats. Places: { $about }.
       }
     .fix-set = Know how to stop the engine. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.
     .fix-look = Look for the word “inverter” on the generator. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.

@@ -2,30 +2,30 @@
 
 POWER001 = { $fix ->
     [hours] The generator cannot run all this at once
-    [leg-alone] One side of the generator cannot run { $about }
+    [leg-alone] One half of the generator cannot run { $about }
     [alone] The generator cannot run { $about }
     [amps-alone] The generator cannot run { $about }
     [life-alone] This generator cannot run { $about }
     [life-off] Too much is on along with { $life } at { $time }
     [life-turns] Too much is on along with { $life } at { $time }
-    [leg] One side of the generator is overloaded at { $time }
+    [leg] One half of the generator is overloaded at { $time }
    *[other] Too much is on at once at { $time }
   }
     .why = { $fix ->
         [hours] You did not say when these run, so we counted them all at once: { $about }. They need { $demand } together, but the generator can supply { $limit }.
         [turns] These need { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
-        [leg-alone] It draws { $demand } on one side. Each side can supply { $limit }, so it is { $over } too much on either side.
-        [alone] It needs { $demand } by itself. The generator can supply { $limit }, so it is { $over } too much.
-        [amps-alone] It draws { $demand } by itself, more than its watts suggest. The generator can supply { $limit }, so it is { $over } too much.
+        [leg-alone] It draws { $demand } on one half. Each half can supply { $limit }, so it is { $over } too much on either half.
+        [alone] It needs { $demand }. The generator can supply { $limit }, so it is { $over } too much.
+        [amps-alone] It draws { $demand }, more than its watts suggest. The generator can supply { $limit }, so it is { $over } too much.
         [life-alone] { life-it } It needs { $demand }, but the generator can supply { $limit } for it at most: { $over } short.
         [life-off] { life-on } The generator can supply { $limit }, but these need { $demand }, which is { $over } too much: { $about }.
         [life-turns] { life-on } The generator can supply { $limit }, but these need { $demand }, which is { $over } too much: { $about }.
-        [leg] These draw { $demand } on one side: { $about }. Each side can supply { $limit }, so it is { $over } too much.
+        [leg] These draw { $demand } on one half: { $about }. Each half can supply { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together, some more than their watts suggest: { $about }. The generator can supply { $limit }, so it is { $over } too much.
       }
     .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it needs the most.
     .fix-hours = Run them in turns: the card shows what goes together. Or say in the plan when each one runs.
-    .fix-leg = Move { $first } to an outlet on the other side, or run these in turns.
+    .fix-leg = Move { $first } to an outlet on the other half, or run these in turns.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
     .fix-amps = Run them in turns. Look at { $first } first: it draws the most.
     .fix-alone = { POWER001.fix-leg-alone }
@@ -37,7 +37,7 @@ POWER001 = { $fix ->
 POWER002 = { $fix ->
     [alone] The generator cannot start { $about }
     [amps-alone] The generator cannot start { $about }
-    [leg-alone] One side of the generator cannot start { $about }
+    [leg-alone] One half of the generator cannot start { $about }
     [again] These cannot all stay on together
     [amps-again] These cannot all stay on together
     [life-alone] This generator cannot start { $about }
@@ -49,7 +49,7 @@ POWER002 = { $fix ->
     .why = { $fix ->
         [alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak is { $limit }, so it is { $over } short.
         [amps-alone] Starting { $first } alone takes { $demand } for a moment. The generator’s peak power is { $limit }, so it is { $over } short.
-        [leg-alone] Starting { $first } alone takes { $demand } for a moment. One side of the generator has half of its power and gives { $limit } at most, so it is { $over } short.
+        [leg-alone] Starting { $first } alone takes { $demand } for a moment. One half of the generator gives { $limit } at most, so it is { $over } short.
         [again] At { $time } { $first } fits if it starts first, but what has a thermostat or a motor starts again by itself. Started last, it takes { $demand } and the generator gives at most { $limit }, { $over } short. Together: { $about }.
         [amps-again] At { $time } { $first } fits if it starts first, but what has a thermostat or a motor starts again by itself. Started last, it takes { $demand } and the generator gives at most { $limit }, { $over } short. Together: { $about }.
         [life-alone] { life-it } Starting it takes { $demand } for a moment, but the generator gives at most { $limit } there: { $over } short.
@@ -67,7 +67,7 @@ POWER002 = { $fix ->
     .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
     .fix-life-alone = { life-cannot }
-    .fix-life-together = Do not rely on this generator for { $life }. Stay where there is utility power, or use the backup from your equipment supplier. Never change a device’s setting.
+    .fix-life-together = Do not rely on this generator for { $life }. Stay where there is utility power, or use your supplier’s backup. Never change a device’s setting.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
@@ -85,12 +85,12 @@ POWER005 = Running and peak power are nearly the same
     .why = The plan gives { $rated } running and { $peak } peak. On most generators the running power is clearly less: the big number on the carton is the peak.
     .fix-plate = Read the nameplate: look for “running”, “rated” or “continuous” watts. Put that number in the plan.
 
-POWER006 = One side of the generator carries nearly everything
-    .why = At { $time } one side carries { $heavy } and the other { $light }. Each side can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
-    .fix-move = Move { $first } to an outlet on the other side, if you can.
+POWER006 = One half of the generator carries nearly everything
+    .why = At { $time } one half carries { $heavy } and the other { $light }. Each half can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
+    .fix-move = Move { $first } to an outlet on the other half, if you can.
 
 POWER007 = Economy idle may stall { $first }
-    .why = It takes { $starting } for a moment to start, and the generator can supply { $rated }. At economy idle the engine turns slowly and needs a second or two to catch up.
+    .why = It takes { $starting } to start, and the generator can supply { $rated }. At economy idle the engine needs a second or two to speed up.
     .fix-off = Switch economy idle off before { $first } starts, and leave it off while it starts and stops by itself.
 
 POWER008 = { $fix ->
@@ -99,7 +99,7 @@ POWER008 = { $fix ->
   }
     .why = { $fix ->
         [sum] Together they can supply { $rated }, which is { $leg }. The kit between them and the outlets may give less than that.
-       *[other] Generators that are out of step push current into each other and burn up. A cord with a plug on both ends has live, exposed blades when one end is out.
+       *[other] Generators that are out of step push current into each other and burn up. A cord with a plug on both ends has live, exposed blades.
       }
     .fix-apart = Run them apart, each with its own cords. Join only 120 V inverter generators, with the maker’s kit for exactly these generators.
     .fix-look = Run them apart until you know. All must be 120 V inverter generators, and the kit must be the maker’s for exactly these generators.

@@ -9,20 +9,20 @@ SHOCK001 = { $fix ->
     [free] Use { $about } only with a GFCI cord
    *[other] No GFCI protects { $about }
   }
-    .why = If a cord or appliance fails, current can pass through anyone who touches it; the ground here is { $ground }. A breaker does not trip in time: a GFCI does, at 6 thousandths of an amp.
-    .fix-protect = Use only outlets with a TEST and a RESET button (GFCI), or a cord or box that has them. Press TEST before each use: the power must go off.
-    .fix-camper = Use an outlet or a cord with a GFCI. A camper can leak enough to trip one, so codes require none at 30 A and 50 A camp outlets. If it trips each time, ask a licensed electrician, and do not run it without a GFCI.
+    .why = If a cord or appliance fails, current can pass through you; the ground here is { $ground }. A breaker trips too late: a GFCI trips at 6 thousandths of an amp.
+    .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Press TEST before each use: the power must go off.
+    .fix-camper = Use an outlet or a cord with a GFCI. A camper can leak enough to trip one, so codes require none at 30 A and 50 A camp outlets. If it trips each time, ask a licensed electrician: do not run it without.
     .fix-free = Plug no appliance in there. You may plug in a cord with a GFCI built in: use only its end.
 
 SHOCK002 = A plug-in tester may mislead you here
-    .why = We do not know if the neutral floats (is not joined to ground). If it does, the tester shows “open ground” and its button trips nothing, even though the GFCI works.
+    .why = We do not know if the neutral floats (is not joined to ground). If it does, the tester shows “open ground” and its button trips nothing, though the GFCI works.
     .fix-find-out = Press TEST on the GFCI itself. Look in the manual for “floating” or “bonded neutral”, and put it in the plan. Do not join neutral and ground yourself.
 
 SHOCK003 = { $fix ->
     [ask] This may feed a building’s wiring
    *[other] This would feed a building’s wiring
   }
-    .why = Power goes out through the building to the street at thousands of volts, and kills people who repair the lines. A cord with a plug on both ends has live, exposed blades.
+    .why = Power goes out to the street at thousands of volts, and kills people who repair the lines. A cord with a plug on both ends has live, exposed blades.
     .fix-stop = Do not connect the generator to the building. Plug things into the generator by cords only. A licensed electrician must install transfer equipment first.
     .fix-ask = Find out before you start it. If it will feed a building, do not connect it: a licensed electrician must install transfer equipment first.
 
@@ -30,7 +30,7 @@ SHOCK004 = { $fix ->
     [find-out] Neutral may be joined to ground in { $bonds } places
    *[other] Neutral is joined to ground in { $bonds } places
   }
-    .why = It must be joined in one place only. With { $bonds }, metal that you touch carries current, and a GFCI may trip for no reason or not at all.
+    .why = It must be joined in one place only. With { $bonds }, metal that you touch carries current, and a GFCI can fail to trip.
     .fix-plug = Take the bonding plug out: this generator is bonded already.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
@@ -40,7 +40,7 @@ SHOCK005 = { $fix ->
     [known] Neutral is joined to ground inside { $first }
    *[other] We do not know how { $first } is wired
   }
-    .why = Neutral and ground may be joined only at the generator. If a box joins them, metal that you touch can carry current, and a GFCI can fail. Boxes: { $about }.
+    .why = Neutral and ground may be joined only at the generator. Joined in a box, metal that you touch can carry current, and a GFCI can fail. Boxes: { $about }.
     .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
     .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it.
 
@@ -53,16 +53,16 @@ SHOCK006 = { $fix ->
     .fix-look = Look on the box for a testing lab’s mark. If there is none, have a licensed electrician look at it. Do not open it.
 
 SHOCK007 = { $first } may trip with nothing wrong
-    .why = Every cord and appliance leaks a little: here about { $leak }, and { $least } is enough to trip it (mA: thousandths of an amp). Wet connections leak more. Look at: { $about }.
+    .why = Cords and appliances leak a little: here about { $leak }, and { $least } can trip it (mA: thousandths of an amp). Wet connections leak more. Look at: { $about }.
     .fix-nearer = Use a GFCI nearer to the appliances, with a shorter cord and fewer things on it. Keep connections dry. If it trips, find out why, and never bypass it.
 
 SHOCK008 = { $count } GFCIs, one after another
-    .why = They protect no better than one. Any of them may trip on a fault, so power may stay off after you press one RESET. From the generator on: { $about }.
+    .why = They protect no better than one. Any of them may trip, so power may stay off after one RESET. From the generator on: { $about }.
     .fix-reset = If the power goes off, unplug the appliance first. Then press RESET on each, from the generator on. Press TEST on each to test it.
 
 SHOCK009 = Two faults could shock someone and trip nothing
-    .why = The neutral floats, or we do not know, so a first fault gives no sign. A second one, in another appliance, can put full voltage between two metal cases. Without a GFCI: { $about }.
-    .fix-protect = Plug all of them into outlets with a TEST and a RESET button (GFCI). Stop using anything that tingles, is cut or is scorched. Do not join neutral and ground yourself.
+    .why = The neutral floats, or we do not know: a first fault gives no sign. A second one can put full voltage between two metal cases. Without a GFCI: { $about }.
+    .fix-protect = Plug all of them into outlets with TEST and RESET buttons (GFCI). Stop using anything that tingles, is cut or is scorched. Do not join neutral and ground yourself.
 
 SHOCK010 = { $fix ->
     [camper] A bonding plug may be wrong for { $about }
@@ -79,13 +79,13 @@ SHOCK011 = { $fix ->
     [count] We do not know if { $about } has a neutral
    *[other] The neutral wire may be missing in { $about }
   }
-    .why = It carries both sides of 120/240 V. Without its neutral, things made for 120 V can get nearly 240 V and burn up, and no breaker trips.
+    .why = It carries both halves of 120/240 V. Without its neutral, things made for 120 V can get nearly 240 V and burn up, and no breaker trips.
     .fix-leave = Do not use it. Use a cord with four wires, such as 10/4.
     .fix-count = Read the print on the jacket: 10/4 has four wires, 10/3 has three. Do not use it until you know.
 
 SHOCK012 = No GFCI protects { $about }
-    .why = A GFCI protects only what is past it, and { $length } of cord lies ahead of it. Where that cord is cut or wet, current can pass through anyone who touches it, and nothing trips in time.
-    .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug into it or move it while the engine runs. Look along its whole length before each use: if it is cut or crushed, do not use it.
+    .why = A GFCI protects only what is past it, not the { $length } of cord ahead of it. Where that is cut or wet, current can pass through you, and nothing trips in time.
+    .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
 
 SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
@@ -94,14 +94,14 @@ SHOCK013 = { $fix ->
    *[other] The GFCI at “{ $device }” may miss a fault
   }
     .why = { $fix ->
-        [plug] The bonding plug in “{ $joint }” is past that GFCI, so it does not trip on a fault, though its TEST button works. Fault current comes back through it; the ground here is { $ground }.
+        [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, it keeps it from tripping; the ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
-        [box] “{ $joint }” joins neutral to ground past that GFCI, so it does not trip on a fault, though its TEST button works. Fault current comes back through it; the ground here is { $ground }.
+        [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.
-    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, write its outlet in the plan, and ask a licensed electrician where it belongs. If there is none, say so in the plan, and add none.
+    .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.

@@ -27,7 +27,7 @@ change-shorter-cord = Use a cord of { $length } in place of { $first }.
 change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
 change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.
 change-thicker-cord = Use a cord of { $wire } in place of { $first }.
-change-protected-cord = Put a listed GFCI cord or GFCI adapter where { $first } plugs in, or use a listed cord with a GFCI in its place.
+change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
 change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
         [one] one socket
        *[other] { $sockets } sockets

@@ -1,6 +1,6 @@
 # Die Befehlszeile: Hilfe, Ergebnisse und Fehler.
 
-cli-about = Plant einen tragbaren Generator für ein Lager: was jede Steckdose verträgt, was zusammen laufen darf, was gefährlich ist, und die Etiketten und die Karte, die es sagen.
+cli-about = Plant den Strom aus einem tragbaren Generator fürs Camping: was jede Steckdose verträgt, was zusammen laufen darf, was gefährlich ist, und die Etiketten und die Karte, die es sagen.
 cli-after =
     Ohne Befehl fragt tallywatt eine Frage nach der anderen und druckt am Ende.
 
@@ -63,7 +63,7 @@ cli-check = Pläne prüfen und sagen, was nicht stimmt, das Schlimmste zuerst
 cli-check-plans = Plandateien; "-" liest eine von der Standardeingabe
 cli-check-format = "text" für Menschen; "json" für Programme, ein Bericht je Plan
 
-cli-print = Etiketten, Karte, Vorsichtsliste und Rechenblatt eines Plans drucken
+cli-print = Etiketten, Karte, Vorsichtsliste und Berechnung eines Plans drucken
 cli-print-plan = Die Plandatei; "-" liest sie von der Standardeingabe
 cli-print-into = Der Ordner, in den geschrieben wird
 cli-print-paper = Das Papier im Drucker
@@ -76,7 +76,7 @@ cli-print-only = Nur diesen Druck; darf mehrmals stehen
 cli-print-card = Die Größe der Karte: ein Blatt je Seite; ein halbes Blatt (A5, halber Letter) oder Taschengröße, zum Falten
 cli-print-ink = "black" druckt schwarz auf weiß, ohne Farben und Grau
 cli-print-date = Das Datum auf jedem Blatt, das die Dateien auch zu PDF/A-2a macht; fehlt es, wird keines gedruckt
-cli-print-png = Auch ein Bild jeder Seite schreiben
+cli-print-png = Auch ein Bild jeder Seite schreiben, und contact.png mit allen
 cli-print-templates = Ein Ordner mit eigenen Vorlagen; "tallywatt templates" schreibt welche, mit denen man anfangen kann
 
 cli-may = Vor dem Anschließen fragen: Darf das eingeschaltet werden, in welcher Reihenfolge, und was zeigt ein Messgerät
@@ -137,9 +137,9 @@ check-label-by = Nach
 check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
 check-limits = Was jede Steckdose verträgt
 check-limit-two = { $long } für Stunden, gesetzt von { $long_by }. { $short } für kurze Zeit, gesetzt von { $short_by }.
-check-limit-refused = NICHT BENUTZEN. Siehe { $code }.
+check-limit-refused = GESPERRT. Siehe { $code }.
 check-limit-guarded = Nur ein Kabel mit eingebautem FI-Schutzschalter (GFCI). Siehe { $code }.
-check-limit-behind = NICHT BENUTZEN, was an { $id } hängt. Siehe { $code }.
+check-limit-behind = GESPERRT: alles, was in { $id } steckt. Siehe { $code }.
 check-limit-one = { $long }. Gesetzt von { $short_by }.
 check-limit-same = { $long } für Stunden, { $short } für kurze Zeit. Gesetzt von { $short_by }.
 check-limit-share = 80 % von { $id } ({ $reason })
@@ -164,7 +164,7 @@ reason-coiled-cord = das Kabel ist aufgerollt; kein Schutzschalter wacht darübe
 reason-parallel-kit = der Verbindungssatz zwischen den Generatoren
 reason-hot-cord = das Kabel in so heißer Luft; kein Schutzschalter wacht darüber
 reason-wiring = die Leitung des Kastens
-reason-not-fed = nicht die Volt ihrer Form; mit Spannung rechnen
+reason-not-fed = andere Spannung, als ihre Form sagt; wie unter Spannung behandeln
 
 demo-wrote = Geschrieben nach { $dir }:
 demo-file-labels = ein Etikett für jede Steckdose, jedes Kabel, jeden Kasten und den Generator
@@ -199,3 +199,18 @@ templates-none = in { $path } gibt es keine Vorlagen
 templates-none-hint = "tallywatt templates --into ORDNER" schreibt welche, mit denen man anfangen kann.
 
 explain-language = Die Seiten der Regeln gibt es nur auf Englisch. Prüfung und Drucke sprechen Ihre Sprache.
+
+# The names in the example plan.
+demo-name-site = Wochenende an der Wacholderbucht
+demo-name-generator = der Blaue
+demo-name-kettle = Wasserkocher
+demo-name-toaster = Toaster
+demo-name-griddle = Grillplatte
+demo-name-coolbox = Kühlbox
+demo-name-blanket = Heizdecke
+demo-name-cpap = CPAP-Gerät
+demo-name-cpap-battery = CPAP-Akku
+demo-name-lamps = Lichterkette
+demo-name-chargers = Ladegeräte für Handy und Kamera
+demo-name-fan = Ventilator
+demo-name-pump = Luftmatratzenpumpe

@@ -17,7 +17,7 @@ hint-list = Pfeile oder Text, Enter. Esc: zurück
 hint-keys = ?: Hilfe, Esc: zurück
 hint-unknown = oder unbekannt
 hint-none = keine
-hint-enter-unknown = Enter: unklar
+hint-enter-unknown = Enter: unbekannt
 hint-between = ,{" "}
 
 typed-unknown = unbekannt
@@ -46,7 +46,7 @@ pick-no = Nein
     .also = n
 pick-unknown = Weiß ich nicht
 pick-explain = ? Mehr dazu
-pick-picture = Den Baum bis jetzt zeigen
+pick-picture = Zeigen, was bisher wo steckt
 pick-removed = Das wieder herausnehmen
 
 label-place = { $id } ({ $shape })
@@ -62,7 +62,41 @@ shown-times = { $count } davon
 
 suggest-generator-name = Generator
 suggest-load-name = Ein Gerät
-suggest-site-name = Lagerwochenende
+suggest-site-name = Campingwochenende
+
+# What somebody may answer, in the reader's units.
+example-tank = { $measure ->
+    [metric] 4,5 L
+   *[customary] 1,2 gal
+}
+example-noise-far = { $measure ->
+    [metric] 7 m
+   *[customary] 23 ft
+}
+example-noise-near = { $measure ->
+    [metric] 3 m
+   *[customary] 10 ft
+}
+example-near = { $measure ->
+    [metric] 12 m
+   *[customary] 40 ft
+}
+example-altitude = { $measure ->
+    [metric] 900 m
+   *[customary] 4200 ft
+}
+example-sea = { $measure ->
+    [metric] 0 m
+   *[customary] 0 ft
+}
+example-air = { $measure ->
+    [metric] 31 C
+   *[customary] 88 F
+}
+example-length = { $measure ->
+    [metric] 15 m
+   *[customary] 50 ft
+}
 
 # ---- Der Generator
 
@@ -138,7 +172,7 @@ pick-generator-sets-4 = Vier als einer
 # Safety.
 ask-generator-kit = Ist es der Verbindungssatz des Herstellers für genau diese?
     .why = Anders verbunden brennen sie, und blanke Stifte sind unter Spannung.
-    .help = Die Anleitung des Verbindungssatzes nennt die Generatoren, für die er ist. Stehen Ihre nicht darin, oder ist das Kabel dazwischen selbst gemacht, ist die Antwort nein. Wenn Sie es nicht wissen, nehmen wir nein.
+    .help = Die Anleitung des Verbindungssatzes nennt die Generatoren, für die er ist. Stehen Ihre nicht darin, oder ist das Kabel dazwischen selbst gemacht, ist die Antwort nein. Wenn Sie es nicht wissen, nehmen wir nein an.
     .row = Satz vom Hersteller
 
 ask-generator-limit = Wie viel Ampere lässt der Verbindungssatz durch?
@@ -162,7 +196,7 @@ pick-generator-rated-on-gasoline = Benzin
 pick-generator-rated-on-propane = Propan
 
 ask-generator-tank = Wie viel Kraftstoff fasst sein Tank?
-    .why = Etwa 1,2 gal oder 4,5 L. Siehe Anleitung.
+    .why = Etwa { example-tank }. Siehe Anleitung.
     .help = Bei Propan geben Sie an, was Ihre Flasche flüssig fasst, oder unbekannt.
     .row = Tank
 
@@ -174,9 +208,9 @@ ask-generator-runtime = Wie lange läuft er mit einer Tankfüllung?
     .row = Laufzeit
 
 ask-generator-noise = Wie laut ist er, und wie weit weg gemessen?
-    .why = Etwa: 58 dBA at 23 ft, 25 %. Siehe Anleitung.
+    .why = Etwa: 58 dBA in { example-noise-far }, 25 %. Siehe Anleitung.
     .help =
-        Die Zahl allein sagt wenig: 58 dBA in 23 ft sind lauter als 58 dBA in 10 ft. Die meisten Hersteller messen in 23 ft (7 m) bei Viertellast.
+        Die Zahl allein sagt wenig: 58 dBA in { example-noise-far } sind lauter als 58 dBA in { example-noise-near }. Die meisten Hersteller messen in { example-noise-far } bei Viertellast.
         Der Lastanteil am Ende darf fehlen.
     .row = Lärm
 
@@ -210,7 +244,7 @@ ask-outlet-sockets = Wie viele Stecker nimmt sie?
     .row = Stecker
 
 ask-outlet-leg = Welche Hälfte des Generators speist sie?
-    .why = { $about }. Siehe Plan in der Anleitung.
+    .why = { $about }. Siehe Schaltplan in der Anleitung.
     .help = Ein Generator für 120/240 V hat zwei Hälften, A und B. Wenn Sie es nicht wissen, nehmen wir die schlechtere.
     .row = Hälfte
 pick-outlet-leg-a = Hälfte A
@@ -219,7 +253,7 @@ pick-outlet-leg-b = Hälfte B
 ask-outlets-gfci = Welche haben die Tasten TEST und RESET?
     .why = Sie schalten ab, bevor ein Schlag tötet (GFCI).
     .help =
-        Die zwei Tasten sind an der Steckdose selbst oder auf der Tafel bei den Buchstaben GFCI oder „ground fault“. Ein Schutzschalter mit nur einem Knopf ist keiner.
+        Die zwei Tasten sind an der Steckdose selbst oder auf dem Bedienfeld bei den Buchstaben GFCI oder „ground fault“. Ein Schutzschalter mit nur einem Knopf ist keiner.
         Wenn Sie es nicht wissen, nehmen wir an, dass es keinen solchen Schutz gibt, und sagen es.
     .row = Stromschlag-Schutz
 pick-outlets-gfci-all = Alle
@@ -229,7 +263,7 @@ pick-outlets-gfci-some = Manche: ich sage, welche
 ask-outlets-odd = Ist an den Schutzschaltern etwas Besonderes?
     .why = Geteilt oder schwach gibt er weniger als seine Zahl.
     .help =
-        Zwei Steckdosen können sich einen Schutzschalter teilen: Was Sie der einen entnehmen, fehlt der anderen. Der Plan in der Anleitung zeigt es; ebenso eine Tafel mit weniger Schutzschaltern als Steckdosen.
+        Zwei Steckdosen können sich einen Schutzschalter teilen: Was Sie der einen entnehmen, fehlt der anderen. Der Schaltplan in der Anleitung zeigt es; ebenso ein Bedienfeld mit weniger Schutzschaltern als Steckdosen.
         Ein Schutzschalter, der unter seiner Zahl ausgelöst hat, gibt von da an nur noch diese kleinere Zahl.
     .row = Schutzschalter
 pick-outlets-odd-no = Nichts, von dem ich weiß
@@ -288,7 +322,7 @@ ask-load-kind = Was tut es vor allem?
 pick-load-kind-heater = Wärme: Raum, Bett, Haar, Werkzeug
 pick-load-kind-cooker = Kocht oder erhitzt Wasser
 pick-load-kind-motor = Dreht einen Motor, pumpt oder kühlt
-pick-load-kind-electronic = Lädt, rechnet, zeigt, tönt
+pick-load-kind-electronic = Elektronik: Lader, PC, TV, Ton
 pick-load-kind-lamp = Gibt Licht
 pick-load-kind-medical = Die Gesundheit hängt davon ab
 
@@ -343,11 +377,11 @@ pick-load-voltage-240 = Nur 240 V
 pick-load-voltage-both = Auch 120 V
 
 ask-load-wanted = Wie wichtig ist es?
-    .why = { $about }. Ist Strom knapp, warten die Wünsche.
-    .help = Was laufen muss, bekommt immer zuerst Strom. Ein Wunsch kommt an die Reihe, wenn etwas übrig ist.
+    .why = { $about }. Ist Strom knapp, wartet das Verzichtbare.
+    .help = Was laufen muss, bekommt immer zuerst Strom. Verzichtbares kommt an die Reihe, wenn etwas übrig ist.
     .row = Wichtig
 pick-load-wanted-must = Es muss laufen
-pick-load-wanted-wish = Es wäre schön
+pick-load-wanted-wish = Verzichtbar
 
 ask-load-hours = Wann läuft es?
     .why = { $about }. Etwa 07:00-07:20, 19-21; keine: jederzeit.
@@ -377,7 +411,7 @@ pick-site-ground-damp = Feucht: Tau, feuchte Erde
 pick-site-ground-dry = Trocken: trockener Boden, unter Dach
 
 ask-site-sleepers = Wie weit vom Generator sind die nächsten Menschen?
-    .why = Abgase töten Schlafende. Etwa 40 ft oder 12 m.
+    .why = Abgase töten Schlafende. Etwa { example-near }.
     .help =
         Vom Generator bis zum nächsten Zelt, Fahrzeug oder Gebäude mit Menschen, auch bei Ihren Nachbarn. Wo niemand schläft, etwa auf einem Markt: bis dorthin, wo Menschen stehen. Zählen Sie jeden Schritt als { $step }: lieber zu nah als zu weit.
         Abgase enthalten Kohlenmonoxid. Es hat keinen Geruch. Wenn Sie den Abstand nicht wissen, nehmen wir an, dass er zu klein ist, und sagen es.
@@ -388,13 +422,13 @@ ask-site-stands = Was ist über dem Generator und um ihn herum?
     .help =
         Denken Sie auch daran, wo er bei Regen laufen wird.
         Im Freien: nichts darüber, und ringsum { $clear } frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
-        Ein Zelt mit offener Tür, ein Vorbau, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, ein Vordach darüber oder eine Wand nahe bei ihm heißt abgedeckt.
+        Ein Zelt mit offener Tür, ein Vorzelt, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, eine Markise darüber oder eine Wand nahe bei ihm heißt abgedeckt.
         Wenn Sie es nicht wissen, nehmen wir an, dass er in oder unter etwas steht, und sagen es.
     .row = Generator steht
 pick-site-stands-open = Im Freien, ringsum { $clear } frei
 pick-site-stands-roof = Hohes Dach, ringsum offen
-pick-site-stands-covered = Unter Plane, Vordach, an Wand
-pick-site-stands-enclosed = In Zelt, Vorbau, Auto, Schuppen
+pick-site-stands-covered = Unter Plane, Markise, an Wand
+pick-site-stands-enclosed = In Zelt, Vorzelt, Auto, Schuppen
 
 ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
     .why = In jedem Zelt oder Fahrzeug, mit frischen Batterien.
@@ -410,12 +444,12 @@ ask-site-building = Speist er die Leitungen eines Hauses?
     .row = Speist ein Gebäude
 
 ask-site-altitude = Wie hoch über dem Meer ist es?
-    .why = Dünne Luft kostet Leistung. Etwa 4200 ft oder 900 m.
-    .help = Eine Karte oder ein Telefon sagt es. Am Meer tippen Sie 0 ft. Eine grobe Zahl genügt; runden Sie auf.
+    .why = Dünne Luft kostet Leistung. Etwa { example-altitude }.
+    .help = Eine Karte oder ein Telefon sagt es. Am Meer tippen Sie { example-sea }. Eine grobe Zahl genügt; runden Sie auf.
     .row = Höhe
 
 ask-site-air = Wie heiß wird die Luft höchstens?
-    .why = Hitze kostet Leistung. Etwa 88 F oder 31 C.
+    .why = Hitze kostet Leistung. Etwa { example-air }.
     .help = Der höchste Wert der Vorhersage, und mehr, wenn der Generator in der Sonne steht.
     .row = Heißeste Luft
 
@@ -470,7 +504,7 @@ ask-gear-jacket = Was ist auf das Kabel gedruckt?
     .row = Aufdruck
 
 ask-gear-length = Wie lang ist es?
-    .why = { $about }. Etwa 50 ft oder 15 m.
+    .why = { $about }. Etwa { example-length }.
     .help = Ihre ausgestreckten Arme reichen etwa so weit, wie Sie groß sind: Zählen Sie so am Kabel entlang.
     .row = Länge
 
@@ -510,7 +544,7 @@ ask-gear-name = Wie soll es heißen?
     .help = Buchstaben und Ziffern, - und _, keine Leerzeichen. Der Name kommt auf das Etikett.
     .row = Name
 
-ask-out-face = Welche Steckdosen, welche Zahl an jedem Schutz?
+ask-out-face = Welche Steckdosen, welche Zahl je Schutzschalter?
     .why = { $about }. Eine Art nach der anderen.
     .help = Steckdosen derselben Form mit dem gleichen Schutzschalter sind eine Art.
     .row = Form
@@ -676,7 +710,7 @@ reject-wire = Eine Leitergröße, etwa 12 AWG oder 2,5 mm².
 reject-jacket = Etwa 12/3, SJTW 12/3, 14 AWG oder 3G1.5; oder unbekannt.
 reject-face = „{ $found }“ ist keine Form, die wir kennen. Etwa 5-15R oder L5-30R.
 reject-faces = Eine bis zwölf Formen, durch Komma getrennt: 5-20R, 5-20R.
-reject-noise = Pegel, dann Abstand: 58 dBA at 23 ft. Oder unbekannt.
+reject-noise = Pegel, dann Abstand: 58 dBA in { example-noise-far }. Oder unbekannt.
 reject-runtime = Ein Anteil, dann Stunden: 25 % 8,5 h, 100 % 3,1 h. Oder unbekannt.
 reject-span = Von und bis: 22:00-06:00, oder 10pm-6am.
 reject-draw = Watt, Ampere oder PS: 1500 W, 12,5 A, 1/2 hp.
@@ -689,7 +723,7 @@ reject-peak = Die Spitze liegt nie unter der Dauerleistung, { $rated }. Oder tip
 reject-starting = Zum Starten braucht es nie weniger als im Lauf, { $running }. Oder tippen Sie unbekannt.
 reject-trips = Das liegt über seiner Zahl, { $marked }. Zu früh heißt darunter.
 reject-shares = Ein Schutzschalter hat eine einzige Zahl. Hier ist sie { $own }, dort { $other }. Gehen Sie zurück und berichtigen Sie sie, oder wählen Sie einen anderen.
-reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Band darüber: NICHT BENUTZEN. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter.
+reject-unknown-shape = Vergleichen Sie es mit diesen Zeichnungen. Ist keine davon so, lassen Sie es aus dem Plan und schließen Sie nichts daran an. Kleben Sie Klebeband darüber: GESPERRT. Dann wählen Sie eines, das Sie kennen, oder gehen Sie weiter.
 reject-no-unknown = Ohne diese Antwort geht es nicht weiter. ? sagt, wo Sie sie finden.
 reject-all-named = Die sind alle schon genannt.
 reject-no-skip = Hier ist eine Antwort nötig. ? hilft.

@@ -43,7 +43,7 @@ print-set-by-hot-cord-guessed = Niemand hat gesagt, wie heiß es wird: „{ $id 
 print-set-by-coiled-cord = Kabel „{ $id }“ ist aufgerollt und verträgt deshalb weniger. Ganz abrollen.
 print-set-by-coiled-cord-guessed = Niemand weiß, ob „{ $id }“ abgerollt ist: Es zählt als aufgerollt. Ganz abrollen.
 print-set-by-wiring = Die Leitung in „{ $id }“ setzt diese Grenze.
-print-set-by-not-fed = Nicht die Volt der Form. Mit Spannung rechnen.
+print-set-by-not-fed = Andere Spannung als die Form sagt. Wie unter Spannung behandeln.
 print-set-by-share-breaker = 80 % des Schutzschalters an „{ $id }“.
 print-set-by-share-trips-early = 80 % dessen, womit der Schutzschalter an „{ $id }“ ausgelöst hat.
 print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
@@ -54,7 +54,7 @@ print-set-by-two = { $long }: { $hours } { $short }: { $past }
 
 print-labels-title = Etiketten: { $site }
 print-face-alt = Vorderseite einer Steckdose { $shape }
-print-nothing-trips = Hier löst nichts aus. Ampere selbst zusammenzählen.
+print-nothing-trips = Kein Schutzschalter schützt hier. Ampere selbst zusammenzählen.
 print-nothing-below = Unter { $amps } löst nichts aus. Ampere selbst zusammenzählen.
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
 print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an { $at } drücken.
@@ -154,7 +154,7 @@ print-loose = Nicht angeschlossen:
 print-unplaced = Kein Platz hier für:
 print-together-title = Zusammen
 print-together-how = Eine Spalte wählen. Was darin einen Punkt hat, darf zugleich laufen; eine Zahl heißt so viele davon, gleich welche. Sonst nichts.
-print-more = … und { $count } mehr, auf dem Rechenblatt.
+print-more = … und { $count } mehr, in der Berechnung.
 print-never-title = Nie zusammen
 print-start-title = Spalte A in dieser Reihenfolge einschalten
 print-start-peak = dann insgesamt bis zu
@@ -164,7 +164,7 @@ print-setup-alarm = Einen funktionierenden Kohlenmonoxid-Melder dorthin legen, w
 print-setup-alarm-test = Die Prüftaste des Kohlenmonoxid-Melders drücken, wo geschlafen wird.
 print-setup-place = Generator im Freien aufstellen, { $ample } oder mehr von jedem Zelt, Fahrzeug und jeder Tür. Nie unter { $least }. Auspuff von Menschen weg.
 print-setup-clear = Ringsum { $clear } frei halten. Trockener, ebener Boden, nichts darüber außer einem Dach weit oben, an allen Seiten offen.
-print-setup-look = Jedes Kabel und jeden Stecker ansehen. Beschädigt, verschmort, lose oder ohne Schutzkontakt: weglassen.
+print-setup-look = Jedes Kabel und jeden Stecker ansehen. Beschädigt, verschmort, lose oder ohne Schutzkontakt: nicht benutzen.
 print-setup-uncoil = Jedes Kabel ganz abrollen. Kein Stecker liegt in nassem Gras.
 print-setup-plug = Kabel und Kästen vom Generator nach außen verbinden, wie Seite 1 zeigt. Alle Geräte sind aus.
 print-setup-start = Motor starten. Zwei Minuten laufen lassen.
@@ -236,6 +236,7 @@ print-cautions-summary = { $danger ->
    *[other] { $warning } Warnungen
   }, { $rest ->
     [0] sonst nichts
+    [one] { $rest } weiterer Punkt
    *[other] { $rest } weitere Punkte
   }.
 print-cautions-tick = Zuerst, was bei jedem Aufbau gilt, dann, was in diesem Plan gefunden wurde, das Schlimmste zuerst, zuletzt, was zu tun ist, wenn etwas schiefgeht. Jeden Punkt abhaken. Eine Gefahr, die nicht behoben ist, heißt: Generator nicht starten.
@@ -258,7 +259,7 @@ print-always-6 = Niemand außer einer Elektrofachkraft öffnet, verdrahtet oder 
 
 ## Rechenblatt
 
-print-ws-title = Rechenblatt: { $site }
+print-ws-title = Berechnung: { $site }
 print-ws-intro = Jede Zahl auf den Etiketten und der Karte, und wie man sie von Hand nachrechnet. Grenzen sind abgerundet, Bedarf ist aufgerundet. Hier wurde nichts gemessen. Eine Nummer hinter einem Wert ist seine Quelle, über der Tabelle genannt. Ein Wert ohne Zeichen ist aus den anderen berechnet.
 print-ws-how = Wie
 print-ws-source = Aus
@@ -334,15 +335,15 @@ print-ws-loads-start = Start: Watt wie angegeben, oder Startampere vom Schild ×
 print-ws-loads-leg = Ein Gerät mit zwei Außenleitern und Neutralleiter zählt ganz auf einer Seite, bei 120 V, welche auch immer das ist. Trägt sein Stecker das nicht: auf jeder Seite, was der Stecker trägt, oder die Hälfte, wenn sie mehr ist.
 print-ws-drops = Spannungsfall
 print-ws-drops-formula = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Sinkt die Spannung, nehmen Heizgeräte weniger Ampere und alles andere mehr: die stehen hier.
-print-ws-drops-with = Jedes ist mit der Gruppe gerechnet, die zusammen laufen darf (weiter unten) und es am meisten kostet.
+print-ws-drops-with = Jeder Wert ist mit der Gruppe gerechnet, die zusammen laufen darf (weiter unten) und ihn am meisten kostet.
 print-ws-drops-start = Beim Start: dasselbe mit den Ampere der Geräte bei voller Spannung, dieses mit seinen Startampere.
-print-ws-sharing = Was zusammen läuft
+print-ws-sharing = Was zusammen laufen darf
 print-ws-sharing-formula = Eine Gruppe darf zusammen laufen, wenn an jedem Teil auf jedem Weg die Summe ihrer Ampere nicht über der Grenze des Teils liegt und die Summe ihrer Watt nicht über der des Generators.
 print-ws-sharing-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
 print-ws-sums = Die Summen dieser Gruppen
 print-ws-symbols-sums = I Ampere: k von dem, was weniger als drei Stunden läuft, h von dem, was länger läuft, st von dem, das startet; s Anteil des Teils für Stunden; c was das Teil trägt, pk die Spitze des Generators
 print-ws-sums-how = An jedem Teil: die Ampere von allem, was durch das Teil geht, zusammengezählt; die Ampere von dem, was drei Stunden oder länger läuft, ÷ den Anteil des Teils für Stunden. Die Summe ist nicht mehr, als das Teil trägt.
-print-ws-sums-start = Beim Einschalten: die Ampere von allem, was läuft, und von dem Gerät, das am meisten mehr verlangt, die Startampere weniger seine laufenden Ampere. Watt = Ampere × Volt. Voltampere zählen darin als Watt.
+print-ws-sums-start = Beim Einschalten: die Ampere von allem, was läuft, und von dem Gerät, das zusätzlich am meisten verlangt, die Startampere weniger seine laufenden Ampere. Watt = Ampere × Volt. Voltampere zählen darin als Watt.
 print-ws-sums-which = Von einer Gruppe, die zusammen laufen darf: der Generator und das vollste Teil dahinter. Von einer, die es nicht darf: das Teil, das am weitesten über seiner Grenze liegt. Die Ampere stehen unter „Geräte“, Grenzen und Anteile in Abschnitt 2. Hier stehen die Ampere mit allen Stellen, mit denen gerechnet wurde.
 print-ws-sums-more = Nur die ersten { $count } Gruppen jeder Art sind hier zusammengezählt. Die anderen ebenso zusammenzählen.
 print-ws-sum-peak = beim Start
@@ -419,7 +420,7 @@ print-ws-column-wire = Leiter
 print-ws-column-wire-amps = Leiter
 print-ws-column-length = Länge
 print-ws-column-ohms = R
-print-ws-column-ohms-kilofoot = r, 1.000 ft
+print-ws-column-ohms-kilofoot = r, 1000 ft
 print-ws-column-ohms-kilometre = r, 1 km
 print-ws-column-rating = Verträgt
 print-ws-column-load = Gerät

@@ -15,10 +15,10 @@ part-asked-fuel = its fuel and noise
 
 # Said before the first question. { $count } is about how many there are.
 interview-welcome =
-    Some { $count } short questions: your generator, what you plug in, the place, your cords.
-    In parentheses stands what Enter takes. "I don't know" is always an answer. Ctrl-C stops, and your answers are kept.
+    About { $count } short questions: your generator, what you plug in, the place, your cords.
+    Press Enter to accept the answer in parentheses. If you do not know, say so: we then assume the worst. Ctrl-C stops and keeps your answers.
 
-hint-list = Arrows or typing, Enter. Esc: back
+hint-list = Arrows or type, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
 hint-unknown = or unknown
@@ -56,8 +56,8 @@ pick-no = No
     .also = n
 pick-unknown = I don't know
 pick-explain = ? Tell me more
-pick-picture = Show the tree so far
-pick-removed = Take this out again
+pick-picture = Show what plugs into what so far
+pick-removed = Remove this
 
 label-place = { $id } ({ $shape })
 about-gear = { $id }, { $what }
@@ -87,166 +87,200 @@ suggest-generator-name = generator
 suggest-load-name = Something
 suggest-site-name = Camp weekend
 
+# What somebody may answer, in the reader's units: { $measure } is metric or customary, in any message.
+example-tank = { $measure ->
+    [metric] 4.5 L
+   *[customary] 1.2 gal
+}
+example-noise-far = { $measure ->
+    [metric] 7 m
+   *[customary] 23 ft
+}
+example-noise-near = { $measure ->
+    [metric] 3 m
+   *[customary] 10 ft
+}
+example-near = { $measure ->
+    [metric] 12 m
+   *[customary] 40 ft
+}
+example-altitude = { $measure ->
+    [metric] 900 m
+   *[customary] 4200 ft
+}
+example-sea = { $measure ->
+    [metric] 0 m
+   *[customary] 0 ft
+}
+example-air = { $measure ->
+    [metric] 31 C
+   *[customary] 88 F
+}
+example-length = { $measure ->
+    [metric] 15 m
+   *[customary] 50 ft
+}
+
 # ---- The generator
 
 ask-generator-name = What do you call your generator?
     .why = The name goes on its label.
-    .help = Any short name: its colour, its owner. You can change it later.
+    .help = Any short name: its color, its owner. You can change it later.
     .row = Name
 
-ask-generator-rated = How much power can the generator keep up?
-    .why = On its plate: running or rated watts, such as 2800 W.
+ask-generator-rated = How many watts can the generator run at for hours?
+    .why = Its nameplate says running or rated watts, such as 2800 W.
     .help =
-        Look for two numbers on its plate or in its manual. The smaller is the running or rated power: what it gives for hours. That is the one to type here.
-        Do not use the large number in its name: that is often the peak.
-        If the plate gives only amps and volts, multiply them: 20 A at 120 V is 2400 W.
+        Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. Type that one.
+        Do not use the large number in its name. That is often the peak.
+        If the nameplate gives only amps and volts, multiply them: 20 A at 120 V is 2400 W.
     .row = Rated power
 
-ask-generator-peak = And for a few seconds, at most?
-    .why = On its plate: starting, surge or peak watts.
+ask-generator-peak = And how many watts for a few seconds, at most?
+    .why = Its nameplate says starting, surge or peak watts.
     .help =
-        Motors such as a fridge's pull two to six times their usual power for a moment when they start. The peak tells whether they can.
+        A motor, such as the one in a fridge, draws two to six times its running power for a moment when it starts. The peak tells us if the generator can start it.
         If you do not know, we ask which of the two your number is.
     .row = Peak power
 
-ask-generator-figure = Is that its running or its peak power?
-    .why = The number in its name is mostly the peak.
+ask-generator-figure = Is that its running power or its peak power?
+    .why = The number in a generator’s name is often the peak.
     .help =
-        You gave one number. If it is part of the name, or the only one on the box, it is mostly the peak: what it gives for a few seconds. If “running”, “rated” or “continuous” stands beside it, it is the running power.
-        If you do not know, we take it for the peak, and three quarters of it for the running power.
+        You gave one number. If it is part of the name, or the only one on the box, it is often the peak: what it gives for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
+        If you do not know, we assume it is the peak, and three quarters of it the running power.
     .row = That number is
 pick-generator-figure-running = The running power
 pick-generator-figure-peak = The peak power
 
-ask-generator-voltage = Which voltage does it give?
-    .why = Most small sets give 120 V only. See its plate.
+ask-generator-voltage = What voltage does it put out?
+    .why = Most small generators put out 120 V only. See its nameplate.
     .help =
-        120 V is the household outlet. A 120/240 V set also has an outlet with four slots for large plugs, or says 120/240 V on its plate.
-        Such a set has two halves. Each 120 V outlet can use only one half of the power.
+        120 V is the household outlet. A 120/240 V generator also has an outlet with four slots for large plugs, or says 120/240 V on its nameplate.
+        Such a generator has two halves. Each 120 V outlet can use only one half of the power.
     .row = Voltage
 pick-generator-voltage-120 = 120 V only
 pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
-ask-generator-neutral = Is its neutral floating or bonded?
-    .why = It decides which shock tests work. See its manual.
+ask-generator-neutral = Is its neutral “floating” or “bonded”?
+    .why = Look for that word in its manual. Shock tests depend on it.
     .help =
+        The neutral is the wire that carries the power back. Floating: nothing inside joins it to the metal frame. Bonded: the manufacturer joined it to the frame.
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
-        Floating: nothing inside joins the neutral wire to the frame. Bonded: the maker has joined them.
         A bonding plug looks like a plug without a cord, and someone put it there on purpose. If you have never heard of one, there is none. Ask a licensed electrician before you use one.
         A plug-in tester with three lamps helps. Two lamps lit, as for a good outlet: neutral and frame are joined somewhere. One lamp lit, for "open ground": most often it floats.
-        Do not open the set to find out, and do not join anything yourself. If you do not know, we take it as floating, and say so.
+        Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume it floats, and say so.
     .row = Neutral
 pick-generator-neutral-floating = Floating
 pick-generator-neutral-plug = Floating, a bonding plug is in it
 pick-generator-neutral-bonded = Bonded to the frame
 
 ask-generator-inverter = Is it an inverter generator?
-    .why = Those limit their own current. See its plate.
+    .why = Inverter generators limit their own current. See its nameplate.
     .help =
-        An inverter set is usually quiet, boxed in, and has a switch that lets the engine slow down. Its plate or manual says "inverter".
-        An open frame with a round tank on top is usually none.
+        An inverter generator is usually quiet and boxed in, and has a switch that lets the engine slow down. Its nameplate or manual says "inverter".
+        An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
-ask-generator-sets = Do several sets run together as one?
-    .why = Joined by a kit. Sets that run apart: a plan for each.
+ask-generator-sets = Do two or more generators run joined together?
+    .why = Joined by a kit (in parallel). If not joined: one plan each.
     .help =
-        Only some inverter sets can be joined, and only by the kit that their maker sells for them.
-        Two sets that you run apart, each with its own cords, are not joined: make a plan for each.
-    .row = Sets joined
+        Only some inverter generators can be joined, and only by the kit that their manufacturer sells for them.
+        Two generators that each have their own cords are not joined. Make a plan for each.
+    .row = Generators joined
 pick-generator-sets-1 = No, this one alone
 pick-generator-sets-2 = Two as one
 pick-generator-sets-3 = Three as one
 pick-generator-sets-4 = Four as one
 
 # Safety.
-ask-generator-kit = Is it the maker's kit for exactly these sets?
-    .why = Joined in another way, they burn, and bare blades are live.
-    .help = The kit's manual names the sets it is for. If yours are not named there, or you made the cord between them, the answer is no. If you do not know, we take no.
-    .row = Maker's kit
+ask-generator-kit = Is it the manufacturer’s own kit for these exact models?
+    .why = Joined any other way, they can burn and leave live blades bare.
+    .help = The kit’s manual names the generators it is for. If yours are not named there, or you made the cord between them, the answer is no. If you do not know, we assume no.
+    .row = Manufacturer’s kit
 
-ask-generator-limit = How many amps does the kit pass?
-    .why = Such as 30 A. On the kit, at its outlet or breaker.
-    .help = If you do not know, we take it that it passes no more than one set gives.
-    .row = Kit passes
+ask-generator-limit = How many amps is the kit rated for?
+    .why = Such as 30 A. It is on the kit, by its outlet or breaker.
+    .help = If you do not know, we assume the kit is rated for no more than one generator gives.
+    .row = Kit is rated for
 
 ask-generator-fuel = What does it burn?
-    .why = For its power, and how long a tank lasts.
-    .help = If it burns more than one, name the one you will bring. If you do not know, we take it for propane, on which a set gives a little less.
+    .why = Fuel changes its power, and how long a tank lasts.
+    .help = If it can burn more than one, pick the one you will bring. If you do not know, we assume propane. On propane a generator gives a little less power.
     .row = Fuel
 pick-generator-fuel-gasoline = Gasoline
 pick-generator-fuel-propane = Propane
 pick-generator-fuel-diesel = Diesel
 
-ask-generator-rated-on = For which fuel are its watts given?
-    .why = On propane it gives about a tenth less. See its plate.
-    .help = A set for two fuels has two lines of watts in its manual. Which one did you type as its power? If you do not know, we take it that it was for gasoline, and a tenth less for propane.
-    .row = Watts given for
+ask-generator-rated-on = Which fuel are those watts for?
+    .why = On propane it gives about a tenth less. See its nameplate.
+    .help = The manual of a generator for two fuels has two lines of watts. Which one did you type as its power? If you do not know, we assume it was for gasoline, and count a tenth less for propane.
+    .row = Watts are for
 pick-generator-rated-on-gasoline = Gasoline
 pick-generator-rated-on-propane = Propane
 
 ask-generator-tank = How much fuel does its tank hold?
-    .why = Such as 1.2 gal or 4.5 L. See the manual.
-    .help = For propane, type what your bottle holds as liquid, or unknown.
+    .why = Such as { example-tank }. See the manual.
+    .help = For propane, type what your cylinder holds as liquid, or unknown.
     .row = Tank
 
 ask-generator-runtime = How long does it run on one tank?
     .why = Such as: 25 % 8.5 h, 100 % 3.1 h. See the manual.
     .help =
-        Makers publish hours at a share of the rated load. Type the share, then the hours; set several apart with commas.
+        Manufacturers list run time at a percentage of rated load. Type the percentage, then the hours. Put commas between pairs.
         One pair is enough. Two are better.
     .row = Running time
 
-ask-generator-noise = How loud is it, and measured from how far?
-    .why = Such as: 58 dBA at 23 ft, 25 %. See the manual.
+ask-generator-noise = How loud is it, and how far away was that measured?
+    .why = Such as: 58 dBA at { example-noise-far }, 25 %. See the manual.
     .help =
-        The number alone says little: 58 dBA at 23 ft is louder than 58 dBA at 10 ft. Most makers measure at 23 ft (7 m) and a quarter load.
-        The share of load at the end may be left out.
+        The number alone says little: 58 dBA at { example-noise-far } is louder than 58 dBA at { example-noise-near }. Most manufacturers measure at { example-noise-far } and a quarter load.
+        You may leave out the percentage of load at the end.
     .row = Noise
 
 # ---- Its outlets
 
-ask-outlet-face = Which outlet, and which number on its breaker?
+ask-outlet-face = Which outlet, and what number is on its breaker?
     .why = One kind at a time. Type 30, twist or home to find it.
     .help =
-        A breaker is the small button or switch near the outlet, with a number on it: 15, 20, 30. Check it: it is not always the number that belongs to the outlet's shape. If it is another, or you cannot read it, pick "other number".
-        Look at the holes and at the name moulded beside them. A pair of the same outlets side by side is one kind. Outlets behind different breakers are named one by one.
+        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
+        Look at the holes and at the name molded next to them. A pair of the same outlets side by side is one kind. Name outlets on different breakers one at a time.
     .row = Shape
-pick-outlet-face-done = That is all of its outlets
+pick-outlet-face-done = Those are all of its outlets
 # Under 37 columns: a longer row is cut on a narrow terminal.
 pick-face-usual = { $shape } ({ $code }), breaker { $amps } A
 pick-face-other = { $shape } ({ $code }), other number
 
-ask-outlet-breaker = Which number is on its breaker?
+ask-outlet-breaker = What number is on its breaker?
     .why = { $about }. A button or switch, such as 20 A.
     .help =
-        A breaker is the small button or switch near the outlet, with a number: 15, 20, 30. Type it with its unit: 20 A.
-        Check it: it is not always the number that belongs to the outlet's shape. If there is no number, type unknown. We then take it that nothing protects the cords, and say so.
+        A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Type it with its unit: 20 A.
+        Check it: it is not always the number that goes with the outlet's shape. If there is no number, type unknown. We then assume that nothing protects the cords, and say so.
     .row = Breaker
 
-ask-outlet-name = What shall we call this outlet?
+ask-outlet-name = What do you want to call this outlet?
     .why = { $about }. Short, no spaces: front, twist.
-    .help = Letters and digits, - and _, no spaces. It goes on the label beside the outlet.
+    .help = Letters and digits, - and _, no spaces. It goes on the label next to the outlet.
     .row = Name
 
 ask-outlet-sockets = How many plugs does it take?
     .why = { $about }. A pair takes 2.
-    .help = Count the places for a plug behind this one breaker.
+    .help = Count the places for a plug on this one breaker.
     .row = Plugs
 
-ask-outlet-leg = Which half of the set feeds it?
+ask-outlet-leg = Which half of the generator feeds it?
     .why = { $about }. See the diagram in the manual.
-    .help = A 120/240 V set has two halves, A and B. If you do not know, we take the worse one.
+    .help = A 120/240 V generator has two halves, A and B. If you do not know, we assume the worse one.
     .row = Half
 pick-outlet-leg-a = Half A
 pick-outlet-leg-b = Half B
 
 ask-outlets-gfci = Which outlets have a TEST and a RESET button?
-    .why = Those cut the power before a shock kills (GFCI).
+    .why = Those are GFCIs: they cut the power before a shock can kill.
     .help =
-        The two buttons are on the outlet itself, or on the panel with the letters GFCI or "ground fault". A breaker with only one button is none.
-        If you do not know, we take it that there is no such protection, and say so.
-    .row = Shock protection
+        The two buttons are on the outlet itself, or on the panel with the letters GFCI or "ground fault". A breaker with only one button is not a GFCI.
+        If you do not know, we assume there is no such protection, and say so.
+    .row = GFCI
 pick-outlets-gfci-all = All of them
 pick-outlets-gfci-none = None
 pick-outlets-gfci-some = Some: I will say which
@@ -254,8 +288,8 @@ pick-outlets-gfci-some = Some: I will say which
 ask-outlets-odd = Anything special about its breakers?
     .why = A shared or weak breaker gives less than its number.
     .help =
-        Two outlets may share one breaker: then what you take from one is missing at the other. The manual's diagram shows it; so does a panel with fewer breakers than outlets.
-        A breaker that has tripped below its number gives that lower number from then on.
+        Two outlets may share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
+        A breaker that has tripped below its number counts at that lower number from then on.
     .row = Breakers
 pick-outlets-odd-no = Nothing that I know of
 pick-outlets-odd-share = Two or more outlets share one
@@ -264,40 +298,40 @@ pick-outlets-odd-both = Both: shared, and too early
 
 ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .why = { $about }.
-    .help = The two buttons are on the outlet, or beside it on the panel.
-    .row = Shock protection
+    .help = The two buttons are on the outlet, or next to it on the panel.
+    .row = GFCI
 
 ask-outlets-bonding = Which outlet is the bonding plug in?
-    .why = Behind a GFCI (TEST and RESET), it keeps that GFCI from tripping.
+    .why = It keeps a GFCI (TEST and RESET) from tripping if it is in one.
     .help =
         A bonding plug is a plug with no cord. Look at the household outlets of the generator.
         It belongs in an outlet that has no TEST and RESET buttons. Do not open or wire anything.
     .row = Bonding plug in
 
-ask-outlet-shares = Whose breaker is this outlet behind?
-    .why = { $about }. Press the breaker off and see what dies.
-    .help = With a lamp in each outlet, switch one breaker off. The outlets that go dark are behind it.
+ask-outlet-shares = Which outlet’s breaker is this outlet on?
+    .why = { $about }. Switch one breaker off and see what goes off.
+    .help = Put a lamp in each outlet and switch one breaker off. The outlets that go dark are on that breaker.
     .row = Shares the breaker of
 pick-outlet-shares-own = Its own
 
-ask-outlet-trips = At how many amps has it tripped?
+ask-outlet-trips = How many amps were on when it tripped?
     .why = { $about }. Such as 17 A, or none if it has not.
-    .help = Add up what was running when it tripped: watts divided by 120 is amps. If it has never tripped below its number, type none.
+    .help = Add up everything that was on when it tripped: watts divided by 120 is amps. If it has never tripped below its number, type none.
     .row = Has tripped at
 pick-outlet-trips-none = never early
 
 # ---- What is to run
 
 ask-load-what = What will you plug in?
-    .why = Type to search: kettle, phone. Or pick a usual list.
+    .why = Type to search: kettle, phone. Or pick a ready-made list.
     .help =
-        The watts are typical, at the upper end. The plate on the thing itself is better: pick the thing here, and change its watts on the last page.
-        The usual lists name several things at once. Take out later what you do not have.
+        The watts are typical, at the upper end. The nameplate on the appliance is better: pick the appliance here, and change its watts on the last page.
+        A ready-made list names several things at once. Remove later what you do not have.
         If it is not in the list, pick "Something else".
     .row = What
-pick-load-what-own = Something else: I have its plate
+pick-load-what-own = Something else: I will type it in
 pick-load-what-done = That is everything
-pick-load-what-occasion = { $name }: { $count } usual things
+pick-load-what-occasion = { $name }: { $count } things
     .also = usual preset list occasion
 pick-load-what-appliance = { $name }, { $watts } W
 
@@ -306,22 +340,22 @@ ask-load-name = What is it called?
     .help = Any short name: air pump, Sam's amplifier.
     .row = Name
 
-ask-load-kind = What does it mostly do?
+ask-load-kind = What kind of appliance is it?
     .why = { $about }. Motors need more power to start.
-    .help = A thing with a motor and a heater, such as a hair dryer, counts as what takes more power. What people cook with is not taken to run at night; other heat may be. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, the worst of every kind is counted, and that someone's health may depend on it.
+    .help = If it has both a motor and a heater, like a hair dryer, pick whichever uses more power. We assume that things people cook with do not run at night. Other heat may. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, we assume the worst of every kind, and that someone's health may depend on it.
     .row = Kind
-pick-load-kind-heater = Makes heat: rooms, beds, hair, tools
+pick-load-kind-heater = Heat: rooms, beds, hair, tools
 pick-load-kind-cooker = Cooks, or heats water
-pick-load-kind-motor = Turns a motor, pumps or cools
-pick-load-kind-electronic = Charges, computes, shows, sounds
-pick-load-kind-lamp = Gives light
+pick-load-kind-motor = Has a motor: pumps, cools, cuts
+pick-load-kind-electronic = Electronics: phone, TV, sound
+pick-load-kind-lamp = Light
 pick-load-kind-medical = Someone's health depends on it
 
-ask-load-draw = How much does it use? See its plate.
+ask-load-draw = How much power does it use? See its nameplate.
     .why = { $about }. Such as 1500 W, 12.5 A or 1/2 hp.
     .help =
-        The plate is on the back or the bottom. W is watts, A is amps at 120 V, or at 240 V of a thing that uses 240 V. For a motor you may type horsepower, and its code letter if the plate has one: 1/2 hp code G.
-        A charger's plate gives two lines: use INPUT, not output. You may type it as it stands: 100-240V 50/60Hz 1.5A.
+        The nameplate is on the back or the bottom. W is watts. A is amps at 120 V, or at 240 V for an appliance that uses 240 V. For a motor you may type horsepower, and its code letter if the nameplate has one: 1/2 hp code G.
+        A charger's nameplate has two lines: use INPUT, not output. You may type it just as it is printed: 100-240V 50/60Hz 1.5A.
     .row = Uses
 
 ask-load-count = How many of them?
@@ -329,14 +363,14 @@ ask-load-count = How many of them?
     .help = Ten strings of lights plugged into each other are one plug; ten chargers are ten.
     .row = How many
 
-ask-load-starting = How much for the moment it starts?
+ask-load-starting = How much does it draw at the moment it starts?
     .why = { $about }. Such as 2400 W or LRA 39; or unknown.
-    .help = The plate may say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the plate has them. If you do not know, a cautious figure for its kind is taken, and that is said.
+    .help = The nameplate may say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the nameplate has them. If you do not know, we assume a cautious figure for its kind, and say so.
     .row = Starting
 
-ask-load-factor = What is its power factor?
-    .why = { $about }. Between 0.1 and 1. See the plate.
-    .help = Look for PF or cos φ on the plate. Things that only heat have 1. If you do not know, a cautious figure is taken.
+ask-load-factor = What number follows PF on its nameplate?
+    .why = { $about }. Between 0.1 and 1. A low one means more amps.
+    .help = PF is the power factor. The nameplate may also say cos φ. For things that only heat it is 1. If you do not know, we assume a cautious figure.
     .row = Power factor
 
 ask-load-continuous = Does it run three hours or more at a stretch?
@@ -345,46 +379,46 @@ ask-load-continuous = Does it run three hours or more at a stretch?
     .row = Three hours or more
 
 # Safety.
-ask-load-backup = What runs it when the generator stops?
-    .why = { $about }. Generators stop, also at night.
+ask-load-backup = What keeps it running if the generator stops?
+    .why = { $about }. Generators stop, at night too.
     .help =
-        A generator runs dry, trips, or is switched off by someone. A person asleep may not notice.
-        Its battery: one that is made for this device and lasts the whole night. A car battery with a gadget, or a battery that nobody has tried, is not that.
-        If you do not know, we take it that nothing does.
+        A generator runs dry, trips, or someone shuts it off. A person who is asleep may not notice.
+        Its battery: one that is made for this device and lasts the whole night. A car battery with an inverter, or a battery you have never tried, does not count.
+        If you do not know, we assume that nothing does.
     .row = When power stops
 pick-load-backup-battery = Its battery, all night
 pick-load-backup-none = No battery, or not all night
 
-ask-load-plug = Which plug does it have?
+ask-load-plug = What plug does it have?
     .why = { $about }. Most have the household plug.
     .help = Two blades and a round pin: 5-15P. Two blades only: 1-15P.
     .row = Plug
 
 ask-load-voltage = Does it use 240 V only?
-    .why = { $about }. Its plate says 240 V, or 120/240 V.
-    .help = Its plug brings both. A thing for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, may put all of it on one half. If you do not know, we assume that.
+    .why = { $about }. The nameplate says 240 V, or 120/240 V.
+    .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, may put everything on one half. If you do not know, we assume that.
     .row = Volts it uses
 pick-load-voltage-240 = 240 V only
 pick-load-voltage-both = 120 V as well
 
-ask-load-wanted = How much does it matter?
-    .why = { $about }. When power is short, wishes wait.
-    .help = A must always gets its power first. A wish takes a turn when there is some left.
-    .row = Matters
-pick-load-wanted-must = It must run
-pick-load-wanted-wish = It would be nice
+ask-load-wanted = How important is it?
+    .why = { $about }. When power runs short, nice-to-haves wait.
+    .help = Must-haves always get power first. Nice-to-haves take a turn when there is some left.
+    .row = Importance
+pick-load-wanted-must = Must-have: it must run
+pick-load-wanted-wish = Nice-to-have
 
 ask-load-hours = When does it run?
     .why = { $about }. Such as 07:00-07:20, 19-21; none: any time.
-    .help = Times of the day from and to, set apart by commas. With none, it may run at any time.
+    .help = Type times of day, from and to, with commas between. With none, it may run at any time.
     .row = Hours
 pick-load-hours-none = any time
 
 ask-load-on = Where is it plugged in?
-    .why = { $about }. Leave it to us, or say where it must be.
-    .help = Only free places where its plug fits are shown. If you leave it to us, the plan finds the places where most can run at once.
+    .why = { $about }. Let us choose, or say where it must be.
+    .help = Only free outlets its plug fits are shown. If you let us choose, the plan finds the outlets where most can run at once.
     .row = Plugged into
-pick-load-on-any = Find the best place for it
+pick-load-on-any = Find the best outlet for it
 
 # ---- The site
 
@@ -394,9 +428,9 @@ ask-site-name = What is this weekend called?
     .row = Name
 
 # Safety.
-ask-site-ground = How wet is it where people touch the gear?
+ask-site-ground = How wet is the ground where you use the gear?
     .why = Wet ground makes a shock far more dangerous.
-    .help = Rain, wet grass, puddles, bare feet from a lake: wet. Dew or damp soil: damp. A dry floor under a roof: dry. If it may rain, say wet.
+    .help = Wet: rain, wet grass, puddles, bare feet from a lake. Damp: dew or damp soil. Dry: a dry floor under a roof. If it may rain, pick wet.
     .row = Ground
 pick-site-ground-wet = Wet: rain, wet grass, puddles
 pick-site-ground-damp = Damp: dew, damp soil
@@ -404,29 +438,29 @@ pick-site-ground-dry = Dry: dry ground, under a roof
 
 # Safety.
 ask-site-sleepers = How far from the generator are the nearest people?
-    .why = Exhaust kills sleepers. Such as 40 ft or 12 m.
+    .why = Exhaust kills people as they sleep. Such as { example-near }.
     .help =
-        From the generator to the nearest tent, vehicle or building with people in it, your neighbours' too. Where nobody sleeps, such as at a market: to where people stand. Count each step as { $step }: rather too near than too far.
-        Exhaust has carbon monoxide. It has no smell. If you do not know the distance, we take it that it is too near, and say so.
+        Measure from the generator to the nearest tent, vehicle or building with people in it, your neighbors’ too. Where nobody sleeps, such as at a market, measure to where people stand. Count each step as { $step }. It is better to guess too short than too long.
+        Exhaust has carbon monoxide in it, which you cannot smell. If you do not know the distance, we assume that it is too close, and say so.
     .row = Nearest people
 
-ask-site-stands = What is over and round the generator?
-    .why = Exhaust must get away, and rain must stay out.
+ask-site-stands = What is above and around the generator?
+    .why = Exhaust has to get away, and rain has to stay off.
     .help =
         Think of where it will run in the rain, too.
-        In the open: nothing over it, and { $clear } clear all round. Under a roof: a roof or canopy well above it, open on all sides.
-        A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the set, an awning over it, or a wall close to it is covered.
-        If you do not know, we take it to be in or under something, and say so.
-    .row = Generator stands
-pick-site-stands-open = In the open, { $clear } clear all round
-pick-site-stands-roof = Under a high roof, open all round
+        In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof or canopy high above it, open on all sides.
+        A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the generator, an awning over it, or a wall close to it counts as covered.
+        If you do not know, we assume it is in or under something, and say so.
+    .row = Generator is
+pick-site-stands-open = In the open, { $clear } clear all around
+pick-site-stands-roof = Under a high roof with open sides
 pick-site-stands-covered = Under a tarp or awning, or by a wall
 pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 
 # Safety.
-ask-site-alarm = A carbon monoxide alarm where people sleep?
-    .why = In each tent or vehicle, working, with fresh batteries.
-    .help = It is not the same as a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Nobody sleeps near it, such as at a market or a work party: then neither do neighbours.
+ask-site-alarm = Is there a carbon monoxide alarm where people sleep?
+    .why = One in each tent or vehicle, working, with fresh batteries.
+    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. "Nobody sleeps near it" is for a market or a work party, and means that no neighbors sleep near it either.
     .row = Carbon monoxide alarm
 pick-site-alarm-yes = Yes, in each one
 pick-site-alarm-no = No, or not in each one
@@ -434,23 +468,23 @@ pick-site-alarm-nobody = Nobody sleeps near it
 
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
-    .why = That can kill people on the line, and you.
-    .help = Plugging single things into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. That is work for a licensed electrician only. If you do not know, we take it that it will.
+    .why = That can kill workers on the power line, and you.
+    .help = Plugging appliances straight into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. Only a licensed electrician may set that up. If you do not know, we assume yes.
     .row = Feeds a building
 
-ask-site-altitude = How high above the sea is it?
-    .why = Thin air costs power. Such as 4200 ft or 900 m.
-    .help = A map or a phone tells it. Near the sea, type 0 ft. A rough number will do; round up.
-    .row = Height
+ask-site-altitude = What is the elevation?
+    .why = Thin air cuts the generator's power. Such as { example-altitude }.
+    .help = Look on a map or a phone. Near the sea, type { example-sea }. A rough number will do. Round it up.
+    .row = Elevation
 
-ask-site-air = How hot will the air get, at most?
-    .why = Heat costs power. Such as 88 F or 31 C.
-    .help = The forecast's highest, and more if the set stands in the sun.
+ask-site-air = What is the hottest it will get?
+    .why = Heat cuts the generator's power. Such as { example-air }.
+    .help = Type the forecast's high, or more if the generator is in the sun.
     .row = Hottest air
 
 ask-site-quiet = When must the camp be quiet?
     .why = Such as 22:00-06:00, or none.
-    .help = Many camps forbid generators at night. Ask at the gate. 10pm-6am works too. A sign with generator hours, such as 8am-10am and 4pm-8pm: type the rest of the day, 10am-4pm, 8pm-8am.
+    .help = Many camps do not allow generators at night. Ask at the gate. 10pm-6am works too. If a sign gives generator hours, such as 8am-10am and 4pm-8pm, type the rest of the day: 10am-4pm, 8pm-8am.
     .row = Quiet hours
 pick-site-quiet-none = none
 
@@ -458,12 +492,12 @@ pick-site-quiet-none = none
 
 ask-gear-what = What is in your bin: cords, adapters, boxes?
     .why = One at a time, even what you do not plan to use.
-    .help = Name the odd adapters too: they are often the dangerous ones. The code in brackets is the published name of the shape, moulded near the holes or blades.
+    .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades.
     .row = What
-pick-gear-what-done = That is all of it
+pick-gear-what-done = That is everything in it
 pick-gear-what-extension = Extension cord, household (5-15)
 pick-gear-what-three-way = Cord with 3 household ends (5-15)
-pick-gear-what-strip = Power strip, 6 places (5-15)
+pick-gear-what-strip = Power strip, 6 outlets (5-15)
 pick-gear-what-twist-30 = 30 A twist cord (L5-30)
 pick-gear-what-camper-30 = 30 A camper cord (TT-30)
 pick-gear-what-twist-30-four = 30 A twist cord, 4 blades (L14-30)
@@ -473,35 +507,35 @@ pick-gear-what-camper-to-twist = Adapter L5-30 plug to TT-30
 pick-gear-what-camper-to-home = Adapter 5-15 plug to TT-30
 pick-gear-what-home-to-camper = Adapter TT-30 plug to 5-15
 pick-gear-what-four-to-twist = Adapter L14-30 plug to L5-30
-pick-gear-what-cord = Another cord or adapter: I say
+pick-gear-what-cord = Another cord or adapter
 pick-gear-what-box-twist-30 = Box with breakers, L5-30 inlet
 pick-gear-what-box-camper-30 = Box with breakers, TT-30 inlet
 pick-gear-what-box-twist-30-four = Box with breakers, L14-30 inlet
 pick-gear-what-box-50 = Box with breakers, 14-50 inlet
-pick-gear-what-box = Another box with breakers: I say
+pick-gear-what-box = Another box with breakers
 
-ask-gear-plug = Which plug is on it?
+ask-gear-plug = What plug is on it?
     .why = { $about }: the end with blades.
-    .help = Look for the name moulded between the blades.
+    .help = Look for the name molded between the blades.
     .row = Plug
 
-ask-gear-ends = Which outlets are at its other end?
+ask-gear-ends = What outlets are at its other end?
     .why = { $about }. Such as 5-15R, or 5-20R, 5-20R for two.
-    .help = Type the published name of each, set apart by commas. The name is moulded beside the holes.
+    .help = Type the published name of each, with commas between. The name is molded next to the holes.
     .row = Ends
 
 # Safety.
 ask-gear-jacket = What is printed along the cord?
-    .why = { $about }. Such as SJTW 12/3; 12/3 alone will do.
+    .why = { $about }. Such as SJTW 12/3. Just 12/3 is enough.
     .help =
-        Print runs along the jacket every foot or so. 12/3 means wires of size 12, three of them. A smaller number is a thicker wire. The letters tell the jacket: with a W in them, it may be used outdoors.
+        The print runs along the cord, over and over. 12/3 means three wires of size 12. A smaller size number (AWG, for American Wire Gauge) is a thicker wire. The letters name the jacket: with a W in them, you may use it outdoors.
         Metric cords say 3G1.5 or 3x2.5 mm2.
-        If you cannot read it, type unknown. We then take it for a thin indoor cord, and say so.
+        If you cannot read it, type unknown. We then assume a thin indoor cord, and say so.
     .row = Printed on it
 
 ask-gear-length = How long is it?
-    .why = { $about }. Such as 50 ft or 15 m.
-    .help = One arm's span is about your height: count spans along the cord.
+    .why = { $about }. Such as { example-length }.
+    .help = Stretch your arms wide: fingertip to fingertip is about your height. Count how many of those the cord is long.
     .row = Length
 
 # Safety.
@@ -513,51 +547,51 @@ ask-gear-outdoor = Is it marked for outdoor use?
 # Safety.
 ask-gear-coiled = Will some of it stay coiled or on a reel?
     .why = { $about }. A coil cannot cool, and can melt.
-    .help = Always lay the whole cord out. If it stays on a reel or in a heap, the answer is yes.
+    .help = Always lay the whole cord out. If some of it stays on a reel or in a heap, the answer is yes.
     .row = Coiled
 
 # Safety.
 ask-gear-gfci = Does it have TEST and RESET buttons?
-    .why = { $about }. Some cords have shock protection built in.
-    .help = A small box on the cord with two buttons and the letters GFCI.
-    .row = Shock protection
+    .why = { $about }. They mean it has a GFCI built in.
+    .help = Look for a small box on the cord with two buttons and the letters GFCI.
+    .row = GFCI
 
 # Safety.
-ask-gear-listed = Is the box factory made and listed?
-    .why = { $about }. A home-made box may lack what protects you.
-    .help = Look for the mark of a testing laboratory on its label. A box that someone built is not listed, however well it was built.
+ask-gear-listed = Is the box factory made, with a test lab’s mark?
+    .why = { $about }. A homemade box may lack what protects you.
+    .help = Look for the mark of a testing laboratory on its label: the box is then "listed". A box that someone built is not listed, however well they built it.
     .row = Factory made, listed
 
 # Safety.
-ask-gear-bond = Is neutral joined to ground inside the box?
+ask-gear-bond = Inside the box, is the neutral joined to ground?
     .why = { $about }. Its papers say so. Do not open it.
-    .help = Look for "neutral bonded" or "isolated neutral" in its papers. Do not open it to find out. If you do not know, we say what follows from that.
+    .help = Look for "neutral bonded" or "isolated neutral" in its papers. Do not open it to find out. If you do not know, we tell you what that means.
     .row = Neutral joined inside
 
 ask-gear-from = What is it plugged into?
-    .why = { $about }. Pick the place nearest the generator.
-    .help = Only free places where its plug fits are shown. If there is none, or it is not in use, pick "Nothing".
+    .why = { $about }. Pick the outlet nearest the generator.
+    .help = Only free outlets its plug fits are shown. If there is none, or you do not use it, pick "Nothing".
     .row = Plugged into
 pick-gear-from-none = Nothing: it stays in the bin
 
-ask-gear-name = What shall we call it?
+ask-gear-name = What do you want to call it?
     .why = { $about }. Short, no spaces: long, orange.
     .help = Letters and digits, - and _, no spaces. It goes on its label.
     .row = Name
 
-ask-out-face = Which outlets, and which number on each breaker?
+ask-out-face = Which outlets, and what number is on each breaker?
     .why = { $about }. One kind at a time.
     .help = Outlets of the same shape with the same breaker are one kind.
     .row = Shape
 pick-out-face-done = That is all of its outlets
 
 ask-out-count = How many like that, each with its own breaker?
-    .why = { $about }. A pair behind one breaker counts as 1.
+    .why = { $about }. A pair on one breaker counts as 1.
     .help = Count breakers, not holes.
     .row = How many
 
 # Safety.
-ask-out-breaker = Which number is on each breaker?
+ask-out-breaker = What number is on each breaker?
     .why = { $about }. Such as 20 A; none if there is none.
     .help = A splitter without breakers protects nothing: type none. If there are breakers without a number you can read, type unknown.
     .row = Breaker
@@ -565,19 +599,19 @@ pick-out-breaker-none = no breaker
 
 # Safety.
 ask-out-gfci = Do they have TEST and RESET buttons?
-    .why = { $about }. Those cut the power before a shock kills.
-    .help = On the outlet itself or on its breaker, with the letters GFCI. If only some do, answer no.
-    .row = Shock protection
+    .why = { $about }. Those cut the power before a shock can kill.
+    .help = Look on the outlet itself or on its breaker, with the letters GFCI. If only some have them, answer no.
+    .row = GFCI
 
 ask-out-leg = Which half of the generator feeds each?
     .why = { $about }. A or B; or one letter for each, A A B B.
-    .help = A 120/240 V generator has two halves, A and B. A box shares its outlets out between them. Its papers tell which outlet is on which half; do not open the box. One letter is for all of them. Or type one for each, from the first to the last: A A B B. If you do not know, we assume that all are on A: then they have the least power together.
+    .help = A 120/240 V generator has two halves, A and B. A box divides its outlets between them. Its papers show which outlet is on which half. Do not open the box. One letter is for all of them. Or type one for each, from the first to the last: A A B B. If you do not know, we assume that all are on A: then they have the least power together.
     .row = Half
 
 # Safety.
-ask-out-wire = Which wire is behind them?
-    .why = { $about }. Such as 12 AWG. Do not open the box.
-    .help = Only its papers tell. Do not open the box to find out.
+ask-out-wire = How thick is the wire inside the box, behind them?
+    .why = { $about }. Such as 12 AWG, in its papers. Never open the box.
+    .help = Only its papers say. AWG is the wire size: a smaller number is a thicker wire. Do not open the box to find out.
     .row = Wire
 
 # ---- The shapes, in short
@@ -619,9 +653,9 @@ shape-1-15P = Household, no ground pin (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =
-    The name moulded beside the holes
-    decides. These are from memory, and
-    may hang upside down on yours.
+    The name molded next to the holes
+    decides. We drew these from memory.
+    Yours may be upside down.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
     {" "}  o       o       o       o
@@ -636,27 +670,27 @@ drawn-faces =
 # ---- The review page
 
 ask-review = Is this right?
-    .why = Pick a line to change it. With ! we assume the worst.
-    .help = Each line is a part of your plan. Pick one to see and change its answers. "Not known" is taken for the worse case, and the check says so.
+    .why = Pick a line to change it. A ! marks where we assumed the worst.
+    .help = Each line is a part of your plan. Pick one to see and change its answers. Where it says "not known", we assumed the worse case, and the check says so.
 pick-review-check = Check this plan
-pick-review-add = Add an outlet, a thing or a cord
+pick-review-add = Add an outlet, appliance or cord
 pick-review-add-outlet = Add an outlet
 pick-review-add-load = Add something to plug in
 pick-review-add-gear = Add a cord, adapter or box
 pick-review-quit = Stop for now, keep my answers
 
-ask-review-add = What shall we add?
+ask-review-add = What do you want to add?
     .why = Its questions come next.
     .help = Esc goes back to the whole plan.
 
-ask-review-part = { $about }: what shall we change?
+ask-review-part = { $about }: what do you want to change?
     .why = Pick a line to answer it again.
     .help = Esc goes back to the whole plan.
 pick-review-back = Nothing more here: back
 
 part-generator = Generator
 part-fuel = Fuel and noise
-part-outlets = Shock protection
+part-outlets = GFCIs
 part-site = Site
 part-load = Something else
 part-out = Outlets of { $box }
@@ -664,18 +698,18 @@ part-out = Outlets of { $box }
 # ---- Between questions
 
 note-added = Added: { $things }.
-note-load-left = { $all } W of { $rated } W named so far. { $left } W left, less high up and in heat.
-note-load-named = { $all } W named so far. What the set gives is not known.
-note-load-turns = { $all } W named, the set gives { $rated } W: not all at once. They can take turns.
-note-load-cannot-start = To start it takes { $starting } W for a moment. The set gives { $peak } W at most: it cannot start it.
-note-load-too-large = This alone asks for { $this } W. The set gives { $rated } W: it cannot run it.
+note-load-left = { $all } W of { $rated } W used so far. { $left } W left, less at high elevation or in hot weather.
+note-load-named = { $all } W used so far. We do not know the generator's output.
+note-load-turns = { $all } W in all, but the generator gives { $rated } W: not everything at once. They can take turns.
+note-load-cannot-start = It takes { $starting } W for a moment to start. The generator gives { $peak } W at most: it cannot start it.
+note-load-too-large = This alone draws { $this } W. The generator gives { $rated } W: it cannot run it.
 
 # Safety. The first line stands out.
 note-danger =
     { $signal }: { $title }
     Why: { $why }
     Do: { $fix }
-note-danger-also = { $signal }, as said before, now here: { $title }
+note-danger-also = { $signal }, the same as above, now here: { $title }
 note-danger-gone = That danger is gone: { $title }
 
 picture-set = { $name }
@@ -683,14 +717,14 @@ picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): do not use
 picture-guarded = - { $id } ({ $shape }): only a GFCI cord
 picture-load = * { $load }
-picture-unplaced = No place so far for: { $ids }
+picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
 
-note-unknown = Noted as not known.
+note-unknown = Noted: you do not know.
 
-note-first-line = Only the first line of that was taken.
-plain-list-long = { $count } to choose from. Type part of a name to see those that match.
-plain-list-found = These match. Type a number or more of the name.
+note-first-line = We took only the first line of that.
+plain-list-long = There are { $count } to choose from. Type part of a name to see those that match.
+plain-list-found = These match. Type a number, or more of the name.
 plain-keys = Type a number or part of a name. ?: help, <: back
 plain-line-keys = ?: help, <: back
 plain-row = { $number }. { $text }
@@ -700,11 +734,11 @@ reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
 reject-empty = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = In which unit? Add one of: { $units }.
+reject-no-unit = What unit? Add one of: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
-reject-out-of-range = { $field }: from { $least } to { $most } is taken. Look for a slipped digit or a wrong unit.
+reject-out-of-range = { $field } must be from { $least } to { $most }. Check for a typo or the wrong unit.
 reject-zero = It must be more than zero.
 reject-ratio = A number from { $least } to { $most }, such as 0.8.
 reject-count = A whole number from { $least } to { $most }.
@@ -712,47 +746,47 @@ reject-ident = Letters and digits, - and _, no spaces, at most 40.
 reject-ident-taken = Another part has that name. Pick a different one.
 reject-name-empty = Please type a name.
 reject-name-long = At most { $most } letters, so that it fits on a label.
-reject-name-signs = That sign cannot be in a name.
+reject-name-signs = A name cannot have that character.
 reject-wire = A wire size, such as 12 AWG or 2.5 mm².
 reject-jacket = Such as 12/3, SJTW 12/3, 14 AWG or 3G1.5; or unknown.
-reject-face = "{ $found }" is no shape we know. Such as 5-15R or L5-30R.
-reject-faces = One to twelve shapes, set apart by commas: 5-20R, 5-20R.
-reject-noise = Level, then distance: 58 dBA at 23 ft. Or unknown.
-reject-runtime = A share, then hours: 25 % 8.5 h, 100 % 3.1 h. Or unknown.
+reject-face = We do not know a shape called "{ $found }". Try one such as 5-15R or L5-30R.
+reject-faces = One to twelve shapes, with commas between: 5-20R, 5-20R.
+reject-noise = Level, then distance: 58 dBA at { example-noise-far }. Or unknown.
+reject-runtime = A percentage, then hours: 25 % 8.5 h, 100 % 3.1 h. Or unknown.
 reject-span = From and to: 22:00-06:00, or 10pm-6am.
 reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.
 reject-start = Watts or amps: 2400 W, 39 A or LRA 39. Or unknown.
 # Safety. $amps is more than $rating, which its plug, $plug, is rated for.
-reject-plug-amps = That is { $amps }. Its plug, { $plug }, is rated for { $rating }. No maker sells such a thing: the plug or the number is not right. Read its plate again, and look at its plug.
+reject-plug-amps = That is { $amps }. Its plug, { $plug }, is rated for { $rating }. No manufacturer sells that: the plug or the number is wrong. Read its nameplate again, and look at its plug.
 reject-legs = A or B for all of them, or one letter for each: A A B B. Or unknown.
 reject-legs-count = One letter for all of them, or { $count } letters, one for each.
-reject-peak = The peak is never below the rated power, { $rated }. Or type unknown.
-reject-starting = It never takes less to start than to run, { $running }. Or type unknown.
-reject-trips = That is above its number, { $marked }. Too early means below it.
-reject-shares = One breaker has one number. Here it is { $own }, there { $other }. Go back and put it right, or pick another.
-reject-unknown-shape = Compare it with these drawings. If none is like it, leave it out of the plan and plug nothing into it. Put tape over it: DO NOT USE. Then pick one that you know, or go on.
+reject-peak = The peak is never lower than the rated power, { $rated }. Or type unknown.
+reject-starting = Starting never takes less than running, { $running }. Or type unknown.
+reject-trips = That is above the breaker's number, { $marked }. Too early means below it.
+reject-shares = One breaker has one number. Here it is { $own }, there { $other }. Go back and fix it, or pick another.
+reject-unknown-shape = Compare it with these drawings. If none looks like it, plug nothing into it and keep it out of the plan. Put tape over it: DO NOT USE. Then pick one that you know, or go on.
 reject-no-unknown = We cannot go on without this one. Type ? for where to find it.
-reject-all-named = All of those are named already.
+reject-all-named = You have named all of those already.
 reject-no-skip = This one needs an answer. Type ? for help.
 reject-first = This is the first question. Ctrl-C stops and keeps your answers.
-reject-full = That is as many as a plan can hold.
+reject-full = A plan cannot hold any more.
 
 interview-no-terminal = the questions need a terminal or answers, and there is neither here
-interview-no-terminal-help = Check a plan file instead: tallywatt check PLAN. Or give the answers, one a line: tallywatt --answers FILE.
+interview-no-terminal-help = Check a plan file instead: tallywatt check PLAN. Or give the answers in a file, one on each line: tallywatt --answers FILE.
 interview-too-large = { $path } has more parts than the questions can go through
 interview-too-large-help = Change it with a text editor, then: tallywatt check PLAN.
 interview-saved = Saved { $path }. To print: tallywatt print PLAN --into FOLDER.
-interview-goes-on = Going on with the changes to this plan that were not saved yet.
+interview-goes-on = Going on with your unsaved changes to this plan.
 interview-no-home = there is no place to keep your answers: set TALLYWATT_DATA to a folder
-interview-terminal = the terminal has failed: { $reason }
-interview-not-kept = the answer could not be kept: { $reason }
+interview-terminal = the terminal stopped working: { $reason }
+interview-not-kept = could not keep the answer: { $reason }
 interview-kept = Your answers are kept, in the draft "{ $draft }".
-interview-stopped = stopped; nothing has changed
+interview-stopped = stopped; nothing was changed
 interview-resume = Run tallywatt again to go on from there.
 interview-resume-question = Go on with an unfinished plan?
-interview-resume-why = Each one is kept until it is printed.
-interview-resume-help = Pick one by its number or by the beginning of its row, and go on where you stopped. Those that you leave alone are kept.
+interview-resume-why = We keep each one until you print it.
+interview-resume-help = Pick one by its number or the start of its row. You go on where you stopped. We keep the others.
 # Cut after 36 columns on a small screen, so what tells drafts apart comes first and the age last.
 interview-resume-row = { $draft }, { $date }: { $name }, { $age }
 interview-resume-row-bare = { $draft }, { $date }, { $age }
@@ -771,19 +805,19 @@ interview-age-days = { $count ->
     }
 interview-resume-new = Start a new plan
 
-interview-effect = What your change has done:
+interview-effect = What your change did:
 interview-effect-gone = - gone: { $signal }, { $title }
 interview-effect-new = - new: { $signal }, { $title }
 interview-effect-none = - the findings are the same as before
-interview-file-changed = { $path } has been changed meanwhile by somebody else. Your changes are put into it as it is now. Please check it again.
-interview-after = What now?
-    .why = Above is what the check found, worst first.
+interview-file-changed = Someone else changed { $path } in the meantime. We added your changes to the new version. Please check it again.
+interview-after = What do you want to do now?
+    .why = What the check found is above, worst first.
 interview-after-save = Save the plan file
 interview-after-print = Print the labels, card and cautions
-interview-after-mend = Show the least that clears the dangers
+interview-after-mend = Show the easiest way to clear dangers
 interview-after-change = Change something
 interview-after-leave = Stop for now, keep my answers
-interview-folder = Which folder shall they go into?
-    .why = It is made if it is not there. The plan goes there too.
-    .help = Type a name, such as: prints. Enter takes the name that is shown. A folder that holds another plan is not taken.
-interview-folder-taken = There is a plan in { $dir } already. Please name another folder.
+interview-folder = Which folder should they go in?
+    .why = We make it if it is not there. The plan goes there too.
+    .help = Type a name, such as: prints. Press Enter to use the name shown. A folder that holds another plan will not do.
+interview-folder-taken = { $dir } already holds a plan. Please name another folder.

@@ -3,10 +3,10 @@
 ## Errors of printing
 
 print-error-words-incomplete = Some words are missing, so nothing was printed: { $faults }
-print-error-no-glyph = “{ $text }” cannot be printed: there is no letter for { $characters }. Write it with other letters.
+print-error-no-glyph = “{ $text }” cannot be printed: we have no letter for { $characters }. Use other letters.
 print-error-too-long = { $document }: “{ $text }” is too long to print large enough to read. Shorten it to about { $percent } % of its length.
 print-error-off-page = { $document }, page { $page }: “{ $text }” would run off the paper. Nothing was printed.
-print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent } % of the height it needs. Nothing was printed. Make it larger in your template, or leave it out.
+print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent } % of the height it needs. Nothing was printed. Make it larger in your template, or remove it.
 print-error-unknown-stock = There is no label sheet called “{ $name }”. There are { $known }.
 print-error-bad-stock = The label sheet “{ $name }” cannot be used: { $message }
 print-error-bad-start = The sheet has { $count } labels, so printing cannot start at { $start }.
@@ -27,23 +27,23 @@ print-outlet-limit = { $amps } for hours
 
 ## Safety. What sets a limit. $id is the part.
 
-print-set-by-rated-power = The generator sets this limit. Past it, it cuts out or stalls.
-print-set-by-rated-power-unguarded = The generator sets this limit. Past it, it may run on and overheat.
-print-set-by-one-leg = Limit of one half of the generator. Past it, it cuts out or stalls.
-print-set-by-one-leg-unguarded = Limit of one half of the generator. Past it, it may run on and overheat.
-print-set-by-parallel-kit = The kit between the sets sets this limit. It may not trip past it.
-print-set-by-breaker = The breaker at “{ $id }” sets this limit and trips past it.
-print-set-by-trips-early = The breaker at “{ $id }” trips early. This is where it was seen to trip.
-print-set-by-receptacle = The receptacle “{ $id }” sets this limit.
-print-set-by-plug = The plug of “{ $id }” sets this limit.
-print-set-by-cord-ampacity = The wire of cord “{ $id }” sets this limit.
-print-set-by-cord-mark = Usual mark of a cord like “{ $id }”. Read its tag; the smaller counts.
+print-set-by-rated-power = Limited by the generator. Go over, and it cuts out or stalls.
+print-set-by-rated-power-unguarded = Limited by the generator. Go over, and it may run on and overheat.
+print-set-by-one-leg = Limited by one half of the generator. Go over, and it cuts out or stalls.
+print-set-by-one-leg-unguarded = Limited by one half of the generator. Go over, and it may run on and overheat.
+print-set-by-parallel-kit = Limited by the parallel kit. It may not trip if you go over.
+print-set-by-breaker = Limited by the breaker at “{ $id }”. It trips if you go over.
+print-set-by-trips-early = The breaker at “{ $id }” trips early. It tripped at this.
+print-set-by-receptacle = Limited by the outlet “{ $id }”.
+print-set-by-plug = Limited by the plug of “{ $id }”.
+print-set-by-cord-ampacity = Limited by the wire of cord “{ $id }”.
+print-set-by-cord-mark = Cords like “{ $id }” are often marked with this. Read its tag; the smaller number counts.
 print-set-by-hot-cord = Cord “{ $id }” carries less in air this hot. Lay it in the shade.
-print-set-by-hot-cord-guessed = Nobody said how hot it gets: “{ $id }” counts as in air of { $air }. Lay it in the shade.
-print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Uncoil it all.
-print-set-by-coiled-cord-guessed = Nobody knows if “{ $id }” lies flat: it counts as coiled. Uncoil it all.
-print-set-by-wiring = The wiring of “{ $id }” sets this limit.
-print-set-by-not-fed = Not the volts of its shape. Treat it as live.
+print-set-by-hot-cord-guessed = We do not know how hot it gets, so we assumed { $air } at “{ $id }”. Lay it in the shade.
+print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Uncoil all of it.
+print-set-by-coiled-cord-guessed = We do not know if “{ $id }” is coiled, so we assumed it is. Uncoil all of it.
+print-set-by-wiring = Limited by the wiring of “{ $id }”.
+print-set-by-not-fed = Wrong voltage for its shape. Treat it as live.
 print-set-by-share-breaker = 80 % of the breaker at “{ $id }”.
 print-set-by-share-trips-early = 80 % of what the breaker at “{ $id }” was seen to trip at.
 print-set-by-share-receptacle = 80 % of what “{ $id }” is rated for.
@@ -53,46 +53,46 @@ print-set-by-two = { $long }: { $hours } { $short }: { $past }
 ## Safety. Labels
 
 print-labels-title = Labels: { $site }
-print-face-alt = Front of a { $shape } receptacle
-print-nothing-trips = Nothing trips here. Add up the amps yourself.
-print-nothing-below = Nothing trips below { $amps }. Add up the amps yourself.
-print-shock-yes = Shock protection (GFCI): YES. Press its TEST button before use.
-print-shock-yes-at = Shock protection (GFCI): YES. Press TEST on { $at } before use.
-print-shock-no = Shock protection (GFCI): NO.
-print-short-trips = The power cuts out past that.
+print-face-alt = Front of a { $shape } outlet
+print-nothing-trips = No breaker protects this. Add up the amps yourself.
+print-nothing-below = No breaker trips below { $amps }. Add up the amps yourself.
+print-shock-yes = GFCI: YES. Press its TEST button before use.
+print-shock-yes-at = GFCI: YES. Press TEST on { $at } before use.
+print-shock-no = GFCI: NO. Nothing here cuts off a shock.
+print-short-trips = Power cuts out above that.
 print-short-gfci = GFCI: press TEST first.
-print-short-no-gfci = No shock protection
+print-short-no-gfci = No GFCI
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Fed by
-print-leg = leg { $leg }
+print-leg = half { $leg }
 print-leg-each = { $amps } on A and { $amps } on B
 print-one-at-a-time = one at a time: { $loads }
-print-only-these = ONLY { $parts } here. Plug no appliance in.
+print-only-these = ONLY { $parts } here. Do not plug in an appliance.
 print-short-only = NO APPLIANCES HERE
 print-bonding-plug = bonding plug
-print-shock-blind = Shock protection (GFCI): NO. It is there, but sees no fault.
-print-shock-doubtful = Shock protection (GFCI): NO. It is there, but may see no fault.
+print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
+print-shock-doubtful = GFCI: NO. There is one, but it may not see a fault.
 print-neutral-joined = Floating, but joined to ground in a box.
 print-do-not-use = DO NOT USE
 print-guarded = GFCI CORD ONLY
 print-behind = { $id }: DO NOT USE
-print-dead-end = Nothing that it feeds may be used. See { $id }.
+print-dead-end = Do not use anything it feeds. See { $id }.
 print-refused-alt = { $id } crossed out: do not use
 print-do = Do this
-print-fold = Fold here round the cord
+print-fold = Fold here around the cord
 print-flag-alt = The same again, for the other side of the cord
 print-scale-bar = This bar must measure 50 mm (1.97 in). If not, print again at 100 %.
 print-shared-sockets = { $count ->
     [2] Both sockets share this limit.
    *[other] All { $count } sockets share this limit.
   }
-print-shared-outlets = It is shared with { $others }.
+print-shared-outlets = Shared with { $others }.
 print-shared-ends = All { $count } ends of { $owner } together: { $amps } for hours. Not each.
 print-shared-box = All of { $owner } together: { $amps } for hours.
-print-short-shared = { $at }: { $amps } in all
+print-short-shared = { $at }: { $amps } total
 print-plug-into = Plug into
-print-plug-into-shared = { $at }, { $amps } in all with { $others }
+print-plug-into-shared = { $at }, { $amps } total with { $others }
 print-plug-into-nothing = nothing in this plan
 print-feeds = Feeds
 print-cord-facts = { $wire } · { $length }
@@ -106,87 +106,87 @@ print-neutral-bonded = Joined to the frame (bonded).
 print-neutral-floating = Floating. A plug-in tester shows OPEN GROUND.
 print-neutral-plug = Floating, joined to ground by a bonding plug.
 print-neutral-unknown = Unknown. Ask a licensed electrician.
-print-reachable = Through the outlets in use
-print-reachable-value = { $reachable } of { $rated } can be reached
+print-reachable = Through the outlets you use
+print-reachable-value = { $reachable } of { $rated }
 print-rated-guessed = Its power
-print-rated-guessed-value = Nobody knows it: { $taken } taken. Read its plate.
+print-rated-guessed-value = Unknown: we assumed { $taken }. Read its nameplate.
 print-tank = One tank
 print-tank-value = about { $hours }
 print-tank-value-with = about { $hours } with { $load } on
 print-refuel = Refuel
-print-refuel-value = Off and cool for { $cooling } minutes. Never while it runs.
+print-refuel-value = Shut it off and let it cool { $cooling } minutes. Never refuel it running.
 print-air = Exhaust
-print-air-value = Kills without a smell. Point it away, { $ample } or more from anyone, never under { $least }. Never indoors.
+print-air-value = Kills with no smell. Point it away, { $ample } or more from anyone, never under { $least }. Never indoors.
 
 print-air-brief = Exhaust kills: stay { $ample } away.
 
 ## Alignment page
 
-print-alignment-title = Where the labels fall
-print-alignment-head = Where the labels fall
-print-alignment-1 = Print this at 100 % on plain paper. Hold it with a sheet of labels against the light.
-print-alignment-2 = If the frames lie too far left or too high, read on the rulers by how much, and print again with --offset "1 mm, 0.5 mm": first to the right, then down.
-print-alignment-3 = If they lie too far right or too low, write a minus before that number.
+print-alignment-title = Where the labels land
+print-alignment-head = Where the labels land
+print-alignment-1 = Print this at 100 % on plain paper. Hold it with a sheet of labels up to the light.
+print-alignment-2 = If the frames are too far left or too high, read on the rulers by how much. Then print again with --offset "1 mm, 0.5 mm": first to the right, then down.
+print-alignment-3 = If they are too far right or too low, put a minus ahead of that number.
 print-alignment-bar = This bar must measure 100 mm (3.94 in).
 
 ## Safety. Card
 
 print-card-title = Card: { $site }
-print-card-one = Side 1. Who feeds whom, and what may run together
+print-card-one = Side 1. What feeds what, and what can run together
 print-card-two = Side 2. When something goes wrong. Setting up and testing
-print-card-fold = Fold here, print outwards
-print-card-trim = Trim along the corners. The pouch seals 3 mm all round.
+print-card-fold = Fold here, with the print outside
+print-card-trim = Trim at the corner marks. The pouch seals 3 mm on each side.
 print-card-danger = { $count ->
     [one] 1 danger in this plan. Clear it before you start the generator: see the cautions.
    *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.
   }
 print-weakest = WEAKEST LINK
 print-hours-mean = “For hours”: three hours or more at a stretch.
-print-no-breaker = nothing trips
-print-no-breaker-below = nothing trips below { $amps }
+print-no-breaker = no breaker trips
+print-no-breaker-below = no breaker trips below { $amps }
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-with-gfci = { $facts } · GFCI
-print-tree-alt = Who feeds whom, from the generator outwards: { $parts }
+print-tree-alt = What feeds what, from the generator out: { $parts }
 print-tree-alt-part = { $id } up to { $amps } for hours
 print-loose = Not plugged in:
-print-unplaced = No place here for:
+print-unplaced = No outlet here for:
 print-together-title = Together
-print-together-how = Pick one column. Whatever has a dot in it may run at once; a number means so many of them, whichever. Nothing else.
+print-together-how = Pick one column. Everything with a dot in it can run at the same time. A number means you can run that many of them, whichever you like. Nothing else.
 print-more = … and { $count } more, on the worksheet.
 print-never-title = Never together
 print-start-title = Switch on column A in this order
-print-start-peak = in all then up to
-# What a meter reads at a box or receptacle, at least.
+print-start-peak = total peak:
+# What a meter reads at a box or outlet, at least.
 print-start-meter = plug-in meter at { $at }: { $volts } or more
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of the carbon monoxide alarm where people sleep.
-print-setup-place = Stand the generator outdoors, { $ample } or more from every tent, vehicle and door. Never under { $least }. Exhaust points away from people.
-print-setup-clear = Keep { $clear } clear all round it. Dry ground, level, nothing over it but a roof well above, open on all sides.
-print-setup-look = Look at every cord and plug. Cut, scorched, loose or missing a ground pin: leave it out.
-print-setup-uncoil = Uncoil every cord fully. No plug lies in wet grass.
-print-setup-plug = Join cords and boxes from the generator outwards, as side 1 shows. Everything that uses power is off.
+print-setup-place = Put the generator outdoors, { $ample } or more from every tent, vehicle and door. Never under { $least }. Point the exhaust away from people.
+print-setup-clear = Keep { $clear } clear on all sides. Dry, level ground. Nothing over it except a high roof with open sides.
+print-setup-look = Look at every cord and plug. Cut, scorched, loose or missing a ground pin: do not use it.
+print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
+print-setup-plug = Switch everything off. Plug in cords and boxes from the generator out, as side 1 shows.
 print-setup-start = Start the engine. Let it run for two minutes.
-print-setup-test = Do all that “Test” says, every time.
-print-setup-load = Switch on one thing at a time, in the order of side 1.
+print-setup-test = Do everything under “Test”, every time.
+print-setup-load = Switch things on one at a time, in the order on side 1.
 print-test-title = Test
 print-test-button = Press TEST on every GFCI. It must click and cut the power. If not, do not use it.
-print-test-reset = Press RESET. Power comes back.
-print-test-none = None of your receptacles is known to have shock protection (GFCI) that works. On wet ground use only through a listed GFCI cord.
+print-test-reset = Press RESET. The power comes back.
+print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a listed GFCI cord.
 print-stop-title = Stop and refuel
 print-stop-life = First put { $life } on its battery or the supplier’s reserve.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
-print-stop-2 = Wait { $cooling } minutes until it is cool. Then refuel, away from flames and people.
+print-stop-2 = Let it cool { $cooling } minutes. Then refuel, away from flames and people.
 print-stop-3 = Spilled fuel: move away, and let the vapor clear before you start. Store fuel outdoors, away from tents.
-print-stop-2-propane = Wait { $cooling } minutes until it is cool. Close the valve. Then change the cylinder, away from flames and people.
-print-stop-3-propane = Smell of gas: close the valve, move away, and let it clear. Cylinders stand upright outdoors, away from tents.
+print-stop-2-propane = Let it cool { $cooling } minutes. Close the valve. Then change the cylinder, away from flames and people.
+print-stop-3-propane = Smell gas? Close the valve, move away, and let it clear. Keep cylinders upright, outdoors, away from tents.
 print-distance-title = Distances
 print-distance-people = Exhaust to people
 print-distance-people-value = { $ample }, never under { $least }
-print-distance-clear = Clear all round
+print-distance-clear = Clear on all sides
 print-plot-title = Farther away
-print-plot-how = If cord “{ $cord }” were longer than { $length }, and the generator stood farther away by as much. The dot is this plan.
+print-plot-how = If cord “{ $cord }” were longer than { $length }, and the generator that much farther away. The dot is this plan.
 print-plot-how-volts = If cord “{ $cord }” were longer than { $length }. The dot is this plan.
 print-plot-volts = Volts left for { $load }
 print-plot-noise = Noise where people sleep, at the busiest minute
@@ -194,52 +194,54 @@ print-plot-lost = { $percent } lost
 print-plot-along = Length of cord “{ $cord }”
 print-plot-alt = Curves. The dot is this plan: with cord “{ $cord }” of { $length }, { $load } is left with { $volts }.
 print-plot-alt-noise = Where people sleep it is { $noise } loud.
-print-defer = Local codes and a licensed electrician decide. Never open, rewire or bond anything yourself.
+print-defer = Local codes and a licensed electrician have the final say. Never open, rewire or bond anything yourself.
 
 ## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
 
 print-emergency-title = When something goes wrong
 print-emergency-fire = Fire
-print-emergency-fire-away = Everyone away. Wake the sleepers. Call { $call }.
+print-emergency-fire-away = Get everyone away. Wake the sleepers. Call { $call }.
 print-emergency-fire-engine = Stop the engine only if the way to it is clear.
-print-emergency-fire-water = No water on burning fuel, or on anything that may be live.
-print-emergency-fire-extinguisher = Only a small fire, only with the way out behind you: use an ABC extinguisher. It grows: leave.
+print-emergency-fire-water = Put no water on burning fuel, or on anything that may be live.
+print-emergency-fire-extinguisher = Use an ABC extinguisher only on a small fire, only with your way out behind you. If it grows, leave.
 print-emergency-fire-clothes = Clothes on fire: stop, drop, roll.
 print-emergency-burns = Burns: hold them under cool running water for { $burn } minutes.
-print-emergency-alarm = Alarm, or anyone dizzy, sick, weak or with a headache
-print-emergency-alarm-out = One person is enough. Everyone out into open air at once. Wake the sleepers. Count heads.
+print-emergency-alarm = CO alarm, or anyone dizzy, sick, weak or with a headache
+print-emergency-alarm-out = One person is enough. Get everyone out into fresh air right away. Wake the sleepers. Count heads.
 print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
-print-emergency-alarm-sleeper = A sleeper does not wake: open up wide and pull them out, if you can in one breath.
+print-emergency-alarm-sleeper = If a sleeper does not wake, open everything wide and pull them out, if you can in one breath.
 print-emergency-cpr = Not breathing, or only gasping: CPR. Push hard and fast in the middle of the chest. Get an AED.
 print-emergency-alarm-engine = Stop the engine only if you can without breathing its exhaust.
-print-emergency-alarm-back = Nobody goes back in until the fire service says so, even if they feel better.
+print-emergency-alarm-back = Nobody goes back in until the fire department says so, even if they feel better.
 print-emergency-shock = Someone gets a shock
 print-emergency-shock-off = Do not touch them yet. Stop the engine, or pull the plug at the generator.
 print-emergency-shock-touch = Call { $call }. Touch them only when you are sure that the power is off.
-print-emergency-shock-doctor = After every shock see a doctor, even after a small one.
+print-emergency-shock-doctor = See a doctor after any shock, even a small one.
 print-emergency-breaker = A breaker trips
 print-emergency-breaker-stop = Stop the engine before anyone feels along a cord.
-print-emergency-breaker-feel = Feel along cord and plugs. Hot, soft or smelly: take it out of use.
-print-emergency-breaker-once = Switch off everything on it. Reset it once. Start again with fewer things.
-print-emergency-breaker-off = It trips again with nothing on: leave it off.
+print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot, soft or smells, do not use it again.
+print-emergency-breaker-once = Switch off everything on it. Reset it once. Start again with fewer things on.
+print-emergency-breaker-off = If it trips again with nothing on, leave it off.
 
 ## Safety. Cautions
 
 print-cautions-title = Cautions: { $site }
-print-cautions-summary = { $danger ->
-    [0] No dangers found
-    [one] 1 danger
-   *[other] { $danger } dangers
-  }, { $warning ->
-    [0] no warnings
-    [one] 1 warning
-   *[other] { $warning } warnings
-  }, { $rest ->
-    [0] nothing more
-   *[other] { $rest } more to know
-  }.
-print-cautions-tick = First what holds at every set-up, then what was found in this plan, worst first, last what to do when something goes wrong. Tick each point. A danger that is not mended means: do not start the generator.
-print-authority = Authority
+print-cautions-summary =
+    { $danger ->
+      [0] No dangers found
+      [one] 1 danger
+     *[other] { $danger } dangers
+    }, { $warning ->
+      [0] no warnings
+      [one] 1 warning
+     *[other] { $warning } warnings
+    }, { $rest ->
+      [0] no more notes
+      [one] 1 more caution or notice
+     *[other] { $rest } more cautions and notices
+    }.
+print-cautions-tick = First, what to do every time you set up. Then what we found in this plan, worst first. Last, what to do when something goes wrong. Check off each point. If a danger has not been fixed, do not start the generator.
+print-authority = Source
 print-also = This also clears
 print-look = Look first
 print-symbol-general = Warning sign
@@ -247,54 +249,62 @@ print-symbol-electric = Warning sign: electricity
 print-symbol-hot = Warning sign: heat
 print-symbol-toxic = Warning sign: poison
 print-symbol-fire = Warning sign: fire
-print-always-title = At every set-up, whatever the plan says
-print-none-found = Nothing was found in this plan. That is no promise: the points above hold all the same.
-print-always-1 = Exhaust kills without a smell. Outdoors only, far from people, pointing away. Alarm where people sleep.
-print-always-2 = Every cord uncoiled, whole, with its ground pin, off wet ground.
-print-always-3 = TEST button pressed on every GFCI.
+print-always-title = Every time you set up, whatever the plan says
+print-none-found = We found nothing in this plan. That is no promise. The points above count all the same.
+print-always-1 = Exhaust kills with no smell. Outdoors only, far from people, pointing away. CO alarm where people sleep.
+print-always-2 = Every cord uncoiled, undamaged, with its ground pin, off wet ground.
+print-always-3 = TEST pressed on every GFCI.
 print-always-4 = Never plug a generator into a building’s wiring.
-print-always-5 = Off and cool for { $cooling } minutes before refuelling. No flames.
+print-always-5 = Engine off and cooled { $cooling } minutes before refueling. No flames.
 print-always-6 = Nothing opened, rewired or bonded by anyone but a licensed electrician.
 
 ## Worksheet
 
 print-ws-title = Worksheet: { $site }
-print-ws-intro = Every number on the labels and the card, with how to work it out again by hand. Limits are rounded down, demands up. Nothing here was measured. A number behind a figure is its source, named above the table. A figure without a mark is worked out from the others.
+print-ws-intro = Every number on the labels and the card, with how to work it out again by hand. Limits are rounded down, demands up. Nothing here was measured. A number after a figure is its source, named above the table. A figure without a mark is worked out from the others.
 print-ws-how = How
 print-ws-source = From
 print-ws-checked = Checked by:
 print-ws-not-known = not known
 print-ws-both-units = { $own } = { $published }
 print-ws-power = Power of the generator
-print-ws-symbols-power = P₀ marked power, P₀′ power here; h height, t air temperature; k loss for each step Δ above h₀ or t₀
+print-ws-symbols-power = P₀ marked power, P₀′ power here; h elevation, t air temperature; k loss for each step Δ above h₀ or t₀
 print-ws-symbols-limits = I amps: h for hours, s for a short time, c what the part carries; s share for hours; ′ of what feeds it; P watts, U volts
-print-ws-symbols-cords = R ohms there and back, r ohms of one wire for each foot or metre, l length; I amps: p the plug, w the wire, m the usual mark; a share in this air; the third only when coiled
+print-ws-symbols-cords =
+    R ohms there and back, r ohms of one wire for each { $measure ->
+        [metric] meter
+       *[customary] foot
+    }, l length; I amps: p the plug, w the wire, m the amps often marked; a share in this air; the third only when coiled
 print-ws-symbols-loads = I amps, P watts, U volts, λ power factor; st at the start, k times as many amps
-print-ws-symbols-longest = l length, d share of the volts lost, U volts, I amps, r ohms of one wire for each foot or metre
+print-ws-symbols-longest =
+    l length, d share of the volts lost, U volts, I amps, r ohms of one wire for each { $measure ->
+        [metric] meter
+       *[customary] foot
+    }
 print-ws-symbols-drops = ΔU volts lost, d their share, I amps, R ohms, U volts
 print-ws-symbols-sharing = I amps of each load, P watts of each; max the limit of the part and of the generator
 print-ws-symbols-energy = E watt-hours, P watts, t hours run; n tanks, t₀ how long one lasts at that demand; V fuel, V₀ what one tank holds
 print-ws-symbols-noise = L level at distance d, L₀ the published level at distance d₀; max at the busiest minute; x the load then, b the load it was measured at, both in percent and no less than 25
-print-ws-power-formula = Power left = marked × (1 − height loss − heat loss). Height: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent } % for each { $air-per } above { $air-above }.
+print-ws-power-formula = Power left = marked × (1 − elevation loss − heat loss). Elevation: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent } % for each { $air-per } above { $air-above }.
 print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }, and { $air-percent } % for each { $air-per } above { $air-above }.
-print-ws-power-less = The smaller of the two is used. On propane, first a tenth less, unless the plate is for propane. Sets in parallel add up to what their kit passes.
-print-ws-power-loss-formula = Height loss + heat loss, by the formula
-print-ws-power-loss-thumb = Height loss + heat loss, by rule of thumb
+print-ws-power-less = We use the smaller of the two. On propane, first a tenth less, unless the nameplate is for propane. Generators in parallel add up to what their kit is rated for.
+print-ws-power-loss-formula = Elevation loss + heat loss, by the formula
+print-ws-power-loss-thumb = Elevation loss + heat loss, by rule of thumb
 print-ws-power-marked = Marked running power
 print-ws-power-peak-marked = Marked peak power
-print-ws-power-altitude = Altitude
+print-ws-power-altitude = Elevation
 print-ws-power-air = Air
 print-ws-power-rated = Running power here
 print-ws-power-peak = Peak power here
 print-ws-power-propane = On propane: nine tenths of the marked power
-print-ws-power-reachable = Can be reached through the outlets in use
-print-ws-power-stranded = Cannot be reached
-print-ws-limits = Limit of every receptacle
-print-ws-limits-long = For hours = the smaller of carries × share and the hours of what feeds it.
-print-ws-limits-short = Short = the smaller of carries and the short of what feeds it.
+print-ws-power-reachable = Deliverable through the outlets you use
+print-ws-power-stranded = Not deliverable
+print-ws-limits = Limit of every outlet
+print-ws-limits-long = For hours = the smaller of (what it carries × share) and the hours figure of what feeds it.
+print-ws-limits-short = Short = the smaller of what it carries and the short figure of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
-print-ws-limits-80 = The code holds all that one receptacle feeds (210.21(B)(2)), and each thing plugged in (210.23(B)(1) and (C)), to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
-print-ws-limits-first = The first line is the generator: its running power here ÷ volts, on two legs half of it on each. What a cord carries is worked out in the next section.
+print-ws-limits-80 = The code limits all that one outlet feeds (210.21(B)(2)), and each thing plugged in (210.23(B)(1) and (C)), to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
+print-ws-limits-first = The first line is the generator: its running power here ÷ volts, on two halves half of it on each. What a cord carries is worked out in the next section.
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
 print-ws-reason-one-leg = one half
@@ -302,79 +312,83 @@ print-ws-reason-one-leg-unguarded = one half
 print-ws-reason-parallel-kit = parallel kit
 print-ws-reason-breaker = breaker
 print-ws-reason-trips-early = breaker, as seen to trip
-print-ws-reason-receptacle = receptacle
+print-ws-reason-receptacle = outlet
 print-ws-reason-plug = plug
 print-ws-reason-cord-ampacity = wire
-print-ws-reason-cord-mark = usual mark
+print-ws-reason-cord-mark = often marked
 print-ws-reason-coiled-cord = wire, coiled
 print-ws-reason-hot-cord = wire, in hot air
 print-ws-reason-wiring = wiring
-print-ws-reason-not-fed = wrong volts
+print-ws-reason-not-fed = wrong voltage
 print-ws-cords = Cords
-print-ws-cords-ohms = Ohms = ohms for each foot × length × 2, there and back, at 75 °C.
-print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity (in air above 30 °C its share, and a third of that when coiled) and the usual mark of cords with a household plug, of that gauge and length. Read the amps on the cord’s tag; the smaller counts.
-print-ws-cords-two = Two conductors carry current. The ground does not count, nor does a neutral between two hots, which carries only their difference (NEC 400.5(A), 2023).
+print-ws-cords-ohms =
+    Ohms = ohms for each { $measure ->
+        [metric] meter
+       *[customary] foot
+    } × length × 2, there and back, at 75 °C.
+print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity (in air above 30 °C its share, and a third of that when coiled) and the amps often marked on cords with a household plug, of that gauge and length. Read the amps on the cord’s tag; the smaller number counts.
+print-ws-cords-two = Two conductors carry current. The ground does not count. A neutral between two hots does not either: it carries only their difference (NEC 400.5(A), 2023).
 print-ws-protection = What protects each part
-print-ws-protection-how = Each part must be behind a breaker no larger than its rating. Where the breaker is larger, the rule that allows it is named.
-print-ws-part-receptacle = receptacle
+print-ws-protection-how = Each part needs a breaker ahead of it that is no larger than its rating. Where the breaker is larger, the rule that allows it is named.
+print-ws-part-receptacle = outlet
 print-ws-part-cord = cord
 print-ws-part-inlet = inlet
 print-ws-part-wiring = wiring
 print-ws-part-appliance-cord = its own cord
 print-ws-by-breaker = the breaker
-print-ws-by-generator = the generator itself: it cannot give more
+print-ws-by-generator = the generator itself: it cannot supply more
 print-ws-by-cord-set = NEC 240.5(B)(3): listed cord set, within its listing; else (B)(4): 16 AWG or thicker, up to 20 A
-print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A receptacles on 20 A
+print-ws-by-receptacles = NEC 210.21(B)(3): two or more 15 A outlets on 20 A
 print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
-print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater hold at 125 V: where its household plug carries them there, no more count than the plug’s amps × volts. A power factor that was assumed makes no more amps count than the plug carries.
-print-ws-loads-start = Starting: watts as given, or the plate’s starting amps × volts, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V; then its volt-amperes are counted as watts.
-print-ws-loads-leg = A thing with both hots and a neutral is counted with all of it on one leg, at 120 V, whichever leg that is. Where its plug does not carry that: what the plug carries on each leg, or half of it where that is more.
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V: where its household plug carries them there, no more count than the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
+print-ws-loads-start = Starting: watts as given, or the nameplate’s starting amps × volts, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V. Then its volt-amperes count as watts.
+print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one half, at 120 V, whichever half that is. Where its plug does not carry that: what the plug carries on each half, or half of the load where that is more.
 print-ws-drops = Voltage drop
-print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage sinks, heaters take fewer amps and everything else more: those stand here.
-print-ws-drops-with = Each is worked out with the set of section “Who runs together” that costs it the most.
+print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage drops, heaters draw fewer amps and everything else draws more. Those amps are shown here.
+print-ws-drops-with = Each is worked out with the group in section “What can run together” that costs it the most.
 print-ws-drops-start = At the start: the same with the amps of the loads at full voltage, this one with its starting amps.
-print-ws-sharing = Who runs together
-print-ws-sharing-formula = A set may run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
+print-ws-sharing = What can run together
+print-ws-sharing-formula = A group can run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
-print-ws-sums = The sums of these sets
+print-ws-sums = The sums of these groups
 print-ws-symbols-sums = I amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator
-print-ws-sums-how = At each part: the amps of what passes it, added up, with the amps of what runs for three hours or more ÷ the part’s share for hours. The sum is no more than what the part carries.
-print-ws-sums-start = At switching on: the amps of all that runs, and of the one that asks for most more its starting amps less its running amps. Watts = amps × volts. They count volt-amps as watts.
-print-ws-sums-which = Of a set that may run together: the generator, and the part behind it that is fullest. Of a set that may not: the part that is furthest past its limit. The amps stand under “Loads”, the limits and shares in section 2. Here amps stand to the last digit counted with.
-print-ws-sums-more = Only the first { $count } sets of each sort are added up here. Add up the others likewise.
+print-ws-sums-how = At each part: add up the amps of what passes it, with the amps of what runs for three hours or more ÷ the part’s share for hours. The sum is no more than what the part carries.
+print-ws-sums-start = At switching on: the amps of everything that runs. Then, for the one load that adds the most, its starting amps less its running amps. Watts = amps × volts. This counts volt-amps as watts.
+print-ws-sums-which = Of a group that can run together: the generator, and the part after it that is fullest. Of a group that cannot: the part that is furthest over its limit. The amps are under “Loads”, the limits and shares in section 2. Amps are shown here to the last digit we count with.
+print-ws-sums-more = Only the first { $count } groups of each sort are added up here. Add up the others the same way.
 print-ws-sum-peak = at the start
-print-ws-sum-leg = { $part }, leg { $leg }
+print-ws-sum-leg = { $part }, half { $leg }
 print-ws-starts = The peaks of switching on
-print-ws-symbols-starts = I amps: on what runs already, st of the one that starts, pk the peak; U volts; P watts
-print-ws-starts-how = Peak = amps of what runs already + starting amps of the one that starts. Watts = that × { $volts }, on two legs the amps of both added up. They count volt-amps as watts, so the real watts are no more.
-print-ws-starts-then = “Then” is what runs once it has started: already on + its running amps. With that the next row begins. Things of one kind are one row, told for the last of them.
-print-ws-starts-more = Only the first { $count } steps stand here.
-print-ws-column-set = Set
+print-ws-symbols-starts = I amps: on what is already on, st of the one that starts, pk the peak; U volts; P watts
+print-ws-starts-how = Peak = amps of what is already on + starting amps of the one that starts. Watts = that × { $volts }, on two halves the amps of both added up. This counts volt-amps as watts, so the real watts are no more.
+print-ws-starts-then = “Then” is what is on once it has started: already on + its running amps. The next row starts from that. Things of one kind share one row, with the figures of the last of them.
+print-ws-starts-more = Only the first { $count } steps are shown here.
+print-ws-column-set = Group
 print-ws-column-adds-up = I, load by load
-print-ws-column-on-and-starts = On already + starting
+print-ws-column-on-and-starts = Already on + starting
 print-ws-column-sum = Sum
 print-ws-column-limit = Limit
 print-ws-column-limit-watts = Limit, W
 print-ws-column-peak-watts = Peak, W
 print-ws-column-then = Then
-print-ws-together-row = Together, set { $number }
+print-ws-together-row = Together, group { $number }
 print-ws-never-row = Never together { $number }
-print-ws-set = set { $number }
+print-ws-set = group { $number }
 print-ws-turn-row = Turn { $number }
-print-ws-unplaced-row = No place for { $load }
-print-ws-no-receptacle-fits = no free receptacle takes its plug
-print-ws-no-room = every receptacle that takes its plug is full, or must not be used
-print-ws-too-large = it asks for more than any receptacle may give
-print-ws-impossible = it is said to draw more than its own plug is rated for
-print-ws-no-power = what it hangs on is plugged into nothing
+print-ws-unplaced-row = No outlet for { $load }
+print-ws-no-receptacle-fits = no free outlet fits its plug
+print-ws-no-room = every outlet that fits its plug is full, or must not be used
+print-ws-too-large = it draws more than any outlet may supply
+print-ws-impossible = the plan says it draws more than its own plug is rated for
+print-ws-no-power = what it is plugged into is plugged into nothing
 print-ws-too-hot = the cord there carries nothing in air this hot
 print-ws-refused = it must not be plugged in where the plan puts it, or where its plug fits
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
-print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) lie on a straight line over the load, and a tenth is added, up to those of the next published load. Above the greatest load the time falls in proportion; below the least it grows no longer.
+print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load, and a tenth is added, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.
 print-ws-energy-published = Published time on one tank at { $load } load
 print-ws-energy-day = Energy in a day
 print-ws-energy-tank = One tank lasts, at the greatest demand
@@ -382,25 +396,25 @@ print-ws-energy-fuel = Fuel in a day
 print-ws-energy-peak = Greatest demand, from { $hour }
 print-ws-energy-burns = At { $watts }: share of a tank
 print-ws-energy-tanks = Share of a tank in a day
-print-ws-energy-stretch = Most without a break to refuel, { $span }
+print-ws-energy-stretch = Longest run without a refueling break, { $span }
 print-ws-energy-size = One tank holds
 print-ws-noise = Noise
 print-ws-noise-formula = Level = published level − 20 × log₁₀(distance ÷ published distance). Trees, slopes and walls change it.
 print-ws-noise-free-field = In the open, from a small source: 6 dB less for each doubling of the distance.
 print-ws-noise-published = Published level
-print-ws-noise-load = Load that was measured at
-print-ws-noise-sets = { $sets } such sets side by side add
+print-ws-noise-load = Load it was measured at
+print-ws-noise-sets = { $sets } such generators side by side add
 print-ws-noise-busiest-load = Load at the busiest minute
 print-ws-noise-busiest = What that load adds
 print-ws-noise-sleepers = Where people sleep
 print-ws-noise-50ft = Where national parks measure
 print-ws-noise-sleepers-busiest = Where people sleep, at the busiest minute
 print-ws-noise-50ft-busiest = Where national parks measure, at the busiest minute
-print-ws-noise-sets-formula = Sets side by side: 10 × log₁₀(their number) more.
+print-ws-noise-sets-formula = Generators side by side: 10 × log₁₀(their number) more.
 print-ws-noise-busiest-formula = At the busiest minute: level + what more load adds. No plate says how much: we assumed 10 dB(A) from a quarter of full load, or less, to full load. In between: 10 dB(A) × (load then − load it was measured at) ÷ 75 %.
-print-ws-findings = What was found
-print-ws-assumed = Taken for the unsafe case
-print-ws-assumed-how = What nobody knew was taken for the unsafe case.
+print-ws-findings = What we found
+print-ws-assumed = What we assumed
+print-ws-assumed-how = What we did not know, we assumed to be the unsafe case.
 print-ws-column-what = What
 print-ws-column-figure = Figure
 print-ws-column-part = Part
@@ -408,7 +422,7 @@ print-ws-column-fed-by = Fed by
 print-ws-column-factor = λ
 print-ws-column-breaker = Breaker
 print-ws-column-breaker-at = Breaker of
-print-ws-column-protected-by = Enough because of
+print-ws-column-protected-by = Protected by
 print-ws-column-plug-amps = Plug
 print-ws-column-share = Share
 print-ws-column-hours = Hours, A
@@ -420,7 +434,7 @@ print-ws-column-wire = Wire
 print-ws-column-wire-amps = Wire
 print-ws-column-length = Length
 print-ws-column-ohms = R
-print-ws-column-ohms-kilofoot = r, 1,000 ft
+print-ws-column-ohms-kilofoot = r, 1000 ft
 print-ws-column-ohms-kilometre = r, 1 km
 print-ws-column-rating = Carries
 print-ws-column-load = Load
@@ -441,7 +455,7 @@ print-ws-column-lost-starting = At start
 print-ws-column-which = Which
 print-ws-column-code = Rule
 print-ws-column-coiled = Coiled
-print-ws-column-mark = Mark
+print-ws-column-mark = Tag
 print-ws-column-signal = Signal
 print-ws-column-why = Why
 print-ws-column-sources = Sources
@@ -449,8 +463,8 @@ print-ws-column-value = Value
 print-ws-column-assumption = Assumption
 print-ws-column-air-share = Air
 print-ws-column-distance = Distance
-print-ws-marks = Behind a figure:
+print-ws-marks = After a figure:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = from your plan
 print-ws-mark-assumed = A
-print-ws-mark-assumed-is = assumed, because nobody knew
+print-ws-mark-assumed-is = assumed, because we do not know

@@ -38,7 +38,7 @@ cli-value-right-down = DERECHA, ABAJO
 cli-value-units = UNIDADES
 cli-value-yyyy-mm-dd = AAAA-MM-DD
 cli-values = [{ $values }]
-cli-default = [habitual: { $value }]
+cli-default = [por omisión: { $value }]
 
 # A call that is wrong.
 usage-unknown-argument = aquí no hay nada llamado { $argument }
@@ -67,7 +67,7 @@ cli-check = Comprobar planes y decir qué está mal, lo peor primero
 cli-check-plans = Archivos de plan; "-" lee uno de la entrada estándar
 cli-check-format = "text" para personas; "json" para programas, un informe por plan
 
-cli-print = Imprimir las etiquetas, la tarjeta, las precauciones y la hoja de cálculo de un plan
+cli-print = Imprimir las etiquetas, la tarjeta, las precauciones y la memoria de cálculo de un plan
 cli-print-plan = El archivo del plan; "-" lo lee de la entrada estándar
 cli-print-into = La carpeta en la que escribir
 cli-print-paper = El papel de la impresora
@@ -98,7 +98,7 @@ cli-mend-format = "text" para personas; "json" para programas: el informe, con l
 cli-templates = Escribir las plantillas de los impresos en una carpeta, para cambiarlas e imprimir con las propias
 cli-templates-into = La carpeta en la que escribir; un archivo que ya existe no se toca
 
-cli-explain = Explicar una regla: qué comprueba, qué daño hay, el cálculo, qué hacer
+cli-explain = Explicar una regla: qué comprueba, por qué es peligroso, el cálculo, qué hacer
 cli-explain-code = El código de la regla, como AIR001; si falta, se listan todas las reglas
 
 cli-words = Para traductores: imprimir cada mensaje junto a sus traducciones, como página para un navegador
@@ -144,7 +144,7 @@ check-limits = Lo que soporta cada { -receptacle }
 check-limit-two = { $long } durante horas; lo limita { $long_by }. { $short } por poco tiempo; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.
 check-limit-guarded = Solo un cable con { -gfci } integrado. Vea { $code }.
-check-limit-behind = NO USAR lo que cuelga de { $id }. Vea { $code }.
+check-limit-behind = NO USAR nada de lo conectado a { $id }. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $short_by }.
 check-limit-same = { $long } durante horas, { $short } por poco tiempo. Lo limita { $short_by }.
 check-limit-share = el 80 % de { $id } ({ $reason })
@@ -164,7 +164,7 @@ reason-trips-early = un { -breaker } que se disparó antes de tiempo
 reason-receptacle = lo que admite el propio { -receptacle }
 reason-plug = lo que admite la clavija
 reason-cord-ampacity = el conductor del cable; ningún { -breaker } lo vigila
-reason-cord-mark = la marca usual de un cable así de delgado y largo; lea la suya, vale la menor
+reason-cord-mark = lo que suele indicar un cable así de delgado y largo; lea el suyo, vale la cifra menor
 reason-coiled-cord = el cable está enrollado; ningún { -breaker } lo vigila
 reason-parallel-kit = el kit entre los generadores
 reason-hot-cord = el cable con el aire tan caliente; ningún { -breaker } lo vigila
@@ -205,3 +205,18 @@ templates-none = no hay plantillas en { $path }
 templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.
 
 explain-language = Las páginas de las reglas están solo en inglés. La revisión y los impresos hablan su idioma.
+
+# The names in the example plan.
+demo-name-site = Fin de semana en Cala Enebro
+demo-name-generator = el azul
+demo-name-kettle = Hervidor
+demo-name-toaster = Tostadora
+demo-name-griddle = Plancha
+demo-name-coolbox = Nevera
+demo-name-blanket = Manta eléctrica
+demo-name-cpap = CPAP
+demo-name-cpap-battery = Batería del CPAP
+demo-name-lamps = Guirnalda de luces
+demo-name-chargers = Cargadores de teléfono y cámara
+demo-name-fan = Ventilador
+demo-name-pump = Inflador de colchón

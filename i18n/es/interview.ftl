@@ -12,7 +12,7 @@ part-asked-fuel = su combustible y ruido
 # Said before the first question. { $count } is about how many there are.
 interview-welcome =
     Unas { $count } preguntas cortas: su generador, lo que enchufa, el lugar, sus cables.
-    Entre paréntesis está lo que toma Enter. “No lo sé” siempre es una respuesta. Ctrl-C termina, y sus respuestas se guardan.
+    Si solo presiona Enter, vale lo que está entre paréntesis. Si no lo sabe, dígalo: suponemos lo peor. Ctrl-C termina, y sus respuestas se guardan.
 
 hint-list = Flechas o texto, Enter. Esc: volver
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
@@ -66,13 +66,47 @@ label-row = { $title }: { $shown }
 
 shown-unknown = no se sabe
 shown-open-one = sin preguntar
-shown-open = { $count } sin saber
+shown-open = { $count } sin respuesta
 shown-in = en { $place }
 shown-times = { $count } de ellos
 
 suggest-generator-name = generador
 suggest-load-name = Algo
 suggest-site-name = Fin de semana
+
+# What somebody may answer, in the reader's units.
+example-tank = { $measure ->
+    [metric] 4.5 L
+   *[customary] 1.2 gal
+}
+example-noise-far = { $measure ->
+    [metric] 7 m
+   *[customary] 23 ft
+}
+example-noise-near = { $measure ->
+    [metric] 3 m
+   *[customary] 10 ft
+}
+example-near = { $measure ->
+    [metric] 12 m
+   *[customary] 40 ft
+}
+example-altitude = { $measure ->
+    [metric] 900 m
+   *[customary] 4200 ft
+}
+example-sea = { $measure ->
+    [metric] 0 m
+   *[customary] 0 ft
+}
+example-air = { $measure ->
+    [metric] 31 C
+   *[customary] 88 F
+}
+example-length = { $measure ->
+    [metric] 15 m
+   *[customary] 50 ft
+}
 
 # ---- The generator
 
@@ -147,7 +181,7 @@ pick-generator-sets-4 = Cuatro como uno
 
 # Safety.
 ask-generator-kit = ¿Es el kit del fabricante para justo estos?
-    .why = Unidos de otro modo se queman, y quedan clavijas vivas.
+    .why = Unidos de otro modo se queman, y quedan patas con tensión al aire.
     .help = El manual del kit nombra los generadores para los que sirve. Si los suyos no están, o el cable entre ellos es casero, la respuesta es no. Si no lo sabe, suponemos que no.
     .row = Kit del fabricante
 
@@ -172,7 +206,7 @@ pick-generator-rated-on-gasoline = Gasolina
 pick-generator-rated-on-propane = Propano
 
 ask-generator-tank = ¿Cuánto combustible cabe en su { -tank }?
-    .why = Como 1.2 gal o 4.5 L. Vea el manual.
+    .why = Como { example-tank }. Vea el manual.
     .help = Para propano, escriba lo que contiene su botella como líquido, o “no sé”.
     .row = Capacidad
 
@@ -184,9 +218,9 @@ ask-generator-runtime = ¿Cuánto tiempo funciona con un { -tank }?
     .row = Tiempo de marcha
 
 ask-generator-noise = ¿Cuánto ruido hace, y a qué distancia se midió?
-    .why = Como: 58 dBA a 23 ft, 25 %. Vea el manual.
+    .why = Como: 58 dBA a { example-noise-far }, 25 %. Vea el manual.
     .help =
-        El número por sí solo dice poco: 58 dBA a 23 ft es más ruido que 58 dBA a 10 ft. La mayoría mide a 23 ft (7 m) y con un cuarto de la carga.
+        El número por sí solo dice poco: 58 dBA a { example-noise-far } es más ruido que 58 dBA a { example-noise-near }. La mayoría mide a { example-noise-far } y con un cuarto de la carga.
         La parte de la carga, al final, puede faltar.
     .row = Ruido
 
@@ -299,7 +333,7 @@ ask-load-kind = ¿Qué hace sobre todo?
 pick-load-kind-heater = Da calor: cuarto, cama, pelo, taller
 pick-load-kind-cooker = Cocina o calienta agua
 pick-load-kind-motor = Mueve un motor, bombea o enfría
-pick-load-kind-electronic = Carga, calcula, muestra, suena
+pick-load-kind-electronic = Electrónica: móvil, PC, TV, sonido
 pick-load-kind-lamp = Da luz
 pick-load-kind-medical = La salud de alguien depende de ello
 
@@ -334,7 +368,7 @@ ask-load-continuous = ¿Funciona tres horas o más seguidas?
 ask-load-backup = ¿Qué lo alimenta cuando el generador se para?
     .why = { $about }. Un generador se para, también de noche.
     .help =
-        Un generador se queda sin combustible, se dispara, o alguien lo apaga. Quien duerme quizá no lo note.
+        Un generador se queda sin combustible, salta su protección, o alguien lo apaga. Quien duerme quizá no lo note.
         Su batería: una hecha para este aparato, que dura toda la noche. Una batería de coche con un convertidor, o una que nadie ha probado, no lo es.
         Si no lo sabe, suponemos que nada.
     .row = Si se va la energía
@@ -354,11 +388,11 @@ pick-load-voltage-240 = Solo 240 V
 pick-load-voltage-both = También 120 V
 
 ask-load-wanted = ¿Cuánto importa?
-    .why = { $about }. Si falta potencia, los deseos esperan.
-    .help = Lo que debe funcionar siempre recibe primero su potencia. Un deseo espera su turno hasta que sobre algo.
+    .why = { $about }. Si falta potencia, lo opcional espera.
+    .help = Lo que debe funcionar siempre recibe primero su potencia. Lo opcional espera su turno hasta que sobre potencia.
     .row = Importa
 pick-load-wanted-must = Debe funcionar
-pick-load-wanted-wish = Estaría bien
+pick-load-wanted-wish = Opcional
 
 ask-load-hours = ¿Cuándo funciona?
     .why = { $about }. Como 07:00-07:20, 19-21; “ninguno”: a cualquier hora.
@@ -388,7 +422,7 @@ pick-site-ground-damp = Húmedo: rocío, tierra húmeda
 pick-site-ground-dry = Seco: suelo seco, bajo techo
 
 ask-site-sleepers = ¿A qué distancia del generador hay gente?
-    .why = Los gases matan a quien duerme. Como 40 ft o 12 m.
+    .why = Los gases matan a quien duerme. Como { example-near }.
     .help =
         Desde el generador hasta la { -tent }, el vehículo o el edificio más cercano con gente dentro, también de los vecinos. Donde nadie duerme, como en un mercado: hasta donde está la gente. Cuente cada paso como { $step }: mejor de menos que de más.
         Los gases de escape llevan monóxido de carbono. No huele. Si no sabe la distancia, suponemos que es demasiado cerca, y lo decimos.
@@ -421,12 +455,12 @@ ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .row = Alimenta un edificio
 
 ask-site-altitude = ¿A qué altura sobre el mar está?
-    .why = La altura resta potencia. Como 4200 ft o 900 m.
-    .help = Lo dice un mapa o un teléfono. Cerca del mar, escriba 0 ft. Basta un número aproximado; redondee hacia arriba.
+    .why = La altura resta potencia. Como { example-altitude }.
+    .help = Lo dice un mapa o un teléfono. Cerca del mar, escriba { example-sea }. Basta un número aproximado; redondee hacia arriba.
     .row = Altura
 
 ask-site-air = ¿Cuánto calor hará, como máximo?
-    .why = El calor resta potencia. Como 88 F o 31 C.
+    .why = El calor resta potencia. Como { example-air }.
     .help = La máxima del pronóstico, y más si el generador está al sol.
     .row = Aire más caliente
 
@@ -481,7 +515,7 @@ ask-gear-jacket = ¿Qué hay impreso a lo largo del cable?
     .row = Impreso en él
 
 ask-gear-length = ¿Cuánto mide?
-    .why = { $about }. Como 50 ft o 15 m.
+    .why = { $about }. Como { example-length }.
     .help = Una brazada, con los brazos abiertos, mide más o menos lo que usted: cuente brazadas a lo largo del cable.
     .row = Largo
 
@@ -676,7 +710,7 @@ reject-no-unit = ¿En qué unidad? Añada una de estas: { $units }.
 # $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
 reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.
-reject-out-of-range = { $field }: se admite de { $least } a { $most }. Busque una cifra corrida o una unidad equivocada.
+reject-out-of-range = { $field }: se admite de { $least } a { $most }. Vea si sobra o falta una cifra, o si la unidad es otra.
 reject-zero = Debe ser más que cero.
 reject-ratio = Un número de { $least } a { $most }, como 0.8.
 reject-count = Un número entero de { $least } a { $most }.
@@ -690,7 +724,7 @@ reject-jacket = Como 12/3, SJTW 12/3, 14 AWG o 3G1.5; o “no sé”.
 reject-face = “{ $found }” no es una forma que conozcamos. Como 5-15R o L5-30R.
 reject-unknown-shape = Compárelo con estos dibujos. Si ninguno se le parece, déjelo fuera del plan y no enchufe nada en él. Tápelo con cinta: NO USAR. Después elija uno que conozca, o siga adelante.
 reject-faces = De una a doce formas, separadas con comas: 5-20R, 5-20R.
-reject-noise = Nivel y después distancia: 58 dBA a 23 ft. O “no sé”.
+reject-noise = Nivel y después distancia: 58 dBA a { example-noise-far }. O “no sé”.
 reject-runtime = Una parte y después horas: 25 % 8.5 h, 100 % 3.1 h. O “no sé”.
 reject-span = De cuándo a cuándo: 22:00-06:00, o 10pm-6am.
 reject-draw = Vatios, amperios o caballos: 1500 W, 12.5 A, 1/2 hp.

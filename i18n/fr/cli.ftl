@@ -3,9 +3,9 @@
 cli-about = Planifie { -generator(form: "a") } pour un campement : ce que chaque prise peut supporter, ce qui peut fonctionner ensemble, ce qui est dangereux, et les étiquettes et la carte qui le disent.
 cli-after =
     Sans commande, tallywatt vous pose une question à la fois et imprime à la fin.
-cli-heading-usage = Usage :
 
     Ce qu’il vous dit ne remplace ni { -local-codes } ni un { -electrician }.
+cli-heading-usage = Utilisation :
 cli-heading-commands = Commandes
 cli-heading-options = Options
 cli-heading-arguments = Arguments
@@ -66,7 +66,7 @@ cli-check = Vérifier des plans et dire ce qui ne va pas, le pire d’abord
 cli-check-plans = Fichiers de plan ; "-" en lit un sur l’entrée standard
 cli-check-format = "text" pour les gens ; "json" pour les programmes, un rapport par plan
 
-cli-print = Imprimer les étiquettes, la carte, les précautions et la feuille de calcul d’un plan
+cli-print = Imprimer les étiquettes, la carte, les précautions et la note de calcul d’un plan
 cli-print-plan = Le fichier du plan ; "-" le lit sur l’entrée standard
 cli-print-into = Le dossier où écrire
 cli-print-paper = Le papier dans l’imprimante
@@ -101,7 +101,7 @@ cli-mend-into = Écrire le plan changé dans ce nouveau fichier ; un fichier qu
 cli-mend-warnings = Éliminer aussi les avertissements, autant que des changements le peuvent
 cli-mend-format = "text" pour les gens ; "json" pour les programmes : le rapport, avec les corrections
 
-cli-explain = Expliquer une règle : ce qu’elle vérifie, pourquoi cela fait mal, le calcul, que faire
+cli-explain = Expliquer une règle : ce qu’elle vérifie, pourquoi c’est dangereux, le calcul, que faire
 cli-explain-code = Le code de la règle, comme AIR001 ; sans lui, toutes les règles sont énumérées
 explain-language = Les pages des règles ne sont qu’en anglais. La vérification et les impressions parlent votre langue.
 
@@ -206,3 +206,18 @@ print-wrote = Écrit dans { $dir } :
 print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
 print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".
+
+# The names in the example plan.
+demo-name-site = Fin de semaine à l’Anse-au-Genévrier
+demo-name-generator = la bleue
+demo-name-kettle = Bouilloire
+demo-name-toaster = Grille-pain
+demo-name-griddle = Plaque de cuisson
+demo-name-coolbox = Glacière
+demo-name-blanket = Couverture chauffante
+demo-name-cpap = Appareil PPC
+demo-name-cpap-battery = Batterie de la PPC
+demo-name-lamps = Guirlande lumineuse
+demo-name-chargers = Chargeurs de téléphone et d’appareil photo
+demo-name-fan = Ventilateur
+demo-name-pump = Gonfleur de matelas

@@ -76,13 +76,50 @@ id-load = appareil
 
 shown-unknown = inconnu
 shown-open-one = non demandé
-shown-open = { $count } inconnus
+shown-open = { $count ->
+    [one] { $count } inconnu
+   *[other] { $count } inconnus
+}
 shown-in = dans { $place }
 shown-times = { $count } fois
 
 suggest-generator-name = { -generator }
 suggest-load-name = Un appareil
 suggest-site-name = Sortie de camping
+
+# What somebody may answer, in the reader's units.
+example-tank = { $measure ->
+    [metric] 4,5 L
+   *[customary] 1,2 gal
+}
+example-noise-far = { $measure ->
+    [metric] 7 m
+   *[customary] 23 ft
+}
+example-noise-near = { $measure ->
+    [metric] 3 m
+   *[customary] 10 ft
+}
+example-near = { $measure ->
+    [metric] 12 m
+   *[customary] 40 ft
+}
+example-altitude = { $measure ->
+    [metric] 900 m
+   *[customary] 4200 ft
+}
+example-sea = { $measure ->
+    [metric] 0 m
+   *[customary] 0 ft
+}
+example-air = { $measure ->
+    [metric] 31 C
+   *[customary] 88 F
+}
+example-length = { $measure ->
+    [metric] 15 m
+   *[customary] 50 ft
+}
 
 # ---- The generator
 
@@ -125,7 +162,7 @@ pick-generator-voltage-120 = 120 V seulement
 pick-generator-voltage-120-240 = 120 V et 240 V
 
 ask-generator-neutral = Son neutre est-il flottant ou relié au châssis ?
-    .why = Cela décide quels essais de choc marchent. Voir le manuel.
+    .why = Les essais de protection en dépendent. Voir le manuel.
     .help =
         Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant) ou « neutral bonded to frame » (neutre relié au châssis).
         Flottant : rien à l’intérieur ne relie le fil neutre au châssis. Relié : le fabricant les a reliés.
@@ -166,7 +203,7 @@ ask-generator-limit = Combien d’ampères le kit laisse-t-il passer ?
     .help = Si vous ne savez pas, nous supposons qu’il ne laisse pas passer plus que ce que donne une seule machine.
     .row = Le kit laisse passer
 
-ask-generator-fuel = Que brûle le moteur ?
+ask-generator-fuel = Quel carburant utilise le moteur ?
     .why = Pour la puissance, et pour la durée d’un réservoir.
     .help = S’il en brûle plusieurs, nommez celui que vous apporterez. Si vous ne savez pas, nous supposons le propane, avec lequel il donne un peu moins.
     .row = Carburant
@@ -182,7 +219,7 @@ pick-generator-rated-on-gasoline = Essence
 pick-generator-rated-on-propane = Propane
 
 ask-generator-tank = Combien de carburant contient le réservoir ?
-    .why = Comme 1,2 gal ou 4,5 L. Voir le manuel.
+    .why = Comme { example-tank }. Voir le manuel.
     .help = Pour le propane, tapez ce que la bouteille contient en liquide, ou inconnu.
     .row = Réservoir
 
@@ -194,9 +231,9 @@ ask-generator-runtime = Combien de temps dure un réservoir ?
     .row = Durée
 
 ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
-    .why = Comme : 58 dBA à 23 ft, 25 %. Voir le manuel.
+    .why = Comme : 58 dBA à { example-noise-far }, 25 %. Voir le manuel.
     .help =
-        Le nombre seul dit peu : 58 dBA à 23 ft est plus bruyant que 58 dBA à 10 ft. La plupart des fabricants mesurent à 23 ft (7 m) et à un quart de la charge.
+        Le nombre seul dit peu : 58 dBA à { example-noise-far } est plus bruyant que 58 dBA à { example-noise-near }. La plupart des fabricants mesurent à { example-noise-far } et à un quart de la charge.
         La part de la charge, à la fin, peut être omise.
     .row = Bruit
 
@@ -205,7 +242,7 @@ ask-generator-noise = Quel bruit, et mesuré à quelle distance ?
 ask-outlet-face = Quelle prise, et quel nombre sur son disjoncteur ?
     .why = Une sorte à la fois. Pour chercher : 30, tourner, maison.
     .help =
-        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « disjoncteur autre ».
+        Un disjoncteur est le petit bouton ou interrupteur près de la prise, avec un nombre : 15, 20, 30. Vérifiez-le : ce n’est pas toujours le nombre qui va avec la forme de la prise. S’il est autre, ou illisible, choisissez « autre disj. ».
         Regardez les trous et le nom moulé à côté. Deux prises pareilles côte à côte sont une seule sorte. Les prises qui ont des disjoncteurs différents se nomment une par une.
     .row = Forme
 pick-outlet-face-done = Ce sont toutes ses prises
@@ -309,7 +346,7 @@ ask-load-kind = Que fait-il surtout ?
 pick-load-kind-heater = Chauffe : pièce, lit, cheveux, outil
 pick-load-kind-cooker = Cuisine, ou chauffe de l’eau
 pick-load-kind-motor = Tourne, pompe ou refroidit (moteur)
-pick-load-kind-electronic = Charge, calcule, montre, sonne
+pick-load-kind-electronic = Électronique : chargeur, télé, son
 pick-load-kind-lamp = Éclaire
 pick-load-kind-medical = La santé de quelqu’un en dépend
 
@@ -344,7 +381,7 @@ ask-load-continuous = Marche-t-il trois heures ou plus d’affilée ?
 ask-load-backup = Qu’est-ce qui l’alimente si le moteur s’arrête ?
     .why = { $about }. Un moteur s’arrête, la nuit aussi.
     .help =
-        Un moteur tombe en panne sèche, se coupe, ou quelqu’un l’arrête. Qui dort ne s’en aperçoit peut-être pas.
+        Un moteur tombe en panne sèche, son disjoncteur coupe, ou quelqu’un l’arrête. Qui dort ne s’en aperçoit peut-être pas.
         Sa batterie : une batterie faite pour cet appareil, qui tient toute la nuit. Une batterie d’auto avec un convertisseur, ou une batterie que personne n’a essayée, ne compte pas.
         Si vous ne savez pas, nous supposons que rien ne l’alimente.
     .row = Si le courant s’arrête
@@ -364,11 +401,11 @@ pick-load-voltage-240 = 240 V seulement
 pick-load-voltage-both = 120 V aussi
 
 ask-load-wanted = À quel point compte-t-il ?
-    .why = { $about }. Si le courant manque, les souhaits attendent.
-    .help = Un appareil obligatoire a toujours son courant d’abord. Un souhait prend son tour quand il en reste.
+    .why = { $about }. S’il manque de puissance, le facultatif attend.
+    .help = Un appareil obligatoire a toujours son courant d’abord. Le facultatif prend son tour quand il en reste.
     .row = Importance
 pick-load-wanted-must = Il doit fonctionner
-pick-load-wanted-wish = Ce serait bien
+pick-load-wanted-wish = Facultatif
 
 ask-load-hours = Quand fonctionne-t-il ?
     .why = { $about }. Comme 07:00-07:20, 19-21 ; aucun : à toute heure.
@@ -398,7 +435,7 @@ pick-site-ground-damp = Humide : rosée, terre humide
 pick-site-ground-dry = Sec : sol sec, sous un toit
 
 ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
-    .why = L’échappement tue ceux qui dorment. Comme 40 ft ou 12 m.
+    .why = L’échappement tue ceux qui dorment. Comme { example-near }.
     .help =
         { -generator(form: "Of") } jusqu’à la tente, au véhicule ou au bâtiment le plus proche où il y a des gens, ceux des voisins aussi. Où personne ne dort, comme à un marché : jusqu’où se tiennent les gens. Comptez chaque pas pour { $step } : plutôt trop près que trop loin.
         L’échappement contient du monoxyde de carbone. Il n’a pas d’odeur. Si vous ne connaissez pas la distance, on compte que c’est trop près, et on le dit.
@@ -431,12 +468,12 @@ ask-site-building = Branché à l’électricité d’une maison ou d’un chale
     .row = Alimente un bâtiment
 
 ask-site-altitude = À quelle altitude est-ce ?
-    .why = L’air mince coûte de la puissance. Comme 4200 ft ou 900 m.
-    .help = Une carte ou un téléphone le dit. Près de la mer, tapez 0 ft. Un nombre approximatif suffit ; arrondissez vers le haut.
+    .why = L’air mince coûte de la puissance. Comme { example-altitude }.
+    .help = Une carte ou un téléphone le dit. Près de la mer, tapez { example-sea }. Un nombre approximatif suffit ; arrondissez vers le haut.
     .row = Altitude
 
 ask-site-air = Quelle chaleur fera-t-il, au plus ?
-    .why = La chaleur coûte de la puissance. Comme 88 F ou 31 C.
+    .why = La chaleur coûte de la puissance. Comme { example-air }.
     .help = Le maximum prévu, et plus si le moteur est au soleil.
     .row = Air le plus chaud
 
@@ -491,7 +528,7 @@ ask-gear-jacket = Qu’est-il imprimé le long de la rallonge ?
     .row = Imprimé dessus
 
 ask-gear-length = Quelle est sa longueur ?
-    .why = { $about }. Comme 50 ft ou 15 m.
+    .why = { $about }. Comme { example-length }.
     .help = L’envergure de vos bras est à peu près votre taille : comptez les brassées le long de la rallonge.
     .row = Longueur
 
@@ -701,7 +738,7 @@ reject-face = « { $found } » n’est pas une forme connue. Comme 5-15R ou L5
 reject-unknown-shape = Comparez avec ces dessins. Si aucun ne ressemble, ne la mettez pas dans le plan et n’y branchez rien. Collez du ruban adhésif dessus : NE PAS UTILISER. Puis choisissez-en une que vous connaissez, ou continuez.
 reject-faces = De une à douze formes, séparées par des virgules : 5-20R, 5-20R.
 reject-all-named = Elles sont déjà toutes nommées.
-reject-noise = Le niveau, puis la distance : 58 dBA à 23 ft. Ou inconnu.
+reject-noise = Le niveau, puis la distance : 58 dBA à { example-noise-far }. Ou inconnu.
 reject-runtime = Une part, puis des heures : 25 % 8,5 h, 100 % 3,1 h. Ou inconnu.
 reject-span = De et à : 22:00-06:00, ou 10pm-6am.
 reject-draw = Watts, ampères ou chevaux : 1500 W, 12,5 A, 1/2 hp.

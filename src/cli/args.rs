@@ -151,6 +151,7 @@ pub(super) enum CardSize {
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
 pub(super) enum Ink {
+    #[value(name = "color", alias = "colour")]
     Colour,
     Black,
 }

@@ -3,7 +3,7 @@
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 
-use tallywatt::plan::demo::{MENDED, WEEKEND};
+use tallywatt::plan::demo::{MENDED, WEEKEND, named};
 use tallywatt::plan::{self, store};
 use tallywatt::report;
 use tallywatt::words::wrapping;
@@ -27,6 +27,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
         .into
         .clone()
         .unwrap_or_else(|| PathBuf::from(folder));
+    let text = &*named(text, &|id| words.text(&format!("demo-name-{id}")));
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = report::build(&plan);

@@ -5,7 +5,7 @@ use crate::plan::bounds::{self, Bounds, Refused, Whole};
 use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Runtime, Span, hides};
 use crate::quantity::{
     Amount, Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume,
-    Wire, allowed_units,
+    Wire,
 };
 use crate::tables::shape::{Plug, Receptacle};
 
@@ -153,7 +153,6 @@ fn part<Q: Quantity>(text: &str, bounds: &Bounds<Q>) -> Option<Result<Q, Reject>
 }
 
 fn refuse<Q: Quantity>(text: &str, refused: Refused, bounds: &Bounds<Q>) -> Reject {
-    let units = || allowed_units(Q::UNIT).collect::<Vec<_>>().join(", ");
     let error = match refused {
         Refused::TwoReadings([decimals, thousands]) => {
             return Reject::new("two-meanings")
@@ -168,12 +167,12 @@ fn refuse<Q: Quantity>(text: &str, refused: Refused, bounds: &Bounds<Q>) -> Reje
         _ if Q::UNIT == Unit::One => Reject::new("ratio")
             .with("least", Amount::of(bounds.least))
             .with("most", Amount::of(bounds.most)),
-        QuantityError::Empty => Reject::new("empty").with("units", units()),
-        QuantityError::NoNumber => Reject::new("no-number").with("units", units()),
-        QuantityError::NoUnit => Reject::new("no-unit").with("units", units()),
+        QuantityError::Empty => Reject::new("empty").with("units", Q::UNIT),
+        QuantityError::NoNumber => Reject::new("no-number").with("units", Q::UNIT),
+        QuantityError::NoUnit => Reject::new("no-unit").with("units", Q::UNIT),
         QuantityError::UnknownUnit { found } => Reject::new("unknown-unit")
             .with("found", start_of(&found))
-            .with("units", units()),
+            .with("units", Q::UNIT),
         QuantityError::OutOfRange => Reject::outside(bounds),
     }
 }
@@ -590,11 +589,24 @@ mod tests {
     }
 
     #[test]
+    fn a_reader_is_told_only_of_their_own_units() {
+        use crate::words::{Units, Words};
+        for (units, own, others) in [
+            (Units::Customary, "ft, in, yd, mi", "°F"),
+            (Units::Metric, "m, cm, mm, km", "°C"),
+        ] {
+            let words = Words::new("en", units).expect("a language");
+            assert_eq!(words.units_for(Unit::Metre), own);
+            assert_eq!(words.units_for(Unit::Celsius), others);
+        }
+    }
+
+    #[test]
     fn a_bare_number_is_told_its_units() {
         let power = Form::Power(&bounds::RATED);
         let reject = power.check("2800").unwrap_err();
         assert_eq!(reject.key, "no-unit");
-        assert_eq!(reject.values, [("units", "W, kW, mW".into())]);
+        assert_eq!(reject.values, [("units", Unit::Watt.into())]);
         assert_eq!(power.check("2800 V").unwrap_err().key, "unknown-unit");
     }
 

@@ -287,7 +287,7 @@ mod tests {
         assert!(matches!(got, PromptError::Ended));
         let said = String::from_utf8(said).unwrap();
         assert!(
-            said.contains("1 of about 3\nWhich?\nBecause.\n30 to choose from"),
+            said.contains("1 of about 3\nWhich?\nBecause.\nThere are 30 to choose from"),
             "{said}"
         );
         assert!(

@@ -18,6 +18,8 @@ pub enum Value {
     Numbers(String),
     /// An amount, as the reader writes it.
     Amount(Amount),
+    /// The units in which the reader may give it.
+    Units(Unit),
 }
 
 impl Value {
@@ -35,6 +37,7 @@ impl Value {
                 all.join(&words.text("list-comma"))
             }
             Self::Numbers(text) => words.typed_numbers(text),
+            Self::Units(unit) => words.units_for(*unit),
             // A distance as it is: 19.99 ft is not 20.
             Self::Amount(amount) if amount.unit == Unit::Metre => {
                 words.amount(*amount, Show::AtMost)
@@ -53,6 +56,12 @@ impl From<String> for Value {
 impl From<&str> for Value {
     fn from(text: &str) -> Self {
         Self::Text(text.to_owned())
+    }
+}
+
+impl From<Unit> for Value {
+    fn from(unit: Unit) -> Self {
+        Self::Units(unit)
     }
 }
 

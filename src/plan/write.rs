@@ -319,7 +319,7 @@ fn load(out: &mut Out, load: &Load) {
 }
 
 /// A TOML basic string.
-fn quoted(text: &str) -> String {
+pub(super) fn quoted(text: &str) -> String {
     let mut quoted = String::with_capacity(text.len() + 2);
     quoted.push('"');
     for c in text.chars() {

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use fluent_bundle::{FluentArgs, FluentValue};
 
-use super::{Words, name_of, wrapping};
+use super::{Show, Words, name_of, wrapping};
 use crate::report::{Effect, LoadFacts, Repair, Report, Tally, Value};
 
 impl Words {
@@ -23,6 +23,11 @@ impl Words {
         {
             let quoted = self.with("id-quoted", [("id", id.as_str().into())]);
             args.set("to", FluentValue::from(quoted));
+        }
+        // How far the generator must stand, not how far it does.
+        if let Some(Value::Amount(distance)) = repair.values.get("distance") {
+            let distance = self.amount(*distance, Show::AtLeast);
+            args.set("distance", FluentValue::from(distance));
         }
         self.format(&format!("change-{}", repair.key), &args)
     }

@@ -41,7 +41,7 @@ pub struct Words {
     bundle: FluentBundle<FluentResource>,
     numbers: number::Numbers,
     /// The published figures that any message may name, as the reader writes them.
-    figures: [(&'static str, FluentValue<'static>); 5],
+    figures: [(&'static str, FluentValue<'static>); 6],
     faults: RefCell<Vec<String>>,
 }
 
@@ -132,6 +132,7 @@ impl Words {
                 ("call", CALL.into()),
                 ("step", numbers.amount(STEP.into(), Show::AtMost).into()),
                 ("clear", numbers.amount(CLEAR.into(), Show::AtLeast).into()),
+                ("measure", units.name().into()),
             ],
             numbers,
             faults: RefCell::new(faults),
@@ -251,6 +252,14 @@ impl Words {
     /// An amount as the reader writes it, in the reader's units.
     pub fn amount(&self, amount: impl Into<Amount>, show: Show) -> String {
         self.numbers.amount(amount.into(), show)
+    }
+
+    /// The units in which the reader may give a quantity, the likeliest first.
+    pub(crate) fn units_for(&self, unit: Unit) -> String {
+        let units = self.units();
+        let mut all: Vec<&str> = crate::quantity::allowed_units(unit).collect();
+        all.retain(|unit| units.include(unit));
+        all.join(&self.text("list-comma"))
     }
 
     /// A wire size as it is marked; for a metric reader with its cross-section.

@@ -27,7 +27,8 @@ pub enum Show {
     Demand,
     /// As many digits as [`Self::Exact`], never more than there is: for a distance as it is.
     AtMost,
-    /// As many digits as [`Self::Exact`], never less than there is: for a distance as it must be.
+    /// A digit less, never less than there is: for a distance as it must be. What is demanded reads the
+    /// same wherever it stands: 25 ft are 7.7 m.
     AtLeast,
 }
 
@@ -54,6 +55,23 @@ impl Units {
         {
             None | Some("US" | "LR" | "MM") => Self::Customary,
             Some(_) => Self::Metric,
+        }
+    }
+
+    /// Whether these readers measure with the unit: neither is shown the other's feet or metres.
+    pub(super) fn include(self, unit: &str) -> bool {
+        let others: &[&str] = match self {
+            Self::Customary => &["m", "cm", "mm", "km", "°C", "L", "mL"],
+            Self::Metric => &["ft", "in", "yd", "mi", "°F", "gal", "qt"],
+        };
+        !others.contains(&unit)
+    }
+
+    /// The case of `{ $measure }` in a message.
+    pub(super) const fn name(self) -> &'static str {
+        match self {
+            Self::Customary => "customary",
+            Self::Metric => "metric",
         }
     }
 }
@@ -179,6 +197,7 @@ fn places(unit: &str, show: Show) -> u32 {
         ("Ω", _) => 4,
         ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", _)
         | (_, Show::Capacity | Show::Demand) => 1,
+        ("m", Show::AtLeast) => 1,
         (_, Show::Exact | Show::AtMost | Show::AtLeast) => 2,
     }
 }
@@ -297,6 +316,23 @@ mod tests {
                 assert_ne!(short, wanted, "{must} mm");
             }
         }
+    }
+
+    #[test]
+    fn a_distance_that_must_be_kept_has_one_figure() {
+        use crate::tables::exhaust::{AMPLE, CLEAR, LEAST};
+        let shown = |tag, units| {
+            let numbers = Numbers::new(tag, units);
+            [LEAST, AMPLE, CLEAR].map(|length| numbers.amount(length.into(), Show::AtLeast))
+        };
+        assert_eq!(
+            shown("en-US", Units::Customary),
+            ["20\u{a0}ft", "25\u{a0}ft", "4\u{a0}ft"]
+        );
+        assert_eq!(
+            shown("fr-CA", Units::Metric),
+            ["6,1\u{a0}m", "7,7\u{a0}m", "1,3\u{a0}m"]
+        );
     }
 
     #[test]

@@ -333,7 +333,7 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     assert!(words.contains("With all of it done no dangers"), "{said}");
     // What is only wished for and has no socket is named.
     assert!(
-        words.contains("No place for Fan every receptacle"),
+        words.contains("No outlet for Fan every outlet"),
         "{said}"
     );
     assert!(
@@ -420,7 +420,7 @@ fn may_says_yes_or_no_and_why() {
         let said = text(&output.stdout) + &text(&output.stderr);
         (output.status.code(), said)
     };
-    let (yes, said) = ask(&["mended.toml", "kettle", "lamps", "--while", "Cool box"]);
+    let (yes, said) = ask(&["mended.toml", "kettle", "lamps", "--while", "Cooler"]);
     assert_eq!(yes, Some(0));
     insta::assert_snapshot!("may_yes", said);
     let (no, said) = ask(&["mended.toml", "kettle", "griddle", "--while", "coolbox"]);

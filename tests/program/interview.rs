@@ -151,13 +151,13 @@ impl Person {
 }
 
 const GENERATOR: &[(&str, &str)] = &[
-    ("How much power can the generator", "2800 W"),
-    ("And for a few seconds", "3300 W"),
-    ("Which voltage", ""),
-    ("floating or bonded?", ""),
+    ("How many watts can the generator", "2800 W"),
+    ("And how many watts for", "3300 W"),
+    ("What voltage", ""),
+    ("or “bonded”?", ""),
     ("an inverter generator?", "yes"),
-    ("Which outlet, and which number", "home T"),
-    ("Which outlet, and which number", ""),
+    ("Which outlet, and what number", "home T"),
+    ("Which outlet, and what number", ""),
     ("a TEST and a RESET button?", ""),
     ("Anything special", ""),
 ];
@@ -167,10 +167,10 @@ const REST: &[(&str, &str)] = &[
     ("What will you plug in?", ""),
     ("How wet", ""),
     ("How far from the generator", "40 ft"),
-    ("over and round the generator", "In the open"),
+    ("above and around the generator", "In the open"),
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", "no"),
-    ("How high", "4200 ft"),
+    ("the elevation", "4200 ft"),
     ("What is in your bin", ""),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
@@ -187,7 +187,7 @@ fn a_whole_interview_ends_in_paper() {
     }
     person.answers("Is this right?", "");
     // Enter shows what would clear the dangers first.
-    person.answers("What now?", "Print");
+    person.answers("to do now?", "Print");
     person.answers("Which folder", "prints");
     assert_eq!(person.ends(), 0, "{}", person.screen.screen().contents());
     let plan = std::fs::read_to_string(home.path().join("prints/plan.toml")).unwrap();
@@ -219,15 +219,15 @@ fn a_whole_interview_ends_in_paper() {
 fn escape_goes_back_one_question_with_the_answer_kept() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 40);
-    person.answers("How much power can the generator", "2000 W");
-    person.is_asked("And for a few seconds");
+    person.answers("How many watts can the generator", "2000 W");
+    person.is_asked("And how many watts for");
     person.screen = blank(40);
     person.types("\u{1b}");
     // Asked again, with what was answered as what Enter takes.
-    person.sees("How much power can the generator");
+    person.sees("How many watts can the generator");
     person.sees("2000 W");
-    person.answers("How much power can the generator", "2200 W");
-    person.answers("And for a few seconds", "2800");
+    person.answers("How many watts can the generator", "2200 W");
+    person.answers("And how many watts for", "2800");
     person.is_asked("In which unit? Add one of: W, kW");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
@@ -431,14 +431,14 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
 fn two_runs_at_once_do_not_share_a_draft() {
     let home = tempfile::tempdir().unwrap();
     let mut one = Person::sits_down(home.path(), 80);
-    one.answers("How much power can the generator", "2000 W");
-    one.is_asked("And for a few seconds");
+    one.answers("How many watts can the generator", "2000 W");
+    one.is_asked("And how many watts for");
     // The other is not offered what the first is at, and begins its own.
     let mut other = Person::sits_down(home.path(), 80);
-    other.answers("How much power can the generator", "1000 W");
-    other.is_asked("And for a few seconds");
-    one.answers("And for a few seconds", "2200 W");
-    one.is_asked("Which voltage");
+    other.answers("How many watts can the generator", "1000 W");
+    other.is_asked("And how many watts for");
+    one.answers("And how many watts for", "2200 W");
+    one.is_asked("What voltage");
     for (person, name) in [(&mut one, "plan"), (&mut other, "plan-2")] {
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
@@ -470,11 +470,11 @@ fn two_runs_at_once_do_not_share_a_draft() {
 fn pastes(bytes: &str) {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How much power can the generator");
+    person.is_asked("How many watts can the generator");
     assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
     person.types(bytes);
-    person.sees("Only the first line of that was taken");
-    person.is_asked("And for a few seconds");
+    person.sees("We took only the first line");
+    person.is_asked("And how many watts for");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -538,7 +538,7 @@ fn without_colour_nothing_is_bold_or_coloured() {
     };
     for (environment, expected) in [(&[][..], true), (&[("NO_COLOR", "1")][..], false)] {
         let mut person = Person::sits_down_at(home.path(), 40, 80, environment, &[]);
-        person.is_asked("How much power can the generator");
+        person.is_asked("How many watts can the generator");
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
         assert_eq!(
@@ -558,10 +558,10 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
     ] {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
-        person.sees("How much power can the generator");
+        person.sees("How many watts can the generator");
         person.sees("Enter: unknown");
         person.types("2800 W\n");
-        person.sees("And for a few seconds");
+        person.sees("And how many watts for");
         person.types("3300 W\n");
         person.sees("1. 120 V only");
         person.types("1\n");
@@ -661,7 +661,7 @@ fn control_c_behind_an_answer_and_between_questions() {
     let file = home.path().join("data/drafts/plan.toml");
     // In one burst with the answer.
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How much power can the generator");
+    person.is_asked("How many watts can the generator");
     person.types("2800 W\r\u{3}");
     assert_eq!(person.ends(), 130);
     person.sees("Your answers are kept");
@@ -672,7 +672,7 @@ fn control_c_behind_an_answer_and_between_questions() {
     for signal in ["INT", "TERM"] {
         let mut person = Person::sits_down(home.path(), 80);
         person.answers("Go on with an unfinished plan?", "");
-        person.is_asked("And for a few seconds");
+        person.is_asked("And how many watts for");
         person.is_ended_by(signal, "Your answers are kept");
     }
 }
@@ -690,7 +690,7 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
         one.screen = blank(80);
         one.types(&format!("{line}\n"));
     }
-    one.sees("What now?");
+    one.sees("to do now?");
     // Meanwhile another does the same, from what stood there, and is done first.
     let (status, said) = piped(
         home.path(),
@@ -700,10 +700,10 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
     assert_eq!(status, Some(0), "{said}");
     one.screen = blank(80);
     one.types("save\n");
-    one.sees("has been changed meanwhile");
+    one.sees("in the meantime");
     one.sees("Is this right?");
     one.types("check\n");
-    one.sees("What now?");
+    one.sees("to do now?");
     one.types("save\n");
     assert_eq!(one.ends(), 0);
     let both = text
@@ -774,10 +774,10 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
         person.screen = blank(80);
         person.types(&format!("{typed}\n"));
         if rated != "unknown" {
-            person.sees("And for a few seconds");
+            person.sees("And how many watts for");
             person.types("<\n");
         }
-        person.sees("How much power can the generator");
+        person.sees("How many watts can the generator");
         person.sees(&format!("Enter: {rated}"));
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
@@ -789,8 +789,8 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
 fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
-    person.answers("How much power can the generator", "2800 W");
-    person.is_asked("And for a few seconds");
+    person.answers("How many watts can the generator", "2800 W");
+    person.is_asked("And how many watts for");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     for signal in ["INT", "TERM"] {

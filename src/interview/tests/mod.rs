@@ -189,11 +189,11 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     let (outcome, kept, said) = answers("2800\nlots\n2800 V\n0 W\n2.8 kW\n2000 W\n?\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
-        "In which unit? Add one of: W, kW, mW.",
+        "What unit? Add one of: W, kW, mW.",
         "Start with a number, then its unit (W, kW, mW).",
         "\"V\" does not fit here. Use one of: W, kW, mW.",
-        "Rated power: from 50\u{a0}W to 100,000\u{a0}W is taken.",
-        "The peak is never below the rated power, 2.8 kW.",
+        "Rated power must be from 50\u{a0}W to 100,000\u{a0}W.",
+        "The peak is never lower than the rated power, 2.8 kW.",
         "two to six times",
     ] {
         assert!(said.contains(expected), "{expected} not in\n{said}");
@@ -392,8 +392,8 @@ const REJECTS: &[&str] = &[
 #[test]
 fn what_the_set_has_left_is_told_as_things_are_named() {
     let (_, _, said) = answers(&script(COMMON));
-    assert!(said.contains("1500 W of 2800 W named so far. 1300 W left"));
-    assert!(said.contains("3555 W named, the set gives 2800 W: not all at once."));
+    assert!(said.contains("1500 W of 2800 W used so far. 1300 W left"));
+    assert!(said.contains("3555 W in all, but the generator gives 2800 W: not"));
 }
 
 #[test]
@@ -410,7 +410,7 @@ fn units_of_the_user_are_kept() {
 #[test]
 fn a_danger_is_told_when_its_answer_is_given() {
     let (_, _, said) = answers(&script(COMMON));
-    let wet = said.find("How wet is it").unwrap();
+    let wet = said.find("How wet is the ground").unwrap();
     let far = said.find("How far from the generator").unwrap();
     let danger = said.find("DANGER: No shock protection").unwrap();
     assert!(wet < danger && danger < far, "{said}");

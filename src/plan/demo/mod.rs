@@ -7,6 +7,30 @@ pub const WEEKEND: &str = include_str!("weekend.toml");
 /// The same weekend with every danger and warning cleared that its owners can clear.
 pub const MENDED: &str = include_str!("weekend-mended.toml");
 
+/// A demo plan with its names in the reader's language. `word` is given the id of a load, `site` or
+/// `generator`.
+#[must_use]
+pub fn named(text: &str, word: &dyn Fn(&str) -> String) -> String {
+    let mut of = String::new();
+    let mut out = String::new();
+    for line in text.lines() {
+        let named = line.starts_with("name = ") && !of.is_empty();
+        match line.strip_prefix("id = \"") {
+            Some(id) => of = id.trim_end_matches('"').to_owned(),
+            None if line.starts_with('[') => of = line.trim_matches(['[', ']']).to_owned(),
+            None => {}
+        }
+        if named {
+            out.push_str("name = ");
+            out.push_str(&super::write::quoted(&word(&of)));
+        } else {
+            out.push_str(line);
+        }
+        out.push('\n');
+    }
+    out
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -17,6 +41,19 @@ mod tests {
         for text in [WEEKEND, MENDED] {
             let plan = read(text).unwrap_or_else(|problems| panic!("{problems}"));
             assert!(plan.loads.len() >= 8);
+        }
+    }
+
+    #[test]
+    fn the_names_of_the_first_language_are_those_in_the_file() {
+        let words = crate::words::Words::english();
+        for text in [WEEKEND, MENDED] {
+            let word = |id: &str| words.text(&format!("demo-name-{id}"));
+            assert_eq!(named(text, &word), text);
+            assert!(words.faults().is_empty(), "{:?}", words.faults());
+            let other = read(&named(text, &|id| format!("« {id} »"))).expect("it reads");
+            assert!(other.loads.iter().all(|load| load.name.contains("« ")));
+            assert_eq!(other.site.name.as_str(), "« site »");
         }
     }
 

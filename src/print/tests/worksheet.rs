@@ -52,7 +52,7 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
         "NFPA 70 (NEC), 430.251(A) (confirmed)"
     );
     // The cool box: all three of the plan.
-    let cool_box = row_of("loads", "Cool box");
+    let cool_box = row_of("loads", "Cooler");
     for (at, text) in [(2, "60 W"), (3, "0.7"), (7, "180 W")] {
         assert_eq!(cell(&cool_box, at), (text.into(), "P".into()));
     }

@@ -10,14 +10,10 @@ use crate::words::{FIRST_LANGUAGE, Library};
 
 const PAGE: &str = include_str!("../../../i18n/README.md");
 
-/// Files that the tests do not hold yet.
-const NOT_YET: &[&str] = &[
-    "appliances.ftl",
-    "cli.ftl",
-    "interview.ftl",
-    "plan.ftl",
-    "prints.ftl",
-];
+/// A list of names, which no formula for sentences fits.
+const NAMES: &str = "appliances.ftl";
+/// Lists of what signs stand for, where a semicolon ends a line of the list.
+const SIGNS: &str = "print-ws-symbols-";
 
 /// The most words in a sentence.
 const SENTENCE: usize = 22;
@@ -262,17 +258,14 @@ fn faults(text: &str) -> Vec<String> {
 }
 
 /// A finding in each of its forms: its code with the remedy, and title, why and what to do.
-fn findings<'c>(all: &'c ByKey<'c>) -> BTreeMap<(String, &'c str), [Vec<String>; 3]> {
+fn findings(all: &ByKey<'_>) -> BTreeMap<String, [Vec<String>; 3]> {
     all.iter()
         .filter_map(|(key, remedy)| {
             let (code, fix) = key.split_once(".fix-")?;
             let of = |item: &Item| texts(&item.pattern, all, Some(fix), 0);
             let title = of(all.get(code)?);
             let why = of(all.get(format!("{code}.why").as_str())?);
-            Some((
-                (format!("{code} {fix}"), remedy.file.as_str()),
-                [title, why, of(remedy)],
-            ))
+            Some((format!("{code} {fix}"), [title, why, of(remedy)]))
         })
         .collect()
 }
@@ -323,9 +316,7 @@ fn english() -> Catalog {
 
 /// What a reader is told, and not what somebody types.
 fn told(item: &&Item) -> bool {
-    !NOT_YET.contains(&item.file.as_str())
-        && !item.key.ends_with(".also")
-        && !item.key.starts_with("typed-")
+    !item.key.ends_with(".also") && !item.key.starts_with("typed-")
 }
 
 #[test]
@@ -336,7 +327,14 @@ fn no_sentence_is_long_and_no_word_is_forbidden() {
     for item in catalog.items.iter().filter(told) {
         let mut of_item: Vec<String> = texts(&item.pattern, &all, None, 0)
             .iter()
-            .flat_map(|text| faults(text))
+            .map(|text| {
+                if item.key.starts_with(SIGNS) {
+                    text.replace(';', "\n")
+                } else {
+                    text.clone()
+                }
+            })
+            .flat_map(|text| faults(&text))
             .map(|fault| format!("{} {}: {fault}", item.file, item.key))
             .collect();
         of_item.sort();
@@ -354,8 +352,7 @@ fn a_finding_is_short() {
     assert!(findings.len() > 150, "{}", findings.len());
     let wrong: Vec<String> = findings
         .iter()
-        .filter(|((_, file), _)| !NOT_YET.contains(file))
-        .flat_map(|((code, _), parts)| {
+        .flat_map(|(code, parts)| {
             too_long(parts)
                 .into_iter()
                 .map(move |fault| format!("{code}: {fault}"))
@@ -369,7 +366,12 @@ fn a_sixth_grader_reads_every_file() {
     let catalog = english();
     let all = Catalog::by_key([&catalog]);
     let mut files: BTreeMap<&str, Vec<String>> = BTreeMap::new();
-    for item in catalog.items.iter().filter(told) {
+    for item in catalog
+        .items
+        .iter()
+        .filter(told)
+        .filter(|item| item.file != NAMES)
+    {
         files
             .entry(&item.file)
             .or_default()

@@ -5,7 +5,7 @@ AIR001 = { $fix ->
    *[other] Nur { $distance } zwischen den Menschen und dem Auspuff
   }
     .why = Halten Sie mindestens { $least } Abstand; { $ample } sind besser. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
-    .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorbau, Fahrzeug, in einer Garage oder unter einem Vordach laufen.
+    .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorzelt, Fahrzeug, in einer Garage oder unter einer Markise laufen.
     .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, niemand geht hinein, um ihn abzustellen, { $call } anrufen. Stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
     .fix-farther = Stellen Sie ihn { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
@@ -25,17 +25,17 @@ AIR003 = { $fix ->
    *[other] Niemand hat gesagt, was über dem Generator und um ihn herum ist
   }
     .why = { $fix ->
-        [out] Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
-        [uncover] Abgase sammeln sich in einem Zelt, Vorbau, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
-       *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorbau, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane darauf schmilzt und brennt.
+        [out] Abgase sammeln sich in einem Zelt, Vorzelt, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
+        [uncover] Abgase sammeln sich in einem Zelt, Vorzelt, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
+       *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorzelt, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane darauf schmilzt und brennt.
       }
     .fix-out = Läuft er jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen { $call } an. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
-    .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Vordächern und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
+    .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Markisen und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
     .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.
     .fix-choose = Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.
 
 AIR004 = Nichts hält den Regen vom Generator ab
-    .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder einen Vorbau, und die Abgase töten.
+    .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder Vorzelt, und die Abgase töten.
     .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Auch Kästen, Kabelenden und Stecker nicht auf nassen Boden, und unter ein Dach. Hände trocknen, bevor Sie etwas davon anfassen.
 
 AIR005 = { $fix ->

@@ -2,8 +2,8 @@
 
 not-known = nicht bekannt
 
-life-cannot = Verlassen Sie sich für { $about } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie die Reserve des Lieferanten. Nie die Einstellung des Geräts ändern.
-life-off = Lassen Sie { $off } aus, während { $life } läuft. Wovon ein Leben abhängt, wechselt sich nicht ab und wird nie kleiner gestellt.
+life-cannot = Verlassen Sie sich für { $about } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie das Ersatzgerät Ihres Lieferanten. Nie die Einstellung des Geräts ändern.
+life-off = Lassen Sie { $off } aus, während { $life } läuft. Wovon ein Leben abhängt, macht nie Pause für andere und wird nie heruntergestellt.
 life-turns = Lassen Sie { $life } an, und stellen Sie es nie kleiner. Lassen Sie das Übrige abwechselnd laufen.
 life-it = { $sure ->
     [yes] Davon hängt die Gesundheit eines Menschen ab.

@@ -2,9 +2,9 @@
 
 CORD001 = { $first } soll mehr tragen, als es verträgt
     .why = { $fix ->
-        [plug] Der Stecker von { $first } ist für { $limit } gemacht. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Der Stecker wird heiß und kann brennen. Betroffen: { $about }.
-        [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel wird heiß und kann brennen. Betroffen: { $about }.
-       *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel wird heiß und kann brennen. Betroffen: { $about }.
+        [plug] Der Stecker von { $first } ist für { $limit } gemacht. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Der Stecker überhitzt und kann in Brand geraten. Betroffen: { $about }.
+        [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel überhitzt und kann in Brand geraten. Betroffen: { $about }.
+       *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel überhitzt und kann in Brand geraten. Betroffen: { $about }.
       }
     .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.

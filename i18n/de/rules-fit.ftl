@@ -33,7 +33,7 @@ FIT002 = { $first } sieht stärker aus, als es ist
 
 FIT003 = { $about }: nicht die Volt, die die Form verspricht
     .why = Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Spannungslos ist sie nicht.
-    .fix-leave = Nichts hineinstecken, und mit Spannung rechnen. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
+    .fix-leave = Nichts hineinstecken: Behandeln Sie sie, als stünde sie unter Spannung. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
 
 FIT004 = { $fix ->
     [too-large] { $about } verlangt mehr, als seine Steckdose verträgt
@@ -70,7 +70,7 @@ FIT006 = { $fix ->
         [look] Sein Stecker sagt { $twice }. Viele kleine Generatoren geben nur { $volts }. Kein Adapter macht { $twice } daraus.
        *[other] Sein Stecker nimmt { $volts } und { $twice }. Hier kommen nur { $volts } an, also bleiben seine Teile für { $twice } tot.
       }
-    .fix-adapter = Stecken Sie nichts hinein. Nehmen Sie den Adapter oder das Kabel, das so endet, aus der Kiste.
+    .fix-adapter = Stecken Sie nichts hinein. Lassen Sie den Adapter oder das Kabel, das so endet, zu Hause.
     .fix-leave = Lassen Sie es zu Hause, oder nehmen Sie einen Generator, der { $twice } gibt. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
     .fix-look = Suchen Sie „240 V“ auf dem Schild des Generators. Bis dahin nicht einstecken. Nie einen Stecker ändern, nie zwei Steckdosen verbinden.
     .fix-part = Sehen Sie in der Anleitung nach, ob es mit { $volts } allein laufen darf. Steht es nicht darin, nicht einstecken.
@@ -82,7 +82,7 @@ FIT007 = { $fix ->
   }
     .why = { $fix ->
         [plate] Eines von beiden stimmt nicht. Gibt der Generator { $twice }, hat jede Steckdose mit { $volts } nur die halbe Leistung, und dieser Plan rechnet mit der ganzen.
-        [maybe] Niemand weiß, ob der Generator { $volts } oder { $twice } gibt. Geräte für { $volts } verbrennen an { $twice }.
+        [maybe] Niemand weiß, ob der Generator { $volts } oder { $twice } gibt. Geräte für { $volts } brennen an { $twice } durch.
         [these] Die brauchen sie: { $needs }. Alle anderen Steckdosen geben { $volts }.
        *[other] Nichts im Plan braucht sie. Alle anderen Steckdosen geben { $volts }.
       }

@@ -22,8 +22,8 @@ FUEL002 = Trockener Boden: Funken und ein heißer Auspuff können ihn entzünden
 
 FUEL003 = Ein Tag braucht mehr als eine Tankfüllung
     .why = { $fix ->
-        [store-propane] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung, also steht eine Ersatzflasche im Lager. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
-       *[other] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung, also steht Ersatzkraftstoff im Lager. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
+        [store-propane] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung, also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
+       *[other] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung, also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
       }
     .fix-store = Lagern Sie ihn in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Verschüttet: weggehen, und den Dampf abziehen lassen, bevor Sie starten.
     .fix-store-propane = Stellen Sie sie aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Wechseln Sie sie bei kaltem, abgestelltem Motor und geschlossenem Ventil. Riecht es nach Gas: Ventil zu, weggehen, und abziehen lassen.

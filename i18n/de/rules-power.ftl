@@ -42,8 +42,8 @@ POWER002 = { $fix ->
     [amps-again] Diese dürfen nicht alle zusammen an bleiben
     [life-alone] Dieser Generator kann { $about } nicht starten
     [life-together] Dieser Generator kann nicht alle diese starten: { $life }
-    [life-off] Was neben { $life } startet, kann es anhalten
-    [life-turns] Was neben { $life } startet, kann es anhalten
+    [life-off] Was zusätzlich zu { $life } startet, kann es zum Stehen bringen
+    [life-turns] Was zusätzlich zu { $life } startet, kann es zum Stehen bringen
    *[other] Nicht alle davon können starten
   }
     .why = { $fix ->
@@ -67,7 +67,7 @@ POWER002 = { $fix ->
     .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
     .fix-life-alone = { life-cannot }
-    .fix-life-together = Verlassen Sie sich für { $life } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie die Reserve des Lieferanten. Nie die Einstellung eines Geräts ändern.
+    .fix-life-together = Verlassen Sie sich für { $life } nicht auf diesen Generator. Bleiben Sie, wo es Strom aus dem Netz gibt, oder nehmen Sie das Ersatzgerät Ihres Lieferanten. Nie die Einstellung eines Geräts ändern.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 

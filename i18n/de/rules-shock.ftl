@@ -9,7 +9,7 @@ SHOCK001 = { $fix ->
     [free] { $about } nur mit einem Kabel mit GFCI benutzen
    *[other] Kein Schutz gegen Stromschlag an { $about }
   }
-    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch den fließen, der es berührt. Ein Leitungsschutzschalter löst nicht rechtzeitig aus. Ein FI-Schutzschalter (GFCI) tut es, bei 6 Tausendstel Ampere.
+    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter löst nicht rechtzeitig aus. Ein FI-Schutzschalter (GFCI) tut es, bei 6 Tausendstel Ampere.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
     .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann mehr Ableitstrom haben, als dieser zulässt; dann löst er ohne Fehler aus: Für Steckdosen mit 30 A und 50 A auf Campingplätzen verlangen die Vorschriften keinen. Löst er jedes Mal aus, fragen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
     .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.
@@ -23,8 +23,8 @@ SHOCK003 = { $fix ->
    *[other] Damit würden die Leitungen eines Gebäudes gespeist
   }
     .why = Der Strom geht durch das Gebäude hinaus auf die Straße, mit Tausenden Volt. Er tötet Menschen, die dort die Leitungen reparieren. Ein Kabel mit zwei Steckern hat blanke Stifte unter Spannung.
-    .fix-stop = Schließen Sie ihn nicht an. Schließen Sie Geräte nur mit Kabeln an den Generator an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
-    .fix-ask = Finden Sie es heraus, bevor Sie starten. Ist die Antwort ja, schließen Sie ihn nicht an: Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
+    .fix-stop = Schließen Sie den Generator nicht an das Gebäude an. Schließen Sie Geräte nur mit Kabeln an den Generator an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
+    .fix-ask = Finden Sie es heraus, bevor Sie starten. Ist die Antwort ja, schließen Sie den Generator nicht an das Gebäude an: Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen.
 
 SHOCK004 = { $fix ->
     [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
@@ -53,7 +53,7 @@ SHOCK006 = { $fix ->
     .fix-look = Suchen Sie am Kasten das Zeichen eines Prüflabors. Ist keines da, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
 
 SHOCK007 = { $first } löst vielleicht aus, obwohl nichts kaputt ist
-    .why = Jedes Kabel und jedes Gerät leckt ein wenig. Hier ist es zusammen etwa { $leak } ({ $least } genügen zum Auslösen; mA: Tausendstel Ampere). Nasse Verbindungen lecken mehr. Betroffen: { $about }.
+    .why = Jedes Kabel und jedes Gerät lässt etwas Strom zur Erde ab. Hier ist es zusammen etwa { $leak } ({ $least } genügen zum Auslösen; mA: Tausendstel Ampere). Bei nassen Verbindungen ist es mehr. Betroffen: { $about }.
     .fix-nearer = Benutzen Sie Schutz näher an den Geräten, mit kürzerem Kabel und weniger Geräten dahinter. Halten Sie Verbindungen trocken. Löst er aus, finden Sie heraus, warum. Umgehen Sie ihn nie.
 
 SHOCK008 = { $count } Schutzgeräte gegen Stromschlag hintereinander
@@ -72,7 +72,7 @@ SHOCK010 = { $fix ->
         [camper] Manche Wohnwagen tun innen dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
        *[other] Das Gebäude tut dasselbe. Bei zwei Verbindungen fließt Strom über Metall, das Sie berühren.
       }
-    .fix-building = Schließen Sie ihn nicht an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen; sie sagt auch, ob der Brückenstecker draußen bleibt.
+    .fix-building = Schließen Sie den Generator nicht an das Gebäude an. Erst muss eine Elektrofachkraft eine Umschalteinrichtung einbauen; sie sagt auch, ob der Brückenstecker draußen bleibt.
     .fix-camper = Fragen Sie den Hersteller des Wohnwagens oder eine Elektrofachkraft, bevor Sie mit dem Brückenstecker anschließen. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK011 = { $fix ->
@@ -84,8 +84,8 @@ SHOCK011 = { $fix ->
     .fix-count = Lesen Sie den Aufdruck auf dem Mantel: 10/4 hat vier Leiter, 10/3 hat drei. Lassen Sie es weg, bis Sie es wissen.
 
 SHOCK012 = Kein Schutz gegen Stromschlag entlang { $about }
-    .why = Ein FI-Schutzschalter (GFCI) schützt, was hinter ihm liegt. { $length } Kabel liegen davor. Ist das Kabel angeschnitten oder eine Verbindung nass, kann Strom durch den fließen, der es berührt, und nichts löst rechtzeitig aus.
-    .fix-dry = Halten Sie jede Verbindung vom Boden weg und trocken. Nicht berühren, stecken oder verlegen, solange der Motor läuft. Sehen Sie es vor jeder Benutzung ganz durch: angeschnitten oder gequetscht, lassen Sie es weg.
+    .why = Ein FI-Schutzschalter (GFCI) schützt, was hinter ihm liegt. { $length } Kabel liegen davor. Ist das Kabel angeschnitten oder eine Verbindung nass, kann Strom durch jeden fließen, der es berührt, und nichts löst rechtzeitig aus.
+    .fix-dry = Halten Sie jede Verbindung vom Boden weg und trocken. Nicht berühren, nichts einstecken oder ausstecken und es nicht bewegen, solange der Motor läuft. Sehen Sie es vor jeder Benutzung ganz durch: angeschnitten oder gequetscht, benutzen Sie es nicht.
 
 SHOCK013 = { $fix ->
     [plug] Der GFCI an „{ $device }“ sieht keinen Fehler

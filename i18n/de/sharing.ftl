@@ -7,7 +7,7 @@ change-no-building = Schließen Sie den Generator nicht an die Leitungen eines G
 change-open-air = { $stands ->
         [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
         [covered] Stellen Sie den Motor ab. Ist er abgekühlt, tragen Sie ihn ins Freie.
-       *[other] Läuft der Generator jetzt in Zelt, Vorbau, Fahrzeug oder Schuppen: alle hinaus, und niemand geht hinein. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
+       *[other] Läuft der Generator jetzt in Zelt, Vorzelt, Fahrzeug oder Schuppen: alle hinaus, und niemand geht hinein. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
     } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
@@ -130,7 +130,7 @@ may-any-order = Jede andere Reihenfolge hält auch. Diese hat die niedrigste Spi
 may-meter = Ist alles an, rechnen Sie mit
 may-meter-breaker = durch den Schutzschalter von „{ $breaker }“: bis zu { $amps }. Öffnen Sie nichts, um das zu messen.
 may-meter-receptacle = an einem Steckdosen-Messgerät an „{ $receptacle }“: { $volts } oder etwas mehr, wenn der Generator { $nominal } gibt
-may-meter-if = Mehr Ampere oder deutlich weniger Volt: ausschalten, Kabel und Stecker abtasten und suchen, was anders ist.
+may-meter-if = Mehr Ampere oder deutlich weniger Volt: Motor abstellen, Kabel und Stecker abtasten und suchen, was anders ist.
 may-as-placed = Das gilt, wenn alles so angeschlossen ist wie auf der Karte.
 may-no-load = Kein Gerät heißt { $asked }.
 may-no-load-nearest = Meinten Sie „{ $nearest }“?

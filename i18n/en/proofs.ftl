@@ -1,26 +1,26 @@
-# Tests of a receptacle, and volts: what they show, and what that proves.
+# Tests of an outlet, and volts: what they show, and what that proves.
 
-## The card's test steps. $at lists receptacles, or says that it holds for all.
+## The card's test steps. $at lists outlets, or says that it holds for all.
 
 print-test-everywhere = Everywhere
-print-test-find-out = Nobody knows if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
+print-test-find-out = We do not know if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
 print-test-reads-correct = { $at }: a plug-in tester must read CORRECT. If not, do not use it.
-print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. This floating-neutral generator is made like that. It proves nothing. Do not try to mend it.
+print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. That is normal for a floating neutral, and proves nothing. Do not try to fix it.
 print-test-reads-broken = { $at }: a plug-in tester reads OPEN GROUND. A ground wire is missing on the way. Do not use it.
-print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is joined and the ground wire is whole. OPEN GROUND: it floats, or a ground wire is broken.
-print-test-other = Any other reading: unplug that part and test the one ahead of it. The first part that reads wrong stays out of use.
+print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken.
+print-test-other = Any other reading: unplug that part and test the one ahead of it. Do not use the first part that reads wrong.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
 print-test-tester-no-way-back = { $at }: the tester’s own button does nothing. Only the TEST button on the GFCI itself counts.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
-print-test-tester-either = { $at }: nobody can tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
-print-test-meter = Only a meter shows that the ground wire is whole: engine off, everything unplugged, ground hole to bare frame, near 0 Ω. Let a licensed electrician do it. Never open anything.
+print-test-tester-either = { $at }: we cannot tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
+print-test-meter = Only a meter can show that the ground wire is unbroken. Let a licensed electrician measure: engine off, everything unplugged, ground hole to bare frame, near 0 Ω. Never open anything.
 
 ## The worksheet: tests
 
 print-ws-tests = What each test shows here, and what it proves
 print-ws-tests-lamps = Lamps of a tester: hot to neutral, hot to ground, neutral to ground. A lamp that is off may glow weakly.
 print-ws-tests-own = The TEST button on the GFCI itself proves that the GFCI cuts the power. It needs no ground, and says nothing about one.
-print-ws-tests-meter = Meter: engine off, everything unplugged. From the ground hole to the bare frame, and to the neutral hole. First hold the tips together, and take that reading off. This is for a licensed electrician. Never open anything.
+print-ws-tests-meter = Meter: engine off, everything unplugged. From the ground hole to the bare frame, and to the neutral hole. First hold the tips together, and subtract that reading. This is for a licensed electrician. Never open anything.
 print-ws-tests-time = Longest time a GFCI may take: (20 ÷ mA) to the power of 1.43, in seconds: { $times }.
 # $leak in thousandths of an ampere.
 print-trip-time = { $leak } mA within { $seconds } s
@@ -36,11 +36,11 @@ print-lamp-either = ?
 print-reads-correct = correct
 print-reads-floating = open ground, because neutral floats
 print-reads-broken = open ground, because no ground wire comes here
-print-reads-either = correct or open ground, nobody knows
+print-reads-either = correct or open ground: we do not know
 print-button-trips = cuts the power
 print-button-no-way-back = does nothing
 print-button-blind = does nothing: the GFCI is blind to it
-print-button-either = nobody can tell
+print-button-either = we cannot tell
 print-button-no-protection = no GFCI known
 # $ohms is the most a meter shows there.
 print-meter-ground-here = near 0 Ω
@@ -50,26 +50,26 @@ print-meter-ground-unknown = { $ohms } or less, if there is a ground wire
 print-meter-neutral-yes = joined
 print-meter-neutral-no = not joined
 print-meter-neutral-unknown = tells which neutral it is
-print-proves-reads-correct = CORRECT proves that the ground wire is whole as far as the joint with neutral. It does not show neutral and ground swapped, nor a second joint.
+print-proves-reads-correct = CORRECT proves that the ground wire is unbroken as far as the bond with neutral. It does not show neutral and ground swapped, nor a second bond.
 print-proves-reads-floating = OPEN GROUND on a floating neutral proves nothing: it looks the same with a broken ground wire.
 print-proves-reads-broken = OPEN GROUND where no ground wire comes is a true fault.
-print-proves-reads-either = While nobody knows the neutral: CORRECT proves that it is joined and the ground wire is whole. OPEN GROUND leaves both open.
-print-proves-button-trips = The tester’s button cuts the power: that proves the GFCI, the ground wire and the joint at once.
+print-proves-reads-either = While we do not know the neutral: CORRECT proves that it is bonded and the ground wire unbroken. OPEN GROUND leaves both open.
+print-proves-button-trips = The tester’s button cuts the power: that proves the GFCI, the ground wire and the bond at once.
 print-proves-button-no-way-back = The tester’s button does nothing where its current finds no way back: that proves nothing about the GFCI.
-print-proves-button-blind = The tester’s button does nothing where the joint lies beyond the GFCI: its current comes back through the GFCI. A person’s would too.
-print-proves-button-either = Where nobody knows the joints, a tester’s button that does nothing proves nothing. One that cuts the power proves the GFCI.
+print-proves-button-blind = The tester’s button does nothing where the bond lies past the GFCI: its current comes back through the GFCI. A person’s would too.
+print-proves-button-either = Where we do not know the bonds, a tester’s button that does nothing proves nothing. One that cuts the power proves the GFCI.
 
 ## The worksheet: volts
 
 print-ws-volts = What a meter should read at each step
-print-ws-volts-how = Volts = nominal − volts lost with everything on so far. In the moment of starting, starting amps count.
-print-ws-volts-low = The set itself may give a few volts more or less: read it there first. Lower than this, beyond that: stop, and look for a bad plug, a thin cord or too much on.
+print-ws-volts-how = Volts = nominal − volts lost with everything on so far. At the moment of starting, starting amps count.
+print-ws-volts-low = The generator itself may give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
 print-ws-column-dips = Dips to
 print-ws-column-reads-volts = Then
 print-ws-column-boxes = Boxes then
 print-ws-worst = The most volts lost
-print-ws-worst-how = Of all sets that may run together, with one thing starting at a time.
-print-ws-worst-amps = Volts lost = amps × ohms, added up over every cord on the way. Running: amps as in “Voltage drop”. At the start: the amps of each load as they stand under “Loads”, and of the one that starts its starting amps.
+print-ws-worst-how = Of all groups that may run together, with one thing starting at a time.
+print-ws-worst-amps = Volts lost = amps × ohms, added up over every cord on the way. Running: amps as in “Voltage drop”. At the start: the amps of each load under “Loads”, and of the one that starts its starting amps.
 print-ws-worst-range = A service of 120 V is held to { $least } to { $most } (range A). That is for utilities. Here it is advice.
 print-ws-worst-running = Running
 print-ws-worst-start = While { $starts } starts

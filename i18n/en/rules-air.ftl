@@ -1,74 +1,74 @@
 ### Safety. Rules on air. Each message is a finding's title; .why gives the numbers, .fix-* what to do.
 
 AIR001 = { $fix ->
-    [measure] Nobody has measured how far people are from the exhaust
-   *[other] People are { $distance } from the generator's exhaust
+    [measure] We do not know how close people are
+   *[other] Exhaust is only { $distance } from people
   }
-    .why = Keep at least { $least }; { $ample } is better. Exhaust holds carbon monoxide. You cannot see or smell it, and people asleep do not wake up. Neighbours' tents, campers and cars count too.
-    .fix-move = Stop the engine. Move it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people. Never run it in a tent, porch, garage or vehicle, or under an awning.
-    .fix-closed = If it runs in something closed: everyone out, nobody goes in to stop it, call { $call }. Stand it outdoors, at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-farther = Move it out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust over a bare { $least }.
-    .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbours' too. If it is under { $ample }, move the generator before you start it.
+    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $least } or more from people, neighbors too: { $ample } is better.
+    .fix-move = Stop the engine. Move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-closed = If it runs in a closed place, get everyone out, let nobody go in to stop it, and call { $call }. Once it is off and cold, stand it { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-farther = Move the generator out to { $ample } or more. Point the exhaust away from people. Wind can carry exhaust farther than { $least }.
+    .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
 AIR002 = { $fix ->
-    [look] Nobody knows if everyone sleeps with a carbon monoxide alarm
+    [look] Some sleepers may have no carbon monoxide alarm
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
-    .why = Exhaust can drift when the wind turns. You cannot smell it, and people asleep do not wake up. Only an alarm wakes them. A smoke alarm does not.
-    .fix-alarm = Put a battery carbon monoxide alarm in every tent and camper where people sleep. Press its test button each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache: everybody out into open air, and call { $call }. Stop the engine only if you can do it without breathing its exhaust.
-    .fix-look = Look in every tent and camper before you start the engine. Each needs a battery carbon monoxide alarm whose test button works. If it sounds, or anyone is dizzy, sick, weak or has a headache: everybody out into open air, and call { $call }. Stop the engine only if you can do it without breathing its exhaust.
+    .why = Exhaust drifts when the wind turns, and you cannot smell it. Only a carbon monoxide alarm wakes sleepers; a smoke alarm does not.
+    .fix-alarm = Put a battery-powered carbon monoxide alarm in every tent and camper where people sleep, and test it each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
+    .fix-look = Look in every tent and camper for a battery-powered carbon monoxide alarm, and press its test button. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
-    [uncover] The generator is covered, or stands close to something
-    [look] Nobody knows what is over and round the generator
-   *[other] Nobody said what is over and round the generator
+    [uncover] The generator is under or against something
+    [look] The generator may be closed in or covered
+   *[other] You did not say where the generator stands
   }
     .why = { $fix ->
-        [out] Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
-        [uncover] Exhaust gathers in a tent, porch, vehicle or shed, even with the door open. It kills without a smell. A tarp on the set melts and burns.
-       *[other] So the worst was taken. If it is in a tent, porch, vehicle or shed, exhaust gathers there, even with the door open. It kills without a smell. A tarp on it melts and burns.
+        [out] Exhaust builds up in a tent, porch, vehicle or shed, even with the door open. It kills without a smell.
+        [uncover] Covers and walls hold exhaust in, and it kills without a smell. A tarp on the generator can melt and catch fire.
+       *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills without a smell.
       }
-    .fix-out = If it runs in there now: everyone out, and nobody goes in, not even to stop it. Call { $call } from outside. Run it only in the open, with { $clear } clear all round.
-    .fix-uncover = Stop the engine. Take the tarp or cover off. Move it away from awnings and walls: { $clear } clear all round. A roof must be well above it and open on all sides.
-    .fix-look = Go and look before you start it. It must stand in the open, or under a roof without walls, with { $clear } clear all round.
-    .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear all round. Then put that in the plan.
+    .fix-out = If it runs in there now, get everyone out, let nobody go in to stop it, and call { $call }. Run it only in the open, with { $clear } clear on all sides.
+    .fix-uncover = Stop the engine, and take off any tarp or cover. Move it away from awnings and walls, { $clear } clear on all sides. A roof must be well above it, with no walls.
+    .fix-look = Go and look before you start it. Stand it in the open, or under a roof without walls, with { $clear } clear on all sides.
+    .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear on all sides. Then put that in the plan.
 
 AIR004 = Nothing keeps the rain off the generator
-    .why = Water in its outlets can shock whoever touches it. People then carry it into a tent or porch, and the exhaust kills them.
-    .fix-roof = If it rains: stop it, or stand it on a dry, level place under a canopy or a tarp on high poles, open on all sides. Never a tarp on the set. Keep boxes, cord ends and plugs off wet ground and under cover too. Dry your hands before you touch any of it.
+    .why = Water in its outlets can shock you. Then people move it into a tent or onto a porch, and the exhaust kills them.
+    .fix-roof = If it rains, stop it, or stand it under a high tarp, open on all sides. Never put a tarp on the generator itself. Keep plugs, cord ends and boxes off wet ground, and dry your hands first.
 
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short
     [at-set] { $about } is plugged in at the generator itself
-    [stated] The cord to { $about } does not reach where people are
-    [measure] Nobody knows if the cords reach far enough
+    [stated] The cord to { $about } does not reach people
+    [measure] We do not know if the cords reach
     [no-cord] Nothing here is on a cord
-   *[longer] The cords are too short to keep the generator away
+   *[longer] The cords are too short
   }
     .why = { $fix ->
-        [bedside] It is known to reach { $reach }. The generator must stand { $needed } from whoever needs it. So somebody will pull it closer, and exhaust kills.
-        [at-set] The generator must stand { $needed } from whoever needs it. Without a cord somebody will bring it closer, and exhaust kills.
-        [stated] It reaches { $reach }. The plan says that people are { $needed } from the generator. So somebody will pull it closer than that.
-        [measure] They are known to reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. If they are shorter, somebody will pull it closer.
-        [no-cord] The generator must stand { $needed } from every tent, vehicle, door and window. Without a cord, whoever needs power there brings it closer.
-       *[longer] They reach { $reach }. The generator must stand { $needed } from every tent, vehicle, door and window. So somebody will pull it closer.
+        [bedside] As far as we know it reaches { $reach }, but the generator must stand { $needed } from the person. Someone will pull it closer, and exhaust kills.
+        [at-set] The generator must stand { $needed } from the person who needs it. Without a cord, someone will bring it closer.
+        [stated] It reaches { $reach }, but the plan says that people are { $needed } away. Someone will pull the generator closer.
+        [measure] As far as we know they reach { $reach }, but the generator must stand { $needed } from people. If they are shorter, someone will pull it closer.
+        [no-cord] The generator must stand { $needed } from people. Without a cord, someone will bring it closer.
+       *[longer] They reach { $reach }, but the generator must stand { $needed } from people. Someone will pull it closer, and exhaust kills.
       }
-    .fix-longer = Bring one cord that is long enough, and thick enough for what hangs on it. Never move the generator closer instead.
-    .fix-no-cord = Plug these in at the generator, then step away from its exhaust, upwind. Or bring one cord that is long enough, and thick enough. Never move the generator closer instead.
-    .fix-measure = Pace the cords out and put their lengths in the plan. Never move the generator closer instead.
-    .fix-bedside = Bring one cord that is long enough, and thick enough, or a battery made for the device. Never move the generator closer instead.
-    .fix-at-set = Give it a place at the end of a cord that is long enough, and thick enough. If all ends are taken, bring one more cord, or a battery made for the device. Never move the generator closer instead.
-    .fix-stated = Measure again from the exhaust to where people are, and put that in the plan. Or bring a longer cord that is thick enough.
+    .fix-longer = Bring one cord that is long enough, and thick enough for what is plugged into it. Never move the generator closer instead.
+    .fix-no-cord = Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough. Never move the generator closer instead.
+    .fix-measure = Pace off the cords, and put their lengths in the plan. Never move the generator closer instead.
+    .fix-bedside = Bring one cord that is long and thick enough, or a battery made for the device. Never move the generator closer instead.
+    .fix-at-set = Plug it into a cord that is long and thick enough, or bring a battery made for the device. Never move the generator closer instead.
+    .fix-stated = Measure again from the exhaust to people, and put that in the plan. Or bring a longer cord that is thick enough.
 
 AIR006 = { $fix ->
     [when] The generator may run while people sleep: { $about }
    *[other] The generator runs while people sleep: { $about }
   }
-    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. Then it needs open air, { $ample } or more to people, and a working alarm where they sleep.
+    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. At night it needs open air, { $ample } to people, and a working alarm where they sleep.
     .fix-by-day = Charge a battery by day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
     .fix-life-by-day = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
-    .fix-when = Say in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.
+    .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.
 
 night-told = by the quiet hours
 night-assumed = we do not know when, so we assumed this

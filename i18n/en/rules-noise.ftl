@@ -1,14 +1,14 @@
 ### Safety. Rules on noise.
 
 NOISE001 = { $fix ->
-    [look] We do not know how loud the generator is
+    [look] The generator may be too loud
     [busiest] At its busiest it may be too loud
    *[other] Louder than many camps allow
   }
     .why = { $fix ->
-        [look] National parks allow { $limit } at { $distance }, and many camps do the same. Open-frame generators are mostly louder.
-        [busiest] At the busiest minute of this plan we assumed { $more } more than it was measured at: about { $busiest } at { $distance } in the open. National parks allow { $limit } there, and many camps do the same.
-       *[other] It makes about { $level } at { $distance } in the open, at the load it was measured at. National parks allow { $limit } there, and many camps do the same.
+        [look] We do not know how loud it is, and open-frame generators are mostly louder than { $limit } at { $distance }. National parks and many camps allow no more.
+        [busiest] At its busiest we assumed { $more } more than measured: about { $busiest } at { $distance } in the open. National parks and many camps allow { $limit } there.
+       *[other] It makes about { $level } at { $distance } in the open, at the load of the test. National parks and many camps allow { $limit } there.
       }
     .fix-quieter = Run fewer things at once, use economy idle, and stand it on bare soil. Ask your host. Never box it in or cover it.
     .fix-busiest = Run fewer things at once, and stand it on bare soil, away from walls. Ask your host. Never box it in or cover it.
@@ -25,6 +25,6 @@ NOISE002 = { $fix ->
        *[other] The camp must be quiet { $quiet }.
       }
     .fix-move = Move them to other hours, or run them from a battery charged by day.
-    .fix-life = Its hours stay. Ask your host before you come, or run it then from a battery made for it that was charged by day.
+    .fix-life = Ask your host before you come, or run it from its own battery, charged by day. Do not change its hours.
     .fix-move-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-move }
     .fix-life-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-life }

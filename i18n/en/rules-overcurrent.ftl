@@ -1,81 +1,81 @@
-### Safety. Rules on overcurrent: what trips, and what only gets hot.
+### Safety. Rules on overcurrent: what trips, and what overheats while nothing trips.
 
 OVER001 = { $fix ->
     [unknown] No known breaker protects { $first }
-    [splitter] { $first } puts small receptacles behind a big breaker
-    [single] { $first } is a single 15 A receptacle on a bigger breaker
-    [single-look] { $first } may be a single 15 A receptacle on a bigger breaker
-    [own] Nobody knows the breaker of { $about }
+    [splitter] { $first } puts small outlets on a big breaker
+    [single] A 15 A outlet on a bigger breaker: { $first }
+    [single-look] The breaker may be too big for { $first }
+    [own] We do not know the breaker of { $about }
     [camper] The breaker is too big for the adapter { $first }
    *[other] The breaker is too big for { $first }
   }
     .why = { $fix ->
-        [unknown] Nobody knows at how many amps this path trips. The weakest part is { $known ->
-            [no] taken to be made
-           *[yes] made
-          } for { $rating }. If nothing trips there, it can burn. Parts: { $about }.
-        [own] The generator itself keeps up { $demand } and stops past that. What it feeds here is rated for { $rating } or more.
-        [single-look] A single receptacle of { $rating } may not be alone on a breaker of { $breaker }: nothing trips before it is overloaded. Two or more may.
+        [unknown] We do not know at how many amps this path trips. If nothing trips, its weakest part ({ $known ->
+            [no] we assumed
+           *[yes] rated for
+          } { $rating }) overheats and can catch fire. Parts: { $about }.
+        [own] The generator can supply { $demand } and stops itself past that. What it feeds here is rated for { $rating } or more.
+        [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more may be.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }.
-       *[other] The weakest part here is { $known ->
-            [no] taken to be made
-           *[yes] made
-          } for { $rating }. { $stops ->
-            [set] The generator gives up to { $peak } before it stops by itself, and the breaker trips later still: the part gets hot and can burn.
-           *[breaker] The breaker before it trips only above { $breaker }. In between nothing trips: the part gets hot and can burn.
+       *[other] { $known ->
+            [no] We assumed that the weakest part here is
+           *[yes] The weakest part here is
+          } rated for { $rating }. { $stops ->
+            [set] The generator gives up to { $peak } before anything stops it: the part overheats and can catch fire.
+           *[breaker] The breaker ahead of it trips only above { $breaker }: until then the part overheats and can catch fire.
           } Parts: { $about }.
       }
-    .fix-splitter = Do not use { $first }, whatever is plugged in. Use a listed distribution box with a breaker for each receptacle.
+    .fix-splitter = Do not use { $first } for anything. Use a listed distribution box with a breaker for each outlet.
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
-    .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it is one: keep it to { $rating }, and have a licensed electrician look at it.
-    .fix-cord = Do not use { $first } here. { over-cord } { $first } itself may go where the breaker is { $fits } or less.
+    .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
+    .fix-cord = Do not use { $first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
     .fix-thicker = Do not use { $first } here. { over-cord }
     .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $fits } or less.
     .fix-wiring = Do not use { $first }: the breaker ahead of it must fit its wire. Have a licensed electrician look at it.
-    .fix-unknown = Read the number on the breaker or in the manual and put it in the plan. Until then, leave { $first } unused.
-    .fix-own = Read the number on the breaker or in the manual and put it in the plan.
-    .fix-camper = Look for the camper's own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
+    .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $first }.
+    .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
+    .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
 
 over-cord = { $cord ->
-    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker.
-    [none] No cord with its plug is made for { $made }: put a listed box with smaller breakers before it.
-   *[amps] Use a cord made for { $made }.
+    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker.
+    [none] No cord with its plug is rated for { $made }: put a listed box with smaller breakers ahead of it.
+   *[amps] Use a cord rated for { $made }.
   }
 
-OVER002 = Too much for hours on { $first }
-    .why = { $first } is made for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Involved: { $about }.
-    .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are over.
-    .fix-rest = Turn it down, or give it a rest before three hours are over.
-    .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find a receptacle that carries it for hours.
+OVER002 = { $first } carries too much for too long
+    .why = { $first } is rated for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
+    .fix-rest = Turn it down, or give it a rest before three hours are up.
+    .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.
 
 OVER003 = { $first } carries less than its breaker allows
-    .why = { $first } carries { $limit }, and the breaker ahead of it trips only above { $breaker }. That is allowed for this cord, but no breaker stops you from overloading it.
-    .fix-add-up = Add up what is plugged in beyond { $first }. Keep it at { $limit } or less. Read the amps on the cord’s tag; the smaller counts.
+    .why = { $first } carries { $limit }, but the breaker ahead of it trips only above { $breaker }. That is allowed for this cord, but no breaker stops you from overloading it.
+    .fix-add-up = Add up what is plugged in past { $first }. Keep it at { $limit } or less. Read the amps on the cord’s tag: the smaller number counts.
 
 OVER005 = { $fix ->
-    [set] On a short circuit the generator stops, not the breaker
-    [look] We do not know if a short circuit trips the breaker
-   *[other] The wire is so long and thin that a short circuit may not trip the breaker
+    [set] Only the generator itself stops a short circuit
+    [look] A short circuit may trip no breaker
+   *[other] The wire may keep the breaker from tripping
   }
     .why = { $fix ->
-        [set] The generator's own shutdown acts first: it drives about { $fault } into a short circuit at most. A UL 489 breaker of { $breaker } trips soon only above { $soon }. Places: { $about }.
-        [look] We do not know if this is an inverter generator, so we assumed that it drives no more than about { $fault } into a short circuit. A UL 489 breaker of { $breaker } trips soon only above { $soon }. Places: { $about }.
-       *[other] At its end a short circuit draws only about { $fault }. A UL 489 breaker of { $breaker } trips soon only above { $soon }. Until then the wire and the bad spot get hot. Places: { $about }.
+        [set] The generator stops itself first: a short circuit draws at most about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
+        [look] We do not know the kind of generator, so we assumed that a short circuit draws at most { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.
+       *[other] A short circuit at its end draws only about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }: until then the wire overheats. Places: { $about }.
       }
-    .fix-set = Know how to stop the engine. If lamps suddenly dim or something smells hot: stop the engine, unplug, then look.
-    .fix-look = Look for the word “inverter” on the generator. If lamps suddenly dim or something smells hot: stop the engine, unplug, then look.
-    .fix-wire = Use a shorter or thicker cord. If something smells hot: stop the engine, unplug, then look.
+    .fix-set = Know how to stop the engine. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.
+    .fix-look = Look for the word “inverter” on the generator. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.
+    .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look.
 
-OVER006 = Too much at once for { $first }
-    .why = At { $time } these draw { $demand } there, and it holds { $limit }: { $loads }. { $what }
-    .fix-turns = Run these in turns. Or move { $largest } to a receptacle with another breaker.
+OVER006 = Too much at once on { $first }
+    .why = At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
+    .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
     .fix-hours = Say in the plan when each of these runs. Or run them in turns.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
-    .fix-life-apart = Plug { $life } into receptacles with different breakers. Never set any of them lower.
+    .fix-life-apart = Plug { $life } into outlets with different breakers. Never turn any of them down.
 
 # What stops it, at the end of the sentence above.
-overload-trips = Its breaker trips, and everything behind it goes dark.
+overload-trips = Its breaker trips, and everything on it goes dark.
 overload-early = Its breaker has tripped below its marking.
-overload-hot = No known breaker stops that: it gets hot.
+overload-hot = No known breaker stops that: it overheats and can catch fire.

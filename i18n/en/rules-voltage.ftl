@@ -6,14 +6,14 @@ VOLT001 = { $fix ->
    *[other] Voltage is low at { $first }
   }
     .why = { $fix ->
-        [start] It drops by { $drop } ({ $percent }) for a moment. Many motors fail to start below a dip of { $much }, and lamps go dim. Places: { $about }.
-        [start-alone] It drops by { $drop } ({ $percent }) for a moment. Many motors fail to start below a dip of { $much }, and lamps go dim. Places: { $about }.
-        [range-b] The cords lose { $drop } ({ $percent }), which leaves { $left }. Things here are made for { $least } or more. Down to { $least-b } they put up with it for a time; motors run hot. Places: { $about }.
+        [start] It drops by { $drop } ({ $percent }) for a moment. Many motors fail to start if it drops more than { $much }, and lights go dim. Places: { $about }.
+        [start-alone] It drops by { $drop } ({ $percent }) for a moment. Many motors fail to start if it drops more than { $much }, and lights go dim. Places: { $about }.
+        [range-b] The cords lose { $drop } ({ $percent }), which leaves { $left }. Things here are made for { $least } or more; down to { $least-b } they run for a time, but motors run hot. Places: { $about }.
         [below-b] The cords lose { $drop } ({ $percent }), which leaves { $left }. Below { $least-b } motors may stall and burn out, and electronics may stop. Places: { $about }.
-       *[other] The cords lose { $drop } ({ $percent }), which leaves { $left }. Aim for { $noted } or less; more than { $much } makes motors run hot. These are advice, not law. Places: { $about }.
+       *[other] The cords lose { $drop } ({ $percent }), which leaves { $left }. Aim for { $noted } or less: more than { $much } makes motors run hot (advice, not law). Places: { $about }.
       }
     .fix-thicker = Use a shorter cord or a thicker one (a smaller AWG number is thicker).
-    .fix-range-b = Use a shorter cord or a thicker one (a smaller AWG number is thicker) soon. Until then, run less there at once.
-    .fix-below-b = Do not run fridges, pumps or other motors there. Use a shorter cord or a thicker one (a smaller AWG number is thicker), or run less there at once.
+    .fix-range-b = Change soon to a shorter or thicker cord (a smaller AWG number is thicker). Until then, run less there at once.
+    .fix-below-b = Do not run fridges, pumps or other motors there. Use a shorter or thicker cord (a smaller AWG number is thicker), or run less there at once.
     .fix-start = Use a shorter or thicker cord, and start { $first } while everything else is off.
-    .fix-start-alone = Use a shorter or a thicker cord for { $first } (a smaller AWG number is thicker). Switching other things off is not enough.
+    .fix-start-alone = Use a shorter or thicker cord for { $first } (a smaller AWG number is thicker). Switching other things off is not enough.

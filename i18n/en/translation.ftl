@@ -30,12 +30,12 @@ words-problem-bad-sign = it has the sign { $what }, which cannot be printed
 
 words-sheet-title = Messages side by side
 words-sheet-how =
-    In curly brackets stand values that are filled in: keep them as they are, and move them where the language wants them. A choice has a line for each case; the one with a star is for all other cases.
+    We fill in the values in curly brackets. Keep them as they are, and move them where the language wants them. A choice has a line for each case. The one with a star is for all other cases.
     A hyphen and a name in curly brackets is a term of the trade from the language's file terms.ftl. Correct it there, once.
-    A double line at the left marks sentences on which somebody's safety hangs. When you have read one and found it right, say so, with your name and the day.
+    A double line at the left marks sentences that someone's safety depends on. When you have read one and find it right, say so, with your name and the day.
 words-sheet-state = { $tag } ({ $name }): { $reviewed } of { $safety } safety sentences reviewed by a native speaker of the trade.
 words-sheet-about = About
 words-sheet-safety = Safety
 words-sheet-missing = not translated yet
 words-sheet-reviewed = reviewed: { $who }
-words-sheet-not-reviewed = reviewed: by nobody yet
+words-sheet-not-reviewed = not reviewed yet

@@ -5,7 +5,7 @@
 print-test-everywhere = En todas partes
 print-test-find-out = No se sabe si el neutro de este generador es flotante o está unido a tierra. Mire en su manual, o consulte a un { -electrician }.
 print-test-reads-correct = { $at }: un probador enchufable debe mostrar CORRECT. Si no, no lo use.
-print-test-reads-floating = { $at }: un probador enchufable muestra OPEN GROUND. Este generador de neutro flotante está hecho así. No prueba nada. No intente arreglarlo.
+print-test-reads-floating = { $at }: un probador enchufable muestra OPEN GROUND. Es normal en un generador de neutro flotante. Eso no demuestra nada. No intente arreglarlo.
 print-test-reads-broken = { $at }: un probador enchufable muestra OPEN GROUND. Falta { -ground-wire } en el camino. No lo use.
 print-test-reads-either = { $at }: un probador enchufable muestra CORRECT si el neutro está unido a tierra y el { -ground-wire } está entero. OPEN GROUND: es flotante, o el { -ground-wire } está roto.
 print-test-other = Cualquier otra lectura: desenchufe esa parte y pruebe la anterior. La primera que marca mal queda sin usar.

@@ -16,7 +16,7 @@ AIR002 = { $fix ->
   }
     .why = Los gases de escape pueden desviarse cuando cambia el viento. No se huelen, y quien duerme no despierta. Solo una alarma lo despierta. Una alarma de humo no sirve para esto.
     .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
-    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada uno necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada una necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
 
 AIR003 = { $fix ->
     [out] El generador funciona en un lugar cerrado
@@ -35,7 +35,7 @@ AIR003 = { $fix ->
     .fix-choose = Póngalo al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor. Después, dígalo en el plan.
 
 AIR004 = Nada protege al generador de la lluvia
-    .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien lo toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
+    .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien los toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
     .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. También las cajas, las puntas de los cables y las clavijas van a cubierto y sin tocar el suelo mojado. Séquese las manos antes de tocar nada de eso.
 
 AIR005 = { $fix ->
@@ -54,7 +54,7 @@ AIR005 = { $fix ->
         [no-cord] El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Sin cable, quien necesite corriente allí lo acercará.
        *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
       }
-    .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que cuelga de él. Nunca acerque el generador para compensar.
+    .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que se conecta a él. Nunca acerque el generador para compensar.
     .fix-no-cord = Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
     .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.
     .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.

@@ -2,9 +2,9 @@
 
 CORD001 = A { $first } se le pide más de lo que soporta
     .why = { $fix ->
-        [plug] La clavija de { $first } está hecha para { $limit }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: la clavija se calienta y puede arder. Intervienen: { $about }.
-        [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se calienta y puede arder. Intervienen: { $about }.
-       *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se calienta y puede arder. Intervienen: { $about }.
+        [plug] La clavija de { $first } está hecha para { $limit }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: la clavija se sobrecalienta y puede arder. Intervienen: { $about }.
+        [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
+       *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
       }
     .fix-thicker = Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más grueso (un número AWG menor es más grueso).
     .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
@@ -48,7 +48,7 @@ CORD006 = A { $first } se le pide demasiado con el aire tan caliente
     .fix-unwind = { CORD003.fix-unwind }
 
 CORD007 = La regleta { $first } está enchufada en otro cable
-    .why = Las regletas son para interiores y para un { -receptacle }, no para el extremo de un cable. Sus { $places } tomas cuelgan de un solo cable delgado. Intervienen: { $about }.
+    .why = Las regletas son para interiores y para un { -receptacle }, no para el extremo de un cable. Sus { $places } tomas dependen de un solo cable delgado. Intervienen: { $about }.
     .fix-straight = Use un cable para exteriores con varios extremos, o una caja certificada con { -breaker(form: "many") }. Enchufe una regleta directamente en un { -receptacle } del generador o de una caja, y manténgala seca.
 
 CORD008 = { $first } calienta durante horas al final de un cable

@@ -70,7 +70,7 @@ FIT006 = { $fix ->
         [look] Su clavija dice { $twice }. Muchos generadores pequeños dan solo { $volts }. Ningún adaptador hace { $twice } de eso.
        *[other] Su clavija toma { $volts } y { $twice }. Aquí llegan solo { $volts }; sus partes de { $twice } no funcionan.
       }
-    .fix-adapter = No enchufe nada ahí. Saque de la caja el adaptador o cable que termina así.
+    .fix-adapter = No enchufe nada ahí. Deje en casa el adaptador o cable que termina así.
     .fix-leave = Déjelo en casa, o lleve un generador que dé { $twice }. Nunca cambie una clavija, y nunca una dos { -receptacle(form: "many") }.
     .fix-look = Busque “240 V” en la placa del generador. Hasta entonces, no lo enchufe. Nunca cambie una clavija, y nunca una dos { -receptacle(form: "many") }.
     .fix-part = Vea en su manual si puede funcionar solo con { $volts }. Si el manual no lo dice, no lo enchufe.

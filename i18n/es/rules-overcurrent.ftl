@@ -59,9 +59,9 @@ OVER005 = { $fix ->
    *[other] El cable es tan largo y delgado que un cortocircuito puede no disparar el { -breaker }
   }
     .why = { $fix ->
-        [set] Primero actúa el apagado propio del generador: a un cortocircuito da unos { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Lugares: { $about }.
-        [look] No se sabe si es un generador inverter; por eso se ha supuesto que no da más de unos { $fault } a un cortocircuito. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Lugares: { $about }.
-       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara pronto por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
+        [set] Primero actúa el apagado propio del generador: a un cortocircuito da unos { $fault } como máximo. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
+        [look] No se sabe si es un generador inverter; por eso se ha supuesto que no da más de unos { $fault } a un cortocircuito. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Lugares: { $about }.
+       *[other] En su extremo, un cortocircuito toma solo unos { $fault }. Un { -breaker } UL 489 de { $breaker } solo se dispara rápido por encima de { $soon }. Hasta entonces, el cable y el punto dañado se calientan. Lugares: { $about }.
       }
     .fix-set = Sepa cómo parar el motor. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
     .fix-look = Busque la palabra “inverter” en el generador. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.

@@ -67,7 +67,7 @@ POWER002 = { $fix ->
     .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
     .fix-life-alone = { life-cannot }
-    .fix-life-together = No confíe en este generador para { $life }. Quédese donde haya corriente de la red, o use la reserva del proveedor. Nunca cambie el ajuste de un aparato.
+    .fix-life-together = No confíe en este generador para { $life }. Quédese donde haya corriente de la red, o use el equipo de reserva de su proveedor. Nunca cambie el ajuste de un aparato.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
@@ -85,7 +85,7 @@ POWER005 = La potencia nominal y la máxima son casi iguales
     .why = El plan dice que da { $rated } de forma continua y { $peak } como máximo. En la mayoría de los generadores la nominal es claramente menor. El número grande de la caja es la máxima.
     .fix-plate = Lea la placa: busque los vatios “running”, “rated” o “continuous” (nominales). Ponga ese número en el plan.
 
-POWER006 = Casi todo cuelga de un lado del generador
+POWER006 = Casi todo está conectado a un lado del generador
     .why = A las { $time } un lado lleva { $heavy } y el otro { $light }. Cada lado da { $leg } y no más, y la mitad del generador queda sin usar. Intervienen: { $about }.
     .fix-move = Pase { $first } a un { -receptacle } del otro lado, si puede.
 

@@ -54,7 +54,7 @@ SHOCK006 = { $fix ->
 
 SHOCK007 = { $first } puede dispararse sin que nada esté mal
     .why = Todo cable y todo aparato deja escapar un poco de corriente. Aquí suma cerca de { $leak } (bastan { $least } para dispararlo; mA: milésimas de amperio). Las uniones mojadas dejan escapar más. Intervienen: { $about }.
-    .fix-nearer = Use la protección más cerca de los aparatos, con un cable más corto detrás y menos cosas en ella. Mantenga secas las uniones. Si se dispara, averigüe por qué. Nunca conecte nada sin pasar por ella.
+    .fix-nearer = Use la protección más cerca de los aparatos, con un cable más corto detrás y menos cosas en ella. Mantenga secas las uniones. Si se dispara, averigüe por qué. Nunca la puentee.
 
 SHOCK008 = { $count } protecciones contra descargas, una tras otra
     .why = No protegen mejor que una sola. Una avería puede disparar cualquiera de ellas, así que la corriente puede seguir cortada después de un RESET. Desde el generador: { $about }.
@@ -84,7 +84,7 @@ SHOCK011 = { $fix ->
     .fix-count = Lea lo impreso en la cubierta: 10/4 tiene cuatro conductores, 10/3 tiene tres. No lo use hasta saberlo.
 
 SHOCK012 = Sin protección contra descargas a lo largo de { $about }
-    .why = La protección ({ -gfci }) cubre lo que está detrás de ella. Antes de ella hay { $length } de cable. Donde el cable está cortado o una unión está mojada, la corriente puede pasar por quien lo toque, y nada se dispara a tiempo.
+    .why = La protección ({ -gfci }) cubre lo que está detrás de ella. Antes de ella hay { $length } de cable. Donde el cable tiene un corte o una unión está mojada, la corriente puede pasar por quien lo toque, y nada se dispara a tiempo.
     .fix-dry = Mantenga cada unión fuera del suelo y seca. No lo toque, enchufe ni mueva con el motor en marcha. Revíselo todo antes de cada uso: cortado o aplastado, no lo use.
 
 SHOCK013 = { $fix ->

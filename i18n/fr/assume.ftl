@@ -12,7 +12,7 @@ assumed-one-leg = une seule phase
 # $text is one of the sentences below, $parts the others it holds for.
 assume-also = { $text } De même pour { $parts }.
 
-assume-altitude = On ignore l’altitude du lieu ; on a donc retenu { $value }. L’air mince coûte de la puissance. Une carte ou un téléphone donne l’altitude.
+assume-altitude = On ignore l’altitude du lieu ; on a donc retenu { $value }. L’air raréfié fait perdre de la puissance. Une carte ou un téléphone donne l’altitude.
 assume-air = On ignore quelle chaleur il fera ; on a donc retenu { $value }. L’air chaud coûte de la puissance. Donnez l’air le plus chaud que vous prévoyez.
 assume-rated = On ignore ce que { -generator(form: "the") } peut fournir en continu ; on a donc retenu { $value }, comme pour les plus petits modèles. Cherchez les watts « nominaux », « running » ou « rated » sur la plaque : cela décide de presque tout ici.
 assume-rated-of-peak = Nous ignorons ce que { -generator(form: "the") } peut fournir en continu ; nous avons supposé { $value }, trois quarts de sa pointe. Cherchez les watts « nominaux », « running » ou « rated » sur la plaque : cela décide de presque tout ici.
@@ -38,7 +38,7 @@ assume-starting = On ignore ce qu’il faut à « { $part } » pour démarrer�
 assume-starting-code-v = La lettre de code V de « { $part } » n’a pas de limite haute ; on a donc retenu { $value } pour démarrer, le moins possible. Il en faut peut-être plus : regardez et écoutez au démarrage.
 assume-continuous = On ignore combien de temps « { $part } » fonctionne ; on a donc supposé trois heures ou plus d’affilée. Cela abaisse ce qu’il peut consommer.
 assume-all-day = On ignore quand « { $part } » fonctionne ; on a donc compté { $value } par jour.
-assume-parallel-limit = On ignore ce que laisse passer le kit entre les deux ; on a donc retenu { $value }, comme pour un seul. Lisez les ampères sur le kit.
+assume-parallel-limit = On ignore ce que laisse passer le kit entre les deux ; on a donc retenu { $value }, comme pour une seule machine. Lisez les ampères sur le kit.
 assume-rated-on = Au propane, on a environ un dixième de moins qu’à l’essence. On a donc retenu { $value }. Si la plaque donne des watts au propane, mettez rated_on = "propane" dans le plan.
 
 # Which of these to find out first. { $assumption } is one of the sentences above, whole.

@@ -4,7 +4,7 @@ AIR001 = { $fix ->
     [measure] Personne n’a mesuré à quelle distance de l’échappement sont les gens
    *[other] Des gens sont à { $distance } de l’échappement { -generator(form: "of") }
   }
-    .why = Gardez au moins { $least } de distance ; { $ample }, c’est mieux. L’échappement contient du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
+    .why = Gardez au moins { $least } de distance ; { $ample }, c’est mieux. Les gaz d’échappement contiennent du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
     .fix-move = Arrêtez le moteur. Éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
     .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, que personne n’entre pour l’arrêter, appelez le { $call }. Placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
     .fix-farther = Éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
@@ -40,7 +40,7 @@ AIR004 = Rien n’abrite { -generator(form: "the") } de la pluie
 
 AIR005 = { $fix ->
     [bedside] La rallonge vers { $about } est trop courte
-    [at-set] { $about } est branché sur le moteur même
+    [at-set] { $about } est branché directement { -generator(form: "to") }
     [stated] La rallonge vers { $about } ne va pas jusqu’aux gens
     [measure] On ignore si les rallonges vont assez loin
     [no-cord] Rien ici n’est au bout d’une rallonge

@@ -2,8 +2,8 @@
 
 not-known = inconnu
 
-life-cannot = Ne comptez pas sur { -generator(form: "this") } pour { $about }. Restez où il y a le courant du réseau, ou prenez la réserve du fournisseur. Ne changez jamais le réglage de l’appareil.
-life-off = Laissez { $off } à l’arrêt pendant que { $life } fonctionne. Ce dont une vie dépend n’attend pas son tour et ne se baisse jamais.
+life-cannot = Ne comptez pas sur { -generator(form: "this") } pour { $about }. Restez où il y a le courant du réseau, ou utilisez l’appareil de secours de votre fournisseur. Ne changez jamais le réglage de l’appareil.
+life-off = Laissez { $off } à l’arrêt pendant que { $life } fonctionne. Ce dont une vie dépend n’attend pas son tour et ne se règle jamais plus bas.
 life-turns = Laissez { $life } en marche, sans jamais baisser le réglage. Utilisez le reste à tour de rôle.
 life-it = { $sure ->
     [yes] La santé de quelqu’un en dépend.

@@ -2,9 +2,9 @@
 
 CORD001 = On demande à { $first } plus que sa limite
     .why = { $fix ->
-        [plug] La fiche de { $first } est faite pour { $limit }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la fiche chauffe et peut brûler. En cause : { $about }.
-        [tag] Les rallonges comme { $first } (fil : { $wire }) portent d’ordinaire la marque { $limit } à cette longueur. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la rallonge chauffe et peut brûler. En cause : { $about }.
-       *[other] { $first } (fil : { $wire }) supporte { $limit } au plus. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la rallonge chauffe et peut brûler. En cause : { $about }.
+        [plug] La fiche de { $first } est faite pour { $limit }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la fiche surchauffe et peut prendre feu. En cause : { $about }.
+        [tag] Les rallonges comme { $first } (fil : { $wire }) portent d’ordinaire la marque { $limit } à cette longueur. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la rallonge surchauffe et peut prendre feu. En cause : { $about }.
+       *[other] { $first } (fil : { $wire }) supporte { $limit } au plus. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit } : la rallonge surchauffe et peut prendre feu. En cause : { $about }.
       }
     .fix-thicker = Branchez une partie ailleurs, utilisez moins d’appareils à la fois, ou prenez une rallonge plus grosse (numéro AWG plus petit = fil plus gros).
     .fix-unwind = Déroulez toute la rallonge avant de vous en servir. Enroulée, elle ne peut pas évacuer sa chaleur.
@@ -56,5 +56,5 @@ CORD008 = { $first } chauffe pendant des heures au bout d’une rallonge
         [warm] Les pompiers le disent : un chauffage se branche directement sur une prise, jamais sur une rallonge ni une multiprise.
        *[other] Les pompiers le disent des chauffages : jamais sur une rallonge ni une multiprise.
       } En cause : { $about }.
-    .fix-warm = Réchauffez-vous avec de la literie et des habits, ou servez-vous-en moins de trois heures. Sinon : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
-    .fix-less = Servez-vous-en moins de trois heures de suite. Sinon : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
+    .fix-warm = Réchauffez-vous avec de la literie et des habits, ou faites marcher l’appareil moins de trois heures. Si vous vous en servez : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.
+    .fix-less = Servez-vous-en moins de trois heures de suite. Si c’est plus long : une seule rallonge de forte section, déroulée, sans rien d’autre. Regardez chaque fiche après un quart d’heure : si l’une est chaude, arrêtez.

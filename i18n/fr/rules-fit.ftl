@@ -70,7 +70,7 @@ FIT006 = { $fix ->
         [look] Sa fiche dit { $twice }. Beaucoup de petits modèles ne donnent que { $volts }. Aucun adaptateur n’en fait { $twice }.
        *[other] Sa fiche prend { $volts } et { $twice }. Ici il n’arrive que { $volts } : ses parties à { $twice } restent mortes.
       }
-    .fix-adapter = N’y branchez rien. Sortez du bac l’adaptateur ou le cordon qui finit ainsi.
+    .fix-adapter = N’y branchez rien. Laissez à la maison l’adaptateur ou le cordon qui finit ainsi.
     .fix-leave = Laissez-le à la maison, ou apportez { -generator(form: "a") } qui donne { $twice }. Ne changez jamais une fiche, ne joignez jamais deux prises.
     .fix-look = Cherchez « 240 V » sur la plaque. D’ici là, ne le branchez pas. Ne changez jamais une fiche, ne joignez jamais deux prises.
     .fix-part = Voyez dans son manuel s’il peut marcher à { $volts } seulement. Si le manuel ne le dit pas, ne le branchez pas.

@@ -67,7 +67,7 @@ POWER002 = { $fix ->
     .fix-amps-again = { POWER002.fix-again }
     .fix-amps-fewer = { POWER002.fix-fewer }
     .fix-life-alone = { life-cannot }
-    .fix-life-together = Ne comptez pas sur { -generator(form: "this") } pour { $life }. Restez où il y a le courant du réseau, ou prenez la réserve du fournisseur. Ne changez jamais le réglage d’un appareil.
+    .fix-life-together = Ne comptez pas sur { -generator(form: "this") } pour { $life }. Restez où il y a le courant du réseau, ou utilisez l’appareil de secours de votre fournisseur. Ne changez jamais le réglage d’un appareil.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
@@ -94,16 +94,16 @@ POWER007 = Au ralenti économique, { $first } peut caler
     .fix-off = Coupez le ralenti économique avant que { $first } démarre, et laissez-le coupé tant que cet appareil démarre et s’arrête de lui-même.
 
 POWER008 = { $fix ->
-    [sum] { $sets } { -generator(form: "many") } servent de source unique
-   *[other] Rien ne dit que ces { -generator(form: "many") } peuvent servir de source unique
+    [sum] { $sets } { -generator(form: "many") } fonctionnent en parallèle
+   *[other] Rien ne dit que ces { -generator(form: "many") } peuvent fonctionner en parallèle
   }
     .why = { $fix ->
         [sum] Ensemble, la puissance est de { $rated } en continu, soit { $leg }. Le kit qui les joint et les prises peuvent en laisser passer moins.
-       *[other] Si les deux machines ne restent pas au même pas, chacune pousse du courant dans l’autre et brûle. Un cordon à deux fiches a des lames nues sous tension quand on tire un bout.
+       *[other] Si les machines ne sont pas synchronisées, elles s’envoient du courant l’une à l’autre et grillent. Un cordon à deux fiches a des lames nues sous tension quand on tire un bout.
       }
     .fix-apart = Faites-les fonctionner séparément, avec des rallonges à part. Ne joignez que des modèles à onduleur de 120 V, avec le kit du fabricant prévu exactement pour eux.
     .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : tous doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
-    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Le neutre ne peut être relié à la terre que sur un seul : demandez au fabricant ou à un { -electrician }.
+    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Le neutre ne peut être relié à la terre que sur une seule machine : demandez au fabricant ou à un { -electrician }.
 
 POWER009 = { $about } consomme plus que ne supporte sa fiche
     .why = Il consomme { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.

@@ -85,7 +85,7 @@ SHOCK011 = { $fix ->
 
 SHOCK012 = Aucune protection contre les chocs le long de { $about }
     .why = La protection ({ -gfci }) couvre ce qui vient après elle. { $length } de rallonge viennent avant elle. Là où la rallonge est coupée ou un raccord mouillé, le courant peut traverser la personne qui y touche, et rien ne se déclenche à temps.
-    .fix-dry = Gardez chaque raccord hors du sol et au sec. N’y touchez pas, ne la branchez et ne la déplacez pas moteur en marche. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, laissez-la.
+    .fix-dry = Gardez chaque raccord hors du sol et au sec. N’y touchez pas, ne la branchez et ne la déplacez pas moteur en marche. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, ne vous en servez pas.
 
 SHOCK013 = { $fix ->
     [plug] Le { -gfci } de « { $device } » ne voit pas un défaut

@@ -6,6 +6,8 @@ mod check;
 mod formats;
 mod marked;
 mod sheet;
+#[cfg(test)]
+mod style;
 
 pub use catalog::{Catalog, Item};
 pub use check::{Kind, Problem, check};

@@ -1,0 +1,488 @@
+//! The English held to the style sheet in `i18n/README.md`, which gives each rule its reason. Its table of
+//! words is read from there: there is no second one.
+
+use std::collections::BTreeMap;
+
+use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement, VariantKey};
+
+use super::catalog::{ByKey, Catalog, Item};
+use crate::words::{FIRST_LANGUAGE, Library};
+
+const PAGE: &str = include_str!("../../../i18n/README.md");
+
+/// Files that the tests do not hold yet.
+const NOT_YET: &[&str] = &[
+    "appliances.ftl",
+    "cli.ftl",
+    "interview.ftl",
+    "plan.ftl",
+    "prints.ftl",
+];
+
+/// The most words in a sentence.
+const SENTENCE: usize = 22;
+/// The most words of a finding's title, beside the names in it.
+const TITLE: usize = 8;
+/// The most sentences that tell why, beside a list of what it is about.
+const WHY: usize = 2;
+/// The most sentences that tell what to do.
+const DO: usize = 3;
+/// The highest grade of school at which a file, and a finding, may read.
+const FILE_GRADE: f64 = 6.0;
+const FINDING_GRADE: f64 = 6.0;
+
+/// Stands for a value that is filled in.
+const VALUE: &str = "\u{1}";
+
+/// What a pattern may become: one text for each combination of its cases. With `fix`, only the cases of that
+/// remedy, or the case for all others.
+fn texts(
+    pattern: &Pattern<String>,
+    all: &ByKey<'_>,
+    fix: Option<&str>,
+    depth: usize,
+) -> Vec<String> {
+    let mut texts = vec![String::new()];
+    for element in &pattern.elements {
+        let next = match element {
+            PatternElement::TextElement { value } => vec![value.clone()],
+            PatternElement::Placeable { expression } => shown(expression, all, fix, depth),
+        };
+        texts = texts
+            .iter()
+            .flat_map(|text| next.iter().map(move |more| format!("{text}{more}")))
+            .collect();
+    }
+    texts
+}
+
+fn shown(
+    expression: &Expression<String>,
+    all: &ByKey<'_>,
+    fix: Option<&str>,
+    depth: usize,
+) -> Vec<String> {
+    match expression {
+        Expression::Select { selector, variants } => {
+            let by_fix =
+                matches!(selector, InlineExpression::VariableReference { id } if id.name == "fix");
+            let named = |wanted: Option<&str>| -> Vec<_> {
+                let is = |key: &VariantKey<String>| matches!(key, VariantKey::Identifier { name } if Some(name.as_str()) == wanted);
+                variants.iter().filter(|variant| is(&variant.key)).collect()
+            };
+            let wanted = fix.filter(|_| by_fix);
+            let cases: Vec<_> = match (wanted, named(wanted)) {
+                (None, _) => variants.iter().collect(),
+                (Some(_), named) if named.is_empty() => {
+                    variants.iter().filter(|variant| variant.default).collect()
+                }
+                (Some(_), named) => named,
+            };
+            let of =
+                |case: &fluent_syntax::ast::Variant<String>| texts(&case.value, all, fix, depth);
+            cases.into_iter().flat_map(of).collect()
+        }
+        Expression::Inline(InlineExpression::StringLiteral { value }) => vec![value.clone()],
+        Expression::Inline(InlineExpression::Placeable { expression }) => {
+            shown(expression, all, fix, depth)
+        }
+        Expression::Inline(InlineExpression::MessageReference { id, attribute }) => {
+            let key = match attribute {
+                Some(attribute) => format!("{}.{}", id.name, attribute.name),
+                None => id.name.clone(),
+            };
+            match all.get(key.as_str()) {
+                Some(item) if depth < 5 => texts(&item.pattern, all, fix, depth + 1),
+                _ => vec![VALUE.to_owned()],
+            }
+        }
+        Expression::Inline(_) => vec![VALUE.to_owned()],
+    }
+}
+
+/// What begins after a full stop, a question mark or an exclamation mark, or on a new line, and not in small letters.
+fn sentences(text: &str) -> Vec<String> {
+    let mut found = vec![String::new()];
+    for line in text.split('\n') {
+        let words: Vec<&str> = line.split_whitespace().collect();
+        for (at, word) in words.iter().enumerate() {
+            let sentence = found.last_mut().expect("there is one");
+            sentence.push_str(word);
+            sentence.push(' ');
+            let ends = word
+                .trim_end_matches(['”', '’', '"', ')'])
+                .ends_with(['.', '?', '!']);
+            let goes_on = words
+                .get(at + 1)
+                .is_some_and(|next| next.starts_with(char::is_lowercase));
+            if ends && !goes_on {
+                found.push(String::new());
+            }
+        }
+        found.push(String::new());
+    }
+    found.retain(|sentence| words(sentence).count() > 0);
+    found
+}
+
+/// What has a letter, a number or a value in it, between spaces and dashes.
+fn words(text: &str) -> impl Iterator<Item = &str> {
+    text.split(|c: char| c.is_whitespace() || "–—".contains(c))
+        .filter(|word| word.contains(|c: char| c.is_alphanumeric() || c == '\u{1}'))
+}
+
+/// Whether a sentence only lists what a finding is about: "Look at: “kettle”."
+fn is_list(sentence: &str) -> bool {
+    sentence
+        .trim()
+        .strip_suffix(&format!(": {VALUE}."))
+        .is_some_and(|head| words(head).count() <= 4)
+}
+
+/// The syllables of a word, by its vowels: those that stand together are one, an e at the end is silent.
+fn syllables(word: &str) -> usize {
+    let lower = word.to_lowercase();
+    let word = lower.trim_end_matches("’s").trim_end_matches("'s");
+    let letters: Vec<char> = word.chars().filter(char::is_ascii_lowercase).collect();
+    let vowel = |at: usize| {
+        letters
+            .get(at)
+            .is_some_and(|letter| "aeiouy".contains(*letter))
+    };
+    let text: String = letters.iter().collect();
+    let mut count = (0..letters.len())
+        .filter(|at| vowel(*at) && (*at == 0 || !vowel(at - 1)))
+        .count();
+    // "Appliance", "radio", "studio": two where "tion", "cial" have one.
+    count += ["ia", "io", "iu"]
+        .iter()
+        .flat_map(|pair| text.match_indices(pair))
+        .filter(|(at, _)| *at > 0 && !text[..*at].ends_with(['t', 's', 'c', 'g', 'x']))
+        .count();
+    let before = |back: usize| {
+        letters
+            .len()
+            .checked_sub(back)
+            .map(|at| (vowel(at), letters[at]))
+    };
+    let silent = if text.ends_with("le") {
+        before(3).is_some_and(|(vowel, _)| vowel)
+    } else if text.ends_with('e') {
+        before(2).is_some_and(|(vowel, _)| !vowel)
+    } else if text.ends_with("ed") {
+        before(3).is_some_and(|(vowel, letter)| !vowel && !"td".contains(letter))
+    } else if text.ends_with("es") {
+        before(3).is_some_and(|(vowel, letter)| !vowel && !"sxzcghl".contains(letter))
+    } else {
+        false
+    };
+    (count - usize::from(silent && count > 1)).max(1)
+}
+
+/// The grade of school at which texts read, by the formula of J. P. Kincaid, R. P. Fishburne, R. L. Rogers and
+/// B. S. Chissom, *Derivation of New Readability Formulas for Navy Enlisted Personnel*, Research Branch Report
+/// 8-75, 1975, known as Flesch-Kincaid (its figures from memory, not verified). A value counts as a word
+/// of one syllable.
+#[expect(clippy::cast_precision_loss, reason = "some thousand words at most")]
+fn grade<'t>(texts: impl IntoIterator<Item = &'t str>) -> f64 {
+    let [mut sentences_, mut words_, mut syllables_] = [0_usize; 3];
+    for text in texts {
+        sentences_ += sentences(text).len();
+        words_ += words(text).count();
+        syllables_ += words(text).map(syllables).sum::<usize>();
+    }
+    let [sentences, words, syllables] =
+        [sentences_, words_, syllables_].map(|count| count.max(1) as f64);
+    0.39 * words / sentences + 11.8 * syllables / words - 15.59
+}
+
+/// The rows of the table that stands under a heading of the page.
+fn table(heading: &str) -> Vec<Vec<&'static str>> {
+    let (_, rest) = PAGE.split_once(heading).expect("the heading");
+    rest.lines()
+        .skip_while(|line| !line.starts_with('|'))
+        .take_while(|line| line.starts_with('|'))
+        .skip(2)
+        .map(|row| row.trim_matches('|').split(" | ").map(str::trim).collect())
+        .collect()
+}
+
+/// What must not be said, each with what is said instead and why.
+fn never() -> Vec<(&'static str, &'static str, &'static str)> {
+    table("### Words not to use")
+        .into_iter()
+        .flat_map(|row| {
+            let [say, not, why] = row[..] else {
+                panic!("three columns: {row:?}")
+            };
+            not.split(", ").map(move |phrase| (phrase, say, why))
+        })
+        .collect()
+}
+
+/// The words of a text in small letters, without what stands round them.
+fn plain(text: &str) -> Vec<String> {
+    text.to_lowercase()
+        .replace('\'', "’")
+        .split(|c: char| !(c.is_alphanumeric() || "’…\u{1}".contains(c)))
+        .filter(|word| !word.is_empty())
+        .map(str::to_owned)
+        .collect()
+}
+
+/// Whether the words of a phrase stand in a text one after the other; "…" stands for any ending.
+fn says(text: &[String], phrase: &[String]) -> bool {
+    text.windows(phrase.len()).any(|window| {
+        window
+            .iter()
+            .zip(phrase)
+            .all(|(word, wanted)| match wanted.strip_suffix('…') {
+                Some(start) => word.starts_with(start),
+                None => word == wanted,
+            })
+    })
+}
+
+/// What is wrong with a text wherever it stands.
+fn faults(text: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    for sentence in sentences(text) {
+        let count = words(&sentence).count();
+        if count > SENTENCE {
+            found.push(format!("{count} words: {sentence}"));
+        }
+    }
+    let said = plain(text);
+    for (phrase, say, why) in never() {
+        if says(&said, &plain(phrase)) {
+            found.push(format!("“{phrase}”, not “{say}” ({why}): {text}"));
+        }
+    }
+    found
+}
+
+/// A finding in each of its forms: its code with the remedy, and title, why and what to do.
+fn findings<'c>(all: &'c ByKey<'c>) -> BTreeMap<(String, &'c str), [Vec<String>; 3]> {
+    all.iter()
+        .filter_map(|(key, remedy)| {
+            let (code, fix) = key.split_once(".fix-")?;
+            let of = |item: &Item| texts(&item.pattern, all, Some(fix), 0);
+            let title = of(all.get(code)?);
+            let why = of(all.get(format!("{code}.why").as_str())?);
+            Some((
+                (format!("{code} {fix}"), remedy.file.as_str()),
+                [title, why, of(remedy)],
+            ))
+        })
+        .collect()
+}
+
+/// What is wrong with a finding as a whole.
+fn too_long([title, why, remedy]: &[Vec<String>; 3]) -> Vec<String> {
+    let mut found = Vec::new();
+    for text in title {
+        let own = words(text).filter(|word| !word.contains(VALUE)).count();
+        if own > TITLE {
+            found.push(format!("title of {own} words: {text}"));
+        }
+    }
+    for text in why {
+        let count = sentences(text)
+            .iter()
+            .filter(|sentence| !is_list(sentence))
+            .count();
+        if count > WHY {
+            found.push(format!("{count} sentences of why: {text}"));
+        }
+    }
+    for text in remedy {
+        let count = sentences(text).len();
+        if count > DO {
+            found.push(format!("{count} sentences to do: {text}"));
+        }
+    }
+    let longest = |texts: &[String]| {
+        texts
+            .iter()
+            .max_by_key(|text| text.len())
+            .cloned()
+            .unwrap_or_default()
+    };
+    let whole = [title, why, remedy].map(|texts| longest(texts));
+    let grade = grade(whole.iter().map(String::as_str));
+    if grade > FINDING_GRADE {
+        found.push(format!("grade {grade:.1}: {whole:?}"));
+    }
+    found
+}
+
+fn english() -> Catalog {
+    let folder = Library::built_in().folder(FIRST_LANGUAGE).expect("English");
+    Catalog::of(folder)
+}
+
+/// What a reader is told, and not what somebody types.
+fn told(item: &&Item) -> bool {
+    !NOT_YET.contains(&item.file.as_str())
+        && !item.key.ends_with(".also")
+        && !item.key.starts_with("typed-")
+}
+
+#[test]
+fn no_sentence_is_long_and_no_word_is_forbidden() {
+    let catalog = english();
+    let all = Catalog::by_key([&catalog]);
+    let mut wrong = Vec::new();
+    for item in catalog.items.iter().filter(told) {
+        let mut of_item: Vec<String> = texts(&item.pattern, &all, None, 0)
+            .iter()
+            .flat_map(|text| faults(text))
+            .map(|fault| format!("{} {}: {fault}", item.file, item.key))
+            .collect();
+        of_item.sort();
+        of_item.dedup();
+        wrong.append(&mut of_item);
+    }
+    assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[test]
+fn a_finding_is_short() {
+    let catalog = english();
+    let all = Catalog::by_key([&catalog]);
+    let findings = findings(&all);
+    assert!(findings.len() > 150, "{}", findings.len());
+    let wrong: Vec<String> = findings
+        .iter()
+        .filter(|((_, file), _)| !NOT_YET.contains(file))
+        .flat_map(|((code, _), parts)| {
+            too_long(parts)
+                .into_iter()
+                .map(move |fault| format!("{code}: {fault}"))
+        })
+        .collect();
+    assert!(wrong.is_empty(), "{}\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[test]
+fn a_sixth_grader_reads_every_file() {
+    let catalog = english();
+    let all = Catalog::by_key([&catalog]);
+    let mut files: BTreeMap<&str, Vec<String>> = BTreeMap::new();
+    for item in catalog.items.iter().filter(told) {
+        files
+            .entry(&item.file)
+            .or_default()
+            .extend(texts(&item.pattern, &all, None, 0));
+    }
+    for (file, texts) in &files {
+        let grade = grade(texts.iter().map(String::as_str));
+        assert!(grade <= FILE_GRADE, "{file}: grade {grade:.1}");
+    }
+}
+
+/// Every phrase is found where it stands, so that no row of the table is idle; and the right-hand
+/// sentence of every pair is one that could stand in a message.
+#[test]
+fn the_page_is_what_is_held_to() {
+    let never = never();
+    assert!(never.len() > 150, "{}", never.len());
+    for (phrase, say, why) in &never {
+        assert!(
+            !phrase.is_empty() && !say.is_empty() && !why.is_empty(),
+            "{phrase} {say} {why}"
+        );
+        let sentence = format!("Now {} here.", phrase.replace('…', "s"));
+        assert!(!faults(&sentence).is_empty(), "{phrase}");
+    }
+    let pairs = table("### Before and after");
+    assert!(pairs.len() >= 20, "{}", pairs.len());
+    for row in pairs {
+        let [before, after, wrong] = row[..] else {
+            panic!("three columns: {row:?}")
+        };
+        assert_eq!(faults(after), Vec::<String>::new(), "{before}: {wrong}");
+    }
+    for (what, most) in [
+        ("| a sentence | ", SENTENCE),
+        ("| title of a finding | ", TITLE),
+        ("| why | ", WHY),
+        ("| what to do | ", DO),
+    ] {
+        assert!(PAGE.contains(&format!("{what}{most} ")), "{what}{most}");
+    }
+    assert!(PAGE.contains(&format!(
+        "grade {FILE_GRADE} for each file and grade {FINDING_GRADE} for each finding"
+    )));
+}
+
+/// Each rule finds what breaks it, and lets the near miss pass.
+#[test]
+fn what_breaks_a_rule_is_found() {
+    for (text, wrong) in [
+        ("The set is on.", true),
+        ("The settings are on.", false),
+        ("The limit sets this.", false),
+        ("Its colour is red.", true),
+        ("Nobody knows why.", true),
+        ("So wet was taken.", true),
+        ("The “part” hangs on it.", true),
+        ("Leave it out.", true),
+        ("Leave it on.", false),
+    ] {
+        assert_eq!(!faults(text).is_empty(), wrong, "{text}");
+    }
+    let long = |count: usize| format!("{}.", vec!["word"; count].join(" "));
+    assert_eq!(faults(&long(SENTENCE)).len(), 0);
+    assert_eq!(faults(&long(SENTENCE + 1)).len(), 1);
+    // Two sentences, of which one goes on after an abbreviation.
+    assert_eq!(
+        sentences("Use 2.5 mm, e.g. this one. Then stop (soon). “Yes.” \u{1} runs.").len(),
+        4
+    );
+    assert!(is_list("Look at: \u{1}.") && !is_list("It is on: \u{1} and so.") && !is_list("Stop."));
+
+    let finding = |title: &str, why: &str, remedy: &str| {
+        too_long(&[title, why, remedy].map(|text| vec![text.to_owned()]))
+    };
+    assert_eq!(
+        finding(
+            "Too much is on at \u{1}",
+            "It is. It was. Look at: \u{1}.",
+            "Go. Go. Go."
+        ),
+        Vec::<String>::new()
+    );
+    assert_eq!(finding(&vec!["a"; 9].join(" "), "It is.", "Go.").len(), 1);
+    assert_eq!(
+        finding("Too much", "It is. It was. It will.", "Go.").len(),
+        1
+    );
+    assert_eq!(finding("Too much", "It is.", "Go. Go. Go. Go.").len(), 1);
+    let heavy = "Electricity generation equipment necessitates professional examination";
+    assert_eq!(finding(heavy, heavy, heavy).len(), 1);
+}
+
+#[test]
+fn syllables_and_grades_are_counted() {
+    for (count, listed) in [
+        (
+            1,
+            "stop wire wires plugged trips burned use safe the one cord load breathe charged",
+        ),
+        (
+            2,
+            "breaker outlet people engine loaded needed cable table carbon inches melted",
+        ),
+        (3, "gasoline battery appliance radio"),
+        (4, "generator electrical receptacle overloaded"),
+        (5, "electricity"),
+    ] {
+        for word in listed.split(' ') {
+            assert_eq!(syllables(word), count, "{word}");
+        }
+    }
+    // Ten words and eleven syllables in two sentences: 0.39 × 5 + 11.8 × 1.1 − 15.59.
+    let text = "Stop the engine now or else. Then go and look.";
+    assert!((grade([text]) - (-0.66)).abs() < 0.005, "{}", grade([text]));
+}

@@ -1,6 +1,6 @@
 # The command line: help, results and failures.
 
-cli-about = Plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints the labels and the card that say so.
+cli-about = Plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints labels and a card that say so.
 cli-after =
     With no command, tallywatt asks you one question at a time and prints at the end.
 
@@ -11,9 +11,9 @@ cli-heading-options = Options
 cli-heading-arguments = Arguments
 cli-arg-answers = Read the answers from this file, one on each line, instead of asking; "-" reads standard input
 cli-arg-plain = Ask line by line and redraw nothing, for screen readers
-cli-arg-language = The language of the screen and the prints, such as es or fr-CA; without it, the plan or the system decides
+cli-arg-language = The language of the screen and the prints, such as es or fr-CA; default: that of the plan or the system
 cli-arg-units = Feet, gallons and °F, or meters, liters and °C; default: what the language's region uses
-cli-arg-print-language = The language of the prints, if not that of the screen. With several, such as es,fr, each gets its own set
+cli-arg-print-language = The language of the prints, if it is not that of the screen; several, such as es,fr, make a set each
 cli-arg-help = Show this help
 cli-arg-version = Show the version
 
@@ -72,10 +72,10 @@ cli-print = Print the labels, the card, the cautions and the worksheet of a plan
 cli-print-plan = The plan file; "-" reads it from standard input
 cli-print-into = The folder to write into
 cli-print-paper = The paper in the printer
-cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or a file of your own that ends in .toml. An unknown name prints the list
+cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or your own file in .toml; an unknown name prints the list
 cli-print-start-at = The first label position to use on a part-used sheet
 cli-print-copies = How many of each label
-cli-print-offset = Move the labels right and down, at most 10 mm, for a printer that feeds off-center: "1 mm, -0.5 mm"
+cli-print-offset = Move the labels right and down on their sheet, at most 10 mm, for a printer that feeds off-center: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet
 cli-print-only = Make only this print; you may give this more than once
 cli-print-card = The card's size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold

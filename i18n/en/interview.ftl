@@ -139,14 +139,14 @@ ask-generator-rated = How many watts can the generator run at for hours?
 ask-generator-peak = And how many watts for a few seconds, at most?
     .why = Its nameplate says starting, surge or peak watts.
     .help =
-        A motor, such as in a fridge, draws two to six times its running power for a moment when it starts. The peak tells us if the generator can start it.
+        A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
         If you do not know, we ask which of the two your number is.
     .row = Peak power
 
 ask-generator-figure = Is that its running power or its peak power?
     .why = The number in a generator’s name is often the peak.
     .help =
-        You gave one number. If it is part of the name, or the only one on the box, it is often the peak. The generator gives its peak for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
+        You gave one number. If it is part of the name, or the only one on the box, it is often the peak: what it gives for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
         If you do not know, we assume it is the peak, and three quarters of it the running power.
     .row = That number is
 pick-generator-figure-running = The running power
@@ -155,7 +155,7 @@ pick-generator-figure-peak = The peak power
 ask-generator-voltage = What voltage does it put out?
     .why = Most small generators put out 120 V only. See its nameplate.
     .help =
-        120 V is the household outlet. A 120/240 V generator also has an outlet with four slots for large plugs, or says 120/240 V on its nameplate.
+        120 V is the household outlet. A 120/240 V generator also has an outlet with four slots for large plugs. Or its nameplate says 120/240 V.
         Such a generator has two halves. Each 120 V outlet can use only one half of the power.
     .row = Voltage
 pick-generator-voltage-120 = 120 V only
@@ -449,7 +449,7 @@ ask-site-stands = What is above and around the generator?
     .help =
         Think of where it will run in the rain, too.
         In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof or canopy high above it, open on all sides.
-        A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator, an awning over it, or a wall close to it counts as covered.
+        A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the generator, an awning over it, or a wall close to it counts as covered.
         If you do not know, we assume it is in or under something, and say so.
     .row = Generator is
 pick-site-stands-open = In the open, { $clear } clear all around
@@ -460,7 +460,7 @@ pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 # Safety.
 ask-site-alarm = Is there a carbon monoxide alarm where people sleep?
     .why = One in each tent or vehicle, working, with fresh batteries.
-    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. "Nobody sleeps near it" is for a market or a work party, and means that no neighbors sleep near it either.
+    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. "Nobody sleeps near it" is for a market or a work party. No neighbors may sleep near it either.
     .row = Carbon monoxide alarm
 pick-site-alarm-yes = Yes, in each one
 pick-site-alarm-no = No, or not in each one

@@ -203,7 +203,7 @@ print-emergency-fire = Fire
 print-emergency-fire-away = Get everyone away. Wake the sleepers. Call { $call }.
 print-emergency-fire-engine = Stop the engine only if the way to it is clear.
 print-emergency-fire-water = Put no water on burning fuel, or on anything that may be live.
-print-emergency-fire-extinguisher = Use an ABC extinguisher only on a small fire, only with your way out behind you. If it grows, leave.
+print-emergency-fire-extinguisher = Use an ABC extinguisher only on a small fire, only with the way out behind you. If it grows, leave.
 print-emergency-fire-clothes = Clothes on fire: stop, drop, roll.
 print-emergency-burns = Burns: hold them under cool running water for { $burn } minutes.
 print-emergency-alarm = CO alarm, or anyone dizzy, sick, weak or with a headache
@@ -303,7 +303,7 @@ print-ws-limits = Limit of every outlet
 print-ws-limits-long = For hours = the smaller of (what it carries × share) and the hours figure of what feeds it.
 print-ws-limits-short = Short = the smaller of what it carries and the short figure of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
-print-ws-limits-80 = On 15, 20 or 30 A circuits with several outlets, the code limits each outlet to 12, 16 or 24 A. That goes for all that one outlet feeds (210.21(B)(2)), and for each thing plugged in (210.23(B)(1) and (C)). Here that is the limit for hours. For a short time the whole marking counts.
+print-ws-limits-80 = The code limits all that one outlet feeds (210.21(B)(2)), and each thing plugged in (210.23(B)(1) and (C)), to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
 print-ws-limits-first = The first line is the generator: its running power here ÷ volts, on two halves half of it on each. What a cord carries is worked out in the next section.
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
@@ -326,7 +326,7 @@ print-ws-cords-ohms =
         [metric] meter
        *[customary] foot
     } × length × 2, there and back, at 75 °C.
-print-ws-cords-amps = Amps: the least of plug rating, wire ampacity and, with a household plug, the amps often marked for that gauge and length. Ampacity: in air above 30 °C its share, and a third of that when coiled. Read the amps on the cord’s tag; the smaller number counts.
+print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity, and the amps often marked on cords with a household plug, of that gauge and length. In air above 30 °C only a share of the ampacity counts, and a third of that when coiled. Read the amps on the cord’s tag; the smaller number counts.
 print-ws-cords-two = Two conductors carry current. The ground does not count. A neutral between two hots does not either: it carries only their difference (NEC 400.5(A), 2023).
 print-ws-protection = What protects each part
 print-ws-protection-how = Each part needs a breaker ahead of it that is no larger than its rating. Where the breaker is larger, the rule that allows it is named.
@@ -343,19 +343,19 @@ print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
-print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V. If its household plug carries them there, no more count than the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
-print-ws-loads-start = Starting: watts as given, or the nameplate’s starting amps × volts, or amps × the figure for its kind. Or the kVA of a motor’s code letter ÷ 115 V or 230 V: then its volt-amperes count as watts.
-print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one half, whichever that is, at 120 V. If its plug does not carry that: what the plug carries on each half, or half of the load if more.
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V: where its household plug carries them there, no more count than the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
+print-ws-loads-start = Starting: watts as given, or the nameplate’s starting amps × volts, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V. Then its volt-amperes count as watts.
+print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one half, at 120 V, whichever half. Where its plug does not carry that: what the plug carries on each half, or half of the load where that is more.
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage drops, heaters draw fewer amps and everything else draws more. Those amps are shown here.
 print-ws-drops-with = Each is worked out with the group in section “What can run together” that costs it the most.
 print-ws-drops-start = At the start: the same with the amps of the loads at full voltage, this one with its starting amps.
 print-ws-sharing = What can run together
-print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
+print-ws-sharing-formula = A group can run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-sums = The sums of these groups
 print-ws-symbols-sums = I amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator
-print-ws-sums-how = At each part: add up the amps of what passes it. Divide the amps of what runs for three hours or more by the part’s share for hours. The sum is no more than what the part carries.
+print-ws-sums-how = At each part: add up the amps of what passes it. First divide the amps of what runs for three hours or more by the part’s share for hours. The sum is no more than what the part carries.
 print-ws-sums-start = At switching on: the amps of everything that runs. Then, for the one load that adds the most, its starting amps less its running amps. Watts = amps × volts. This counts volt-amps as watts.
 print-ws-sums-which = Of a group that can run together: the generator, and the part after it that is fullest. Of a group that cannot: the part that is furthest over its limit. The amps are under “Loads”, the limits and shares in section 2. Amps are shown here to the last digit we count with.
 print-ws-sums-more = Only the first { $count } groups of each sort are added up here. Add up the others the same way.
@@ -388,7 +388,7 @@ print-ws-too-hot = the cord there carries nothing in air this hot
 print-ws-refused = it must not be plugged in where the plan puts it, or where its plug fits
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
-print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) lie on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.
+print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.
 print-ws-energy-published = Published time on one tank at { $load } load
 print-ws-energy-day = Energy in a day
 print-ws-energy-tank = One tank lasts, at the greatest demand

@@ -313,7 +313,7 @@ impl Words {
         // How far something is or reaches, and how far it must.
         match (name, amount.unit) {
             ("distance" | "reach", Unit::Metre) => return self.amount(amount, Show::AtMost),
-            ("least" | "ample" | "needed" | "clear", Unit::Metre) => {
+            ("least" | "ample" | "needed" | "clear" | "flames", Unit::Metre) => {
                 return self.amount(amount, Show::AtLeast);
             }
             _ => {}

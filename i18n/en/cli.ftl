@@ -13,7 +13,7 @@ cli-arg-answers = Read the answers from this file, one on each line, instead of 
 cli-arg-plain = Ask line by line and redraw nothing, for screen readers
 cli-arg-language = The language of the screen and the prints, such as es or fr-CA; default: that of the plan or the system
 cli-arg-units = Feet, gallons and °F, or meters, liters and °C; default: what the language's region uses
-cli-arg-print-language = The language of the prints, if it is not that of the screen; several, such as es,fr, make a set each
+cli-arg-print-language = The language of the prints, if it is not that of the screen; several, such as es,fr, each get their own prints
 cli-arg-help = Show this help
 cli-arg-version = Show the version
 

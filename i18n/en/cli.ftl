@@ -13,7 +13,7 @@ cli-arg-answers = Read the answers from this file, one on each line, instead of 
 cli-arg-plain = Ask line by line and redraw nothing, for screen readers
 cli-arg-language = The language of the screen and the prints, such as es or fr-CA; default: that of the plan or the system
 cli-arg-units = Feet, gallons and °F, or meters, liters and °C; default: what the language's region uses
-cli-arg-print-language = The language of the prints, if it is not that of the screen; several, such as es,fr, make a set each
+cli-arg-print-language = The language of the prints, if it is not that of the screen; several, such as es,fr, each get their own prints
 cli-arg-help = Show this help
 cli-arg-version = Show the version
 
@@ -75,7 +75,7 @@ cli-print-paper = The paper in the printer
 cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or your own file in .toml; an unknown name prints the list
 cli-print-start-at = The first label position to use on a part-used sheet
 cli-print-copies = How many of each label
-cli-print-offset = Move the labels right and down on their sheet, at most 10 mm, for a printer that feeds off-center: "1 mm, -0.5 mm"
+cli-print-offset = Move the labels right and down, at most 10 mm, if the printer feeds off-center: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet
 cli-print-only = Make only this print; you may give this more than once
 cli-print-card = The card's size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold

@@ -16,7 +16,7 @@ AIR002 = { $fix ->
   }
     .why = Exhaust drifts when the wind turns, and you cannot smell it. Only such an alarm wakes you: a smoke alarm does not.
     .fix-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep. Press its test button each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
-    .fix-look = Look in every tent and camper for a battery-powered carbon monoxide alarm. Press its test button. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
+    .fix-look = Look in every tent and camper for a carbon monoxide alarm that runs on a battery. Press its test button. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
@@ -35,7 +35,7 @@ AIR003 = { $fix ->
     .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear on all sides. Then put that in the plan.
 
 AIR004 = Nothing keeps the rain off the generator
-    .why = Water in its outlets can shock you. Then people move it into a tent or onto a porch, and the exhaust kills them.
+    .why = Water in its outlets can shock you. If you move it into a tent or onto a porch, the exhaust kills.
     .fix-roof = If it rains, stop it, or stand it under a high tarp, open on all sides. Never put a tarp on the generator itself. Keep plugs, cord ends and boxes off wet ground, and dry your hands first.
 
 AIR005 = { $fix ->
@@ -70,5 +70,5 @@ AIR006 = { $fix ->
     .fix-life-by-day = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
     .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.
 
-night-told = by the quiet hours
+night-told = the quiet hours
 night-assumed = we do not know when, so we assumed this

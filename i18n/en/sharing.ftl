@@ -9,7 +9,7 @@ change-open-air = { $stands ->
         [covered] Stop the engine. When it is cool, carry it into the open.
        *[other] If it runs in a tent, porch, vehicle or shed now, get everyone out, let nobody in, and call { $call }. Once it is off and cold, carry it into the open.
     } Stand it at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a roof well above, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
-change-alarm = Put a battery-powered carbon monoxide alarm in every tent and camper where people sleep.
+change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep.
 change-uncoil = Unwind { $first }, and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
 change-leave-home = Do not use { $first } here. Leave it at home, or unplug it and put it away.
@@ -62,7 +62,7 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] all that must run has a place
+        [0] all that must run has an outlet
         [one] 1 thing that must run cannot
        *[other] { $musts } things that must run cannot, or not when you want them
     }

@@ -181,14 +181,13 @@ fn syllables(word: &str) -> usize {
 /// of one syllable.
 #[expect(clippy::cast_precision_loss, reason = "some thousand words at most")]
 fn grade<'t>(texts: impl IntoIterator<Item = &'t str>) -> f64 {
-    let [mut sentences_, mut words_, mut syllables_] = [0_usize; 3];
+    let mut counts = [0_usize; 3];
     for text in texts {
-        sentences_ += sentences(text).len();
-        words_ += words(text).count();
-        syllables_ += words(text).map(syllables).sum::<usize>();
+        counts[0] += sentences(text).len();
+        counts[1] += words(text).count();
+        counts[2] += words(text).map(syllables).sum::<usize>();
     }
-    let [sentences, words, syllables] =
-        [sentences_, words_, syllables_].map(|count| count.max(1) as f64);
+    let [sentences, words, syllables] = counts.map(|count| count.max(1) as f64);
     0.39 * words / sentences + 11.8 * syllables / words - 15.59
 }
 

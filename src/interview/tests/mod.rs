@@ -412,11 +412,11 @@ fn a_danger_is_told_when_its_answer_is_given() {
     let (_, _, said) = answers(&script(COMMON));
     let wet = said.find("How wet is the ground").unwrap();
     let far = said.find("How far from the generator").unwrap();
-    let danger = said.find("DANGER: No shock protection").unwrap();
+    let danger = said.find("DANGER: No GFCI protects").unwrap();
     assert!(wet < danger && danger < far, "{said}");
     // With the reason and what to do, and not again while nothing has changed.
     assert!(said[danger..far].contains("Why: ") && said[danger..far].contains("Do: "));
-    assert_eq!(said.matches("DANGER: No shock protection").count(), 1);
+    assert_eq!(said.matches("DANGER: No GFCI protects").count(), 1);
 }
 
 #[test]
@@ -441,11 +441,11 @@ fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
         assert_eq!(draft.get(key), Some(&Said::Unknown), "{key}");
     }
     assert!(
-        said.contains("DANGER: Nobody knows what is over and round"),
+        said.contains("DANGER: You did not say where the generator"),
         "{said}"
     );
     assert!(
-        said.contains("DANGER: Nobody knows if this will feed a building"),
+        said.contains("DANGER: This may feed a building"),
         "{said}"
     );
 }

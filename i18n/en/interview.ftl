@@ -146,7 +146,7 @@ ask-generator-peak = And how many watts for a few seconds, at most?
 ask-generator-figure = Is that its running power or its peak power?
     .why = The number in a generator’s name is often the peak.
     .help =
-        You gave one number. If it is part of the name, or the only one on the box, it is often the peak: what it gives for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
+        You gave one number. If it is part of the name, or the only one on the box, it is often the peak. The generator gives its peak for a few seconds. If “running”, “rated” or “continuous” is next to it, it is the running power.
         If you do not know, we assume it is the peak, and three quarters of it the running power.
     .row = That number is
 pick-generator-figure-running = The running power
@@ -449,7 +449,7 @@ ask-site-stands = What is above and around the generator?
     .help =
         Think of where it will run in the rain, too.
         In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof or canopy high above it, open on all sides.
-        A tent with an open door, a porch, a trailer, an open garage or a box count as inside: people have died in all of them. A tarp or cover on the generator, an awning over it, or a wall close to it counts as covered.
+        A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator, an awning over it, or a wall close to it counts as covered.
         If you do not know, we assume it is in or under something, and say so.
     .row = Generator is
 pick-site-stands-open = In the open, { $clear } clear all around

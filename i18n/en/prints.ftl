@@ -303,7 +303,7 @@ print-ws-limits = Limit of every outlet
 print-ws-limits-long = For hours = the smaller of (what it carries × share) and the hours figure of what feeds it.
 print-ws-limits-short = Short = the smaller of what it carries and the short figure of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
-print-ws-limits-80 = The code limits all that one outlet feeds (210.21(B)(2)), and each thing plugged in (210.23(B)(1) and (C)), to 12, 16 or 24 A on 15, 20 or 30 A circuits with several outlets. Here that is the limit for hours. For a short time the whole marking counts.
+print-ws-limits-80 = On 15, 20 or 30 A circuits with several outlets, the code limits each outlet to 12, 16 or 24 A. That goes for all that one outlet feeds (210.21(B)(2)), and for each thing plugged in (210.23(B)(1) and (C)). Here that is the limit for hours. For a short time the whole marking counts.
 print-ws-limits-first = The first line is the generator: its running power here ÷ volts, on two halves half of it on each. What a cord carries is worked out in the next section.
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
@@ -326,7 +326,7 @@ print-ws-cords-ohms =
         [metric] meter
        *[customary] foot
     } × length × 2, there and back, at 75 °C.
-print-ws-cords-amps = Amps: the least of the plug’s rating, the wire’s ampacity, and the amps often marked on cords with a household plug, of that gauge and length. In air above 30 °C only a share of the ampacity counts, and a third of that when coiled. Read the amps on the cord’s tag; the smaller number counts.
+print-ws-cords-amps = Amps: the least of plug rating, wire ampacity and, with a household plug, the amps often marked for that gauge and length. In air above 30 °C only a share of the ampacity counts, and a third of that when coiled. Read the amps on the cord’s tag; the smaller number counts.
 print-ws-cords-two = Two conductors carry current. The ground does not count. A neutral between two hots does not either: it carries only their difference (NEC 400.5(A), 2023).
 print-ws-protection = What protects each part
 print-ws-protection-how = Each part needs a breaker ahead of it that is no larger than its rating. Where the breaker is larger, the rule that allows it is named.
@@ -343,15 +343,15 @@ print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
-print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V: where its household plug carries them there, no more count than the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
-print-ws-loads-start = Starting: watts as given, or the nameplate’s starting amps × volts, or amps × the figure for its kind, or the kVA of a motor’s code letter ÷ 115 V or 230 V. Then its volt-amperes count as watts.
-print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one half, at 120 V, whichever half. Where its plug does not carry that: what the plug carries on each half, or half of the load where that is more.
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V. If its household plug carries them there, no more count than the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
+print-ws-loads-start = Starting: watts as given, or the nameplate’s starting amps × volts, or amps × the figure for its kind. Or the kVA of a motor’s code letter ÷ 115 V or 230 V: then its volt-amperes count as watts.
+print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one half, at 120 V, whichever half. If its plug does not carry that: what the plug carries on each half, or half of the load if more.
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage drops, heaters draw fewer amps and everything else draws more. Those amps are shown here.
 print-ws-drops-with = Each is worked out with the group in section “What can run together” that costs it the most.
 print-ws-drops-start = At the start: the same with the amps of the loads at full voltage, this one with its starting amps.
 print-ws-sharing = What can run together
-print-ws-sharing-formula = A group can run together when, at every part on every path, the sum of its amps is no more than that part’s limit, and its watts no more than the generator’s.
+print-ws-sharing-formula = A group can run together when the sum of its amps stays within the limit of every part on every path. Its watts must stay within the generator’s limit.
 print-ws-sharing-incomplete = The list is not complete. Only what is listed may run together.
 print-ws-sums = The sums of these groups
 print-ws-symbols-sums = I amps: k of what runs for less than three hours, h of what runs longer, st of the one that starts; s share for hours of the part; c what the part carries, pk the peak of the generator

@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $least } or more from people, neighbors too: { $ample } is better.
     .fix-move = Stop the engine. Move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-closed = If it runs in a closed place, get everyone out, let nobody go in to stop it, and call { $call }. Once it is off and cold, stand it { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-closed = If it runs in a closed place, get everyone out, let nobody go in to stop it, and call { $call }. Once it is off and cold, stand it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-farther = Move the generator out to { $ample } or more. Point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
@@ -14,9 +14,9 @@ AIR002 = { $fix ->
     [look] Some sleepers may have no carbon monoxide alarm
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
-    .why = Exhaust drifts when the wind turns, and you cannot smell it. Only a carbon monoxide alarm wakes sleepers; a smoke alarm does not.
-    .fix-alarm = Put a battery-powered carbon monoxide alarm in every tent and camper where people sleep, and test it each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
-    .fix-look = Look in every tent and camper for a battery-powered carbon monoxide alarm, and press its test button. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
+    .why = Exhaust drifts when the wind turns, and you cannot smell it. Only such an alarm wakes you: a smoke alarm does not.
+    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep. Press its test button each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
+    .fix-look = Look in every tent and camper for a battery-powered carbon monoxide alarm. Press its test button. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
@@ -65,7 +65,7 @@ AIR006 = { $fix ->
     [when] The generator may run while people sleep: { $about }
    *[other] The generator runs while people sleep: { $about }
   }
-    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. At night it needs open air, { $ample } to people, and a working alarm where they sleep.
+    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. At night it needs open air, at least { $ample } to people, and a working alarm where they sleep.
     .fix-by-day = Charge a battery by day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
     .fix-life-by-day = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
     .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.

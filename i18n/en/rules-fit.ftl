@@ -66,7 +66,7 @@ FIT006 = { $fix ->
   }
     .why = { $fix ->
         [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and burns before a breaker trips.
-        [leave] Its plug says { $twice }, but it gets { $volts }, and no adapter can change that. A motor hums, does not start and overheats.
+        [leave] Its plug says { $twice }, but it gets { $volts } at most, and no adapter can change that. A motor hums, does not start and overheats.
         [look] Its plug says { $twice }. Many small generators give { $volts } only, and no adapter can change that.
        *[other] Its plug takes both { $volts } and { $twice }. Here only { $volts } arrives, so its { $twice } parts do not work.
       }

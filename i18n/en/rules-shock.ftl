@@ -72,7 +72,7 @@ SHOCK010 = { $fix ->
         [camper] Some campers do the same inside: joined twice, metal that you touch carries current.
        *[other] The building does the same: joined twice, metal that you touch carries current.
       }
-    .fix-building = Do not connect the generator to the building. A licensed electrician must install transfer equipment first, and says if the bonding plug comes out.
+    .fix-building = Do not connect the generator to the building. First, a licensed electrician must fit transfer equipment. Ask if the plug must come out.
     .fix-camper = Ask the camper’s maker or a licensed electrician before you connect it with the plug in. Do not join neutral and ground yourself.
 
 SHOCK011 = { $fix ->

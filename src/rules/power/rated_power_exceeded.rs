@@ -271,7 +271,7 @@ mod tests {
     #[test]
     fn what_nobody_knows_is_said_to_be_unknown() {
         let words = crate::words::Words::english();
-        for (kind, said) in [("medical", "Someone's health depends"), ("unknown", "Nobody knows if")] {
+        for (kind, said) in [("medical", "Someone’s health depends"), ("unknown", "We do not know if")] {
             let kind = format!("kind = \"{kind}\"");
             let report = report(&[
                 ("kind = \"electronic\" # fan", kind.as_str()),

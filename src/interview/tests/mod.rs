@@ -441,7 +441,7 @@ fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
         assert_eq!(draft.get(key), Some(&Said::Unknown), "{key}");
     }
     assert!(
-        said.contains("DANGER: You did not say where the generator"),
+        said.contains("DANGER: The generator may be closed in or covered"),
         "{said}"
     );
     assert!(

@@ -222,7 +222,7 @@ fn what_is_too_small_to_read_stops_the_press() {
     with(labels.clone()).expect("printed");
     match with(labels.replace(fold, "size: 7.7pt,\n    top-edge")) {
         Err(PrintError::TooSmall { text, percent, .. }) => {
-            assert_eq!((text.as_str(), percent), ("Fold here round the cord", 99));
+            assert_eq!((text.as_str(), percent), ("Fold here around the cord", 99));
         }
         other => panic!("{:?}", other.map(|files| files.len())),
     }
@@ -261,7 +261,7 @@ fn a_full_label_says_less_and_not_smaller() {
         "{label}"
     );
     // Kettle and griddle are planned there.
-    for (times, plug_in) in [(4, true), (40, false)] {
+    for (times, plug_in) in [(6, true), (40, false)] {
         for load in &mut plan.loads {
             load.name = "a kettle of Robin's ".repeat(times) + load.id.as_str();
         }

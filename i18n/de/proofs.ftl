@@ -58,7 +58,7 @@ print-ws-column-boxes = Kästen dann
 print-ws-worst = Die meisten verlorenen Volt
 print-ws-worst-how = Von allen Gruppen, die zusammen laufen dürfen, während eines davon startet.
 print-ws-worst-amps = Verlorene Volt = Ampere × Ohm, zusammengezählt über jedes Kabel auf dem Weg. Im Betrieb: Ampere wie unter „Spannungsfall“. Beim Start: die Ampere jedes Geräts, wie sie unter „Geräte“ stehen, und von dem, das startet, seine Startampere.
-print-ws-worst-range = Ein Netzanschluss von 120 V soll zwischen { $least } und { $most } bleiben (range A). Das gilt für Versorger. Hier ist es ein Rat.
+print-ws-worst-range = Ein Netzanschluss von 120 V soll zwischen { $least } und { $most } bleiben (Bereich A). Das gilt für Versorger. Hier ist es ein Rat.
 print-ws-worst-running = Im Betrieb
 print-ws-worst-start = Während { $starts } startet
 print-ws-column-beside = Dazu an

@@ -3,7 +3,7 @@
 FIT001 = { $fix ->
     [load] Keine Steckdose nimmt den Stecker von { $about }
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
-    [dead] Woran { $about } passt, gibt dafür nichts her
+    [dead] Wo { $about } hineinpasst, kommt nicht der nötige Strom
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
     [misplaced] { $place } nimmt den Stecker von { $about } nicht auf

@@ -30,7 +30,7 @@ AIR003 = { $fix ->
        *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills without a smell.
       }
     .fix-out = If it runs in there now, get everyone out, let nobody go in to stop it, and call { $call }. Run it only in the open, with { $clear } clear on all sides.
-    .fix-uncover = Stop the engine, and take off any tarp or cover. Move it away from awnings and walls, { $clear } clear on all sides. A roof must be well above it, with no walls.
+    .fix-uncover = Stop the engine, and take off any tarp or cover. Move the generator away from awnings and walls, { $clear } clear on all sides. A roof must be well above it, with no walls.
     .fix-look = Go and look before you start it. Stand it in the open, or under a roof without walls, with { $clear } clear on all sides.
     .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear on all sides. Then put that in the plan.
 

@@ -56,5 +56,5 @@ CORD008 = { $first } makes heat for hours on a cord
         [warm] Fire services say: plug a heater straight into an outlet, never into a cord or strip.
        *[other] Fire services say it of room heaters: never on a cord or strip.
       } Look at: { $about }.
-    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. Look at each plug after a quarter of an hour, and stop if one is hot.
-    .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, nothing else on it. Look at each plug after a quarter of an hour, and stop if one is hot.
+    .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
+    .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.

@@ -95,7 +95,7 @@ SHOCK013 = { $fix ->
   }
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
-        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, it keeps it from tripping; the ground here is { $ground }.
+        [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.

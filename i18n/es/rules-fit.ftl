@@ -3,7 +3,7 @@
 FIT001 = { $fix ->
     [load] Ningún { -receptacle } admite la clavija de { $about }
     [bonding-plug] No queda ninguna toma del generador para su clavija de unión
-    [dead] Aquello donde { $about } podría enchufarse no le da nada
+    [dead] La toma donde entraría { $about } no le da la corriente que necesita
     [part] { $about } no entra donde debería enchufarse
     [loose] { $place } no está enchufado en nada: no hay corriente para { $about }
     [misplaced] { $place } no admite la clavija de { $about }

@@ -3,7 +3,7 @@
 FIT001 = { $fix ->
     [load] Aucune prise n’accepte la fiche de { $about }
     [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
-    [dead] Ce où { $about } pourrait se brancher ne lui donne rien
+    [dead] La prise où { $about } pourrait se brancher ne lui donne pas le courant qu’il faut
     [part] { $about } n’entre pas là où il faudrait le brancher
     [loose] { $place } n’est branché sur rien : pas de courant pour { $about }
     [misplaced] { $place } n’accepte pas la fiche de { $about }

@@ -444,10 +444,7 @@ fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
         said.contains("DANGER: The generator may be closed in or covered"),
         "{said}"
     );
-    assert!(
-        said.contains("DANGER: This may feed a building"),
-        "{said}"
-    );
+    assert!(said.contains("DANGER: This may feed a building"), "{said}");
 }
 
 #[test]

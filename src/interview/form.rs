@@ -4,8 +4,7 @@ use super::value::Value;
 use crate::plan::bounds::{self, Bounds, Refused, Whole};
 use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Runtime, Span, hides};
 use crate::quantity::{
-    Amount, Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume,
-    Wire,
+    Amount, Current, Length, Power, Quantity, QuantityError, Ratio, Temperature, Unit, Volume, Wire,
 };
 use crate::tables::shape::{Plug, Receptacle};
 

@@ -332,10 +332,7 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     let words = said.split_whitespace().collect::<Vec<_>>().join(" ");
     assert!(words.contains("With all of it done no dangers"), "{said}");
     // What is only wished for and has no socket is named.
-    assert!(
-        words.contains("No outlet for Fan every outlet"),
-        "{said}"
-    );
+    assert!(words.contains("No outlet for Fan every outlet"), "{said}");
     assert!(
         said.contains("(1 point)") && said.contains("new.toml"),
         "{said}"

@@ -177,7 +177,7 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
             .unwrap_or_else(|| panic!("{what} in {rows:?}"))
             .clone()
     };
-    let [.., load, mark] = row("Load that was measured at");
+    let [.., load, mark] = row("Load it was measured at");
     assert_eq!((load.as_str(), mark.as_str()), ("25 %", "P"));
     let [.., load, mark] = row("Load at the busiest minute");
     assert_eq!((load.as_str(), mark.as_str()), ("56.4 %", ""));
@@ -196,9 +196,7 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     noise.load = Answer::Unknown;
     plan.generator.noise = Answer::Known(noise);
     let rows = cells(&plan);
-    let load = rows
-        .iter()
-        .find(|row| row[0] == "Load that was measured at");
+    let load = rows.iter().find(|row| row[0] == "Load it was measured at");
     let [.., load, mark] = load.expect("a load");
     assert!(load == "25 %" && mark.starts_with('A'), "{load} {mark}");
     // Two sets: 10 log10(2) = 3.0103 dB more.
@@ -210,7 +208,7 @@ fn noise_at_the_busiest_minute_can_be_worked_out_again() {
     let rows = cells(&plan);
     let sets = rows
         .iter()
-        .find(|row| row[0] == "2 such sets side by side add");
+        .find(|row| row[0] == "2 such generators side by side add");
     assert_eq!(sets.expect("two sets")[2], "3 dBA");
 }
 

@@ -189,6 +189,7 @@ summary-never-more = { $sets }; und { $more } mehr auf der Karte
 summary-together = Alles auf der Liste darf zur selben Zeit laufen.
 summary-no-place = In diesem Plan kein Platz für { $names }.
 
+working = In Arbeit. Strg-C bricht ab, und nichts wird geschrieben.
 print-wrote = Geschrieben nach { $dir }:
 print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein für diesen Plan. Auf jedem steht, welches es ist. Halten Sie sie zusammen.
 print-card-sheets-half = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card sheet".

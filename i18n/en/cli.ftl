@@ -201,6 +201,7 @@ summary-never-more = { $sets }; and { $more } more on the card
 summary-together = Everything on the list can run at the same time.
 summary-no-place = No outlet in this plan for { $names }.
 
+working = Working. Ctrl-C stops it, and nothing is written.
 print-wrote = Written to { $dir }:
 print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each sheet says which one it is. Keep them together.
 print-card-sheets-half = { print-card-sheets } A larger card may need fewer: "--card sheet".

@@ -194,6 +194,7 @@ summary-never-more = { $sets }; y { $more } más en la tarjeta
 summary-together = Todo lo de la lista puede funcionar a la vez.
 summary-no-place = En este plan no hay sitio para { $names }.
 
+working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:
 print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña para este plan. Cada una dice cuál es. Manténgalas juntas.
 print-card-sheets-half = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card sheet".

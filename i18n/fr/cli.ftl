@@ -202,6 +202,7 @@ summary-never-more = { $sets } ; et { $more } de plus sur la carte
 summary-together = Tout ce qui est sur la liste peut fonctionner en même temps.
 summary-no-place = Pas de place dans ce plan pour { $names }.
 
+working = En cours. Ctrl-C arrête tout, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :
 print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
 print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".

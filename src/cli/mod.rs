@@ -12,6 +12,7 @@ mod failure;
 mod may;
 mod mend;
 mod prints;
+mod progress;
 mod reader;
 mod templates;
 mod usage;
@@ -92,14 +93,18 @@ fn dispatch(arguments: &Arguments, reader: &Reader) -> Result<Done, Failure> {
             };
             ask::interview(how, Some(&ask.plan), reader)
         }
-        Some(Command::Demo(arguments)) => demo::run(arguments, reader),
-        Some(Command::Check(arguments)) => check::run(arguments, reader),
-        Some(Command::Print(arguments)) => prints::run(arguments, reader),
-        Some(Command::May(arguments)) => may::run(arguments, reader),
-        Some(Command::Mend(arguments)) => mend::run(arguments, reader),
         Some(Command::Templates(arguments)) => templates::run(arguments, words),
         Some(Command::Explain(arguments)) => explain::run(arguments, words),
         Some(Command::Words(arguments)) => words::run(arguments, words),
+        Some(Command::Demo(arguments)) => progress::during(words, || demo::run(arguments, reader)),
+        Some(Command::Check(arguments)) => {
+            progress::during(words, || check::run(arguments, reader))
+        }
+        Some(Command::Print(arguments)) => {
+            progress::during(words, || prints::run(arguments, reader))
+        }
+        Some(Command::May(arguments)) => progress::during(words, || may::run(arguments, reader)),
+        Some(Command::Mend(arguments)) => progress::during(words, || mend::run(arguments, reader)),
     }
 }
 

@@ -4,7 +4,6 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::Path;
 
-use indicatif::{ProgressBar, ProgressStyle};
 use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
@@ -71,14 +70,10 @@ pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<
     let (report, _) = mend::advised(plan, false);
     let screen = reader.of_plan(plan);
     let sets = reader.sets(plan);
-    let bar = bar(sets.len());
     let mut all = Prints::default();
     for (mark, words) in sets {
-        let set = print::prints(plan, &report, &words, options).map_err(|error| {
-            bar.finish_and_clear();
-            refused(&error, &screen)
-        })?;
-        bar.inc(1);
+        let set = print::prints(plan, &report, &words, options)
+            .map_err(|error| refused(&error, &screen))?;
         // Of several languages the one that takes most.
         all.card_sheets = all.card_sheets.max(set.card_sheets);
         all.files.extend(set.files.into_iter().map(|(name, bytes)| {
@@ -89,27 +84,7 @@ pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<
             (marked.unwrap_or(name), bytes)
         }));
     }
-    bar.finish_and_clear();
     Ok(all)
-}
-
-/// How far the prints are. One set is done before anyone would look, and has no
-/// bar; nor has a screen on which nothing can be drawn over.
-#[allow(clippy::disallowed_methods)] // the shell asks what kind of terminal this is
-fn bar(sets: usize) -> ProgressBar {
-    let long = sets > 1;
-    let dumb = std::env::var_os("TERM").is_some_and(|term| term == "dumb");
-    if !long || dumb {
-        return ProgressBar::hidden();
-    }
-    let bar = ProgressBar::new(u64::try_from(sets).unwrap_or(u64::MAX)).with_style(
-        ProgressStyle::with_template("{bar:30} {pos}/{len}").unwrap_or_else(|_| {
-            // A template of ours that does not parse; the plain one does as well.
-            ProgressStyle::default_bar()
-        }),
-    );
-    bar.tick();
-    bar
 }
 
 /// Letter paper, plain labels with cut marks.

@@ -90,6 +90,7 @@ SHOCK012 = No shock protection along { $about }
 SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
     [plug-alone] A GFCI can cut off the bonding plug
+    [if-any] Do not count on a GFCI at “{ $device }”
     [box] The GFCI at “{ $device }” cannot see a fault
    *[other] The GFCI at “{ $device }” may not see a fault
   }
@@ -97,6 +98,7 @@ SHOCK013 = { $fix ->
         [plug] The bonding plug in “{ $joint }” is behind that GFCI, so fault current comes back through it. It does not trip, while its TEST button works. The ground here is { $ground }.
         [plug-look] We do not know which outlet the bonding plug is in: it may be in “{ $joint }”. Behind that GFCI, it keeps it from tripping. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is behind a GFCI. If that GFCI trips, neutral and ground are apart again, and nobody sees it.
+        [if-any] We do not know if “{ $device }” has a GFCI. Neutral and ground are joined at “{ $joint }” behind it, or may be: then a GFCI does not trip, while its TEST button works. The ground here is { $ground }.
         [box] “{ $joint }” joins neutral to ground behind that GFCI, so fault current comes back through it. It does not trip, while its TEST button works. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip. The ground here is { $ground }.
       }
@@ -105,3 +107,4 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing laboratory’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
+    .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and write it in the plan. Do not rely on them: use a cord with a GFCI built in.

@@ -3,7 +3,7 @@
 //! A load with hours is on in them. A load without hours that must run may be on at any minute,
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
-use crate::plan::{Id, Leg, Load, LoadKind, Plan, Span, Wanted};
+use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
@@ -21,8 +21,9 @@ pub(super) struct Need<'a> {
     pub at: Option<NodeIx>,
     /// Whether the sharing lets it be there. What has no place is not switched on.
     placed: bool,
-    /// Whether it has none only because of what is wrong with the gear.
-    refused: bool,
+    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little.
+    /// Which of the two it is may hang on an answer.
+    by_gear: bool,
 }
 
 /// A time of day, written the same in every language.
@@ -93,11 +94,16 @@ impl Need<'_> {
         self.placed
     }
 
+    /// Whether it has no place, and only because of the gear.
+    pub const fn by_gear(&self) -> bool {
+        self.by_gear
+    }
+
     /// Whether it may be switched on, or may once the gear is put right: what the generator has to give
-    /// is asked for either way. Of what a life depends on and has no place, that is told, and not what to
-    /// leave off beside it.
+    /// is asked for either way. Of what a life is known to depend on and has no place, that is told, and not
+    /// what to leave off beside it; of what nobody knows, both are.
     pub fn asks_the_set(&self) -> bool {
-        self.placed || (self.refused && !self.life())
+        self.placed || (self.by_gear && self.load.kind != Answer::Known(LoadKind::Medical))
     }
 
     /// Running power.
@@ -253,7 +259,9 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                 .map(|placed| &placed.at);
             let is_placed = placed.is_some();
             let mut unplaced = figures.sharing.unplaced.iter();
-            let refused = unplaced.any(|it| it.load == facts.id && it.reason == "refused");
+            let by_gear = unplaced.any(|it| {
+                it.load == facts.id && matches!(it.reason, "refused" | "too-large")
+            });
             Some(Need {
                 load,
                 facts,
@@ -261,7 +269,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                     .or(load.on.as_ref())
                     .and_then(|at| supply.receptacle(at)),
                 placed: is_placed,
-                refused,
+                by_gear,
             })
         })
         .collect()

@@ -144,6 +144,7 @@ impl<'a> Builder<'a> {
             unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
+            may_have_gfci: false,
             protected_at: self.supply.node(parent).protected_at,
         }
     }
@@ -209,6 +210,7 @@ impl<'a> Builder<'a> {
             unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
+            may_have_gfci: false,
             protected_at: None,
         });
     }
@@ -299,7 +301,7 @@ impl<'a> Builder<'a> {
                 outlet.socket_count(),
                 above,
                 legs,
-                outlet.gfci == Answer::Known(true),
+                outlet.gfci,
             );
         }
     }
@@ -437,7 +439,7 @@ impl<'a> Builder<'a> {
         sockets: u8,
         above: NodeIx,
         legs: Legs,
-        gfci: bool,
+        gfci: Answer<bool>,
     ) {
         // A breaker or wiring between does not feed what its box is not fed with.
         let fed = self
@@ -447,7 +449,8 @@ impl<'a> Builder<'a> {
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
         node.continuous = CONTINUOUS;
-        node.gfci = gfci;
+        node.gfci = gfci == Answer::Known(true);
+        node.may_have_gfci = !gfci.is_known();
         if fed {
             node.rating = shape.0.rating();
             node.reason = LimitReason::Receptacle;
@@ -551,6 +554,7 @@ impl<'a> Builder<'a> {
             legs.unwrap_or(self.supply.node(parent).legs),
         );
         node.gfci = cord.gfci == Answer::Known(true);
+        node.may_have_gfci = cord.gfci == Answer::Unknown;
         if legs.is_some() {
             node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
             node.when_cool = node.laid_out.min(lying(cool));
@@ -585,7 +589,7 @@ impl<'a> Builder<'a> {
                 );
             }
             let legs = fed_legs(*end, feed, Leg::A).unwrap_or(feed);
-            self.receptacle(&id, *end, 1, ix, legs, false);
+            self.receptacle(&id, *end, 1, ix, legs, Answer::Known(false));
         }
     }
 

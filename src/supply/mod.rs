@@ -181,6 +181,8 @@ pub struct Node {
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.
     pub gfci: bool,
+    /// Whether it may bring it, for all that anybody knows.
+    pub may_have_gfci: bool,
     /// The lowest **marked** breaker at or above it (of equal ones the nearest), with that
     /// marking. `None` when there is none, or when no marking is known.
     ///

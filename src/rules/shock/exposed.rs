@@ -5,7 +5,6 @@ use crate::report::{Signal, Value};
 use crate::rules::Facts;
 use crate::rules::demand::{Need, camper};
 use crate::supply::{LimitReason, NodeIx, NodeKind};
-use crate::verdict::Protection;
 
 /// Receptacles without protection that works, by who would use them. In the order of the tree.
 #[derive(Debug, Default)]
@@ -18,9 +17,10 @@ pub(super) struct Exposed {
     pub free: Vec<NodeIx>,
 }
 
-/// Those whose protection `counts`.
-pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) -> Exposed {
+/// Those that count.
+pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exposed {
     let needs = facts.needs();
+    // What nothing that may be used carries is plugged in all the same, into what is free.
     let nowhere_else = |at: NodeIx| {
         let NodeKind::Receptacle { shape, .. } = facts.supply.node(at).kind else {
             return false;
@@ -28,23 +28,17 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         if facts.verdicts.no_loads(at).is_none() {
             return false;
         }
-        let unplaced = facts.figures.sharing.unplaced.iter();
-        unplaced
-            .filter(|lost| lost.reason == "refused")
-            .any(|lost| {
-                let need = needs.iter().find(|need| need.facts.id == lost.load);
-                need.is_some_and(|need| {
-                    let plug = need.load.plug.known();
-                    need.load.on.is_none() && plug.is_none_or(|plug| shape.takes(*plug))
-                })
-            })
+        needs.iter().any(|need| {
+            let plug = need.load.plug.known();
+            need.by_gear() && need.load.on.is_none() && plug.is_none_or(|plug| shape.takes(*plug))
+        })
     };
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
         // What must not be used for another reason is told of by that rule.
         let refused = facts.verdicts.refused(at).is_some();
-        if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
+        if node.reason == LimitReason::NotFed || !counts(at) {
             continue;
         }
         // What does not fit is not plugged in, wherever the plan puts it.

@@ -96,7 +96,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// One step milder.
-const fn milder(signal: Signal) -> Signal {
+pub(super) const fn milder(signal: Signal) -> Signal {
     match signal {
         Signal::Danger => Signal::Warning,
         Signal::Warning => Signal::Caution,
@@ -109,7 +109,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         used,
         campers,
         free,
-    } = exposed(facts, |protection| protection == Protection::None);
+    } = exposed(facts, |at| facts.verdicts.protection(at) == Protection::None);
     let (signal, ground) = by_ground(facts);
     for (at, signal, fix) in [
         (used, signal, "protect"),

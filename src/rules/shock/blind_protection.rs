@@ -30,7 +30,6 @@
 //! - Which way the current of a fault takes: common practice, no source.
 
 use super::exposed::{Exposed, by_ground, exposed, ids};
-use super::no_ground_fault_protection::milder;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::Protection;
@@ -112,7 +111,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for of in pairs {
         let (device, joint, known) = of;
         let Exposed {
-            mut used,
+            used,
             campers,
             free,
         } = exposed(facts, |at| pair(facts.verdicts.protection(at)) == Some(of));
@@ -123,8 +122,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             (true, true) => "box",
             (true, false) => "box-look",
         };
-        let only_campers = used.is_empty() && !campers.is_empty();
-        used.extend(campers);
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
         let mut tell = |at: Vec<NodeIx>, signal, fix| {
@@ -132,12 +129,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
             }
         };
-        let nobody = used.is_empty();
-        if only_campers {
-            tell(used, if signal == Signal::Danger { Signal::Warning } else { Signal::Caution }, fix);
-        } else {
-            tell(used, signal, fix);
-        }
+        let nobody = used.is_empty() && campers.is_empty();
+        tell(used, signal, fix);
+        tell(campers, of_campers(signal), fix);
         // What nobody plugs into is no danger; its label says so all the same.
         if nobody && !boxed {
             let mut at = free;
@@ -149,6 +143,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     if_any(facts, signal, &ground, found);
+}
+
+/// A camper's feed: one step milder, and a caution at least.
+const fn of_campers(signal: Signal) -> Signal {
+    match signal {
+        Signal::Danger => Signal::Warning,
+        _ => Signal::Caution,
+    }
 }
 
 /// Receptacles without a known device, of which rule SHOCK001 says to look for one, where it would be blind.
@@ -165,7 +167,7 @@ fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Finding
         let Exposed { used, campers, .. } = exposed(facts, |at| would_be(at) == Some(of));
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let shown = values([("device", id(of.0)), ("joint", id(of.1)), ("ground", ground.clone())]);
-        for (at, signal) in [(used, signal), (campers, milder(signal))] {
+        for (at, signal) in [(used, signal), (campers, of_campers(signal))] {
             if !at.is_empty() {
                 found.add(signal, ids(facts, &at), shown.clone(), "if-any", values([]));
             }

@@ -96,7 +96,7 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// One step milder.
-pub(super) const fn milder(signal: Signal) -> Signal {
+const fn milder(signal: Signal) -> Signal {
     match signal {
         Signal::Danger => Signal::Warning,
         Signal::Warning => Signal::Caution,

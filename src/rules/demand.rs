@@ -7,7 +7,7 @@ use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
+use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 
 /// One thing that plugs in: a load, or one of several alike.
@@ -319,12 +319,9 @@ impl<'a> Facts<'a> {
             .iter()
             .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
                 Some(legs) => legs.all().contains(&leg),
-                // Nobody knows where it goes: on a set with one leg there is one answer only. A set
-                // of which nobody knows how many it has may have that one.
-                None => {
-                    self.supply.node(NodeIx(0)).legs == Legs::One(leg)
-                        || (!self.plan.generator.voltage.is_known() && leg == Leg::A)
-                }
+                // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
+                // outlets are.
+                None => leg == Leg::A || need.load.needs_240(),
             })
             .copied()
             .collect()

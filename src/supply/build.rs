@@ -271,18 +271,19 @@ impl<'a> Builder<'a> {
         let mut breakers: BTreeMap<usize, Option<NodeIx>> = BTreeMap::new();
         for (at, outlet) in outlets.iter().enumerate() {
             let owner = breaker_owner(outlets, at);
+            let group: Vec<&Outlet> = (0..outlets.len())
+                .filter(|other| breaker_owner(outlets, *other) == owner)
+                .map(|other| &outlets[other])
+                .collect();
             let breaker = if let Some(breaker) = breakers.get(&owner) {
                 *breaker
             } else {
-                let group: Vec<&Outlet> = (0..outlets.len())
-                    .filter(|other| breaker_owner(outlets, *other) == owner)
-                    .map(|other| &outlets[other])
-                    .collect();
                 let breaker = self.breaker(&outlets[owner], &group, parent, within);
                 breakers.insert(owner, breaker);
                 breaker
             };
-            let legs = self.outlet_legs(outlet, self.supply.node(parent).legs, within);
+            let leg = leg_of(outlet, &group);
+            let legs = self.outlet_legs(outlet, leg, self.supply.node(parent).legs, within);
             let mut above = breaker.unwrap_or(parent);
             if let Some(holder) = within {
                 above = self.wiring(outlet, above, legs, holder);
@@ -353,7 +354,7 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(parent).legs;
         let legs = group
             .iter()
-            .filter_map(|outlet| fed_legs(outlet.shape, feed, known_leg(outlet)))
+            .filter_map(|outlet| fed_legs(outlet.shape, feed, leg_of(outlet, group).unwrap_or(Leg::A)))
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
         // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
@@ -411,12 +412,13 @@ impl<'a> Builder<'a> {
     fn outlet_legs(
         &mut self,
         outlet: &Outlet,
+        leg: Option<Leg>,
         feed: Legs,
         within: Option<&DistributionBox>,
     ) -> Legs {
         if feed == Legs::Both
             && outlet.shape.0.circuit() == Circuit::OneLeg
-            && !outlet.leg.is_known()
+            && leg.is_none()
         {
             let field = format!("{}.leg", field_of(outlet, within));
             self.assume(
@@ -428,7 +430,7 @@ impl<'a> Builder<'a> {
             );
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
-        fed_legs(outlet.shape, feed, known_leg(outlet)).unwrap_or(feed)
+        fed_legs(outlet.shape, feed, leg.unwrap_or(Leg::A)).unwrap_or(feed)
     }
 
     /// A receptacle and everything that is plugged into it.
@@ -725,8 +727,15 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
     }
 }
 
-fn known_leg(outlet: &Outlet) -> Leg {
-    outlet.leg.or(Leg::A)
+/// The leg of an outlet, which is that of the others behind its breaker where they are on one.
+fn leg_of(outlet: &Outlet, group: &[&Outlet]) -> Option<Leg> {
+    let one_leg = |outlet: &&&Outlet| outlet.shape.0.circuit() == Circuit::OneLeg;
+    let mut known = group.iter().filter_map(|outlet| outlet.leg.known());
+    let first = known.next().copied();
+    let of_group = first.filter(|first| {
+        known.all(|other| other == first) && group.iter().all(|outlet| one_leg(&outlet))
+    });
+    outlet.leg.known().copied().or(of_group)
 }
 
 /// The legs a shape brings when it is fed like this, `leg` being the one a 120 V shape is wired

@@ -6,6 +6,7 @@ assumed-yes = yes
 assumed-no = no
 assumed-none = none
 assumed-leg-a = leg A
+assumed-leg-b = leg B
 assumed-worst-kind = the worst of every kind
 assumed-one-leg = one leg
 

@@ -7,7 +7,7 @@ use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH};
+use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH, leg_taken};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 
 /// One thing that plugs in: a load, or one of several alike.
@@ -321,7 +321,7 @@ impl<'a> Facts<'a> {
                 Some(legs) => legs.all().contains(&leg),
                 // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
                 // outlets are.
-                None => leg == Leg::A || need.load.needs_240(),
+                None => leg == leg_taken(self.plan) || need.load.needs_240(),
             })
             .copied()
             .collect()

@@ -71,6 +71,8 @@ impl Supply {
 
 struct Builder<'a> {
     plan: &'a Plan,
+    /// The leg that an outlet is taken to be on of which nobody knows it.
+    leg: Leg,
     supply: Supply,
     /// Parts connected so far.
     reached: BTreeSet<&'a Id>,
@@ -82,6 +84,7 @@ impl<'a> Builder<'a> {
     fn new(plan: &'a Plan) -> Self {
         Self {
             plan,
+            leg: leg_taken(plan),
             supply: Supply {
                 nodes: Vec::new(),
                 detached: Vec::new(),
@@ -354,7 +357,7 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(parent).legs;
         let legs = group
             .iter()
-            .filter_map(|outlet| fed_legs(outlet.shape, feed, leg_of(outlet, group).unwrap_or(Leg::A)))
+            .filter_map(|outlet| fed_legs(outlet.shape, feed, leg_of(outlet, group).unwrap_or(self.leg)))
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
         // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
@@ -407,8 +410,8 @@ impl<'a> Builder<'a> {
         self.push(node)
     }
 
-    /// The legs of an outlet. A 120 V one on two legs whose leg nobody knows is put on leg A
-    /// with all the others: the least capacity they can have together.
+    /// The legs of an outlet. A 120 V one on two legs whose leg nobody knows is put with all the others
+    /// on one leg: the least capacity they can have together.
     fn outlet_legs(
         &mut self,
         outlet: &Outlet,
@@ -424,13 +427,13 @@ impl<'a> Builder<'a> {
             self.assume(
                 field,
                 Value::Word {
-                    word: "assumed-leg-a",
+                    word: leg_word(self.leg),
                 },
                 "leg",
             );
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
-        fed_legs(outlet.shape, feed, leg.unwrap_or(Leg::A)).unwrap_or(feed)
+        fed_legs(outlet.shape, feed, leg.unwrap_or(self.leg)).unwrap_or(feed)
     }
 
     /// A receptacle and everything that is plugged into it.
@@ -585,12 +588,12 @@ impl<'a> Builder<'a> {
                 self.assume(
                     format!("cord.{id}.leg"),
                     Value::Word {
-                        word: "assumed-leg-a",
+                        word: leg_word(self.leg),
                     },
                     "leg",
                 );
             }
-            let legs = fed_legs(*end, feed, Leg::A).unwrap_or(feed);
+            let legs = fed_legs(*end, feed, self.leg).unwrap_or(feed);
             self.receptacle(&id, *end, 1, ix, legs, Answer::Known(false));
         }
     }
@@ -724,6 +727,29 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
                 at = next;
             }
         }
+    }
+}
+
+/// The leg that outlets are put on of which nobody knows it: where the most is that somebody knows of, since
+/// beside that they have least.
+pub(crate) fn leg_taken(plan: &Plan) -> Leg {
+    let boxes = plan.boxes.iter().flat_map(|holder| &holder.outlets);
+    let outlets = plan.generator.outlets.iter().chain(boxes);
+    let known: Vec<(Leg, Current)> = outlets
+        .filter(|outlet| outlet.shape.0.circuit() == Circuit::OneLeg)
+        .filter_map(|outlet| Some((*outlet.leg.known()?, outlet.shape.0.rating())))
+        .collect();
+    let on = |leg: Leg| -> Current {
+        let on = known.iter().filter(|(known, _)| *known == leg);
+        on.map(|(_, amps)| *amps).sum()
+    };
+    if on(Leg::B) > on(Leg::A) { Leg::B } else { Leg::A }
+}
+
+const fn leg_word(leg: Leg) -> &'static str {
+    match leg {
+        Leg::A => "assumed-leg-a",
+        Leg::B => "assumed-leg-b",
     }
 }
 

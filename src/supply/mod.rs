@@ -12,7 +12,7 @@ mod tests;
 
 pub(crate) use build::{
     COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
-    rated_of_peak, usual_mark,
+    leg_taken, rated_of_peak, usual_mark,
 };
 pub use limit::{Acts, Governing, SetBy};
 

@@ -255,6 +255,28 @@ mod tests {
         }
     }
 
+    /// 12.5 A on leg B and 4.2 A where nobody knows the leg: it may be B as well, and then half of the power is
+    /// all that they have. Told to be on A, all of it is theirs.
+    #[test]
+    fn an_outlet_of_unknown_leg_is_with_those_that_are_known() {
+        let both = |twist: &str| {
+            let twist = format!("breaker = \"30 A\"{twist}");
+            report(&[
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\""),
+                ("breaker = \"30 A\" # twist", twist.as_str()),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("running = \"50 W\"", "running = \"500 W\""),
+            ])
+        };
+        for (twist, watts, found) in [("", 1800, true), ("\nleg = \"A\"", 3600, false)] {
+            let report = both(twist);
+            let reachable = report.figures.usable.reachable_watts;
+            assert_eq!(reachable, crate::quantity::Power::from_milliwatts(watts * 1000), "{twist}");
+            assert_eq!(report.findings.iter().any(|it| it.code == "POWER001"), found, "{twist}");
+        }
+    }
+
     /// What somebody's health depends on is in nobody's turn: the others give way.
     #[test]
     fn what_a_life_depends_on_comes_first() {

@@ -54,6 +54,15 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
+        // 20.4 A on 20 A, behind a cord that carries 15 A if it is coiled: laid out, it is still too much.
+        &[
+            ON_LEFT,
+            ("running = \"50 W\"", "running = \"950 W\""),
+            ("shape = \"5-15R\" # left", "shape = \"5-20R\""),
+            ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+            ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+            ("coiled = false", "coiled = \"unknown\""),
+        ],
         // 12.5 A and 2.9 A on 15 A.
         &[ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")],
         // Nobody said when.

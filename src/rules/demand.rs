@@ -21,8 +21,8 @@ pub(super) struct Need<'a> {
     pub at: Option<NodeIx>,
     /// Whether the sharing lets it be there. What has no place is not switched on.
     placed: bool,
-    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little.
-    /// Which of the two it is may hang on an answer.
+    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little of
+    /// what is only a guess.
     by_gear: bool,
 }
 
@@ -259,8 +259,10 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                 .map(|placed| &placed.at);
             let is_placed = placed.is_some();
             let mut unplaced = figures.sharing.unplaced.iter();
+            let guessed = !load.kind.is_known() || !load.running.is_known();
             let by_gear = unplaced.any(|it| {
-                it.load == facts.id && matches!(it.reason, "refused" | "too-large")
+                it.load == facts.id
+                    && (it.reason == "refused" || it.reason == "too-large" && guessed)
             });
             Some(Need {
                 load,

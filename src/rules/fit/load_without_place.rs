@@ -68,19 +68,19 @@ pub(super) const RULE: Rule = Rule {
 };
 
 /// The best receptacle that a load can use: the one it is said to be on, else the one that
-/// carries most of those that take its plug.
+/// carries most of those that take its plug; one that must not be used only where there is no other.
 fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
     let load = need.load;
+    let may_be_used = |limit: &Limit| {
+        let at = facts.supply.receptacle(&limit.id);
+        at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
+    };
     facts
         .figures
         .limits
         .iter()
-        // Of what gives nothing, or must not be used, other rules tell.
+        // Of what gives nothing other rules tell.
         .filter(|limit| limit.short_amps > Current::ZERO)
-        .filter(|limit| {
-            let at = facts.supply.receptacle(&limit.id);
-            at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
-        })
         .filter(|limit| match &load.on {
             Some(on) => *on == limit.id,
             None => load
@@ -88,7 +88,7 @@ fn best<'a>(facts: &Facts<'a>, need: &Need<'_>) -> Option<&'a Limit> {
                 .known()
                 .is_none_or(|plug| limit.shape.takes(*plug)),
         })
-        .max_by_key(|limit| limit.short_amps)
+        .max_by_key(|limit| (may_be_used(limit), limit.short_amps))
 }
 
 /// What the load asks for and what the best receptacle carries, where that is less.

@@ -63,8 +63,8 @@ pub fn judge(plan: &Plan) -> Report {
     judged(plan, &supply, &Verdicts::of(plan, &supply))
 }
 
-/// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing without what
-/// runs together, orders and turns, and what the rules find that may find a danger or speak of air. Volts,
+/// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing with little work
+/// and without what runs together, orders and turns, and what the rules find that may find a danger or speak of air. Volts,
 /// energy and readings are empty, and all power is taken to reach its outlets.
 #[must_use]
 pub(crate) fn trial(plan: &Plan) -> Report {

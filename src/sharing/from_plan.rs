@@ -34,11 +34,11 @@
 //! of them.
 
 use std::cmp::Reverse;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::budget::Budget;
-use super::model::{Fixed, Load, Model, Row, plugged};
-use super::place::{self, place};
+use super::model::{Fixed, Load, Model, Row, Sums, mask, plugged};
+use super::place::{Placing, place};
 use super::set::LoadSet;
 use super::together::{Alike, Family, conflicts, largest};
 use super::{start, turns};
@@ -51,30 +51,32 @@ use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
 
-/// Steps for each of the other searches, which are a microsecond each.
-const STEPS: u64 = 200_000;
+/// What a cheap answer gets of the work of a whole one: one part of so many.
+const CHEAP: u64 = 32;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
 /// Up to here cords end at the set (common practice, no source, as in rule CORD005).
 pub(crate) const AT_SET: Length = Length::from_millimetres(2_000);
-/// Conflicts of at most so many loads are always found.
-const SMALL: usize = 3;
 
 /// Who plugs in where, what may run together, in what order to start, and whose turn it is.
 ///
 /// `units` are the loads as [`crate::report::loads::units`] gives them. Changes that would help
-/// are not looked for here.
+/// are not looked for here. All of it takes no more work than [`Budget::for_loads`].
 #[must_use]
 pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[LoadUnit]) -> Sharing {
-    let (setting, at, mut sharing) = placed(plan, supply, verdicts, units);
+    let budget = &mut Budget::for_loads(units.len());
+    let setting = Setting::new(plan, supply, verdicts, units);
+    let placing = budget.share(3, 4, |budget| place(&setting.model, budget));
+    let (at, mut sharing) = setting.told(plan, &placing, budget);
     let (model, units) = (&setting.model, setting.units);
     let fixed = model.at(&at);
     let all = plugged(&at);
     let alike = alike(units, &at);
     let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
 
-    let budget = || Budget::steps(STEPS);
-    let mut together = largest(&fixed, &all, &alike, MOST_SETS, &mut budget());
+    let mut together = budget.share(1, 2, |budget| {
+        largest(&fixed, &all, &alike, MOST_SETS, budget)
+    });
     if !together.complete {
         // The one that matters most may not be among those found.
         let first = setting.grow(&fixed, LoadSet::default(), &all);
@@ -105,7 +107,7 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         sharing.start_order = setting.start_steps(&order);
         sharing.start_holds = true;
     }
-    sharing.start = setting.start(&fixed, first, &all);
+    sharing.start = budget.share(1, 2, |budget| setting.start(&fixed, first, &all, budget));
     let mut stop: Vec<usize> = first.iter().collect();
     stop.sort_by_key(|load| (Reverse(model.loads[*load].running), *load));
     sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
@@ -114,14 +116,15 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
         .iter()
         .filter(|load| plan.loads[units[*load].load].may_be(LoadKind::Medical))
         .collect();
-    let (turns, off) = setting.turns(&fixed, &all, &life);
+    let (turns, off) = setting.turns(&fixed, &all, &life, budget);
     sharing.turns = turns.iter().map(ids).collect();
     sharing.off = ids(&off);
     sharing
 }
 
-/// The same without what may run together, the orders and the turns: who is placed where, who is not,
-/// and what may not run together.
+/// The same with little work, and without what may run together, the orders and the turns: who is
+/// placed where, who is not, and what may not run together. For whoever asks about many plans: mostly small
+/// changes find the best placing, and of a search only a short one is left.
 #[must_use]
 pub(crate) fn places(
     plan: &Plan,
@@ -129,49 +132,10 @@ pub(crate) fn places(
     verdicts: &Verdicts<'_>,
     units: &[LoadUnit],
 ) -> Sharing {
-    placed(plan, supply, verdicts, units).2
-}
-
-fn placed<'a>(
-    plan: &'a Plan,
-    supply: &'a Supply,
-    verdicts: &Verdicts<'_>,
-    units: &'a [LoadUnit],
-) -> (Setting<'a>, Vec<Option<usize>>, Sharing) {
-    let considered = units.len().min(LoadSet::CAPACITY);
-    let (units, beyond) = units.split_at(considered);
-    let (setting, whole) = Setting::new(plan, supply, verdicts, units);
-    let model = &setting.model;
-
-    let placing = place(model, &mut Budget::steps(place::STEPS));
-    let at = setting.fill(&placing.at);
-
-    let mut sharing = Sharing {
-        proven: placing.proven && whole && beyond.is_empty(),
-        ..Sharing::default()
-    };
-    for (load, unit) in units.iter().enumerate() {
-        match at[load] {
-            Some(place) => sharing.placed.push(Placed {
-                load: unit.id.clone(),
-                at: supply.node(setting.places[place]).id.clone(),
-            }),
-            None => sharing.unplaced.push(Unplaced {
-                load: unit.id.clone(),
-                reason: setting.reason(plan, load),
-            }),
-        }
-    }
-    sharing.unplaced.extend(beyond.iter().map(|unit| Unplaced {
-        load: unit.id.clone(),
-        reason: "no-room",
-    }));
-
-    let never = never(&model.at(&at), &plugged(&at), &alike(units, &at));
-    let ids = |set: &LoadSet| set.iter().map(|load| units[load].id.clone()).collect();
-    sharing.never = never.sets.iter().map(ids).collect();
-    sharing.families_complete = never.complete;
-    (setting, at, sharing)
+    let budget = &mut Budget::of(Budget::for_loads(units.len()).left() / CHEAP);
+    let setting = Setting::new(plan, supply, verdicts, units);
+    let placing = place(&setting.model, budget);
+    setting.told(plan, &placing, budget).1
 }
 
 /// For each load, the one of its kind at the same place that comes before it.
@@ -184,12 +148,17 @@ fn alike(units: &[LoadUnit], at: &[Option<usize>]) -> Alike {
 }
 
 /// The smallest conflicts: all if they can be had, else those of a few loads.
-fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike) -> Family {
-    let budget = || Budget::steps(STEPS);
-    let mut family = conflicts(fixed, all, alike, usize::MAX, MOST_SETS, &mut budget());
+fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Family {
+    let mut of_size = |size| {
+        budget.share(1, 4, |budget| {
+            conflicts(fixed, all, alike, size, MOST_SETS, budget)
+        })
+    };
+    let mut family = of_size(usize::MAX);
     if !family.complete {
-        family = conflicts(fixed, all, alike, SMALL, MOST_SETS, &mut budget());
-        family.complete = false;
+        let few = [3, 2].into_iter().map(of_size).find(|few| few.complete);
+        // Else those that were found: each of them is one.
+        family.sets = few.map_or(family.sets, |few| few.sets);
     }
     family
         .sets
@@ -220,17 +189,29 @@ struct Setting<'a> {
     settled: Vec<bool>,
     /// For each load that fits somewhere that no load may be plugged into: whether it could run there.
     refused: Vec<Option<bool>>,
+    /// Loads beyond what a model can have.
+    beyond: &'a [LoadUnit],
+    /// Whether all loads and places could be taken in.
+    whole: bool,
 }
 
 impl<'a> Setting<'a> {
-    /// The setting, and whether the whole of it could be taken in.
     #[allow(clippy::too_many_lines)] // one model, written out part by part
     fn new(
         plan: &'a Plan,
         supply: &'a Supply,
         verdicts: &Verdicts<'_>,
         units: &'a [LoadUnit],
-    ) -> (Self, bool) {
+    ) -> Self {
+        let (units, beyond) = units.split_at(units.len().min(LoadSet::CAPACITY));
+        let lengths: BTreeMap<&Id, Length> = (plan.cords.iter())
+            .map(|cord| {
+                (
+                    &cord.id,
+                    cord.length.or(AT_SET + Length::from_millimetres(1)),
+                )
+            })
+            .collect();
         let on = |unit: &LoadUnit| plan.loads[unit.load].on.as_ref();
         let mut places = Vec::new();
         let mut sockets = Vec::new();
@@ -239,7 +220,7 @@ impl<'a> Setting<'a> {
         let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         // Of equals, what comes first is near those who use it.
         let mut receptacles: Vec<_> = supply.receptacles().collect();
-        receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(plan, supply, *ix).min(AMPLE)));
+        receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(&lengths, supply, *ix).min(AMPLE)));
         for (ix, node, _, count) in receptacles {
             let count = u32::from(count);
             let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
@@ -293,10 +274,14 @@ impl<'a> Setting<'a> {
             })
             .collect();
         let out: Vec<Length> = (places.iter())
-            .map(|place| cords(plan, supply, *place))
+            .map(|place| cords(&lengths, supply, *place))
+            .collect();
+        let limits: Vec<(Current, Current)> = (places.iter())
+            .map(|place| supply.limit(*place))
+            .map(|limit| (limit.continuous, limit.short))
             .collect();
         let far: Vec<Vec<usize>> = (units.iter().zip(&fits))
-            .map(|(unit, fits)| far(supply, unit, fits, &places, &out))
+            .map(|(unit, fits)| far(unit, fits, &limits, &out))
             .collect();
         beside_beds(plan, units, &far, &sockets, &mut fits);
         let loads: Vec<Load> = (units.iter().zip(&fits))
@@ -314,13 +299,21 @@ impl<'a> Setting<'a> {
             });
         let costs = costs.collect();
 
+        let no_loads: Vec<(NodeIx, &Id)> = supply
+            .receptacles()
+            .filter(|(ix, ..)| verdicts.no_loads(*ix).is_some())
+            .map(|(ix, node, ..)| (ix, &node.id))
+            .collect();
         let mut setting = Self {
             supply,
+            whole: whole && beyond.is_empty(),
+            beyond,
             units,
             model: Model {
                 loads,
                 sockets,
                 rows: Vec::new(),
+                implied: Vec::new(),
                 moments: Vec::new(),
                 costs,
                 enough: CONTINUOUS.permille(),
@@ -330,12 +323,10 @@ impl<'a> Setting<'a> {
             refused: units
                 .iter()
                 .map(|unit| {
-                    let refused = supply.receptacles().filter(|(ix, node, ..)| {
-                        on(unit).is_none_or(|on| *on == node.id)
-                            && verdicts.no_loads(*ix).is_some()
-                            && fits_at(supply, *ix, unit)
+                    let refused = no_loads.iter().filter(|(ix, id)| {
+                        on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit)
                     });
-                    let runs = refused.map(|(ix, ..)| could_run(supply, ix, unit));
+                    let runs = refused.map(|(ix, _)| could_run(supply, *ix, unit));
                     runs.reduce(|any, other| any || other)
                 })
                 .collect(),
@@ -360,20 +351,62 @@ impl<'a> Setting<'a> {
                 .map(|(load, _)| load)
                 .collect()
         }));
-        (setting, whole)
+        setting
+    }
+
+    /// A placing with a place for what was not served as well, told in ids, with what may not run together.
+    fn told(
+        &self,
+        plan: &Plan,
+        placing: &Placing,
+        budget: &mut Budget,
+    ) -> (Vec<Option<usize>>, Sharing) {
+        let at = self.fill(&placing.at);
+        let mut sharing = Sharing {
+            proven: placing.proven && self.whole,
+            ..Sharing::default()
+        };
+        for (load, unit) in self.units.iter().enumerate() {
+            match at[load] {
+                Some(place) => sharing.placed.push(Placed {
+                    load: unit.id.clone(),
+                    at: self.supply.node(self.places[place]).id.clone(),
+                }),
+                None => sharing.unplaced.push(Unplaced {
+                    load: unit.id.clone(),
+                    reason: self.reason(plan, load),
+                }),
+            }
+        }
+        sharing
+            .unplaced
+            .extend(self.beyond.iter().map(|unit| Unplaced {
+                load: unit.id.clone(),
+                reason: "no-room",
+            }));
+        let never = never(
+            &self.model.at(&at),
+            &plugged(&at),
+            &alike(self.units, &at),
+            budget,
+        );
+        let ids = |set: &LoadSet| set.iter().map(|load| self.units[load].id.clone()).collect();
+        sharing.never = never.sets.iter().map(ids).collect();
+        sharing.families_complete = never.complete;
+        (at, sharing)
     }
 
     /// No more loads at once than there are sockets, where the plan puts more.
     fn one_after_the_other(&mut self, at: NodeIx, sockets: u32) {
-        let plugs =
-            |load: usize, place: usize| i64::from(self.settled[load] && self.places[place] == at);
-        let loads = 0..self.units.len();
-        let places = self.places.len();
+        let here = (0..self.places.len()).filter(|place| self.places[*place] == at);
         self.model.rows.push(Row {
             capacity: i64::from(sockets),
             balanced: false,
-            sums: loads
-                .flat_map(|load| (0..places).map(move |place| plugs(load, place)))
+            places: mask(here),
+            sums: self
+                .settled
+                .iter()
+                .map(|settled| i64::from(*settled))
                 .collect(),
             peaks: Vec::new(),
         });
@@ -398,19 +431,27 @@ impl<'a> Setting<'a> {
             .map(|place| supply.node(*place).legs.all())
             .collect();
         for (ix, node) in supply.nodes.iter().enumerate() {
-            for leg in node.legs.all() {
-                let carries =
-                    |_: usize, place: usize| under[place][ix] && legs[place].contains(leg);
-                let source = matches!(node.kind, NodeKind::Source);
-                self.model.thermal(
-                    supply.room(NodeIx(ix)).millivolt_amps(),
-                    node.continuous.permille(),
-                    !source,
-                    carries,
-                );
-                if source {
-                    self.model
-                        .surge(supply.peak_room().millivolt_amps(), carries);
+            let carries = |leg: Leg| {
+                let (under, legs) = (&under, &legs);
+                move |place: usize| under[place][ix] && legs[place].contains(&leg)
+            };
+            let legs = node.legs.all();
+            let source = matches!(node.kind, NodeKind::Source);
+            for leg in legs {
+                let limit = supply.room(NodeIx(ix)).millivolt_amps();
+                let share = node.continuous.permille();
+                self.model.thermal(limit, share, !source, carries(*leg));
+            }
+            if legs.len() == 2 {
+                self.model.both_legs();
+            }
+            if source {
+                for leg in legs {
+                    let limit = supply.peak_room().millivolt_amps();
+                    self.model.surge(limit, carries(*leg));
+                }
+                if legs.len() == 2 {
+                    self.model.both_legs();
                 }
             }
         }
@@ -419,70 +460,86 @@ impl<'a> Setting<'a> {
 
     /// Whether the load keeps every limit there by itself.
     fn runs_alone(&self, load: usize, place: usize) -> bool {
-        let index = load * self.places.len() + place;
-        self.model
-            .rows
-            .iter()
-            .all(|row| row.sums[index] + row.peaks.get(index).copied().unwrap_or(0) <= row.capacity)
+        let mut rows = self.model.rows.iter().filter(|row| row.has(place));
+        rows.all(|row| row.sums[load] + row.peak(load) <= row.capacity)
     }
 
     /// Gives a place to the loads that have none, without moving those that have one.
     fn fill(&self, served: &[Option<usize>]) -> Vec<Option<usize>> {
-        let mut at = served.to_vec();
-        let mut free: Vec<u32> = self.model.sockets.clone();
-        for place in at.iter().flatten() {
-            free[*place] -= 1;
+        let mut seats = Seats {
+            at: vec![None; served.len()],
+            free: self.model.sockets.clone(),
+            sums: vec![0; self.model.rows.len()],
+            seen: 0,
+        };
+        for (load, place) in served.iter().enumerate() {
+            if let Some(place) = *place {
+                self.put(&mut seats, load, place);
+            }
         }
-        let mut waiting: Vec<usize> = (0..at.len()).filter(|load| at[*load].is_none()).collect();
+        let mut waiting: Vec<usize> = (0..served.len())
+            .filter(|load| served[*load].is_none())
+            .collect();
         waiting.sort_by_key(|load| {
             let of = &self.model.loads[*load];
             (!of.must, Reverse(of.weight), *load)
         });
         let movable: LoadSet = waiting.iter().copied().collect();
         for load in waiting {
-            let mut seen = vec![false; self.places.len()];
-            self.seat(load, &movable, &mut at, &mut free, &mut seen);
+            seats.seen = 0;
+            self.seat(load, &movable, &mut seats);
         }
-        at
+        seats.at
+    }
+
+    fn put(&self, seats: &mut Seats, load: usize, place: usize) {
+        self.take(seats, load);
+        seats.at[load] = Some(place);
+        seats.free[place] -= 1;
+        self.count(seats, load, place, 1);
+    }
+
+    fn take(&self, seats: &mut Seats, load: usize) {
+        if let Some(place) = seats.at[load].take() {
+            seats.free[place] += 1;
+            self.count(seats, load, place, -1);
+        }
+    }
+
+    fn count(&self, seats: &mut Seats, load: usize, place: usize, sign: i64) {
+        for (sum, row) in seats.sums.iter_mut().zip(&self.model.rows) {
+            if row.has(place) {
+                *sum += sign * row.sums[load];
+            }
+        }
     }
 
     /// Seats a waiting load, moving other waiting ones if that makes room: the augmenting path of
     /// bipartite matching, so that as many as possible are seated, and the first of them first.
-    fn seat(
-        &self,
-        load: usize,
-        movable: &LoadSet,
-        at: &mut Vec<Option<usize>>,
-        free: &mut [u32],
-        seen: &mut [bool],
-    ) -> bool {
+    fn seat(&self, load: usize, movable: &LoadSet, seats: &mut Seats) -> bool {
         let mut places: Vec<usize> = self.fits[load]
             .iter()
             .copied()
             .filter(|place| self.settled[load] || self.runs_alone(load, *place))
             .collect();
         places.sort_by_cached_key(|place| {
-            let mut with = at.clone();
-            with[load] = Some(*place);
             let cost = self.model.cost(load, *place);
-            (cost, self.fullness(&with, load, *place))
+            (cost, self.fullness(seats, load, *place))
         });
-        for &place in &places {
-            if free[place] > 0 {
-                free[place] -= 1;
-                at[load] = Some(place);
-                return true;
-            }
+        if let Some(place) = places.iter().find(|place| seats.free[**place] > 0) {
+            self.put(seats, load, *place);
+            return true;
         }
         for &place in &places {
-            if seen[place] {
+            if seats.seen >> place & 1 == 1 {
                 continue;
             }
-            seen[place] = true;
-            let guests: Vec<usize> = movable.iter().filter(|l| at[*l] == Some(place)).collect();
+            seats.seen |= 1 << place;
+            let guests = movable.iter().filter(|l| seats.at[*l] == Some(place));
+            let guests: Vec<usize> = guests.collect();
             for guest in guests {
-                if self.seat(guest, movable, at, free, seen) {
-                    at[load] = Some(place);
+                if self.seat(guest, movable, seats) {
+                    self.put(seats, load, place);
                     return true;
                 }
             }
@@ -490,18 +547,13 @@ impl<'a> Setting<'a> {
         false
     }
 
-    /// How full the fullest row the load is in would be with everything on, in millionths.
-    fn fullness(&self, at: &[Option<usize>], load: usize, place: usize) -> i64 {
-        let index = load * self.places.len() + place;
-        let all = plugged(at);
-        let fixed = self.model.at(at);
-        fixed
-            .rows
-            .iter()
-            .zip(&self.model.rows)
-            .filter(|(_, row)| row.sums[index] > 0)
-            .map(|(row, _)| {
-                narrow(i128::from(row.sum(&all)) * 1_000_000 / i128::from(row.capacity.max(1)))
+    /// How full the fullest row would be with the load there beside all that is plugged in, in millionths.
+    fn fullness(&self, seats: &Seats, load: usize, place: usize) -> i64 {
+        let rows = self.model.rows.iter().zip(&seats.sums);
+        rows.filter(|(row, _)| row.has(place) && row.sums[load] > 0)
+            .map(|(row, sum)| {
+                let full = i128::from(sum + row.sums[load]) * 1_000_000;
+                narrow(full / i128::from(row.capacity.max(1)))
             })
             .max()
             .unwrap_or(0)
@@ -563,7 +615,7 @@ impl<'a> Setting<'a> {
     }
 
     /// Whether the first set and what else could run beside it can be switched on.
-    fn start(&self, fixed: &Fixed, first: LoadSet, all: &LoadSet) -> Start {
+    fn start(&self, fixed: &Fixed, first: LoadSet, all: &LoadSet, budget: &mut Budget) -> Start {
         let anyhow = vec![LoadSet::default(); self.units.len()];
         let loads = self.grow(&fixed.once_started(), first, all);
         let order = start::order(fixed, &loads, &anyhow);
@@ -577,10 +629,11 @@ impl<'a> Setting<'a> {
             None => StartVerdict::NoOrder,
         };
         let reason = order.is_none().then(|| {
-            start::reason(fixed, &loads, &anyhow, |load| {
+            let rank = |load: usize| {
                 let of = &self.model.loads[load];
                 (of.must, Reverse(of.excess()), load)
-            })
+            };
+            start::reason(fixed, &loads, &anyhow, rank, budget)
         });
         Start {
             verdict,
@@ -594,12 +647,18 @@ impl<'a> Setting<'a> {
     /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
     /// what runs all the time need not wait. What a life depends on is in all of them; and then what
     /// is for no turn, because it is too much beside that whenever it is wanted.
-    fn turns(&self, fixed: &Fixed, all: &LoadSet, life: &LoadSet) -> (Vec<LoadSet>, LoadSet) {
-        let fixed = fixed.by_moment(&self.model.moments()).essential(all);
+    fn turns(
+        &self,
+        fixed: &Fixed,
+        all: &LoadSet,
+        life: &LoadSet,
+        budget: &mut Budget,
+    ) -> (Vec<LoadSet>, LoadSet) {
+        let fixed = fixed.by_moment(&self.model.moments(), all).essential(all);
         // Of several that are too much together nobody says who may live.
         let always = self.grow(&fixed, LoadSet::default(), life);
         let others = all.minus(life);
-        let found = turns::fewest(&fixed, &others, &always, &mut Budget::steps(STEPS));
+        let found = turns::fewest(&fixed, &others, &always, budget);
         let alone = |load: &usize| fixed.holds(&LoadSet::default().with(*load));
         let off = found.cannot_run.iter().filter(alone).collect();
         if found.groups.len() <= 1 {
@@ -620,11 +679,26 @@ impl<'a> Setting<'a> {
             let of = &self.model.loads[*load];
             (!of.must, !of.continuous, Reverse(of.weight), *load)
         });
-        order.into_iter().fold(set, |set, load| {
-            let more = set.with(load);
-            if fixed.holds(&more) { more } else { set }
-        })
+        let mut sums = Sums::of(fixed, &set);
+        let mut grown = set;
+        for load in order {
+            if !grown.contains(load) && sums.fit(fixed, load) {
+                sums.add(fixed, load);
+                grown.insert(load);
+            }
+        }
+        grown
     }
+}
+
+/// Where loads are plugged in while more are.
+struct Seats {
+    at: Vec<Option<usize>>,
+    free: Vec<u32>,
+    /// For each row, all that is plugged in, on or not.
+    sums: Vec<i64>,
+    /// Places that were looked at for the load in its turn.
+    seen: u64,
 }
 
 /// One load for the model. Someone's health counts as a must and outweighs all the rest.
@@ -666,23 +740,17 @@ fn beside_beds(
 /// far out on cords as exhaust asks for, else the farthest. None where all are at the set. Only places
 /// that can run it count.
 fn far(
-    supply: &Supply,
     unit: &LoadUnit,
     fitting: &[usize],
-    places: &[NodeIx],
+    limits: &[(Current, Current)],
     out: &[Length],
 ) -> Vec<usize> {
-    let runs = |place: NodeIx| {
-        let limit = supply.limit(place);
-        unit.running_current
-            <= if unit.continuous {
-                limit.continuous
-            } else {
-                limit.short
-            }
+    let runs = |place: usize| {
+        let (continuous, short) = limits[place];
+        unit.running_current <= if unit.continuous { continuous } else { short }
     };
     let mut far: Vec<usize> = (fitting.iter().copied())
-        .filter(|place| out[*place] > Length::ZERO && runs(places[*place]))
+        .filter(|place| out[*place] > Length::ZERO && runs(*place))
         .collect();
     let farthest = far.iter().map(|place| out[*place]).max();
     far.retain(|place| farthest.is_some_and(|farthest| out[*place] >= farthest.min(AMPLE)));
@@ -690,12 +758,11 @@ fn far(
 }
 
 /// How far cords lead away from the set; one of unknown length hardly, and none up to [`AT_SET`].
-fn cords(plan: &Plan, supply: &Supply, place: NodeIx) -> Length {
+fn cords(lengths: &BTreeMap<&Id, Length>, supply: &Supply, place: NodeIx) -> Length {
     let long: Length = supply
         .up(place)
         .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
-        .filter_map(|(_, node)| plan.cords.iter().find(|cord| cord.id == node.id))
-        .map(|cord| cord.length.or(AT_SET + Length::from_millimetres(1)))
+        .filter_map(|(_, node)| lengths.get(&node.id).copied())
         .sum();
     if long > AT_SET { long } else { Length::ZERO }
 }

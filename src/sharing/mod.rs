@@ -5,17 +5,16 @@
 //!
 //! | question | solver | how |
 //! | --- | --- | --- |
-//! | who is served, and where | [`place`](mod@place) | branch and bound, first which, then where; prices where that is not enough |
+//! | who is served, and where | [`place`](mod@place) | small changes, then branch and bound, first which, then where |
 //! | what may run at once, what may not | [`together`] | all largest sets, all smallest conflicts |
 //! | in what order to switch on | [`start`] | from the last place to the first, no search |
 //! | whose turn it is | [`turns`] | the fewest groups, by trying one more each time |
 //!
 //! [`ask`](mod@ask) answers for a few loads at once, before somebody plugs them in.
 //!
-//! All are exact, in whole numbers, and the same on every machine: work is limited in steps
-//! ([`budget`]), never in time, and an answer that the budget cut short says so. Equal answers
-//! are decided by a fixed rule ([`place`](mod@place)); no placing is unique, so compare their worth
-//! and not the places.
+//! All are exact, in whole numbers, and the same on every machine: work is counted ([`budget`]), never
+//! timed, and an answer that the budget cut short says so. No placing is unique, so compare their
+//! worth and not the places.
 
 pub mod ask;
 pub mod budget;

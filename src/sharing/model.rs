@@ -1,7 +1,7 @@
 //! The problem without its origin: loads, places and rows.
 //!
-//! A row is one limit. It has a coefficient for each load at each place, so that a tree of
-//! breakers, the two legs of a 120/240 V supply and whatever comes next are all the same to the
+//! A row is one limit: the places behind it, and what each load adds to it at any of them. So a tree
+//! of breakers, the two legs of a 120/240 V supply and whatever comes next are all the same to the
 //! solvers: more rows. There are two sorts.
 //!
 //! * **Thermal**: with `NC` the running currents of loads of short use and `C` of continuous
@@ -43,14 +43,16 @@ impl Load {
     }
 }
 
-/// One limit.
+/// One limit: of what is plugged in at some places, of each load the same wherever among them it is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Row {
     /// What the sum may come to.
     pub capacity: i64,
     /// Whether this row counts when the greatest use is to be made small.
     pub balanced: bool,
-    /// The coefficient of each load at each place: `load * places + place`.
+    /// The places behind this limit, as bits.
+    pub places: u64,
+    /// What each load adds at any of them.
     pub sums: Vec<i64>,
     /// For a surge row, likewise what is added for the one load that starts. Else empty.
     pub peaks: Vec<i64>,
@@ -63,9 +65,35 @@ impl Row {
         !self.peaks.is_empty()
     }
 
-    /// What is added there for the one load that starts; nothing in a thermal row.
-    fn peak(&self, index: usize) -> i64 {
-        self.peaks.get(index).copied().unwrap_or(0)
+    /// What a load adds for starting; nothing in a thermal row.
+    #[must_use]
+    pub fn peak(&self, load: usize) -> i64 {
+        self.peaks.get(load).copied().unwrap_or(0)
+    }
+
+    /// Whether a place is behind this limit.
+    #[must_use]
+    pub const fn has(&self, place: usize) -> bool {
+        self.places >> place & 1 == 1
+    }
+
+    /// Whether no load takes up a greater share of this row than of the other, anywhere.
+    fn within(&self, other: &Self) -> bool {
+        // A row without room has no shares.
+        if self.capacity <= 0
+            || other.capacity <= 0
+            || (self.balanced && !other.balanced)
+            || self.is_surge() != other.is_surge()
+            || self.places & !other.places != 0
+        {
+            return false;
+        }
+        let no_more = |a: i64, b: i64| {
+            i128::from(a) * i128::from(other.capacity) <= i128::from(b) * i128::from(self.capacity)
+        };
+        (0..self.sums.len()).all(|load| {
+            no_more(self.sums[load], other.sums[load]) && no_more(self.peak(load), other.peak(load))
+        })
     }
 }
 
@@ -78,6 +106,8 @@ pub struct Model {
     pub sockets: Vec<u32>,
     /// The limits.
     pub rows: Vec<Row>,
+    /// Limits that follow from the others, and show sooner that something is too much.
+    pub implied: Vec<Row>,
     /// The sets of loads that are on at the same time at some moment of the day, none within
     /// another. Empty: all at once.
     pub moments: Vec<LoadSet>,
@@ -87,47 +117,6 @@ pub struct Model {
     pub enough: i64,
 }
 
-/// A row with what is asked of it again and again.
-struct Told<'a> {
-    row: &'a Row,
-    /// From the first coefficient that is not nothing to after the last.
-    span: std::ops::Range<usize>,
-}
-
-impl<'a> Told<'a> {
-    fn of(row: &'a Row) -> Self {
-        let counts = |index: &usize| row.sums[*index] != 0 || row.peak(*index) != 0;
-        let end = row.sums.len();
-        let first = (0..end).find(counts).unwrap_or(end);
-        let after = (0..end).rfind(counts).map_or(end, |last| last + 1);
-        Self {
-            row,
-            span: first..after,
-        }
-    }
-
-    /// Whether every load takes up no greater a share of this row than of the other.
-    fn within(&self, other: &Self) -> bool {
-        let (one, two) = (self.row, other.row);
-        // A row without room has no shares.
-        if one.capacity <= 0
-            || two.capacity <= 0
-            || (one.balanced && !two.balanced)
-            || one.is_surge() != two.is_surge()
-            || self.span.start < other.span.start
-            || self.span.end > other.span.end
-        {
-            return false;
-        }
-        let no_more = |a: i64, b: i64| {
-            i128::from(a) * i128::from(two.capacity) <= i128::from(b) * i128::from(one.capacity)
-        };
-        self.span.clone().all(|index| {
-            no_more(one.sums[index], two.sums[index]) && no_more(one.peak(index), two.peak(index))
-        })
-    }
-}
-
 /// Where each load is plugged in.
 pub type Places = [Option<usize>];
 
@@ -135,42 +124,57 @@ impl Model {
     /// The most places a model can have.
     pub const MOST_PLACES: usize = 64;
 
-    /// Adds a thermal row for the loads and places that `carries` says pass this point.
+    /// Adds a thermal row for the places that `carries` says are behind this point.
     pub fn thermal(
         &mut self,
         limit: i64,
         continuous_permille: i64,
         balanced: bool,
-        carries: impl Fn(usize, usize) -> bool,
+        carries: impl Fn(usize) -> bool,
     ) {
-        let sums = self.table(|load, place| {
-            let factor = if self.loads[load].continuous {
+        let factor = |load: &Load| {
+            if load.continuous {
                 1000
             } else {
                 continuous_permille
-            };
-            i64::from(carries(load, place)) * factor * self.loads[load].running
-        });
+            }
+        };
         self.rows.push(Row {
             capacity: continuous_permille * limit,
             balanced,
-            sums,
+            places: self.behind(carries),
+            sums: (self.loads.iter())
+                .map(|load| factor(load) * load.running)
+                .collect(),
             peaks: Vec::new(),
         });
     }
 
     /// Adds a surge row likewise.
-    pub fn surge(&mut self, limit: i64, carries: impl Fn(usize, usize) -> bool) {
-        let sums =
-            self.table(|load, place| i64::from(carries(load, place)) * self.loads[load].running);
-        let peaks =
-            self.table(|load, place| i64::from(carries(load, place)) * self.loads[load].excess());
+    pub fn surge(&mut self, limit: i64, carries: impl Fn(usize) -> bool) {
         self.rows.push(Row {
             capacity: limit,
             balanced: false,
-            sums,
-            peaks,
+            places: self.behind(carries),
+            sums: self.loads.iter().map(|load| load.running).collect(),
+            peaks: self.loads.iter().map(Load::excess).collect(),
         });
+    }
+
+    /// Notes that what keeps the last two rows, of one limit on either leg, asks no more than twice that of
+    /// both together. Of a load on both, which counts in each, that is said of half.
+    pub fn both_legs(&mut self) {
+        if let [.., one, other] = self.rows.as_slice() {
+            let mut both = one.clone();
+            both.capacity += other.capacity;
+            both.places |= other.places;
+            both.balanced = false;
+            self.implied.push(both);
+        }
+    }
+
+    fn behind(&self, carries: impl Fn(usize) -> bool) -> u64 {
+        mask((0..self.sockets.len()).filter(|place| carries(*place)))
     }
 
     /// Leaves out rows that say no more than another: no load takes up a greater share of it
@@ -180,7 +184,7 @@ impl Model {
     /// what keeps the other row keeps this one. The other is no less used, so when it is balanced,
     /// too, the greatest use stays what it was. Of rows that say the same the first stays.
     pub fn tighten(&mut self) {
-        let rows: Vec<Told> = self.rows.iter().map(Told::of).collect();
+        let rows = &self.rows;
         let mut out = vec![false; rows.len()];
         for index in 0..rows.len() {
             out[index] = (0..rows.len()).any(|other| {
@@ -192,13 +196,6 @@ impl Model {
         }
         let mut out = out.into_iter();
         self.rows.retain(|_| !out.next().unwrap_or(false));
-    }
-
-    fn table(&self, value: impl Fn(usize, usize) -> i64) -> Vec<i64> {
-        (0..self.loads.len())
-            .flat_map(|load| (0..self.sockets.len()).map(move |place| (load, place)))
-            .map(|(load, place)| value(load, place))
-            .collect()
     }
 
     /// Sets the moments from sets of loads that are on at once, dropping those within another:
@@ -310,12 +307,13 @@ impl Model {
     /// The rows with every load at its place. A load that is nowhere is in no row.
     #[must_use]
     pub fn at(&self, at: &Places) -> Fixed {
-        let places = self.sockets.len();
-        let pick = |table: &[i64]| -> Vec<i64> {
-            at.iter()
-                .enumerate()
-                .map(|(load, place)| place.map_or(0, |place| table[load * places + place]))
-                .collect()
+        let pick = |row: &Row, table: &[i64]| -> Vec<i64> {
+            let of = at.iter().zip(table);
+            of.map(|(place, value)| match place {
+                Some(place) if row.has(*place) => *value,
+                _ => 0,
+            })
+            .collect()
         };
         Fixed {
             loads: at.len(),
@@ -324,16 +322,28 @@ impl Model {
                 .iter()
                 .map(|row| FixedRow {
                     capacity: row.capacity,
-                    sums: pick(&row.sums),
-                    peaks: if row.is_surge() {
-                        pick(&row.peaks)
-                    } else {
-                        Vec::new()
-                    },
+                    sums: pick(row, &row.sums),
+                    peaks: pick(row, &row.peaks),
                 })
                 .collect(),
         }
     }
+}
+
+/// Places as bits.
+pub(super) fn mask(places: impl IntoIterator<Item = usize>) -> u64 {
+    places.into_iter().fold(0, |mask, place| mask | 1 << place)
+}
+
+/// The places of a mask, rising.
+pub(super) fn bits(mut mask: u64) -> impl Iterator<Item = usize> {
+    std::iter::from_fn(move || {
+        (mask != 0).then(|| {
+            let bit = mask.trailing_zeros() as usize;
+            mask &= mask - 1;
+            bit
+        })
+    })
 }
 
 /// The loads that are plugged in somewhere.
@@ -433,10 +443,11 @@ impl Fixed {
         }
     }
 
-    /// The same rows, each once for every moment with only the loads that are on in it: a set
-    /// that holds there may be wanted on its hours without passing a limit at any moment.
+    /// The same rows, each once for every moment with only the loads that are on in it: a set of these
+    /// that holds there may be wanted on its hours without passing a limit at any moment. Rows that even
+    /// all of them at once keep are left out.
     #[must_use]
-    pub fn by_moment(&self, moments: &[LoadSet]) -> Self {
+    pub fn by_moment(&self, moments: &[LoadSet], among: &LoadSet) -> Self {
         let mask = |table: &[i64], moment: &LoadSet| -> Vec<i64> {
             table
                 .iter()
@@ -444,18 +455,18 @@ impl Fixed {
                 .map(|(load, value)| if moment.contains(load) { *value } else { 0 })
                 .collect()
         };
+        let rows = moments.iter().flat_map(|moment| {
+            let on = among.intersection(moment);
+            let passed = self.rows.iter().filter(move |row| !row.holds(&on));
+            passed.map(|row| FixedRow {
+                capacity: row.capacity,
+                sums: mask(&row.sums, moment),
+                peaks: mask(&row.peaks, moment),
+            })
+        });
         Self {
             loads: self.loads,
-            rows: moments
-                .iter()
-                .flat_map(|moment| {
-                    self.rows.iter().map(|row| FixedRow {
-                        capacity: row.capacity,
-                        sums: mask(&row.sums, moment),
-                        peaks: mask(&row.peaks, moment),
-                    })
-                })
-                .collect(),
+            rows: rows.collect(),
         }
     }
 
@@ -475,5 +486,56 @@ impl Fixed {
             loads: self.loads,
             rows,
         }
+    }
+}
+
+/// What a set that grows and shrinks comes to in each row.
+#[derive(Clone, Debug)]
+pub(super) struct Sums {
+    pub(super) used: Vec<i64>,
+    pub(super) peak: Vec<i64>,
+    /// The peaks before each load that was added, row by row.
+    before: Vec<i64>,
+}
+
+impl Sums {
+    pub(super) fn of(fixed: &Fixed, set: &LoadSet) -> Self {
+        Self {
+            used: fixed.rows.iter().map(|row| row.sum(set)).collect(),
+            peak: fixed.rows.iter().map(|row| row.peak(set)).collect(),
+            before: Vec::new(),
+        }
+    }
+
+    pub(super) fn add(&mut self, fixed: &Fixed, load: usize) {
+        self.before.extend_from_slice(&self.peak);
+        for (r, row) in fixed.rows.iter().enumerate() {
+            self.used[r] += row.sums[load];
+            self.peak[r] = self.peak[r].max(row.peak_of(load));
+        }
+    }
+
+    /// Takes away the load that was added last.
+    pub(super) fn remove(&mut self, fixed: &Fixed, load: usize) {
+        let from = self.before.len() - self.peak.len();
+        self.peak.copy_from_slice(&self.before[from..]);
+        self.before.truncate(from);
+        for (used, row) in self.used.iter_mut().zip(&fixed.rows) {
+            *used -= row.sums[load];
+        }
+    }
+
+    pub(super) fn hold(&self, fixed: &Fixed) -> bool {
+        let sums = self.used.iter().zip(&self.peak);
+        let mut rows = fixed.rows.iter().zip(sums);
+        rows.all(|(row, (used, peak))| used + peak <= row.capacity)
+    }
+
+    /// Whether the set and this load hold.
+    pub(super) fn fit(&self, fixed: &Fixed, load: usize) -> bool {
+        fixed.rows.iter().enumerate().all(|(r, row)| {
+            let peak = self.peak[r].max(row.peak_of(load));
+            self.used[r] + row.sums[load] + peak <= row.capacity
+        })
     }
 }

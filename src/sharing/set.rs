@@ -68,6 +68,12 @@ impl LoadSet {
         Self(std::array::from_fn(|word| self.0[word] & other.0[word]))
     }
 
+    /// The numbers in either.
+    #[must_use]
+    pub fn union(self, other: &Self) -> Self {
+        Self(std::array::from_fn(|word| self.0[word] | other.0[word]))
+    }
+
     /// The numbers of this that are not in the other.
     #[must_use]
     pub fn minus(self, other: &Self) -> Self {

@@ -10,13 +10,14 @@
 //! the last place; so without rules of precedence the best order is the largest of that first,
 //! which is not the same as the largest starting current first.
 
+use super::budget::Budget;
 use super::model::{Fixed, FixedRow};
 use super::set::LoadSet;
 
-/// Whether `load` may come after all others of `set`: nothing left in the set waits for it.
-fn may_be_last(set: &LoadSet, load: usize, after: &[LoadSet]) -> bool {
-    !set.iter()
-        .any(|other| other != load && after[other].contains(load))
+/// The loads of a set that something else of it waits for: none of them may come last.
+fn awaited(set: &LoadSet, after: &[LoadSet]) -> LoadSet {
+    let waited = set.iter().map(|load| after[load].without(load));
+    waited.fold(LoadSet::default(), |all, some| all.union(&some))
 }
 
 /// The order of `set` with the least greatest peak on one surge row, and that peak. `after`
@@ -29,8 +30,8 @@ pub fn least_peak(row: &FixedRow, set: &LoadSet, after: &[LoadSet]) -> Option<(V
     let mut greatest = 0;
     while !left.is_empty() {
         let last = left
+            .minus(&awaited(&left, after))
             .iter()
-            .filter(|load| may_be_last(&left, *load, after))
             .min_by_key(|load| (row.peak_of(*load), usize::MAX - *load))?;
         greatest = greatest.max(row.sum(&left) + row.peak_of(last));
         left.remove(last);
@@ -51,23 +52,27 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
         .filter(|row| !row.peaks.is_empty())
         .collect();
     let mut left = *set;
+    let mut sums: Vec<i64> = rows.iter().map(|row| row.sum(set)).collect();
     let mut order = Vec::new();
     while !left.is_empty() {
         let last = left
+            .minus(&awaited(&left, after))
             .iter()
             .filter(|load| {
-                may_be_last(&left, *load, after)
-                    && rows.iter().all(|row| {
-                        // Only rows the load is in are asked: it starts nothing elsewhere.
-                        (row.sums[*load] == 0 && row.peak_of(*load) == 0)
-                            || row.sum(&left) + row.peak_of(*load) <= row.capacity
-                    })
+                rows.iter().zip(&sums).all(|(row, sum)| {
+                    // Only rows the load is in are asked: it starts nothing elsewhere.
+                    (row.sums[*load] == 0 && row.peak_of(*load) == 0)
+                        || sum + row.peak_of(*load) <= row.capacity
+                })
             })
             .min_by_key(|load| {
                 let peak = rows.iter().map(|row| row.peak_of(*load)).max().unwrap_or(0);
                 (peak, usize::MAX - *load)
             })?;
         left.remove(last);
+        for (sum, row) in sums.iter_mut().zip(&rows) {
+            *sum -= row.sums[last];
+        }
         order.push(last);
     }
     order.reverse();
@@ -76,16 +81,19 @@ pub fn order(fixed: &Fixed, set: &LoadSet, after: &[LoadSet]) -> Option<Vec<usiz
 
 /// When no order of `set` exists: the load that stands in the way. That is one without which
 /// there is an order, the first by `rank` of several; if no one load is enough, the first by
-/// `rank` of all.
+/// `rank` of all. Those that the budget leaves no work for are taken not to be enough.
 pub fn reason<K: Ord>(
     fixed: &Fixed,
     set: &LoadSet,
     after: &[LoadSet],
     mut rank: impl FnMut(usize) -> K,
+    budget: &mut Budget,
 ) -> Option<usize> {
-    let enough = |load: &usize| order(fixed, &set.without(*load), after).is_some();
+    let work = (set.len() * set.len() * 2) as u64;
+    let mut enough =
+        |load: &usize| budget.spend(work) && order(fixed, &set.without(*load), after).is_some();
     set.iter()
-        .filter(enough)
+        .filter(|load| enough(load))
         .min_by_key(|load| rank(*load))
         .or_else(|| set.iter().min_by_key(|load| rank(*load)))
 }

@@ -5,7 +5,7 @@
 //! complement of every largest set), so a complete list of one proves the other complete.
 
 use super::budget::Budget;
-use super::model::{Fixed, FixedRow};
+use super::model::{Fixed, FixedRow, Sums};
 use super::set::LoadSet;
 
 /// A family of sets, sorted, and whether it is all of it.
@@ -89,7 +89,7 @@ pub fn largest(
         most,
         found: Vec::new(),
         open: Vec::new(),
-        sums: Sums::nothing(rows),
+        sums: Sums::of(&fixed, &LoadSet::default()),
     };
     let complete = walk.descend(0, LoadSet::default(), budget);
     let mut sets = walk.found;
@@ -111,48 +111,6 @@ fn weight(fixed: &Fixed, load: usize) -> i64 {
         .unwrap_or(0)
 }
 
-/// What a set that grows and shrinks comes to in each row.
-struct Sums {
-    used: Vec<i64>,
-    peak: Vec<i64>,
-    /// The peaks before each load that was added, row by row.
-    before: Vec<i64>,
-}
-
-impl Sums {
-    fn nothing(rows: usize) -> Self {
-        Self {
-            used: vec![0; rows],
-            peak: vec![0; rows],
-            before: Vec::new(),
-        }
-    }
-
-    fn add(&mut self, fixed: &Fixed, load: usize) {
-        self.before.extend_from_slice(&self.peak);
-        for (r, row) in fixed.rows.iter().enumerate() {
-            self.used[r] += row.sums[load];
-            self.peak[r] = self.peak[r].max(row.peak_of(load));
-        }
-    }
-
-    /// Takes away the load that was added last.
-    fn remove(&mut self, fixed: &Fixed, load: usize) {
-        let from = self.before.len() - self.peak.len();
-        self.peak.copy_from_slice(&self.before[from..]);
-        self.before.truncate(from);
-        for (used, row) in self.used.iter_mut().zip(&fixed.rows) {
-            *used -= row.sums[load];
-        }
-    }
-
-    fn hold(&self, fixed: &Fixed) -> bool {
-        let sums = self.used.iter().zip(&self.peak);
-        let mut rows = fixed.rows.iter().zip(sums);
-        rows.all(|(row, (used, peak))| used + peak <= row.capacity)
-    }
-}
-
 struct Largest<'a> {
     fixed: &'a Fixed,
     order: &'a [usize],
@@ -171,10 +129,10 @@ struct Largest<'a> {
 impl Largest<'_> {
     /// `false` when it had to stop early.
     fn descend(&mut self, step: usize, set: LoadSet, budget: &mut Budget) -> bool {
-        if !budget.step() {
+        let rows = &self.fixed.rows;
+        if !budget.spend((rows.len() * (self.open.len() + 2)) as u64 + 1) {
             return false;
         }
-        let rows = &self.fixed.rows;
         let Sums { used, peak, .. } = &self.sums;
         // A load left out that still fits must be shut out in the end. If it would hold beside
         // everything that can still come, it would hold beside any part of that, and no largest
@@ -206,9 +164,7 @@ impl Largest<'_> {
         {
             return self.descend(step + 1, set, budget);
         }
-        let fits = rows.iter().enumerate().all(|(r, row)| {
-            used[r] + row.sums[load] + peak[r].max(row.peak_of(load)) <= row.capacity
-        });
+        let fits = self.sums.fit(self.fixed, load);
         if fits {
             self.sums.add(self.fixed, load);
             let complete = self.descend(step + 1, set.with(load), budget);
@@ -268,13 +224,9 @@ pub fn conflicts(
                     row.capacity - row.sums[starter] - row.peak_of(starter),
                 ),
             };
-            let mut sums = Sums::nothing(fixed.rows.len());
-            if let Some(starter) = starter {
-                sums.add(&fixed, starter);
-            }
             let mut walk = Covers {
                 fixed: &fixed,
-                sums,
+                sums: Sums::of(&fixed, &set),
                 rest: suffixes(row, &order),
                 row,
                 order,
@@ -317,7 +269,8 @@ impl Covers<'_> {
     /// is met: in that order all its loads but the last still fit, for without the last, which
     /// is one of the least, it holds.
     fn descend(&mut self, step: usize, set: LoadSet, room: i64, budget: &mut Budget) -> bool {
-        if !budget.step() {
+        let rows = self.fixed.rows.len();
+        if !budget.spend(if room < 0 { rows * set.len() } else { rows } as u64 + 1) {
             return false;
         }
         if room < 0 {

@@ -1,7 +1,7 @@
 //! Whose turn it is: the fewest groups such that each load is in one and each group holds.
 
 use super::budget::Budget;
-use super::model::Fixed;
+use super::model::{Fixed, Sums};
 use super::set::LoadSet;
 
 /// A division into turns.
@@ -50,9 +50,10 @@ pub fn in_slots(
         return Ok(turns);
     }
     let others = loads.minus(always);
+    let beside = Sums::of(fixed, always);
     turns.cannot_run = others
         .iter()
-        .filter(|load| !fixed.holds(&always.with(*load)))
+        .filter(|load| !beside.fit(fixed, *load))
         .collect();
     let need = others.minus(&turns.cannot_run);
     if need.is_empty() {
@@ -88,7 +89,7 @@ pub fn in_slots(
             .unwrap_or(0)
     };
     let choices = |load: usize| classes.iter().filter(|c| c.contains(load)).count();
-    order.sort_by_key(|load| (choices(*load), -size(*load), *load));
+    order.sort_by_cached_key(|load| (choices(*load), -size(*load), *load));
 
     // No fewer than the sum of any row needs.
     let mut count = fixed
@@ -101,18 +102,19 @@ pub fn in_slots(
     while count <= slots.len() {
         let mut search = Fill {
             fixed: &fixed,
-            always,
             order: &order,
             slots,
             class: &class,
             count,
             groups: vec![None; slots.len()],
             open: 0,
+            empty: Sums::of(&fixed, always),
+            taken: vec![0; fixed.rows.len()],
             rest: rests(&fixed, &order),
         };
         match search.descend(0, budget) {
             Some(true) => {
-                turns.groups = search.groups.into_iter().flatten().collect();
+                turns.groups = search.groups();
                 turns.at_least = if turns.proven { count } else { turns.at_least };
                 return Ok(turns);
             }
@@ -121,7 +123,7 @@ pub fn in_slots(
                 // Not settled. Fill the slots one load after the other instead, and say so.
                 turns.proven = false;
                 turns.at_least = count;
-                turns.groups = first_fit(&fixed, &order, always, slots);
+                turns.groups = first_fit(&fixed, &order, search.empty, slots);
                 return Ok(turns);
             }
         }
@@ -151,56 +153,63 @@ fn rests(fixed: &Fixed, order: &[usize]) -> Vec<Vec<i64>> {
     rest
 }
 
-fn first_fit(fixed: &Fixed, order: &[usize], always: &LoadSet, slots: &[LoadSet]) -> Vec<LoadSet> {
-    let mut groups = vec![LoadSet::default(); slots.len()];
+fn first_fit(fixed: &Fixed, order: &[usize], empty: Sums, slots: &[LoadSet]) -> Vec<LoadSet> {
+    let mut groups = vec![(LoadSet::default(), empty); slots.len()];
     for load in order {
-        let all = |group: &LoadSet| -> LoadSet { group.iter().chain(always.iter()).collect() };
-        if let Some(slot) = (0..slots.len()).find(|slot| {
-            slots[*slot].contains(*load) && fixed.holds(&all(&groups[*slot]).with(*load))
-        }) {
-            groups[slot].insert(*load);
+        let mut groups = groups.iter_mut().zip(slots);
+        let free = groups.find(|((_, sums), slot)| slot.contains(*load) && sums.fit(fixed, *load));
+        if let Some(((set, sums), _)) = free {
+            set.insert(*load);
+            sums.add(fixed, *load);
         }
     }
-    groups.retain(|group| !group.is_empty());
-    groups
+    let sets = groups.into_iter().map(|(set, _)| set);
+    sets.filter(|set| !set.is_empty()).collect()
 }
 
 struct Fill<'a> {
     fixed: &'a Fixed,
-    always: &'a LoadSet,
     order: &'a [usize],
     slots: &'a [LoadSet],
     class: &'a [usize],
     /// How many slots may be used.
     count: usize,
-    groups: Vec<Option<LoadSet>>,
+    /// What is in each slot that is used, and what that comes to with all that always runs.
+    groups: Vec<Option<(LoadSet, Sums)>>,
     open: usize,
+    /// What always runs comes to by itself.
+    empty: Sums,
+    /// Sum of all groups, by row.
+    taken: Vec<i64>,
     /// Sum of the loads from this step on, by row.
     rest: Vec<Vec<i64>>,
 }
 
 impl Fill<'_> {
+    fn groups(self) -> Vec<LoadSet> {
+        self.groups
+            .into_iter()
+            .flatten()
+            .map(|(set, _)| set)
+            .collect()
+    }
+
     /// `Some(true)` when the rest was fitted in, `Some(false)` when it cannot be, `None` when
     /// the budget ended.
     fn descend(&mut self, step: usize, budget: &mut Budget) -> Option<bool> {
         let Some(&load) = self.order.get(step) else {
             return Some(true);
         };
-        if !budget.step() {
+        let fixed = self.fixed;
+        if !budget.spend((fixed.rows.len() * (self.open + 2) + self.slots.len()) as u64) {
             return None;
         }
         // What is left must fit, in each row, into the room of all the groups there may be:
         // whatever is placed in a group adds at least its sum there.
-        let crowded = self.fixed.rows.iter().enumerate().any(|(r, row)| {
-            let each = row.capacity - row.sum(self.always);
-            let taken: i64 = self
-                .groups
-                .iter()
-                .flatten()
-                .map(|group| row.sum(group))
-                .sum();
+        let crowded = fixed.rows.iter().enumerate().any(|(r, row)| {
+            let each = row.capacity - self.empty.used[r];
             let count = i64::try_from(self.count).unwrap_or(i64::MAX);
-            self.rest[step][r] > each.saturating_mul(count) - taken
+            self.rest[step][r] > each.saturating_mul(count) - self.taken[r]
         });
         if crowded {
             return Some(false);
@@ -210,31 +219,41 @@ impl Fill<'_> {
             if !self.slots[slot].contains(load) {
                 continue;
             }
-            let before = self.groups[slot];
-            let group = if let Some(group) = before {
-                group
-            } else {
-                // Unused slots of one class are interchangeable: renaming them turns any filling
-                // of one into a filling of the other.
-                if self.open == self.count || tried.contains(&self.class[slot]) {
-                    continue;
-                }
-                tried.push(self.class[slot]);
-                LoadSet::default()
-            };
-            let all: LoadSet = group.iter().chain(self.always.iter()).collect();
-            if !self.fixed.holds(&all.with(load)) {
+            let new = self.groups[slot].is_none();
+            // Unused slots of one class are interchangeable: renaming them turns any filling
+            // of one into a filling of the other.
+            if new && (self.open == self.count || tried.contains(&self.class[slot])) {
                 continue;
             }
-            self.groups[slot] = Some(group.with(load));
-            self.open += usize::from(before.is_none());
-            let filled = self.descend(step + 1, budget);
-            if filled != Some(false) {
-                return filled;
+            if new {
+                tried.push(self.class[slot]);
             }
-            self.open -= usize::from(before.is_none());
-            self.groups[slot] = before;
+            let (set, mut sums) = self.groups[slot]
+                .take()
+                .unwrap_or_else(|| (LoadSet::default(), self.empty.clone()));
+            if sums.fit(fixed, load) {
+                sums.add(fixed, load);
+                self.groups[slot] = Some((set.with(load), sums));
+                self.count_in(load, 1);
+                self.open += usize::from(new);
+                let filled = self.descend(step + 1, budget);
+                if filled != Some(false) {
+                    return filled;
+                }
+                self.open -= usize::from(new);
+                self.count_in(load, -1);
+                let (_, back) = self.groups[slot].take()?;
+                sums = back;
+                sums.remove(fixed, load);
+            }
+            self.groups[slot] = (!new).then_some((set, sums));
         }
         Some(false)
+    }
+
+    fn count_in(&mut self, load: usize, sign: i64) {
+        for (taken, row) in self.taken.iter_mut().zip(&self.fixed.rows) {
+            *taken += sign * row.sums[load];
+        }
     }
 }

@@ -55,7 +55,6 @@ fn weights(model: &Model, must: bool) -> impl Iterator<Item = u64> {
 /// The greatest weight; or, with one given, the least use in thousandths that keeps it.
 #[allow(clippy::cast_precision_loss)] // the sums are far below 2^52
 fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Result<f64, Outcome> {
-    let places = model.sockets.len();
     let mut problem = Problem::new(if keep.is_some() {
         OptimizationDirection::Minimize
     } else {
@@ -102,8 +101,9 @@ fn stage(model: &Model, limit: Duration, wishes: u64, keep: Option<f64>) -> Resu
             let mut peaks: Vec<Vec<(Variable, f64)>> = Vec::new();
             let (mut worst, mut highest) = (0, 0);
             for load in moment.iter().filter(|load| *load < model.loads.len()) {
-                let of = |table: &[i64], place: usize| {
-                    table.get(load * places + place).copied().unwrap_or(0)
+                let of = |table: &[i64], place: usize| match table.get(load) {
+                    Some(value) if row.has(place) => *value,
+                    _ => 0,
                 };
                 let mut peak = Vec::new();
                 for (place, x) in &at[load] {

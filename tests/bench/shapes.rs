@@ -125,8 +125,7 @@ pub fn problem(shape: Shape, loads: usize, places: usize, number: u64) -> Model 
     }
     for node in nodes {
         for side in sides {
-            let carries =
-                |_: usize, place: usize| node.places >> place & 1 == 1 && legs[place] & side != 0;
+            let carries = |place: usize| node.places >> place & 1 == 1 && legs[place] & side != 0;
             model.thermal(node.limit, node.permille, node.depth > 0, carries);
             if let Some(surge) = node.surge {
                 model.surge(surge, carries);

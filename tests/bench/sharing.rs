@@ -15,7 +15,7 @@ use std::time::{Duration, Instant};
 
 use tallywatt::sharing::budget::Budget;
 use tallywatt::sharing::model::{Model, plugged};
-use tallywatt::sharing::place::{self, Placing, place};
+use tallywatt::sharing::place::{Placing, place};
 use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, conflicts, largest};
 use tallywatt::sharing::turns;
@@ -33,7 +33,7 @@ use picture::Point;
 use shapes::Shape;
 
 /// For the searches beside the placing, which has its own.
-const STEPS: u64 = 2_000_000;
+const WORK: u64 = 100_000_000;
 const RUNS: usize = 5;
 /// What the general solver gets for each of its two stages.
 const LIMIT: Duration = Duration::from_secs(20);
@@ -106,7 +106,7 @@ fn hard(missed: &mut Vec<String>) {
             let (mut proved, mut near, mut slowest) = (0, 0, Duration::ZERO);
             for number in 0..EACH {
                 let model = shapes::problem(shape, loads, places, number);
-                let (time, placing) = timed(|| place(&model, &mut Budget::steps(place::STEPS)));
+                let (time, placing) = timed(|| place(&model, &mut Budget::for_loads(loads)));
                 slowest = slowest.max(time);
                 proved += u64::from(placing.proven);
                 near += u64::from(!placing.proven && is_near(&placing));
@@ -143,20 +143,21 @@ fn main() -> std::process::ExitCode {
     let mut missed: Vec<String> = Vec::new();
     let mut late: Vec<String> = Vec::new();
     let mut points: Vec<Point> = Vec::new();
-    let mut csv = String::from("case,loads,places,placing_us,steps,general_us,general\n");
+    let mut csv = String::from("case,loads,places,placing_us,work,general_us,general\n");
     let mut typical: Vec<f64> = Vec::new();
     println!(
-        "case loads places   placing  steps proven   general  faster  together     never     turns"
+        "case loads places   placing     work proven   general  faster  together     never     turns"
     );
     for (case, expected) in cases() {
         let mut model = case.model();
         // As is done with a plan's. The general solver gets the same.
         model.tighten();
         let loads = case.loads.len();
-        let (time, (placing, steps)) = least(|| {
-            let mut budget = Budget::steps(place::STEPS);
+        let (time, (placing, work)) = least(|| {
+            let mut budget = Budget::for_loads(loads);
+            let whole = budget.left();
             let placing = place(&model, &mut budget);
-            (placing, place::STEPS - budget.left())
+            (placing, whole - budget.left())
         });
         let want = &expected.plan;
         let want = ((want.must_weight, want.wish_weight), want.use_permille);
@@ -187,7 +188,7 @@ fn main() -> std::process::ExitCode {
         });
         let _ = writeln!(
             csv,
-            "{name},{loads},{},{},{steps},{},{outcome:?}",
+            "{name},{loads},{},{},{work},{},{outcome:?}",
             model.sockets.len(),
             time.as_micros(),
             general_time.as_micros(),
@@ -196,7 +197,7 @@ fn main() -> std::process::ExitCode {
         let at = case.plugged();
         let fixed = model.at(&at);
         let all = plugged(&at);
-        let budget = || Budget::steps(STEPS);
+        let budget = || Budget::of(WORK);
         let (together, _) =
             least(|| largest(&fixed, &all, &Alike::nothing(), MOST_SETS, &mut budget()));
         let (never, _) =
@@ -209,7 +210,7 @@ fn main() -> std::process::ExitCode {
             (None, Outcome::Failed) => "  general: failed",
         };
         println!(
-            "{name:4} {loads:5} {:6} {time:>9.2?} {steps:6} {:6} {general_time:>9.2?} {faster:>6.0}× \
+            "{name:4} {loads:5} {:6} {time:>9.2?} {work:8} {:6} {general_time:>9.2?} {faster:>6.0}× \
              {together:>9.2?} {never:>9.2?} {turn:>9.2?}{note}",
             model.sockets.len(),
             placing.proven,

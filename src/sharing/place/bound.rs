@@ -1,26 +1,50 @@
 //! Bounds on what must still be left out, each with its proof.
 
+use super::super::model::bits;
 use super::super::set::LoadSet;
 use super::search::Search;
 use super::table::Constraint;
 
 /// A loss that cannot be.
-pub(super) const NEVER: u64 = u64::MAX / 4;
+const NEVER: u64 = u64::MAX / 4;
 
 impl Search<'_> {
     /// At least this much weight of undecided loads must be left out; [`NEVER`] when not all that
     /// is to be served can be.
-    ///
-    /// Proof. Call a load confined to a region when all places left to it lie in the region; one
-    /// with no place left is counted on its own instead. What is placed of the confined loads
-    /// adds up, in any one constraint of that region, to no more than the room left there; each
-    /// counts at least its least coefficient. So the loads left out sum, in those least
-    /// coefficients, to at least the shortfall, and the cheapest way of that, allowing parts of a
-    /// load, costs no more than any real way. Loads that are to be served are no choice in it.
-    /// Surge rows are taken with the peak that is certain already: a weaker statement that is
-    /// also true. Regions without a common place have no confined load in common, so their
-    /// losses add; of two bounds on the same loads the greater stands.
     pub(super) fn least_loss(&self, domains: &[u64]) -> u64 {
+        if self.dearest(domains) > self.table.most_cost - self.cost {
+            return NEVER;
+        }
+        let room = self.for_want_of_room(domains);
+        if room >= NEVER {
+            return NEVER;
+        }
+        room.max(self.for_want_of_sockets(domains))
+    }
+
+    /// What all that is to be served and has no place yet costs at least: each its cheapest place.
+    fn dearest(&self, domains: &[u64]) -> i64 {
+        if self.model.costs.is_empty() {
+            return 0;
+        }
+        let served = self.undecided.intersection(&self.committed);
+        let least = |load: usize| self.cheapest(load, domains[load]);
+        served.iter().map(least).sum()
+    }
+
+    pub(super) fn cheapest(&self, load: usize, domain: u64) -> i64 {
+        self.charge(1);
+        let costs = bits(domain).map(|place| self.model.cost(load, place));
+        costs.min().unwrap_or(0)
+    }
+
+    /// Proof. Call a load confined to a constraint when all places left to it are behind it; one
+    /// with no place left is counted on its own instead. What is placed of the confined loads
+    /// adds up, in the constraint, to no more than the room left there. So the loads left out sum to at
+    /// least the shortfall, and the cheapest way of that, allowing parts of a load, costs no more than any
+    /// real way. Loads that are to be served are no choice in it. A surge row is taken with the peak that
+    /// is certain already: a weaker statement that is also true.
+    fn for_want_of_room(&self, domains: &[u64]) -> u64 {
         let mut stranded = 0;
         for load in self.undecided.iter().filter(|load| domains[*load] == 0) {
             if self.committed.contains(load) {
@@ -28,93 +52,75 @@ impl Search<'_> {
             }
             stranded += self.loss[load];
         }
-        let mut losses = vec![0; self.regions.len()];
-        // Smaller regions come first, so what is inside is known before what is round it.
-        for (index, region) in self.regions.iter().enumerate() {
-            let mut worst: u64 = region.inside.iter().map(|inside| losses[*inside]).sum();
-            let mut confined = None;
-            for &c in &region.constraints {
-                let constraint = &self.constraints[c];
-                let room =
-                    constraint.capacity - self.used[c] - self.peak[c].max(self.pledged_peak[c]);
-                // Not even all that is undecided passes it.
-                if self.demand[c] <= room {
-                    continue;
-                }
-                let confined = confined.get_or_insert_with(|| -> LoadSet {
-                    self.undecided
-                        .iter()
-                        .filter(|l| domains[*l] != 0 && domains[*l] & !region.places == 0)
-                        .collect()
-                });
-                worst = worst.max(self.knapsack(constraint, confined, room));
-                if worst >= NEVER {
-                    return NEVER;
-                }
+        let mut worst = 0;
+        self.charge(self.table.constraints.len());
+        for (c, constraint) in self.table.constraints.iter().enumerate() {
+            let room = constraint.capacity - self.used[c] - self.peak[c].max(self.pledged_peak[c]);
+            // Not even all that is undecided passes it.
+            if self.demand[c] > room {
+                worst = worst.max(self.knapsack(constraint, domains, room));
             }
-            losses[index] = worst;
         }
-        // The last region holds all places, so everything is inside it.
-        stranded + losses.last().copied().unwrap_or(0)
+        stranded.saturating_add(worst).min(NEVER)
     }
 
     /// The least loss, parts of a load allowed, that brings the sum down to the room.
-    fn knapsack(&self, constraint: &Constraint, confined: &LoadSet, room: i64) -> u64 {
-        let loads = constraint
-            .loads
-            .iter()
-            .filter(|(load, _)| confined.contains(*load));
-        let sum: i64 = loads.clone().map(|(_, least)| least).sum();
-        let mut short = sum - room;
+    fn knapsack(&self, constraint: &Constraint, domains: &[u64], room: i64) -> u64 {
+        self.charge(constraint.loads.len());
+        let confined = |load: &usize| {
+            let domain = domains[*load];
+            self.undecided.contains(*load) && domain != 0 && domain & !constraint.places == 0
+        };
+        let loads = || constraint.loads.iter().filter(|(load, _)| confined(load));
+        let mut short = loads().map(|(_, sum)| sum).sum::<i64>() - room;
         let mut lost = 0;
-        for &(load, least) in loads {
+        for &(load, sum) in loads() {
             if short <= 0 {
                 return lost;
             }
             if self.committed.contains(load) {
                 continue;
             }
-            if least <= short {
+            if sum <= short {
                 lost += self.loss[load];
             } else {
                 // A part of it, rounded up: losses are whole numbers.
                 let part = u128::from(self.loss[load]) * u128::from(short.unsigned_abs());
-                let part = part.div_ceil(u128::from(least.unsigned_abs()));
+                let part = part.div_ceil(u128::from(sum.unsigned_abs()));
                 lost += u64::try_from(part).unwrap_or(self.loss[load]);
             }
-            short -= least;
+            short -= sum;
         }
         if short > 0 { NEVER } else { lost }
     }
 
-    /// At least this much weight of undecided loads finds no socket, whatever else holds.
-    ///
     /// Proof. A placing of the undecided loads is a matching of them to sockets. The sets of
     /// loads that can be matched are the independent sets of a transversal matroid, in which the
     /// greedy choice, heaviest first, has the greatest weight; an augmenting path says whether
     /// one more can be matched beside those that are.
-    pub(super) fn unmatched(&self, domains: &[u64]) -> u64 {
+    fn for_want_of_sockets(&self, domains: &[u64]) -> u64 {
         let mut matching = Matching {
             domains,
             free: self.sockets.clone(),
             guests: vec![LoadSet::default(); self.sockets.len()],
             seen: 0,
+            work: 0,
         };
         let mut lost = 0;
-        for load in self.undecided.intersection(&self.committed).iter() {
+        let served = self.undecided.intersection(&self.committed);
+        let others = self.heaviest_first.iter().copied();
+        let others =
+            others.filter(|load| self.undecided.contains(*load) && !served.contains(*load));
+        for load in served.iter().chain(others) {
             matching.seen = 0;
             if !matching.seat(load) {
-                return NEVER;
-            }
-        }
-        for &load in &self.heaviest_first {
-            if self.undecided.contains(load) && !self.committed.contains(load) {
-                matching.seen = 0;
-                if !matching.seat(load) {
-                    lost += self.loss[load];
+                if served.contains(load) {
+                    return NEVER;
                 }
+                lost += self.loss[load];
             }
         }
+        self.charge(matching.work);
         lost
     }
 }
@@ -125,23 +131,22 @@ struct Matching<'a> {
     free: Vec<u32>,
     guests: Vec<LoadSet>,
     seen: u64,
+    work: usize,
 }
 
 impl Matching<'_> {
     fn seat(&mut self, load: usize) -> bool {
-        let mut left = self.domains[load];
-        while left != 0 {
-            let place = left.trailing_zeros() as usize;
-            left &= left - 1;
-            if self.free[place] > 0 {
-                self.free[place] -= 1;
-                self.guests[place].insert(load);
-                return true;
-            }
+        self.work += 4;
+        let place = bits(self.domains[load]).find(|place| self.free[*place] > 0);
+        if let Some(place) = place {
+            self.free[place] -= 1;
+            self.guests[place].insert(load);
+            return true;
         }
-        let mut left = self.domains[load] & !self.seen;
-        while left != 0 {
-            let place = left.trailing_zeros() as usize;
+        for place in bits(self.domains[load]) {
+            if self.seen >> place & 1 == 1 {
+                continue;
+            }
             self.seen |= 1 << place;
             for guest in self.guests[place].iter() {
                 if self.seat(guest) {
@@ -150,8 +155,6 @@ impl Matching<'_> {
                     return true;
                 }
             }
-            left &= left - 1;
-            left &= !self.seen;
         }
         false
     }

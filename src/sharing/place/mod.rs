@@ -1,57 +1,32 @@
 //! Placing: which loads are served and where each is plugged in, for the whole day.
 //!
 //! In this order: the greatest weight of musts, then of wishes, then the least cost of places,
-//! then the least greatest use of any balanced row that is more than enough, then the first by a
-//! fixed rule ([`ties`]). The first two are one search for the least weight left out; the others
-//! ask again and again whether the same weight still fits at so much cost, and when every balanced
-//! row is cut down to so many thousandths.
+//! then the least greatest use of any balanced row that is more than enough. The first two are one search
+//! for the least weight left out; the others ask again and again whether the same weight still fits at so
+//! much cost, and when every balanced row is cut down to so many thousandths. Of equals one is given in
+//! which no load by itself could be at a place before its own, or instead of a later one.
 //!
 //! | file | what is there |
 //! | --- | --- |
-//! | [`table`] | the rows at each moment, as one search sees them |
-//! | [`same`] | places that nothing tells apart, taken for one |
+//! | [`draft`] | a good first answer by small changes, and of equals the one that is given |
 //! | [`search`] | the search: which, then where |
-//! | [`parts`] | where, of each part of the tree by itself |
-//! | [`ledger`] | what is taken up and what is open while it goes on |
-//! | [`twins`] | places that differ in name only: one of them is tried |
-//! | [`memory`] | states from which there is no way, each tried once |
+//! | [`table`] | the rows at each moment, as one search sees them |
 //! | [`bound`] | what must be left out for want of room or sockets |
-//! | [`fill`] | how much of the room can be used by loads of these sizes |
-//! | [`prices`] | a bound as good as the linear relaxation's, and what it rules out |
-//! | [`first`] | a good first answer by small changes |
-//! | [`ties`] | of equals, the one that is given |
 //!
-//! Every prune has its proof beside it. Work is counted in steps; a step is one node of a search.
+//! Every prune has its proof beside it. Other ways were measured on the given cases: prices on limits
+//! (the bound of the linear relaxation), exact sums of sizes, a memory of failed states, and asking each
+//! part of the tree by itself. None of them is needed to prove any, and all take longer than they save.
 
 mod bound;
-mod fill;
-mod first;
-mod ledger;
-mod memory;
-mod parts;
-mod prices;
-mod same;
+mod draft;
 mod search;
 mod table;
-mod ties;
-mod twins;
 
 use super::budget::Budget;
 use super::model::{Model, Places};
-use first::Draft;
-use same::Joined;
+use draft::Draft;
 use search::Search;
-use table::Facts;
-
-/// Steps that are enough for every plan known and end within a second on a small computer: one
-/// takes up to 50 µs at 40 loads.
-pub const STEPS: u64 = 20_000;
-/// Of these, for the plain search. Most plans need a tenth of it.
-const PLAIN: u64 = 3000;
-/// Steps for choosing among equals.
-const TIES: u64 = 4_000;
-/// How often a draft is shaken.
-const SHAKES: u32 = 60;
+use table::Alike;
 
 /// What a placing is worth beside the weight it leaves out: its cost, then its greatest use in
 /// thousandths. Less is better.
@@ -74,63 +49,27 @@ pub struct Placing {
     pub weights_at_most: (u64, u64),
     /// No placing of that weight and cost has less use than this.
     pub use_at_least: i64,
-    /// Whether no placing of that worth comes before it. Asked only of a proven one.
-    pub first: bool,
 }
 
-/// Finds the best placing, within a budget.
-///
-/// Small changes give a first answer, and the plain search with most plans only has to show that
-/// there is no better. What it leaves open gets more changes and the search with prices, which costs
-/// more for each step and takes fewer.
+/// Finds the best placing, within a budget: small changes give a first answer, and for most plans the
+/// search only has to show that there is no better.
 #[must_use]
 pub fn place(model: &Model, budget: &mut Budget) -> Placing {
-    let mut plain = budget.part(PLAIN);
-    let placing = place_within(model, &mut plain, budget);
-    budget.put_back(&plain);
-    placing
-}
-
-/// The same, with a budget of its own for the plain search.
-#[must_use]
-pub fn place_within(model: &Model, plain: &mut Budget, budget: &mut Budget) -> Placing {
     let tariff = Tariff::of(model);
-    let joined = Joined::new(model);
-    let facts = Facts::of(&joined.model);
-    let mut open = Open::new(&facts, &tariff);
-    open.mend();
-    open.serve(plain, Effort::Plain);
-    open.mend();
-    open.better(plain, Effort::Plain, &[1]);
+    let mut open = Open::new(model, &tariff, budget);
+    let alike = Alike::of(model, budget);
     if !open.settled() {
-        open.shake();
-        open.serve(budget, Effort::Priced);
-        open.better(budget, Effort::Priced, &[8, 2, 1]);
+        open.serve(&alike, budget);
+        open.least_cost(budget);
+        open.lower(0, &alike, budget);
+        open.lower(1, &alike, budget);
     }
-    let mut placing = open.placing();
-    placing.at = joined.apart(&placing.at);
-    if placing.proven {
-        let mut budget = Budget::steps(TIES);
-        let worth = (open.loss, open.worth);
-        let (at, first) = ties::first(model, &tariff, &placing.at, worth, &mut budget);
-        placing.at = at;
-        placing.first = first;
-    }
-    placing
-}
-
-/// How hard a search tries at each step.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Effort {
-    /// With the bounds that cost little.
-    Plain,
-    /// With prices, and with what room can be used.
-    Priced,
+    open.placing(&alike, budget)
 }
 
 /// What is known so far: the best placing, and how good any can be.
 struct Open<'a> {
-    facts: &'a Facts<'a>,
+    model: &'a Model,
     tariff: &'a Tariff,
     total: u64,
     draft: Draft<'a>,
@@ -144,68 +83,53 @@ struct Open<'a> {
 }
 
 impl<'a> Open<'a> {
-    fn new(facts: &'a Facts<'a>, tariff: &'a Tariff) -> Self {
-        let total = tariff.loss.iter().sum();
-        Self {
-            facts,
+    fn new(model: &'a Model, tariff: &'a Tariff, budget: &mut Budget) -> Self {
+        let mut open = Self {
+            model,
             tariff,
-            total,
-            draft: Draft::new(facts.model, tariff),
-            loss: total,
+            total: tariff.loss.iter().sum(),
+            draft: Draft::new(model, tariff),
+            loss: u64::MAX,
             least_loss: 0,
-            worth: [0, facts.model.enough],
-            least: [0, facts.model.enough],
-        }
+            worth: [0, 0],
+            least: [0, model.enough],
+        };
+        budget.share(1, 4, |budget| open.mend(budget));
+        open
     }
 
     fn settled(&self) -> bool {
         self.loss == self.least_loss && self.worth == self.least
     }
 
-    /// Takes a placing that is better.
-    fn take(&mut self, at: &[Option<usize>]) {
-        self.draft.set(at);
-        self.note();
-    }
-
-    fn note(&mut self) {
+    /// Makes the placing better by small changes.
+    fn mend(&mut self, budget: &mut Budget) {
+        self.draft.mend(budget);
         let (loss, worth) = self.draft.worth();
         if loss < self.loss {
             self.least[0] = 0;
         }
         if loss < self.loss || worth[0] < self.worth[0] {
-            self.least[1] = self.facts.model.enough;
+            self.least[1] = self.model.enough;
         }
         (self.loss, self.worth) = (loss, worth);
     }
 
-    /// Makes the placing better by small changes.
-    fn mend(&mut self) {
-        self.draft.mend();
-        self.note();
-    }
-
-    /// A good placing by small changes.
-    fn shake(&mut self) {
-        self.draft.mend();
-        let least = if self.loss == self.least_loss {
-            self.least
-        } else {
-            [0, 0]
-        };
-        self.draft.shake(SHAKES, (self.least_loss, least));
-        self.note();
+    /// Takes a placing that is better.
+    fn take(&mut self, at: &Places, budget: &mut Budget) {
+        self.draft.set(at);
+        self.mend(budget);
     }
 
     /// Looks for a placing that loses less, until there is none.
-    fn serve(&mut self, budget: &mut Budget, effort: Effort) {
+    fn serve(&mut self, alike: &Alike, budget: &mut Budget) {
         if self.loss == self.least_loss {
             return;
         }
-        let mut search = Search::new(self.facts, self.tariff, ALL, self.loss, effort);
-        let complete = search.run(budget, false);
+        let mut search = Search::new(self.model, self.tariff, alike, ALL, self.loss, false);
+        let complete = search.run(budget);
         if let Some(at) = search.best.take() {
-            self.take(&at);
+            self.take(&at, budget);
         }
         let bound = if complete {
             self.loss
@@ -215,121 +139,93 @@ impl<'a> Open<'a> {
         self.least_loss = self.least_loss.max(bound.min(self.loss));
     }
 
-    /// What no placing of this loss costs less than.
+    /// Finds what no placing of this loss costs less than.
     ///
     /// Proof. What weighs more than may be left out is at its cheapest places, or costs as much
     /// more as the next cheapest do; and what is at its cheapest places fits there with the rest
     /// away. So leaving that out of the cheapest places, at the loss of what it costs more
     /// elsewhere, loses no less than the least that can be.
-    fn least_cost(&self, budget: &mut Budget) -> i64 {
-        let model = self.facts.model;
-        let mut near = model.clone();
+    fn least_cost(&mut self, budget: &mut Budget) {
+        if self.loss > self.least_loss || self.worth[0] == self.least[0] {
+            return;
+        }
+        let mut near = self.model.clone();
         near.costs.clear();
-        let mut cost = 0;
+        let mut least = 0;
         let mut more = vec![0; near.loads.len()];
         for (index, load) in near.loads.iter_mut().enumerate() {
             let places = std::mem::take(&mut load.allowed);
             if self.tariff.loss[index] <= self.loss {
                 continue;
             }
-            let cost_at = |place: &usize| model.cost(index, *place);
-            let least = places.iter().map(cost_at).min().unwrap_or(0);
-            cost += least;
-            let others = places.iter().map(cost_at).filter(|cost| *cost > least);
+            let cost = |place: &usize| self.model.cost(index, *place);
+            let cheapest = places.iter().map(cost).min().unwrap_or(0);
+            least += cheapest;
+            let others = places.iter().map(cost).filter(|cost| *cost > cheapest);
             if let Some(next) = others.min() {
-                more[index] = (next - least).unsigned_abs();
+                more[index] = (next - cheapest).unsigned_abs();
                 load.allowed = places;
-                load.allowed.retain(|place| cost_at(place) == least);
+                load.allowed.retain(|place| cost(place) == cheapest);
             }
         }
         let tariff = Tariff {
             loss: more,
             wishes: 0,
         };
-        let facts = Facts::of(&near);
-        let mut search = Search::new(&facts, &tariff, ALL, u64::MAX / 8, Effort::Plain);
-        let mut slice = budget.part(budget.left() / 4);
-        let found = search.run(&mut slice, false);
-        budget.put_back(&slice);
-        let lost = if found {
+        let alike = Alike::of(&near, budget);
+        let mut search = Search::new(&near, &tariff, &alike, ALL, u64::MAX / 8, false);
+        let lost = if budget.share(1, 4, |budget| search.run(budget)) {
             search.allowance
         } else {
             search.root_loss
         };
-        cost + i64::try_from(lost).unwrap_or(0)
-    }
-
-    /// Lowers the cost of a placing of the least loss, then the greatest use of one of the least
-    /// cost.
-    fn better(&mut self, budget: &mut Budget, effort: Effort, parts: &[u64]) {
-        if self.worth[0] > self.least[0] {
-            self.least[0] = self.least[0].max(self.least_cost(budget));
-        }
-        self.lower(0, budget, effort, parts);
-        self.lower(1, budget, effort, parts);
+        self.least[0] = least + i64::try_from(lost).unwrap_or(0);
     }
 
     /// Lowers the cost or the greatest use of a placing that is as good as any by what goes before.
     ///
     /// Whether the same weight fits within so many thousandths is monotone in them: a row cut
-    /// down further admits no set that it did not admit before. So it is with the cost. Small changes mostly find the
-    /// least use at once, so the first question is whether one thousandth less will do; what
+    /// down further admits no set that it did not admit before. So it is with the cost. Small changes
+    /// mostly find the least at once, so the first question is whether one less will do; what
     /// will is asked in longer and longer steps, up to half the range, and after a no it is
-    /// halved. Each question gets a part of the budget; one that this leaves open is put aside,
-    /// and what is left of the range gets a larger part.
-    fn lower(&mut self, what: usize, budget: &mut Budget, effort: Effort, parts: &[u64]) {
-        for part in parts {
-            // An open question is taken for a no, and in a second round for a yes.
-            for open_is_no in [true, false] {
-                let (mut low, mut high) = (self.least[what], self.worth[what]);
-                let mut less = 1;
-                while low < high
-                    && self.loss == self.least_loss
-                    && self.worth[..what] == self.least[..what]
-                {
-                    let asked = (high - less).max(low.midpoint(high));
-                    let mut cut = ALL;
-                    cut[..what].copy_from_slice(&self.worth[..what]);
-                    cut[what] = asked;
-                    let allowance = self.loss + 1;
-                    let mut search = Search::new(self.facts, self.tariff, cut, allowance, effort);
-                    let slice = budget.left() / part;
-                    let mut slice = budget.part(slice);
-                    let settled = search.run(&mut slice, true);
-                    budget.put_back(&slice);
-                    if let Some(at) = search.best.take() {
-                        self.take(&at);
-                        self.mend();
-                        high = self.worth[what].min(high);
-                        less *= 2;
-                    } else if settled {
-                        self.least[what] = asked + 1;
-                        low = self.least[what];
-                        less = high - low;
-                    } else if open_is_no {
-                        low = asked + 1;
-                        less = high - low;
-                    } else {
-                        high = asked;
-                        less *= 2;
-                    }
-                }
-                if self.worth[what] == self.least[what] || budget.spent() {
-                    return;
-                }
+    /// halved.
+    fn lower(&mut self, what: usize, alike: &Alike, budget: &mut Budget) {
+        let mut less = 1;
+        while self.loss == self.least_loss
+            && self.worth[..what] == self.least[..what]
+            && self.least[what] < self.worth[what]
+        {
+            let (low, high) = (self.least[what], self.worth[what]);
+            let asked = (high - less).max(low.midpoint(high));
+            let mut cut = ALL;
+            cut[..what].copy_from_slice(&self.worth[..what]);
+            cut[what] = asked;
+            let mut search = Search::new(self.model, self.tariff, alike, cut, self.loss + 1, true);
+            let settled = search.run(budget);
+            if let Some(at) = search.best.take() {
+                self.take(&at, budget);
+                less *= 2;
+            } else if settled {
+                self.least[what] = asked + 1;
+                less = high - asked - 1;
+            } else {
+                return;
             }
         }
     }
 
-    fn placing(&self) -> Placing {
+    fn placing(mut self, alike: &Alike, budget: &mut Budget) -> Placing {
+        let proven = self.settled();
+        self.draft.press(budget);
+        let mut at = self.draft.at().to_vec();
+        alike.order(&mut at);
         Placing {
-            at: self.draft.at().to_vec(),
+            at,
             weights: self.tariff.split(self.total - self.loss),
             use_permille: self.worth[1],
-            proven: self.settled(),
+            proven,
             weights_at_most: self.tariff.split(self.total - self.least_loss),
             use_at_least: self.least[1],
-            first: false,
         }
     }
 }

@@ -1,240 +1,122 @@
 //! The search itself: depth first, in two layers.
 //!
 //! First it decides **which** loads are served, the worthiest for their size first; what a load
-//! adds at every place it may go to is counted from then on. **Where** they go is asked of the tree,
-//! part by part (`parts.rs`), for what was decided so far: what has no places is given up at once.
-//! Where that is no tree, or too large a question, it looks when all is decided: the load with the
-//! fewest places left, the emptiest place first.
+//! adds at every place it may go to is counted from then on. When that is settled it looks **where**
+//! they go: what has one place left, then the largest, at the emptiest place first.
 //!
-//! Each prune has its proof beside it: `least_loss` and `unmatched` (in `bound.rs`), `cramped` (in
-//! `fill.rs`), `price` (in `prices.rs`), the memory of failed states, places that are twins, and
-//! here the allowance and loads that are alike.
+//! Each prune has its proof beside it: the bounds in `bound.rs`, and here the allowance and loads that
+//! are alike.
 
-use std::cell::OnceCell;
-use std::collections::HashSet;
+use std::cell::Cell;
 
 use super::super::budget::Budget;
-use super::super::model::Model;
+use super::super::model::{Model, bits};
 use super::super::set::LoadSet;
-use super::fill::{Measure, measures};
-use super::parts::Parts;
-use super::prices::Prices;
-use super::table::{Constraint, Facts, Region, Table, Touch, Touches, bits, regions};
-use super::twins::Twins;
-use super::{Effort, Tariff, Worth};
-
-/// Rounds of looking for prices at the start, and at each node after.
-const ROOT_ROUNDS: u32 = 200;
-const NODE_ROUNDS: u32 = 2;
-
-/// What came of a question with one load held somewhere.
-pub(super) enum Answer {
-    /// With this placing.
-    Yes(Vec<Option<usize>>),
-    /// There is none.
-    No,
-    /// The budget ended first.
-    Open,
-}
+use super::table::{Alike, Table, Touch, share};
+use super::{Tariff, Worth};
 
 pub(super) struct Search<'a> {
     pub(super) model: &'a Model,
-    pub(super) facts: &'a Facts<'a>,
+    pub(super) table: Table,
     pub(super) loss: &'a [u64],
-    pub(super) constraints: Vec<Constraint>,
-    /// For each mask of places that some constraint has, the constraints with it, and the masks
-    /// directly inside it that share no place with each other.
-    pub(super) regions: Vec<Region>,
-    pub(super) touches: Touches,
-    /// A load's size: its greatest share of any row, for choosing among equals.
-    pub(super) size: Vec<i64>,
-    /// Its weight for that size.
-    pub(super) value: Vec<u128>,
+    /// Its weight for its size.
+    value: Vec<u128>,
+    alike: &'a Alike,
+    pub(super) heaviest_first: Vec<usize>,
+    /// For each constraint, sum and greatest peak of what has its place.
     pub(super) used: Vec<i64>,
     pub(super) peak: Vec<i64>,
-    pub(super) sockets: Vec<u32>,
-    pub(super) heaviest_first: Vec<usize>,
-    pub(super) undecided: LoadSet,
-    /// The greatest sum that the undecided loads can still add to each constraint.
-    pub(super) demand: Vec<i64>,
-    /// For each load, the most it can add to each constraint wherever it goes.
-    pub(super) demands: Vec<Vec<(usize, i64)>>,
-    /// For each load, what it adds to constraints wherever it goes.
-    pub(super) pledges: Vec<Vec<Touch>>,
-    /// Loads that are to be served, among them all that must be.
-    pub(super) committed: LoadSet,
-    /// Sum and greatest peak pledged by loads that are to be served and have no place yet.
-    pub(super) pledged: Vec<i64>,
+    /// The same of what is to be served and comes there wherever it goes.
+    pledged: Vec<i64>,
     pub(super) pledged_peak: Vec<i64>,
-    pub(super) at: Vec<Option<usize>>,
+    /// The greatest sum that the undecided loads can still add.
+    pub(super) demand: Vec<i64>,
+    /// What is free at each place.
+    pub(super) sockets: Vec<u32>,
+    /// What all that has its place costs.
+    pub(super) cost: i64,
+    at: Vec<Option<usize>>,
+    /// Loads whose place is still to be found, unless they are left out.
+    pub(super) undecided: LoadSet,
+    /// Loads that are to be served.
+    pub(super) committed: LoadSet,
+    /// Work done and not yet taken from the budget.
+    work: Cell<u64>,
+    /// The best placing so far.
     pub(super) best: Option<Vec<Option<usize>>>,
     /// Only placings that lose less than this are wanted.
     pub(super) allowance: u64,
+    /// No placing loses less than this.
     pub(super) root_loss: u64,
-    pub(super) memory: HashSet<(LoadSet, Box<[i64]>)>,
-    pub(super) memory_words: usize,
-    pub(super) first_only: bool,
-    /// Loss of the loads that were left out for good.
-    pub(super) settled_loss: u64,
-    pub(super) prices: Prices,
-    pub(super) moments: &'a [LoadSet],
-    pub(super) measures: Vec<Measure>,
-    /// For each load, the one before it that is alike in everything.
-    pub(super) alike: &'a [Option<usize>],
-    /// For each load, the places it may be plugged in at no more than the whole cost.
-    pub(super) allowed: Vec<u64>,
-    pub(super) twins: OnceCell<Twins>,
-    pub(super) parts: OnceCell<Option<Parts>>,
+    first_only: bool,
 }
 
 impl<'a> Search<'a> {
     /// A search for a placing that loses less than the allowance, costs no more than this, and
-    /// has every balanced row cut down to so many thousandths.
+    /// has every balanced row cut down to so many thousandths: the best, or any.
     pub(super) fn new(
-        facts: &'a Facts<'a>,
+        model: &'a Model,
         tariff: &'a Tariff,
+        alike: &'a Alike,
         cut: Worth,
         allowance: u64,
-        effort: Effort,
+        first_only: bool,
     ) -> Self {
-        let model = facts.model;
         let loads = model.loads.len();
-        let table = Table::new(facts, &tariff.loss, cut);
+        let table = Table::new(model, &tariff.loss, cut);
         let count = table.constraints.len();
-        let prices = Prices::new(
-            &table,
-            model.sockets.len(),
-            tariff.loss.iter().sum(),
-            effort == Effort::Priced,
-        );
-        let measures = if effort == Effort::Priced {
-            measures(model, &tariff.loss, &table.constraints)
-        } else {
-            Vec::new()
+        let value = |(loss, size): (&u64, &i64)| {
+            u128::from(*loss) * 1_000_000 / u128::from(size.unsigned_abs().max(1))
         };
         let mut heaviest_first: Vec<usize> = (0..loads).collect();
         heaviest_first.sort_by_key(|load| (std::cmp::Reverse(tariff.loss[*load]), *load));
         let mut search = Self {
             model,
-            facts,
             loss: &tariff.loss,
-            regions: regions(&table.constraints, model.sockets.len()),
+            value: tariff.loss.iter().zip(&table.size).map(value).collect(),
+            table,
+            alike,
+            heaviest_first,
             used: vec![0; count],
             peak: vec![0; count],
-            demand: vec![0; count],
-            demands: table.demands,
-            pledges: table.pledges,
-            committed: LoadSet::default(),
             pledged: vec![0; count],
             pledged_peak: vec![0; count],
-            constraints: table.constraints,
-            touches: table.touches,
-            value: tariff
-                .loss
-                .iter()
-                .zip(&table.size)
-                .map(|(loss, size)| {
-                    u128::from(*loss) * 1_000_000 / u128::from(size.unsigned_abs().max(1))
-                })
-                .collect(),
-            size: table.size,
+            demand: vec![0; count],
             sockets: model.sockets.clone(),
-            heaviest_first,
-            undecided: LoadSet::below(loads),
+            cost: 0,
             at: vec![None; loads],
+            undecided: LoadSet::below(loads),
+            committed: LoadSet::default(),
+            work: Cell::new(0),
             best: None,
             allowance,
             root_loss: 0,
-            memory: HashSet::new(),
-            memory_words: 0,
-            first_only: false,
-            settled_loss: 0,
-            prices,
-            moments: &facts.moments,
-            measures,
-            alike: &facts.alike,
-            allowed: (0..loads)
-                .map(|load| {
-                    let open = bits(facts.allowed[load]);
-                    let within = open.filter(|place| model.cost(load, *place) <= cut[0]);
-                    within.fold(0, |mask, place| mask | 1 << place)
-                })
-                .collect(),
-            twins: OnceCell::new(),
-            parts: OnceCell::new(),
+            first_only,
         };
         for load in 0..loads {
             search.count_demand(load, 1);
         }
+        let looks: usize = search
+            .table
+            .constraints
+            .iter()
+            .map(|it| it.loads.len())
+            .sum();
+        search.charge(looks + model.rows.len() * model.moments().len());
         search
     }
 
+    /// Counts that so many loads were looked at.
+    pub(super) fn charge(&self, work: usize) {
+        let work = u64::try_from(work).unwrap_or(u64::MAX);
+        self.work.set(self.work.get().saturating_add(work));
+    }
+
     /// Searches. `true` when the answer is final: nothing loses less than `allowance` now says.
-    pub(super) fn run(&mut self, budget: &mut Budget, first_only: bool) -> bool {
-        self.first_only = first_only;
-        let mut domains = self.open();
-        let plain = self
-            .least_loss(&domains)
-            .max(self.unmatched(&domains))
-            .max(self.cramped(&domains));
-        let allowance = self.allowance;
-        let priced = self.price(&mut domains, allowance, ROOT_ROUNDS);
-        self.root_loss = plain.max(priced.bound).min(self.loss.iter().sum());
-        if self.prices.usable {
-            budget.spend(u64::from(ROOT_ROUNDS) / 4);
-        }
-        if self.root_loss >= self.allowance {
-            return true;
-        }
-        self.descend(0, &domains, budget)
-    }
-
-    /// Whether the undecided loads find places with this one there, losing less than the
-    /// allowance in all. `domains` are the places open to them without it.
-    pub(super) fn with(
-        &mut self,
-        load: usize,
-        place: usize,
-        domains: &[u64],
-        allowance: u64,
-        budget: &mut Budget,
-    ) -> Answer {
-        if domains[load] >> place & 1 == 0 {
-            return Answer::No;
-        }
-        let places = self.model.sockets.len();
-        self.first_only = true;
-        self.best = None;
-        self.allowance = allowance;
-        let pledges = self.commit(load);
-        self.undecided.remove(load);
-        self.count_demand(load, -1);
-        let known = self.forget(place);
-        let undo = self.put(load, place, places);
-        let settled = self.descend(self.settled_loss, domains, budget);
-        self.take(load, place, places, &undo);
-        self.recall(known);
-        self.count_demand(load, 1);
-        self.undecided.insert(load);
-        self.release(load, &pledges);
-        match self.best.take() {
-            Some(at) => Answer::Yes(at),
-            None if settled => Answer::No,
-            None => Answer::Open,
-        }
-    }
-
-    /// Puts a load somewhere, or nowhere, for good.
-    pub(super) fn settle(&mut self, load: usize, place: Option<usize>) {
-        if let Some(place) = place {
-            self.commit(load);
-            self.put(load, place, self.model.sockets.len());
-            self.forget(place);
-        } else {
-            self.settled_loss += self.loss[load];
-        }
-        self.undecided.remove(load);
-        self.count_demand(load, -1);
+    pub(super) fn run(&mut self, budget: &mut Budget) -> bool {
+        let domains = self.domains(&self.table.allowed);
+        self.root_loss = self.least_loss(&domains).min(self.loss.iter().sum());
+        self.root_loss >= self.allowance || self.descend(0, &domains, budget)
     }
 
     /// Decides which loads are served, then where.
@@ -242,65 +124,26 @@ impl<'a> Search<'a> {
         if lost >= self.allowance {
             return true;
         }
-        if !budget.step() {
+        if !budget.spend(self.work.take() + 1) {
             return false;
         }
         // A load that weighs more than may still be lost must be served: leaving it out would
         // lose at least the allowance. Its weight is compared with all that may be lost, not with
         // any guess of what will be.
         let spare = self.allowance - 1 - lost;
-        let forced: Vec<(usize, Vec<i64>)> = self
-            .undecided
-            .minus(&self.committed)
-            .iter()
+        let open = self.undecided.minus(&self.committed);
+        let forced: Vec<(usize, Vec<i64>)> = (open.iter())
             .filter(|load| self.loss[*load] > spare)
             .collect::<Vec<_>>()
             .into_iter()
             .map(|load| (load, self.commit(load)))
             .collect();
-        let complete = self.choose(lost, before, budget);
+        let domains = self.domains(before);
+        let bound = self.least_loss(&domains);
+        let complete =
+            lost.saturating_add(bound) >= self.allowance || self.branch(lost, &domains, budget);
         for (load, undo) in forced.into_iter().rev() {
-            self.release(load, &undo);
-        }
-        complete
-    }
-
-    fn choose(&mut self, lost: u64, before: &[u64], budget: &mut Budget) -> bool {
-        let mut domains = self.domains(before);
-        let bound = self.least_loss(&domains).max(self.unmatched(&domains));
-        if lost.saturating_add(bound) >= self.allowance {
-            return true;
-        }
-        // What is to be served needs places, whatever else comes.
-        let places = self.finds_places(budget);
-        if places == Some(false) {
-            return true;
-        }
-        let bound = self.cramped(&domains);
-        if lost.saturating_add(bound) >= self.allowance {
-            return true;
-        }
-        if places == Some(true)
-            && self.undecided.is_subset(&self.committed)
-            && let Some(at) = self.found_places(budget)
-        {
-            self.allowance = lost;
-            self.best = Some(at);
-            return true;
-        }
-        let allowed = self.allowance - lost;
-        let verdict = self.price(&mut domains, allowed, NODE_ROUNDS);
-        if verdict.bound >= allowed {
-            return true;
-        }
-        let forced: Vec<(usize, Vec<i64>)> = verdict
-            .serve
-            .iter()
-            .map(|load| (load, self.commit(load)))
-            .collect();
-        let complete = self.branch(lost, &domains, budget);
-        for (load, undo) in forced.into_iter().rev() {
-            self.release(load, &undo);
+            self.release(load, undo);
         }
         complete
     }
@@ -318,16 +161,16 @@ impl<'a> Search<'a> {
         if domains[load] != 0 {
             let undo = self.commit(load);
             complete = self.descend(lost, domains, budget);
-            self.release(load, &undo);
+            self.release(load, undo);
         }
-        if !complete || self.done() {
+        if !complete || (self.first_only && self.best.is_some()) {
             return complete;
         }
         // Without this load, none of those alike that come after it is served either: exchanging
         // two of them changes nothing, so some best placing serves the first of them.
         let mut out = vec![load];
         for other in open.iter() {
-            if self.alike[other].is_some_and(|before| out.contains(&before)) {
+            if self.alike.loads[other].is_some_and(|before| out.contains(&before)) {
                 out.push(other);
             }
         }
@@ -353,46 +196,43 @@ impl<'a> Search<'a> {
             self.best = Some(self.at.clone());
             return true;
         }
-        if !budget.step() {
+        if !budget.spend(self.work.take() + 1) {
             return false;
         }
-        let mut domains = self.domains(before);
-        if self.least_loss(&domains).max(self.unmatched(&domains)) > 0 {
+        let domains = self.domains(before);
+        if self.least_loss(&domains) > 0 {
             return true;
         }
-        let key = self.state();
-        if self.known_failure(&key) {
+        let key = |load: &usize| {
+            (
+                domains[*load].count_ones() > 1,
+                -self.table.size[*load],
+                *load,
+            )
+        };
+        let Some(load) = self.undecided.iter().min_by_key(key) else {
             return true;
+        };
+        // Of places alike with nothing plugged in the first: exchanging two of them changes nothing.
+        let bare = |place: usize| !self.at.contains(&Some(place));
+        let kind = |place: usize| self.alike.places[place];
+        let mut places: Vec<usize> = Vec::new();
+        for place in bits(domains[load]) {
+            let same = |other: &usize| kind(*other) == kind(place) && bare(*other);
+            if !bare(place) || !places.iter().any(same) {
+                places.push(place);
+            }
         }
-        if self.cramped(&domains) > 0 {
-            self.remember(key);
-            return true;
-        }
-        // All that is left is to be served, so nothing more may be lost.
-        if self.price(&mut domains, 1, NODE_ROUNDS).bound > 0 {
-            self.remember(key);
-            return true;
-        }
-        let load = self
-            .undecided
-            .iter()
-            // Of loads alike the first: the others wait for it.
-            .filter(|load| self.alike[*load].is_none_or(|before| !self.undecided.contains(before)))
-            .min_by_key(|load| (domains[*load].count_ones(), -self.size[*load], *load))
-            .unwrap_or_default();
-        let places = self.model.sockets.len();
-        let mut order: Vec<usize> = bits(domains[load]).collect();
-        self.without_twins(&mut order);
-        order.sort_by_cached_key(|place| (self.pressure(load, *place), *place));
+        places.sort_by_cached_key(|place| (self.fullness(load, *place), *place));
 
         let allowance = self.allowance;
         self.undecided.remove(load);
         self.count_demand(load, -1);
         let mut complete = true;
-        for place in order {
-            let undo = self.put(load, place, places);
+        for place in places {
+            let undo = self.put(load, place);
             complete = self.seat_all(lost, &domains, budget);
-            self.take(load, place, places, &undo);
+            self.take(load, place, undo);
             // Any way of seating them all loses the same, so the first is as good as any.
             if !complete || self.allowance < allowance {
                 break;
@@ -400,13 +240,143 @@ impl<'a> Search<'a> {
         }
         self.count_demand(load, 1);
         self.undecided.insert(load);
-        if complete && self.allowance == allowance {
-            self.remember(key);
-        }
         complete
     }
 
-    fn done(&self) -> bool {
-        self.first_only && self.best.is_some()
+    /// The places where each undecided load still fits.
+    fn domains(&self, before: &[u64]) -> Vec<u64> {
+        let free = |place: usize| u64::from(self.sockets[place] > 0) << place;
+        let free = (0..self.sockets.len()).fold(0, |mask, place| mask | free(place));
+        let mut domains = before.to_vec();
+        self.charge(domains.len());
+        for load in self.undecided.iter() {
+            let committed = self.committed.contains(load);
+            let mut fits = before[load] & free;
+            self.charge(self.table.touches[load].len());
+            for touch in &self.table.touches[load] {
+                let c = touch.constraint;
+                let constraint = &self.table.constraints[c];
+                let own = if committed && touch.always {
+                    touch.sum
+                } else {
+                    0
+                };
+                let room = constraint.capacity - self.used[c] - self.pledged[c] + own;
+                let peak = self.peak[c].max(self.pledged_peak[c]).max(touch.peak);
+                if touch.sum + peak > room {
+                    fits &= !constraint.places;
+                }
+            }
+            domains[load] = fits;
+        }
+        self.strike_dear(&mut domains);
+        domains
+    }
+
+    /// Strikes places that cost more than the rest of what is to be served leaves.
+    fn strike_dear(&self, domains: &mut [u64]) {
+        if self.model.costs.is_empty() {
+            return;
+        }
+        let least: Vec<i64> = (0..domains.len())
+            .map(|load| self.cheapest(load, domains[load]))
+            .collect();
+        let served = self.undecided.intersection(&self.committed);
+        let all: i64 = served.iter().map(|load| least[load]).sum();
+        let spare = self.table.most_cost - self.cost - all;
+        for load in self.undecided.iter() {
+            let own = if served.contains(load) {
+                least[load]
+            } else {
+                0
+            };
+            let dear = |place: &usize| self.model.cost(load, *place) - own > spare;
+            let struck = bits(domains[load]).filter(dear);
+            domains[load] &= !super::super::model::mask(struck);
+        }
+    }
+
+    /// Notes that a load will be served, wherever: what it adds to a constraint at every place
+    /// it may go to is certain from now on. Gives the peaks before.
+    fn commit(&mut self, load: usize) -> Vec<i64> {
+        self.committed.insert(load);
+        let mut undo = Vec::new();
+        for touch in self.table.touches[load].iter().filter(|it| it.always) {
+            let c = touch.constraint;
+            self.pledged[c] += touch.sum;
+            undo.push(self.pledged_peak[c]);
+            self.pledged_peak[c] = self.pledged_peak[c].max(touch.peak);
+        }
+        undo
+    }
+
+    fn release(&mut self, load: usize, undo: Vec<i64>) {
+        self.committed.remove(load);
+        let pledges = self.table.touches[load].iter().filter(|it| it.always);
+        for (touch, peak) in pledges.zip(undo) {
+            self.pledged[touch.constraint] -= touch.sum;
+            self.pledged_peak[touch.constraint] = peak;
+        }
+    }
+
+    /// What a load does at a place.
+    fn touches(&self, load: usize, place: usize) -> impl Iterator<Item = &Touch> {
+        let there =
+            move |touch: &&Touch| self.table.constraints[touch.constraint].places >> place & 1 == 1;
+        self.table.touches[load].iter().filter(there)
+    }
+
+    /// Gives the peaks before.
+    fn put(&mut self, load: usize, place: usize) -> Vec<i64> {
+        self.at[load] = Some(place);
+        self.sockets[place] -= 1;
+        self.cost += self.model.cost(load, place);
+        let mut undo = Vec::new();
+        for touch in &self.table.touches[load] {
+            let c = touch.constraint;
+            // What was pledged is now counted where it is; a pledged peak may stay, for the real one
+            // is no less.
+            if touch.always {
+                self.pledged[c] -= touch.sum;
+            }
+            undo.push(self.peak[c]);
+            if self.table.constraints[c].places >> place & 1 == 1 {
+                self.used[c] += touch.sum;
+                self.peak[c] = self.peak[c].max(touch.peak);
+            }
+        }
+        undo
+    }
+
+    fn take(&mut self, load: usize, place: usize, undo: Vec<i64>) {
+        self.at[load] = None;
+        self.sockets[place] += 1;
+        self.cost -= self.model.cost(load, place);
+        for (touch, peak) in self.table.touches[load].iter().zip(undo) {
+            let c = touch.constraint;
+            if touch.always {
+                self.pledged[c] += touch.sum;
+            }
+            self.peak[c] = peak;
+            if self.table.constraints[c].places >> place & 1 == 1 {
+                self.used[c] -= touch.sum;
+            }
+        }
+    }
+
+    /// How full the fullest constraint would be, in millionths, with this load there.
+    fn fullness(&self, load: usize, place: usize) -> i64 {
+        let full = |touch: &Touch| {
+            let c = touch.constraint;
+            let full = self.used[c] + touch.sum + self.peak[c].max(touch.peak);
+            share(full, self.table.constraints[c].capacity)
+        };
+        self.touches(load, place).map(full).max().unwrap_or(0)
+    }
+
+    fn count_demand(&mut self, load: usize, sign: i64) {
+        for touch in &self.table.touches[load] {
+            self.demand[touch.constraint] += sign * (touch.sum + touch.peak);
+        }
     }
 }

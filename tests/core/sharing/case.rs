@@ -196,11 +196,9 @@ impl Case {
                 })
                 .collect();
             let balanced = node.parent.is_some();
-            model.thermal(node.limit, node.continuous_permille, balanced, |_, p| {
-                under[p]
-            });
+            model.thermal(node.limit, node.continuous_permille, balanced, |p| under[p]);
             if let Some(surge) = node.surge {
-                model.surge(surge, |_, place| under[place]);
+                model.surge(surge, |place| under[place]);
             }
         }
         model.set_moments((0..24).map(|hour| {

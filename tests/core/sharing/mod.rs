@@ -20,7 +20,11 @@ use tallywatt::sharing::set::LoadSet;
 use tallywatt::sharing::together::{Alike, Family, conflicts, largest};
 use tallywatt::sharing::{start, turns};
 
+/// As much as is needed where everything is to be found.
+const WORK: u64 = 100_000_000;
+/// How many sets of changes are tried.
 const STEPS: u64 = 2_000_000;
+
 fn folders() -> Vec<PathBuf> {
     let own = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/sharing");
     let more = std::env::var_os("TALLYWATT_SHARING_CASES").map(PathBuf::from);
@@ -50,12 +54,12 @@ fn cases() -> Vec<(Case, Expected)> {
 fn placing_is_as_good_as_the_oracle_says() {
     for (case, expected) in cases() {
         let model = case.model();
-        let mut budget = Budget::steps(STEPS);
+        let mut budget = Budget::of(WORK);
         let placing = place(&model, &mut budget);
         let name = &case.name;
         eprintln!(
-            "{name}: {} steps, proven {}",
-            STEPS - budget.left(),
+            "{name}: {} looks, proven {}",
+            WORK - budget.left(),
             placing.proven
         );
         let want = &expected.plan;
@@ -122,15 +126,8 @@ fn families_of_sets_certify_each_other() {
         let all = LoadSet::below(case.loads.len());
         let nothing = Alike::nothing();
         let most = usize::MAX;
-        let together = largest(&fixed, &all, &nothing, most, &mut Budget::steps(STEPS));
-        let never = conflicts(
-            &fixed,
-            &all,
-            &nothing,
-            most,
-            most,
-            &mut Budget::steps(STEPS),
-        );
+        let together = largest(&fixed, &all, &nothing, most, &mut Budget::of(WORK));
+        let never = conflicts(&fixed, &all, &nothing, most, most, &mut Budget::of(WORK));
         let without: Vec<LoadSet> = together.sets.iter().map(|set| all.minus(set)).collect();
         assert_eq!(smallest_that_meet(&without), never.sets, "{}", case.name);
         let meet = smallest_that_meet(&never.sets);
@@ -164,9 +161,9 @@ fn families_of_sets_are_those_of_the_oracle() {
         let fixed = case.model().at(&case.plugged());
         let all = LoadSet::below(case.loads.len());
         if let Some(want) = &expected.together_maximal {
-            let mut budget = Budget::steps(STEPS);
+            let mut budget = Budget::of(WORK);
             let got = largest(&fixed, &all, &Alike::nothing(), usize::MAX, &mut budget);
-            eprintln!("{} largest: {} steps", case.name, STEPS - budget.left());
+            eprintln!("{} largest: {} looks", case.name, WORK - budget.left());
             check_family(&format!("{} largest", case.name), &case, &got, want);
         }
         for (want, size) in [
@@ -174,7 +171,7 @@ fn families_of_sets_are_those_of_the_oracle() {
             (&expected.never_together_upto3, 3),
         ] {
             if let Some(want) = want {
-                let mut budget = Budget::steps(STEPS);
+                let mut budget = Budget::of(WORK);
                 let got = conflicts(
                     &fixed,
                     &all,
@@ -183,7 +180,7 @@ fn families_of_sets_are_those_of_the_oracle() {
                     usize::MAX,
                     &mut budget,
                 );
-                eprintln!("{} conflicts: {} steps", case.name, STEPS - budget.left());
+                eprintln!("{} conflicts: {} looks", case.name, WORK - budget.left());
                 check_family(&format!("{} conflicts", case.name), &case, &got, want);
             }
         }
@@ -241,9 +238,9 @@ fn turns_are_as_few_as_the_oracle_says() {
         let fixed = case.model().at(&case.plugged());
         let all = LoadSet::below(case.loads.len());
         let always = case.always();
-        let mut budget = Budget::steps(STEPS);
+        let mut budget = Budget::of(WORK);
         let got = turns::fewest(&fixed, &all, &always, &mut budget);
-        eprintln!("{name} turns: {} steps", STEPS - budget.left());
+        eprintln!("{name} turns: {} looks", WORK - budget.left());
         assert_eq!(got.always_hold, want.always_hold, "{name}");
         if !got.always_hold {
             continue;
@@ -259,9 +256,9 @@ fn turns_are_as_few_as_the_oracle_says() {
         }
         assert_eq!(covered, all.minus(&always).minus(&got.cannot_run), "{name}");
 
-        let mut budget = Budget::steps(STEPS);
+        let mut budget = Budget::of(WORK);
         let hours = turns::in_slots(&fixed, &all, &always, &case.windows(), &mut budget);
-        eprintln!("{name} windows: {} steps", STEPS - budget.left());
+        eprintln!("{name} windows: {} looks", WORK - budget.left());
         let fewest = hours.ok().map(|turns| {
             assert!(turns.proven, "{name}");
             turns.groups.len()

@@ -1,0 +1,122 @@
+//! How the time of `check`, `may` and `mend` grows with the size of a plan: `cargo bench --bench sizes`.
+//!
+//! Camps of 10 to 300 loads on 1 to 20 boxes, with and without hours, with and without unknowns, each
+//! judged in this process and held against the bars. `mend` is timed to 40 loads. Exits with 1 when a bar is missed.
+
+// A benchmark prints and reads a clock.
+#![allow(clippy::disallowed_methods, clippy::disallowed_macros)]
+
+use std::time::{Duration, Instant};
+
+#[allow(missing_docs)]
+mod camps;
+
+use camps::Camp;
+use tallywatt::plan::{Plan, read};
+use tallywatt::report;
+use tallywatt::sharing::{ask::ask, share};
+
+const SIZES: [(u32, &[u32]); 8] = [
+    (10, &[1, 2]),
+    (15, &[2]),
+    (20, &[2, 3]),
+    (30, &[2, 3]),
+    (40, &[2, 3, 12]),
+    (100, &[3, 8, 20]),
+    (200, &[8, 20]),
+    (300, &[8, 20]),
+];
+
+/// What `check` and `may` may take for so many loads.
+fn bar(loads: u32) -> Duration {
+    Duration::from_millis(match loads {
+        0..=15 => 5,
+        16..=40 => 50,
+        _ => 1000,
+    })
+}
+
+/// What `mend` may take, where there is a bar.
+fn bar_of_mend(loads: u32) -> Option<Duration> {
+    match loads {
+        0..=20 => Some(Duration::from_millis(300)),
+        21..=40 => Some(Duration::from_secs(2)),
+        _ => None,
+    }
+}
+
+fn timed<T>(run: impl Fn() -> T) -> (Duration, T) {
+    let once = || {
+        let start = Instant::now();
+        let result = run();
+        (start.elapsed(), result)
+    };
+    let first = once();
+    // On a busy machine the better of two is nearer to what the work costs.
+    if first.0 > Duration::from_millis(300) {
+        return first;
+    }
+    let second = once();
+    if second.0 < first.0 { second } else { first }
+}
+
+fn sharing(plan: &Plan) -> Duration {
+    let supply = tallywatt::supply::Supply::build(plan);
+    let verdicts = tallywatt::verdict::Verdicts::of(plan, &supply);
+    let (units, _) = report::loads::units(plan);
+    timed(|| share(plan, &supply, &verdicts, &units)).0
+}
+
+fn main() -> std::process::ExitCode {
+    let mut missed: Vec<String> = Vec::new();
+    println!("loads boxes hours known     check   sharing       may      mend proven whole");
+    for (loads, boxes) in SIZES {
+        for boxes in boxes {
+            for (hours, known) in [(true, true), (true, false), (false, true), (false, false)] {
+                let camp = Camp {
+                    loads,
+                    boxes: *boxes,
+                    hours,
+                    known,
+                };
+                let text = camp.plan();
+                let plan = read(&text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
+                let (check, report) = timed(|| report::build(&plan));
+                let wanted = &report.figures.loads[..3];
+                let wanted: Vec<_> = wanted.iter().map(|load| load.id.clone()).collect();
+                let (asked, _) = timed(|| ask(&plan, &report, &wanted, &[]));
+                let may = check + asked;
+                let mend = (loads <= 40).then(|| timed(|| tallywatt::mend::mend(&plan, true)).0);
+                let mut hold = |what: &str, time: Duration, bar: Duration| {
+                    if time > bar {
+                        missed.push(format!("{what} {camp:?}: {time:.2?}, not {bar:.2?}"));
+                    }
+                };
+                hold("check", check, bar(loads));
+                hold("may", may, bar(loads));
+                if let (Some(time), Some(bar)) = (mend, bar_of_mend(loads)) {
+                    hold("mend", time, bar);
+                }
+                println!(
+                    "{loads:5} {boxes:5} {hours:5} {known:5} {check:>9.2?} {:>9.2?} {may:>9.2?} {:>9} \
+                     {:6} {:5}",
+                    sharing(&plan),
+                    mend.map_or_else(String::new, |time| format!("{time:.2?}")),
+                    report.figures.sharing.proven,
+                    report.figures.sharing.families_complete,
+                );
+            }
+        }
+    }
+    if cfg!(debug_assertions) {
+        println!(
+            "not optimised: {} bars of time are not judged",
+            missed.len()
+        );
+        missed.clear();
+    }
+    for bar in &missed {
+        println!("MISSED: {bar}");
+    }
+    std::process::ExitCode::from(u8::from(!missed.is_empty()))
+}

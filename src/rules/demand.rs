@@ -21,8 +21,8 @@ pub(super) struct Need<'a> {
     pub at: Option<NodeIx>,
     /// Whether the sharing lets it be there. What has no place is not switched on.
     placed: bool,
-    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little of
-    /// what is only a guess.
+    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little,
+    /// which is only a guess.
     by_gear: bool,
 }
 
@@ -259,7 +259,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                 .map(|placed| &placed.at);
             let is_placed = placed.is_some();
             let mut unplaced = figures.sharing.unplaced.iter();
-            let guessed = !load.kind.is_known() || !load.running.is_known();
+            let guessed = guessed(plan, load, facts);
             let by_gear = unplaced.any(|it| {
                 it.load == facts.id
                     && (it.reason == "refused" || it.reason == "too-large" && guessed)
@@ -275,6 +275,18 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             })
         })
         .collect()
+}
+
+/// Whether what a load asks for, or what the generator has for it, is only a guess.
+fn guessed(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
+    let set = &plan.generator;
+    let starts = load.starting.is_known() || load.starting_current.is_known();
+    !load.kind.is_known()
+        || !load.running.is_known()
+        || !starts && facts.starting_watts > facts.running_watts
+        || !set.rated.is_known()
+        || !set.peak.is_known()
+        || !set.voltage.is_known()
 }
 
 impl<'a> Facts<'a> {

@@ -8,7 +8,7 @@ use std::cmp::Reverse;
 use std::collections::BTreeMap;
 
 use super::change::{Change, apart, begun_at, shape_of};
-use super::places::{Sockets, at_once, ends_long, ends_of, plugs_at};
+use super::places::{Leads, Sockets, at_once, ends_of, plugs_at};
 use crate::plan::{
     Answer, Cord, Draw, Id, Load, LoadKind, Neutral, Plan, Span, Stands, System, Wanted,
 };
@@ -104,6 +104,14 @@ impl Problem {
             (Self::Waits(loads), Self::Waits(whole)) => among(loads, whole),
             (Self::AtTheSet(load), Self::AtTheSet(other)) => load == other,
             _ => false,
+        }
+    }
+
+    /// Whether as much of a check as this report is would find it.
+    pub(super) fn is_found_in(&self, report: &Report) -> bool {
+        match self {
+            Self::Finding { code, .. } => report.findings.iter().any(|it| it.code == *code),
+            Self::Waits(_) | Self::AtTheSet(_) => true,
         }
     }
 
@@ -248,6 +256,7 @@ pub(super) struct List<'a> {
     plan: &'a Plan,
     report: &'a Report,
     sockets: Sockets,
+    leads: Leads<'a>,
     /// The cords and boxes that people have, by their own ids and those of their receptacles. What is only
     /// to be bought is not changed again.
     parts: BTreeMap<Id, &'a Id>,
@@ -271,6 +280,7 @@ impl<'a> List<'a> {
             plan,
             report,
             sockets: Sockets::of(plan),
+            leads: Leads::of(plan),
             parts,
         }
     }
@@ -677,7 +687,7 @@ impl<'a> List<'a> {
         };
         let long = cord.is_some_and(|it| it.length.known().is_none_or(|length| *length > AT_SET));
         self.sound(plug)
-            .filter(|at| !(long && ends_long(self.plan, at)))
+            .filter(|at| !(long && self.leads.ends_long(at)))
             .filter(|at| Some(*at) != from.as_ref() && self.sockets.free(at) > 0)
             .filter(|at| !self.sockets.hangs_on(at, part))
             .take(PLACES)

@@ -41,8 +41,13 @@ use search::Search;
 use crate::plan::{Id, Plan};
 use crate::report::{self, Effect, Report, Signal, Tally};
 
-/// How many plans are checked at most: well under a second.
-pub const PLANS: usize = 240;
+/// How many plans of so many loads are tried at most: well under a second to 20 loads, and not much longer
+/// with more, each trial of which takes longer.
+fn plans(loads: usize) -> usize {
+    const PLANS: usize = 240;
+    const SMALL: usize = 12;
+    PLANS * SMALL / loads.max(SMALL)
+}
 
 /// Counts what is wrong with a plan: troubles, as every other place does.
 #[must_use]
@@ -91,10 +96,11 @@ impl Mended {
 /// whatever else on the list leaves fewer warnings, the cheapest first.
 #[must_use]
 pub fn mend(plan: &Plan, warnings: bool) -> Mended {
-    mend_within(plan, warnings, PLANS)
+    let loads = plan.loads.iter().map(|load| usize::from(load.count)).sum();
+    mend_within(plan, warnings, plans(loads))
 }
 
-/// The same, checking at most so many plans.
+/// The same, trying at most so many plans.
 fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let mut search = Search::new(plan, plans);
     let (mut done, proven) = search.cheapest();

@@ -46,29 +46,48 @@ pub(super) fn at_once(loads: &[&Load]) -> usize {
     begins.map(|span| on(span.from)).max().unwrap_or(0)
 }
 
-/// How far cords lead from the set, or from the last box if `from_box`, to a receptacle, fed or not; one of
-/// unknown length hardly.
-fn lead(plan: &Plan, at: &Id, from_box: bool) -> Length {
-    let mut length = Length::ZERO;
-    let mut at = Some(at);
-    // A plan is no circle, but one that nobody has checked may be.
-    for _ in 0..=plan.cords.len() + plan.boxes.len() {
-        let Some(here) = at else { break };
-        let ends_here = |part: &Id| ends_of(plan, part).contains(here);
-        if let Some(cord) = plan.cords.iter().find(|it| ends_here(&it.id)) {
-            length = length + cord.length.or(AT_SET + Length::from_millimetres(1));
-            at = cord.from.as_ref();
-        } else {
-            let inlet = plan.boxes.iter().find(|it| ends_here(&it.id));
-            at = inlet.and_then(|it| it.from.as_ref()).filter(|_| !from_box);
-        }
-    }
-    length
+/// How far cords lead to each receptacle of cords and boxes, fed or not.
+pub(super) struct Leads<'a> {
+    /// For each: the length of its cord, nothing where it is of a box, and what that is plugged into.
+    holders: BTreeMap<Id, (Option<Length>, Option<&'a Id>)>,
 }
 
-/// Whether a receptacle is at the end of a long cord: another long one is not plugged in there.
-pub(super) fn ends_long(plan: &Plan, at: &Id) -> bool {
-    lead(plan, at, true) > AT_SET
+impl<'a> Leads<'a> {
+    pub fn of(plan: &'a Plan) -> Self {
+        let cords = plan.cords.iter().flat_map(|cord| {
+            // One of unknown length hardly leads to the set.
+            let length = cord.length.or(AT_SET + Length::from_millimetres(1));
+            let holder = (Some(length), cord.from.as_ref());
+            (0..cord.ends.len()).map(move |end| (cord.end_id(end), holder))
+        });
+        let boxes = plan.boxes.iter().flat_map(|it| {
+            let outlets = it.outlets.iter();
+            outlets.map(|outlet| (outlet.id.clone(), (None, it.from.as_ref())))
+        });
+        Self {
+            holders: boxes.chain(cords).collect(),
+        }
+    }
+
+    /// From the set, or from the last box if `from_box`.
+    fn length(&self, at: &Id, from_box: bool) -> Length {
+        let mut length = Length::ZERO;
+        let mut at = Some(at);
+        // A plan is no circle, but one that nobody has checked may be.
+        for _ in 0..=self.holders.len() {
+            let Some((cord, from)) = at.and_then(|here| self.holders.get(here)) else {
+                break;
+            };
+            length = length + cord.unwrap_or(Length::ZERO);
+            at = from.filter(|_| cord.is_some() || !from_box);
+        }
+        length
+    }
+
+    /// Whether a receptacle is at the end of a long cord: another long one is not plugged in there.
+    pub fn ends_long(&self, at: &Id) -> bool {
+        self.length(at, true) > AT_SET
+    }
 }
 
 /// Whether a thing is used where people are, and not where the set stands: by its light or its warmth, or
@@ -82,6 +101,7 @@ fn beside_people(load: &Load, facts: &LoadFacts) -> bool {
 /// of. Whoever wants to use one brings the set closer.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     let placed = &report.figures.sharing.placed;
+    let leads = Leads::of(plan);
     let at_set = |facts: &&LoadFacts| {
         let Some(load) = plan.loads.iter().find(|it| it.id == facts.of) else {
             return false;
@@ -91,7 +111,7 @@ pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
             .map(|it| &it.at)
             .or(load.on.as_ref())
             .or(load.now.as_ref());
-        beside_people(load, facts) && place.is_some_and(|at| lead(plan, at, false) <= AT_SET)
+        beside_people(load, facts) && place.is_some_and(|at| leads.length(at, false) <= AT_SET)
     };
     let loads = report.figures.loads.iter().filter(at_set);
     loads.map(|facts| facts.of.clone()).collect()

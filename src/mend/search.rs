@@ -31,9 +31,9 @@ impl State {
         Self::judged(plan, report)
     }
 
-    /// By as much of it as finds dangers and gives everything its place.
-    fn trial(plan: Plan) -> Self {
-        let report = report::trial(&plan);
+    /// By as much of it as finds what is of this signal or worse and gives everything its place.
+    fn trial(plan: Plan, down_to: Signal) -> Self {
+        let report = report::trial(&plan, down_to);
         Self::judged(plan, report)
     }
 
@@ -54,6 +54,8 @@ impl State {
     }
 }
 
+/// How many trials a set takes that is carried out, and so judged by the whole check.
+const WHOLE: usize = 4;
 /// How many sets are kept that leave least, for a plan that none clears.
 const MOST_OF_LEAST: usize = 5;
 
@@ -284,7 +286,7 @@ impl<'a> Search<'a> {
     }
 
     fn tries(&mut self, plan: Plan, set: &[Number]) -> Tried {
-        let state = State::trial(plan);
+        let state = State::trial(plan, Signal::Danger);
         let of_plan = List::of(&state.plan, &state.report, self.plan);
         let mut lists: Vec<Vec<Number>> = Vec::new();
         let mut problems = list::problems(&state.plan, &state.report, Signal::Danger);
@@ -311,9 +313,8 @@ impl<'a> Search<'a> {
     /// The set carried out, if it can be and leaves nothing worse: with every load that moves where
     /// the sharing put it, if that leaves the plan as well off, and else where it fits by then.
     fn carried_out(&mut self, changes: &[Change]) -> Option<Done> {
-        // The whole check takes longer.
-        self.left = self.left.saturating_sub(2);
-        let state = State::trial(self.changed(changes)?);
+        self.left = self.left.saturating_sub(WHOLE);
+        let state = State::trial(self.changed(changes)?, Signal::Danger);
         if bought_for_nothing(changes, &state.report) {
             return None;
         }
@@ -513,14 +514,18 @@ impl<'a> Search<'a> {
         'again: loop {
             let now = &done.state;
             let of_plan = List::of(&now.plan, &now.report, self.plan);
-            let mut lists: Vec<Change> = list::problems(&now.plan, &now.report, down_to)
-                .iter()
-                .flat_map(|problem| of_plan.changes(problem))
-                .filter(|change| done.changes.iter().all(|made| !made.clashes(change)))
-                .collect();
-            lists.sort_by_key(|change| change.weight(self.plan));
-            lists.dedup();
-            for change in lists {
+            let most = worth(now);
+            let on_trial = State::trial(now.plan.clone(), down_to);
+            let mut lists: Vec<(Change, bool)> = Vec::new();
+            for problem in list::problems(&now.plan, &now.report, down_to) {
+                let seen = problem.is_found_in(&on_trial.report);
+                let changes = of_plan.changes(&problem).into_iter();
+                lists.extend(changes.map(|change| (change, seen)));
+            }
+            lists.retain(|(change, _)| done.changes.iter().all(|made| !made.clashes(change)));
+            lists.sort_by_key(|(change, seen)| (change.weight(self.plan), *seen));
+            lists.dedup_by(|later, first| later.0 == first.0);
+            for (change, seen) in lists {
                 if self.left == 0 {
                     return;
                 }
@@ -530,10 +535,11 @@ impl<'a> Search<'a> {
                 let Some(plan) = self.changed(&more) else {
                     continue;
                 };
-                // What leaves more dangers is no answer to a warning, and the whole check is long.
-                let most = worth(&done.state);
-                let worst = State::trial(plan).worst;
-                if (worst, 0) < most
+                // What leaves more dangers is no answer to a warning, nor what leaves one that a trial sees;
+                // and the whole check is long.
+                let trial = State::trial(plan, down_to);
+                let helps = (trial.worst, 0) < most && (!seen || worth(&trial) < worth(&on_trial));
+                if helps
                     && let Some(then) = self.carried_out(&more)
                     && worth(&then.state) < most
                 {
@@ -556,7 +562,7 @@ impl<'a> Search<'a> {
             let mut fewer = done.changes.clone();
             fewer.remove(at);
             let target = worth(&done.state);
-            let helps = |plan| State::trial(plan).worst <= target.0;
+            let helps = |plan| State::trial(plan, Signal::Danger).worst <= target.0;
             let fewer = self
                 .changed(&fewer)
                 .is_some_and(helps)

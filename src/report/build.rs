@@ -63,11 +63,11 @@ pub fn judge(plan: &Plan) -> Report {
     judged(plan, &supply, &Verdicts::of(plan, &supply))
 }
 
-/// As much of it as says whether a plan on trial has a danger, and who has a place: a sharing with little work
-/// and without what runs together, orders and turns, and what the rules find that may find a danger or speak of air. Volts,
-/// energy and readings are empty, and all power is taken to reach its outlets.
+/// As much of it as says what a plan on trial has of this signal or worse, and who has a place: a sharing with
+/// little work and without what runs together, orders and turns, and what the rules find that may find
+/// that much or speak of air. Volts, energy and readings are empty, and all power is taken to reach its outlets.
 #[must_use]
-pub(crate) fn trial(plan: &Plan) -> Report {
+pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     let supply = Supply::build(plan);
     let verdicts = Verdicts::of(plan, &supply);
     let (units, _) = loads::units(plan);
@@ -95,7 +95,7 @@ pub(crate) fn trial(plan: &Plan) -> Report {
         decides: None,
     };
     let facts = Facts::new(plan, &supply, &verdicts, &figures);
-    let of_trial = |rule: &Rule| rule.worst == Signal::Danger || rule.area == "air";
+    let of_trial = |rule: &Rule| rule.worst <= down_to || rule.area == "air";
     let findings = rules::check_some(&facts, of_trial);
     figures.troubles = troubles::of_findings(plan, &findings);
     Report {

@@ -3,6 +3,8 @@
 //! A load with hours is on in them. A load without hours that must run may be on at any minute,
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
+use std::collections::BTreeMap;
+
 use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
@@ -248,29 +250,32 @@ pub(super) fn ids(needs: &[Need<'_>]) -> Vec<Id> {
 
 /// Every load, each of a count by itself, with its receptacle.
 pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -> Vec<Need<'a>> {
+    let sharing = &figures.sharing;
+    let loads: BTreeMap<&Id, &Load> = plan.loads.iter().map(|load| (&load.id, load)).collect();
+    let places: BTreeMap<&Id, &Id> = (sharing.placed.iter())
+        .map(|placed| (&placed.load, &placed.at))
+        .collect();
+    let left: BTreeMap<&Id, &str> = (sharing.unplaced.iter())
+        .map(|it| (&it.load, it.reason))
+        .collect();
     figures
         .loads
         .iter()
         .filter_map(|facts| {
-            let load = plan.loads.iter().find(|load| load.id == facts.of)?;
-            let mut placed = figures.sharing.placed.iter();
-            let placed = placed
-                .find(|placed| placed.load == facts.id)
-                .map(|placed| &placed.at);
-            let is_placed = placed.is_some();
-            let mut unplaced = figures.sharing.unplaced.iter();
-            let guessed = guessed(plan, load, facts);
-            let by_gear = unplaced.any(|it| {
-                it.load == facts.id
-                    && (it.reason == "refused" || it.reason == "too-large" && guessed)
-            });
+            let load = *loads.get(&facts.of)?;
+            let placed = places.get(&facts.id).copied();
+            let by_gear = match left.get(&facts.id) {
+                Some(&"refused") => true,
+                Some(&"too-large") => guessed(plan, load, facts),
+                _ => false,
+            };
             Some(Need {
                 load,
                 facts,
                 at: placed
                     .or(load.on.as_ref())
                     .and_then(|at| supply.receptacle(at)),
-                placed: is_placed,
+                placed: placed.is_some(),
                 by_gear,
             })
         })

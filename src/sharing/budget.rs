@@ -15,17 +15,17 @@ impl Budget {
         Self { left: work }
     }
 
-    /// What the whole sharing of so many loads may take: one or two milliseconds to 15 loads, some
-    /// tens to 40, and from there as the square of their number.
+    /// What the whole sharing of so many loads may take: one or two milliseconds to 15 loads, ten or
+    /// twenty at 40, and from there as their number.
     #[must_use]
     pub const fn for_loads(loads: usize) -> Self {
         const SMALL: u64 = 500_000;
-        const LARGE: u64 = 5_000_000;
+        const LARGE: u64 = 4_000_000;
         let loads = loads as u64;
         Self::of(match loads {
             0..=15 => SMALL,
-            16..=40 => LARGE,
-            _ => LARGE * loads * loads / (40 * 40),
+            16..=40 => LARGE * loads * loads / (40 * 40),
+            _ => LARGE * loads / 40,
         })
     }
 

@@ -2,11 +2,11 @@
 
 /// A set of loads as bits. Ordered and hashed by content, so that nothing depends on chance.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct LoadSet([u64; 4]);
+pub struct LoadSet([u64; 5]);
 
 impl LoadSet {
     /// One more than the greatest number that can be held.
-    pub const CAPACITY: usize = 256;
+    pub const CAPACITY: usize = 320;
 
     /// The set of all numbers below `count`.
     #[must_use]
@@ -53,7 +53,7 @@ impl LoadSet {
     /// Whether it is empty.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.0 == [0; 4]
+        self.0 == [0; 5]
     }
 
     /// Whether all of it is in the other.

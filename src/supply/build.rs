@@ -87,6 +87,7 @@ impl<'a> Builder<'a> {
             leg: leg_taken(plan),
             supply: Supply {
                 nodes: Vec::new(),
+                by_id: BTreeMap::new(),
                 detached: Vec::new(),
                 rated: Power::ZERO,
                 peak: Power::ZERO,
@@ -129,8 +130,12 @@ impl<'a> Builder<'a> {
         node.laid_out = node.laid_out.max(node.rating);
         node.when_cool = node.when_cool.max(node.rating);
         node.unwound = node.unwound.max(node.rating);
+        let ix = NodeIx(self.supply.nodes.len());
+        if let NodeKind::Receptacle { .. } = node.kind {
+            self.supply.by_id.entry(node.id.clone()).or_insert(ix);
+        }
         self.supply.nodes.push(node);
-        NodeIx(self.supply.nodes.len() - 1)
+        ix
     }
 
     /// A node below `parent` with what most have in common.

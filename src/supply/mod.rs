@@ -16,6 +16,8 @@ pub(crate) use build::{
 };
 pub use limit::{Acts, Governing, SetBy};
 
+use std::collections::BTreeMap;
+
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{
     ApparentPower, Current, Length, Power, Ratio, Resistance, Temperature, Voltage,
@@ -240,6 +242,8 @@ pub struct Detached {
 pub struct Supply {
     /// Nodes, parents first, root at index 0.
     pub nodes: Vec<Node>,
+    /// The receptacles among them.
+    by_id: BTreeMap<Id, NodeIx>,
     /// Parts that hang on nothing, cords before boxes, in the order of the plan.
     pub detached: Vec<Detached>,
     /// Rated power after derating.
@@ -322,9 +326,7 @@ impl Supply {
     /// The receptacle with this id.
     #[must_use]
     pub fn receptacle(&self, id: &Id) -> Option<NodeIx> {
-        self.receptacles()
-            .find(|(_, node, ..)| node.id == *id)
-            .map(|(ix, ..)| ix)
+        self.by_id.get(id).copied()
     }
 
     /// The nodes fed directly from this one.

@@ -1,7 +1,7 @@
 //! How a plan looks with a change made.
 
 use super::{Change, Seat};
-use crate::mend::places::{ends_long, ends_of};
+use crate::mend::places::{Leads, ends_of};
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
 use crate::quantity::{Current, Length, Power, Wire};
 use crate::rules::night;
@@ -378,7 +378,7 @@ fn protect(plan: &mut Plan, at: &Id, sockets: u8) -> bool {
 /// How long a new three-way cord is: to where people are, or no more than an adapter at the end of a long
 /// cord, which no other is plugged into.
 fn three_way_length(plan: &Plan, at: &Id) -> Length {
-    if ends_long(plan, at) {
+    if Leads::of(plan).ends_long(at) {
         return ADAPTER;
     }
     let people = plan.site.sleepers_at.known().copied().unwrap_or(AMPLE);

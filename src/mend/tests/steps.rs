@@ -241,7 +241,7 @@ proptest! {
     /// A trial says of dangers and places what the whole check says.
     #[test]
     fn a_trial_is_the_check_of_dangers(plan in arbitrary::camp()) {
-        let (all, trial) = (report::judge(&plan), report::trial(&plan));
+        let (all, trial) = (report::judge(&plan), report::trial(&plan, Signal::Danger));
         let dangers = |report: &Report| -> Vec<report::Finding> {
             let kept = report.findings.iter();
             kept.filter(|it| it.signal == Signal::Danger).cloned().collect()

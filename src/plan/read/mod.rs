@@ -16,11 +16,12 @@ use fields::{Fields, Sink};
 pub use problem::{Problem, ProblemKind, Problems, Syntax, Type};
 use refs::Names;
 
-/// The most parts (outlets, boxes, cords with each of their ends) that a plan may have.
-pub const MOST_PARTS: usize = 500;
+/// The most parts (outlets, boxes, cords with each of their ends) that a plan may have: as many as are judged
+/// within a second.
+pub const MOST_PARTS: usize = 200;
 
-/// The most loads that a plan may have, counting every one of several.
-pub const MOST_LOADS: usize = 500;
+/// The most loads that a plan may have, counting every one of several: as many as are judged within a second.
+pub const MOST_LOADS: usize = 300;
 
 /// Reads a plan.
 ///

@@ -33,7 +33,7 @@ impl Search<'_> {
     }
 
     pub(super) fn cheapest(&self, load: usize, domain: u64) -> i64 {
-        self.charge(1);
+        self.charge(domain.count_ones() as usize);
         let costs = bits(domain).map(|place| self.model.cost(load, place));
         costs.min().unwrap_or(0)
     }
@@ -148,7 +148,9 @@ impl Matching<'_> {
                 continue;
             }
             self.seen |= 1 << place;
+            self.work += 1;
             for guest in self.guests[place].iter() {
+                self.work += 1;
                 if self.seat(guest) {
                     self.guests[place].remove(guest);
                     self.guests[place].insert(load);

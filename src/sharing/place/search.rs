@@ -290,6 +290,7 @@ impl<'a> Search<'a> {
             } else {
                 0
             };
+            self.charge(domains[load].count_ones() as usize);
             let dear = |place: &usize| self.model.cost(load, *place) - own > spare;
             let struck = bits(domains[load]).filter(dear);
             domains[load] &= !super::super::model::mask(struck);

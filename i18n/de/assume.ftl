@@ -5,6 +5,7 @@ assumed-yes = ja
 assumed-no = nein
 assumed-none = keiner
 assumed-leg-a = Seite A
+assumed-leg-b = Seite B
 assumed-worst-kind = das Schlimmste jeder Art
 assumed-one-leg = eine Seite
 

@@ -90,6 +90,7 @@ SHOCK012 = Kein Schutz gegen Stromschlag entlang { $about }
 SHOCK013 = { $fix ->
     [plug] Der GFCI an „{ $device }“ sieht keinen Fehler
     [plug-alone] Ein GFCI kann den Brückenstecker abtrennen
+    [if-any] Verlassen Sie sich nicht auf einen GFCI an „{ $device }“
     [box] Der GFCI an „{ $device }“ sieht keinen Fehler
    *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
   }
@@ -97,6 +98,7 @@ SHOCK013 = { $fix ->
         [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
+        [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. Dahinter, an „{ $joint }“, sind Neutralleiter und Erde verbunden, oder vielleicht: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
@@ -105,3 +107,4 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein. Löst der GFCI dort aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
+    .fix-if-any = Suchen Sie an „{ $device }“ die Tasten TEST und RESET und schreiben Sie es in den Plan. Verlassen Sie sich nicht darauf: Benutzen Sie ein Kabel mit eingebautem FI-Schutzschalter.

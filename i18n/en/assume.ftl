@@ -6,6 +6,7 @@ assumed-yes = yes
 assumed-no = no
 assumed-none = none
 assumed-leg-a = half A
+assumed-leg-b = half B
 assumed-worst-kind = the worst of every kind
 assumed-one-leg = one half
 

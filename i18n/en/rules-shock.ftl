@@ -90,6 +90,7 @@ SHOCK012 = No GFCI protects { $about }
 SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
     [plug-alone] A GFCI can cut off the bonding plug
+    [if-any] Do not count on a GFCI at “{ $device }”
     [box] The GFCI at “{ $device }” cannot see a fault
    *[other] The GFCI at “{ $device }” may miss a fault
   }
@@ -98,6 +99,7 @@ SHOCK013 = { $fix ->
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
+        [if-any] We do not know if “{ $device }” has a GFCI. “{ $joint }”, past it, joins neutral to ground, or may: then the GFCI does not trip. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.
@@ -105,3 +107,4 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
+    .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and put it in the plan. Do not rely on them: use a cord with a GFCI built in.

@@ -6,6 +6,7 @@ assumed-yes = sí
 assumed-no = no
 assumed-none = ninguno
 assumed-leg-a = fase A
+assumed-leg-b = fase B
 assumed-worst-kind = lo peor de cada tipo
 assumed-one-leg = una sola fase
 

@@ -90,6 +90,7 @@ SHOCK012 = Sin protección contra descargas a lo largo de { $about }
 SHOCK013 = { $fix ->
     [plug] El { -gfci } de “{ $device }” no ve una avería
     [plug-alone] Un { -gfci } puede desconectar la clavija de unión
+    [if-any] No confíe en un { -gfci } en “{ $device }”
     [box] El { -gfci } de “{ $device }” no ve una avería
    *[other] El { -gfci } de “{ $device }” quizá no vea una avería
   }
@@ -97,6 +98,7 @@ SHOCK013 = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
+        [if-any] No se sabe si “{ $device }” tiene un { -gfci }. Detrás, en “{ $joint }”, neutro y tierra están unidos, o pueden estarlo: entonces un { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
@@ -105,3 +107,4 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = No enchufe nada más en “{ $joint }”. Si su { -gfci } se dispara, pare el motor y busque la causa.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
+    .fix-if-any = Mire si “{ $device }” tiene botones TEST y RESET, y anótelo en el plan. No se fíe de ellos: use un cable con { -gfci } integrado.

@@ -6,6 +6,7 @@ assumed-yes = oui
 assumed-no = non
 assumed-none = aucun
 assumed-leg-a = phase A
+assumed-leg-b = phase B
 assumed-worst-kind = le pire de chaque genre
 assumed-one-leg = une seule phase
 

@@ -90,6 +90,7 @@ SHOCK012 = Aucune protection contre les chocs le long de { $about }
 SHOCK013 = { $fix ->
     [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
+    [if-any] Ne comptez pas sur un { -gfci } à « { $device } »
     [box] Le { -gfci } de « { $device } » ne voit pas un défaut
    *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
   }
@@ -97,6 +98,7 @@ SHOCK013 = { $fix ->
         [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
         [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
+        [if-any] On ignore si « { $device } » a un { -gfci }. Derrière, à « { $joint } », neutre et terre sont reliés, ou peuvent l’être : alors un { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
@@ -105,3 +107,4 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } ». Si son { -gfci } se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.

@@ -10,7 +10,7 @@ use super::places::{Sockets, at_the_set, ends_of};
 use super::steps::{self, Step};
 use super::tally;
 use crate::plan::{Id, Plan};
-use crate::report::{self, Finding, LoadFacts, Report, Signal, Tally};
+use crate::report::{self, Finding, LoadFacts, Report, Signal, Tally, Trouble};
 
 /// A plan with some changes, checked.
 pub(super) struct State {
@@ -234,12 +234,10 @@ impl<'a> Search<'a> {
     /// Whether the plan is worse off than before in what no danger cleared makes up for.
     fn worsens(&self, state: &State) -> bool {
         let troubles = state.report.figures.troubles.iter();
-        let warnings = troubles
-            .filter(|it| {
-                it.signal == Signal::Warning && !of_newcomers(&self.before.report, &it.about)
-            })
-            .count();
-        warnings > self.before.tally.warnings
+        let mut warnings = troubles.filter(|it| {
+            it.signal == Signal::Warning && !of_newcomers(&self.before.report, &it.about)
+        });
+        warnings.any(|it| is_new(&self.before.report, &state.report, it))
             || !self.brought(state).is_empty()
             || worse_air(&self.before.report, &state.report)
             || evicts_bonding_plug(&self.before.report, &state.report)
@@ -579,7 +577,7 @@ impl<'a> Search<'a> {
     }
 }
 
-/// Whether an appliance is bought that has no place then: nothing comes of it.
+/// Whether an appliance is bought that has no place then, or one of several has none: nothing comes of it.
 fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
     let placed = &report.figures.sharing.placed;
     let mut bought = changes.iter().filter_map(|change| match change {
@@ -588,7 +586,7 @@ fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
     });
     bought.any(|load| {
         let mut units = report.figures.loads.iter().filter(|unit| unit.of == *load);
-        units.all(|unit| placed.iter().all(|it| it.load != unit.id))
+        units.any(|unit| placed.iter().all(|it| it.load != unit.id))
     })
 }
 
@@ -660,6 +658,17 @@ fn of_newcomers(before: &Report, about: &[Id]) -> bool {
         units.next().is_some_and(lost) && units.all(lost)
     };
     !about.is_empty() && about.iter().all(newcomer)
+}
+
+/// Whether nothing of a trouble was told before, as gravely, of any part or thing that it names.
+fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
+    !after.findings_of(trouble).any(|finding| {
+        let same = |was: &&Finding| was.code == finding.code && was.signal <= finding.signal;
+        let mut was = before.findings.iter().filter(same);
+        was.any(|was| {
+            was.about.is_empty() || was.about.iter().any(|id| finding.about.contains(id))
+        })
+    })
 }
 
 /// Whether the bonding plug of the generator has lost its socket.

@@ -167,6 +167,8 @@ const UNUSED: &[(&str, &str)] = &[
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
     for (at, finding) in findings.iter().enumerate() {
+        // The first, if several would clear it: the gravest is done first, and then it is gone. In two of them it
+        // would be counted twice.
         let same = troubles.iter_mut().find(|trouble| {
             // Only what the remedy that is told clears: that of its gravest.
             let lead = trouble.findings.first();

@@ -19,7 +19,7 @@ pub(crate) fn assumed(plan: &Plan, energy: &EnergyUse) -> Vec<Assumption> {
     list.set(plan);
     list.noise(&plan.generator, energy);
     for load in &plan.loads {
-        if load.kind == Answer::Known(LoadKind::Medical) && !load.backup.is_known() {
+        if load.may_be(LoadKind::Medical) && !load.backup.is_known() {
             list.word(format!("load.{}.backup", load.id), "assumed-no", "backup");
         }
     }

@@ -3,13 +3,13 @@
 //! A load with hours is on in them. A load without hours that must run may be on at any minute,
 //! so it counts at all of them; one that is only a wish can wait for its turn and does not.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
-use crate::plan::{Id, Leg, Load, LoadKind, Plan, Span, Wanted};
+use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
+use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH, leg_taken};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 
 /// One thing that plugs in: a load, or one of several alike.
@@ -23,8 +23,9 @@ pub(super) struct Need<'a> {
     pub at: Option<NodeIx>,
     /// Whether the sharing lets it be there. What has no place is not switched on.
     placed: bool,
-    /// Whether it has none only because of what is wrong with the gear.
-    refused: bool,
+    /// Whether it has none only because of the gear: what would take it must not be used, or carries too little,
+    /// which is only a guess.
+    by_gear: bool,
 }
 
 /// A time of day, written the same in every language.
@@ -95,11 +96,16 @@ impl Need<'_> {
         self.placed
     }
 
+    /// Whether it has no place, and only because of the gear.
+    pub const fn by_gear(&self) -> bool {
+        self.by_gear
+    }
+
     /// Whether it may be switched on, or may once the gear is put right: what the generator has to give
-    /// is asked for either way. Of what a life depends on and has no place, that is told, and not what to
-    /// leave off beside it.
+    /// is asked for either way. Of what a life is known to depend on and has no place, that is told, and not
+    /// what to leave off beside it; of what nobody knows, both are.
     pub fn asks_the_set(&self) -> bool {
-        self.placed || (self.refused && !self.life())
+        self.placed || (self.by_gear && self.load.kind != Answer::Known(LoadKind::Medical))
     }
 
     /// Running power.
@@ -249,9 +255,8 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
     let places: BTreeMap<&Id, &Id> = (sharing.placed.iter())
         .map(|placed| (&placed.load, &placed.at))
         .collect();
-    let refused: BTreeSet<&Id> = (sharing.unplaced.iter())
-        .filter(|it| it.reason == "refused")
-        .map(|it| &it.load)
+    let left: BTreeMap<&Id, &str> = (sharing.unplaced.iter())
+        .map(|it| (&it.load, it.reason))
         .collect();
     figures
         .loads
@@ -259,6 +264,11 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
         .filter_map(|facts| {
             let load = *loads.get(&facts.of)?;
             let placed = places.get(&facts.id).copied();
+            let by_gear = match left.get(&facts.id) {
+                Some(&"refused") => true,
+                Some(&"too-large") => guessed(plan, load, facts),
+                _ => false,
+            };
             Some(Need {
                 load,
                 facts,
@@ -266,10 +276,22 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
                     .or(load.on.as_ref())
                     .and_then(|at| supply.receptacle(at)),
                 placed: placed.is_some(),
-                refused: refused.contains(&facts.id),
+                by_gear,
             })
         })
         .collect()
+}
+
+/// Whether what a load asks for, or what the generator has for it, is only a guess.
+fn guessed(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
+    let set = &plan.generator;
+    let starts = load.starting.is_known() || load.starting_current.is_known();
+    !load.kind.is_known()
+        || !load.running.is_known()
+        || !starts && facts.starting_watts > facts.running_watts
+        || !set.rated.is_known()
+        || !set.peak.is_known()
+        || !set.voltage.is_known()
 }
 
 impl<'a> Facts<'a> {
@@ -316,12 +338,9 @@ impl<'a> Facts<'a> {
             .iter()
             .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
                 Some(legs) => legs.all().contains(&leg),
-                // Nobody knows where it goes: on a set with one leg there is one answer only. A set
-                // of which nobody knows how many it has may have that one.
-                None => {
-                    self.supply.node(NodeIx(0)).legs == Legs::One(leg)
-                        || (!self.plan.generator.voltage.is_known() && leg == Leg::A)
-                }
+                // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
+                // outlets are.
+                None => leg == leg_taken(self.plan) || need.load.needs_240(),
             })
             .copied()
             .collect()

@@ -166,6 +166,15 @@ fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Fa
     family
 }
 
+/// Whether a load is not too large for a receptacle by itself, nor for the generator.
+fn could_run(supply: &Supply, at: NodeIx, unit: &LoadUnit) -> bool {
+    let limit = supply.limit(at);
+    let limit = if unit.continuous { limit.continuous } else { limit.short };
+    unit.running_current <= limit
+        && unit.running_apparent <= supply.room(NodeIx(0))
+        && unit.starting_apparent <= supply.peak_room()
+}
+
 /// The model of a plan, and what its places are.
 struct Setting<'a> {
     supply: &'a Supply,
@@ -178,8 +187,8 @@ struct Setting<'a> {
     fits: Vec<Vec<usize>>,
     /// For each load, whether the plan puts it where it is.
     settled: Vec<bool>,
-    /// For each load, whether it fits somewhere that no load may be plugged into.
-    refused: Vec<bool>,
+    /// For each load that fits somewhere that no load may be plugged into: whether it could run there.
+    refused: Vec<Option<bool>>,
     /// Loads beyond what a model can have.
     beyond: &'a [LoadUnit],
     /// Whether all loads and places could be taken in.
@@ -314,9 +323,11 @@ impl<'a> Setting<'a> {
             refused: units
                 .iter()
                 .map(|unit| {
-                    no_loads.iter().any(|(ix, id)| {
+                    let refused = no_loads.iter().filter(|(ix, id)| {
                         on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit)
-                    })
+                    });
+                    let runs = refused.map(|(ix, _)| could_run(supply, *ix, unit));
+                    runs.reduce(|any, other| any || other)
                 })
                 .collect(),
             fits,
@@ -555,8 +566,9 @@ impl<'a> Setting<'a> {
             "impossible"
         } else if on.is_some_and(|on| self.supply.loose_part(plan, on).is_some()) {
             "no-power"
-        } else if fits.is_empty() && self.refused[load] {
-            "refused"
+        } else if fits.is_empty() && self.refused[load].is_some() {
+            // What it is too large for anyhow is not what keeps it out.
+            if self.refused[load] == Some(true) { "refused" } else { "too-large" }
         } else if fits.is_empty() && self.too_hot(on, load) {
             "too-hot"
         } else if fits.is_empty() {

@@ -71,6 +71,8 @@ impl Supply {
 
 struct Builder<'a> {
     plan: &'a Plan,
+    /// The leg that an outlet is taken to be on of which nobody knows it.
+    leg: Leg,
     supply: Supply,
     /// Parts connected so far.
     reached: BTreeSet<&'a Id>,
@@ -82,6 +84,7 @@ impl<'a> Builder<'a> {
     fn new(plan: &'a Plan) -> Self {
         Self {
             plan,
+            leg: leg_taken(plan),
             supply: Supply {
                 nodes: Vec::new(),
                 by_id: BTreeMap::new(),
@@ -149,6 +152,7 @@ impl<'a> Builder<'a> {
             unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
+            may_have_gfci: false,
             protected_at: self.supply.node(parent).protected_at,
         }
     }
@@ -214,6 +218,7 @@ impl<'a> Builder<'a> {
             unwound: Current::ZERO,
             continuous: WHOLE,
             gfci: false,
+            may_have_gfci: false,
             protected_at: None,
         });
     }
@@ -274,18 +279,19 @@ impl<'a> Builder<'a> {
         let mut breakers: BTreeMap<usize, Option<NodeIx>> = BTreeMap::new();
         for (at, outlet) in outlets.iter().enumerate() {
             let owner = breaker_owner(outlets, at);
+            let group: Vec<&Outlet> = (0..outlets.len())
+                .filter(|other| breaker_owner(outlets, *other) == owner)
+                .map(|other| &outlets[other])
+                .collect();
             let breaker = if let Some(breaker) = breakers.get(&owner) {
                 *breaker
             } else {
-                let group: Vec<&Outlet> = (0..outlets.len())
-                    .filter(|other| breaker_owner(outlets, *other) == owner)
-                    .map(|other| &outlets[other])
-                    .collect();
                 let breaker = self.breaker(&outlets[owner], &group, parent, within);
                 breakers.insert(owner, breaker);
                 breaker
             };
-            let legs = self.outlet_legs(outlet, self.supply.node(parent).legs, within);
+            let leg = leg_of(outlet, &group);
+            let legs = self.outlet_legs(outlet, leg, self.supply.node(parent).legs, within);
             let mut above = breaker.unwrap_or(parent);
             if let Some(holder) = within {
                 above = self.wiring(outlet, above, legs, holder);
@@ -304,7 +310,7 @@ impl<'a> Builder<'a> {
                 outlet.socket_count(),
                 above,
                 legs,
-                outlet.gfci == Answer::Known(true),
+                outlet.gfci,
             );
         }
     }
@@ -356,7 +362,7 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(parent).legs;
         let legs = group
             .iter()
-            .filter_map(|outlet| fed_legs(outlet.shape, feed, known_leg(outlet)))
+            .filter_map(|outlet| fed_legs(outlet.shape, feed, leg_of(outlet, group).unwrap_or(self.leg)))
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
         // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
@@ -409,29 +415,30 @@ impl<'a> Builder<'a> {
         self.push(node)
     }
 
-    /// The legs of an outlet. A 120 V one on two legs whose leg nobody knows is put on leg A
-    /// with all the others: the least capacity they can have together.
+    /// The legs of an outlet. A 120 V one on two legs whose leg nobody knows is put with all the others
+    /// on one leg: the least capacity they can have together.
     fn outlet_legs(
         &mut self,
         outlet: &Outlet,
+        leg: Option<Leg>,
         feed: Legs,
         within: Option<&DistributionBox>,
     ) -> Legs {
         if feed == Legs::Both
             && outlet.shape.0.circuit() == Circuit::OneLeg
-            && !outlet.leg.is_known()
+            && leg.is_none()
         {
             let field = format!("{}.leg", field_of(outlet, within));
             self.assume(
                 field,
                 Value::Word {
-                    word: "assumed-leg-a",
+                    word: leg_word(self.leg),
                 },
                 "leg",
             );
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
-        fed_legs(outlet.shape, feed, known_leg(outlet)).unwrap_or(feed)
+        fed_legs(outlet.shape, feed, leg.unwrap_or(self.leg)).unwrap_or(feed)
     }
 
     /// A receptacle and everything that is plugged into it.
@@ -442,7 +449,7 @@ impl<'a> Builder<'a> {
         sockets: u8,
         above: NodeIx,
         legs: Legs,
-        gfci: bool,
+        gfci: Answer<bool>,
     ) {
         // A breaker or wiring between does not feed what its box is not fed with.
         let fed = self
@@ -452,7 +459,8 @@ impl<'a> Builder<'a> {
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
         node.continuous = CONTINUOUS;
-        node.gfci = gfci;
+        node.gfci = gfci == Answer::Known(true);
+        node.may_have_gfci = !gfci.is_known();
         if fed {
             node.rating = shape.0.rating();
             node.reason = LimitReason::Receptacle;
@@ -556,6 +564,7 @@ impl<'a> Builder<'a> {
             legs.unwrap_or(self.supply.node(parent).legs),
         );
         node.gfci = cord.gfci == Answer::Known(true);
+        node.may_have_gfci = cord.gfci == Answer::Unknown;
         if legs.is_some() {
             node.laid_out = plug.min(cool).min(usual_mark(cord).unwrap_or(plug));
             node.when_cool = node.laid_out.min(lying(cool));
@@ -584,13 +593,13 @@ impl<'a> Builder<'a> {
                 self.assume(
                     format!("cord.{id}.leg"),
                     Value::Word {
-                        word: "assumed-leg-a",
+                        word: leg_word(self.leg),
                     },
                     "leg",
                 );
             }
-            let legs = fed_legs(*end, feed, Leg::A).unwrap_or(feed);
-            self.receptacle(&id, *end, 1, ix, legs, false);
+            let legs = fed_legs(*end, feed, self.leg).unwrap_or(feed);
+            self.receptacle(&id, *end, 1, ix, legs, Answer::Known(false));
         }
     }
 
@@ -726,8 +735,38 @@ fn breaker_owner(outlets: &[Outlet], start: usize) -> usize {
     }
 }
 
-fn known_leg(outlet: &Outlet) -> Leg {
-    outlet.leg.or(Leg::A)
+/// The leg that outlets are put on of which nobody knows it: where the most is that somebody knows of, since
+/// beside that they have least.
+pub(crate) fn leg_taken(plan: &Plan) -> Leg {
+    let boxes = plan.boxes.iter().flat_map(|holder| &holder.outlets);
+    let outlets = plan.generator.outlets.iter().chain(boxes);
+    let known: Vec<(Leg, Current)> = outlets
+        .filter(|outlet| outlet.shape.0.circuit() == Circuit::OneLeg)
+        .filter_map(|outlet| Some((*outlet.leg.known()?, outlet.shape.0.rating())))
+        .collect();
+    let on = |leg: Leg| -> Current {
+        let on = known.iter().filter(|(known, _)| *known == leg);
+        on.map(|(_, amps)| *amps).sum()
+    };
+    if on(Leg::B) > on(Leg::A) { Leg::B } else { Leg::A }
+}
+
+const fn leg_word(leg: Leg) -> &'static str {
+    match leg {
+        Leg::A => "assumed-leg-a",
+        Leg::B => "assumed-leg-b",
+    }
+}
+
+/// The leg of an outlet, which is that of the others behind its breaker where they are on one.
+fn leg_of(outlet: &Outlet, group: &[&Outlet]) -> Option<Leg> {
+    let one_leg = |outlet: &&&Outlet| outlet.shape.0.circuit() == Circuit::OneLeg;
+    let mut known = group.iter().filter_map(|outlet| outlet.leg.known());
+    let first = known.next().copied();
+    let of_group = first.filter(|first| {
+        known.all(|other| other == first) && group.iter().all(|outlet| one_leg(&outlet))
+    });
+    outlet.leg.known().copied().or(of_group)
 }
 
 /// The legs a shape brings when it is fed like this, `leg` being the one a 120 V shape is wired

@@ -12,7 +12,7 @@ mod tests;
 
 pub(crate) use build::{
     COILED_DIVISOR, CONTINUOUS, UNKNOWN_CORD, UNKNOWN_LENGTH, UNKNOWN_RATED, UNKNOWN_WIRING,
-    rated_of_peak, usual_mark,
+    leg_taken, rated_of_peak, usual_mark,
 };
 pub use limit::{Acts, Governing, SetBy};
 
@@ -183,6 +183,8 @@ pub struct Node {
     pub continuous: Ratio,
     /// Whether it brings ground-fault protection itself.
     pub gfci: bool,
+    /// Whether it may bring it, for all that anybody knows.
+    pub may_have_gfci: bool,
     /// The lowest **marked** breaker at or above it (of equal ones the nearest), with that
     /// marking. `None` when there is none, or when no marking is known.
     ///

@@ -167,13 +167,7 @@ impl<'a> Grounding<'a> {
     pub fn protection(&self, at: NodeIx) -> Protection {
         let mut nearest = None;
         for (device, _) in self.supply.up(at).filter(|(_, node)| node.gfci) {
-            let beyond = self
-                .joints
-                .iter()
-                .filter(|(joint, _)| self.is_on_path(device, *joint));
-            // The surest of them; of equals the first.
-            let beyond = beyond.rev_max();
-            match beyond {
+            match self.joint_beyond(device) {
                 None => return Protection::Works(device),
                 Some((joint, Sure::Yes)) if !self.is_assumed(joint) => {
                     nearest.get_or_insert(Protection::Blind { device, joint });
@@ -184,6 +178,22 @@ impl<'a> Grounding<'a> {
             }
         }
         nearest.unwrap_or(Protection::None)
+    }
+
+    /// The nearest part on the way to a point without a known device that may be one, and would be blind, and the
+    /// joint beyond it. Whoever finds its buttons then would rely on it.
+    #[must_use]
+    pub fn would_be_blind(&self, at: NodeIx) -> Option<(NodeIx, NodeIx)> {
+        let mut devices = self.supply.up(at).filter(|(_, node)| node.may_have_gfci);
+        devices.find_map(|(device, _)| Some((device, self.joint_beyond(device)?.0)))
+    }
+
+    /// The surest joint beyond a device, of equals the first.
+    fn joint_beyond(&self, device: NodeIx) -> Option<(NodeIx, Sure)> {
+        let joints = self.joints.iter();
+        joints
+            .filter(|(joint, _)| self.is_on_path(device, *joint))
+            .rev_max()
     }
 
     /// Whether the ground goes all the way between two points: through every cord that is on the

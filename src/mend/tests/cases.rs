@@ -673,3 +673,116 @@ fn a_new_cord_reaches_people_and_makes_no_chain() {
         assert_eq!(told.values["length"], long.into());
     }
 }
+
+/// Two things of three have a place, and the third none, however small it is: no other one is bought for that.
+#[test]
+fn nothing_is_bought_of_which_one_stays_without_a_place() {
+    const THREE: &str = r#"
+    format = 1
+    [site]
+    name = "S"
+    ground = "unknown"
+    sleepers_at = "30 ft"
+    altitude = "500 ft"
+    air = "77 °F"
+    quiet_hours = "unknown"
+    co_alarm = true
+    feeds_building = false
+    stands = "open"
+    [generator]
+    name = "G"
+    rated = "1800 W"
+    peak = "2160 W"
+    voltage = "120/240 V"
+    neutral = "unknown"
+    bonding_plug = false
+    inverter = true
+    fuel = "gasoline"
+    tank = "3 gal"
+    runtime = [{ load = "25 %", lasts = "12 h" }, { load = "100 %", lasts = "6 h" }]
+    noise = { level = "58 dBA", at = "23 ft", load = "25 %" }
+    [[generator.outlet]]
+    id = "o0"
+    shape = "L5-30R"
+    breaker = "30 A"
+    gfci = true
+    [[generator.outlet]]
+    id = "o1"
+    shape = "5-15R"
+    breaker = "15 A"
+    gfci = false
+    sockets = 1
+    [[box]]
+    id = "b0"
+    from = "o0"
+    inlet = "L5-30P"
+    listed = true
+    bond = false
+    [[box.outlet]]
+    id = "b0x"
+    shape = "5-20R"
+    breaker = "unknown"
+    gfci = false
+    wire = "12 AWG"
+    [[box.outlet]]
+    id = "b0y"
+    shape = "5-15R"
+    breaker = "15 A"
+    gfci = true
+    wire = "12 AWG"
+    [[box.outlet]]
+    id = "b0z"
+    shape = "5-15R"
+    breaker = "15 A"
+    gfci = "unknown"
+    wire = "12 AWG"
+    [[box]]
+    id = "b1"
+    from = "b0x"
+    inlet = "5-15P"
+    listed = false
+    bond = true
+    [[box.outlet]]
+    id = "b1x"
+    shape = "5-20R"
+    breaker = "20 A"
+    gfci = false
+    wire = "12 AWG"
+    [[box.outlet]]
+    id = "b1y"
+    shape = "5-20R"
+    breaker = "20 A"
+    gfci = true
+    wire = "12 AWG"
+    [[box.outlet]]
+    id = "b1z"
+    shape = "5-20R"
+    breaker = "20 A"
+    gfci = true
+    wire = "12 AWG"
+    [[load]]
+    id = "La"
+    name = "La"
+    kind = "heater"
+    running = "1500 W"
+    plug = "5-15P"
+    wanted = "wish"
+    [[load]]
+    id = "Lb"
+    name = "Lb"
+    kind = "motor"
+    running = "500 W"
+    hours = ["18:00-22:30"]
+    plug = "5-15P"
+    wanted = "must"
+    on = "b0y"
+    count = 3
+    "#;
+    let buys = |text: &str| {
+        let mended = mend(&plan(text), false);
+        keys(&mended)
+            .iter()
+            .any(|(key, _)| *key == "smaller-appliance")
+    };
+    assert!(!buys(THREE));
+}

@@ -4,7 +4,7 @@ use crate::plan::{
     Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System, Uses,
 };
 use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
-use crate::supply::UNKNOWN_RATED;
+use crate::supply::{UNKNOWN_RATED, leg_taken};
 use crate::tables::shape::{Circuit, Configuration};
 use crate::verdict::BONDING_PLUG;
 
@@ -21,13 +21,18 @@ pub(super) fn answered_low(plan: &Plan, field: &str) -> Option<Plan> {
 
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.
 pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
+    // Not the one that it is taken to be on.
+    let other = match leg_taken(plan) {
+        Leg::A => Leg::B,
+        Leg::B => Leg::A,
+    };
     let mut plan = plan.clone();
     let (path, name) = field.rsplit_once('.')?;
     let (table, id) = path.split_once('.').unwrap_or((path, ""));
     match table {
         "site" => answer_site(&mut plan, name)?,
         "generator" => match id.strip_prefix("outlet.") {
-            Some(id) => answer_outlet(&mut plan.generator.outlets, id, name)?,
+            Some(id) => answer_outlet(&mut plan.generator.outlets, other, id, name)?,
             None => answer_set(&mut plan, name)?,
         },
         "box" => {
@@ -36,7 +41,7 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
                 .map_or((id, None), |(id, outlet)| (id, Some(outlet)));
             let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
             match (outlet, name) {
-                (Some(outlet), _) => answer_outlet(&mut holder.outlets, outlet, name)?,
+                (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
                 (None, "bond") => holder.bond = Answer::Known(false),
                 (None, "listed") => holder.listed = Answer::Known(true),
                 (None, _) => return None,
@@ -135,13 +140,13 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
     Some(())
 }
 
-fn answer_outlet(outlets: &mut [Outlet], id: &str, name: &str) -> Option<()> {
+fn answer_outlet(outlets: &mut [Outlet], other: Leg, id: &str, name: &str) -> Option<()> {
     let outlet = outlets.iter_mut().find(|it| it.id.as_str() == id)?;
     match name {
         "breaker" => outlet.breaker = Answer::Known(outlet.shape.0.rating()),
         "gfci" => outlet.gfci = Answer::Known(true),
         "sockets" => outlet.sockets = Some(outlet.shape.usual_sockets()),
-        "leg" => outlet.leg = Answer::Known(Leg::B),
+        "leg" => outlet.leg = Answer::Known(other),
         "wire" => outlet.wire = Answer::Known(Wire::Awg(10)),
         _ => return None,
     }

@@ -1,16 +1,16 @@
 //! # FIT002 adapter-raises-rating
 //!
 //! ## What it checks
-//! Whether a cord or adapter ends in a larger shape than it begins with, as a 15 A plug with a 30 A
-//! receptacle for a trailer.
+//! Whether a cord, an adapter or a box ends in a larger shape than it begins with, as a 15 A plug with a
+//! 30 A receptacle for a trailer.
 //!
 //! ## Why it hurts
 //! The shape at its end promises more than there is. The usual harm is a tripped breaker and a trailer
 //! gone dark; with a worn plug it is a hot one.
 //!
 //! ## The arithmetic
-//! The plug's rating against the largest rating among its ends. The limit at every end stays that
-//! of the plug. What protects the plug is rule OVER001's question.
+//! The rating of the plug or inlet against the largest rating among its ends. The limit at every end stays
+//! that of the plug. What protects the plug is rule OVER001's question.
 //!
 //! ## What to do
 //! Plan with the smaller figure: one heating thing at a time. Mark the adapter with it.
@@ -31,10 +31,11 @@ pub(super) const RULE: Rule = Rule {
     fixes: &["plan"],
     check,
     #[cfg(test)]
-    fires: &[&[(
-        "from = \"twist\"\nplug = \"L5-30P\"",
-        "from = \"front\"\nplug = \"5-15P\"",
-    )]],
+    fires: &[
+        &[("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\"")],
+        // A box of 15 A with a receptacle of 20 A.
+        &[INLET, FROM_FRONT, ("shape = \"5-15R\" # right", "shape = \"5-20R\"")],
+    ],
     #[cfg(test)]
     spares: &[
         &[],
@@ -43,22 +44,32 @@ pub(super) const RULE: Rule = Rule {
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
             ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
         ],
+        &[INLET, FROM_FRONT],
     ],
 };
 
+#[cfg(test)]
+const INLET: crate::rules::Edit = ("inlet = \"L5-30P\"", "inlet = \"5-15P\"");
+
+#[cfg(test)]
+const FROM_FRONT: crate::rules::Edit = ("from = \"long\"\n", "from = \"front\"\n");
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for cord in &facts.plan.cords {
-        let plug = cord.plug.0.rating();
-        let end = cord
-            .ends
-            .iter()
-            .map(|end| end.0.rating())
-            .max()
-            .unwrap_or(Current::ZERO);
-        if cord.from.is_some() && end > plug {
+    let largest = |ratings: &mut dyn Iterator<Item = Current>| ratings.max().unwrap_or(Current::ZERO);
+    let cords = facts.plan.cords.iter().map(|cord| {
+        let end = largest(&mut cord.ends.iter().map(|end| end.0.rating()));
+        (&cord.id, &cord.from, cord.plug, end)
+    });
+    let boxes = facts.plan.boxes.iter().map(|holder| {
+        let end = largest(&mut holder.outlets.iter().map(|outlet| outlet.shape.0.rating()));
+        (&holder.id, &holder.from, holder.inlet, end)
+    });
+    for (id, from, plug, end) in cords.chain(boxes) {
+        let plug = plug.0.rating();
+        if from.is_some() && end > plug {
             found.add(
                 Signal::Notice,
-                vec![cord.id.clone()],
+                vec![id.clone()],
                 values([("limit", plug.into()), ("shape", end.into())]),
                 "plan",
                 values([]),

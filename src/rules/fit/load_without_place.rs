@@ -67,43 +67,43 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
-/// The limits of what may be used. Of what gives nothing, or must not be used, other rules tell.
-fn usable<'a>(facts: &Facts<'a>) -> Vec<&'a Limit> {
+/// The limits of what gives anything, and whether it may be used. Of what gives nothing other rules tell.
+fn live<'a>(facts: &Facts<'a>) -> Vec<(bool, &'a Limit)> {
     let limits = facts.figures.limits.iter();
-    let usable = limits.filter(|limit| {
+    let live = limits.filter(|limit| limit.short_amps > Current::ZERO);
+    let may_be_used = |limit: &Limit| {
         let at = facts.supply.receptacle(&limit.id);
-        limit.short_amps > Current::ZERO
-            && at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
-    });
-    usable.collect()
+        at.is_some_and(|at| facts.verdicts.no_loads(at).is_none())
+    };
+    live.map(|limit| (may_be_used(limit), limit)).collect()
 }
 
 /// The best receptacle that a load can use: the one it is said to be on, else the one that
-/// carries most of those that take its plug.
-fn best<'a>(usable: &[&'a Limit], need: &Need<'_>) -> Option<&'a Limit> {
+/// carries most of those that take its plug; one that must not be used only where there is no other.
+fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<&'a Limit> {
     let load = need.load;
-    usable
-        .iter()
+    live.iter()
         .copied()
-        .filter(|limit| match &load.on {
+        .filter(|(_, limit)| match &load.on {
             Some(on) => *on == limit.id,
             None => load
                 .plug
                 .known()
                 .is_none_or(|plug| limit.shape.takes(*plug)),
         })
-        .max_by_key(|limit| limit.short_amps)
+        .max_by_key(|(usable, limit)| (*usable, limit.short_amps))
+        .map(|(_, limit)| limit)
 }
 
 /// What the load asks for and what the best receptacle carries, where that is less.
-fn too_large(facts: &Facts<'_>, usable: &[&Limit], need: &Need<'_>) -> Option<Current> {
+fn too_large(facts: &Facts<'_>, live: &[(bool, &Limit)], need: &Need<'_>) -> Option<Current> {
     // What the set cannot run wherever it is plugged in is rule POWER001's.
     let set = facts.supply;
     let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
     if need.running() > set.rated || (one_leg && need.amps() > set.leg_rated) {
         return None;
     }
-    let best = best(usable, need)?;
+    let best = best(live, need)?;
     // Of a thing that is said to be on a thin or coiled cord, the hazard is the cord's, and a rule
     // of that area's.
     if need.load.on.is_some()
@@ -137,14 +137,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .into_iter()
         .filter(|need| need.load.wanted == Wanted::Must || need.life())
         .collect();
-    let usable = usable(facts);
+    let live = live(facts);
     // One finding for each load that is too large: each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();
     for need in &must {
         if need.at.is_none() && !unplaced(need, "too-large") {
             continue;
         }
-        if let Some(limit) = too_large(facts, &usable, need)
+        if let Some(limit) = too_large(facts, &live, need)
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);

@@ -54,6 +54,15 @@ pub(super) const RULE: Rule = Rule {
     check,
     #[cfg(test)]
     fires: &[
+        // 20.4 A on 20 A, behind a cord that carries 15 A if it is coiled: laid out, it is still too much.
+        &[
+            ON_LEFT,
+            ("running = \"50 W\"", "running = \"950 W\""),
+            ("shape = \"5-15R\" # left", "shape = \"5-20R\""),
+            ("breaker = \"15 A\" # left", "breaker = \"20 A\""),
+            ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+            ("coiled = false", "coiled = \"unknown\""),
+        ],
         // 12.5 A and 2.9 A on 15 A.
         &[ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")],
         // Nobody said when.
@@ -137,14 +146,13 @@ impl<'a> Overload<'a> {
     }
 }
 
-/// Whether this rule speaks of the part: the generator, a cord, a part behind a cord that carries less and a
-/// part that gives nothing are others' to tell.
+/// Whether this rule speaks of the part: the generator, a cord and a part that gives nothing are others' to
+/// tell.
 fn is_judged(facts: &Facts<'_>, part: NodeIx) -> bool {
     let node = facts.supply.node(part);
     node.kind != NodeKind::Source
         && !is_cord(node)
         && node.reason != LimitReason::NotFed
-        && !facts.supply.up(part).any(|(_, before)| is_cord(before) && before.rating < node.rating)
         && own_limit(facts.plan, facts.supply).is_none_or(|own| !own.spares(node.rating))
 }
 
@@ -163,16 +171,22 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
             continue;
         }
         let limit = facts.supply.node(part).rating;
-        let mut through = facts.through(&needs, part);
+        let all = facts.through(&needs, part);
+        let over = |these: &[Need<'a>]| {
+            let mut waits_for_nothing = these.to_vec();
+            waits_for_nothing.retain(Need::cannot_wait);
+            Overload::of(facts, part, &waits_for_nothing, true)
+                .or_else(|| Overload::of(facts, part, these, false))
+        };
+        let mut through = all.clone();
         through.retain(|need| need.amps() <= limit);
-        let mut waits_for_nothing = through.clone();
-        waits_for_nothing.retain(Need::cannot_wait);
-        let Some(mut over) = Overload::of(facts, part, &waits_for_nothing, true)
-            .or_else(|| Overload::of(facts, part, &through, false))
-        else {
+        let together = over(&through);
+        // What is too much by itself is too much together too: told where the same things are too much beyond.
+        let alone = together.is_none();
+        let Some(mut over) = together.or_else(|| over(&all)) else {
             continue;
         };
-        over.beyond = through.len();
+        over.beyond = all.len();
         let beyond = |known: &Overload<'_>| {
             let part_of = known.parts[0];
             facts.supply.up(part_of).any(|(ix, _)| ix == part)
@@ -182,8 +196,8 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         let excess: Current = below.iter().map(|known| list[*known].demand - list[*known].limit).sum();
         let same = below.iter().find(|known| list[**known].beyond == over.beyond);
         let explained = over.demand - excess <= limit;
-        match same.or_else(|| below.first().filter(|_| explained)) {
-            Some(known) if list[*known].musts || !over.musts => {
+        match same.or_else(|| below.first().filter(|_| explained && !alone)) {
+            Some(known) if alone || list[*known].musts || !over.musts => {
                 let known = &mut list[*known];
                 if known.beyond == over.beyond && over.limit <= known.limit {
                     over.parts.append(&mut known.parts);
@@ -193,6 +207,8 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
                     known.parts.push(part);
                 }
             }
+            // Of one thing rule FIT004 tells.
+            _ if alone && over.on.len() < 2 => {}
             _ => list.push(over),
         }
     }

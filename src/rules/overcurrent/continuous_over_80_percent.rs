@@ -16,6 +16,10 @@
 //! the point nearest the generator is named. What is too much even for a short time is told by rules
 //! OVER006 and CORD001.
 //!
+//! A cord's own plug is counted whole, as its wire is. The codes ask the 80 % of receptacles and circuits
+//! (210.21, 210.23), and what the plug is in and the cord's ends are counted so by themselves. That leaves the
+//! 15 A plug of a cord with several ends in an outlet of 20 A, between 12 A and 15 A.
+//!
 //! It is a warning where two or more things that must run want the same hour and cannot have it, as rule
 //! OVER006 counts them; else a caution.
 //!

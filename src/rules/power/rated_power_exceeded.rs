@@ -255,6 +255,68 @@ mod tests {
         }
     }
 
+    /// No outlet may be used before it has a GFCI. Then the generator is asked for both, by a thing of which nobody
+    /// knows if a life depends on it as well; of one that is known to, it is told that it has no place.
+    #[test]
+    fn what_the_gear_keeps_out_asks_the_generator() {
+        for (kind, told) in [("electronic", true), ("unknown", true), ("medical", false)] {
+            let kind = format!("kind = \"{kind}\"");
+            let edits = [
+                super::SMALL,
+                ("kind = \"electronic\" # fan", kind.as_str()),
+                ("gfci = true # front", "gfci = false"),
+                ("gfci = true # left", "gfci = false"),
+                ("gfci = true # right", "gfci = false"),
+                ("on = \"left\" # kettle", ""),
+                ("on = \"right\" # fan", ""),
+            ];
+            let report = report(&edits);
+            assert_eq!(report.figures.sharing.placed, []);
+            assert_eq!(codes(&edits).contains(&"POWER001"), told, "{kind}");
+        }
+    }
+
+    /// An outlet that shares the breaker of one on leg B is on that leg; with a breaker of its own nobody knows,
+    /// and most that is known is on leg A.
+    #[test]
+    fn one_breaker_is_on_one_leg() {
+        for (more, leg) in [("\nshares = \"front\"", crate::plan::Leg::B), ("", crate::plan::Leg::A)] {
+            let twist = format!("breaker = \"20 A\"{more}");
+            let report = report(&[
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\""),
+                ("breaker = \"30 A\" # twist", twist.as_str()),
+                ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"A\""),
+                ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"A\""),
+            ]);
+            let mut limits = report.figures.limits.iter();
+            let twist = limits.find(|limit| limit.id.as_str() == "twist").expect("a limit");
+            assert_eq!(twist.legs, [leg]);
+        }
+    }
+
+    /// 12.5 A on leg B and 4.2 A where nobody knows the leg: it may be B as well, and then half of the power is
+    /// all that they have. Told to be on A, all of it is theirs.
+    #[test]
+    fn an_outlet_of_unknown_leg_is_with_those_that_are_known() {
+        let both = |twist: &str| {
+            let twist = format!("breaker = \"30 A\"{twist}");
+            report(&[
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\""),
+                ("breaker = \"30 A\" # twist", twist.as_str()),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("running = \"50 W\"", "running = \"500 W\""),
+            ])
+        };
+        for (twist, watts, found) in [("", 1800, true), ("\nleg = \"A\"", 3600, false)] {
+            let report = both(twist);
+            let reachable = report.figures.usable.reachable_watts;
+            assert_eq!(reachable, crate::quantity::Power::from_milliwatts(watts * 1000), "{twist}");
+            assert_eq!(report.findings.iter().any(|it| it.code == "POWER001"), found, "{twist}");
+        }
+    }
+
     /// What somebody's health depends on is in nobody's turn: the others give way.
     #[test]
     fn what_a_life_depends_on_comes_first() {

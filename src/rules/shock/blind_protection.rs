@@ -3,7 +3,8 @@
 //! ## What it checks
 //! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the
 //! GFCI protects, or inside a distribution box that hangs on it. Where nobody knows if a box joins them, or
-//! which receptacle the plug is in, the worse is assumed.
+//! which receptacle the plug is in, the worse is assumed. Where nobody knows if there is a GFCI, it is told that
+//! one would not help.
 //!
 //! ## Why it hurts
 //! A GFCI compares what leaves through it with what comes back. Fault current comes back by the ground
@@ -40,7 +41,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
-    fixes: &["plug", "plug-look", "plug-alone", "box", "box-look"],
+    fixes: &["plug", "plug-look", "plug-alone", "box", "box-look", "if-any"],
     check,
     #[cfg(test)]
     fires: &[
@@ -53,6 +54,8 @@ pub(super) const RULE: Rule = Rule {
         // A box that joins neutral and ground behind the GFCI of the generator.
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
+        // Nobody looked for its buttons.
+        &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
     ],
     #[cfg(test)]
     spares: &[
@@ -62,6 +65,8 @@ pub(super) const RULE: Rule = Rule {
         // The receptacles of the box have a GFCI each: the joint is ahead of them.
         &[FLOATING, BEHIND, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT],
+        &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT],
+        &[FLOATING, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
     ],
 };
 
@@ -78,6 +83,8 @@ const SECOND: crate::rules::Edit = (
 );
 #[cfg(test)]
 const BEHIND: crate::rules::Edit = ("gfci = false # twist", "gfci = true");
+#[cfg(test)]
+const MAYBE: crate::rules::Edit = ("gfci = false # twist", "gfci = \"unknown\"");
 #[cfg(test)]
 const BARE_LEFT: crate::rules::Edit = ("gfci = true # left", "gfci = false");
 #[cfg(test)]
@@ -104,10 +111,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for of in pairs {
         let (device, joint, known) = of;
         let Exposed {
-            mut used,
+            used,
             campers,
             free,
-        } = exposed(facts, |protection| pair(protection) == Some(of));
+        } = exposed(facts, |at| pair(facts.verdicts.protection(at)) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
         let fix = match (boxed, known) {
             (false, true) => "plug",
@@ -115,8 +122,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             (true, true) => "box",
             (true, false) => "box-look",
         };
-        let only_campers = used.is_empty() && !campers.is_empty();
-        used.extend(campers);
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
         let mut tell = |at: Vec<NodeIx>, signal, fix| {
@@ -124,12 +129,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
             }
         };
-        let nobody = used.is_empty();
-        if only_campers {
-            tell(used, if signal == Signal::Danger { Signal::Warning } else { Signal::Caution }, fix);
-        } else {
-            tell(used, signal, fix);
-        }
+        let nobody = used.is_empty() && campers.is_empty();
+        tell(used, signal, fix);
+        tell(campers, of_campers(signal), fix);
         // What nobody plugs into is no danger; its label says so all the same.
         if nobody && !boxed {
             let mut at = free;
@@ -138,6 +140,37 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             tell(at, Signal::Caution, if fix == "plug" { "plug-alone" } else { fix });
         } else {
             tell(free, Signal::Caution, fix);
+        }
+    }
+    if_any(facts, signal, &ground, found);
+}
+
+/// A camper's feed: one step milder, and a caution at least.
+const fn of_campers(signal: Signal) -> Signal {
+    match signal {
+        Signal::Danger => Signal::Warning,
+        _ => Signal::Caution,
+    }
+}
+
+/// Receptacles without a known device, of which rule SHOCK001 says to look for one, where it would be blind.
+fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Findings<'_>) {
+    let would_be = |at: NodeIx| {
+        let none = facts.verdicts.protection(at) == Protection::None;
+        none.then(|| facts.verdicts.grounding.would_be_blind(at)).flatten()
+    };
+    let mut pairs: Vec<(NodeIx, NodeIx)> = Vec::new();
+    for (at, ..) in facts.supply.receptacles() {
+        pairs.extend(would_be(at).filter(|new| !pairs.contains(new)));
+    }
+    for of in pairs {
+        let Exposed { used, campers, .. } = exposed(facts, |at| would_be(at) == Some(of));
+        let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
+        let shown = values([("device", id(of.0)), ("joint", id(of.1)), ("ground", ground.clone())]);
+        for (at, signal) in [(used, signal), (campers, of_campers(signal))] {
+            if !at.is_empty() {
+                found.add(signal, ids(facts, &at), shown.clone(), "if-any", values([]));
+            }
         }
     }
 }

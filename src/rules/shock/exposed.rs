@@ -4,8 +4,7 @@ use crate::plan::{Answer, Ground, Id};
 use crate::report::{Signal, Value};
 use crate::rules::Facts;
 use crate::rules::demand::{Need, camper};
-use crate::supply::{LimitReason, NodeIx, NodeKind};
-use crate::verdict::Protection;
+use crate::supply::{LimitReason, NodeIx};
 
 /// Receptacles without protection that works, by who would use them. In the order of the tree.
 #[derive(Debug, Default)]
@@ -18,40 +17,24 @@ pub(super) struct Exposed {
     pub free: Vec<NodeIx>,
 }
 
-/// Those whose protection `counts`.
-pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) -> Exposed {
+/// Those that count.
+pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exposed {
     let needs = facts.needs();
-    let nowhere_else = |at: NodeIx| {
-        let NodeKind::Receptacle { shape, .. } = facts.supply.node(at).kind else {
-            return false;
-        };
-        if facts.verdicts.no_loads(at).is_none() {
-            return false;
-        }
-        let unplaced = facts.figures.sharing.unplaced.iter();
-        unplaced
-            .filter(|lost| lost.reason == "refused")
-            .any(|lost| {
-                let need = needs.iter().find(|need| need.facts.id == lost.load);
-                need.is_some_and(|need| {
-                    let plug = need.load.plug.known();
-                    need.load.on.is_none() && plug.is_none_or(|plug| shape.takes(*plug))
-                })
-            })
-    };
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
     for (at, node, shape, sockets) in facts.supply.receptacles() {
         // What must not be used for another reason is told of by that rule.
         let refused = facts.verdicts.refused(at).is_some();
-        if node.reason == LimitReason::NotFed || !counts(facts.verdicts.protection(at)) {
+        if node.reason == LimitReason::NotFed || !counts(at) {
             continue;
         }
-        // What does not fit is not plugged in, wherever the plan puts it.
+        // What does not fit is not plugged in, wherever the plan puts it. What nothing that may be used carries is
+        // plugged in all the same, into what is free.
         let fits = |need: &Need<'_>| need.load.plug.known().is_none_or(|plug| shape.takes(*plug));
+        let roams = |need: &Need<'_>| need.by_gear() && need.load.on.is_none();
         let mut here = needs
             .iter()
-            .filter(|need| need.at == Some(at) && fits(need))
+            .filter(|need| (need.at == Some(at) || roams(need)) && fits(need))
             .peekable();
         let used = here.peek().is_some();
         let bonded = socket.is_some_and(|socket| socket.at == at);
@@ -60,7 +43,7 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(Protection) -> bool) ->
         let gear = gear.filter(|(fed, _)| facts.verdicts.leads_on(*fed));
         let taken = gear.count() + usize::from(bonded);
         // A camper there takes nothing from what an appliance needs it for.
-        if nowhere_else(at) || used && !here.all(|need| camper(need.load)) {
+        if used && !here.all(|need| camper(need.load)) {
             exposed.used.push(at);
         } else if used {
             exposed.campers.push(at);

@@ -109,7 +109,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         used,
         campers,
         free,
-    } = exposed(facts, |protection| protection == Protection::None);
+    } = exposed(facts, |at| facts.verdicts.protection(at) == Protection::None);
     let (signal, ground) = by_ground(facts);
     for (at, signal, fix) in [
         (used, signal, "protect"),

@@ -573,7 +573,11 @@ impl<'a> Setting<'a> {
             "no-power"
         } else if fits.is_empty() && self.refused[load].is_some() {
             // What it is too large for anyhow is not what keeps it out.
-            if self.refused[load] == Some(true) { "refused" } else { "too-large" }
+            if self.refused[load] == Some(true) {
+                "refused"
+            } else {
+                "too-large"
+            }
         } else if fits.is_empty() && self.too_hot(on, load) {
             "too-hot"
         } else if fits.is_empty() {

@@ -665,9 +665,7 @@ fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
     !after.findings_of(trouble).any(|finding| {
         let same = |was: &&Finding| was.code == finding.code && was.signal <= finding.signal;
         let mut was = before.findings.iter().filter(same);
-        was.any(|was| {
-            was.about.is_empty() || was.about.iter().any(|id| finding.about.contains(id))
-        })
+        was.any(|was| was.about.is_empty() || was.about.iter().any(|id| finding.about.contains(id)))
     })
 }
 

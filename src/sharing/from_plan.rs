@@ -169,8 +169,13 @@ fn never(fixed: &Fixed, all: &LoadSet, alike: &Alike, budget: &mut Budget) -> Fa
 /// Whether a load is not too large for a receptacle by itself, nor for the generator.
 fn could_run(supply: &Supply, at: NodeIx, unit: &LoadUnit) -> bool {
     let limit = supply.limit(at);
-    let limit = if unit.continuous { limit.continuous } else { limit.short };
-    unit.running_current <= limit
+    let most = if unit.continuous {
+        limit.continuous
+    } else {
+        limit.short
+    };
+    // For what gives nothing, nothing is too large: it is refused for that.
+    (unit.running_current <= most || limit.short <= Current::ZERO)
         && unit.running_apparent <= supply.room(NodeIx(0))
         && unit.starting_apparent <= supply.peak_room()
 }
@@ -568,7 +573,11 @@ impl<'a> Setting<'a> {
             "no-power"
         } else if fits.is_empty() && self.refused[load].is_some() {
             // What it is too large for anyhow is not what keeps it out.
-            if self.refused[load] == Some(true) { "refused" } else { "too-large" }
+            if self.refused[load] == Some(true) {
+                "refused"
+            } else {
+                "too-large"
+            }
         } else if fits.is_empty() && self.too_hot(on, load) {
             "too-hot"
         } else if fits.is_empty() {

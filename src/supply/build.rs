@@ -362,7 +362,13 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(parent).legs;
         let legs = group
             .iter()
-            .filter_map(|outlet| fed_legs(outlet.shape, feed, leg_of(outlet, group).unwrap_or(self.leg)))
+            .filter_map(|outlet| {
+                fed_legs(
+                    outlet.shape,
+                    feed,
+                    leg_of(outlet, group).unwrap_or(self.leg),
+                )
+            })
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
         // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
@@ -424,10 +430,7 @@ impl<'a> Builder<'a> {
         feed: Legs,
         within: Option<&DistributionBox>,
     ) -> Legs {
-        if feed == Legs::Both
-            && outlet.shape.0.circuit() == Circuit::OneLeg
-            && leg.is_none()
-        {
+        if feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg && leg.is_none() {
             let field = format!("{}.leg", field_of(outlet, within));
             self.assume(
                 field,
@@ -748,7 +751,11 @@ pub(crate) fn leg_taken(plan: &Plan) -> Leg {
         let on = known.iter().filter(|(known, _)| *known == leg);
         on.map(|(_, amps)| *amps).sum()
     };
-    if on(Leg::B) > on(Leg::A) { Leg::B } else { Leg::A }
+    if on(Leg::B) > on(Leg::A) {
+        Leg::B
+    } else {
+        Leg::A
+    }
 }
 
 const fn leg_word(leg: Leg) -> &'static str {

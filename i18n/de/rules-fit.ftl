@@ -36,7 +36,7 @@ FIT003 = { $about }: nicht die Volt, die die Form verspricht
     .fix-leave = Nichts hineinstecken: Behandeln Sie sie, als stünde sie unter Spannung. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
 
 FIT004 = { $fix ->
-    [too-large] { $about } verlangt mehr, als seine Steckdose verträgt
+    [too-large] { $first } verlangt mehr, als seine Steckdose verträgt
     [life-large] Keine Steckdose hier verträgt { $about }
     [refused] Keine benutzbare Steckdose für { $about }
    *[other] Keine freie Steckdose für { $about }

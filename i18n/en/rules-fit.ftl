@@ -36,7 +36,7 @@ FIT003 = { $about }: wrong voltage for its shape
     .fix-leave = Plug nothing into it, and treat it as live. Use an outlet that has what it needs. Never change a plug to make it fit.
 
 FIT004 = { $fix ->
-    [too-large] { $about } needs more than its outlet can give
+    [too-large] { $first } needs more than its outlet can give
     [life-large] No outlet here can run { $about }
     [refused] No usable outlet for { $about }
    *[other] No free outlet for { $about }

@@ -99,7 +99,7 @@ SHOCK013 = { $fix ->
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
-        [if-any] We do not know if “{ $device }” has a GFCI. “{ $joint }”, past it, joins neutral to ground, or may: then the GFCI does not trip. The ground here is { $ground }.
+        [if-any] Neutral and ground may be joined past “{ $device }”, at “{ $joint }”: then a GFCI there does not trip. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.

@@ -36,7 +36,7 @@ FIT003 = { $about }: no da los voltios que su forma promete
     .fix-leave = No enchufe nada en él y trátelo como si tuviera tensión. Use un { -receptacle } que tenga lo que necesita. Nunca cambie una clavija para que encaje.
 
 FIT004 = { $fix ->
-    [too-large] { $about } pide más de lo que soporta su { -receptacle }
+    [too-large] { $first } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
     [refused] Ningún { -receptacle } que se pueda usar para { $about }
    *[other] No hay { -receptacle } libre para { $about }

@@ -36,7 +36,7 @@ FIT003 = { $about } : pas les volts que sa forme promet
     .fix-leave = N’y branchez rien, et traitez-la comme sous tension. Prenez une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
 
 FIT004 = { $fix ->
-    [too-large] { $about } demande plus que sa prise ne supporte
+    [too-large] { $first } demande plus que sa prise ne supporte
     [life-large] Aucune prise ici ne supporte { $about }
     [refused] Aucune prise utilisable pour { $about }
    *[other] Pas de prise libre pour { $about }

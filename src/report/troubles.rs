@@ -92,6 +92,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK005", "known"),
         ("SHOCK006", "home-made"),
         ("SHOCK013", "box"),
+        ("FIT004", "too-large"),
     ]),
     // Look for the mark on it.
     of_part(&[

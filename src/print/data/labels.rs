@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Current, Power, Wire};
-use crate::report::{Acts, Assumption, Limit, Report, ShockState};
+use crate::report::{Acts, Assumption, Limit, Report, ShockState, Signal};
 use crate::supply::{self, Governing, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
@@ -58,7 +58,8 @@ struct Socket {
     alt: String,
     volts: String,
     long: Flow,
-    short: Flow,
+    /// None where as much holds no matter how long.
+    short: Option<Flow>,
     /// The legs that feed it, where the generator has two, and the same where there is little room.
     leg: Option<String>,
     leg_brief: Option<String>,
@@ -131,8 +132,6 @@ struct Own {
     shape: String,
     alt: String,
     amps: String,
-    /// The same with how long it holds.
-    limit: String,
     /// What stands there instead, where it has none.
     stop: Option<String>,
 }
@@ -231,6 +230,13 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         let elsewhere = |it: &Assumption| !verdict.assumed.contains(&it.field);
         finding.rests_on.sort_by_key(elsewhere);
     }
+    // The ends of one cord look alike: all say the same, the gravest of it.
+    if !forbidden && finding.fix.key == "protect" {
+        finding.fix.key = "free";
+    }
+    if let Some(signal) = gravest_end(context, id).filter(|_| !forbidden) {
+        finding.signal = signal;
+    }
     let text = context
         .words
         .finding(&finding, &context.report.figures.loads);
@@ -251,6 +257,19 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         why: text.look.into_iter().next().unwrap_or(text.why),
         fix: text.fix,
     }))
+}
+
+/// The gravest signal of the ends of one cord into which only a cord with a GFCI may go.
+fn gravest_end(context: &Context<'_>, id: &Id) -> Option<Signal> {
+    let report = context.report;
+    let ends = context.plan.cords.iter().map(|cord| {
+        let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
+        (&cord.id, ends)
+    });
+    let (_, ends) = { ends }.find(|(cord, ends)| *cord == id || ends.contains(id))?;
+    let whys = ends.iter().filter_map(|end| report.guarded(end));
+    let told = whys.filter_map(|why| report.told_by(why));
+    told.map(|finding| finding.signal).min()
 }
 
 /// What stands in the place of amps where nothing that the plan has may be plugged in.
@@ -304,16 +323,28 @@ fn long(context: &Context<'_>, limit: &Limit) -> Flow {
         context,
         limit.continuous_amps,
         Some(limit.continuous_watts),
-        "for-hours",
+        if limit.short_amps > limit.continuous_amps {
+            "for-hours"
+        } else {
+            "for-any"
+        },
     )
 }
 
-fn short(context: &Context<'_>, limit: &Limit) -> Flow {
-    flow(
-        context,
-        limit.short_amps,
-        Some(limit.short_watts),
-        "for-short",
+/// What holds for a short time, where that is more.
+fn short(context: &Context<'_>, limit: &Limit) -> Option<Flow> {
+    let watts = Some(limit.short_watts);
+    let more = limit.short_amps > limit.continuous_amps;
+    more.then(|| flow(context, limit.short_amps, watts, "for-short"))
+}
+
+/// The same of everything on a cord or a box together.
+fn all_on(context: &Context<'_>, limit: &Governing) -> (Flow, Option<Flow>) {
+    let more = limit.short > limit.continuous;
+    let long = if more { "all-for-hours" } else { "all-for-any" };
+    (
+        flow(context, limit.continuous, None, long),
+        more.then(|| flow(context, limit.short, None, "for-short")),
     )
 }
 
@@ -374,7 +405,6 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 id: outlet.id.to_string(),
                 alt: context.say("face-alt", &[("shape", &shape)]),
                 shape,
-                limit: context.say("outlet-limit", &[("amps", &amps)]),
                 amps,
                 stop: stop(context, &outlet.id),
             })
@@ -415,7 +445,7 @@ fn shared(
         if !others.is_empty() {
             sentences.push(context.say(
                 "shared-outlets",
-                &[("others", &context.words.list(&others))],
+                &[("others", &context.quoted(&others))],
             ));
         }
         if !sentences.is_empty() {
@@ -501,7 +531,7 @@ fn generator(context: &Context<'_>) -> Part {
     let mut facts = vec![
         (
             context.say("air", &[]),
-            context.say("air-value", &context.people_distances().each()),
+            context.say("air-value", &[("ample", &context.ample())]),
         ),
         (
             context.say("neutral", &[]),
@@ -521,8 +551,19 @@ fn generator(context: &Context<'_>) -> Part {
     ];
     if !set.rated.is_known() {
         let taken = context.exact(crate::supply::UNKNOWN_RATED);
-        let value = context.say("rated-guessed-value", &[("taken", &taken)]);
+        let left = context.capacity(usable.rated_watts);
+        let value = if left == taken {
+            context.say("rated-guessed-value", &[("taken", &taken)])
+        } else {
+            context.say("rated-guessed-less", &[("taken", &taken), ("left", &left)])
+        };
         facts.insert(1, (context.say("rated-guessed", &[]), value));
+    }
+    if context.supply.node(NodeIx(0)).legs.all().len() > 1 {
+        facts.insert(
+            1,
+            (context.say("legs", &[]), context.say("legs-value", &[])),
+        );
     }
     if usable.stranded_watts > Power::ZERO {
         facts.push((
@@ -539,19 +580,14 @@ fn generator(context: &Context<'_>) -> Part {
     if let Some(hours) = context.report.figures.energy.hours_per_tank {
         let hours = context.capacity(hours);
         let by = context.report.figures.energy.busiest_by.as_ref();
-        let value = by.map_or_else(
-            || context.say("tank-value", &[("hours", &hours)]),
-            |by| {
-                let load = context.load_name(by);
-                context.say("tank-value-with", &[("hours", &hours), ("load", &load)])
-            },
-        );
+        let key = by.map_or("tank-value", |_| "tank-value-with");
+        let value = context.say(key, &[("hours", &hours)]);
         facts.push((context.say("tank", &[]), value));
     }
     Part {
         id: set.name.clone(),
-        brief: Some(context.say("air-brief", &context.people_distances().each())),
-        long: Some(flow(context, usable.rated_watts, None, "all-for-hours")),
+        brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
+        long: Some(flow(context, usable.rated_watts, None, "all-running")),
         short: Some(flow(context, usable.peak_watts, None, "for-seconds")),
         trips: true,
         outlets: own(context, &set.outlets),
@@ -585,7 +621,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     {
         Part {
             long: Some(long(context, limit)),
-            short: Some(short(context, limit)),
+            short: short(context, limit),
             set_by: Some(context.limit_set_by(limit)),
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
@@ -594,11 +630,11 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             ..part
         }
     } else if let Some(limit) = context.feed_limit(&cord.id) {
-        let all = |current: Current, how_long| flow(context, current, None, how_long);
+        let (long, short) = all_on(context, &limit);
         let (set_by, acts) = context.feed_acts(&limit);
         Part {
-            long: Some(all(limit.continuous, "all-for-hours")),
-            short: Some(all(limit.short, "for-short")),
+            long: Some(long),
+            short,
             set_by: Some(context.set_by(&set_by)),
             trips: matches!(acts, Acts::AtLimit { .. }),
             unwatched: context.unwatched(&set_by, &acts),
@@ -629,9 +665,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
                 ("amps", &context.capacity(limit.continuous_amps)),
                 (
                     "others",
-                    &context
-                        .words
-                        .list(&others.iter().map(String::as_str).collect::<Vec<_>>()),
+                    &context.quoted(&others.iter().map(String::as_str).collect::<Vec<_>>()),
                 ),
             ],
         ),
@@ -685,12 +719,15 @@ pub(super) fn cord_facts(
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let limit = context.feed_limit(&part.id);
-    let flow = |current: Current, how_long| flow(context, current, None, how_long);
+    let (long, short) = limit.map_or((None, None), |limit| {
+        let (long, short) = all_on(context, &limit);
+        (Some(long), short)
+    });
     Part {
         id: part.id.to_string(),
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
-        long: limit.map(|limit| flow(limit.continuous, "all-for-hours")),
-        short: limit.map(|limit| flow(limit.short, "for-short")),
+        long,
+        short,
         trips: true,
         outlets: own(context, &part.outlets),
         facts,

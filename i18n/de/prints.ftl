@@ -22,6 +22,8 @@ print-box = Kasten
 print-for-hours = ab 3 Stunden
 print-for-short = unter 3 Stunden
 print-for-any = beliebig lange
+print-brief-hours = ab 3 h
+print-brief-short = unter 3 h
 print-for-seconds = für Sekunden
 print-all-for-hours = gesamt, ab 3 Stunden
 print-all-for-any = gesamt, beliebig lange
@@ -79,7 +81,7 @@ print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber
 print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
 print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.
 print-do-not-use = GESPERRT
-print-guarded = NUR GFCI-KABEL
+print-guarded = HIER NUR GFCI-KABEL
 print-behind = Der Strom kommt von „{ $id }“: nicht benutzen.
 print-dead-end = Nichts dahinter benutzen. Siehe „{ $id }“.
 print-refused-alt = { $id } durchgestrichen: nicht benutzen
@@ -93,8 +95,8 @@ print-shared-sockets = { $count ->
    *[other] Alle { $count } Dosen teilen sich diese Grenze.
   }
 print-shared-outlets = Geteilt mit { $others }.
-print-shared-ends = Alle { $count } Enden von „{ $owner }“ zusammen: { $amps } ab 3 Stunden. Nicht jedes.
-print-shared-box = Alles an „{ $owner }“ zusammen: { $amps } ab 3 Stunden.
+print-shared-ends = Alle { $count } Enden von „{ $owner }“ zusammen: { $amps }. Nicht jedes.
+print-shared-box = Alles an „{ $owner }“ zusammen: { $amps }.
 print-short-shared = { $at }: zus. { $amps }
 print-plug-into = Stecken in
 print-plug-into-shared = „{ $at }“, { $amps } insgesamt mit { $others }
@@ -122,7 +124,7 @@ print-tank-value-with = etwa { $hours } beim höchsten Bedarf dieses Plans
 print-refuel = Tanken
 print-refuel-value = Aus, { $cooling } Minuten abkühlen. Nie im Betrieb.
 print-air = Auspuff
-print-air-value = Enthält Kohlenmonoxid: Man riecht es nicht, und es tötet. Nur im Freien, weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
+print-air-value = Tötet, ohne Geruch. Nur im Freien, weggerichtet, mindestens { $ample } von Zelt, Fahrzeug, Tür, Fenster und Mensch.
 
 print-air-brief = Abgase töten: { $ample } Abstand.
 
@@ -146,7 +148,6 @@ print-card-danger = { $count ->
     [one] 1 Gefahr in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
    *[other] { $count } Gefahren in diesem Plan. Vor dem Starten beheben: siehe Vorsichtsliste.
   }
-print-weakest = KLEINSTE GRENZE
 print-no-breaker = Ampere zählen: kein Schutzschalter
 print-no-breaker-below = Ampere zählen: Schutzschalter zu groß
 print-outlet-facts = { $shape } · Schutzschalter { $breaker }

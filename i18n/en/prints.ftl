@@ -22,6 +22,8 @@ print-box = Box
 print-for-hours = 3 hours or more
 print-for-short = under 3 hours
 print-for-any = no matter how long
+print-brief-hours = 3 h or more
+print-brief-short = under 3 h
 print-for-seconds = for seconds
 print-all-for-hours = all together, 3 hours or more
 print-all-for-any = all together, no matter how long
@@ -79,7 +81,7 @@ print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
 print-shock-doubtful = GFCI: NO. There is one, but it may not see a fault.
 print-neutral-joined = Floating, but joined to ground in a box.
 print-do-not-use = DO NOT USE
-print-guarded = GFCI CORD ONLY
+print-guarded = GFCI CORD ONLY IN HERE
 print-behind = It gets its power from “{ $id }”, which you must not use.
 print-dead-end = Do not use anything it feeds. See “{ $id }”.
 print-refused-alt = { $id } crossed out: do not use
@@ -92,8 +94,8 @@ print-shared-sockets = { $count ->
    *[other] All { $count } sockets share this limit.
   }
 print-shared-outlets = Shared with { $others }.
-print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps } for 3 hours or more. Not each.
-print-shared-box = All of “{ $owner }” together: { $amps } for 3 hours or more.
+print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps }. Not each.
+print-shared-box = All of “{ $owner }” together: { $amps }.
 print-short-shared = { $at }: { $amps } total
 print-plug-into = Plug into
 print-plug-into-shared = “{ $at }”: { $amps } in all, shared with { $others }
@@ -121,7 +123,7 @@ print-tank-value-with = about { $hours } at the most this plan draws
 print-refuel = Refuel
 print-refuel-value = Shut it off and let it cool { $cooling } minutes. Never refuel it running.
 print-air = Exhaust
-print-air-value = It has carbon monoxide in it. You cannot smell that, and it kills. Outdoors only, pointing away, at least { $ample } from every tent, vehicle, door, window and person.
+print-air-value = It kills, and you cannot smell it. Outdoors only, pointing away, at least { $ample } from every tent, vehicle, door, window and person.
 
 print-air-brief = Exhaust kills: stay { $ample } away.
 
@@ -145,7 +147,6 @@ print-card-danger = { $count ->
     [one] 1 danger in this plan. Clear it before you start the generator: see the cautions.
    *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.
   }
-print-weakest = LOWEST LIMIT
 print-no-breaker = Add up the amps: no breaker
 print-no-breaker-below = Add up the amps: breaker too big
 print-outlet-facts = { $shape } · breaker { $breaker }
@@ -174,7 +175,7 @@ print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of the carbon monoxide alarm where people sleep.
 print-setup-place = Put the generator outdoors, at least { $ample } from every tent, vehicle, door, window and person. Point the exhaust away from all of them.
 print-setup-clear = Keep { $clear } clear on all sides. Dry, level ground. Nothing over it except a high roof with open sides.
-print-setup-look = Look at every cord and plug. Do not use a cord that is cut or scorched, or a plug that is loose or has had its round pin broken off.
+print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, or a plug that is loose or whose round pin is broken off.
 print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
 print-setup-plug = Switch everything off. Plug in cords and boxes from the generator out, as side 1 shows.
 print-setup-start = Start the engine. Let it run for two minutes.

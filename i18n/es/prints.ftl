@@ -22,6 +22,8 @@ print-box = Caja
 print-for-hours = 3 horas o más
 print-for-short = menos de 3 horas
 print-for-any = sin límite de tiempo
+print-brief-hours = 3 h o más
+print-brief-short = menos de 3 h
 print-for-seconds = unos segundos
 print-all-for-hours = total, 3 horas o más
 print-all-for-any = total, sin límite de tiempo
@@ -81,7 +83,7 @@ print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve a
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
 print-neutral-joined = Flotante, pero unido a tierra en una caja.
 print-do-not-use = NO USAR
-print-guarded = SOLO CON GFCI
+print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
 print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
 print-refused-alt = { $id } con una barra encima: no usar
@@ -94,8 +96,8 @@ print-shared-sockets = { $count ->
    *[other] Las { $count } tomas comparten este límite.
   }
 print-shared-outlets = Se comparte con { $others }.
-print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps } durante 3 horas o más. No cada uno.
-print-shared-box = Todo lo de “{ $owner }” junto: { $amps } durante 3 horas o más.
+print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps }. No cada uno.
+print-shared-box = Todo lo de “{ $owner }” junto: { $amps }.
 print-short-shared = { $at }: total { $amps }
 print-plug-into = Conecte en
 print-plug-into-shared = “{ $at }”, { $amps } en total con { $others }
@@ -123,7 +125,7 @@ print-tank-value-with = cerca de { $hours } con lo máximo de este plan
 print-refuel = Combustible
 print-refuel-value = Apagado y frío { $cooling } minutos. Nunca en marcha.
 print-air = Escape
-print-air-value = Lleva monóxido de carbono: no se huele, y mata. Solo al aire libre, apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
+print-air-value = Mata, y no se huele. Solo al aire libre, apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
 
 print-air-brief = El escape mata: aléjese { $ample }.
 
@@ -147,7 +149,6 @@ print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea las precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea las precauciones.
   }
-print-weakest = LÍMITE MÁS BAJO
 print-no-breaker = Sume los amperios: sin { -breaker }
 print-no-breaker-below = Sume los amperios: { -breaker } demasiado grande
 print-outlet-facts = { $shape } · { -breaker } { $breaker }

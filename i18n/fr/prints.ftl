@@ -22,6 +22,8 @@ print-box = Coffret
 print-for-hours = 3 heures ou plus
 print-for-short = moins de 3 heures
 print-for-any = sans limite de durée
+print-brief-hours = 3 h ou plus
+print-brief-short = moins de 3 h
 print-for-seconds = quelques secondes
 print-all-for-hours = en tout, 3 heures ou plus
 print-all-for-any = en tout, sans limite de durée
@@ -79,7 +81,7 @@ print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais n
 print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
 print-neutral-joined = Flottant, mais relié à la terre dans un coffret.
 print-do-not-use = NE PAS UTILISER
-print-guarded = GFCI SEULEMENT
+print-guarded = ICI, CORDON GFCI SEUL
 print-behind = Alimenté par « { $id } », à ne pas utiliser.
 print-dead-end = Rien de ce qui y est branché ne doit servir. Voir « { $id } ».
 print-refused-alt = { $id } barré : ne pas utiliser
@@ -92,8 +94,8 @@ print-shared-sockets = { $count ->
    *[other] Les { $count } prises se partagent cette limite.
   }
 print-shared-outlets = Limite partagée avec { $others }.
-print-shared-ends = Les { $count } sorties de « { $owner } » ensemble : { $amps } pour 3 heures ou plus. Pas chacune.
-print-shared-box = Tout « { $owner } » ensemble : { $amps } pour 3 heures ou plus.
+print-shared-ends = Les { $count } sorties de « { $owner } » ensemble : { $amps }. Pas chacune.
+print-shared-box = Tout « { $owner } » ensemble : { $amps }.
 print-short-shared = « { $at } » : { $amps } total
 print-plug-into = Branchez à
 print-plug-into-shared = « { $at } », { $amps } en tout avec { $others }
@@ -121,7 +123,7 @@ print-tank-value-with = environ { $hours } au maximum de ce plan
 print-refuel = Plein
 print-refuel-value = Moteur arrêté et refroidi { $cooling } minutes. Jamais en marche.
 print-air = Échappement
-print-air-value = Il contient du monoxyde de carbone : sans odeur, il tue. Dehors seulement, dirigé à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne.
+print-air-value = Il tue, sans odeur. Dehors seulement, dirigé à l’opposé, à au moins { $ample } de toute tente, véhicule, porte, fenêtre et personne.
 
 print-air-brief = Gaz mortels : restez à { $ample } ou plus.
 print-symbol-general = Signe d’avertissement
@@ -150,7 +152,6 @@ print-card-danger = { $count ->
     [one] 1 danger dans ce plan. Éliminez-le avant de démarrer { -generator(form: "the") } : voyez les précautions.
    *[other] { $count } dangers dans ce plan. Éliminez-les avant de démarrer { -generator(form: "the") } : voyez les précautions.
   }
-print-weakest = LIMITE LA PLUS BASSE
 print-no-breaker = Additionnez les ampères : pas de disjoncteur
 print-no-breaker-below = Additionnez les ampères : disjoncteur trop gros
 print-outlet-facts = { $shape } · disjoncteur { $breaker }

@@ -5,7 +5,6 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::cord_facts;
-use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
@@ -46,7 +45,6 @@ pub(super) struct Card {
     setup: Vec<String>,
     test: Vec<String>,
     stop: Vec<String>,
-    plot: Option<Plot>,
     emergencies: Vec<Emergency>,
 }
 
@@ -69,7 +67,6 @@ struct Row {
     loads: Vec<String>,
     /// What does not act past its amps: nothing below some figure, or nothing.
     unwatched: Option<String>,
-    weakest: bool,
     refused: bool,
     /// What it hangs on that must not be used.
     behind: Option<String>,
@@ -99,9 +96,8 @@ struct Step {
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
-    "weakest",
-    "for-hours",
-    "for-short",
+    "brief-hours",
+    "brief-short",
     "do-not-use",
     "together-title",
     "never-title",
@@ -111,7 +107,6 @@ const KEYS: &[&str] = &[
     "setup-title",
     "test-title",
     "stop-title",
-    "plot-title",
     "loose",
     "defer",
     "card-fold",
@@ -121,7 +116,7 @@ const KEYS: &[&str] = &[
 
 pub(super) fn data(context: &Context<'_>) -> Card {
     let sharing = &context.report.figures.sharing;
-    let rows = Tree::new(*context).rows();
+    let rows = Tree { context: *context }.rows();
     let never: Vec<String> = sharing
         .never
         .iter()
@@ -188,7 +183,6 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         setup: setup(context),
         test: proofs::card(context),
         stop: stop(context),
-        plot: plot::data(context),
         emergencies: emergency::all(context),
     }
 }
@@ -299,11 +293,7 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
 /// Walks the plan from the generator outwards.
 struct Tree<'a> {
     context: Context<'a>,
-    weakest: Vec<&'a Id>,
 }
-
-/// More parts than these that are equally low have no lowest.
-const WEAKEST: usize = 1;
 
 /// What can hang below a receptacle.
 enum Fed<'a> {
@@ -312,30 +302,6 @@ enum Fed<'a> {
 }
 
 impl<'a> Tree<'a> {
-    fn new(context: Context<'a>) -> Self {
-        // What sets the tightest limit at which something is to run and that may be used at all.
-        let limits = &context.report.figures.limits;
-        let usable = |limit: &&Limit| context.report.usable(&limit.id);
-        let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
-        let tightest = |limit: &&Limit| limit.continuous_amps;
-        let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();
-        if in_use.iter().any(used) {
-            in_use.retain(used);
-        }
-        let least = in_use.iter().map(tightest).min();
-        let mut weakest: Vec<&Id> = Vec::new();
-        for limit in in_use {
-            let id = &limit.continuous_set_by.id;
-            if Some(tightest(&limit)) == least && !weakest.contains(&id) {
-                weakest.push(id);
-            }
-        }
-        if weakest.len() > WEAKEST {
-            weakest.clear();
-        }
-        Self { context, weakest }
-    }
-
     fn rows(&self) -> Vec<Row> {
         let set = &self.context.plan.generator;
         let usable = &self.context.report.figures.usable;
@@ -355,13 +321,6 @@ impl<'a> Tree<'a> {
         for (index, outlet) in set.outlets.iter().enumerate() {
             self.outlet(outlet, None, &[index + 1 < last], &mut rows);
         }
-        // A limit set by the set itself is marked there.
-        if !self.weakest.is_empty()
-            && rows.iter().all(|row| !row.weakest)
-            && let Some(first) = rows.first_mut()
-        {
-            first.weakest = true;
-        }
         rows
     }
 
@@ -371,7 +330,6 @@ impl<'a> Tree<'a> {
             kind,
             id: id.to_string(),
             rails: rails.to_vec(),
-            weakest: self.weakest.contains(&id),
             refused: refused.is_some_and(|why| why.at == *id),
             behind: self.context.behind(id),
             only: self.context.only(id),

@@ -224,7 +224,8 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     let mut finding = report.told_by(why)?.clone();
     // A label speaks of what it is on.
     if Report::ONE_BY_ONE.contains(&finding.code) {
-        finding.about = vec![why.at.clone()];
+        let it = if forbidden { &why.at } else { id };
+        finding.about = vec![it.clone()];
         // And of what was assumed on the way to it first.
         let verdict = context.report.verdict(id)?;
         let elsewhere = |it: &Assumption| !verdict.assumed.contains(&it.field);
@@ -533,6 +534,7 @@ fn generator(context: &Context<'_>) -> Part {
             context.say("air", &[]),
             context.say("air-value", &[("ample", &context.ample())]),
         ),
+        (context.say("refuel", &[]), context.say("refuel-value", &[])),
         (
             context.say("neutral", &[]),
             context.say(
@@ -547,7 +549,6 @@ fn generator(context: &Context<'_>) -> Part {
                 &[],
             ),
         ),
-        (context.say("refuel", &[]), context.say("refuel-value", &[])),
     ];
     if !set.rated.is_known() {
         let taken = context.exact(crate::supply::UNKNOWN_RATED);
@@ -561,7 +562,7 @@ fn generator(context: &Context<'_>) -> Part {
     }
     if context.supply.node(NodeIx(0)).legs.all().len() > 1 {
         facts.insert(
-            1,
+            2,
             (context.say("legs", &[]), context.say("legs-value", &[])),
         );
     }

@@ -275,17 +275,6 @@ impl<'a> Context<'a> {
             .collect()
     }
 
-    /// The loads the report placed at this receptacle.
-    fn placed_at<'i>(&self, id: &'i Id) -> impl Iterator<Item = &'a Id> + use<'a, 'i> {
-        self.report
-            .figures
-            .sharing
-            .placed
-            .iter()
-            .filter(move |placed| placed.at == *id)
-            .map(|placed| &placed.load)
-    }
-
     /// What sets both figures of a limit: one sentence where one part does, else one for each.
     fn limit_set_by(&self, limit: &Limit) -> String {
         let past = self.set_by(&limit.set_by);

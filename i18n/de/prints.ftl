@@ -52,14 +52,14 @@ print-set-by-share-breaker = 80 % des Schutzschalters an „{ $id }“.
 print-set-by-share-trips-early = 80 % dessen, womit der Schutzschalter an „{ $id }“ ausgelöst hat.
 print-set-by-share-receptacle = 80 % dessen, was „{ $id }“ verträgt.
 print-set-by-share-wiring = 80 % dessen, was die Leitung in „{ $id }“ verträgt.
-print-set-by-two = Ab 3 Stunden: { $hours } Unter 3 Stunden: { $past }
+print-set-by-two = Ab 3 Stunden: { $hours } Kürzer: { $past }
 
 ## Etiketten
 
 print-labels-title = Etiketten: { $site }
 print-face-alt = Vorderseite einer Steckdose { $shape }
-print-nothing-trips = Kein Schutzschalter schützt hier. Ampere zusammenzählen und unter der Grenze oben bleiben.
-print-nothing-below = Der Schutzschalter schützt das nicht: Er löst erst bei { $amps } aus. Ampere zusammenzählen und unter der Grenze oben bleiben.
+print-nothing-trips = Kein Schutzschalter schützt hier. Ampere zusammenzählen, Grenze einhalten.
+print-nothing-below = Der Schutzschalter schützt das nicht: Er löst bei { $amps } aus. Ampere zusammenzählen, Grenze einhalten.
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
 print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an „{ $at }“ drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
@@ -82,6 +82,7 @@ print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht a
 print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.
 print-do-not-use = GESPERRT
 print-guarded = HIER NUR GFCI-KABEL
+print-guarded-brief = NUR GFCI-KABEL
 print-behind = Der Strom kommt von „{ $id }“: nicht benutzen.
 print-dead-end = Nichts dahinter benutzen. Siehe „{ $id }“.
 print-refused-alt = { $id } durchgestrichen: nicht benutzen
@@ -461,5 +462,5 @@ print-ws-noise-free-field = Im Freien, von einer kleinen Quelle: 6 dB weniger be
 print-ws-marks = Hinter einem Wert:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = aus Ihrem Plan
-print-ws-mark-assumed = ?
+print-ws-mark-assumed = N
 print-ws-mark-assumed-is = angenommen, weil es niemand wusste

@@ -52,14 +52,14 @@ print-set-by-share-breaker = 80 % del { -breaker } de “{ $id }”.
 print-set-by-share-trips-early = 80 % del valor con que se disparó el { -breaker } de “{ $id }”.
 print-set-by-share-receptacle = 80 % de lo que admite “{ $id }”.
 print-set-by-share-wiring = 80 % de lo que soporta el cableado de “{ $id }”.
-print-set-by-two = 3 horas o más: { $hours } Menos de 3 horas: { $past }
+print-set-by-two = 3 horas o más: { $hours } Menos: { $past }
 
 ## Labels
 
 print-labels-title = Etiquetas: { $site }
 print-face-alt = Frente de un { -receptacle } { $shape }
-print-nothing-trips = Ningún { -breaker } protege esto. Sume los amperios y no pase del límite de arriba.
-print-nothing-below = El { -breaker } no protege esto: hacen falta { $amps } para que se dispare. Sume los amperios y no pase del límite de arriba.
+print-nothing-trips = Ningún { -breaker } protege esto. Sume los amperios y no pase del límite.
+print-nothing-below = El { -breaker } no protege esto: se dispara a { $amps }. Sume los amperios y no pase del límite.
 print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
 print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en “{ $at }”.
 print-shock-no = Protección contra descargas (GFCI): NO.
@@ -84,6 +84,7 @@ print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quiz
 print-neutral-joined = Flotante, pero unido a tierra en una caja.
 print-do-not-use = NO USAR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
+print-guarded-brief = SOLO CON GFCI
 print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
 print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
 print-refused-alt = { $id } con una barra encima: no usar
@@ -463,5 +464,5 @@ print-ws-noise-free-field = En campo abierto, con una fuente pequeña: 6 dB meno
 print-ws-marks = Detrás de un valor:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = de su plan
-print-ws-mark-assumed = ?
+print-ws-mark-assumed = S
 print-ws-mark-assumed-is = supuesto, porque nadie lo sabía

@@ -51,15 +51,15 @@ print-set-by-share-breaker = 80 % du disjoncteur de « { $id } ».
 print-set-by-share-trips-early = 80 % de ce qui a déclenché le disjoncteur de « { $id } ».
 print-set-by-share-receptacle = 80 % de ce que « { $id } » supporte.
 print-set-by-share-wiring = 80 % de ce que supporte le câblage de « { $id } ».
-print-set-by-two = 3 heures ou plus : { $hours } Moins de 3 heures : { $past }
+print-set-by-two = 3 heures ou plus : { $hours } Moins : { $past }
 print-set-by-parallel-kit = Limite du kit de mise en parallèle. Il peut ne pas se déclencher au-delà.
 
 ## Labels
 
 print-labels-title = Étiquettes : { $site }
 print-face-alt = Face d’une prise { $shape }
-print-nothing-trips = Aucun disjoncteur ne protège ici. Additionnez les ampères et restez sous la limite ci-dessus.
-print-nothing-below = Le disjoncteur ne protège pas ici : il faut { $amps } pour qu’il coupe. Additionnez les ampères et restez sous la limite ci-dessus.
+print-nothing-trips = Aucun disjoncteur ne protège ici. Additionnez les ampères, restez sous la limite.
+print-nothing-below = Le disjoncteur ne protège pas ici : il coupe à { $amps }. Additionnez les ampères, restez sous la limite.
 print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST avant l’usage.
 print-shock-yes-at = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = Protection contre les chocs (GFCI) : NON.
@@ -82,6 +82,7 @@ print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mai
 print-neutral-joined = Flottant, mais relié à la terre dans un coffret.
 print-do-not-use = NE PAS UTILISER
 print-guarded = ICI, CORDON GFCI SEUL
+print-guarded-brief = GFCI SEULEMENT
 print-behind = Alimenté par « { $id } », à ne pas utiliser.
 print-dead-end = Rien de ce qui y est branché ne doit servir. Voir « { $id } ».
 print-refused-alt = { $id } barré : ne pas utiliser
@@ -460,5 +461,5 @@ print-ws-column-distance = Distance
 print-ws-marks = Derrière une valeur :
 print-ws-mark-plan = P
 print-ws-mark-plan-is = de votre plan
-print-ws-mark-assumed = ?
+print-ws-mark-assumed = S
 print-ws-mark-assumed-is = supposé, car personne ne savait

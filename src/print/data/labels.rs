@@ -41,8 +41,9 @@ struct Refusal {
     /// The colours of the panel.
     level: &'static str,
     signal: String,
-    /// Not to be used, or only in one way.
+    /// Not to be used, or only in one way; and the same for a label with little room.
     stop: String,
+    stop_brief: String,
     /// Whether the drawing is struck through: not where one thing may go in.
     forbidden: bool,
     title: String,
@@ -252,6 +253,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         level: Context::signal(finding.signal),
         signal: text.signal,
         stop: stop(context, id)?,
+        stop_brief: stop_briefly(context, id)?,
         forbidden,
         title: context.behind(id).unwrap_or(text.title),
         // Where to look comes before what a guess would mean.
@@ -279,6 +281,14 @@ fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     let refused = report.refused(id).map(|_| "do-not-use");
     let key = refused.or_else(|| report.guarded(id).map(|_| "guarded"))?;
     Some(context.say(key, &[]))
+}
+
+/// The same in fewer words.
+fn stop_briefly(context: &Context<'_>, id: &Id) -> Option<String> {
+    match context.report.guarded(id) {
+        Some(_) => Some(context.say("guarded-brief", &[])),
+        None => stop(context, id),
+    }
 }
 
 /// The label of a receptacle; none if nothing feeds it.
@@ -407,7 +417,7 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 alt: context.say("face-alt", &[("shape", &shape)]),
                 shape,
                 amps,
-                stop: stop(context, &outlet.id),
+                stop: stop_briefly(context, &outlet.id),
             })
         })
         .collect()

@@ -64,6 +64,7 @@ print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücke
 print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an „{ $at }“ drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
 print-short-trips = Darüber geht der Strom aus.
+print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: zuerst TEST drücken.
 print-short-no-gfci = Kein Stromschlag-Schutz
 print-plug-in = Hier anschließen

@@ -64,6 +64,7 @@ print-shock-yes = GFCI: YES. Press TEST before use.
 print-shock-yes-at = GFCI: YES. Press TEST on “{ $at }” before use.
 print-shock-no = GFCI: NO. Nothing here cuts off a shock.
 print-short-trips = Power cuts out above that.
+print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.
 print-short-no-gfci = No GFCI
 print-plug-in = Plug in here

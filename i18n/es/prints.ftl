@@ -64,6 +64,7 @@ print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presi
 print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en “{ $at }”.
 print-shock-no = Protección contra descargas (GFCI): NO.
 print-short-trips = Si se supera, la corriente se corta.
+print-short-add-up = Sume los amperios
 print-short-gfci = Antes, presione TEST.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.

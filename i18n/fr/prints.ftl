@@ -64,6 +64,7 @@ print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST av
 print-shock-yes-at = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = Protection contre les chocs (GFCI) : NON.
 print-short-trips = Au-delà, le courant se coupe.
+print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : TEST d’abord.
 print-short-no-gfci = Chocs : aucune protection
 print-plug-in = À brancher ici

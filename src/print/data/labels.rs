@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Current, Power, Wire};
-use crate::report::{Acts, Assumption, Limit, Report, ShockState, Signal};
+use crate::report::{Acts, Assumption, Limit, Report, SetBy, ShockState, Signal};
 use crate::supply::{self, Governing, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
@@ -319,7 +319,7 @@ fn socket(
         set_by: context.limit_set_by(limit),
         trips: trips(limit),
         unwatched: context.unwatched(&limit.set_by, &limit.acts),
-        unwatched_brief: context.unwatched_briefly(&limit.set_by, &limit.acts),
+        unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
         gfci: limit.gfci,
         shock: shock(context, limit),
         shared: shared(context, limit, owner, outlet),
@@ -327,6 +327,12 @@ fn socket(
         only: context.only(id),
         path: path(context, limit),
     }))
+}
+
+/// What to do where nothing acts past a limit, in the fewest words.
+fn add_up(context: &Context<'_>, set_by: &SetBy, acts: &Acts) -> Option<String> {
+    let unwatched = context.unwatched(set_by, acts);
+    unwatched.map(|_| context.say("short-add-up", &[]))
 }
 
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
@@ -454,10 +460,7 @@ fn shared(
             .map(|other| other.id.as_str())
             .collect();
         if !others.is_empty() {
-            sentences.push(context.say(
-                "shared-outlets",
-                &[("others", &context.quoted(&others))],
-            ));
+            sentences.push(context.say("shared-outlets", &[("others", &context.quoted(&others))]));
         }
         if !sentences.is_empty() {
             let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
@@ -636,7 +639,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             set_by: Some(context.limit_set_by(limit)),
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
-            unwatched_brief: context.unwatched_briefly(&limit.set_by, &limit.acts),
+            unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             only: context.only(&cord.id),
             ..part
         }
@@ -649,7 +652,7 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             set_by: Some(context.set_by(&set_by)),
             trips: matches!(acts, Acts::AtLimit { .. }),
             unwatched: context.unwatched(&set_by, &acts),
-            unwatched_brief: context.unwatched_briefly(&set_by, &acts),
+            unwatched_brief: add_up(context, &set_by, &acts),
             ..part
         }
     } else {

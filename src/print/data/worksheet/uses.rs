@@ -378,7 +378,10 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     }
     // Without a running time nothing above leads to it.
     if let Some(stretch) = energy.stretch.as_ref().filter(|_| !energy.burns.is_empty()) {
-        let (span, burns) = (context.words.span(stretch.span), context.demand(stretch.burns));
+        let (span, burns) = (
+            context.words.span(stretch.span),
+            context.demand(stretch.burns),
+        );
         rows.push(line("ws-energy-stretch", &[("span", &span)], burns.into()));
     }
     if let Some(peak) = &energy.peak_hour {

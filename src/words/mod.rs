@@ -657,6 +657,26 @@ mod tests {
         assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
     }
 
+    /// Times come in findings as plan files have them; a name of two parts is no time.
+    #[test]
+    fn a_time_of_day_is_written_as_the_reader_does() {
+        let (english, german) = (Words::english(), Words::new("de", Units::Metric));
+        let german = german.expect("a language");
+        for (text, said, other) in [
+            ("22:00", "10\u{a0}PM", "22:00"),
+            ("07:30", "7:30\u{a0}AM", "07:30"),
+            ("12:00", "noon", "12:00"),
+            ("24:00", "midnight", "24:00"),
+            ("00:00", "midnight", "00:00"),
+            ("22:00-06:00", "10\u{a0}PM to 6\u{a0}AM", "22:00 bis 06:00"),
+        ] {
+            assert_eq!(english.times(text).as_deref(), Some(said), "{text}");
+            assert_eq!(german.times(text).as_deref(), Some(other), "{text}");
+        }
+        assert_eq!(english.times("box-left"), None);
+        assert_eq!(english.faults(), Vec::<String>::new());
+    }
+
     #[test]
     fn assumptions_that_are_alike_are_one_sentence() {
         let text = crate::plan::demo::WEEKEND;

@@ -573,7 +573,8 @@ fn generator(context: &Context<'_>) -> Part {
         };
         facts.insert(1, (context.say("rated-guessed", &[]), value));
     }
-    if context.supply.node(NodeIx(0)).legs.all().len() > 1 {
+    // Nothing is told of legs that were only assumed.
+    if set.voltage.is_known() && context.supply.node(NodeIx(0)).legs.all().len() > 1 {
         facts.insert(
             2,
             (context.say("legs", &[]), context.say("legs-value", &[])),

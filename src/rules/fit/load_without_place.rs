@@ -152,6 +152,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);
+            let planned = if need.load.on.is_some() { "yes" } else { "no" };
             let fix = if need.life() { "life-large" } else { "too-large" };
             // Where it is plugged in it trips the breaker, or gets something hot.
             let signal = if need.life() || need.at.is_some() {
@@ -159,10 +160,20 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             } else {
                 Signal::Caution
             };
+            let mut shown = values([
+                ("demand", need.amps().into()),
+                ("limit", limit.into()),
+                // Another may carry it: then only the plan is wrong.
+                ("planned", Value::Name(planned.to_owned())),
+            ]);
+            // Another part in its stead clears both.
+            if let Some(refused) = refused {
+                shown.insert("refused", Value::Parts(vec![refused.clone()]));
+            }
             found.add(
                 signal,
-                std::iter::once(&need.load.id).chain(refused).cloned().collect(),
-                values([("demand", need.amps().into()), ("limit", limit.into())]),
+                vec![need.load.id.clone()],
+                shown,
                 fix,
                 values([]),
             );
@@ -195,5 +206,42 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     if !crowded.is_empty() {
         found.add(Signal::Caution, crowded, values([]), "no-room", values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Value;
+    use crate::rules::testing::{findings, report};
+
+    /// An outlet of the plan that carries too little, where another carries it, is not the best there is; nor is its
+    /// size what keeps out what must not be plugged in there anyhow.
+    #[test]
+    fn what_the_plan_puts_in_the_wrong_place_is_told_so() {
+        // 12.5 A on 10 A.
+        let left = ("breaker = \"15 A\" # left", "breaker = \"10 A\"");
+        let right = ("breaker = \"15 A\" # right", "breaker = \"10 A\"");
+        let front = ("breaker = \"20 A\" # front", "breaker = \"10 A\"");
+        let anywhere = ("on = \"left\" # kettle", "");
+        for (edits, planned) in [
+            (vec![left], "yes"),
+            (vec![left, right, front, anywhere], "no"),
+        ] {
+            let found = findings(&edits);
+            let found = found.iter().find(|it| it.code == "FIT004").expect("found");
+            assert_eq!(found.values["planned"], Value::Name(planned.to_owned()));
+        }
+        // 12.5 A on wire for 7 A, which no breaker protects; then nothing else carries it either.
+        let bad = [
+            ("listed = true", "listed = false"),
+            ("wire = \"14 AWG\" # left", "wire = \"18 AWG\""),
+        ];
+        let more = [right, front];
+        for (edits, reason) in [(bad.to_vec(), "refused"), ([bad, more].concat(), "too-large")] {
+            let report = report(&edits);
+            let lost = report.figures.sharing.unplaced.iter();
+            let reasons: Vec<_> = lost.map(|it| (it.load.as_str(), it.reason)).collect();
+            assert_eq!(reasons, [("kettle", reason)]);
+        }
     }
 }

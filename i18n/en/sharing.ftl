@@ -13,7 +13,10 @@ change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent 
 change-uncoil = Unwind { $first }, and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
 change-leave-home = Do not use { $first } here. Leave it at home, or unplug it and put it away.
-change-set-aside = Unplug { $first } and everything on it, and do not use it. Plug those things in where the new card shows.
+change-set-aside = Unplug { $first } and everything on it, and { $wrong ->
+        [yes] do not use it
+       *[other] leave it unplugged
+    }.
 change-unplug = Unplug { $first }.
 change-bonding-plug-out = Stop the engine. Take the bonding plug out: the generator is bonded already.
 change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
@@ -66,6 +69,7 @@ mend-tally = { $dangers ->
         [one] 1 thing that must run cannot
        *[other] { $musts } things that must run cannot, or not when you want them
     }
+mend-turns = Not everything can run whenever you want it. The new card shows whose turn it is.
 mend-proven = No cheaper mix of the listed changes clears as much.
 mend-unproven = Something cheaper may do as much: we did not try everything.
 mend-left = No listed change clears the rest. “tallywatt check” shows what is left.

@@ -168,7 +168,9 @@ fn refuse<Q: Quantity>(text: &str, refused: Refused, bounds: &Bounds<Q>) -> Reje
             .with("most", Amount::of(bounds.most)),
         QuantityError::Empty => Reject::new("empty").with("units", Q::UNIT),
         QuantityError::NoNumber => Reject::new("no-number").with("units", Q::UNIT),
-        QuantityError::NoUnit => Reject::new("no-unit").with("units", Q::UNIT),
+        QuantityError::NoUnit => Reject::new("no-unit")
+            .with("found", start_of(text.trim()))
+            .with("units", Q::UNIT),
         QuantityError::UnknownUnit { found } => Reject::new("unknown-unit")
             .with("found", start_of(&found))
             .with("units", Q::UNIT),

@@ -77,7 +77,7 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
     let why = if text.look.is_empty() {
         text.why
     } else {
-        words.look(&text.look)
+        text.look.join(" ")
     };
     words.with(
         key,
@@ -220,7 +220,11 @@ fn shape(words: &Words, question: &Question) -> Shape {
         Kind::Text(_) => return line(words, question),
     };
     if question.unknown || question.drawn() {
-        rows.push(row(words.text("pick-unknown"), Input::Unknown));
+        rows.push(Row {
+            text: words.text("pick-unknown"),
+            also: words.text("pick-unknown.also"),
+            input: Input::Unknown,
+        });
     }
     let review = question.key == "review";
     if review || matches!(question.id, "gear-what" | "gear-from" | "load-on") {

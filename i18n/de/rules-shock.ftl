@@ -9,7 +9,7 @@ SHOCK001 = { $fix ->
     [free] { $about } nur mit einem Kabel mit GFCI benutzen
    *[other] Kein Schutz gegen Stromschlag an { $about }
   }
-    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter ist zu langsam. Ein FI-Schutzschalter (GFCI) ist dafür gemacht, rechtzeitig abzuschalten.
+    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter ist zu langsam. Ein FI-Schutzschalter (GFCI) löst bei 6 Tausendstel Ampere aus.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
     .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann ihn ohne Fehler auslösen. Löst er jedes Mal aus, rufen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
     .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.

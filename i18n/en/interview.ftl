@@ -16,7 +16,7 @@ part-asked-fuel = its fuel and noise
 # Said before the first question. { $count } is about how many there are.
 interview-welcome = 
     About { $count } short questions: your generator, what you plug in, the site, your cords.
-    Enter takes the answer in parentheses or with a *. If you are not sure, pick “I don’t know”: we then assume what is less safe for you, and say so. Ctrl-C stops and keeps your answers.
+    Enter takes the answer in parentheses or with a *. If you are not sure, pick “I don’t know”: we then assume the worse answer for you, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
@@ -173,7 +173,7 @@ ask-generator-neutral = Does its manual say “floating” or “bonded neutral�
         Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume it floats, and say so.
     .row = Neutral
 pick-generator-neutral-floating = Floating
-pick-generator-neutral-plug = Floating, with a bonding plug (a plug with no cord) in an outlet
+pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
 pick-generator-neutral-bonded = Bonded to the frame
 
 ask-generator-inverter = Is it an inverter generator?
@@ -450,18 +450,18 @@ ask-site-stands = What is above and around the generator?
     .help =
         Think of where it will run in the rain, too.
         In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof high above it, open on all sides.
-        A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator, an awning or a pop-up canopy over it, or a wall close to it counts as covered.
+        A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator counts as covered. So does an awning or a pop-up canopy over it, or a wall close to it.
         If you do not know, we assume it is in or under something, and say so.
     .row = Generator is
 pick-site-stands-open = In the open, { $clear } clear all around
 pick-site-stands-roof = Under a high roof with open sides
-pick-site-stands-covered = Under a tarp, canopy or awning; a wall
+pick-site-stands-covered = Tarp, canopy or awning; or by a wall
 pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 
 # Safety.
 ask-site-alarm = Is there a carbon monoxide alarm where people sleep?
     .why = One in each tent or vehicle, working, with fresh batteries.
-    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Pick “Nobody …” only if nobody sleeps here, neighbors included: a market or a work party by day.
+    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Pick “Nobody …” only if nobody sleeps here, neighbors included: a market or a work party during the day.
     .row = Carbon monoxide alarm
 pick-site-alarm-yes = Yes, in each one
 pick-site-alarm-no = No, or not in each one
@@ -618,7 +618,7 @@ ask-out-wire = How thick is the wire inside the box, behind them?
 # ---- The shapes, in short
 
 face-5-15R = Regular outlet
-face-5-20R = Regular, T slot
+face-5-20R = Regular T slot
 face-TT-30R = Camper (RV)
 face-L5-20R = 3-slot twist
 face-L5-30R = 3-slot twist

@@ -14,8 +14,8 @@ AIR002 = { $fix ->
     [look] Someone may sleep without a carbon monoxide alarm
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
-    .why = Exhaust drifts when the wind turns, and you cannot smell the carbon monoxide in it. Only a carbon monoxide alarm will wake you: a smoke alarm will not.
-    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep. Press its test button each evening: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
+    .why = The wind can turn and blow exhaust at you. Only a carbon monoxide alarm will wake you: a smoke alarm will not.
+    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in each tent and camper where people sleep. Press its test button each night: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
     .fix-look = Look in every tent and camper for a carbon monoxide alarm that runs on a battery. Press its test button: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
 
 AIR003 = { $fix ->

@@ -9,7 +9,7 @@ SHOCK001 = { $fix ->
     [free] Use { $about } only with a GFCI cord
    *[other] No GFCI protects { $about }
   }
-    .why = A bad cord or appliance can send current through you; the ground here is { $ground }. A breaker is too slow to save you: a GFCI is made to be fast enough.
+    .why = A bad cord or appliance can send current through you; the ground here is { $ground }. A breaker is too slow to save you: a GFCI trips at 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Press TEST before each use: the power must go off.
     .fix-camper = Use an outlet or a cord with a GFCI. A camper can trip a GFCI with nothing wrong: if it keeps tripping, call a licensed electrician. Do not run the camper without a GFCI.
     .fix-free = Do not plug an appliance in here. Plug in only a cord with a GFCI built in (TEST and RESET buttons), and plug things into that cord.

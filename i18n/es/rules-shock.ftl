@@ -9,7 +9,7 @@ SHOCK001 = { $fix ->
     [free] Use { $about } solo con un cable con { -gfci }
    *[other] Sin protección contra descargas en { $about }
   }
-    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } es demasiado lento. Un { -gfci(form: "full") } está hecho para cortar a tiempo.
+    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } es demasiado lento. Un { -gfci(form: "full") } se dispara con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Presione TEST antes de cada uso: la corriente debe cortarse.
     .fix-camper = Use un { -receptacle } o un cable con { -gfci }. Una { -camper } puede dispararlo sin avería. Si se dispara cada vez, llame a un { -electrician }. No la use sin él.
     .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable que lleve { -gfci }: use solo su extremo.

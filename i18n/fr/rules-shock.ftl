@@ -9,7 +9,7 @@ SHOCK001 = { $fix ->
     [free] À { $about }, seulement une rallonge avec { -gfci }
    *[other] Aucune protection contre les chocs à { $about }
   }
-    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur est trop lent. Un { -gfci(form: "full") } est fait pour couper à temps.
+    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur est trop lent. Un { -gfci(form: "full") } se déclenche à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
     .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }. Ne continuez pas sans lui.
     .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.

@@ -607,7 +607,10 @@ mod tests {
         let power = Form::Power(&bounds::RATED);
         let reject = power.check("2800").unwrap_err();
         assert_eq!(reject.key, "no-unit");
-        assert_eq!(reject.values, [("units", Unit::Watt.into())]);
+        assert_eq!(
+            reject.values,
+            [("found", "2800".into()), ("units", Unit::Watt.into())]
+        );
         assert_eq!(power.check("2800 V").unwrap_err().key, "unknown-unit");
     }
 

@@ -432,7 +432,11 @@ impl Words {
     fn between<T: AsRef<str>>(&self, items: &[T]) -> String {
         let mut items = items.iter().map(AsRef::as_ref);
         let comma = items.any(|item| item.contains(',') && !item.starts_with(['“', '«', '„']));
-        self.text(if comma { "list-semicolon" } else { "list-comma" })
+        self.text(if comma {
+            "list-semicolon"
+        } else {
+            "list-comma"
+        })
     }
 
     /// Names with commas between: "kettle, heater, fridge".

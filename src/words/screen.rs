@@ -66,7 +66,6 @@ impl Words {
         out
     }
 
-
     fn one_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, width: usize) {
         let lead = report.findings_of(trouble).next();
         let Some((text, lead)) = self.trouble(report, trouble).zip(lead) else {

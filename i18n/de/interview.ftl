@@ -670,6 +670,10 @@ note-danger =
     { $signal }: { $title }
     Warum: { $why }
     Tun: { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal }: { $title }
+    Tun: { $fix }
 note-danger-also = { $signal }, wie schon gesagt, jetzt hier: { $title }
 note-danger-gone = Diese Gefahr ist weg: { $title }
 

@@ -1,9 +1,7 @@
 # The command line: help, results and failures.
 
-cli-about = Plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints labels and a card that say so.
+cli-about = Just type tallywatt: it asks you one question at a time, and prints at the end. It plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints labels and a card that say so.
 cli-after =
-    Just type tallywatt: it asks you one question at a time, and prints at the end.
-
     What it tells you does not replace local codes or a licensed electrician.
 cli-heading-commands = Commands
 cli-heading-usage = Usage:
@@ -148,12 +146,12 @@ check-limit-two = { $long } for hours, limited by { $long_by }. { $short } for a
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-guarded = Use only a cord with a GFCI built in. See { $code }.
-check-limit-behind = DO NOT USE anything plugged into { $id }. See { $code }.
+check-limit-behind = DO NOT USE anything plugged into “{ $id }”. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
 check-limit-same = { $long } for hours, { $short } for a short time. Limited by { $short_by }.
-check-limit-share = 80 % of { $id } ({ $reason })
+check-limit-share = 80 % of “{ $id }” ({ $reason })
 check-limit-share-own = 80 % of { $reason }
-check-limit-by = { $id } ({ $reason })
+check-limit-by = “{ $id }” ({ $reason })
 check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
 check-assumed = We do not know these, so we assumed the unsafe case

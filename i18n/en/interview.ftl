@@ -710,6 +710,10 @@ note-danger =
     { $signal }: { $title }
     Why: { $why }
     Do: { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal }: { $title }
+    Do: { $fix }
 note-danger-also = { $signal }, the same as above, now here: { $title }
 note-danger-gone = That danger is gone: { $title }
 

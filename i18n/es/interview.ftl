@@ -682,6 +682,10 @@ note-danger =
     { $signal }: { $title }
     Por qué: { $why }
     Haga: { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal }: { $title }
+    Haga: { $fix }
 note-danger-also = { $signal }, como ya se dijo, ahora aquí: { $title }
 note-danger-gone = Ese peligro ya no está: { $title }
 note-added = Añadido: { $things }.

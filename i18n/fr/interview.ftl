@@ -696,6 +696,10 @@ note-danger =
     { $signal } : { $title }
     Pourquoi : { $why }
     À faire : { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal } : { $title }
+    À faire : { $fix }
 note-danger-also = { $signal }, comme déjà dit, maintenant ici : { $title }
 note-danger-gone = Ce danger est éliminé : { $title }
 

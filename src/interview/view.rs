@@ -73,6 +73,10 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
         live::News::Gone(finding) => ("note-danger-gone", finding),
     };
     let text = words.finding(finding, loads);
+    // Where the title says what is not known, that is not said again.
+    let told =
+        key == "note-danger" && !text.look.is_empty() && crate::words::title_says_unknown(finding);
+    let key = if told { "note-danger-unknown" } else { key };
     // Of a guess, where to look says more than what it would mean.
     let why = if text.look.is_empty() {
         text.why

@@ -71,6 +71,15 @@ const UNKNOWN_TOLD: [&str; 13] = [
     "when",
 ];
 
+/// Those of them that are told whatever the answer: their titles say nothing of it.
+const TOLD_ANYHOW: [&str; 3] = ["by-day", "life-by-day", "when"];
+
+/// Whether the title of a finding says itself what nobody knows.
+pub(crate) fn title_says_unknown(finding: &Finding) -> bool {
+    let key = finding.fix.key;
+    UNKNOWN_TOLD.contains(&key) && !TOLD_ANYHOW.contains(&key)
+}
+
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct FindingText {

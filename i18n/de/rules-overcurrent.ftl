@@ -34,6 +34,7 @@ OVER001 = { $fix ->
     .fix-inlet = Benutzen Sie { $first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $fits } hat.
     .fix-wiring = Benutzen Sie { $first } nicht: Der Schutzschalter muss zur Leitung passen. Lassen Sie es von einer Elektrofachkraft ansehen.
     .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $first } unbenutzt.
+    .fix-free = Stecken Sie nichts in { $first }; die Steckdose bleibt leer.
     .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
     .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dort nur den Wohnwagen an.
 

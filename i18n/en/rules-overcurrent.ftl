@@ -34,6 +34,7 @@ OVER001 = { $fix ->
     .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $fits } or less.
     .fix-wiring = Do not use { $first }: the breaker ahead of it must fit its wire. Have a licensed electrician look at it.
     .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $first }.
+    .fix-free = Plug nothing into { $first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
     .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
 

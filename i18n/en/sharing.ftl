@@ -143,7 +143,7 @@ share-turns = Not everything can run whenever you want it. Take turns
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-any-order = Any other order works too. This one has the lowest peak.
-start-leave-off = Leave { $extra } off while these are on. It could run with them, but what starts again by itself would then need more than the generator’s peak.
+start-leave-off = Leave { $extra } off while these are on: what starts again by itself would then need more than the generator’s peak.
 stop-order = Switch off the largest first: { $names }.
 
 print-turns-title = Take turns

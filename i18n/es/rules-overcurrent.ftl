@@ -34,6 +34,7 @@ OVER001 = { $fix ->
     .fix-inlet = No use { $first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
     .fix-wiring = No use { $first }: el { -breaker } debe corresponder a sus conductores. Haga que un { -electrician } lo revise.
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
+    .fix-free = No enchufe nada en { $first }; déjelo vacío.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
     .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más.
 

@@ -144,7 +144,7 @@ share-turns = No todo cabe cuando se quiere. Haga turnos
 ## Whether the order of switching on matters. $extra: what only its starting keeps out.
 
 start-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
-start-leave-off = No encienda { $extra } además de estos. Podría funcionar con ellos, pero lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
+start-leave-off = No encienda { $extra } además de estos: lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
 stop-order = Apague lo más grande primero: { $names }.
 
 print-turns-title = Por turnos

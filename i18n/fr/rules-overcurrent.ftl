@@ -34,6 +34,7 @@ OVER001 = { $fix ->
     .fix-inlet = N’utilisez pas { $first } ici. Alimentez ce coffret d’une prise dont le disjoncteur est de { $fits } ou moins.
     .fix-wiring = N’utilisez pas { $first } : le disjoncteur doit convenir à son fil. Faites-le examiner par un { -electrician }.
     .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $first }.
+    .fix-free = Ne branchez rien sur { $first } : laissez la prise vide.
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
     .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez rien d’autre.
 

@@ -30,7 +30,7 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
                 let note = words.text("explain-language");
                 let _ = writeln!(text, "{}\n", textwrap::fill(&note, wrapping(width())));
             }
-            text.push_str(&laid_out(&rule.page(), width()));
+            text.push_str(&laid_out(&rule.page().replace("**", ""), width()));
             Ok(Done::saying(text))
         }
         None => Err(Failure::text(

@@ -69,7 +69,7 @@ pub(super) const NEC_551_42: Source = Source::new(NEC, "551.42(C) and 551.45", "
 /// Ground-fault protection on portable sets.
 pub(super) const NEC_445_20: Source = Source::new(
     NEC,
-    "445.20, of unbonded sets with both 125 V and 125/250 V receptacles",
+    "445.20(A), generators with a floating neutral and both 125 V and 125/250 V outlets",
     "",
     Mark::Secondary,
 );

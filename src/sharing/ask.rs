@@ -12,7 +12,7 @@ use super::start;
 use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 use crate::report::loads::{LoadUnit, units};
-use crate::report::{Report, Signal};
+use crate::report::{Report, Signal, Trouble};
 use crate::supply::drop::{Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Verdicts;
@@ -230,7 +230,16 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         on_the_way.extend(way.map(|(_, node)| &node.id));
     }
     let warnings = report.figures.troubles.iter().enumerate();
-    let warnings = warnings.filter(|(_, trouble)| trouble.signal == Signal::Warning);
+    // A box that may join neutral and ground on the way is no small thing, whatever is in use.
+    let doubtful = |trouble: &Trouble| {
+        let mut findings = report.findings_of(trouble);
+        findings.any(|it| matches!(it.code, "SHOCK004" | "SHOCK005"))
+    };
+    let warnings = warnings.filter(|(_, trouble)| match trouble.signal {
+        Signal::Warning => true,
+        Signal::Caution => doubtful(trouble),
+        Signal::Danger | Signal::Notice => false,
+    });
     let warnings = warnings.filter_map(|(at, trouble)| {
         let concerns =
             |about: &[Id]| about.is_empty() || about.iter().any(|id| on_the_way.contains(&id));

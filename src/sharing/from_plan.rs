@@ -654,8 +654,10 @@ impl<'a> Setting<'a> {
 
     /// The fewest turns in which everything plugged in gets to run in its hours; none when all
     /// of it may be on whenever it is wanted. What fits beside a turn is in it as well, so that
-    /// what runs all the time need not wait. What a life depends on is in all of them; and then what
-    /// is for no turn, because it is too much beside that whenever it is wanted.
+    /// what runs all the time need not wait; but of the rest all in one turn may be on at once, whatever
+    /// their hours, so that none is told to run with what is listed as never together. What a life depends on
+    /// is in all of them; and then what is for no turn, because it is too much beside that whenever it
+    /// is wanted.
     fn turns(
         &self,
         fixed: &Fixed,
@@ -663,10 +665,11 @@ impl<'a> Setting<'a> {
         life: &LoadSet,
         budget: &mut Budget,
     ) -> (Vec<LoadSet>, LoadSet) {
-        let fixed = fixed.by_moment(&self.model.moments(), all).essential(all);
+        let others = all.minus(life);
+        let at_once = fixed.by_moment(&[others], all);
+        let mut fixed = fixed.by_moment(&self.model.moments(), all).essential(all);
         // Of several that are too much together nobody says who may live.
         let always = self.grow(&fixed, LoadSet::default(), life);
-        let others = all.minus(life);
         let found = turns::fewest(&fixed, &others, &always, budget);
         let alone = |load: &usize| fixed.holds(&LoadSet::default().with(*load));
         let off = found.cannot_run.iter().filter(alone).collect();
@@ -674,6 +677,9 @@ impl<'a> Setting<'a> {
             return (Vec::new(), off);
         }
         let able = others.minus(&found.cannot_run);
+        fixed.rows.extend(at_once.rows);
+        let fixed = fixed.essential(all);
+        let found = turns::fewest(&fixed, &able, &always, budget);
         let turns = found.groups.into_iter().map(|group| {
             let with: LoadSet = group.iter().chain(always.iter()).collect();
             self.grow(&fixed, with, &able)

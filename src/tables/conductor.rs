@@ -280,20 +280,16 @@ pub fn wiring_source(wire: Wire) -> &'static Source {
     }
 }
 
-/// The rows of [`Conductors::marked`] for a wire, shortest first. A size between two of the table
-/// counts as the thinner; one thicker than all has none, nor has one marked by area: the table is one of
-/// gauges and feet.
+/// The rows of [`Conductors::marked`] for a wire, shortest first. A size between two of the table, and one
+/// marked by area, counts as the thinner; one thicker than all has none.
 fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
-    let listed = match wire {
-        Wire::Area(_) => None,
-        Wire::Awg(gauge) => {
-            let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
-            let thickest = listed.clone().min();
-            listed
-                .filter(|listed| *listed >= gauge && Some(gauge) >= thickest)
-                .min()
-        }
-    };
+    let listed = gauge_of(wire).and_then(|gauge| {
+        let listed = CONDUCTORS.marked.iter().map(|row| row.gauge);
+        let thickest = listed.clone().min();
+        listed
+            .filter(|listed| *listed >= gauge && Some(gauge) >= thickest)
+            .min()
+    });
     CONDUCTORS
         .marked
         .iter()
@@ -302,7 +298,7 @@ fn marks(wire: Wire) -> impl DoubleEndedIterator<Item = &'static MarkedRow> {
 
 /// What a cord set with a household plug, of this gauge and length, is usually marked with. One longer
 /// than all of the table counts as the longest of it. `None`: so thick that its plug sets the mark, or
-/// marked by area.
+/// thinner than every gauge of the table.
 #[must_use]
 pub fn usual_mark(wire: Wire, length: Length) -> Option<Current> {
     marks(wire)
@@ -400,9 +396,18 @@ mod tests {
             let wire = Wire::Area(area);
             assert_eq!(flexible_ampacity(wire).milliamps(), milliamps, "{wire}");
             assert_eq!(flexible_source(wire).document, "BS 7671");
-            // No mark by gauge and feet is on it.
-            assert_eq!(usual_mark(wire, Length::from_millimetres(30_000)), None);
         }
+        // A mark by gauge and feet is that of the next thinner gauge: 1.5 mm² is between 16 and 14 AWG.
+        for (area, gauge) in [(1000, 18), (1500, 16), (2500, 14), (4000, 12)] {
+            for length in [10_000, 30_000].map(Length::from_millimetres) {
+                let mark = |wire| usual_mark(wire, length);
+                assert_eq!(mark(Wire::Area(area)), mark(Wire::Awg(gauge)), "{area}");
+            }
+        }
+        assert_eq!(
+            usual_mark(Wire::Area(750), Length::from_millimetres(30_000)),
+            None
+        );
         let rospa = [(750, 6_000), (1000, 10_000), (1250, 13_500), (1500, 16_000)];
         for (area, milliamps) in rospa {
             assert!(flexible_ampacity(Wire::Area(area)).milliamps() <= milliamps);

@@ -9,14 +9,20 @@ use crate::tables::shape::{Circuit, Configuration};
 use crate::verdict::BONDING_PLUG;
 
 /// The plan with another answer to a field of which now more and now less is better: of a peak, which starts
-/// motors and heats wires, no more than the set keeps up.
+/// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
+/// sets, which overload no wire.
 pub(super) fn answered_low(plan: &Plan, field: &str) -> Option<Plan> {
-    (field == "generator.peak").then(|| {
-        let mut plan = plan.clone();
-        let set = &mut plan.generator;
-        set.peak = Answer::Known(set.rated.or(UNKNOWN_RATED));
-        plan
-    })
+    let mut plan = plan.clone();
+    let set = &mut plan.generator;
+    match field {
+        "generator.peak" => set.peak = Answer::Known(set.rated.or(UNKNOWN_RATED)),
+        "generator.rated" => {
+            let peak = set.peak.known().copied();
+            set.rated = Answer::Known(peak.map_or(UNKNOWN_RATED, |peak| peak.min(UNKNOWN_RATED)));
+        }
+        _ => return None,
+    }
+    Some(plan)
 }
 
 /// The plan with the best answer to one field; `None` for a field without an answer of its own.

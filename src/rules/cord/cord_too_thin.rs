@@ -177,7 +177,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             about,
             values([
                 ("demand", demand.into()),
-                ("limit", limit.into()),
+                // With the heat of the air as well, as every other place tells it.
+                ("limit", node.rating.into()),
                 ("wire", wire(plan)),
                 ("time", time),
             ]),

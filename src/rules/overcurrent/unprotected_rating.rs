@@ -50,6 +50,9 @@
 //! - on two legs all of the power may be on one of them, for nothing says that each leg stops by itself;
 //! - several in parallel add up, and the kit between them is taken to stop nothing.
 //!
+//! An outlet of the generator that nothing is plugged into, and that nothing needs for want of another, is a
+//! caution.
+//!
 //! Where we do not know the breaker of one of the generator's own receptacles, and the generator cannot
 //! give more than the receptacle is rated for, that is a caution with both figures.
 //!
@@ -91,6 +94,7 @@ use std::collections::BTreeMap;
 
 use crate::plan::Id;
 use crate::quantity::Current;
+use crate::rules::demand::Need;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
@@ -127,6 +131,7 @@ pub(super) const RULE: Rule = Rule {
         "unknown",
         "own",
         "camper",
+        "free",
     ],
     check,
     #[cfg(test)]
@@ -278,6 +283,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             Overcurrent::TooHigh { breaker } => (Signal::Danger, Some(breaker)),
             _ => (Signal::Danger, None),
         };
+        // What nobody plugs into hurts nobody.
+        let free = signal == Signal::Danger && is_free(facts, place.first);
+        let signal = if free { Signal::Caution } else { signal };
         let known = if wire_is_guessed(facts, &place.about) { "no" } else { "yes" };
         let own = own_limit(facts.plan, facts.supply);
         // What stops before the breaker does, and too late.
@@ -294,6 +302,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let fix = match (remedy(facts, place.first, place.failing), fits) {
             ("cord", None) => "thicker",
             ("inlet", None) => "wiring",
+            ("receptacle", _) if free => "free",
             (fix, _) => fix,
         };
         let mut told = values([]);
@@ -308,6 +317,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(signal, place.about, shown, fix, told);
     }
     own_receptacles(facts, found);
+}
+
+/// Whether this is an outlet of the generator itself that nothing is plugged into, and that nothing needs for
+/// want of another.
+fn is_free(facts: &Facts<'_>, at: NodeIx) -> bool {
+    let node = facts.supply.node(at);
+    let NodeKind::Receptacle { shape, .. } = node.kind else {
+        return false;
+    };
+    let of_gear = facts.supply.up(at).any(|(_, above)| {
+        matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+    });
+    let fits = |need: &Need<'_>| need.load.plug.known().is_none_or(|plug| shape.takes(*plug));
+    let wanted = |need: &Need<'_>| need.at == Some(at) || need.at.is_none() && fits(need);
+    !of_gear && facts.supply.fed_from(at).next().is_none() && !facts.needs().iter().any(wanted)
 }
 
 /// Whether a wire of these was taken for the thinnest because nobody knows it: that is told as what it is.
@@ -402,6 +426,28 @@ mod tests {
                 (fix.key, about.iter().map(ToString::to_string).collect())
             })
             .collect()
+    }
+
+    /// A spare outlet of the generator with too large a breaker: nobody can change it, and nothing goes in.
+    #[test]
+    fn a_spare_outlet_of_the_generator_is_a_caution() {
+        let large = ("breaker = \"20 A\" # front", "breaker = \"30 A\"");
+        let over = |edits: &[(&str, &str)]| {
+            let found = findings(edits).into_iter();
+            let found = found.filter(|it| it.code == "OVER001");
+            found.map(|it| (it.signal, it.fix.key)).collect::<Vec<_>>()
+        };
+        assert_eq!(over(&[large]), [(Signal::Caution, "free")]);
+        // Something is plugged in there, or has nowhere else to go.
+        let used = ("on = \"right\" # fan", "on = \"front\"");
+        assert_eq!(over(&[large, used]), [(Signal::Danger, "receptacle")]);
+        let away = [
+            large,
+            ("from = \"twist\"\nplug", "plug"),
+            ("on = \"left\" # kettle", ""),
+            ("on = \"right\" # fan", ""),
+        ];
+        assert_eq!(over(&away), [(Signal::Danger, "receptacle")]);
     }
 
     const FROM_FRONT: (&str, &str) = (

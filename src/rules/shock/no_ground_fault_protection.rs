@@ -43,8 +43,8 @@
 //! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less used
 //!   for temporary power (from a secondary copy).
 //! - NFPA 70 (NEC), 551.71(F), asks none at 30 A and 50 A outlets for campers (from a secondary copy).
-//! - NFPA 70 (NEC), 445.20, of unbonded sets with both 125 V and 125/250 V receptacles: protection on
-//!   those, and on no other (from a secondary copy).
+//! - NFPA 70 (NEC), 445.20(A), generators with a floating neutral and both 125 V and 125/250 V outlets:
+//!   protection on their 125 V outlets of 15 and 20 A (from a secondary copy).
 //! - 29 CFR, 1926.404(b)(1)(ii), building sites; exempts small two-wire sets (confirmed).
 //! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
 //! - UL 943, trip time: the curve (from a secondary copy).

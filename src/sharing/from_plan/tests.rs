@@ -153,6 +153,19 @@ fn loads_that_never_overlap_need_no_turns() {
     assert_eq!(ids(&sharing.never), ["a b c"]);
 }
 
+/// Of two that clash in their hours, neither shares its turn with a third that is listed with it as never
+/// together, though that one is on at another hour.
+#[test]
+fn a_turn_holds_nothing_that_is_never_together() {
+    let hours = ["07:30-07:50", "07:30-07:40", "18:00-19:00"];
+    let loads: String = (["a", "b", "c"].iter().zip(hours))
+        .map(|(id, hours)| heater(id, 1300, &format!("hours = [\"{hours}\"]")))
+        .collect();
+    let sharing = shared(&plan(&loads));
+    assert_eq!(ids(&sharing.never), ["a b", "a c", "b c"]);
+    assert_eq!(ids(&sharing.turns), ["a", "b", "c"]);
+}
+
 /// Whoever breathes by a device does not wait for a kettle.
 #[test]
 fn what_a_life_depends_on_is_in_every_turn() {

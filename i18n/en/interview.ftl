@@ -242,7 +242,7 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 # ---- Its outlets
 
 ask-outlet-face = Which outlet, and what number is on its breaker?
-    .why = One kind at a time. Type 30, twist or home to find it.
+    .why = One kind at a time. Type 30, twist or regular to find it.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
         Look at the holes and at the name molded next to them. A pair of the same outlets side by side is one kind. Name outlets on different breakers one at a time.

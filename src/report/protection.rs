@@ -96,7 +96,7 @@ fn own_cord(plan: &Plan, supply: &Supply, load: &Id, plug: Plug, at: NodeIx) -> 
 
 #[cfg(test)]
 mod tests {
-    use crate::report::{Protection, Signal};
+    use crate::report::Protection;
     use crate::rules::testing::report;
 
     fn by(edits: &[(&str, &str)], id: &str, part: &str) -> Option<&'static str> {

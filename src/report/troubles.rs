@@ -208,11 +208,22 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
         .unwrap_or(id)
 }
 
+/// The parts and loads that a finding is about, and of a load that its outlet does not carry, that too.
+fn parts<'a>(plan: &'a Plan, finding: &'a Finding) -> Vec<&'a Id> {
+    let put = |id: &Id| {
+        let load = plan.loads.iter().find(|load| load.id == *id)?;
+        load.on.as_ref().filter(|_| finding.code == "FIT004")
+    };
+    let outlets = finding.about.iter().filter_map(put);
+    let named = finding.about.iter().chain(outlets);
+    named.map(|id| owner(plan, id)).collect()
+}
+
 /// Whether one deed clears both.
 fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
     let in_common = || {
-        let mut owners = one.about.iter().map(|id| owner(plan, id));
-        owners.any(|part| other.about.iter().any(|id| owner(plan, id) == part))
+        let others = parts(plan, other);
+        parts(plan, one).iter().any(|part| others.contains(part))
     };
     // Of a cord that is not used, nothing else needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))

@@ -53,6 +53,8 @@ use crate::verdict::Verdicts;
 
 /// What a cheap answer gets of the work of a whole one: one part of so many.
 const CHEAP: u64 = 32;
+/// But as much as mostly is enough for the few loads of most plans.
+const LEAST: u64 = 60_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
 /// Up to here cords end at the set (common practice, no source, as in rule CORD005).
@@ -132,7 +134,7 @@ pub(crate) fn places(
     verdicts: &Verdicts<'_>,
     units: &[LoadUnit],
 ) -> Sharing {
-    let budget = &mut Budget::of(Budget::for_loads(units.len()).left() / CHEAP);
+    let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / CHEAP).max(LEAST));
     let setting = Setting::new(plan, supply, verdicts, units);
     let placing = place(&setting.model, budget);
     setting.told(plan, &placing, budget).1

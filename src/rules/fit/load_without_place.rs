@@ -80,7 +80,7 @@ fn live<'a>(facts: &Facts<'a>) -> Vec<(bool, &'a Limit)> {
 
 /// The best receptacle that a load can use: the one it is said to be on, else the one that
 /// carries most of those that take its plug; one that must not be used only where there is no other.
-fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Limit)> {
+fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<&'a Limit> {
     let load = need.load;
     live.iter()
         .copied()
@@ -92,22 +92,18 @@ fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Li
                 .is_none_or(|plug| limit.shape.takes(*plug)),
         })
         .max_by_key(|(usable, limit)| (*usable, limit.short_amps))
+        .map(|(_, limit)| limit)
 }
 
-/// What the best receptacle carries, where the load asks for more; and that receptacle, where it must not be
-/// used: another part in its stead clears both.
-fn too_large<'a>(
-    facts: &Facts<'_>,
-    live: &[(bool, &'a Limit)],
-    need: &Need<'_>,
-) -> Option<(Current, Option<&'a Id>)> {
+/// What the best receptacle carries, where the load asks for more.
+fn too_large(facts: &Facts<'_>, live: &[(bool, &Limit)], need: &Need<'_>) -> Option<Current> {
     // What the set cannot run wherever it is plugged in is rule POWER001's.
     let set = facts.supply;
     let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
     if need.running() > set.rated || (one_leg && need.amps() > set.leg_rated) {
         return None;
     }
-    let (usable, best) = best(live, need)?;
+    let best = best(live, need)?;
     // Of a thing that is said to be on a thin or coiled cord, the hazard is the cord's, and a rule
     // of that area's.
     if need.load.on.is_some()
@@ -124,7 +120,7 @@ fn too_large<'a>(
     } else {
         best.short_amps
     };
-    (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
+    (need.amps() > limit).then_some(limit)
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -148,7 +144,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if need.at.is_none() && !unplaced(need, "too-large") {
             continue;
         }
-        if let Some((limit, refused)) = too_large(facts, &live, need)
+        if let Some(limit) = too_large(facts, &live, need)
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);
@@ -161,7 +157,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             };
             found.add(
                 signal,
-                std::iter::once(&need.load.id).chain(refused).cloned().collect(),
+                vec![need.load.id.clone()],
                 values([("demand", need.amps().into()), ("limit", limit.into())]),
                 fix,
                 values([]),

@@ -739,7 +739,7 @@ reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
 reject-empty = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = { $found } what? Type it with one of these: { $units }.
+reject-no-unit = { $found } what? Add one of: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.

@@ -228,7 +228,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.sees("2000 W");
     person.answers("How many running watts does the", "2200 W");
     person.answers("And how many watts for", "2800");
-    person.is_asked("What unit? Add one of: W, kW");
+    person.is_asked("2800 what? Add one of: W, kW");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();

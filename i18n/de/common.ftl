@@ -9,6 +9,7 @@ signal-notice = HINWEIS
 id-quoted = „{ $id }“
 
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } und { $last }
 
 # Wie eine Angabe geprüft wurde.

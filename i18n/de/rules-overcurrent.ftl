@@ -39,7 +39,7 @@ OVER001 = { $fix ->
     .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dort nur den Wohnwagen an.
 
 over-cord = { $cord ->
-    [gauge] Nehmen Sie ein Kabel mit 16 AWG (1,5 mm²) oder dicker.
+    [gauge] Nehmen Sie ein Kabel mit 16 AWG (1,5 mm²) oder dicker: Eine kleinere AWG-Zahl ist dicker.
     [none] Kein Kabel mit diesem Stecker ist für { $made } gemacht: Nehmen Sie davor einen von einem Prüflabor zugelassenen Kasten mit kleineren Schutzschaltern.
    *[amps] Nehmen Sie ein Kabel, das für { $made } gemacht ist.
   }

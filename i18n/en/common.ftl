@@ -13,6 +13,7 @@ signal-notice = NOTICE
 id-quoted = “{ $id }”
 
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } and { $last }
 
 # How a figure was checked.

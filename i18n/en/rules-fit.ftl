@@ -48,7 +48,7 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
         [life-room] { life-it } Every outlet that it can use is taken, or has too little left.
-        [refused] Where the plan puts it, or where its plug fits, you must not plug it in.
+        [refused] You must not plug it in where the plan has it, or anywhere else that its plug fits.
        *[other] Every outlet that it can use is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.

@@ -9,6 +9,7 @@ signal-notice = AVISO
 id-quoted = “{ $id }”
 
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } y { $last }
 
 # How a figure was checked.

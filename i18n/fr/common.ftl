@@ -9,6 +9,7 @@ signal-notice = AVIS
 id-quoted = « { $id } »
 
 list-comma = ,{" "}
+list-semicolon =  ;{" "}
 list-and = { $first } et { $last }
 
 # How a figure was checked.

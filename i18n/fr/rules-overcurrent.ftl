@@ -39,7 +39,7 @@ OVER001 = { $fix ->
     .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez rien d’autre.
 
 over-cord = { $cord ->
-    [gauge] Prenez une rallonge de 16 AWG (1,5 mm²) ou plus grosse.
+    [gauge] Prenez une rallonge de 16 AWG (1,5 mm²) ou plus grosse : un numéro AWG plus petit est plus gros.
     [none] Aucune rallonge avec sa fiche n’est faite pour { $made } : mettez avant elle un coffret certifié par un laboratoire, avec de plus petits disjoncteurs.
    *[amps] Prenez une rallonge faite pour { $made }.
   }

@@ -32,19 +32,6 @@ impl Words {
         self.format(&format!("change-{}", repair.key), &args)
     }
 
-    /// The same with what it costs; what comes with another change costs nothing more.
-    fn repair_and_cost(&self, repair: &Repair, loads: &[LoadFacts]) -> String {
-        let change = self.repair(repair, loads);
-        if repair.cost == 0 {
-            return change;
-        }
-        let cost = self.with("mend-cost", [("cost", repair.cost.into())]);
-        self.with(
-            "mend-with-cost",
-            [("change", change.into()), ("cost", cost.into())],
-        )
-    }
-
     /// Dangers, warnings and what must run and cannot.
     pub fn tally(&self, tally: &Tally) -> String {
         self.with(
@@ -57,15 +44,13 @@ impl Words {
         )
     }
 
-    /// What the repairs cost in all, and whether that is settled.
+    /// Whether there is an easier way, and whether something is left.
     pub fn effect(&self, effect: &Effect) -> String {
-        let total = self.with("mend-total", [("cost", effect.cost.into())]);
-        let settled = self.text(if effect.proven {
+        let mut text = self.text(if effect.proven {
             "mend-proven"
         } else {
             "mend-unproven"
         });
-        let mut text = format!("{total} {settled}");
         if !effect.after.clear() {
             text = format!("{text} {}", self.text("mend-left"));
         }
@@ -114,7 +99,7 @@ impl Words {
         }
         fill(&mut out, "", "", &self.text("mend-title"));
         for (number, repair) in sharing.repairs.iter().enumerate() {
-            let text = self.repair_and_cost(repair, &report.figures.loads);
+            let text = self.repair(repair, &report.figures.loads);
             fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);
         }
         out.push('\n');

@@ -62,7 +62,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 title: text.title,
                 why: text.why,
                 fix: text.fix,
-                look: context.words.look(&text.look),
+                look: text.look.join(" "),
                 also: text.also,
                 sources: text.sources,
             })

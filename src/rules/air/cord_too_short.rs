@@ -5,8 +5,8 @@
 //! whatever somebody's health depends on, which runs beside them at night.
 //!
 //! ## Why it hurts
-//! Whoever needs power in the tent and has too short a cord pulls the generator closer, in the dark
-//! and in the rain. Its exhaust then reaches the sleepers, who do not wake up.
+//! Whoever needs power in the tent and has too short a cord pulls the generator closer, in the dark and in
+//! the rain. Its exhaust then reaches people who sleep, and they do not wake up.
 //!
 //! ## The arithmetic
 //! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord

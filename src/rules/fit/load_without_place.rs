@@ -1,15 +1,15 @@
 //! # FIT004 load-without-place
 //!
 //! ## What it checks
-//! Whether a load that must run is left without a receptacle although some take its plug: because
-//! it asks for more than any of them carries, or because all of them are taken.
+//! Whether a load that must run is left without a receptacle although some take its plug: because it needs
+//! more than any of them carries, or because all of them are taken.
 //!
 //! ## Why it hurts
 //! It will be plugged in all the same, into whatever is free, and something trips or gets hot.
 //!
 //! ## The arithmetic
-//! The load's running amperes against the limit at each receptacle that takes its plug, the largest
-//! of which is named; for a load of three hours or more, against the limit for that long. What the set
+//! The load's running amperes against the limit at each receptacle that takes its plug, the largest of
+//! which is named; for a load of three hours or more, against the limit for that long. What the generator
 //! cannot run wherever it is plugged in is rule POWER001's. A load that the plan puts into a socket that is
 //! taken is rule FIT001's. A wish that finds no place is not found here; the card says so.
 //!

@@ -11,10 +11,10 @@
 //! breaker protects, and nothing beyond it has been checked.
 //!
 //! ## The arithmetic
-//! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a
-//! 1-15P into both. Nothing else goes. Where the only receptacle that takes a load's plug gives
-//! nothing, or other volts than its shape says, that is said instead. A bonding plug takes a household
-//! socket of the set for itself: one is left for it, and where the plan leaves none, that is found.
+//! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a 1-15P
+//! into both. Nothing else goes. Where the only receptacle that takes a load's plug gives nothing, or other
+//! volts than its shape says, that is said instead. A bonding plug takes a household socket of the
+//! generator for itself: one is left for it, and where the plan leaves none, that is found.
 //!
 //! What is plugged into a receptacle is counted against its sockets. A cord or box that finds none left, or
 //! whose receptacle is not there or leads back to itself, is a danger. So is a load that the plan puts where
@@ -22,8 +22,8 @@
 //! different hours can be plugged in one after the other. Which of the things is out the order of the plan
 //! decides; the one that it names may be the other.
 //!
-//! What must run, or somebody's health depends on, and hangs on a cord or box that is plugged into nothing, or
-//! does not go in where the plan says, is a warning.
+//! What must run, or somebody's health depends on, and is plugged into a cord or box that is plugged into
+//! nothing, or does not go in where the plan says, is a warning.
 //!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings

@@ -1,12 +1,12 @@
 //! # OVER006 breaker-overloaded
 //!
 //! ## What it checks
-//! Whether things that are on at the same time ask more of a breaker, a receptacle, an inlet or the wiring
+//! Whether things that are on at the same time put more on a breaker, a receptacle, an inlet or the wiring
 //! of a box than it holds, all of them together.
 //!
 //! ## Why it hurts
-//! A breaker trips in the middle of cooking, and everything behind it goes dark, a medical device too.
-//! Where no breaker is small enough, nothing trips: a receptacle or a plug gets hot.
+//! A breaker trips in the middle of cooking, and everything past it goes dark, a medical device too. Where
+//! no breaker is small enough, nothing trips: a receptacle or a plug gets hot.
 //!
 //! ## The arithmetic
 //! At each point, for each minute at which some hours begin: the running amperes of all that is on beyond

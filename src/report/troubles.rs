@@ -68,14 +68,14 @@ const DEEDS: &[Deed] = &[
         ("VOLT001", "below-b"),
         ("VOLT001", "start-alone"),
     ]),
-    // Read the print on it, and see how it lies.
+    // Read the print on it.
     of_part(&[
         ("CORD002", "look"),
-        ("CORD003", "look"),
-        ("CORD006", "unwind"),
         ("CORD004", "count"),
         ("SHOCK011", "count"),
     ]),
+    // See how it lies.
+    of_part(&[("CORD003", "look"), ("CORD006", "unwind")]),
     // Add up what is on.
     of_all(&[("OVER003", "*")]),
     // Lay it out.

@@ -17,11 +17,11 @@ assume-air = Niemand weiß, wie heiß es wird, also wurden { $value } angenommen
 assume-rated = Niemand weiß, was der Generator auf Dauer geben kann, also wurden { $value } angenommen, wie bei den kleinsten. Suchen Sie auf dem Typenschild „running“ oder „rated“ (Dauerleistung) in Watt: Davon hängt hier fast alles ab.
 assume-rated-of-peak = Wir wissen nicht, was der Generator auf Dauer geben kann, also haben wir { $value } angenommen, drei Viertel seiner Spitze. Suchen Sie auf dem Typenschild „running“ oder „rated“ (Dauerleistung) in Watt: Davon hängt hier fast alles ab.
 assume-voltage = Niemand weiß, welche Spannung der Generator gibt, also wurde { $value } angenommen: Dann erreicht jede 120-V-Steckdose nur die halbe Leistung. Suchen Sie auf dem Typenschild „120 V“ oder „120/240 V“.
-assume-inverter = Niemand weiß, ob es ein Inverter-Generator ist, also wurde „{ $value }“ angenommen: Dann schaltet er vielleicht nicht von selbst ab, wenn zu viel an ist. Für einen Kurzschluss wurde das Gegenteil angenommen, denn dort ist das schlimmer. Suchen Sie das Wort „inverter“ darauf.
+assume-inverter = Niemand weiß, ob es ein Inverter-Generator ist, also wurde jedes Mal das Schlimmere angenommen: Er schaltet vielleicht nicht von selbst ab, wenn zu viel an ist, und ein Kurzschluss löst vielleicht keinen Schutzschalter aus. Suchen Sie das Wort „inverter“ darauf.
 assume-peak = Niemand kennt die Spitzenleistung des Generators. Für das Anlaufen wurde nicht mehr als seine Dauerleistung von { $value } angenommen; für das, was brennen kann, mehr. Suchen Sie „peak“, „starting“ oder „max“ (Spitze) auf dem Generator.
 assume-no-gfci = Niemand weiß, ob „{ $part }“ Schutz gegen Stromschlag hat, also wurde keiner gerechnet. Suchen Sie Tasten mit TEST und RESET.
 assume-no-breaker = Niemand weiß, ob „{ $part }“ einen eigenen Schutzschalter hat, also wurde keiner gerechnet. Suchen Sie daneben einen Knopf oder Schalter, auf dem Ampere stehen.
-assume-breaker-unknown = Niemand kennt den Schutzschalter von „{ $part }“. Er wurde als kein Schutz gerechnet, und mit nicht mehr Ampere, als die Form der Steckdose erlaubt. Suchen Sie einen Knopf oder Schalter, auf dem Ampere stehen.
+assume-breaker-unknown = Niemand kennt den Schutzschalter von „{ $part }“. Es wurde angenommen, dass er nicht rechtzeitig auslöst, und mit nicht mehr Ampere gerechnet, als die Form der Steckdose erlaubt. Suchen Sie einen Knopf oder Schalter, auf dem Ampere stehen.
 assume-leg = Niemand weiß, auf welcher Seite „{ $part }“ liegt, also wurde { $value } angenommen, zusammen mit allen anderen dieser Art. Das ist die kleinste Leistung, die sie zusammen haben können.
 assume-box-wire = Niemand kennt die Leitung im Kasten hinter „{ $part }“, also wurde { $value } angenommen, die dünnste. Öffnen Sie den Kasten nicht, um nachzusehen. Fragen Sie, wer ihn gebaut hat, oder eine Elektrofachkraft.
 assume-cord-wire = Niemand kennt den Leiterquerschnitt von „{ $part }“, also wurde { $value } angenommen, der dünnste. Er steht auf dem Kabel, etwa „12/3“ oder „12 AWG“.
@@ -41,13 +41,13 @@ assume-all-day = Niemand weiß, wann „{ $part }“ läuft, also wurden { $valu
 
 # Was davon man zuerst herausfinden sollte. { $assumption } ist einer der Sätze oben, ganz.
 decides-dangers = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } { $dangers ->
-        [one] Eine gute Antwort beseitigt eine Gefahr.
-       *[other] Eine gute Antwort beseitigt { $dangers } Gefahren.
-    }
+        [one] Ist es weniger schlimm, kann eine Gefahr wegfallen.
+       *[other] Ist es weniger schlimm, können { $dangers } Gefahren wegfallen.
+    } Raten Sie nicht: Sehen Sie nach, oder messen Sie.
 decides-warnings = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } { $warnings ->
-        [one] Eine gute Antwort beseitigt eine Warnung.
-       *[other] Eine gute Antwort beseitigt { $warnings } Warnungen.
-    }
-decides-limits = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } Mit einer guten Antwort dürfen Sie mehr nutzen.
+        [one] Ist es weniger schlimm, kann eine Warnung wegfallen.
+       *[other] Ist es weniger schlimm, können { $warnings } Warnungen wegfallen.
+    } Raten Sie nicht: Sehen Sie nach, oder messen Sie.
+decides-limits = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } Ist es weniger schlimm, können Sie mehr nutzen. Raten Sie nicht: Sehen Sie nach, oder messen Sie.
 assume-parallel-limit = Niemand weiß, was der Verbindungssatz zwischen den Generatoren durchlässt, also wurden { $value } angenommen, wie von einem allein. Lesen Sie die Ampere auf dem Verbindungssatz.
 assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit Benzin. Also wurden { $value } angenommen. Nennt das Typenschild Watt für Propan, schreiben Sie rated_on = "propane" in den Plan.

@@ -130,12 +130,12 @@ check-label-look = Suchen
 check-label-do = Tun
 check-label-also = Auch
 trouble-also = { $title } ({ $code })
-trouble-assumed = { $title } (nicht bekannt)
-trouble-assumed-why = Im schlimmsten Fall: { $why }
-trouble-look = Finden Sie Besseres, schreiben Sie es in den Plan: Dann ändert sich das.
-check-label-by = Nach
+trouble-assumed = Rechnen Sie mit dem Schlimmsten: { $title }
+trouble-assumed-why = Das ist der schlimmste Fall. { $why }
+trouble-look = Wenn Sie es wissen, ändern Sie Ihre Antwort und prüfen Sie noch einmal.
 check-more = "tallywatt explain KÜRZEL" sagt mehr zu jedem davon.
 check-limits = Was jede Steckdose verträgt
+check-limit-amps = { $amps } (etwa { $watts })
 check-limit-two = { $long } für Stunden, gesetzt von { $long_by }. { $short } für kurze Zeit, gesetzt von { $short_by }.
 check-limit-refused = GESPERRT. Siehe { $code }.
 check-limit-guarded = Nur ein Kabel mit eingebautem FI-Schutzschalter (GFCI). Siehe { $code }.
@@ -186,11 +186,16 @@ summary-usable = Der Generator kann dort { $rated } geben, und die benutzten Ste
 summary-stranded = Der Generator kann dort { $rated } geben, aber die benutzten Steckdosen erreichen nur { $reachable }.
 summary-never = Nie zur selben Zeit: { $sets }.
 summary-never-more = { $sets }; und { $more } mehr auf der Karte
-summary-together = Alles auf der Liste darf zur selben Zeit laufen.
+summary-together = Von der Leistung her kann alles auf der Liste zur selben Zeit laufen.
 summary-no-place = In diesem Plan kein Platz für { $names }.
 
 working = In Arbeit. Strg-C bricht ab, und nichts wird geschrieben.
 print-wrote = Geschrieben nach { $dir }:
+# Safety.
+print-dangers-left = { $count ->
+        [one] In diesem Plan ist noch 1 Gefahr
+       *[other] In diesem Plan sind noch { $count } Gefahren
+    }. Starten Sie den Generator nicht. Lesen Sie zuerst die Vorsichtsliste.
 print-card-sheets = Die Karte braucht { $count } Blätter: eines ist zu klein für diesen Plan. Auf jedem steht, welches es ist. Halten Sie sie zusammen.
 print-card-sheets-half = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Eine größere Karte braucht vielleicht weniger: "--card half" oder "--card sheet".

@@ -15,6 +15,7 @@ clock-noon = { $time }
 clock-span = { $from } bis { $to }
 
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } und { $last }
 
 # Wie eine Angabe geprüft wurde.

@@ -45,6 +45,7 @@ pick-yes = Ja
 pick-no = Nein
     .also = n
 pick-unknown = Weiß ich nicht
+    .also = weiss nicht unbekannt keine ahnung
 pick-explain = ? Mehr dazu
 pick-picture = Zeigen, was bisher wo steckt
 pick-removed = Das wieder herausnehmen
@@ -143,7 +144,7 @@ ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
     .help =
         Suchen Sie in der Anleitung oder bei den Steckdosen nach „floating neutral“ (erdfrei) oder „neutral bonded to frame“ (verbunden).
         Erdfrei: Innen verbindet nichts den Neutralleiter mit dem Gehäuse. Verbunden: Der Hersteller hat sie verbunden.
-        Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Wenn Sie noch nie davon gehört haben, gibt es keinen. Fragen Sie eine Elektrofachkraft, bevor Sie einen benutzen.
+        Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Sehen Sie nach: Steckt ein Stecker ohne Kabel in einer Steckdose? Dann lassen Sie ihn stecken und fragen Sie den Besitzer. Fragen Sie eine Elektrofachkraft, bevor Sie einen benutzen.
         Ein Steckdosenprüfer mit drei Lampen hilft. Zwei Lampen leuchten, wie bei einer guten Steckdose: Neutralleiter und Gehäuse sind irgendwo verbunden. Eine Lampe leuchtet, für „open ground“: Meist ist er erdfrei.
         Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir „erdfrei“ an und sagen es.
     .row = Neutralleiter
@@ -422,7 +423,7 @@ ask-site-stands = Was ist über dem Generator und um ihn herum?
     .help =
         Denken Sie auch daran, wo er bei Regen laufen wird.
         Im Freien: nichts darüber, und ringsum { $clear } frei. Unter einem Dach: ein Dach weit darüber, nach allen Seiten offen.
-        Ein Zelt mit offener Tür, ein Vorzelt, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, eine Markise darüber oder eine Wand nahe bei ihm heißt abgedeckt.
+        Ein Zelt mit offener Tür, ein Vorzelt, ein Anhänger, eine offene Garage oder eine Kiste zählen als drinnen: In allen sind schon Menschen gestorben. Eine Plane oder Hülle auf dem Generator, eine Markise oder ein Faltpavillon darüber oder eine Wand nahe bei ihm heißt abgedeckt.
         Wenn Sie es nicht wissen, nehmen wir an, dass er in oder unter etwas steht, und sagen es.
     .row = Generator steht
 pick-site-stands-open = Im Freien, ringsum { $clear } frei
@@ -432,15 +433,15 @@ pick-site-stands-enclosed = In Zelt, Vorzelt, Auto, Schuppen
 
 ask-site-alarm = Kohlenmonoxid-Melder, wo geschlafen wird?
     .why = In jedem Zelt oder Fahrzeug, mit frischen Batterien.
-    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein. Niemand schläft in der Nähe, etwa bei einem Markt oder Arbeitseinsatz: dann auch kein Nachbar.
+    .help = Er ist nicht dasselbe wie ein Rauchmelder: CO oder Kohlenmonoxid steht darauf. Drücken Sie seine Prüftaste. Wenn ein Schlafplatz keinen hat, ist die Antwort nein. Wählen Sie „Niemand …“ nur, wenn hier niemand schläft, auch kein Nachbar: ein Markt oder ein Arbeitseinsatz am Tag.
     .row = Kohlenmonoxid-Melder
 pick-site-alarm-yes = Ja, an jedem Schlafplatz
 pick-site-alarm-no = Nein, oder nicht an jedem
-pick-site-alarm-nobody = Niemand schläft in der Nähe
+pick-site-alarm-nobody = Niemand schläft hier oder nebenan
 
 ask-site-building = Speist er die Leitungen eines Hauses?
     .why = Das kann Menschen an der Leitung töten, und Sie.
-    .help = Einzelne Geräte am Generator: nein. Jedes Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes: ja. Das ist Arbeit nur für eine Elektrofachkraft. Wenn Sie es nicht wissen, nehmen wir an: ja.
+    .help = Einzelne Geräte am Generator: nein. Jedes Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes: ja. Nie ein Kabel in eine Wandsteckdose führen. Nur eine Elektrofachkraft darf ihn an ein Gebäude anschließen, mit einem Umschalter. Wenn Sie es nicht wissen, nehmen wir an: ja.
     .row = Speist ein Gebäude
 
 ask-site-altitude = Wie hoch über dem Meer ist es?
@@ -669,6 +670,10 @@ note-danger =
     { $signal }: { $title }
     Warum: { $why }
     Tun: { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal }: { $title }
+    Tun: { $fix }
 note-danger-also = { $signal }, wie schon gesagt, jetzt hier: { $title }
 note-danger-gone = Diese Gefahr ist weg: { $title }
 
@@ -694,7 +699,7 @@ reject-choice = Bitte wählen Sie eines aus der Liste.
 reject-yes-no = Bitte antworten Sie ja oder nein.
 reject-empty = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
 reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
-reject-no-unit = In welcher Einheit? Setzen Sie eine dazu: { $units }.
+reject-no-unit = { $found } was? Tippen Sie es mit einer dieser Einheiten: { $units }.
 reject-unknown-unit = „{ $found }“ passt hier nicht. Nehmen Sie: { $units }.
 reject-two-meanings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
 reject-out-of-range = { $field }: Möglich ist { $least } bis { $most }. Sehen Sie nach, ob eine Ziffer verrutscht oder die Einheit falsch ist.

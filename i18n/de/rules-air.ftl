@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Halten Sie mindestens { $least } Abstand; { $ample } sind besser. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
     .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorzelt, Fahrzeug, in einer Garage oder unter einer Markise laufen.
-    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, niemand geht hinein, um ihn abzustellen, { $call } anrufen. Stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
+    .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, { $call } anrufen, nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
     .fix-farther = Stellen Sie ihn { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] Nicht alle schlafen mit einem Kohlenmonoxid-Melder
   }
     .why = Abgase können herüberziehen, wenn der Wind dreht. Man riecht sie nicht, und wer schläft, wacht davon nicht auf. Nur ein Kohlenmonoxid-Melder weckt. Ein Rauchmelder tut es nicht.
-    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste. Wenn er anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
-    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, dessen Prüftaste geht. Wenn er anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+    .fix-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie. Drücken Sie jeden Abend seine Prüftaste: Er muss anschlagen. Wenn er zu anderer Zeit anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
+    .fix-look = Sehen Sie in jedem Zelt und Wohnwagen nach, bevor Sie starten. Jedes braucht einen Kohlenmonoxid-Melder mit Batterie, der anschlägt, wenn Sie seine Prüftaste drücken. Wenn er zu anderer Zeit anschlägt, oder jemandem schwindlig, übel oder schwach ist oder der Kopf schmerzt: alle ins Freie, { $call } anrufen. Motor nur abstellen, wenn es geht, ohne seine Abgase zu atmen.
 
 AIR003 = { $fix ->
     [out] Der Generator läuft in einem geschlossenen Raum
@@ -25,18 +25,18 @@ AIR003 = { $fix ->
    *[other] Niemand hat gesagt, was über dem Generator und um ihn herum ist
   }
     .why = { $fix ->
-        [out] Abgase sammeln sich in einem Zelt, Vorzelt, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
-        [uncover] Abgase sammeln sich in einem Zelt, Vorzelt, Fahrzeug oder Schuppen, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane auf dem Generator schmilzt und brennt.
-       *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorzelt, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Sie töten ohne Geruch. Eine Plane darauf schmilzt und brennt.
+        [out] Abgase sammeln sich in einem Zelt, Vorzelt, Fahrzeug oder Schuppen, auch bei offener Tür. Darin ist Kohlenmonoxid: Man riecht es nicht, und es tötet. Eine Plane auf dem Generator schmilzt und brennt.
+        [uncover] Abgase sammeln sich in einem Zelt, Vorzelt, Fahrzeug oder Schuppen, auch bei offener Tür. Darin ist Kohlenmonoxid: Man riecht es nicht, und es tötet. Eine Plane auf dem Generator schmilzt und brennt.
+       *[other] Also wurde das Schlimmste angenommen. Steht er in Zelt, Vorzelt, Fahrzeug oder Schuppen, sammeln sich dort Abgase, auch bei offener Tür. Darin ist Kohlenmonoxid: Man riecht es nicht, und es tötet. Eine Plane darauf schmilzt und brennt.
       }
-    .fix-out = Läuft er jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen { $call } an. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
+    .fix-out = Läuft er jetzt dort drin: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Lassen Sie ihn nur im Freien laufen, ringsum { $clear } frei.
     .fix-uncover = Stellen Sie den Motor ab. Nehmen Sie Plane oder Hülle ab. Stellen Sie ihn von Markisen und Wänden weg: ringsum { $clear } frei. Ein Dach muss weit darüber und nach allen Seiten offen sein.
-    .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem Dach ohne Wände, ringsum { $clear } frei.
-    .fix-choose = Stellen Sie ihn ins Freie oder unter ein Dach ohne Wände, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.
+    .fix-look = Sehen Sie nach, bevor Sie ihn starten. Er muss im Freien stehen oder unter einem hohen, an allen Seiten offenen Dach, keiner Markise, ringsum { $clear } frei.
+    .fix-choose = Stellen Sie ihn ins Freie oder unter ein hohes, an allen Seiten offenes Dach, keine Markise, ringsum { $clear } frei. Dann schreiben Sie das in den Plan.
 
 AIR004 = Nichts hält den Regen vom Generator ab
     .why = Wasser in seinen Steckdosen kann jedem, der ihn anfasst, einen Stromschlag geben. Dann trägt man ihn in ein Zelt oder Vorzelt, und die Abgase töten.
-    .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein Dach oder eine Plane auf hohen Stangen stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen. Auch Kästen, Kabelenden und Stecker nicht auf nassen Boden, und unter ein Dach. Hände trocknen, bevor Sie etwas davon anfassen.
+    .fix-roof = Wenn es regnet: abstellen, oder trocken und eben unter ein hohes Dach stellen, nach allen Seiten offen. Nie eine Plane auf den Generator legen oder dicht darüber spannen. Auch Kästen, Kabelenden und Stecker nicht auf nassen Boden, und unter ein Dach. Hände trocknen, bevor Sie etwas davon anfassen.
 
 AIR005 = { $fix ->
     [bedside] Das Kabel zu { $about } ist zu kurz
@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] Sie reichen { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Also zieht ihn jemand näher heran.
       }
     .fix-longer = Nehmen Sie ein einziges Kabel mit, das lang genug ist und dick genug für das, was daran hängt. Nie stattdessen den Generator näher stellen.
-    .fix-no-cord = Stecken Sie das am Generator ein, und gehen Sie dann von den Abgasen weg, dorthin, woher der Wind kommt. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist. Nie stattdessen den Generator näher stellen.
+    .fix-no-cord = { $open ->
+        [no] Nehmen Sie ein Kabel mit eingebautem GFCI mit, das lang und dick genug ist.
+       *[other] Stecken Sie das am Generator ein, und gehen Sie dann von den Abgasen weg, dorthin, woher der Wind kommt. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist.
+      } Nie stattdessen den Generator näher stellen.
     .fix-measure = Schreiten Sie die Kabel ab, und schreiben Sie ihre Länge in den Plan. Nie stattdessen den Generator näher stellen.
     .fix-bedside = Nehmen Sie ein Kabel mit, das lang und dick genug ist, oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
     .fix-at-set = Geben Sie ihm einen Platz am Ende eines Kabels, das lang und dick genug ist. Sind alle Enden belegt, nehmen Sie noch ein Kabel mit oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.

@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] Wir wissen nicht, wann es auf dem Platz ruhig sein muss, also haben wir { $quiet } angenommen.
        *[other] Auf dem Platz muss es ruhig sein: { $quiet }.
       }
-    .fix-move = Verlegen Sie es auf andere Stunden, oder betreiben Sie es mit einer am Tag geladenen Batterie.
+    .fix-move = Lassen Sie { $about } zu anderen Zeiten laufen, oder mit einer am Tag geladenen Batterie.
     .fix-life = Seine Stunden bleiben. Fragen Sie den Platzwart, bevor Sie kommen, oder betreiben Sie es dann mit einer dafür gemachten, am Tag geladenen Batterie.
     .fix-move-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-move }
     .fix-life-assumed = Fragen Sie den Platzwart, wann es ruhig sein muss. { NOISE002.fix-life }

@@ -39,7 +39,7 @@ OVER001 = { $fix ->
     .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dort nur den Wohnwagen an.
 
 over-cord = { $cord ->
-    [gauge] Nehmen Sie ein Kabel mit 16 AWG (1,5 mm²) oder dicker.
+    [gauge] Nehmen Sie ein Kabel mit 16 AWG (1,5 mm²) oder dicker: Eine kleinere AWG-Zahl ist dicker.
     [none] Kein Kabel mit diesem Stecker ist für { $made } gemacht: Nehmen Sie davor einen von einem Prüflabor zugelassenen Kasten mit kleineren Schutzschaltern.
    *[amps] Nehmen Sie ein Kabel, das für { $made } gemacht ist.
   }
@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Zu viel auf einmal für { $first }
     .why = Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
     .fix-turns = Lassen Sie diese Geräte abwechselnd laufen. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
+    .fix-turns-only = Lassen Sie diese Geräte abwechselnd laufen.
     .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

@@ -9,9 +9,9 @@ SHOCK001 = { $fix ->
     [free] { $about } nur mit einem Kabel mit GFCI benutzen
    *[other] Kein Schutz gegen Stromschlag an { $about }
   }
-    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter löst nicht rechtzeitig aus. Ein FI-Schutzschalter (GFCI) tut es, bei 6 Tausendstel Ampere.
+    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter ist zu langsam. Ein FI-Schutzschalter (GFCI) löst bei 6 Tausendstel Ampere aus.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
-    .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann mehr Ableitstrom haben, als dieser zulässt; dann löst er ohne Fehler aus: Für Steckdosen mit 30 A und 50 A auf Campingplätzen verlangen die Vorschriften keinen. Löst er jedes Mal aus, fragen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
+    .fix-camper = Nehmen Sie eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Ein Wohnwagen kann ihn ohne Fehler auslösen. Löst er jedes Mal aus, rufen Sie eine Elektrofachkraft. Machen Sie nicht ohne ihn weiter.
     .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.
 
 SHOCK002 = Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
@@ -34,7 +34,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
     .fix-box = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
-    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Lassen Sie Kästen von einer Elektrofachkraft ansehen. Öffnen Sie sie nicht.
+    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
 
 SHOCK005 = { $fix ->
     [known] Neutralleiter und Schutzleiter sind in { $first } verbunden
@@ -98,13 +98,13 @@ SHOCK013 = { $fix ->
         [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
-        [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. Dahinter, an „{ $joint }“, sind Neutralleiter und Erde verbunden, oder vielleicht: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
-    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein.
+    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
-    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein. Löst der GFCI dort aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
     .fix-if-any = Suchen Sie an „{ $device }“ die Tasten TEST und RESET und schreiben Sie es in den Plan. Verlassen Sie sich nicht darauf: Benutzen Sie ein Kabel mit eingebautem FI-Schutzschalter.

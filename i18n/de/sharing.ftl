@@ -5,15 +5,18 @@
 change-more-distance = Stellen Sie den Generator mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
 change-open-air = { $stands ->
-        [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, und niemand geht hinein, auch nicht, um ihn abzustellen. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
+        [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, tragen Sie ihn ins Freie.
         [covered] Stellen Sie den Motor ab. Ist er abgekühlt, tragen Sie ihn ins Freie.
-       *[other] Läuft der Generator jetzt in Zelt, Vorzelt, Fahrzeug oder Schuppen: alle hinaus, und niemand geht hinein. Rufen Sie von draußen { $call } an. Ist er aus und kalt: Tragen Sie ihn ins Freie.
+       *[other] Läuft der Generator jetzt in Zelt, Vorzelt, Fahrzeug oder Schuppen: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein. Ist er aus und kalt, tragen Sie ihn ins Freie.
     } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
 change-leave-home = Benutzen Sie { $first } hier nicht. Lassen Sie es zu Hause oder ausgesteckt und weggeräumt.
-change-set-aside = Stecken Sie { $first } aus und lassen Sie es unbenutzt, mit allem, was daran hängt. Schließen Sie die Geräte so an, wie die neue Karte zeigt.
+change-set-aside = Stecken Sie { $first } aus, mit allem, was daran hängt, und { $wrong ->
+        [yes] benutzen Sie es nicht
+       *[other] lassen Sie es ausgesteckt
+    }.
 change-unplug = Stecken Sie { $first } aus.
 change-bonding-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
 change-bonding-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker N-PE in „{ $to }“, ohne GFCI.
@@ -26,13 +29,13 @@ change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten 
 change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt { $first }.
 change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt { $first }.
 change-grounded-cord = Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.
-change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt { $first }.
+change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt { $first }. Eine kleinere AWG-Zahl ist dicker.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose
        *[other] { $sockets } Dosen
     } von { $first }. Schließen Sie nur dahinter an.
-change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG, für draußen gekennzeichnet.
+change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet.
 change-smaller-appliance = Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
 change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
 change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
@@ -42,15 +45,6 @@ change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Sch
 
 mend-title = Was es beheben würde, in dieser Reihenfolge
 mend-nothing = Es gibt keine Gefahr zu beheben, und alles, was laufen muss, hat einen Platz. Es wird nichts geändert.
-mend-cost = { $cost ->
-        [one] 1 Punkt
-       *[other] { $cost } Punkte
-    }
-mend-with-cost = { $change } ({ $cost })
-mend-total = Insgesamt { $cost ->
-        [one] 1 Punkt
-       *[other] { $cost } Punkte
-    }. Ein Punkt ist etwa eine Minute Arbeit mit dem, was Sie haben; was gekauft werden muss, kostet mehr.
 mend-before = So wie es ist
 mend-after = Mit allen Änderungen
 mend-tally = { $dangers ->
@@ -66,13 +60,14 @@ mend-tally = { $dangers ->
         [one] 1 Gerät, das laufen muss, kann es nicht
        *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
     }
+mend-turns = Nicht alles kann laufen, wann man es will. Die neue Karte zeigt, was wann dran ist.
 mend-proven = Nichts Billigeres auf der Liste der Änderungen behebt ebenso viel.
 mend-unproven = Vielleicht gibt es etwas Billigeres, das ebenso viel behebt: Nicht alles wurde versucht.
 mend-left = Keine Änderung auf der Liste behebt den Rest. „tallywatt check“ sagt, was übrig ist.
 mend-stays = Bleibt
-mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin.
+mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: tallywatt print { $path } --into ORDNER. Werfen Sie die alte weg.
 mend-kept = { $path } wurde nicht geschrieben: Der Plan bleibt, wie er ist.
-mend-people = Das ändert den Plan, nicht die Ausrüstung. Nur Menschen können es wahr machen. Tun Sie jeden Schritt, sehen Sie noch einmal nach, und starten Sie erst dann den Motor.
+mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal, und starten Sie erst dann den Motor.
 mend-try = „--into NEU.toml“ schreibt den geänderten Plan in eine neue Datei.
 mend-exists = { $path } gibt es schon, und es wurde nichts geschrieben. Nennen Sie eine neue Datei.
 
@@ -95,7 +90,7 @@ load-at = { $loads } an „{ $at }“
 
 ## tallywatt may
 
-may-yes = JA: { $wanted } darf eingeschaltet werden.
+may-yes = JA: { $wanted } darf eingeschaltet werden, wenn alles andere aus ist.
 may-yes-while = JA: { $wanted } darf eingeschaltet werden, während { $running } { $count ->
         [one] läuft
        *[other] laufen
@@ -109,7 +104,7 @@ may-dangers = In diesem Plan { $count ->
         [one] ist eine Gefahr
        *[other] sind { $count } Gefahren
     } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
-may-but = Aber: { $title } ({ $code }).
+may-but = Der Plan hat außerdem eine Warnung: { $title } ({ $code }).
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.
@@ -136,7 +131,7 @@ may-no-load = Kein Gerät heißt { $asked }.
 may-no-load-nearest = Meinten Sie „{ $nearest }“?
 may-no-load-known = Es gibt { $known }.
 share-danger = Was folgt, geht nur nach den Ampere. Beheben Sie zuerst jede Gefahr: Bis dahin bleibt der Motor aus.
-share-all = Alles darf gleichzeitig eingeschaltet sein.
+share-all = Von der Leistung her kann alles gleichzeitig an sein.
 share-together = Was zugleich laufen darf: alles auf einer Zeile, und nichts anderes dazu
 share-never = Nie zusammen
 share-alone = { $name }, auch nicht allein

@@ -1,9 +1,7 @@
 # The command line: help, results and failures.
 
-cli-about = Plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints labels and a card that say so.
+cli-about = Just type tallywatt: it asks you one question at a time, and prints at the end. It plans camp power from a portable generator: what each outlet can carry, what can run together and what is dangerous. Prints labels and a card that say so.
 cli-after =
-    With no command, tallywatt asks you one question at a time and prints at the end.
-
     What it tells you does not replace local codes or a licensed electrician.
 cli-heading-commands = Commands
 cli-heading-usage = Usage:
@@ -68,25 +66,25 @@ cli-check = Check plans and say what is wrong, worst first
 cli-check-plans = Plan files; "-" reads one from standard input
 cli-check-format = "text" for people; "json" for programs, one report per plan
 
-cli-print = Print the labels, the card, the cautions and the worksheet of a plan
+cli-print = Print a plan: labels for the gear, a card to hang up, cautions to tick off, a worksheet of all numbers
 cli-print-plan = The plan file; "-" reads it from standard input
 cli-print-into = The folder to write into
 cli-print-paper = The paper in the printer
 cli-print-stock = The label sheet by name, such as letter-30 or roll-24, or your own file in .toml; an unknown name prints the list
-cli-print-start-at = The first label position to use on a part-used sheet
+cli-print-start-at = The first label to print on, if some are gone from the sheet
 cli-print-copies = How many of each label
 cli-print-offset = Move the labels right and down, at most 10 mm, if the printer feeds off-center: "1 mm, -0.5 mm"
 cli-print-alignment = Also print a page with rulers that shows where the labels land, to hold against a label sheet
 cli-print-only = Make only this print; you may give this more than once
 cli-print-card = The card's size: one sheet for each side; or half a sheet (A5, half letter) or pocket size, to fold
 cli-print-ink = "black" prints black on white, without color or gray
-cli-print-date = The date to print on every sheet, which also makes the files PDF/A-2a; without it, no date is printed
+cli-print-date = The date to print on every sheet; also makes the files fit for archives (PDF/A-2a)
 cli-print-png = Also write a picture of each page, and contact.png with all of them
 cli-print-templates = A folder with your own templates; "tallywatt templates" writes some to start from
 
 cli-may = Ask before you plug in: can these be switched on, in what order, and what will a meter show
 cli-may-plan = The plan file; "-" reads it from standard input
-cli-may-loads = What you want to switch on: ids or names, in quotation marks if they have spaces
+cli-may-loads = What you want to switch on, by name; put a name with spaces in quotation marks
 cli-may-while = What is running already
 cli-may-format = "text" for people; "json" for programs
 
@@ -138,31 +136,31 @@ check-label-look = Look
 check-label-do = Do
 check-label-also = Also
 trouble-also = { $title } ({ $code })
-trouble-assumed = { $title } (we do not know)
-trouble-assumed-why = In the worst case: { $why }
-trouble-look = If you find something better, write it in the plan. Then this changes.
-check-label-by = Source
+trouble-assumed = Assume the worst: { $title }
+trouble-assumed-why = This is the worst case. { $why }
+trouble-look = When you find out, change your answer, and check again.
 check-more = For more about any of these, run "tallywatt explain CODE".
 check-limits = What each outlet can carry
+check-limit-amps = { $amps } (about { $watts })
 check-limit-two = { $long } for hours, limited by { $long_by }. { $short } for a short time, limited by { $short_by }.
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-guarded = Use only a cord with a GFCI built in. See { $code }.
-check-limit-behind = DO NOT USE anything plugged into { $id }. See { $code }.
+check-limit-behind = DO NOT USE anything plugged into “{ $id }”. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
 check-limit-same = { $long } for hours, { $short } for a short time. Limited by { $short_by }.
-check-limit-share = 80 % of { $id } ({ $reason })
+check-limit-share = 80 % of “{ $id }” ({ $reason })
 check-limit-share-own = 80 % of { $reason }
-check-limit-by = { $id } ({ $reason })
+check-limit-by = “{ $id }” ({ $reason })
 check-limit-only = Plug in nothing here but { $parts }. { $limit }
 check-limit-bonding-plug = Plug in nothing here but the bonding plug.
 check-assumed = We do not know these, so we assumed the unsafe case
 # Safety.
 check-defer = Local codes and a licensed electrician have the final say, not this tool.
 
-reason-rated-power = what the generator can supply
+reason-rated-power = all that the generator can supply
 # Safety.
-reason-rated-power-unguarded = what the generator can supply; it may not cut out by itself
+reason-rated-power-unguarded = all that the generator can supply; it may not cut out by itself
 reason-one-leg = one half of the generator
 reason-one-leg-unguarded = one half of the generator; it may not cut out by itself
 reason-breaker = its breaker
@@ -198,11 +196,16 @@ summary-stranded = The generator can supply { $rated } at your site, but the out
 # Safety.
 summary-never = Never at the same time: { $sets }.
 summary-never-more = { $sets }; and { $more } more on the card
-summary-together = Everything on the list can run at the same time.
+summary-together = As far as power goes, everything on the list can run at the same time.
 summary-no-place = No outlet in this plan for { $names }.
 
 working = Working. Ctrl-C stops it, and nothing is written.
 print-wrote = Written to { $dir }:
+# Safety.
+print-dangers-left = { $count ->
+        [one] 1 danger is
+       *[other] { $count } dangers are
+    } still in this plan. Do not start the generator. Read the cautions first.
 print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each sheet says which one it is. Keep them together.
 print-card-sheets-half = { print-card-sheets } A larger card may need fewer: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } A larger card may need fewer: "--card half" or "--card sheet".

@@ -23,6 +23,7 @@ clock-noon = noon
 clock-span = { $from } to { $to }
 
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } and { $last }
 
 # How a figure was checked.

@@ -9,14 +9,14 @@ progress = { $number } of about { $total }: { $part }
 part-asked-generator = the generator
 part-asked-outlets = its outlets
 part-asked-loads = what you plug in
-part-asked-site = the place
+part-asked-site = the site
 part-asked-gear = cords and boxes
 part-asked-fuel = its fuel and noise
 
 # Said before the first question. { $count } is about how many there are.
-interview-welcome =
-    About { $count } short questions: your generator, what you plug in, the place, your cords.
-    Press Enter to accept the answer in parentheses. If you do not know, say so: we then assume the worst. Ctrl-C stops and keeps your answers.
+interview-welcome = 
+    About { $count } short questions: your generator, what you plug in, the site, your cords.
+    Enter takes the answer in parentheses or with a *. If you are not sure, pick “I don’t know”: we then assume the worse answer for you, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
@@ -55,6 +55,7 @@ pick-yes = Yes
 pick-no = No
     .also = n
 pick-unknown = I don't know
+    .also = idk dont know not sure unknown
 pick-explain = ? Tell me more
 pick-picture = Show what plugs into what so far
 pick-removed = Remove this
@@ -128,8 +129,8 @@ ask-generator-name = What do you call your generator?
     .help = Any short name: its color, its owner. You can change it later.
     .row = Name
 
-ask-generator-rated = How many watts can the generator run at for hours?
-    .why = Its nameplate says running or rated watts, such as 2800 W.
+ask-generator-rated = How many running watts does the generator make?
+    .why = Look on its label for running or rated watts, like 2800 W.
     .help =
         Look for two numbers on its nameplate or in its manual. The smaller one is the running or rated power: what it can give for hours. Type that one.
         Do not use the large number in its name. That is often the peak.
@@ -137,7 +138,7 @@ ask-generator-rated = How many watts can the generator run at for hours?
     .row = Rated power
 
 ask-generator-peak = And how many watts for a few seconds, at most?
-    .why = Its nameplate says starting, surge or peak watts.
+    .why = Look on its label for starting, surge or peak watts.
     .help =
         A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
         If you do not know, we ask which of the two your number is.
@@ -155,30 +156,30 @@ pick-generator-figure-peak = The peak power
 ask-generator-voltage = What voltage does it put out?
     .why = Most small generators put out 120 V only. See its nameplate.
     .help =
-        120 V is the household outlet. A 120/240 V generator also has an outlet with four slots for large plugs. Or its nameplate says 120/240 V.
+        A regular wall outlet is 120 V. A 120/240 V generator also has an outlet with four slots for large plugs. Or its nameplate says 120/240 V.
         Such a generator has two halves. Each 120 V outlet can use only one half of the power.
     .row = Voltage
 pick-generator-voltage-120 = 120 V only
 pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
-ask-generator-neutral = Is its neutral “floating” or “bonded”?
-    .why = Look for that word in its manual. Shock tests depend on it.
+ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
+    .why = Shock tests depend on it. Many people do not know.
     .help =
         The neutral is the wire that carries the power back. Floating: nothing inside joins it to the metal frame. Bonded: the manufacturer joined it to the frame.
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
-        A bonding plug looks like a plug without a cord, and someone put it there on purpose. If you have never heard of one, there is none. Ask a licensed electrician before you use one.
+        A bonding plug looks like a plug without a cord, and someone put it there on purpose. Look: is there a plug with no cord in any outlet? If so, leave it in, and ask the owner. Ask a licensed electrician before you use one.
         A plug-in tester with three lamps helps. Two lamps lit, as for a good outlet: neutral and frame are joined somewhere. One lamp lit, for "open ground": most often it floats.
         Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume it floats, and say so.
     .row = Neutral
 pick-generator-neutral-floating = Floating
-pick-generator-neutral-plug = Floating, a bonding plug is in it
+pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
 pick-generator-neutral-bonded = Bonded to the frame
 
 ask-generator-inverter = Is it an inverter generator?
-    .why = Inverter generators limit their own current. See its nameplate.
+    .why = It says “inverter” on the case. Usually quiet and closed in.
     .help =
-        An inverter generator is usually quiet and boxed in, and has a switch that lets the engine slow down. Its nameplate or manual says "inverter".
+        An inverter generator is usually quiet and closed in, and has a switch that lets the engine slow down. Its nameplate or manual says "inverter".
         An open-frame generator with a round tank on top usually is not one.
     .row = Inverter
 
@@ -200,7 +201,7 @@ ask-generator-kit = Is it the manufacturer’s own kit for these exact models?
     .row = Manufacturer’s kit
 
 ask-generator-limit = How many amps is the kit rated for?
-    .why = Such as 30 A. It is on the kit, by its outlet or breaker.
+    .why = Look on the kit, by its outlet or breaker. Example: 30 A.
     .help = If you do not know, we assume the kit is rated for no more than one generator gives.
     .row = Kit is rated for
 
@@ -220,19 +221,19 @@ pick-generator-rated-on-gasoline = Gasoline
 pick-generator-rated-on-propane = Propane
 
 ask-generator-tank = How much fuel does its tank hold?
-    .why = Such as { example-tank }. See the manual.
+    .why = See the manual. Example: { example-tank }.
     .help = For propane, type what your cylinder holds as liquid, or unknown.
     .row = Tank
 
 ask-generator-runtime = How long does it run on one tank?
-    .why = Such as: 25 % 8.5 h, 100 % 3.1 h. See the manual.
+    .why = See the manual. Example: 25 % 8.5 h, 100 % 3.1 h.
     .help =
         Manufacturers list run time at a percentage of rated load. Type the percentage, then the hours. Put commas between pairs.
         One pair is enough. Two are better.
     .row = Running time
 
 ask-generator-noise = How loud is it, and how far away was that measured?
-    .why = Such as: 58 dBA at { example-noise-far }, 25 %. See the manual.
+    .why = See the manual. Example: 58 dBA at { example-noise-far }, 25 %.
     .help =
         The number alone says little: 58 dBA at { example-noise-far } is louder than 58 dBA at { example-noise-near }. Most manufacturers measure at { example-noise-far } and a quarter load.
         You may leave out the percentage of load at the end.
@@ -241,7 +242,7 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 # ---- Its outlets
 
 ask-outlet-face = Which outlet, and what number is on its breaker?
-    .why = One kind at a time. Type 30, twist or home to find it.
+    .why = One kind at a time. Type 30, twist or regular to find it.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
         Look at the holes and at the name molded next to them. A pair of the same outlets side by side is one kind. Name outlets on different breakers one at a time.
@@ -252,7 +253,7 @@ pick-face-usual = { $shape } ({ $code }), breaker { $amps } A
 pick-face-other = { $shape } ({ $code }), other number
 
 ask-outlet-breaker = What number is on its breaker?
-    .why = { $about }. A button or switch, such as 20 A.
+    .why = { $about }. A button or switch, marked like 20 A.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Type it with its unit: 20 A.
         Check it: it is not always the number that goes with the outlet's shape. If there is no number, type unknown. We then assume that nothing protects the cords, and say so.
@@ -285,7 +286,7 @@ pick-outlets-gfci-all = All of them
 pick-outlets-gfci-none = None
 pick-outlets-gfci-some = Some: I will say which
 
-ask-outlets-odd = Anything special about its breakers?
+ask-outlets-odd = Does any breaker trip too soon, or serve two outlets?
     .why = A shared or weak breaker gives less than its number.
     .help =
         Two outlets may share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
@@ -293,8 +294,8 @@ ask-outlets-odd = Anything special about its breakers?
     .row = Breakers
 pick-outlets-odd-no = Nothing that I know of
 pick-outlets-odd-share = Two or more outlets share one
-pick-outlets-odd-early = One trips too early
-pick-outlets-odd-both = Both: shared, and too early
+pick-outlets-odd-early = One trips too soon
+pick-outlets-odd-both = Both: shared, and too soon
 
 ask-outlet-gfci = Does this one have TEST and RESET buttons?
     .why = { $about }.
@@ -315,7 +316,7 @@ ask-outlet-shares = Which outlet’s breaker is this outlet on?
 pick-outlet-shares-own = Its own
 
 ask-outlet-trips = How many amps were on when it tripped?
-    .why = { $about }. Such as 17 A, or none if it has not.
+    .why = { $about }. Example: 17 A; or none if it has not.
     .help = Add up everything that was on when it tripped: watts divided by 120 is amps. If it has never tripped below its number, type none.
     .row = Has tripped at
 pick-outlet-trips-none = never early
@@ -352,7 +353,7 @@ pick-load-kind-lamp = Light
 pick-load-kind-medical = Someone's health depends on it
 
 ask-load-draw = How much power does it use? See its nameplate.
-    .why = { $about }. Such as 1500 W, 12.5 A or 1/2 hp.
+    .why = { $about }. Examples: 1500 W, 12.5 A or 1/2 hp.
     .help =
         The nameplate is on the back or the bottom. W is watts. A is amps at 120 V, or at 240 V for an appliance that uses 240 V. For a motor you may type horsepower, and its code letter if the nameplate has one: 1/2 hp code G.
         A charger's nameplate has two lines: use INPUT, not output. You may type it just as it is printed: 100-240V 50/60Hz 1.5A.
@@ -364,7 +365,7 @@ ask-load-count = How many of them?
     .row = How many
 
 ask-load-starting = How much does it draw at the moment it starts?
-    .why = { $about }. Such as 2400 W or LRA 39; or unknown.
+    .why = { $about }. Examples: 2400 W, LRA 39; or unknown.
     .help = The nameplate may say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the nameplate has them. If you do not know, we assume a cautious figure for its kind, and say so.
     .row = Starting
 
@@ -409,7 +410,7 @@ pick-load-wanted-must = Must-have: it must run
 pick-load-wanted-wish = Nice-to-have
 
 ask-load-hours = When does it run?
-    .why = { $about }. Such as 07:00-07:20, 19-21; none: any time.
+    .why = { $about }. Example: 07:00-07:20, 19-21; none: any time.
     .help = Type times of day, from and to, with commas between. With none, it may run at any time.
     .row = Hours
 pick-load-hours-none = any time
@@ -424,7 +425,7 @@ pick-load-on-any = Find the best outlet for it
 
 ask-site-name = What is this weekend called?
     .why = The name goes on every page you print.
-    .help = Such as: Juniper Cove weekend.
+    .help = Example: Juniper Cove weekend.
     .row = Name
 
 # Safety.
@@ -438,7 +439,7 @@ pick-site-ground-dry = Dry: dry ground, under a roof
 
 # Safety.
 ask-site-sleepers = How far from the generator are the nearest people?
-    .why = Exhaust kills people as they sleep. Such as { example-near }.
+    .why = Exhaust kills people as they sleep. Type it like { example-near }.
     .help =
         Measure from the generator to the nearest tent, vehicle or building with people in it, your neighbors’ too. Where nobody sleeps, such as at a market, measure to where people stand. Count each step as { $step }. It is better to guess too short than too long.
         Exhaust has carbon monoxide in it, which you cannot smell. If you do not know the distance, we assume that it is too close, and say so.
@@ -448,49 +449,49 @@ ask-site-stands = What is above and around the generator?
     .why = Exhaust has to get away, and rain has to stay off.
     .help =
         Think of where it will run in the rain, too.
-        In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof or canopy high above it, open on all sides.
-        A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator, an awning over it, or a wall close to it counts as covered.
+        In the open: nothing over it, and { $clear } clear on all sides. Under a roof: a roof high above it, open on all sides.
+        A tent with an open door, a porch, a trailer, an open garage or a box count as inside. People have died in all of them. A tarp or cover on the generator counts as covered. So does an awning or a pop-up canopy over it, or a wall close to it.
         If you do not know, we assume it is in or under something, and say so.
     .row = Generator is
 pick-site-stands-open = In the open, { $clear } clear all around
 pick-site-stands-roof = Under a high roof with open sides
-pick-site-stands-covered = Under a tarp or awning, or by a wall
+pick-site-stands-covered = Tarp, canopy or awning; or by a wall
 pick-site-stands-enclosed = In a tent, porch, vehicle or shed
 
 # Safety.
 ask-site-alarm = Is there a carbon monoxide alarm where people sleep?
     .why = One in each tent or vehicle, working, with fresh batteries.
-    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. "Nobody sleeps near it" is for a market or a work party. No neighbors may sleep near it either.
+    .help = It is not a smoke alarm: it says CO or carbon monoxide on it. Press its test button. If one sleeping place has none, the answer is no. Pick “Nobody …” only if nobody sleeps here, neighbors included: a market or a work party during the day.
     .row = Carbon monoxide alarm
 pick-site-alarm-yes = Yes, in each one
 pick-site-alarm-no = No, or not in each one
-pick-site-alarm-nobody = Nobody sleeps near it
+pick-site-alarm-nobody = Nobody will sleep here or nearby
 
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
     .why = That can kill workers on the power line, and you.
-    .help = Plugging appliances straight into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. Only a licensed electrician may set that up. If you do not know, we assume yes.
+    .help = Plugging appliances straight into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. Never run a cord from it to a wall outlet. Only a licensed electrician may connect a generator to a building, with a transfer switch. If you do not know, we assume yes.
     .row = Feeds a building
 
 ask-site-altitude = What is the elevation?
-    .why = Thin air cuts the generator's power. Such as { example-altitude }.
-    .help = Look on a map or a phone. Near the sea, type { example-sea }. A rough number will do. Round it up.
+    .why = Thin air cuts the generator's power. Example: { example-altitude }.
+    .help = Look on a map or a phone. Near the sea, type { example-sea }. If you are not sure, type a higher number.
     .row = Elevation
 
 ask-site-air = What is the hottest it will get?
-    .why = Heat cuts the generator's power. Such as { example-air }.
+    .why = Heat cuts the generator's power. Example: { example-air }.
     .help = Type the forecast's high, or more if the generator is in the sun.
     .row = Hottest air
 
 ask-site-quiet = When must the camp be quiet?
-    .why = Such as 22:00-06:00, or none.
+    .why = Example: 22:00-06:00; or none.
     .help = Many camps do not allow generators at night. Ask at the gate. 10pm-6am works too. If a sign gives generator hours, such as 8am-10am and 4pm-8pm, type the rest of the day: 10am-4pm, 8pm-8am.
     .row = Quiet hours
 pick-site-quiet-none = none
 
 # ---- Cords, adapters and boxes
 
-ask-gear-what = What is in your bin: cords, adapters, boxes?
+ask-gear-what = What cords, adapters and boxes do you have?
     .why = One at a time, even what you do not plan to use.
     .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades.
     .row = What
@@ -520,28 +521,28 @@ ask-gear-plug = What plug is on it?
     .row = Plug
 
 ask-gear-ends = What outlets are at its other end?
-    .why = { $about }. Such as 5-15R, or 5-20R, 5-20R for two.
+    .why = { $about }. Example: 5-15R; or 5-20R, 5-20R for two.
     .help = Type the published name of each, with commas between. The name is molded next to the holes.
     .row = Ends
 
 # Safety.
 ask-gear-jacket = What is printed along the cord?
-    .why = { $about }. Such as SJTW 12/3. Just 12/3 is enough.
+    .why = { $about }. Example: SJTW 12/3. Just 12/3 is enough.
     .help =
-        The print runs along the cord, over and over. 12/3 means three wires of size 12. A smaller size number (AWG, for American Wire Gauge) is a thicker wire. The letters name the jacket: with a W in them, you may use it outdoors.
+        The print runs along the cord, over and over. 12/3 means three wires of size 12. A smaller size number (AWG, for American Wire Gauge) is a thicker wire. The letters tell what the outside is made of: with a W in them, you may use it outdoors.
         Metric cords say 3G1.5 or 3x2.5 mm2.
         If you cannot read it, type unknown. We then assume a thin indoor cord, and say so.
     .row = Printed on it
 
 ask-gear-length = How long is it?
-    .why = { $about }. Such as { example-length }.
+    .why = { $about }. Example: { example-length }.
     .help = Stretch your arms wide: fingertip to fingertip is about your height. Count how many of those the cord is long.
     .row = Length
 
 # Safety.
 ask-gear-outdoor = Is it marked for outdoor use?
-    .why = { $about }. Sun and water crack an indoor jacket.
-    .help = Look for "outdoor" on its tag, or a W in the letters along the jacket.
+    .why = { $about }. Sun and water crack an indoor cord.
+    .help = Look for "outdoor" on its tag, or a W in the letters along the cord.
     .row = Outdoor
 
 # Safety.
@@ -572,7 +573,7 @@ ask-gear-from = What is it plugged into?
     .why = { $about }. Pick the outlet nearest the generator.
     .help = Only free outlets its plug fits are shown. If there is none, or you do not use it, pick "Nothing".
     .row = Plugged into
-pick-gear-from-none = Nothing: it stays in the bin
+pick-gear-from-none = Nothing: we do not use it
 
 ask-gear-name = What do you want to call it?
     .why = { $about }. Short, no spaces: long, orange.
@@ -592,7 +593,7 @@ ask-out-count = How many like that, each with its own breaker?
 
 # Safety.
 ask-out-breaker = What number is on each breaker?
-    .why = { $about }. Such as 20 A; none if there is none.
+    .why = { $about }. Example: 20 A; none if there is none.
     .help = A splitter without breakers protects nothing: type none. If there are breakers without a number you can read, type unknown.
     .row = Breaker
 pick-out-breaker-none = no breaker
@@ -610,15 +611,15 @@ ask-out-leg = Which half of the generator feeds each?
 
 # Safety.
 ask-out-wire = How thick is the wire inside the box, behind them?
-    .why = { $about }. Such as 12 AWG, in its papers. Never open the box.
+    .why = { $about }. Like 12 AWG, in its papers. Never open the box.
     .help = Only its papers say. AWG is the wire size: a smaller number is a thicker wire. Do not open the box to find out.
     .row = Wire
 
 # ---- The shapes, in short
 
-face-5-15R = Home
-face-5-20R = Home, T slot
-face-TT-30R = Camper
+face-5-15R = Regular outlet
+face-5-20R = Regular T slot
+face-TT-30R = Camper (RV)
 face-L5-20R = 3-slot twist
 face-L5-30R = 3-slot twist
 face-L14-20R = 4-slot twist
@@ -628,9 +629,9 @@ face-14-50R = 4-slot large
 face-6-20R = 240 V only
 face-1-15R = No ground
 
-shape-5-15R = Household, 15 A (5-15R)
-shape-5-20R = Household with a T slot, 20 A (5-20R)
-shape-TT-30R = Camper, 30 A (TT-30R)
+shape-5-15R = Regular outlet, 15 A (5-15R)
+shape-5-20R = Regular, one T-shaped slot, 20 A (5-20R)
+shape-TT-30R = Camper (RV), 30 A (TT-30R)
 shape-L5-20R = Twist, 3 slots, 20 A (L5-20R)
 shape-L5-30R = Twist, 3 slots, 30 A (L5-30R)
 shape-L14-20R = Twist, 4 slots, 20 A (L14-20R)
@@ -653,9 +654,9 @@ shape-1-15P = Household, no ground pin (1-15P)
 
 # At most 38 columns and 13 lines, so that a question fits below it. Drawn as on the labels.
 drawn-faces =
-    The name molded next to the holes
-    decides. We drew these from memory.
-    Yours may be upside down.
+    Match the name printed by the holes,
+    not just the drawing. We drew these
+    from memory. Yours may be upside down.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
     {" "}  o       o       o       o
@@ -709,6 +710,10 @@ note-danger =
     { $signal }: { $title }
     Why: { $why }
     Do: { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal }: { $title }
+    Do: { $fix }
 note-danger-also = { $signal }, the same as above, now here: { $title }
 note-danger-gone = That danger is gone: { $title }
 
@@ -734,7 +739,7 @@ reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
 reject-empty = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = What unit? Add one of: { $units }.
+reject-no-unit = { $found } what? Add one of: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.

@@ -6,17 +6,17 @@ AIR001 = { $fix ->
   }
     .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $least } or more from people, neighbors too: { $ample } is better.
     .fix-move = Stop the engine. Move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-closed = If it runs in a closed place, get everyone out, let nobody go in to stop it, and call { $call }. Once it is off and cold, stand it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-closed = If it runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Once it is off and cold, stand it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-farther = Move the generator out to { $ample } or more. Point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
 AIR002 = { $fix ->
-    [look] Some sleepers may have no carbon monoxide alarm
+    [look] Someone may sleep without a carbon monoxide alarm
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
-    .why = Exhaust drifts when the wind turns, and you cannot smell it. Only such an alarm wakes you: a smoke alarm does not.
-    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep. Press its test button each evening. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
-    .fix-look = Look in every tent and camper for a carbon monoxide alarm that runs on a battery. Press its test button. If it sounds, or anyone is dizzy, sick, weak or has a headache, get everyone into open air and call { $call }.
+    .why = The wind can turn and blow exhaust at you. Only a carbon monoxide alarm will wake you: a smoke alarm will not.
+    .fix-alarm = Put a carbon monoxide alarm that runs on a battery in each tent and camper where people sleep. Press its test button each night: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
+    .fix-look = Look in every tent and camper for a carbon monoxide alarm that runs on a battery. Press its test button: it must beep. If it goes off later, or anyone is dizzy, sick, weak or has a headache, get everyone outside and call { $call }.
 
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
@@ -25,18 +25,18 @@ AIR003 = { $fix ->
    *[other] You did not say where the generator stands
   }
     .why = { $fix ->
-        [out] Exhaust builds up in a tent, porch, vehicle or shed, even with the door open. It kills without a smell.
-        [uncover] Covers and walls hold exhaust in, and it kills without a smell. A tarp on the generator can melt and catch fire.
-       *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills without a smell.
+        [out] Exhaust builds up in a tent, porch, vehicle or shed, even with the door open. It has carbon monoxide in it: you cannot smell that, and it kills.
+        [uncover] Covers and walls hold exhaust in, and the carbon monoxide in it kills. A tarp on the generator can melt and catch fire.
+       *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills.
       }
-    .fix-out = If it runs in there now, get everyone out, let nobody go in to stop it, and call { $call }. Run it only in the open, with { $clear } clear on all sides.
-    .fix-uncover = Stop the engine, and take off any tarp or cover. Move the generator away from awnings and walls, { $clear } clear on all sides. A roof must be well above it, with no walls.
-    .fix-look = Go and look before you start it. Stand it in the open, or under a roof without walls, with { $clear } clear on all sides.
-    .fix-choose = Stand it in the open, or under a roof without walls, with { $clear } clear on all sides. Then put that in the plan.
+    .fix-out = If it runs in there now, get everyone out, call { $call }, and let only firefighters go in to stop it. Run it only in the open, with { $clear } clear on all sides.
+    .fix-uncover = Stop the engine, and take off any tarp or cover. Move the generator away from awnings, canopies and walls, { $clear } clear on all sides. A roof over it must be high, and open on all sides.
+    .fix-look = Go and look before you start it. Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof.
+    .fix-choose = Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof. Then put that in the plan.
 
 AIR004 = Nothing keeps the rain off the generator
     .why = Water in its outlets can shock you. If you move it into a tent or onto a porch, the exhaust kills.
-    .fix-roof = If it rains, stop it, or stand it under a high tarp, open on all sides. Never put a tarp on the generator itself. Keep plugs, cord ends and boxes off wet ground, and dry your hands first.
+    .fix-roof = If it rains, stop it, or put it under a high roof, open on all sides. Never put a tarp on it or close over it. Keep plugs, cord ends and boxes off wet ground, and dry your hands before you touch a plug.
 
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short
@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] They reach { $reach }, but the generator must stand { $needed } from people. Someone will pull it closer, and exhaust kills.
       }
     .fix-longer = Bring one cord that is long enough, and thick enough for what is plugged into it. Never move the generator closer instead.
-    .fix-no-cord = Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough. Never move the generator closer instead.
+    .fix-no-cord = { $open ->
+        [no] Bring one cord with a GFCI built in that is long and thick enough.
+       *[other] Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough.
+      } Never move the generator closer instead.
     .fix-measure = Pace off the cords, and put their lengths in the plan. Never move the generator closer instead.
     .fix-bedside = Bring one cord that is long and thick enough, or a battery made for the device. Never move the generator closer instead.
     .fix-at-set = Plug it into a cord that is long and thick enough, or bring a battery made for the device. Never move the generator closer instead.
@@ -66,9 +69,9 @@ AIR006 = { $fix ->
    *[other] The generator runs while people sleep: { $about }
   }
     .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. At night it needs open air, at least { $ample } to people, and a working alarm where they sleep.
-    .fix-by-day = Charge a battery by day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
-    .fix-life-by-day = Bring a battery made for { $life } that lasts all night, and charge it by day. Ask the doctor or supplier first. Then stop the engine before anyone goes to sleep.
-    .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged by day.
+    .fix-by-day = Charge a battery during the day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
+    .fix-life-by-day = Ask the doctor or supplier about a battery that runs { $life } all night. Charge it during the day. Stop the engine before anyone goes to sleep.
+    .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged during the day.
 
 night-told = the quiet hours
 night-assumed = we do not know when, so we assumed this

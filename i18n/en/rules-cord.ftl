@@ -15,9 +15,9 @@ CORD002 = { $fix ->
     [replace] Indoor cord used outdoors: { $about }
    *[other] This may be an indoor cord: { $about }
   }
-    .why = Sun, cold, feet and tent stakes break an indoor jacket. A bare wire in wet grass can kill.
+    .why = Sun, cold, feet and tent stakes crack the outside of an indoor cord. A bare wire in wet grass can kill.
     .fix-replace = Use a cord marked for outdoors. Look for a “W” in its type letters, or the words “for outdoor use”.
-    .fix-look = Read the print on the jacket. If it has no “W” in its type letters and does not say “for outdoor use”, use another cord.
+    .fix-look = Read the print on the cord. If it has no “W” in its type letters and does not say “for outdoor use”, use another cord.
 
 CORD003 = { $fix ->
     [unwind] { $first } stays coiled while in use
@@ -36,7 +36,7 @@ CORD004 = { $fix ->
        *[other] Without a ground wire, a fault can put full voltage on a metal case. Nothing trips until someone touches it. Look at: { $about }.
       }
     .fix-replace = Do not use { $first }. Use one with a ground wire and an unbroken ground pin.
-    .fix-count = Read the print on the jacket. “/3” after the wire size means three wires, ground included. “/2” has no ground: do not use it.
+    .fix-count = Read the print on the cord. “/3” after the wire size means three wires, ground included. “/2” has no ground: do not use it.
 
 CORD005 = { $count } long cords plugged end to end
     .why = The connection can pull apart. Half out, its blades are exposed and live. The cords: { $about }.
@@ -53,8 +53,8 @@ CORD007 = The power strip { $first } is plugged into another cord
 
 CORD008 = { $first } makes heat for hours on a cord
     .why = It draws { $watts } for hours, which heats every worn contact, and no breaker notices. { $fix ->
-        [warm] Fire services say: plug a heater straight into an outlet, never into a cord or strip.
-       *[other] Fire services say it of room heaters: never on a cord or strip.
+        [warm] Fire departments say: plug a heater straight into an outlet, never into a cord or strip.
+       *[other] Fire departments say it of room heaters: never on a cord or strip.
       } Look at: { $about }.
     .fix-warm = Keep warm with bedding and clothes, or run it for less than three hours. If you use it: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.
     .fix-less = Run it for less than three hours at a stretch. If longer: one heavy cord, unwound, nothing else on it. After a quarter of an hour, hold a hand near each plug, and stop if one is hot.

@@ -5,16 +5,16 @@ HEALTH001 = { $fix ->
     [find-out] Someone’s health may depend on this: { $about }
    *[other] Someone’s health depends on this one generator: { $about }
   }
-    .why = A generator can stop at any time: it runs dry, it trips, someone turns it off. A person asleep may notice too late.
+    .why = A generator can stop at any time: it runs dry, it trips, someone turns it off. A sleeping person may not notice until it is too late.
     .fix-battery = Bring a battery made for the device that lasts all night. Ask the doctor or supplier how long it may be off, and if a generator and extension cord may run it. Oxygen: no smoking, flame or heater within { $flames }.
-    .fix-charged = Charge its battery before night. Test it once by day: pull the plug and see that the battery takes over. Oxygen: no smoking, flame or heater within { $flames }.
+    .fix-charged = Charge its battery before night. Test it once during the day: pull the plug and see that the battery takes over. Oxygen: no smoking, flame or heater within { $flames }.
     .fix-find-out = Ask its owner what it does, and put its kind in the plan. If someone’s health depends on it, bring a battery made for it that lasts all night. Oxygen: no smoking, flame or heater within { $flames }.
 
 HEALTH002 = { $fix ->
     [when] Heat that may run while people sleep: { $about }
    *[other] Heat that runs while people sleep: { $about }
   }
-    .why = From { $from } to { $to } ({ $night }) nobody watches it, and cloth burns fast. Fire services say: heaters off before you sleep.
-    .fix-off = Warm the tent or the bed first, then switch off and unplug. Leave on only a blanket that its instructions allow all night.
+    .why = From { $from } to { $to } ({ $night }) nobody watches it, and cloth burns fast. Fire departments say: turn heaters off before you sleep.
+    .fix-off = Warm the tent or the bed first, then switch off and unplug. Leave an electric blanket on only if its instructions say you may sleep with it on.
     .fix-cook = Cook before anyone goes to sleep. Then switch it off and unplug it.
     .fix-when = Decide when it runs, not at night, and put that in the plan. Switch it off and unplug it before you sleep.

@@ -15,16 +15,16 @@ NOISE001 = { $fix ->
     .fix-look = Look for “dB” in its manual, with the distance it was measured at. Ask your host before you run it. Never box it in or cover it.
 
 NOISE002 = { $fix ->
-    [move-assumed] These would run at night: { $about }
-    [life-assumed] These would run at night: { $about }
-   *[other] These would run in quiet hours: { $about }
+    [move-assumed] Running at night: { $about }
+    [life-assumed] Running at night: { $about }
+   *[other] Running in quiet hours: { $about }
   }
     .why = { $fix ->
         [move-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }.
         [life-assumed] We do not know when the camp must be quiet, so we assumed { $quiet }.
        *[other] The camp must be quiet { $quiet }.
       }
-    .fix-move = Move them to other hours, or run them from a battery charged by day.
-    .fix-life = Ask your host before you come, or run it from its own battery, charged by day. Do not change its hours.
+    .fix-move = Run { $about } at other hours, or from a battery charged during the day.
+    .fix-life = Ask your host before you come, or run it from its own battery, charged during the day. Do not change its hours.
     .fix-move-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-move }
     .fix-life-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-life }

@@ -1,7 +1,7 @@
 ### Safety. Rules on overcurrent: what trips, and what overheats while nothing trips.
 
 OVER001 = { $fix ->
-    [unknown] No known breaker protects { $first }
+    [unknown] We do not know what breaker protects { $first }
     [splitter] { $first } puts small outlets on a big breaker
     [single] A 15 A outlet on a bigger breaker: { $first }
     [single-look] The breaker may be too big for { $first }
@@ -21,8 +21,8 @@ OVER001 = { $fix ->
             [no] We assumed that the weakest part here is
            *[yes] The weakest part here is
           } rated for { $rating }. { $stops ->
-            [set] The generator gives up to { $peak } before anything stops it: the part overheats and can catch fire.
-           *[breaker] The breaker ahead of it trips only above { $breaker }: until then the part overheats and can catch fire.
+            [set] The generator can push up to { $peak } through it before anything stops that: it can overheat and catch fire.
+           *[breaker] The breaker ahead of it trips only above { $breaker }: until then it can overheat and catch fire.
           } Parts: { $about }.
       }
     .fix-splitter = Do not use { $first } for anything. Use a listed distribution box with a breaker for each outlet.
@@ -39,7 +39,7 @@ OVER001 = { $fix ->
     .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
 
 over-cord = { $cord ->
-    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker.
+    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker: a smaller AWG number is thicker.
     [none] No cord with its plug is rated for { $made }: put a listed box with smaller breakers ahead of it.
    *[amps] Use a cord rated for { $made }.
   }
@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Too much at once on { $first }
     .why = At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
     .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
+    .fix-turns-only = Run these in turns.
     .fix-hours = Say in the plan when each of these runs. Or run them in turns.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

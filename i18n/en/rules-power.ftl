@@ -9,6 +9,7 @@ POWER001 = { $fix ->
     [life-off] Too much is on along with { $life } at { $time }
     [life-turns] Too much is on along with { $life } at { $time }
     [leg] One half of the generator is overloaded at { $time }
+    [leg-look] One half of the generator is overloaded at { $time }
    *[other] Too much is on at once at { $time }
   }
     .why = { $fix ->
@@ -16,16 +17,18 @@ POWER001 = { $fix ->
         [turns] These need { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
         [leg-alone] It draws { $demand } on one half. Each half can supply { $limit }, so it is { $over } too much on either half.
         [alone] It needs { $demand }. The generator can supply { $limit }, so it is { $over } too much.
-        [amps-alone] It draws { $demand }, more than its watts suggest. The generator can supply { $limit }, so it is { $over } too much.
+        [amps-alone] It draws { $demand }. The generator can supply { $limit }, so it is { $over } too much.
         [life-alone] { life-it } It needs { $demand }, but the generator can supply { $limit } for it at most: { $over } short.
         [life-off] { life-on } The generator can supply { $limit }, but these need { $demand }, which is { $over } too much: { $about }.
         [life-turns] { life-on } The generator can supply { $limit }, but these need { $demand }, which is { $over } too much: { $about }.
         [leg] These draw { $demand } on one half: { $about }. Each half can supply { $limit }, so it is { $over } too much.
-       *[other] These draw { $demand } together, some more than their watts suggest: { $about }. The generator can supply { $limit }, so it is { $over } too much.
+        [leg-look] These draw { $demand } on one half: { $about }. Each half can supply { $limit }, so it is { $over } too much.
+       *[other] These draw { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
       }
     .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it needs the most.
     .fix-hours = Run them in turns: the card shows what goes together. Or say in the plan when each one runs.
     .fix-leg = Move { $first } to an outlet on the other half, or run these in turns.
+    .fix-leg-look = Find out which half each outlet is on, and put it in the plan. Until then, run these in turns.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
     .fix-amps = Run them in turns. Look at { $first } first: it draws the most.
     .fix-alone = { POWER001.fix-leg-alone }
@@ -71,7 +74,7 @@ POWER002 = { $fix ->
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
 
-POWER003 = { $stranded } of the generator’s power cannot reach you
+POWER003 = You cannot use { $stranded } of the generator’s power
     .why = The generator can supply { $rated }. The outlets that you use can deliver only { $reachable } ({ $about }).
     .fix-outlet = To reach { $reach }, run a separate cord from the outlet “{ $outlet }” as well. Never join two outlets.
     .fix-socket = To reach { $reach }, run a second cord from another socket of “{ $outlet }”. Never join two outlets, or the ends of two cords.
@@ -89,9 +92,9 @@ POWER006 = One half of the generator carries nearly everything
     .why = At { $time } one half carries { $heavy } and the other { $light }. Each half can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
     .fix-move = Move { $first } to an outlet on the other half, if you can.
 
-POWER007 = Economy idle may stall { $first }
+POWER007 = { $first } may stall the engine on economy idle
     .why = It takes { $starting } to start, and the generator can supply { $rated }. At economy idle the engine needs a second or two to speed up.
-    .fix-off = Switch economy idle off before { $first } starts, and leave it off while it starts and stops by itself.
+    .fix-off = Turn economy idle off before you run { $first }, and leave it off.
 
 POWER008 = { $fix ->
     [sum] { $sets } generators run in parallel

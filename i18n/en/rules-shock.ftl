@@ -9,10 +9,10 @@ SHOCK001 = { $fix ->
     [free] Use { $about } only with a GFCI cord
    *[other] No GFCI protects { $about }
   }
-    .why = If a cord or appliance fails, current can pass through you; the ground here is { $ground }. A breaker trips too late: a GFCI trips at 6 thousandths of an amp.
+    .why = A bad cord or appliance can send current through you; the ground here is { $ground }. A breaker is too slow to save you: a GFCI trips at 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Press TEST before each use: the power must go off.
-    .fix-camper = Use an outlet or a cord with a GFCI. A camper can leak enough to trip one, so codes require none at 30 A and 50 A camp outlets. If it trips each time, ask a licensed electrician: do not run it without.
-    .fix-free = Plug no appliance in there. You may plug in a cord with a GFCI built in: use only its end.
+    .fix-camper = Use an outlet or a cord with a GFCI. A camper can trip a GFCI with nothing wrong: if it keeps tripping, call a licensed electrician. Do not run the camper without a GFCI.
+    .fix-free = Do not plug an appliance in here. Plug in only a cord with a GFCI built in (TEST and RESET buttons), and plug things into that cord.
 
 SHOCK002 = A plug-in tester may mislead you here
     .why = We do not know if the neutral floats (is not joined to ground). If it does, the tester shows “open ground” and its button trips nothing, though the GFCI works.
@@ -30,11 +30,11 @@ SHOCK004 = { $fix ->
     [find-out] Neutral may be joined to ground in { $bonds } places
    *[other] Neutral is joined to ground in { $bonds } places
   }
-    .why = It must be joined in one place only. With { $bonds }, metal that you touch carries current, and a GFCI can fail to trip.
+    .why = Neutral is the wire that carries power back: it must be joined to ground in one place only. With { $bonds }, metal that you touch carries current, and a GFCI can fail to trip.
     .fix-plug = Take the bonding plug out: this generator is bonded already.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
-    .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. Have a licensed electrician look at boxes. Do not open them.
+    .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it: do not open it.
 
 SHOCK005 = { $fix ->
     [known] Neutral is joined to ground inside { $first }
@@ -81,7 +81,7 @@ SHOCK011 = { $fix ->
   }
     .why = It carries both halves of 120/240 V. Without its neutral, things made for 120 V can get nearly 240 V and burn up, and no breaker trips.
     .fix-leave = Do not use it. Use a cord with four wires, such as 10/4.
-    .fix-count = Read the print on the jacket: 10/4 has four wires, 10/3 has three. Do not use it until you know.
+    .fix-count = Read the print on the cord: 10/4 has four wires, 10/3 has three. Do not use it until you know.
 
 SHOCK012 = No GFCI protects { $about }
     .why = A GFCI protects only what is past it, not the { $length } of cord ahead of it. Where that is cut or wet, current can pass through you, and nothing trips in time.
@@ -99,12 +99,12 @@ SHOCK013 = { $fix ->
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
-        [if-any] Neutral and ground may be joined past “{ $device }”, at “{ $joint }”: then a GFCI there does not trip. The ground here is { $ground }.
+        [if-any] Neutral and ground may be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
-    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
-    .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
+    .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
     .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and put it in the plan. Do not rely on them: use a cord with a GFCI built in.

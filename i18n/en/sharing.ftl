@@ -5,34 +5,37 @@
 change-more-distance = Move the generator at least { $distance } from every tent, vehicle, door and window. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
 change-open-air = { $stands ->
-        [enclosed] If it runs in there now, get everyone out, let nobody go in to stop it, and call { $call }. Once it is off and cold, carry it outdoors.
+        [enclosed] If it runs in there now, get everyone out, call { $call }, and let only firefighters go in to stop it. Carry it outdoors only after it is off and cold.
         [covered] Stop the engine. When it is cool, carry it into the open.
-       *[other] If it runs in a tent, porch, vehicle or shed now, get everyone out, let nobody in, and call { $call }. Once it is off and cold, carry it into the open.
-    } Stand it at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a roof well above, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
+       *[other] If it runs in a tent, porch, vehicle or shed now, get everyone out, call { $call }, and let only firefighters go in. Carry it into the open only after it is off and cold.
+    } Stand it at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a high roof, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
 change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep.
 change-uncoil = Unwind { $first }, and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
 change-leave-home = Do not use { $first } here. Leave it at home, or unplug it and put it away.
-change-set-aside = Unplug { $first } and everything on it, and do not use it. Plug those things in where the new card shows.
+change-set-aside = Unplug { $first } and everything on it, and { $wrong ->
+        [yes] do not use it
+       *[other] leave it unplugged
+    }.
 change-unplug = Unplug { $first }.
 change-bonding-plug-out = Stop the engine. Take the bonding plug out: the generator is bonded already.
 change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
 change-replug = Plug { $first } into “{ $to }”.
 change-move = Plug { $first } into { $to }.
-change-by-the-card = where the card shows
+change-by-the-card = the outlet that the new card shows
 change-take-turns = At { $to }, let { $first } take turns with { $with }: unplug one before you plug in the other.
 change-another-hour = Run { $first } at { $to } instead of { $from }.
 change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
 change-shorter-cord = Use a cord of { $length } in place of { $first }.
 change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
 change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.
-change-thicker-cord = Use a cord of { $wire } in place of { $first }.
+change-thicker-cord = Use a cord of { $wire } in place of { $first }. A smaller AWG number is thicker.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
 change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
         [one] one socket
        *[other] { $sockets } sockets
     } of { $first }. Plug things only into that.
-change-three-way-cord = Plug a listed three-way cord of { $length } with a GFCI into { $first }: 12 AWG, marked for outdoors.
+change-three-way-cord = Plug a listed cord of { $length } with three outlets and a built-in GFCI into { $first }: 12 AWG, marked for outdoors. A smaller AWG number is thicker.
 change-smaller-appliance = Use an appliance of { $power } or less in place of { $first }.
 change-box-for-splitter = Use a listed distribution box, with a breaker and a GFCI for each outlet, in place of { $first }.
 change-listed-box = Use a factory-made, listed box, with a breaker and a GFCI for each outlet, in place of { $first }.
@@ -41,16 +44,7 @@ change-new-box = Plug a listed distribution box, with a breaker and a GFCI for e
 ## tallywatt mend
 
 mend-title = How to clear it, in the order to do it
-mend-nothing = There is no danger to clear, and all that must run has an outlet. Nothing is changed.
-mend-cost = { $cost ->
-        [one] 1 point
-       *[other] { $cost } points
-    }
-mend-with-cost = { $change } ({ $cost })
-mend-total = In all { $cost ->
-        [one] 1 point
-       *[other] { $cost } points
-    }. A point is about a minute’s work with what you have; what you must buy costs more.
+mend-nothing = There is no danger to clear, and every must-have has an outlet. Nothing is changed.
 mend-before = As it is now
 mend-after = With all of it done
 mend-tally = { $dangers ->
@@ -62,17 +56,18 @@ mend-tally = { $dangers ->
         [one] 1 warning
        *[other] { $warnings } warnings
     }, { $musts ->
-        [0] all that must run has an outlet
-        [one] 1 thing that must run cannot
-       *[other] { $musts } things that must run cannot, or not when you want them
+        [0] every must-have has an outlet
+        [one] 1 must-have has no power, or not at the time you want
+       *[other] { $musts } must-haves have no power, or not at the time you want
     }
-mend-proven = No cheaper mix of the listed changes clears as much.
-mend-unproven = Something cheaper may do as much: we did not try everything.
-mend-left = No listed change clears the rest. “tallywatt check” shows what is left.
+mend-turns = Not everything can run whenever you want it. The new card shows whose turn it is.
+mend-proven = We found no easier way with the changes we know.
+mend-unproven = There may be an easier way: we did not try everything.
+mend-left = No change that we know clears the rest. “tallywatt check” shows what is left.
 mend-stays = Still there
-mend-wrote = The changed plan is written to { $path }. Notes from the old file are not in it.
+mend-wrote = The changed plan is written to { $path }. Notes from the old file are not in it. Now print the new card: tallywatt print { $path } --into FOLDER. Throw the old card away.
 mend-kept = We did not write { $path }: the plan is as it was.
-mend-people = This changes the plan, not the gear. You still have to do each step. Then look again, and only then start the engine.
+mend-people = Your gear is not changed yet: do each step yourself. Then check again, and only then start the engine.
 mend-try = “--into NEW.toml” writes the changed plan to a new file.
 mend-exists = { $path } is there already, so we wrote nothing. Name a new file.
 
@@ -94,11 +89,11 @@ load-at = { $loads } at “{ $at }”
 
 ## Safety. tallywatt may
 
-may-yes = YES: you may switch on { $wanted }.
+may-yes = YES: you may switch on { $wanted }, with everything else off.
 may-yes-while = YES: you may switch on { $wanted } while { $running } { $count ->
         [one] runs
        *[other] run
-    }.
+    }, with everything else off.
 may-no = NO: do not switch on { $wanted }.
 may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
         [one] runs
@@ -108,7 +103,7 @@ may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
     } ({ $codes }). Leave the engine off until you clear it. “tallywatt check” tells how.
-may-but = But: { $title } ({ $code }).
+may-but = The plan also has a warning: { $title } ({ $code }).
 may-but-amps = By amps alone they would fit. That does not make the danger go away.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = No outlet in this plan for { $names }: { $reason }.
@@ -124,28 +119,28 @@ may-order-only = In one order each would start. But anything with a thermostat o
 may-the-set = The generator
 may-part = “{ $id }”
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: up to { $amps } in that moment
+may-order-step = { $name } at “{ $at }”: up to { $amps } as it starts
 may-any-order = Any other order works too. This one has the lowest peak.
 may-meter = With all of it on, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }. Do not open anything to measure it.
 may-meter-receptacle = on a plug-in meter at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
 may-meter-if = If you see more amps or clearly fewer volts, stop the engine. Then feel the cords and plugs, and look for what is different.
 may-as-placed = This assumes that everything is plugged in as the card shows.
-may-no-load = No load is called { $asked }.
+may-no-load = This plan has no { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?
-may-no-load-known = There are { $known }.
+may-no-load-known = It has: { $known }.
 
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
 share-danger = This list goes by amps alone. Clear every danger first: until then, leave the engine off.
-share-all = All of it may be on at once.
+share-all = As far as power goes, all of it can be on at once.
 share-together = What may run at once: all of one line, and nothing else with it
 share-never = Never together
 share-alone = { $name }, not even alone
 share-more = and { $count } more, all on the worksheet
 share-incomplete = The list is not complete. Run together only what it lists.
 share-start = Switch on in this order
-share-start-step = { $name }: up to { $peak } in that moment
+share-start-step = { $name }: up to { $peak } as it starts
 share-off = While { $life } runs, leave off: { $off }.
 share-turns = Not everything can run whenever you want it. Take turns
 

@@ -18,11 +18,11 @@ assume-air = No se sabe cuánto calor hará; se tomó { $value }. Con aire calie
 assume-rated = No se sabe cuánta potencia da el generador de forma continua; se tomó { $value }, como de los más pequeños. Busque en su placa los vatios “running” o “rated” (nominales): de ellos depende casi todo aquí.
 assume-rated-of-peak = No sabemos cuánta potencia da el generador de forma continua; supusimos { $value }, tres cuartos de su máxima. Busque en su placa los vatios “running” o “rated” (nominales): de ellos depende casi todo aquí.
 assume-voltage = No se sabe qué tensión da el generador; se tomó { $value }: así, cada { -receptacle } de 120 V llega solo a la mitad de la potencia. Busque “120 V” o “120/240 V” en su placa.
-assume-inverter = No se sabe si el generador es inversor; se supuso que { $value }: entonces puede no cortar por sí solo cuando hay demasiado encendido. Para un cortocircuito se tomó lo contrario, que ahí es peor. Busque “inverter” en él.
+assume-inverter = No se sabe si el generador es inversor; se supuso cada vez lo peor: puede no pararse por sí solo cuando hay demasiado encendido, y un cortocircuito puede no disparar ningún { -breaker }. Busque “inverter” en él.
 assume-peak = No se sabe la potencia máxima del generador. Para lo que arranca no se tomó más que su potencia nominal de { $value }; para lo que puede arder, más. Busque “peak”, “starting” o “max” en el generador.
 assume-no-gfci = No se sabe si “{ $part }” tiene protección contra descargas eléctricas; no se contó ninguna. Busque botones marcados TEST y RESET.
 assume-no-breaker = No se sabe si “{ $part }” tiene su propio { -breaker }; no se contó ninguno. Busque al lado un botón o interruptor marcado con amperios.
-assume-breaker-unknown = No se conoce el { -breaker } de “{ $part }”. No se contó como protección, ni con más amperios de los que permite la forma del { -receptacle }. Busque un botón o interruptor marcado con amperios.
+assume-breaker-unknown = No se conoce el { -breaker } de “{ $part }”. No se contó con que se dispare a tiempo, ni con más amperios de los que permite la forma del { -receptacle }. Busque un botón o interruptor marcado con amperios.
 assume-leg = No se sabe en qué fase está “{ $part }”; se tomó { $value }, con todos los otros en el mismo caso. Es la menor potencia que pueden tener juntos.
 assume-box-wire = No se sabe qué conductor hay dentro de la caja detrás de “{ $part }”; se tomó { $value }, el más delgado. No abra la caja para mirar. Pregunte a quien la hizo o a un { -electrician }.
 assume-cord-wire = No se sabe el calibre de “{ $part }”; se tomó { $value }, el más delgado. El calibre está impreso a lo largo del cable, como en “12/3” o “12 AWG”.
@@ -42,13 +42,13 @@ assume-all-day = No se sabe cuándo funciona “{ $part }”; se contaron { $val
 
 # Which of these to find out first. { $assumption } is one of the sentences above, whole.
 decides-dangers = Averigüe esto primero: es lo que más decide. { $assumption } { $dangers ->
-        [one] Una respuesta favorable elimina un peligro.
-       *[other] Una respuesta favorable elimina { $dangers } peligros.
-    }
+        [one] Si no es tan malo, puede desaparecer un peligro.
+       *[other] Si no es tan malo, pueden desaparecer { $dangers } peligros.
+    } No adivine: mire o mida.
 decides-warnings = Averigüe esto primero: es lo que más decide. { $assumption } { $warnings ->
-        [one] Una respuesta favorable elimina una advertencia.
-       *[other] Una respuesta favorable elimina { $warnings } advertencias.
-    }
-decides-limits = Averigüe esto primero: es lo que más decide. { $assumption } Una respuesta favorable le deja usar más.
+        [one] Si no es tan malo, puede desaparecer una advertencia.
+       *[other] Si no es tan malo, pueden desaparecer { $warnings } advertencias.
+    } No adivine: mire o mida.
+decides-limits = Averigüe esto primero: es lo que más decide. { $assumption } Si no es tan malo, puede usar más. No adivine: mire o mida.
 assume-parallel-limit = No se sabe cuánto deja pasar el kit entre los generadores; se tomó { $value }, como de uno solo. Lea los amperios en el kit.
 assume-rated-on = Con propano, un generador da cerca de una décima parte menos que con gasolina. Por eso se tomó { $value }. Si su placa da vatios para propano, ponga rated_on = "propane" en el plan.

@@ -135,12 +135,12 @@ check-label-look = Mire
 check-label-do = Haga
 check-label-also = Y
 trouble-also = { $title } ({ $code })
-trouble-assumed = { $title } (no se sabe)
-trouble-assumed-why = En el peor de los casos: { $why }
-trouble-look = Si encuentra algo mejor, escríbalo en el plan: entonces esto cambia.
-check-label-by = Según
+trouble-assumed = Suponga lo peor: { $title }
+trouble-assumed-why = Este es el peor de los casos. { $why }
+trouble-look = Cuando lo averigüe, cambie su respuesta y compruebe otra vez.
 check-more = "tallywatt explain CÓDIGO" dice más sobre cualquiera de estos.
 check-limits = Lo que soporta cada { -receptacle }
+check-limit-amps = { $amps } (unos { $watts })
 check-limit-two = { $long } durante horas; lo limita { $long_by }. { $short } por poco tiempo; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.
 check-limit-guarded = Solo un cable con { -gfci } integrado. Vea { $code }.
@@ -191,11 +191,16 @@ summary-usable = El generador puede dar { $rated } allí, y los { -receptacle(fo
 summary-stranded = El generador puede dar { $rated } allí, pero los { -receptacle(form: "many") } en uso llegan solo a { $reachable }.
 summary-never = Nunca a la vez: { $sets }.
 summary-never-more = { $sets }; y { $more } más en la tarjeta
-summary-together = Todo lo de la lista puede funcionar a la vez.
+summary-together = En cuanto a potencia, todo lo de la lista puede funcionar a la vez.
 summary-no-place = En este plan no hay sitio para { $names }.
 
 working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:
+# Safety.
+print-dangers-left = { $count ->
+        [one] Queda 1 peligro
+       *[other] Quedan { $count } peligros
+    } en este plan. No arranque el generador. Lea primero las precauciones.
 print-card-sheets = La tarjeta ocupa { $count } hojas: una es demasiado pequeña para este plan. Cada una dice cuál es. Manténgalas juntas.
 print-card-sheets-half = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Una tarjeta mayor quizá ocupe menos: "--card half" o "--card sheet".

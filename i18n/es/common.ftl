@@ -15,6 +15,7 @@ clock-noon = { $time }
 clock-span = { $from } a { $to }
 
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } y { $last }
 
 # How a figure was checked.

@@ -54,6 +54,7 @@ pick-yes = Sí
 pick-no = No
     .also = n
 pick-unknown = No lo sé
+    .also = no se no lo se ns
 pick-explain = ? Más información
 pick-picture = Mostrar el esquema hasta ahora
 pick-removed = Quitar esto
@@ -153,7 +154,7 @@ ask-generator-neutral = ¿Su neutro es flotante o está unido a tierra?
     .help =
         Busque en el manual o cerca de los { -receptacle(form: "many") } “floating neutral” (neutro flotante) o “neutral bonded to frame” (neutro unido al chasis).
         Flotante: nada une por dentro el neutro al chasis. Unido: el fabricante los ha unido.
-        Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Si nunca ha oído hablar de ella, no la hay. Consulte a un { -electrician } antes de usar una.
+        Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Mire: ¿hay una clavija sin cable en algún { -receptacle }? Si la hay, déjela y pregunte al dueño. Consulte a un { -electrician } antes de usar una.
         Ayuda un probador enchufable con tres luces. Dos luces encendidas, como en un { -receptacle } bueno: el neutro y el chasis están unidos en algún lugar. Una luz encendida, que significa “open ground” (tierra abierta): lo más probable es que sea flotante.
         No abra el generador para averiguarlo, y no una nada por su cuenta. Si no lo sabe, lo damos por flotante, y lo decimos.
     .row = Neutro
@@ -432,8 +433,8 @@ ask-site-stands = ¿Qué hay encima y alrededor del generador?
     .why = Los gases deben poder irse, y la lluvia no debe entrar.
     .help =
         Piense también en dónde funcionará si llueve.
-        Al aire libre: nada encima, y { $clear } libres alrededor. Bajo techo: un techo o toldo bien por encima, abierto por todos lados.
-        Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo encima o una pared cerca es estar cubierto.
+        Al aire libre: nada encima, y { $clear } libres alrededor. Bajo techo: un techo bien por encima, abierto por todos lados.
+        Una { -tent } con la puerta abierta, un porche, un remolque, un garaje abierto o una caja cuentan como interior: en todos ellos ha muerto gente. Una lona o funda sobre el generador, un toldo o una carpa plegable encima o una pared cerca es estar cubierto.
         Si no lo sabe, suponemos que está dentro o debajo de algo, y lo decimos.
     .row = Sitio del generador
 pick-site-stands-open = Al aire libre, { $clear } despejados
@@ -443,15 +444,15 @@ pick-site-stands-enclosed = En { -tent }, porche, auto, cobertizo
 
 ask-site-alarm = ¿Hay alarma de monóxido de carbono donde se duerme?
     .why = En cada { -tent } o vehículo, que funcione, con pilas nuevas.
-    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no. Nadie duerme cerca, como en un mercado o una jornada de trabajo: entonces tampoco los vecinos.
+    .help = No es lo mismo que una alarma de humo: dice CO o monóxido de carbono. Presione su botón de prueba. Si falta aunque sea en un solo lugar donde se duerme, la respuesta es no. Elija “Nadie …” solo si no duerme nadie, tampoco los vecinos: un mercado o una jornada de trabajo de día.
     .row = Alarma de monóxido
 pick-site-alarm-yes = Sí, en cada lugar
 pick-site-alarm-no = No, o no en todos
-pick-site-alarm-nobody = Nadie duerme cerca
+pick-site-alarm-nobody = Nadie dormirá aquí ni cerca
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
-    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un { -receptacle } de pared, una entrada o un tablero de un edificio: sí. Ese trabajo es solo para un { -electrician }. Si no lo sabe, suponemos que sí.
+    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un { -receptacle } de pared, una entrada o un tablero de un edificio: sí. Nunca lleve un cable a un { -receptacle } de pared. Solo un { -electrician } puede conectarlo a un edificio, con un conmutador de transferencia. Si no lo sabe, suponemos que sí.
     .row = Alimenta un edificio
 
 ask-site-altitude = ¿A qué altura sobre el mar está?
@@ -681,6 +682,10 @@ note-danger =
     { $signal }: { $title }
     Por qué: { $why }
     Haga: { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal }: { $title }
+    Haga: { $fix }
 note-danger-also = { $signal }, como ya se dijo, ahora aquí: { $title }
 note-danger-gone = Ese peligro ya no está: { $title }
 note-added = Añadido: { $things }.
@@ -706,7 +711,7 @@ reject-choice = Elija uno de la lista.
 reject-yes-no = Responda sí o no.
 reject-empty = Escriba un número con su unidad ({ $units }).
 reject-no-number = Empiece con un número y después su unidad ({ $units }).
-reject-no-unit = ¿En qué unidad? Añada una de estas: { $units }.
+reject-no-unit = ¿{ $found } qué? Escríbalo con una de estas unidades: { $units }.
 # $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
 reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.

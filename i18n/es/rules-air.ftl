@@ -6,7 +6,7 @@ AIR001 = { $fix ->
   }
     .why = Deje al menos { $least }; es mejor { $ample }. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
     .fix-move = Apague el motor. Lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
-    .fix-closed = Si funciona en algo cerrado: todos fuera, que nadie entre a pararlo, llame al { $call }. Póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
+    .fix-closed = Si funciona en algo cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Ya apagado y frío, póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
     .fix-farther = Llévelo a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
@@ -15,8 +15,8 @@ AIR002 = { $fix ->
    *[other] No todos duermen con una alarma de monóxido de carbono
   }
     .why = Los gases de escape pueden desviarse cuando cambia el viento. No se huelen, y quien duerme no despierta. Solo una alarma lo despierta. Una alarma de humo no sirve para esto.
-    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
-    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada una necesita una alarma de monóxido de carbono de pilas cuyo botón de prueba funcione. Si suena, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente. Presione su botón de prueba cada noche: debe sonar. Si suena en otro momento, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
+    .fix-look = Mire en cada { -tent } y { -camper } antes de arrancar. Cada una necesita una alarma de monóxido de carbono de pilas que suene al presionar su botón de prueba. Si suena en otro momento, o alguien está mareado, débil, con náuseas o con dolor de cabeza: todos al aire libre, y llame al { $call }. Pare el motor solo si puede hacerlo sin respirar sus gases.
 
 AIR003 = { $fix ->
     [out] El generador funciona en un lugar cerrado
@@ -25,18 +25,18 @@ AIR003 = { $fix ->
    *[other] Nadie dijo qué hay encima y alrededor del generador
   }
     .why = { $fix ->
-        [out] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
-        [uncover] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Matan sin olor. Una lona sobre el generador se funde y arde.
-       *[other] Por eso se supuso lo peor. Si está en una { -tent }, porche, vehículo o cobertizo, los gases de escape se acumulan allí, incluso con la puerta abierta. Matan sin olor. Una lona encima se funde y arde.
+        [out] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Llevan monóxido de carbono: no se huele, y mata. Una lona sobre el generador se funde y arde.
+        [uncover] Los gases de escape se acumulan en una { -tent }, porche, vehículo o cobertizo, incluso con la puerta abierta. Llevan monóxido de carbono: no se huele, y mata. Una lona sobre el generador se funde y arde.
+       *[other] Por eso se supuso lo peor. Si está en una { -tent }, porche, vehículo o cobertizo, los gases de escape se acumulan allí, incluso con la puerta abierta. Llevan monóxido de carbono: no se huele, y mata. Una lona encima se funde y arde.
       }
-    .fix-out = Si funciona ahora ahí dentro: todos fuera, y que nadie entre, ni para pararlo. Llame al { $call } desde fuera. Úselo solo al aire libre, con { $clear } libres a su alrededor.
+    .fix-out = Si funciona ahora ahí dentro: todos fuera, llame al { $call } desde fuera, y que solo los bomberos entren a pararlo. Úselo solo al aire libre, con { $clear } libres a su alrededor.
     .fix-uncover = Apague el motor. Quite la lona o la funda. Aléjelo de toldos y paredes: { $clear } libres a su alrededor. Un techo debe estar bien por encima de él y abierto por todos lados.
-    .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor.
-    .fix-choose = Póngalo al aire libre, o bajo un techo sin paredes, con { $clear } libres a su alrededor. Después, dígalo en el plan.
+    .fix-look = Vaya y mire antes de arrancarlo. Debe estar al aire libre, o bajo un techo alto y abierto por todos lados, no un toldo, con { $clear } libres a su alrededor.
+    .fix-choose = Póngalo al aire libre, o bajo un techo alto y abierto por todos lados, no un toldo, con { $clear } libres a su alrededor. Después, dígalo en el plan.
 
 AIR004 = Nada protege al generador de la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien los toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
-    .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un toldo o una lona en postes altos, abierto por todos lados. Nunca una lona sobre el generador. También las cajas, las puntas de los cables y las clavijas van a cubierto y sin tocar el suelo mojado. Séquese las manos antes de tocar nada de eso.
+    .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un techo alto, abierto por todos lados. Nunca una lona sobre el generador ni justo encima. También las cajas, las puntas de los cables y las clavijas van a cubierto y sin tocar el suelo mojado. Séquese las manos antes de tocar nada de eso.
 
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto
@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
       }
     .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que se conecta a él. Nunca acerque el generador para compensar.
-    .fix-no-cord = Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
+    .fix-no-cord = { $open ->
+        [no] Lleve un cable con { -gfci } incorporado, bastante largo y bastante grueso.
+       *[other] Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso.
+      } Nunca acerque el generador para compensar.
     .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.
     .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-at-set = Póngalo al final de un cable bastante largo y bastante grueso. Si todos los extremos están ocupados, lleve otro cable, o una batería hecha para el aparato. Nunca acerque el generador para compensar.

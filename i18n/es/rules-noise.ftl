@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] No sabemos cuándo debe haber silencio en el campamento; supusimos { $quiet }.
        *[other] El campamento debe estar en silencio: { $quiet }.
       }
-    .fix-move = Páselas a otras horas, o aliméntelas con una batería cargada de día.
+    .fix-move = Use { $about } a otras horas, o con una batería cargada de día.
     .fix-life = Sus horas no cambian. Pregunte al encargado del lugar antes de venir, o aliméntelo entonces con una batería hecha para ello y cargada de día.
     .fix-move-assumed = Pregunte al encargado del lugar cuándo debe haber silencio. { NOISE002.fix-move }
     .fix-life-assumed = Pregunte al encargado del lugar cuándo debe haber silencio. { NOISE002.fix-life }

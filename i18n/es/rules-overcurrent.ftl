@@ -39,7 +39,7 @@ OVER001 = { $fix ->
     .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más.
 
 over-cord = { $cord ->
-    [gauge] Use un cable de 16 AWG (1,5 mm²) o más grueso.
+    [gauge] Use un cable de 16 AWG (1,5 mm²) o más grueso: un número AWG menor es más grueso.
     [none] Ningún cable con su clavija está hecho para { $made }: ponga delante una caja, certificada por un laboratorio, con { -breaker(form: "many") } más pequeños.
    *[amps] Use un cable hecho para { $made }.
   }
@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Demasiado a la vez para { $first }
     .why = A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
     .fix-turns = Haga funcionar estos por turnos. O pase { $largest } a un { -receptacle } con otro { -breaker }.
+    .fix-turns-only = Haga funcionar estos por turnos.
     .fix-hours = Diga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

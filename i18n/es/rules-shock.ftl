@@ -9,9 +9,9 @@ SHOCK001 = { $fix ->
     [free] Use { $about } solo con un cable con { -gfci }
    *[other] Sin protección contra descargas en { $about }
   }
-    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no se dispara a tiempo. Un { -gfci(form: "full") } sí, con 6 milésimas de amperio.
+    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } es demasiado lento. Un { -gfci(form: "full") } se dispara con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Presione TEST antes de cada uso: la corriente debe cortarse.
-    .fix-camper = Use un { -receptacle } o un cable con { -gfci }. Una { -camper } puede tener más fugas de las que este admite, y entonces se dispara sin avería: en los { -receptacle(form: "many") } de 30 A y 50 A de los campings los códigos no lo piden. Si se dispara cada vez, pregunte a un { -electrician }. No siga sin él.
+    .fix-camper = Use un { -receptacle } o un cable con { -gfci }. Una { -camper } puede dispararlo sin avería. Si se dispara cada vez, llame a un { -electrician }. No la use sin él.
     .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable que lleve { -gfci }: use solo su extremo.
 
 SHOCK002 = Un probador enchufable puede engañar: no se sabe si el neutro es flotante
@@ -34,7 +34,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Saque la clavija de unión: el neutro de este generador ya está unido a tierra.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
     .fix-box = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
-    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Haga que un { -electrician } revise las cajas. No las abra.
+    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No la abra.
 
 SHOCK005 = { $fix ->
     [known] El neutro está unido a tierra dentro de { $first }
@@ -98,13 +98,13 @@ SHOCK013 = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
-        [if-any] No se sabe si “{ $device }” tiene un { -gfci }. Detrás, en “{ $joint }”, neutro y tierra están unidos, o pueden estarlo: entonces un { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
+        [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
-    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe nada más en “{ $device }”.
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
-    .fix-plug-alone = No enchufe nada más en “{ $joint }”. Si su { -gfci } se dispara, pare el motor y busque la causa.
+    .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
     .fix-if-any = Mire si “{ $device }” tiene botones TEST y RESET, y anótelo en el plan. No se fíe de ellos: use un cable con { -gfci } integrado.

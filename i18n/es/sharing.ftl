@@ -4,16 +4,19 @@
 
 change-more-distance = Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
 change-open-air = { $stands ->
-        [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, y que nadie entre, ni para pararlo. Llame al { $call } desde fuera. Si está apagado y frío: sáquelo al aire libre.
+        [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, llame al { $call } desde fuera, y que solo los bomberos entren a pararlo. Cuando esté apagado y frío, sáquelo al aire libre.
         [covered] Apague el motor. Cuando esté frío, sáquelo al aire libre.
-       *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, y que nadie entre. Llame al { $call } desde fuera. Si está apagado y frío: sáquelo al aire libre.
+       *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, llame al { $call } desde fuera, y que solo entren los bomberos. Cuando esté apagado y frío, sáquelo al aire libre.
     } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle { $first } y extiéndalo suelto.
 change-run-alone = Pare todos los motores. Quite lo que une los generadores y haga funcionar uno solo.
 change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
-change-set-aside = Desenchufe { $first } y no lo use, ni nada de lo conectado a él. Enchufe lo que tenía conectado como muestra la tarjeta nueva.
+change-set-aside = Desenchufe { $first } y todo lo conectado a él, y { $wrong ->
+        [yes] no lo use
+       *[other] déjelo desenchufado
+    }.
 change-unplug = Desenchufe { $first }.
 change-bonding-plug-out = Pare el motor. Saque la clavija de unión neutro-tierra: el neutro de este generador ya está unido a tierra.
 change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
@@ -26,13 +29,13 @@ change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y ap
 change-shorter-cord = Use un cable de { $length } en lugar de { $first }.
 change-outdoor-cord = Use un cable marcado para exteriores en lugar de { $first }.
 change-grounded-cord = Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.
-change-thicker-cord = Use un cable de { $wire } en lugar de { $first }.
+change-thicker-cord = Use un cable de { $wire } en lugar de { $first }. Un número AWG menor es más grueso.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
        *[other] { $sockets } tomas
     } de { $first }. Enchufe solo detrás de él.
-change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG, marcado para exteriores.
+change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.
 change-smaller-appliance = Use un aparato de { $power } o menos en lugar de { $first }.
 change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
 change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
@@ -42,15 +45,6 @@ change-new-box = Enchufe en { $first } una caja de distribución certificada por
 
 mend-title = Qué lo eliminaría, en el orden en que se hace
 mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar tiene sitio. No se cambia nada.
-mend-cost = { $cost ->
-        [one] 1 punto
-       *[other] { $cost } puntos
-    }
-mend-with-cost = { $change } ({ $cost })
-mend-total = En total { $cost ->
-        [one] 1 punto
-       *[other] { $cost } puntos
-    }. Un punto es cerca de un minuto de trabajo con lo que tiene; lo que hay que comprar cuesta más.
 mend-before = Como está
 mend-after = Con todo hecho
 mend-tally = { $dangers ->
@@ -66,13 +60,14 @@ mend-tally = { $dangers ->
         [one] 1 cosa que debe funcionar no puede
        *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
     }
+mend-turns = No todo puede funcionar cuando se quiere. La tarjeta nueva muestra a quién le toca.
 mend-proven = Nada más barato de la lista de cambios elimina tanto.
 mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
 mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.
 mend-stays = Queda
-mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él.
+mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
 mend-kept = { $path } no se escribió: el plan queda como estaba.
-mend-people = Esto cambia el plan, no el equipo. Solo las personas pueden hacerlo realidad. Haga cada paso, mire otra vez, y solo entonces arranque el motor.
+mend-people = El equipo no ha cambiado todavía: haga usted cada paso. Después compruebe otra vez, y solo entonces arranque el motor.
 mend-try = “--into NUEVO.toml” escribe el plan cambiado en un archivo nuevo.
 mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
 
@@ -95,21 +90,21 @@ load-at = { $loads } en “{ $at }”
 
 ## tallywatt may
 
-may-yes = SÍ: se puede encender { $wanted }.
+may-yes = SÍ: se puede encender { $wanted }, con todo lo demás apagado.
 may-yes-while = SÍ: se puede encender { $wanted } mientras { $count ->
         [one] funciona
        *[other] funcionan
-    } { $running }.
+    } { $running }, con todo lo demás apagado.
 may-no = NO: no encienda { $wanted }.
 may-no-while = NO: no encienda { $wanted } mientras { $count ->
         [one] funciona
        *[other] funcionan
-    } { $running }.
+    } { $running }, con todo lo demás apagado.
 may-dangers = Este plan tiene { $count ->
         [one] un peligro
        *[other] { $count } peligros
     } ({ $codes }). Deje el motor apagado hasta eliminarlo. “tallywatt check” dice cómo.
-may-but = Pero: { $title } ({ $code }).
+may-but = El plan tiene además una advertencia: { $title } ({ $code }).
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
 may-no-place = En este plan no hay sitio para { $names }: { $reason }.
@@ -139,7 +134,7 @@ may-no-load-known = Hay { $known }.
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
 share-danger = Lo que sigue vale solo por los amperios. Elimine primero cada peligro: hasta entonces, el motor queda apagado.
-share-all = Todo puede estar encendido a la vez.
+share-all = En cuanto a potencia, todo puede estar encendido a la vez.
 share-together = Qué puede funcionar a la vez: todo lo de una línea, y nada más con ello
 share-never = Nunca a la vez
 share-alone = { $name }, ni siquiera sin lo demás

@@ -18,11 +18,11 @@ assume-air = On ignore quelle chaleur il fera ; on a donc retenu { $value }. L�
 assume-rated = On ignore ce que { -generator(form: "the") } peut fournir en continu ; on a donc retenu { $value }, comme pour les plus petits modèles. Cherchez les watts « nominaux », « running » ou « rated » sur la plaque : cela décide de presque tout ici.
 assume-rated-of-peak = Nous ignorons ce que { -generator(form: "the") } peut fournir en continu ; nous avons supposé { $value }, trois quarts de sa pointe. Cherchez les watts « nominaux », « running » ou « rated » sur la plaque : cela décide de presque tout ici.
 assume-voltage = On ignore la tension { -generator(form: "of") } ; on a donc retenu { $value } : chaque prise de 120 V n’atteint alors que la moitié de la puissance. Cherchez « 120 V » ou « 120/240 V » sur la plaque.
-assume-inverter = On ignore si c’est { -generator(form: "a") } à onduleur ; on a donc retenu : { $value }. Alors le courant peut ne pas se couper de lui-même en cas de surcharge. Pour un court-circuit, on a retenu le contraire, qui est pire là. Cherchez « inverter » (onduleur) dessus.
+assume-inverter = On ignore si c’est { -generator(form: "a") } à onduleur ; on a donc retenu chaque fois le pire : le courant peut ne pas se couper de lui-même en cas de surcharge, et un court-circuit peut ne déclencher aucun disjoncteur. Cherchez « inverter » (onduleur) dessus.
 assume-peak = On ignore la puissance de pointe { -generator(form: "of") }. Pour ce qui démarre, on n’a pas retenu plus que la puissance nominale, { $value } ; pour ce qui peut brûler, davantage. Cherchez « pointe », « peak », « starting » ou « max » dessus.
 assume-no-gfci = On ignore si « { $part } » a une protection contre les chocs ; on n’en a donc compté aucune. Cherchez des boutons marqués TEST et RESET.
 assume-no-breaker = On ignore si « { $part } » a son propre disjoncteur ; on n’en a donc compté aucun. Cherchez à côté un bouton ou un interrupteur marqué en ampères.
-assume-breaker-unknown = On ignore le disjoncteur de « { $part } ». On ne l’a pas compté comme protection, ni pour plus d’ampères que la forme de la prise n’en permet. Cherchez un bouton ou un interrupteur marqué en ampères.
+assume-breaker-unknown = On ignore le disjoncteur de « { $part } ». On n’a pas compté qu’il se déclenche à temps, ni pour plus d’ampères que la forme de la prise n’en permet. Cherchez un bouton ou un interrupteur marqué en ampères.
 assume-leg = On ignore sur quelle phase est « { $part } » ; on a donc retenu : { $value }, avec toutes les autres comme elle. C’est le moins de puissance qu’elles peuvent avoir ensemble.
 assume-box-wire = On ignore le fil dans le coffret derrière « { $part } » ; on a donc retenu { $value }, le plus mince. N’ouvrez pas le coffret pour regarder. Demandez à qui l’a fabriqué, ou à un { -electrician }.
 assume-cord-wire = On ignore le calibre de « { $part } » ; on a donc retenu { $value }, le plus mince. Il est imprimé le long de la rallonge, comme « 12/3 » ou « 12 AWG ».
@@ -44,11 +44,11 @@ assume-rated-on = Au propane, on a environ un dixième de moins qu’à l’esse
 
 # Which of these to find out first. { $assumption } is one of the sentences above, whole.
 decides-dangers = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } { $dangers ->
-        [one] Une bonne réponse élimine un danger.
-       *[other] Une bonne réponse élimine { $dangers } dangers.
-    }
+        [one] Si c’est moins grave, un danger peut disparaître.
+       *[other] Si c’est moins grave, { $dangers } dangers peuvent disparaître.
+    } Ne devinez pas : regardez ou mesurez.
 decides-warnings = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } { $warnings ->
-        [one] Une bonne réponse élimine un avertissement.
-       *[other] Une bonne réponse élimine { $warnings } avertissements.
-    }
-decides-limits = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } Une bonne réponse vous permet d’utiliser plus.
+        [one] Si c’est moins grave, un avertissement peut disparaître.
+       *[other] Si c’est moins grave, { $warnings } avertissements peuvent disparaître.
+    } Ne devinez pas : regardez ou mesurez.
+decides-limits = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } Si c’est moins grave, vous pouvez utiliser plus. Ne devinez pas : regardez ou mesurez.

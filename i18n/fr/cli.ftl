@@ -143,12 +143,12 @@ check-label-look = Vérifier
 check-label-do = À faire
 check-label-also = Et
 trouble-also = { $title } ({ $code })
-trouble-assumed = { $title } (on l’ignore)
-trouble-assumed-why = Dans le pire des cas : { $why }
-trouble-look = Si vous trouvez mieux, écrivez-le dans le plan : cela change alors.
-check-label-by = D’après
+trouble-assumed = Supposez le pire : { $title }
+trouble-assumed-why = C’est le pire des cas. { $why }
+trouble-look = Quand vous le saurez, changez votre réponse et vérifiez de nouveau.
 check-more = "tallywatt explain CODE" en dit plus sur chacun de ces points.
 check-limits = Ce que chaque prise peut supporter
+check-limit-amps = { $amps } (environ { $watts })
 check-limit-two = { $long } en continu, fixé par { $long_by }. { $short } un court moment, fixé par { $short_by }.
 check-limit-refused = NE PAS UTILISER. Voir { $code }.
 check-limit-guarded = Seulement une rallonge avec un { -gfci } intégré. Voir { $code }.
@@ -199,11 +199,16 @@ summary-usable = { -generator(form: "The") } peut donner { $rated } à cet endro
 summary-stranded = { -generator(form: "The") } peut donner { $rated } à cet endroit, mais les prises utilisées n’atteignent que { $reachable }.
 summary-never = Jamais en même temps : { $sets }.
 summary-never-more = { $sets } ; et { $more } de plus sur la carte
-summary-together = Tout ce qui est sur la liste peut fonctionner en même temps.
+summary-together = Pour la puissance, tout ce qui est sur la liste peut fonctionner en même temps.
 summary-no-place = Pas de place dans ce plan pour { $names }.
 
 working = En cours. Ctrl-C arrête tout, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :
+# Safety.
+print-dangers-left = Il reste { $count ->
+        [one] 1 danger
+       *[other] { $count } dangers
+    } dans ce plan. Ne démarrez pas { -generator(form: "the") }. Lisez d’abord les précautions.
 print-card-sheets = La carte prend { $count } feuilles : une seule est trop petite pour ce plan. Chacune dit laquelle elle est. Gardez-les ensemble.
 print-card-sheets-half = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card sheet".
 print-card-sheets-pocket = { print-card-sheets } Une carte plus grande en prend peut-être moins : "--card half" ou "--card sheet".

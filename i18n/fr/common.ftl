@@ -15,6 +15,7 @@ clock-noon = { $time }
 clock-span = { $from } à { $to }
 
 list-comma = ,{" "}
+list-semicolon =  ;{" "}
 list-and = { $first } et { $last }
 
 # How a figure was checked.

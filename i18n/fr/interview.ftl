@@ -53,6 +53,7 @@ pick-yes = Oui
 pick-no = Non
     .also = n
 pick-unknown = Je ne sais pas
+    .also = je sais pas jsp inconnu
 pick-explain = ? Dites-m’en plus
 pick-picture = Montrer l’arbre jusqu’ici
 pick-removed = Retirer ceci
@@ -166,7 +167,7 @@ ask-generator-neutral = Son neutre est-il flottant ou relié au châssis ?
     .help =
         Cherchez dans le manuel ou près des prises « floating neutral » (neutre flottant) ou « neutral bonded to frame » (neutre relié au châssis).
         Flottant : rien à l’intérieur ne relie le fil neutre au châssis. Relié : le fabricant les a reliés.
-        Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Si vous n’en avez jamais entendu parler, il n’y en a pas. Demandez à un { -electrician } avant d’en utiliser une.
+        Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Regardez : y a-t-il une fiche sans cordon dans une prise ? Si oui, laissez-la et demandez au propriétaire. Demandez à un { -electrician } avant d’en utiliser une.
         Un testeur de prise à trois lampes aide. Deux lampes allumées, comme pour une bonne prise : neutre et châssis sont reliés quelque part. Une seule lampe, pour « open ground » (terre coupée) : le plus souvent, il est flottant.
         N’ouvrez rien pour le savoir, et ne reliez rien vous-même. Si vous ne savez pas, on le compte comme flottant, et on le dit.
     .row = Neutre
@@ -443,18 +444,18 @@ ask-site-sleepers = À quelle distance de l’échappement y a-t-il des gens ?
 
 ask-site-alarm = Un { -alarm } de monoxyde de carbone où l’on dort ?
     .why = Dans chaque tente ou véhicule, en état, piles neuves.
-    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non. Personne ne dort près de là, comme à un marché ou une corvée : alors les voisins non plus.
+    .help = Ce n’est pas la même chose qu’un { -alarm } de fumée : il porte CO ou monoxyde de carbone. Appuyez sur son bouton d’essai. S’il en manque un à un seul endroit où l’on dort, la réponse est non. Choisissez « Personne … » seulement si personne ne dort, les voisins non plus : un marché ou une corvée de jour.
     .row = { -alarm(form: "One") } de CO
 pick-site-alarm-yes = Oui, à chaque endroit
 pick-site-alarm-no = Non, ou pas partout
-pick-site-alarm-nobody = Personne ne dort près de là
+pick-site-alarm-nobody = Personne ne dort ici ni à côté
 
 ask-site-stands = Qu’y a-t-il au-dessus et autour du moteur ?
     .why = L’échappement doit s’échapper, la pluie rester dehors.
     .help =
         Pensez aussi à l’endroit où le moteur tournera sous la pluie.
-        À l’air libre : rien au-dessus, et { $clear } libres tout autour. Sous un toit : un toit ou un abri bien au-dessus, ouvert de tous côtés.
-        Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent au-dessus ou un mur tout près, c’est couvert.
+        À l’air libre : rien au-dessus, et { $clear } libres tout autour. Sous un toit : un toit bien au-dessus, ouvert de tous côtés.
+        Une tente ouverte, un porche, une remorque, un garage ouvert ou une caisse comptent comme l’intérieur : des gens sont morts dans chacun. Une bâche ou une housse posée sur { -generator(form: "the") }, un auvent ou une tonnelle pliante au-dessus ou un mur tout près, c’est couvert.
         Si vous ne savez pas, nous supposons qu’il est dans ou sous quelque chose, et nous le disons.
     .row = Endroit du moteur
 pick-site-stands-open = À l’air libre, { $clear } libres autour
@@ -464,7 +465,7 @@ pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
 
 ask-site-building = Branché à l’électricité d’une maison ou d’un chalet ?
     .why = Cela peut tuer des gens sur la ligne, et vous.
-    .help = Brancher des appareils un à un : non. Un cordon qui va à une prise murale, une entrée ou un panneau d’un bâtiment : oui. C’est un travail pour un { -electrician } seulement. Si vous ne savez pas, nous supposons que oui.
+    .help = Brancher des appareils un à un : non. Un cordon qui va à une prise murale, une entrée ou un panneau d’un bâtiment : oui. N’allez jamais à une prise murale avec un cordon. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source. Si vous ne savez pas, nous supposons que oui.
     .row = Alimente un bâtiment
 
 ask-site-altitude = À quelle altitude est-ce ?
@@ -695,6 +696,10 @@ note-danger =
     { $signal } : { $title }
     Pourquoi : { $why }
     À faire : { $fix }
+# Safety. The same where the title says already what we do not know.
+note-danger-unknown =
+    { $signal } : { $title }
+    À faire : { $fix }
 note-danger-also = { $signal }, comme déjà dit, maintenant ici : { $title }
 note-danger-gone = Ce danger est éliminé : { $title }
 
@@ -719,7 +724,7 @@ reject-choice = Choisissez-en un dans la liste.
 reject-yes-no = Répondez oui ou non.
 reject-empty = Tapez un nombre avec son unité ({ $units }).
 reject-no-number = Commencez par un nombre, puis son unité ({ $units }).
-reject-no-unit = En quelle unité ? Ajoutez-en une : { $units }.
+reject-no-unit = { $found } quoi ? Tapez-le avec l’une de ces unités : { $units }.
 reject-unknown-unit = « { $found } » ne va pas ici. Prenez une de celles-ci : { $units }.
 reject-out-of-range = { $field } : de { $least } à { $most } est accepté. Cherchez un chiffre de trop ou une mauvaise unité.
 reject-zero = Il faut plus que zéro.

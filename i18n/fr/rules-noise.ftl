@@ -24,7 +24,7 @@ NOISE002 = { $fix ->
         [life-assumed] Nous ignorons quand le camping doit être silencieux ; nous avons donc retenu { $quiet }.
        *[other] Le camping doit être silencieux : { $quiet }.
       }
-    .fix-move = Changez leurs heures, ou alimentez-les d’une batterie chargée le jour.
+    .fix-move = Utilisez { $about } à d’autres heures, ou sur une batterie chargée le jour.
     .fix-life = Ses heures ne changent pas. Demandez au responsable du camping avant de venir, ou alimentez-le alors d’une batterie faite pour lui et chargée le jour.
     .fix-move-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-move }
     .fix-life-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-life }

@@ -39,7 +39,7 @@ OVER001 = { $fix ->
     .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez rien d’autre.
 
 over-cord = { $cord ->
-    [gauge] Prenez une rallonge de 16 AWG (1,5 mm²) ou plus grosse.
+    [gauge] Prenez une rallonge de 16 AWG (1,5 mm²) ou plus grosse : un numéro AWG plus petit est plus gros.
     [none] Aucune rallonge avec sa fiche n’est faite pour { $made } : mettez avant elle un coffret certifié par un laboratoire, avec de plus petits disjoncteurs.
    *[amps] Prenez une rallonge faite pour { $made }.
   }
@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Trop à la fois pour { $first }
     .why = À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
     .fix-turns = Utilisez ces appareils à tour de rôle. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
+    .fix-turns-only = Utilisez ces appareils à tour de rôle.
     .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

@@ -9,9 +9,9 @@ SHOCK001 = { $fix ->
     [free] À { $about }, seulement une rallonge avec { -gfci }
    *[other] Aucune protection contre les chocs à { $about }
   }
-    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne se déclenche pas à temps. Un { -gfci(form: "full") } se déclenche à temps, à 6 millièmes d’ampère.
+    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur est trop lent. Un { -gfci(form: "full") } se déclenche à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
-    .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut avoir plus de fuites qu’il n’en admet : il se déclenche alors sans défaut. Pour les prises de 30 A et 50 A des campings, les codes n’en demandent pas. S’il se déclenche chaque fois, demandez à un { -electrician }. Ne continuez pas sans lui.
+    .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }. Ne continuez pas sans lui.
     .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
 
 SHOCK002 = Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
@@ -34,7 +34,7 @@ SHOCK004 = { $fix ->
     .fix-plug = Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
     .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. Faites examiner les coffrets par un { -electrician }. Ne les ouvrez pas.
+    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. Ne l’ouvrez pas.
 
 SHOCK005 = { $fix ->
     [known] Le neutre est relié à la terre dans { $first }
@@ -98,13 +98,13 @@ SHOCK013 = { $fix ->
         [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
         [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
-        [if-any] On ignore si « { $device } » a un { -gfci }. Derrière, à « { $joint } », neutre et terre sont reliés, ou peuvent l’être : alors un { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
+        [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
-    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } ».
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
-    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } ». Si son { -gfci } se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.

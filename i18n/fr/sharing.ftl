@@ -4,9 +4,9 @@
 
 change-more-distance = Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
 change-open-air = { $stands ->
-        [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, et que personne n’entre, même pour l’arrêter. Appelez le { $call } de dehors. S’il est arrêté et froid : portez { -generator(form: "the") } à l’air libre.
+        [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
         [covered] Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } à l’air libre.
-       *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise : tout le monde dehors, et que personne n’entre. Appelez le { $call } de dehors. S’il est arrêté et froid : portez { -generator(form: "the") } à l’air libre.
+       *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
     } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
@@ -16,7 +16,10 @@ change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -genera
        *[masculine] qu’un seul
     }.
 change-leave-home = N’utilisez pas { $first } ici. Laissez cet appareil à la maison, ou débranché et rangé.
-change-set-aside = Débranchez { $first } et ne vous en servez pas, ni de ce qui y est branché. Branchez ses appareils comme la nouvelle carte le montre.
+change-set-aside = Débranchez { $first } et tout ce qui y est branché, et { $wrong ->
+        [yes] ne vous en servez pas
+       *[other] laissez-le débranché
+    }.
 change-unplug = Débranchez { $first }.
 change-bonding-plug-out = Arrêtez le moteur. Retirez la fiche de liaison neutre-terre : le neutre { -generator(form: "of") } est déjà relié à la terre.
 change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
@@ -29,13 +32,13 @@ change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et ét
 change-shorter-cord = Prenez une rallonge de { $length } à la place de { $first }.
 change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de { $first }.
 change-grounded-cord = Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
-change-thicker-cord = Prenez une rallonge de { $wire } à la place de { $first }.
+change-thicker-cord = Prenez une rallonge de { $wire } à la place de { $first }. Un numéro AWG plus petit est plus gros.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
        *[other] { $sockets } places
     } de { $first }. Ne branchez rien ailleurs qu’à la suite.
-change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG, marquée pour l’extérieur.
+change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur.
 change-smaller-appliance = Prenez un appareil de { $power } ou moins à la place de { $first }.
 change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
@@ -45,15 +48,6 @@ change-new-box = Branchez à { $first } un coffret de distribution certifié par
 
 mend-title = Ce qui y remédierait, dans l’ordre où le faire
 mend-nothing = Il n’y a aucun danger à éliminer, et tout ce qui doit fonctionner a une place. Rien n’est changé.
-mend-cost = { $cost ->
-        [one] 1 point
-       *[other] { $cost } points
-    }
-mend-with-cost = { $change } ({ $cost })
-mend-total = En tout { $cost ->
-        [one] 1 point
-       *[other] { $cost } points
-    }. Un point est environ une minute de travail avec ce que vous avez ; ce qu’il faut acheter coûte plus.
 mend-before = Tel quel
 mend-after = Tout cela fait
 mend-tally = { $dangers ->
@@ -69,13 +63,14 @@ mend-tally = { $dangers ->
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
     }
+mend-turns = Tout ne peut pas fonctionner quand on le voudrait. La nouvelle carte montre à qui le tour.
 mend-proven = Rien de moins coûteux dans la liste des changements n’en élimine autant.
 mend-unproven = Il existe peut-être quelque chose de moins coûteux qui en fait autant : tout n’a pas été essayé.
 mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt check » dit ce qui reste.
 mend-stays = Reste
-mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas.
+mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne.
 mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
-mend-people = Ceci change le plan, pas le matériel. Seuls des gens peuvent le rendre vrai. Faites chaque étape, regardez de nouveau, et seulement ensuite démarrez le moteur.
+mend-people = Rien n’est encore changé au matériel : faites vous-même chaque étape. Vérifiez de nouveau, et seulement ensuite démarrez le moteur.
 mend-try = « --into NOUVEAU.toml » écrit le plan changé dans un nouveau fichier.
 mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
 
@@ -100,7 +95,7 @@ load-at = { $loads } à « { $at } »
 
 ## tallywatt may
 
-may-yes = OUI : vous pouvez mettre en marche { $wanted }.
+may-yes = OUI : vous pouvez mettre en marche { $wanted }, tout le reste éteint.
 may-yes-while = OUI : vous pouvez mettre en marche { $wanted } pendant que { $running } { $count ->
         [one] fonctionne
        *[other] fonctionnent
@@ -114,7 +109,7 @@ may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
     } ({ $codes }). Laissez le moteur arrêté tant que ce n’est pas réglé. « tallywatt check » dit comment.
-may-but = Mais : { $title } ({ $code }).
+may-but = Le plan a aussi un avertissement : { $title } ({ $code }).
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
@@ -144,7 +139,7 @@ may-no-load-known = Il y a { $known }.
 ## Who may run together, in what order.
 
 share-danger = Ce qui suit ne compte que les ampères. Éliminez d’abord chaque danger : d’ici là, le moteur reste arrêté.
-share-all = Tout peut fonctionner en même temps.
+share-all = Pour la puissance, tout peut fonctionner en même temps.
 share-together = Ce qui peut fonctionner à la fois : tout ce qui est sur une ligne, et rien d’autre avec
 share-never = Jamais ensemble
 share-alone = { $name }, même sans rien d’autre

@@ -8,7 +8,7 @@ use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
 use tallywatt::print::{self, Document, Options, PrintError, Prints, Stock};
-use tallywatt::report;
+use tallywatt::report::{self, Signal};
 use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
 
@@ -31,11 +31,17 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     if let Some(text) = many_sheets(card_sheets, options.card, words) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
+    let report = report::build(&plan);
     let _ = writeln!(
         output,
         "\n{}",
-        textwrap::fill(&words.count(&report::build(&plan)), wrapping(width()))
+        textwrap::fill(&words.count(&report), wrapping(width()))
     );
+    let dangers = report.count(Signal::Danger);
+    if dangers > 0 {
+        let text = words.with("print-dangers-left", [("count", dangers.into())]);
+        let _ = writeln!(output, "{}", textwrap::fill(&text, wrapping(width())));
+    }
     Ok(Done::saying(output))
 }
 

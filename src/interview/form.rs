@@ -168,7 +168,9 @@ fn refuse<Q: Quantity>(text: &str, refused: Refused, bounds: &Bounds<Q>) -> Reje
             .with("most", Amount::of(bounds.most)),
         QuantityError::Empty => Reject::new("empty").with("units", Q::UNIT),
         QuantityError::NoNumber => Reject::new("no-number").with("units", Q::UNIT),
-        QuantityError::NoUnit => Reject::new("no-unit").with("units", Q::UNIT),
+        QuantityError::NoUnit => Reject::new("no-unit")
+            .with("found", start_of(text.trim()))
+            .with("units", Q::UNIT),
         QuantityError::UnknownUnit { found } => Reject::new("unknown-unit")
             .with("found", start_of(&found))
             .with("units", Q::UNIT),
@@ -605,7 +607,10 @@ mod tests {
         let power = Form::Power(&bounds::RATED);
         let reject = power.check("2800").unwrap_err();
         assert_eq!(reject.key, "no-unit");
-        assert_eq!(reject.values, [("units", Unit::Watt.into())]);
+        assert_eq!(
+            reject.values,
+            [("found", "2800".into()), ("units", Unit::Watt.into())]
+        );
         assert_eq!(power.check("2800 V").unwrap_err().key, "unknown-unit");
     }
 

@@ -73,11 +73,15 @@ pub(super) fn news_text(words: &Words, news: &live::News, loads: &[LoadFacts]) -
         live::News::Gone(finding) => ("note-danger-gone", finding),
     };
     let text = words.finding(finding, loads);
+    // Where the title says what is not known, that is not said again.
+    let told =
+        key == "note-danger" && !text.look.is_empty() && crate::words::title_says_unknown(finding);
+    let key = if told { "note-danger-unknown" } else { key };
     // Of a guess, where to look says more than what it would mean.
     let why = if text.look.is_empty() {
         text.why
     } else {
-        words.look(&text.look)
+        text.look.join(" ")
     };
     words.with(
         key,
@@ -220,7 +224,11 @@ fn shape(words: &Words, question: &Question) -> Shape {
         Kind::Text(_) => return line(words, question),
     };
     if question.unknown || question.drawn() {
-        rows.push(row(words.text("pick-unknown"), Input::Unknown));
+        rows.push(Row {
+            text: words.text("pick-unknown"),
+            also: words.text("pick-unknown.also"),
+            input: Input::Unknown,
+        });
     }
     let review = question.key == "review";
     if review || matches!(question.id, "gear-what" | "gear-from" | "load-on") {

@@ -208,9 +208,9 @@ impl Site {
 pub enum Stands {
     /// In the open, nothing near it on any side and nothing over it.
     Open,
-    /// Under a roof on posts or a canopy, open on all sides, well above it.
+    /// Under a roof on posts, open on all sides, well above it.
     Roof,
-    /// Under a tarp or cover, an awning or a porch, or close to a wall.
+    /// Under a tarp or cover, an awning, a pop-up canopy or a porch, or close to a wall.
     Covered,
     /// In a tent, vehicle, trailer, shed, garage, box or pit.
     Enclosed,

@@ -167,6 +167,7 @@ fn small() -> (Plan, Report) {
         format: crate::report::FORMAT,
         findings: Vec::new(),
         figures: Figures {
+            spare: Vec::new(),
             protection: Vec::new(),
             limits: vec![
                 limit(

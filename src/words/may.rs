@@ -150,7 +150,11 @@ impl Words {
                 ("by", by.into()),
                 ("asks", amps(over.asks, Show::Demand)),
                 ("limit", amps(over.limit, Show::Capacity)),
-                ("over", amps(over.over, Show::Demand)),
+                // Thousandths tell nobody how much.
+                (
+                    "over",
+                    amps(over.over.max(Current::from_milliamps(100)), Show::Demand),
+                ),
             ],
         )
     }

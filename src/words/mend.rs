@@ -32,19 +32,6 @@ impl Words {
         self.format(&format!("change-{}", repair.key), &args)
     }
 
-    /// The same with what it costs; what comes with another change costs nothing more.
-    fn repair_and_cost(&self, repair: &Repair, loads: &[LoadFacts]) -> String {
-        let change = self.repair(repair, loads);
-        if repair.cost == 0 {
-            return change;
-        }
-        let cost = self.with("mend-cost", [("cost", repair.cost.into())]);
-        self.with(
-            "mend-with-cost",
-            [("change", change.into()), ("cost", cost.into())],
-        )
-    }
-
     /// Dangers, warnings and what must run and cannot.
     pub fn tally(&self, tally: &Tally) -> String {
         self.with(
@@ -57,15 +44,13 @@ impl Words {
         )
     }
 
-    /// What the repairs cost in all, and whether that is settled.
+    /// Whether there is an easier way, and whether something is left.
     pub fn effect(&self, effect: &Effect) -> String {
-        let total = self.with("mend-total", [("cost", effect.cost.into())]);
-        let settled = self.text(if effect.proven {
+        let mut text = self.text(if effect.proven {
             "mend-proven"
         } else {
             "mend-unproven"
         });
-        let mut text = format!("{total} {settled}");
         if !effect.after.clear() {
             text = format!("{text} {}", self.text("mend-left"));
         }
@@ -104,6 +89,9 @@ impl Words {
                 "mend-left"
             };
             fill(&mut out, "", "", &self.text(key));
+            if effect.turns {
+                fill(&mut out, "", "", &self.text("mend-turns"));
+            }
             for (label, title) in self.left(report, effect) {
                 fill(&mut out, &format!("  {label}  "), "    ", &title);
             }
@@ -111,7 +99,7 @@ impl Words {
         }
         fill(&mut out, "", "", &self.text("mend-title"));
         for (number, repair) in sharing.repairs.iter().enumerate() {
-            let text = self.repair_and_cost(repair, &report.figures.loads);
+            let text = self.repair(repair, &report.figures.loads);
             fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);
         }
         out.push('\n');
@@ -125,7 +113,11 @@ impl Words {
             let label = self.with("print-ws-unplaced-row", [("load", load.into())]);
             (label, self.text(&format!("print-ws-{}", lost.reason)))
         });
-        let rows = rows.into_iter().chain(unplaced);
+        let turns = effect.turns.then(|| {
+            let label = self.text("print-turns-title");
+            (label, self.text("mend-turns"))
+        });
+        let rows = rows.into_iter().chain(turns).chain(unplaced);
         let rows: Vec<(String, String)> = rows.chain(self.left(report, effect)).collect();
         let column = rows
             .iter()

@@ -71,6 +71,15 @@ const UNKNOWN_TOLD: [&str; 13] = [
     "when",
 ];
 
+/// Those of them that are told whatever the answer: their titles say nothing of it.
+const TOLD_ANYHOW: [&str; 3] = ["by-day", "life-by-day", "when"];
+
+/// Whether the title of a finding says itself what nobody knows.
+pub(crate) fn title_says_unknown(finding: &Finding) -> bool {
+    let key = finding.fix.key;
+    UNKNOWN_TOLD.contains(&key) && !TOLD_ANYHOW.contains(&key)
+}
+
 /// A finding in words.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct FindingText {
@@ -258,7 +267,8 @@ impl Words {
     pub(crate) fn units_for(&self, unit: Unit) -> String {
         let units = self.units();
         let mut all: Vec<&str> = crate::quantity::allowed_units(unit).collect();
-        all.retain(|unit| units.include(unit));
+        // Nobody's gear is told in thousandths of these.
+        all.retain(|unit| units.include(unit) && !["mW", "mV"].contains(unit));
         all.join(&self.text("list-comma"))
     }
 
@@ -467,6 +477,23 @@ impl Words {
         self.list(&quoted)
     }
 
+    /// What stands between names: semicolons where a comma is in one of them, unless that is in quotation marks.
+    fn between<T: AsRef<str>>(&self, items: &[T]) -> String {
+        let mut items = items.iter().map(AsRef::as_ref);
+        let comma = items.any(|item| item.contains(',') && !item.starts_with(['“', '«', '„']));
+        self.text(if comma {
+            "list-semicolon"
+        } else {
+            "list-comma"
+        })
+    }
+
+    /// Names with commas between: "kettle, heater, fridge".
+    pub(crate) fn in_a_row<T: AsRef<str>>(&self, items: &[T]) -> String {
+        let names: Vec<&str> = items.iter().map(AsRef::as_ref).collect();
+        names.join(&self.between(items))
+    }
+
     /// Names in a list: "kettle, heater and fridge".
     pub fn list(&self, items: &[&str]) -> String {
         match items {
@@ -475,7 +502,7 @@ impl Words {
             [first @ .., last] => self.with(
                 "list-and",
                 [
-                    ("first", first.join(&self.text("list-comma")).into()),
+                    ("first", first.join(&self.between(items)).into()),
                     ("last", (*last).into()),
                 ],
             ),

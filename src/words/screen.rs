@@ -38,6 +38,10 @@ impl Words {
         for trouble in &report.figures.troubles {
             self.one_trouble(&mut out, report, trouble, width);
         }
+        let last = report.figures.troubles.last();
+        if last.is_some_and(|trouble| trouble.signal == Signal::Notice) {
+            out.push('\n');
+        }
         if !report.figures.matters.is_empty() {
             paragraph(&mut out, "", &self.text("check-assumed"), width);
             if let Some(first) = self.decides(report) {
@@ -55,17 +59,11 @@ impl Words {
                 }
                 paragraph(&mut out, "  - ", &assumption, width);
             }
+            // Once for all of them.
+            paragraph(&mut out, "", &self.text("trouble-look"), width);
             out.push('\n');
         }
         out
-    }
-
-    /// What was only assumed and where to look, in one paragraph; nothing where nothing was.
-    pub fn look(&self, look: &[String]) -> String {
-        if look.is_empty() {
-            return String::new();
-        }
-        format!("{} {}", look.join(" "), self.text("trouble-look"))
     }
 
     fn one_trouble(&self, out: &mut String, report: &Report, trouble: &Trouble, width: usize) {
@@ -74,11 +72,13 @@ impl Words {
             return;
         };
         let style = style(trouble.signal);
-        let about = super::names_of(&lead.about, &report.figures.loads).join(", ");
+        let about = self.in_a_row(&super::names_of(&lead.about, &report.figures.loads));
         let head = format!("{style} {} {style:#} {}  ", text.signal, lead.code);
-        // What hurts nobody is one line; `explain` tells the rest.
+        // Of what hurts nobody: what it is, and what to do; `explain` tells the rest.
         if trouble.signal == Signal::Notice {
             paragraph(out, &head, &text.title, width);
+            let label = format!("  {}  ", self.text("check-label-do"));
+            paragraph(out, &label, &text.fix, width);
             return;
         }
         let hanging = wrapping(width)
@@ -92,10 +92,9 @@ impl Words {
         }
         let rows = [
             ("check-label-why", text.why),
-            ("check-label-look", self.look(&text.look)),
+            ("check-label-look", text.look.join(" ")),
             ("check-label-do", text.fix),
             ("check-label-also", text.also.join("; ")),
-            ("check-label-by", text.sources.join("; ")),
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);
@@ -150,11 +149,17 @@ impl Words {
                 .map(|limit| limit.id.as_str())
                 .collect::<Vec<_>>()
                 .join(", ");
-            let amps = |amps: Current| FluentValue::from(self.amount(amps, Show::Capacity));
+            let amps = |amps: Current, watts: Power| {
+                let amps = self.amount(amps, Show::Capacity);
+                let watts = self.amount(watts, Show::Capacity);
+                let both = [("amps", amps.into()), ("watts", watts.into())];
+                FluentValue::from(self.with("check-limit-amps", both))
+            };
             let set_by = |by: &SetBy| {
                 let reason = self.text(&format!("reason-{}", by.reason.code()));
-                // Of its own rating it need not be named again.
-                let key = match (by.id == limit.id, by.share) {
+                // Of its own rating it need not be named again, and the generator's names the generator.
+                let own = by.id == limit.id || by.id.as_str() == Id::SET;
+                let key = match (own, by.share) {
                     (true, false) => return FluentValue::from(reason),
                     (true, true) => "check-limit-share-own",
                     (false, true) => "check-limit-share",
@@ -188,9 +193,9 @@ impl Words {
                         "check-limit-two"
                     },
                     [
-                        ("long", amps(limit.continuous_amps)),
+                        ("long", amps(limit.continuous_amps, limit.continuous_watts)),
                         ("long_by", set_by(&limit.continuous_set_by)),
-                        ("short", amps(limit.short_amps)),
+                        ("short", amps(limit.short_amps, limit.short_watts)),
                         ("short_by", set_by(&limit.set_by)),
                     ],
                 ),

@@ -52,7 +52,7 @@ impl Words {
         if !sharing.turns.is_empty() {
             paragraph(&mut out, "", &self.text("share-turns"), width);
             for (number, turn) in (1..).zip(&sharing.turns) {
-                let text = self.set_names(report, turn).join(", ");
+                let text = self.in_a_row(&self.set_names(report, turn));
                 paragraph(&mut out, &format!("  {number}. "), &text, width);
             }
         }
@@ -154,7 +154,8 @@ impl Words {
     /// In what order to switch off; `None` when there is one thing at most.
     pub fn stop_order(&self, report: &Report) -> Option<String> {
         let names = self.in_order(report, &report.figures.sharing.stop_order);
-        (names.len() > 1).then(|| self.with("stop-order", [("names", names.join(", ").into())]))
+        (names.len() > 1)
+            .then(|| self.with("stop-order", [("names", self.in_a_row(&names).into())]))
     }
 
     fn in_order(&self, report: &Report, order: &[Id]) -> Vec<String> {

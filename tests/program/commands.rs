@@ -320,7 +320,12 @@ fn a_rule_is_explained_by_code_and_by_name() {
     let by_name = tallywatt(&["explain", "carbon-monoxide-distance"], dir.path());
     assert!(by_code.status.success());
     assert_eq!(by_code.stdout, by_name.stdout);
-    assert!(text(&by_code.stdout).contains("## Sources"));
+    let said = text(&by_code.stdout);
+    // Laid out for a terminal, without the signs of the page.
+    assert!(
+        said.contains("\nSources\n") && !said.contains('#'),
+        "{said}"
+    );
 }
 
 #[test]
@@ -333,11 +338,8 @@ fn mend_writes_a_new_plan_that_the_check_finds_clear_and_leaves_the_old_one() {
     assert!(words.contains("With all of it done no dangers"), "{said}");
     // What is only wished for and has no socket is named.
     assert!(words.contains("No outlet for Fan every outlet"), "{said}");
-    assert!(
-        said.contains("(1 point)") && said.contains("new.toml"),
-        "{said}"
-    );
-    assert!(said.contains("changes the plan, not the gear"), "{said}");
+    assert!(said.contains("new.toml"), "{said}");
+    assert!(words.contains("Your gear is not changed yet"), "{said}");
     let old = std::fs::read_to_string(dir.path().join("weekend.toml")).expect("still there");
     assert_eq!(old, WEEKEND);
     let check = tallywatt(&["check", "--format", "json", "new.toml"], dir.path());

@@ -151,15 +151,15 @@ impl Person {
 }
 
 const GENERATOR: &[(&str, &str)] = &[
-    ("How many watts can the generator", "2800 W"),
+    ("How many running watts does the", "2800 W"),
     ("And how many watts for", "3300 W"),
     ("What voltage", ""),
-    ("or “bonded”?", ""),
+    ("or “bonded neutral”?", ""),
     ("an inverter generator?", "yes"),
-    ("Which outlet, and what number", "home T"),
+    ("Which outlet, and what number", "Regular T"),
     ("Which outlet, and what number", ""),
     ("a TEST and a RESET button?", ""),
-    ("Anything special", ""),
+    ("Does any breaker trip", ""),
 ];
 
 const REST: &[(&str, &str)] = &[
@@ -171,11 +171,11 @@ const REST: &[(&str, &str)] = &[
     ("carbon monoxide alarm", "yes"),
     ("wiring of a house", "no"),
     ("the elevation", "4200 ft"),
-    ("What is in your bin", ""),
+    ("What cords, adapters", ""),
     ("printed along the cord?", "SJTW 14/3"),
     ("How long is it?", "50 ft"),
     ("stay coiled", ""),
-    ("What is in your bin", ""),
+    ("What cords, adapters", ""),
 ];
 
 #[test]
@@ -219,16 +219,16 @@ fn a_whole_interview_ends_in_paper() {
 fn escape_goes_back_one_question_with_the_answer_kept() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 40);
-    person.answers("How many watts can the generator", "2000 W");
+    person.answers("How many running watts does the", "2000 W");
     person.is_asked("And how many watts for");
     person.screen = blank(40);
     person.types("\u{1b}");
     // Asked again, with what was answered as what Enter takes.
-    person.sees("How many watts can the generator");
+    person.sees("How many running watts does the");
     person.sees("2000 W");
-    person.answers("How many watts can the generator", "2200 W");
+    person.answers("How many running watts does the", "2200 W");
     person.answers("And how many watts for", "2800");
-    person.is_asked("What unit? Add one of: W, kW");
+    person.is_asked("2800 what? Add one of: W, kW");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -286,7 +286,7 @@ fn answers_from_a_file_make_the_same_plan() {
     let mut answers = String::new();
     for (_, keys) in GENERATOR.iter().chain(REST) {
         answers.push_str(match *keys {
-            "home T" => "5-20R 20 A",
+            "Regular T" => "5-20R 20 A",
             "fridge small" => "fridge-small",
             keys => keys,
         });
@@ -431,11 +431,11 @@ fn killed_at_two_hundred_moments_it_has_lost_nothing_that_was_confirmed() {
 fn two_runs_at_once_do_not_share_a_draft() {
     let home = tempfile::tempdir().unwrap();
     let mut one = Person::sits_down(home.path(), 80);
-    one.answers("How many watts can the generator", "2000 W");
+    one.answers("How many running watts does the", "2000 W");
     one.is_asked("And how many watts for");
     // The other is not offered what the first is at, and begins its own.
     let mut other = Person::sits_down(home.path(), 80);
-    other.answers("How many watts can the generator", "1000 W");
+    other.answers("How many running watts does the", "1000 W");
     other.is_asked("And how many watts for");
     one.answers("And how many watts for", "2200 W");
     one.is_asked("What voltage");
@@ -470,7 +470,7 @@ fn two_runs_at_once_do_not_share_a_draft() {
 fn pastes(bytes: &str) {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How many watts can the generator");
+    person.is_asked("How many running watts does the");
     assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
     person.types(bytes);
     person.sees("We took only the first line");
@@ -538,7 +538,7 @@ fn without_colour_nothing_is_bold_or_coloured() {
     };
     for (environment, expected) in [(&[][..], true), (&[("NO_COLOR", "1")][..], false)] {
         let mut person = Person::sits_down_at(home.path(), 40, 80, environment, &[]);
-        person.is_asked("How many watts can the generator");
+        person.is_asked("How many running watts does the");
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
         assert_eq!(
@@ -558,7 +558,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
     ] {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
-        person.sees("How many watts can the generator");
+        person.sees("How many running watts does the");
         person.sees("Enter: unknown");
         person.types("2800 W\n");
         person.sees("And how many watts for");
@@ -661,7 +661,7 @@ fn control_c_behind_an_answer_and_between_questions() {
     let file = home.path().join("data/drafts/plan.toml");
     // In one burst with the answer.
     let mut person = Person::sits_down(home.path(), 80);
-    person.is_asked("How many watts can the generator");
+    person.is_asked("How many running watts does the");
     person.types("2800 W\r\u{3}");
     assert_eq!(person.ends(), 130);
     person.sees("Your answers are kept");
@@ -777,7 +777,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
             person.sees("And how many watts for");
             person.types("<\n");
         }
-        person.sees("How many watts can the generator");
+        person.sees("How many running watts does the");
         person.sees(&format!("Enter: {rated}"));
         person.types("\u{3}");
         assert_eq!(person.ends(), 130);
@@ -789,7 +789,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
 fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
-    person.answers("How many watts can the generator", "2800 W");
+    person.answers("How many running watts does the", "2800 W");
     person.is_asked("And how many watts for");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);

@@ -391,6 +391,8 @@ impl<'a> Context<'a> {
     fn behind(&self, id: &Id) -> Option<String> {
         let why = self.report.refused(id).filter(|why| why.at != *id)?;
         let supply = self.supply;
+        // What is plugged into nothing is past nothing.
+        supply.nodes.iter().find(|node| node.id == *id)?;
         let mut beyond = supply.nodes.iter().enumerate();
         let beyond = beyond.any(|(at, node)| {
             let mut up = supply.up(NodeIx(at)).skip(1);

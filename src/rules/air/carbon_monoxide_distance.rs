@@ -1,14 +1,13 @@
 //! # AIR001 carbon-monoxide-distance
 //!
 //! ## What it checks
-//! How far the generator stands from the nearest tent, vehicle or building with people in it.
-//! Neighbours' tents and vehicles count too. A distance that nobody has measured counts as too
-//! near.
+//! How far the generator stands from the nearest tent, vehicle or building with people in it. Neighbors'
+//! tents and vehicles count too. A distance that nobody has measured counts as too near.
 //!
 //! ## Why it hurts
-//! Engine exhaust holds carbon monoxide, which cannot be seen or smelled. It gathers in tents,
-//! campers and rooms, and sleepers do not wake up. Above 70 ppm it brings headache; above
-//! 150 to 200 ppm unconsciousness and death.
+//! Engine exhaust holds carbon monoxide, which cannot be seen or smelled. It gathers in tents, campers and
+//! rooms, and people who sleep do not wake up. Above 70 ppm it brings headache; above 150 to 200 ppm
+//! unconsciousness and death.
 //!
 //! ## The arithmetic
 //! Distance as given, against two bounds. Under 20 ft (6.096 m) is a danger: it is below the

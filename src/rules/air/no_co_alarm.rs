@@ -5,8 +5,8 @@
 //! as no. Where the plan says that nobody sleeps here, nothing is found.
 //!
 //! ## Why it hurts
-//! Distance can fail: the wind turns, a neighbour moves in, a door stays open. Carbon monoxide
-//! cannot be seen or smelled, and a sleeper does not wake from it. An alarm is what wakes them.
+//! Distance can fail: the wind turns, a neighbor moves in, a door stays open. Carbon monoxide cannot be
+//! seen or smelled, and people who sleep do not wake from it. An alarm is what wakes them.
 //!
 //! ## The arithmetic
 //! None. An alarm is not quick at every level: it must sound within 60 to 240 minutes at 70 ppm, 10 to

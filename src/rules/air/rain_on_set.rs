@@ -5,18 +5,18 @@
 //! outlets.
 //!
 //! ## Why it hurts
-//! Water in an outlet puts voltage on the frame and on wet hands. And whoever sees rain on the set
+//! Water in an outlet puts voltage on the frame and on wet hands. And whoever sees rain on the generator
 //! carries it, running, to where it is dry: a tent, a porch, a car. Both kill.
 //!
 //! ## The arithmetic
-//! None. Wet or unknown ground and a set in the open are a caution. Where nobody said what it stands
+//! None. Wet or unknown ground and a generator in the open are a caution. Where nobody said what it stands
 //! under, rule AIR003 speaks.
 //!
 //! ## What to do
-//! Decide before the rain what you do in it. Either stop the set, or stand it on a dry, level place
-//! under a roof or canopy that is open on all sides and well above it. A tarp on poles, high and tied
-//! down, is such a roof; a tarp on the set is not. Boxes, cord ends and plugs want the same: off the
-//! ground and under cover. Dry your hands before you touch any of it.
+//! Decide before the rain what you do in it. Either stop the generator, or stand it on a dry, level place
+//! under a roof that is open on all sides and well above it. A tarp on the generator or close over it is
+//! not such a roof. Boxes, cord ends and plugs want the same: off the ground and under cover. Dry your hands
+//! before you touch any of it.
 //!
 //! ## Sources
 //! - American Red Cross, generator advice: dry surface, under an open structure like a canopy, not with

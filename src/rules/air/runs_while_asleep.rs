@@ -5,8 +5,8 @@
 //!
 //! ## Why it hurts
 //! Carbon monoxide has no smell and wakes nobody: people die of it asleep, with the engine running. By
-//! night the wind drops or turns, a neighbour arrives, a door stays open, and nobody is awake to feel
-//! the headache that warns by day.
+//! night the wind drops or turns, a neighbor arrives, a door stays open, and nobody is awake to feel the
+//! headache that warns by day.
 //!
 //! ## The arithmetic
 //! The hours of each thing against the night, which is the camp's quiet hours; where the plan has none,

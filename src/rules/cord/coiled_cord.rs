@@ -8,10 +8,9 @@
 //! The breaker sees nothing, because the current is what it should be.
 //!
 //! ## The arithmetic
-//! A coiled cord is reckoned at a third of its ampacity, rounded down. In hot air it is a third of what
-//! that air leaves: coil and air both use up the rise that the insulation is allowed, so the shares
-//! multiply. "I don't know" and silence count as coiled and are a caution, except for adapters of 2 m or
-//! less.
+//! A coiled cord counts as a third of its ampacity, rounded down. In hot air it is a third of what that air
+//! leaves: coil and air both use up the rise that the insulation is allowed, so the shares multiply. "I
+//! don't know" and silence count as coiled and are a caution, except for adapters of 2 m or less.
 //!
 //! ## What to do
 //! Unwind the whole cord and lay it out in loose curves where nobody trips on it. If it is far too

@@ -1,8 +1,8 @@
 //! # CORD004 missing-ground
 //!
 //! ## What it checks
-//! Whether the ground goes all the way: cords with too few conductors for their plug, and two-blade
-//! plugs or adapters with three-hole receptacles behind them.
+//! Whether the ground goes all the way: cords with too few conductors for their plug, and two-blade plugs
+//! or adapters with three-hole receptacles past them.
 //!
 //! ## Why it hurts
 //! Everything with a metal case relies on the ground. Without it a fault puts full voltage on the

@@ -4,14 +4,14 @@
 //! Whether a power strip is plugged into the end of an extension cord or of another strip.
 //!
 //! ## Why it hurts
-//! Six places invite six things, and all of them hang on one thin cord and one worn contact. Strips are
-//! listed for indoors and for a receptacle of a building: nobody has tested one lying in wet grass at
-//! the end of a long cord.
+//! Six places invite six things, and all of them are on one thin cord and one worn contact. Strips are
+//! listed for indoors and for a receptacle of a building: nobody has tested one lying in wet grass at the
+//! end of a long cord.
 //!
 //! ## The arithmetic
-//! A strip is taken to be whatever has a household plug and four or more household receptacles; cords
-//! for outdoors that end in three do not count. Behind a box with breakers it is at a receptacle, and
-//! does not count. It is a caution: what it is asked to carry is other rules' business.
+//! A strip is taken to be whatever has a household plug and four or more household receptacles; cords for
+//! outdoors that end in three do not count. Past a box with breakers it is at a receptacle, and does not
+//! count. It is a caution: what it is asked to carry is other rules' business.
 //!
 //! ## What to do
 //! Use an outdoor cord with several ends, or a listed box with breakers. Keep a strip indoors and dry,

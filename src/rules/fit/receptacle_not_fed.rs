@@ -1,8 +1,8 @@
 //! # FIT003 receptacle-not-fed
 //!
 //! ## What it checks
-//! Whether a receptacle cannot give what its shape promises because of what it hangs on: a 240 V shape
-//! on a 120 V feed, or what hangs on such a receptacle.
+//! Whether a receptacle cannot give what its shape promises because of what it is plugged into: a 240 V
+//! shape on a 120 V feed, or what is plugged into such a receptacle.
 //!
 //! ## Why it hurts
 //! It looks dead and is not: hot and neutral arrive, and 120 V stand on its contacts. A motor for 240 V
@@ -10,10 +10,10 @@
 //! to make it.
 //!
 //! ## The arithmetic
-//! A 240 V shape needs both legs of a 120/240 V set; with one leg and a neutral it has 120 V. A 120 V
-//! shape needs one leg and a neutral. An adapter cannot make the one that is missing. One that gives
-//! 240 V instead is rule FIT006's, and so is a thing for 240 V that would go in here. Nothing is placed
-//! there, its limit is 0 A, and its label says not to use it.
+//! A 240 V shape needs both legs of a 120/240 V generator; with one leg and a neutral it has 120 V. A 120 V
+//! shape needs one leg and a neutral. An adapter cannot make the one that is missing. One that gives 240 V
+//! instead is rule FIT006's, and so is a thing for 240 V that would go in here. Nothing is placed there,
+//! its limit is 0 A, and its label says not to use it.
 //!
 //! ## What to do
 //! Plug nothing into it and treat it as live. Use an outlet of the generator that has what is needed.

@@ -13,15 +13,15 @@
 //!
 //! ## The arithmetic
 //! A plug without a neutral contact (6-20P), or a thing that the plan says uses 240 V only, needs 240 V,
-//! which only a 120/240 V set gives, between its two legs. A set of which nobody knows the voltage is taken not to give it. A plug with four contacts
-//! (L14, 14-30, 14-50) takes both: on a supply of 120 V its 240 V parts stay dead, a caution. A
-//! receptacle for 120 V, or for both, on a feed of 240 V without neutral is a danger, whatever is
-//! plugged in. At twice the volts a heater takes 2 x 2 = 4 times its power.
+//! which only a 120/240 V generator gives, between its two legs. A generator of which nobody knows the
+//! voltage is taken not to give it. A plug with four contacts (L14, 14-30, 14-50) takes both: on a supply
+//! of 120 V its 240 V parts stay dead, a caution. A receptacle for 120 V, or for both, on a feed of 240 V
+//! without neutral is a danger, whatever is plugged in. At twice the volts a heater takes 2 x 2 = 4 times
+//! its power.
 //!
 //! ## What to do
-//! Leave the adapter out. Leave what needs 240 V at home, or bring a set that gives 240 V. No adapter
+//! Leave the adapter out. Leave what needs 240 V at home, or bring a generator that gives 240 V. No adapter
 //! makes 240 V of 120 V. Do not change a plug, and never join two outlets.
-//!
 //! ## Sources
 //! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
 //! - Four times the power at twice the volts is Ohm's law: common practice, no source.

@@ -15,11 +15,11 @@
 //! refuel; what somebody's health depends on waits for nobody unless its own battery takes over, and
 //! without hours it runs all day.
 //!
-//! Between two published loads the fuel of an hour is taken to lie on a straight line and a tenth above
-//! it, never above that of the next published load; below the least published load no longer time is
-//! promised, and above the greatest it falls in proportion. Where no running time is known, 3 h are
-//! taken, what small sets last at full load, and the finding says so. For what somebody's health depends
-//! on nine tenths of a tank count: no more than that is sure of published times.
+//! Between two published loads the fuel of an hour is taken to lie on a straight line and a tenth above it,
+//! never above that of the next published load; below the least published load no longer time is promised,
+//! and above the greatest it falls in proportion. Where no running time is known, 3 h are taken, what small
+//! generators last at full load, and the finding says so. For what somebody's health depends on nine tenths
+//! of a tank count: no more than that is sure of published times.
 //!
 //! ## What to do
 //! Plan a pause. What somebody's health depends on needs a battery made for it, or the supplier's

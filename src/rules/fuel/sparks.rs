@@ -1,14 +1,14 @@
 //! # FUEL002 sparks
 //!
 //! ## What it checks
-//! Whether the set is to run on dry ground, where a spark or a hot muffler can light grass.
+//! Whether the generator is to run on dry ground, where a spark or a hot muffler can light grass.
 //!
 //! ## Why it hurts
 //! Bits of glowing carbon leave the exhaust, and the muffler is hot enough to light dry grass that
 //! touches it. A fire in grass outruns people.
 //!
 //! ## The arithmetic
-//! None: ground that is dry is a caution. Whether a set has a spark arrester the plan does not say.
+//! None: ground that is dry is a caution. Whether a generator has a spark arrester the plan does not say.
 //! While fires are restricted, orders forbid engines by day, or allow a generator only with an approved
 //! spark arrester on cleared ground.
 //!

@@ -5,9 +5,9 @@
 //! said when it runs.
 //!
 //! ## Why it hurts
-//! A tent is small and made of cloth. A sleeper kicks a bag against a heater, a blanket is folded on
-//! itself, a pot boils dry, and nobody is awake to see it. The thing is then the only source of fire
-//! in the place with the worst way out.
+//! A tent is small and made of cloth. Someone asleep kicks a bag against a heater, a blanket is folded on
+//! itself, a pot boils dry, and nobody is awake to see it. The thing is then the only source of fire in the
+//! place with the worst way out.
 //!
 //! ## The arithmetic
 //! The hours of each thing of the kinds "heater" and "cooker" against the night, which is the camp's

@@ -4,9 +4,9 @@
 //! Whether someone's health depends on a thing that runs from this one generator.
 //!
 //! ## Why it hurts
-//! A portable set stops: it runs dry, trips, floods, or is switched off by someone else. A person
-//! asleep on a breathing aid may not notice until too late. Switching it off to refuel is part of
-//! its ordinary day.
+//! A portable generator stops: it runs dry, trips, floods, or is switched off by someone else. A person
+//! asleep on a breathing aid may not notice until too late. Switching it off to refuel is part of its
+//! ordinary day.
 //!
 //! ## The arithmetic
 //! None: one source is one source, however large. A device whose plan says that a battery made for it
@@ -16,13 +16,12 @@
 //! each finding tells how far that stays from flames: 10 ft (3.048 m). Some suppliers say 15 ft.
 //!
 //! ## What to do
-//! Bring a battery made for the device that lasts the whole night, or stay where there is utility
-//! power. Ask the person's doctor or the device's supplier what it needs, how long it may be off,
-//! and whether it may run from a generator at all. Keep the hospital's and host's numbers at hand.
-//! Oxygen is prescribed: its flow is never changed, in an outage the supplier's reserve takes over,
-//! nobody smokes and no flame or heater comes within 10 ft of it, and suppliers want no extension cord, without which this set cannot stand
-//! far enough away: only the supplier can say what goes first.
-//!
+//! Bring a battery made for the device that lasts the whole night, or stay where there is utility power.
+//! Ask the person's doctor or the device's supplier what it needs, how long it may be off, and whether it
+//! may run from a generator at all. Keep the hospital's and host's numbers at hand. Oxygen is prescribed:
+//! its flow is never changed, in an outage the supplier's reserve takes over, nobody smokes and no flame or
+//! heater comes within 10 ft of it, and suppliers want no extension cord, without which this generator
+//! cannot stand far enough away: only the supplier can say what goes first.
 //! ## Sources
 //! - Suppliers of home oxygen, advice to patients (from a secondary copy).
 //! - A device that a life depends on has a second source: common practice, no source.

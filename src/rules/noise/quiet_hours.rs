@@ -4,8 +4,8 @@
 //! Whether anything is meant to run while the camp must be quiet.
 //!
 //! ## Why it hurts
-//! Nobody is hurt, but the set will be switched off by a neighbour or a host, perhaps in the middle
-//! of something that matters.
+//! Nobody is hurt, but the generator will be switched off by a neighbor or a host, perhaps in the middle of
+//! something that matters.
 //!
 //! ## The arithmetic
 //! The hours of each load against the quiet hours, minute by minute; where nobody knows these, 22:00 to

@@ -8,9 +8,9 @@
 //! 20 A receptacles without breakers of their own are found whatever is plugged in.
 //!
 //! ## Why it hurts
-//! A breaker protects what it is sized for and nothing smaller. Behind a 30 A breaker a 15 A cord
-//! can carry 29 A all night: nothing trips, the insulation softens, and the cord or the receptacle
-//! burns where nobody is looking.
+//! A breaker protects what it is sized for and nothing smaller. On a 30 A breaker a 15 A cord can carry 29
+//! A all night: nothing trips, the insulation softens, and the cord or the receptacle burns where nobody is
+//! looking.
 //!
 //! ## The arithmetic
 //! For each part: its rating against the smallest breaker between it and the generator, each
@@ -43,7 +43,8 @@
 //! more harm than the breaker that it asks for. All else is taken for the worse case:
 //! - only what somebody said counts: that it is an inverter, its rated and its peak power. Of a peak alone
 //!   it is taken that it keeps that up. Thin air, hot air and another fuel take nothing off either: its
-//!   electronics stop it, not its engine, and what tables take off for them is more than some sets lose;
+//!   electronics stop it, not its engine, and what tables take off for them is more than some generators
+//!   lose;
 //! - a conventional generator never counts: its engine and its windings give more than the plate says, at
 //!   sinking volts, for as long as they last;
 //! - on two legs all of the power may be on one of them, for nothing says that each leg stops by itself;
@@ -52,15 +53,15 @@
 //! An outlet of the generator that nothing is plugged into, and that nothing needs for want of another, is a
 //! caution.
 //!
-//! Where nobody knows the breaker of one of the generator's own receptacles, and the generator cannot give
-//! more than the receptacle is rated for, that is a caution with both figures.
+//! Where we do not know the breaker of one of the generator's own receptacles, and the generator cannot
+//! give more than the receptacle is rated for, that is a caution with both figures.
 //!
 //! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle, of wire for 30 A, with a camper
 //! on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
 //! 50 A are enough to clear a short circuit. Whoever uses it looks at that breaker first.
 //!
-//! Parts that fail for one reason, behind the same breaker, are told as one. What fails behind another
-//! breaker has another remedy and is told by itself.
+//! Parts that fail for one reason, on the same breaker, are told as one. What fails behind another breaker
+//! has another remedy and is told by itself.
 //!
 //! ## What to do
 //! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or

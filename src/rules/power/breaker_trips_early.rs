@@ -9,15 +9,12 @@
 //! engine; a loose joint is how outlets burn.
 //!
 //! ## The arithmetic
-//! The current at which it tripped takes the place of its marking in every limit behind it. Its
-//! marking still counts where the question is what it protects, because it may not always trip
-//! early.
+//! The current at which it tripped takes the place of its marking in every limit past it. Its marking still
+//! counts where the question is what it protects, because it may not always trip early.
 //!
 //! ## What to do
-//! Plan with the lower figure. Open nothing: have the set looked at by a service
-//! shop or a licensed electrician, and stop using the outlet if it smells, discolours or is too
-//! warm to touch.
-//!
+//! Plan with the lower figure. Open nothing: have the generator looked at by a service shop or a licensed
+//! electrician, and stop using the outlet if it smells, discolors or is too warm to touch.
 //! ## Sources
 //! - A seen trip is that breaker's rating from then on: common practice, no source.
 

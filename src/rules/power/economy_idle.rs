@@ -1,16 +1,16 @@
 //! # POWER007 economy-idle
 //!
 //! ## What it checks
-//! Whether a motor that asks for much at the start runs from an inverter set, whose economy idle lets
-//! the engine run slowly until it is asked for power.
+//! Whether a motor that needs much to start runs from an inverter generator, whose economy idle lets the
+//! engine run slowly until it is asked for power.
 //!
 //! ## Why it hurts
-//! At idle the engine needs a second or two to come up to speed. A compressor asks for all of its
-//! starting power at once: the set trips, or the motor hums and gets hot without turning.
+//! At idle the engine needs a second or two to come up to speed. A compressor needs all of its starting
+//! power at once: the generator trips, or the motor hums and gets hot without turning.
 //!
 //! ## The arithmetic
-//! The largest starting power of a load of kind motor against the set's running power, derated. Half
-//! of it or more is a notice. "I don't know" whether it is an inverter set counts as yes.
+//! The largest starting power of a load of kind motor against the generator's running power, derated. Half
+//! of it or more is a notice. "I don't know" whether it is an inverter generator counts as yes.
 //!
 //! ## What to do
 //! Switch economy idle off before such a motor starts, and leave it off while it starts and stops by

@@ -1,11 +1,11 @@
 //! # POWER006 legs-out-of-balance
 //!
 //! ## What it checks
-//! On a 120/240 V set, whether one leg carries far more than the other.
+//! On a 120/240 V generator, whether one leg carries far more than the other.
 //!
 //! ## Why it hurts
-//! Each leg gives half of the set's power and no more. With one heavy 120 V load on a leg the set
-//! trips although half of it is idle; the loaded leg sags and the other rises, which is hard on
+//! Each leg gives half of the generator's power and no more. With one heavy 120 V load on a leg the
+//! generator trips although half of it is idle; the loaded leg sags and the other rises, which is hard on
 //! electronics, and the neutral carries the difference.
 //!
 //! ## The arithmetic

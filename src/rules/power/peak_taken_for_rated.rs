@@ -1,18 +1,17 @@
 //! # POWER005 peak-taken-for-rated
 //!
 //! ## What it checks
-//! Whether the running power and the peak power of the set are the same, or nearly so.
+//! Whether the running power and the peak power of the generator are the same, or nearly so.
 //!
 //! ## Why it hurts
-//! The large figure on the box of a set is its peak, which it gives for seconds. Whoever takes it
-//! for the running power plans with a tenth to a third more than there is: the set trips at supper,
-//! or its voltage sags for hours and motors run hot.
+//! The large figure on the box of a generator is its peak, which it gives for seconds. Whoever takes it for
+//! the running power plans with a tenth to a third more than there is: the generator trips at supper, or
+//! its voltage sags for hours and motors run hot.
 //!
 //! ## The arithmetic
-//! Running power at 95 % of the peak or more. Most sets have a running power of 75 % to 92 % of
-//! their peak. Where a plan has the running power alone it is taken for the peak as well, and where it has
-//! the peak alone three quarters of it are taken for the running power; either is said among what was
-//! assumed.
+//! Running power at 95 % of the peak or more. Most generators have a running power of 75 % to 92 % of their
+//! peak. Where a plan has the running power alone it is taken for the peak as well, and where it has the
+//! peak alone three quarters of it are taken for the running power; either is said among what was assumed.
 //!
 //! ## What to do
 //! Read the plate, not the box: "running", "rated" or "continuous" watts. Put that in the plan.

@@ -5,19 +5,18 @@
 //! wanted has no room.
 //!
 //! ## Why it hurts
-//! Nobody is hurt, but people buy, carry and fuel a set whose power never reaches them, and then
+//! Nobody is hurt, but people buy, carry and fuel a generator whose power never reaches them, and then
 //! overload the one outlet they use.
 //!
 //! ## The arithmetic
-//! Each outlet of the generator with something plugged in passes what its breaker and its shape
-//! allow, and no more than the plugs in it are made for, at nominal volts; an outlet on one leg of a
-//! two-leg set reaches that leg only. An outlet that feeds nothing usable is not in use. The sum, no more
-//! than the rated watts after derating, is what can be reached. The rest is stranded.
-//! Then each unused outlet is tried in turn, and the one that would reach most is named; on a
-//! two-leg set it adds only what its legs have left. A free socket of an outlet in use is tried too:
-//! where a cord's plug is smaller than the outlet, a second cord brings the rest. An outlet that
-//! another rule finds dangerous is never named. Less than 50 W is not worth a line, and neither is a plan
-//! with nothing plugged in.
+//! Each outlet of the generator with something plugged in passes what its breaker and its shape allow, and
+//! no more than the plugs in it are made for, at nominal volts; an outlet on one leg of a two-leg generator
+//! reaches that leg only. An outlet that feeds nothing usable is not in use. The sum, no more than the
+//! rated watts after derating, is what can be reached. The rest is stranded. Then each unused outlet is
+//! tried in turn, and the one that would reach most is named; on a two-leg generator it adds only what its
+//! legs have left. A free socket of an outlet in use is tried too: where a cord's plug is smaller than the
+//! outlet, a second cord brings the rest. An outlet that another rule finds dangerous is never named. Less
+//! than 50 W is not worth a line, and neither is a plan with nothing plugged in.
 //!
 //! Nobody misses what nobody wants. So it is found only where a thing of the plan has no place, or where
 //! what is plugged in is too much for a part other than the generator (rules OVER002 and OVER006) and asks,

@@ -1,10 +1,10 @@
 //! # SHOCK013 blind-protection
 //!
 //! ## What it checks
-//! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the
-//! GFCI protects, or inside a distribution box that hangs on it. Where nobody knows if a box joins them, or
-//! which receptacle the plug is in, the worse is assumed. Where nobody knows if there is a GFCI, it is told that
-//! one would not help.
+//! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the GFCI
+//! protects, or inside a distribution box that is plugged into it. Where we do not know if a box joins
+//! them, or which receptacle the plug is in, the worse is assumed. Where we do not know if there is a GFCI,
+//! it is told that one would not help.
 //!
 //! ## Why it hurts
 //! A GFCI compares what leaves through it with what comes back. Fault current comes back by the ground
@@ -12,11 +12,11 @@
 //! trips while somebody is shocked. Its own TEST button works all the same, so nobody notices.
 //!
 //! ## The arithmetic
-//! Every GFCI between a receptacle and the generator is asked: it works if no joint hangs beyond it, on
-//! any branch. If none on the way works and something is plugged in there, wet or unknown ground is a danger,
-//! damp a warning, dry a caution; a camper's 30 A or 50 A feed is one step milder. A bonding plug behind a
-//! GFCI that protects nothing in use is a caution: if that GFCI trips, the joint is gone, and nobody sees it.
-//! A free receptacle is a caution on wet ground.
+//! Every GFCI between a receptacle and the generator is asked: it works if no joint is past it, on any
+//! branch. If none on the way works and something is plugged in there, wet or unknown ground is a danger,
+//! damp a warning, dry a caution; a camper's 30 A or 50 A feed is one step milder. A bonding plug past a
+//! GFCI that protects nothing in use is a caution: if that GFCI trips, the joint is gone, and nobody sees
+//! it. A free receptacle is a caution on wet ground.
 //!
 //! ## What to do
 //! Keep the bonding plug in a receptacle without a GFCI. Use a listed box, whose neutral and ground are

@@ -5,11 +5,11 @@
 //! knows, or of which nothing is said and that is not known to be factory made and listed.
 //!
 //! ## Why it hurts
-//! The joint belongs at the generator. In a box, the ground wire of the cord before it carries
-//! current, a GFCI at the generator trips or is blinded, and with a bonded set there are two joints.
+//! The joint belongs at the generator. In a box, the ground wire of the cord before it carries current, a
+//! GFCI at the generator trips or is blinded, and with a bonded generator there are two joints.
 //!
 //! ## The arithmetic
-//! None. A box known to have a bond is a warning; if the set has one too, rule SHOCK004 speaks
+//! None. A box known to have a bond is a warning; if the generator has one too, rule SHOCK004 speaks
 //! instead. A box of whose bond nobody knows is a caution; silence about a listed one is none.
 //!
 //! ## What to do

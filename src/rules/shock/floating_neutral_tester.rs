@@ -10,19 +10,18 @@
 //! a joint between neutral and ground inside a box, which makes a real hazard.
 //!
 //! ## The arithmetic
-//! None: it is a question of the return path. A GFCI's own TEST button passes a small current
-//! round its own sensor and needs no ground. A plug-in tester's button passes it from hot to the
-//! ground pin, and it only comes back if neutral and ground are joined at the set. So:
+//! None: it is a question of the return path. A GFCI's own TEST button passes a small current round its own
+//! sensor and needs no ground. A plug-in tester's button passes it from hot to the ground pin, and it only
+//! comes back if neutral and ground are joined at the generator. So:
 //! - floating: own TEST button trips it, which proves the device; the tester reads open ground and
 //!   its button trips nothing, which proves nothing;
 //! - bonded, or with a bonding plug in: both trip it, and the tester reads correct wiring;
 //! - unknown: the tester tells you which of the two you have.
 //!
 //! ## What to do
-//! Test with the device's own TEST button before each use: the power must go off; then press RESET.
-//! Do not join neutral and ground anywhere yourself. Ask a licensed electrician or the maker
-//! whether the set may have a bonding plug.
-//!
+//! Test with the device's own TEST button before each use: the power must go off; then press RESET. Do not
+//! join neutral and ground anywhere yourself. Ask a licensed electrician or the maker whether the generator
+//! may have a bonding plug.
 //! ## Sources
 //! - OSHA letter of interpretation, 1993-09-03: what a receptacle tester shows depends on how the
 //!   generator is arranged (confirmed).

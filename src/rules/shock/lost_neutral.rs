@@ -1,8 +1,8 @@
 //! # SHOCK011 lost-neutral
 //!
 //! ## What it checks
-//! On a 120/240 V supply, whether a cord with four-slot ends may lack its neutral while 120 V things
-//! hang beyond it.
+//! On a 120/240 V supply, whether a cord with four-slot ends may lack its neutral while 120 V things are
+//! past it.
 //!
 //! ## Why it hurts
 //! Without a neutral the 120 V things on the two legs are in series across 240 V. The smaller of them

@@ -1,13 +1,13 @@
 //! # SHOCK010 plug-meets-transfer
 //!
 //! ## What it checks
-//! Whether a bonding plug stays in a set that is to feed a building, or a camper's or vehicle's
+//! Whether a bonding plug stays in a generator that is to feed a building, or a camper's or vehicle's
 //! inlet.
 //!
 //! ## Why it hurts
-//! The plug joins neutral to ground at the set. Much transfer equipment leaves neutral connected, and
-//! the building has its own joint; some campers have one too while on their own inverter. With two,
-//! the ground wire and every metal skin carry ordinary current, and a GFCI trips or is blinded.
+//! The plug joins neutral to ground at the generator. Much transfer equipment leaves neutral connected, and
+//! the building has its own joint; some campers have one too while on their own inverter. With two, the
+//! ground wire and every metal skin carry ordinary current, and a GFCI trips or is blinded.
 //!
 //! ## The arithmetic
 //! None. A plug of which nobody knows counts as one. With a building in the plan, or nobody sure, it
@@ -15,9 +15,8 @@
 //! is a notice.
 //!
 //! ## What to do
-//! Take the bonding plug out before the set feeds anything with a joint of its own. Ask the camper's
+//! Take the bonding plug out before the generator feeds anything with a joint of its own. Ask the camper's
 //! maker or a licensed electrician whether it has one. Do not join neutral and ground yourself.
-//!
 //! ## Sources
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).

@@ -10,12 +10,11 @@
 //! wire, then puts full voltage between the two cases, and a person who touches both is across it.
 //!
 //! ## The arithmetic
-//! Two appliances or more, none of them behind a GFCI, on a neutral that is not joined to ground. Behind
-//! one that may be blind, rule SHOCK013, neutral and ground are joined, and this cannot be.
-//! With whole ground wires a second fault on the other wire is a short circuit, which a breaker
-//! clears if the set can drive enough current (rule OVER005). With one ground wire broken the
-//! voltage stays. One appliance alone cannot have both faults in two cases; a GFCI sees the second
-//! fault as current that does not come back.
+//! Two appliances or more, none of them past a GFCI, on a neutral that is not joined to ground. Behind one
+//! that may be blind, rule SHOCK013, neutral and ground are joined, and this cannot be. With whole ground
+//! wires a second fault on the other wire is a short circuit, which a breaker clears if the generator can
+//! drive enough current (rule OVER005). With one ground wire broken the voltage stays. One appliance alone
+//! cannot have both faults in two cases; a GFCI sees the second fault as current that does not come back.
 //!
 //! ## What to do
 //! Plug everything into receptacles with a GFCI. Take a thing out of use at its first tingle, cut or

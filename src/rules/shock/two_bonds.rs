@@ -10,15 +10,14 @@
 //! trip for no visible reason or fail to trip when they should.
 //!
 //! ## The arithmetic
-//! The joints are counted: a bonded set (each of several in parallel), a fitted bonding plug, each
-//! box with a bond. One is right; two or more is a warning. Where nobody knows, a joint may be
-//! there: two or more with those counted is a caution.
+//! The joints are counted: a bonded generator (each of several in parallel), a fitted bonding plug, each
+//! box with a bond. One is right; two or more is a warning. Where we do not know, a joint may be there: two
+//! or more with those counted is a caution.
 //!
 //! ## What to do
-//! Take a bonding plug out of a set that is bonded already. Of sets in parallel ask the maker whether
-//! bonded ones may be joined. Leave a box with a bond unused until a licensed electrician has looked
-//! at it. Where nobody knows, find out before you use both.
-//!
+//! Take a bonding plug out of a generator that is bonded already. Of generators in parallel ask the maker
+//! whether bonded ones may be joined. Leave a box with a bond unused until a licensed electrician has
+//! looked at it. Where we do not know, find out before you use both.
 //! ## Sources
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).

@@ -9,9 +9,9 @@
 //! missing ground. Any of these can shock or burn, and none of them shows from outside.
 //!
 //! ## The arithmetic
-//! None. A box known not to be listed is a warning on wet, damp or unknown ground, else a caution.
-//! One of which nobody knows is a caution. What the plan says of its breakers and wire is reckoned
-//! with all the same.
+//! None. A box known not to be listed is a warning on wet, damp or unknown ground, else a caution. One of
+//! which nobody knows is a caution. What the plan says of its breakers and wire is counted with all the
+//! same.
 //!
 //! ## What to do
 //! Use a factory-made box with a testing laboratory's mark, made for outdoors. Or have a licensed

@@ -5,8 +5,8 @@
 //! a 30 A outlet to a distribution box whose own receptacles are protected.
 //!
 //! ## Why it hurts
-//! A GFCI protects what hangs behind it and nothing before it. Where this cord is cut, or one of its
-//! joints lies in the wet, current can pass through whoever touches it, and nothing trips in time.
+//! A GFCI protects what is past it and nothing ahead of it. Where this cord is cut, or one of its joints
+//! lies in the wet, current can pass through whoever touches it, and nothing trips in time.
 //!
 //! ## The arithmetic
 //! Each cord that something is plugged in beyond is walked back to the generator. If no ground-fault

@@ -10,18 +10,17 @@
 //! itself.
 //!
 //! ## The arithmetic
-//! Amperes times the resistance of the conductors out and back, added up along the path, as a
-//! share of nominal voltage. While things run, a heater draws less as the volts sink and everything else
-//! more: they are worked out together. In the moment of a start all count with their nominal amperes.
-//! Resistance is the published figure for copper at 75 °C. Above 3 % is
-//! noted, above 5 % is a caution: both are informational figures, nobody enforces them. Above 5 %
-//! also leaves less than the 114 V that a 120 V service may go down to. What steady volts are left at
-//! the worst place is told by the ranges of ANSI C84.1 for things of 120 V: down to 108 V is range A,
-//! what they are made for; from 108 V to 104 V is range B, uncommon and to be put right soon; below
-//! 104 V they may stop or be harmed. At 240 V it is twice that. The set is taken to give its nominal
-//! voltage: under load it may give less. A dip of more than 15 % on starting is a warning for anything
-//! that has, or may have, a motor: many then fail to start, and one that stands still under power burns
-//! out. Of anything else it is a caution.
+//! Amperes times the resistance of the conductors out and back, added up along the path, as a share of
+//! nominal voltage. While things run, a heater draws less as the volts sink and everything else more: they
+//! are worked out together. In the moment of a start all count with their nominal amperes. Resistance is
+//! the published figure for copper at 75 °C. Above 3 % is noted, above 5 % is a caution: both are
+//! informational figures, nobody enforces them. Above 5 % also leaves less than the 114 V that a 120 V
+//! service may go down to. What steady volts are left at the worst place is told by the ranges of ANSI
+//! C84.1 for things of 120 V: down to 108 V is range A, what they are made for; from 108 V to 104 V is
+//! range B, uncommon and to be put right soon; below 104 V they may stop or be harmed. At 240 V it is twice
+//! that. The generator is taken to give its nominal voltage: under load it may give less. A dip of more
+//! than 15 % on starting is a warning for anything that has, or may have, a motor: many then fail to start,
+//! and one that stands still under power burns out. Of anything else it is a caution.
 //!
 //! ## What to do
 //! Use a thicker or a shorter cord, or move the load nearer to the generator's end of it. Two steps

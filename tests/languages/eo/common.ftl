@@ -4,6 +4,7 @@ signal-caution = ATENTU
 signal-notice = RIMARKO
 id-quoted = “{ $id }”
 list-comma = ,{" "}
+list-semicolon = ;{" "}
 list-and = { $first } kaj { $last }
 mark-confirmed = konfirmita
 mark-secondary = el dua fonto

@@ -8,6 +8,12 @@ signal-notice = HINWEIS
 # Der Name, den jemand einem Teil oder Gerät gegeben hat, mitten im Satz.
 id-quoted = „{ $id }“
 
+clock-am = { $time }
+clock-pm = { $time }
+clock-midnight = { $time }
+clock-noon = { $time }
+clock-span = { $from } bis { $to }
+
 list-comma = ,{" "}
 list-semicolon = ;{" "}
 list-and = { $first } und { $last }

@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] Sie reichen { $reach } weit. Der Generator muss { $needed } von jedem Zelt, Fahrzeug, Fenster und jeder Tür stehen. Also zieht ihn jemand näher heran.
       }
     .fix-longer = Nehmen Sie ein einziges Kabel mit, das lang genug ist und dick genug für das, was daran hängt. Nie stattdessen den Generator näher stellen.
-    .fix-no-cord = Stecken Sie das am Generator ein, und gehen Sie dann von den Abgasen weg, dorthin, woher der Wind kommt. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist. Nie stattdessen den Generator näher stellen.
+    .fix-no-cord = { $open ->
+        [no] Nehmen Sie ein Kabel mit eingebautem GFCI mit, das lang und dick genug ist.
+       *[other] Stecken Sie das am Generator ein, und gehen Sie dann von den Abgasen weg, dorthin, woher der Wind kommt. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist.
+      } Nie stattdessen den Generator näher stellen.
     .fix-measure = Schreiten Sie die Kabel ab, und schreiben Sie ihre Länge in den Plan. Nie stattdessen den Generator näher stellen.
     .fix-bedside = Nehmen Sie ein Kabel mit, das lang und dick genug ist, oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.
     .fix-at-set = Geben Sie ihm einen Platz am Ende eines Kabels, das lang und dick genug ist. Sind alle Enden belegt, nehmen Sie noch ein Kabel mit oder eine Batterie, die für das Gerät gemacht ist. Nie stattdessen den Generator näher stellen.

@@ -22,7 +22,7 @@ FIT001 = { $fix ->
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Nie mit Verteilerkabel oder Adapter Platz schaffen.
-    .fix-loose = Stecken Sie { $place } ein und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
+    .fix-loose = Stecken Sie { $place } dort ein, wo der Stecker passt, und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
     .fix-misplaced = Nehmen Sie stattdessen { $others }: Dort passt der Stecker. Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-hot = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Nie mit Verteilerkabel oder Adapter Platz schaffen.
@@ -42,7 +42,10 @@ FIT004 = { $fix ->
    *[other] Keine freie Steckdose für { $about }
   }
     .why = { $fix ->
-        [too-large] Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
+        [too-large] Verlangt werden { $demand }. { $planned ->
+            [yes] Seine Steckdose im Plan verträgt { $limit }.
+           *[other] Die beste passende Steckdose verträgt { $limit }.
+        }
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
         [refused] Wo der Plan es hat, oder wo sein Stecker passt, darf es nicht eingesteckt werden.

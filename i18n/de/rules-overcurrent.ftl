@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Zu viel auf einmal für { $first }
     .why = Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
     .fix-turns = Lassen Sie diese Geräte abwechselnd laufen. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
+    .fix-turns-only = Lassen Sie diese Geräte abwechselnd laufen.
     .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

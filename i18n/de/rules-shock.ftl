@@ -102,9 +102,9 @@ SHOCK013 = { $fix ->
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
-    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein.
+    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
-    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein. Löst der GFCI dort aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
     .fix-if-any = Suchen Sie an „{ $device }“ die Tasten TEST und RESET und schreiben Sie es in den Plan. Verlassen Sie sich nicht darauf: Benutzen Sie ein Kabel mit eingebautem FI-Schutzschalter.

@@ -13,7 +13,10 @@ change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schlä
 change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
 change-leave-home = Benutzen Sie { $first } hier nicht. Lassen Sie es zu Hause oder ausgesteckt und weggeräumt.
-change-set-aside = Stecken Sie { $first } aus und lassen Sie es unbenutzt, mit allem, was daran hängt. Drucken Sie dann eine neue Karte, und schließen Sie die Geräte so an, wie sie zeigt.
+change-set-aside = Stecken Sie { $first } aus, mit allem, was daran hängt, und { $wrong ->
+        [yes] benutzen Sie es nicht
+       *[other] lassen Sie es ausgesteckt
+    }.
 change-unplug = Stecken Sie { $first } aus.
 change-bonding-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
 change-bonding-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker N-PE in „{ $to }“, ohne GFCI.
@@ -57,6 +60,7 @@ mend-tally = { $dangers ->
         [one] 1 Gerät, das laufen muss, kann es nicht
        *[other] { $musts } Geräte, die laufen müssen, können es nicht oder nicht dann, wann sie sollen
     }
+mend-turns = Nicht alles kann laufen, wann man es will. Die neue Karte zeigt, was wann dran ist.
 mend-proven = Nichts Billigeres auf der Liste der Änderungen behebt ebenso viel.
 mend-unproven = Vielleicht gibt es etwas Billigeres, das ebenso viel behebt: Nicht alles wurde versucht.
 mend-left = Keine Änderung auf der Liste behebt den Rest. „tallywatt check“ sagt, was übrig ist.

@@ -4,9 +4,9 @@
 
 print-error-words-incomplete = Some words are missing, so nothing was printed: { $faults }
 print-error-no-glyph = “{ $text }” cannot be printed: we have no letter for { $characters }. Use other letters.
-print-error-too-long = { $document }: “{ $text }” is too long to print large enough to read. Shorten it to about { $percent } % of its length.
+print-error-too-long = { $document }: “{ $text }” is too long to print large enough to read. Shorten it to about { $percent }% of its length.
 print-error-off-page = { $document }, page { $page }: “{ $text }” would run off the paper. Nothing was printed.
-print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent } % of the height it needs. Nothing was printed. Make it larger in your template, or remove it.
+print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent }% of the height it needs. Nothing was printed. Make it larger in your template, or remove it.
 print-error-unknown-stock = There is no label sheet called “{ $name }”. There are { $known }.
 print-error-bad-stock = The label sheet “{ $name }” cannot be used: { $message }
 print-error-bad-start = The sheet has { $count } labels, so printing cannot start at { $start }.
@@ -19,18 +19,22 @@ print-generator = Generator
 print-cord = Cord
 print-adapter = Adapter
 print-box = Box
-print-for-hours = for hours
-print-for-short = for a short time
+print-for-hours = 3 hours or more
+print-for-short = under 3 hours
+print-for-any = no matter how long
+print-brief-hours = 3 h or more
+print-brief-short = under 3 h
 print-for-seconds = for seconds
-print-all-for-hours = all together, for hours
-print-outlet-limit = { $amps } for hours
+print-all-for-hours = all together, 3 hours or more
+print-all-for-any = all together, no matter how long
+print-all-running = running, all together
 
 ## Safety. What sets a limit. $id is the part.
 
-print-set-by-rated-power = Limited by the generator. Go over, and it cuts out or stalls.
-print-set-by-rated-power-unguarded = Limited by the generator. Go over, and it may run on and overheat.
-print-set-by-one-leg = Limited by one half of the generator. Go over, and it cuts out or stalls.
-print-set-by-one-leg-unguarded = Limited by one half of the generator. Go over, and it may run on and overheat.
+print-set-by-rated-power = Limited by the generator. Go over, and it shuts off or stalls.
+print-set-by-rated-power-unguarded = Limited by the generator. Go over, and nothing shuts it off: it can overheat.
+print-set-by-one-leg = Limited by one leg of the generator. Go over, and it shuts off or stalls.
+print-set-by-one-leg-unguarded = Limited by one leg of the generator. Go over, and nothing shuts it off: it can overheat.
 print-set-by-parallel-kit = Limited by the parallel kit. It may not trip if you go over.
 print-set-by-breaker = Limited by the breaker at “{ $id }”. It trips if you go over.
 print-set-by-trips-early = The breaker at “{ $id }” trips early. It tripped at this.
@@ -44,55 +48,59 @@ print-set-by-coiled-cord = Cord “{ $id }” is coiled, so it carries less. Unc
 print-set-by-coiled-cord-guessed = We do not know if “{ $id }” is coiled, so we assumed it is. Uncoil all of it.
 print-set-by-wiring = Limited by the wiring of “{ $id }”.
 print-set-by-not-fed = Wrong voltage for its shape. Treat it as live.
-print-set-by-share-breaker = 80 % of the breaker at “{ $id }”.
-print-set-by-share-trips-early = 80 % of what the breaker at “{ $id }” was seen to trip at.
-print-set-by-share-receptacle = 80 % of what “{ $id }” is rated for.
-print-set-by-share-wiring = 80 % of what the wiring of “{ $id }” carries.
-print-set-by-two = { $long }: { $hours } { $short }: { $past }
+print-set-by-share-breaker = Breaker “{ $id }” may trip over 80%.
+print-set-by-share-trips-early = 80% of what the breaker at “{ $id }” was seen to trip at.
+print-set-by-share-receptacle = 80% of what “{ $id }” is rated for.
+print-set-by-share-wiring = 80% of what the wiring of “{ $id }” carries.
+print-set-by-two = 3 hours or more: { $hours } Shorter: { $past }
 
 ## Safety. Labels
 
 print-labels-title = Labels: { $site }
 print-face-alt = Front of a { $shape } outlet
-print-nothing-trips = No breaker protects this. Add up the amps yourself.
-print-nothing-below = No breaker trips below { $amps }. Add up the amps yourself.
+print-nothing-trips = No breaker protects this. Add up the amps and stay within the limit.
+print-nothing-below = The breaker will not protect this: it trips at { $amps }. Add up the amps and stay within the limit.
 print-shock-yes = GFCI: YES. Press TEST before use.
-print-shock-yes-at = GFCI: YES. Press TEST on { $at } before use.
+print-shock-yes-at = GFCI: YES. Press TEST on “{ $at }” before use.
 print-shock-no = GFCI: NO. Nothing here cuts off a shock.
 print-short-trips = Power cuts out above that.
+print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.
 print-short-no-gfci = No GFCI
 print-plug-in = Plug in here
 print-plug-in-nothing = nothing planned
 print-comes-from = Fed by
-print-leg = half { $leg }
-print-leg-each = { $amps } on A and { $amps } on B
+print-leg = leg { $leg }
+print-leg-each = { $amps } on each leg
+print-legs = Legs
+print-legs-value = A and B: the two halves of its power.
 print-one-at-a-time = one at a time: { $loads }
-print-only-these = ONLY { $parts } here. Do not plug in an appliance.
+print-only-these = ONLY { $parts } here. No appliances.
 print-short-only = NO APPLIANCES HERE
 print-bonding-plug = bonding plug
 print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
 print-shock-doubtful = GFCI: NO. There is one, but it may not see a fault.
 print-neutral-joined = Floating, but joined to ground in a box.
 print-do-not-use = DO NOT USE
-print-guarded = GFCI CORD ONLY
-print-behind = { $id }: DO NOT USE
-print-dead-end = Do not use anything it feeds. See { $id }.
+print-guarded = GFCI CORD ONLY IN HERE
+print-guarded-brief = GFCI CORD ONLY
+print-behind = It gets its power from “{ $id }”, which you must not use.
+print-dead-end = Do not use anything it feeds. See “{ $id }”.
 print-refused-alt = { $id } crossed out: do not use
 print-do = Do this
 print-fold = Fold here around the cord
 print-flag-alt = The same again, for the other side of the cord
-print-scale-bar = This bar must measure 50 mm (1.97 in). If not, print again at 100 %.
+print-scale-bar = This bar must measure 1.97 in (50 mm). If not, print again at 100%.
 print-shared-sockets = { $count ->
     [2] Both sockets share this limit.
    *[other] All { $count } sockets share this limit.
   }
 print-shared-outlets = Shared with { $others }.
-print-shared-ends = All { $count } ends of { $owner } together: { $amps } for hours. Not each.
-print-shared-box = All of { $owner } together: { $amps } for hours.
+print-shared-ends = All { $count } ends of “{ $owner }” together: { $amps }. Not each.
+print-shared-box = All of “{ $owner }” together: { $amps }.
 print-short-shared = { $at }: { $amps } total
 print-plug-into = Plug into
-print-plug-into-shared = { $at }, { $amps } total with { $others }
+print-plug-into-shared = “{ $at }”: { $amps } in all, shared with { $others }
 print-plug-into-nothing = nothing in this plan
 print-feeds = Feeds
 print-cord-facts = { $wire } · { $length }
@@ -100,23 +108,24 @@ print-wire-unknown = wire size unknown
 print-length-unknown = length unknown
 print-cord-unknown = size, length unknown
 print-box-headline = Inlet { $inlet }
-print-generator-headline = { $rated } for hours · { $peak } for seconds
+print-generator-headline = { $rated } running · { $peak } for seconds
 print-neutral = Neutral
 print-neutral-bonded = Joined to the frame (bonded).
-print-neutral-floating = Floating. A plug-in tester shows OPEN GROUND.
+print-neutral-floating = Floating. OPEN GROUND on a plug-in tester is normal here.
 print-neutral-plug = Floating, joined to ground by a bonding plug.
 print-neutral-unknown = Unknown. Ask a licensed electrician.
 print-reachable = Through the outlets you use
 print-reachable-value = { $reachable } of { $rated }
 print-rated-guessed = Its power
-print-rated-guessed-value = Unknown: we assumed { $taken }. Read its nameplate.
+print-rated-guessed-value = Unknown. We assumed { $taken }. Read its nameplate.
+print-rated-guessed-less = Unknown. We assumed { $taken }: { $left } is left at this elevation and heat. Read its nameplate.
 print-tank = One tank
 print-tank-value = about { $hours }
-print-tank-value-with = about { $hours } with { $load } on
+print-tank-value-with = about { $hours } at the most this plan draws
 print-refuel = Refuel
 print-refuel-value = Shut it off and let it cool { $cooling } minutes. Never refuel it running.
 print-air = Exhaust
-print-air-value = Kills with no smell. Point it away, { $ample } or more from anyone, never under { $least }. Never indoors.
+print-air-value = It kills, and you cannot smell it. Outdoors only, pointing away, at least { $ample } from every tent, vehicle, door, window and person.
 
 print-air-brief = Exhaust kills: stay { $ample } away.
 
@@ -124,10 +133,10 @@ print-air-brief = Exhaust kills: stay { $ample } away.
 
 print-alignment-title = Where the labels land
 print-alignment-head = Where the labels land
-print-alignment-1 = Print this at 100 % on plain paper. Hold it with a sheet of labels up to the light.
+print-alignment-1 = Print this at 100% on plain paper. Hold it with a sheet of labels up to the light.
 print-alignment-2 = If the frames are too far left or too high, read on the rulers by how much. Then print again with --offset "1 mm, 0.5 mm": first to the right, then down.
 print-alignment-3 = If they are too far right or too low, put a minus ahead of that number.
-print-alignment-bar = This bar must measure 100 mm (3.94 in).
+print-alignment-bar = This bar must measure 3.94 in (100 mm).
 
 ## Safety. Card
 
@@ -140,51 +149,51 @@ print-card-danger = { $count ->
     [one] 1 danger in this plan. Clear it before you start the generator: see the cautions.
    *[other] { $count } dangers in this plan. Clear them before you start the generator: see the cautions.
   }
-print-weakest = WEAKEST LINK
-print-hours-mean = “For hours”: three hours or more at a stretch.
-print-no-breaker = no breaker trips
-print-no-breaker-below = no breaker trips below { $amps }
+print-no-breaker = Add up the amps: no breaker
+print-no-breaker-below = Add up the amps: breaker too big
 print-outlet-facts = { $shape } · breaker { $breaker }
 print-outlet-facts-early = { $shape } · breaker { $breaker }, trips at { $seen }
 print-with-gfci = { $facts } · GFCI
 print-tree-alt = What feeds what, from the generator out: { $parts }
-print-tree-alt-part = { $id } up to { $amps } for hours
+print-tree-alt-part = { $id } up to { $amps } for 3 hours or more
 print-loose = Not plugged in:
-print-unplaced = No outlet here for:
+print-unplaced = DO NOT PLUG IN: { $loads }. No outlet in this plan can run them.
 print-together-title = Together
-print-together-how = Pick one column. Everything with a dot in it can run at the same time. A number means you can run that many of them, whichever you like. Nothing else.
+print-together-how = You may run everything with a dot at the same time, and nothing else.
+print-together-pick = Pick one column.
+print-together-number = A number: you may run that many of them, whichever you like.
 print-more = … and { $count } more, on the worksheet.
 print-never-title = Never together
+print-never-how = Each line is one group. Never have all of a line on at once.
 print-start-title = Switch on column A in this order
+print-start-any-title = Switch on column A
+print-start-any = Switch things on one at a time, in any order.
 print-start-peak = total peak:
 # What a meter reads at a box or outlet, at least.
-print-start-meter = plug-in meter at { $at }: { $volts } or more
+print-start-meter = With all of it on, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more.
+print-start-meter-outlet = With all of it on, a plug-in meter at “{ $at }” should read { $volts } or more.
 print-setup-title = Set up
 print-setup-alarm = Put a working carbon monoxide alarm where people sleep.
 print-setup-alarm-test = Press the test button of the carbon monoxide alarm where people sleep.
-print-setup-place = Put the generator outdoors, { $ample } or more from every tent, vehicle and door. Never under { $least }. Point the exhaust away from people.
+print-setup-place = Put the generator outdoors, at least { $ample } from every tent, vehicle, door, window and person. Point the exhaust away from all of them.
 print-setup-clear = Keep { $clear } clear on all sides. Dry, level ground. Nothing over it except a high roof with open sides.
-print-setup-look = Look at every cord and plug. Cut, scorched, loose or missing a ground pin: do not use it.
+print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, or a plug that is loose or whose round pin is broken off.
 print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
 print-setup-plug = Switch everything off. Plug in cords and boxes from the generator out, as side 1 shows.
 print-setup-start = Start the engine. Let it run for two minutes.
 print-setup-test = Do everything under “Test”, every time.
-print-setup-load = Switch things on one at a time, in the order on side 1.
+print-setup-load = Switch things on one at a time, as side 1 shows.
 print-test-title = Test
-print-test-button = Press TEST on every GFCI. It must click and cut the power. If not, do not use it.
+print-test-button = Press TEST on every GFCI (TEST and RESET buttons). It must click and cut the power. If not, do not use it.
 print-test-reset = Press RESET. The power comes back.
-print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a listed GFCI cord.
+print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a GFCI cord that is listed (with a test lab’s mark).
 print-stop-title = Stop and refuel
-print-stop-life = First put { $life } on its battery or the supplier’s reserve.
+print-stop-life = First switch { $life } to its battery or backup.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Let it cool { $cooling } minutes. Then refuel, away from flames and people.
-print-stop-3 = Spilled fuel: move away, and let the vapor clear before you start. Store fuel outdoors, away from tents.
+print-stop-3 = If fuel spills, get back. Start the engine only after the vapor is gone. Store fuel outdoors, away from tents.
 print-stop-2-propane = Let it cool { $cooling } minutes. Close the valve. Then change the cylinder, away from flames and people.
 print-stop-3-propane = Smell gas? Close the valve, move away, and let it clear. Keep cylinders upright, outdoors, away from tents.
-print-distance-title = Distances
-print-distance-people = Exhaust to people
-print-distance-people-value = { $ample }, never under { $least }
-print-distance-clear = Clear on all sides
 print-plot-title = Farther away
 print-plot-how = If cord “{ $cord }” were longer than { $length }, and the generator that much farther away. The dot is this plan.
 print-plot-how-volts = If cord “{ $cord }” were longer than { $length }. The dot is this plan.
@@ -194,23 +203,23 @@ print-plot-lost = { $percent } lost
 print-plot-along = Length of cord “{ $cord }”
 print-plot-alt = Curves. The dot is this plan: with cord “{ $cord }” of { $length }, { $load } is left with { $volts }.
 print-plot-alt-noise = Where people sleep it is { $noise } loud.
-print-defer = Local codes and a licensed electrician have the final say. Never open, rewire or bond anything yourself.
+print-defer = Local codes and a licensed electrician have the final say. Do not open or rewire anything, or join neutral and ground.
 
 ## Safety. What to do when something goes wrong: the same on the card and the cautions. $call is the emergency number.
 
 print-emergency-title = When something goes wrong
 print-emergency-fire = Fire
-print-emergency-fire-away = Get everyone away. Wake the sleepers. Call { $call }.
+print-emergency-fire-away = Get everyone away. Wake everyone. Call { $call }.
 print-emergency-fire-engine = Stop the engine only if the way to it is clear.
-print-emergency-fire-water = Put no water on burning fuel, or on anything that may be live.
+print-emergency-fire-water = Do not put water on burning fuel, or on anything that may have power.
 print-emergency-fire-extinguisher = Use an ABC extinguisher only on a small fire, only with the way out behind you. If it grows, leave.
 print-emergency-fire-clothes = Clothes on fire: stop, drop, roll.
 print-emergency-burns = Burns: hold them under cool running water for { $burn } minutes.
 print-emergency-alarm = CO alarm, or anyone dizzy, sick, weak or with a headache
-print-emergency-alarm-out = One person is enough. Get everyone out into fresh air right away. Wake the sleepers. Count heads.
+print-emergency-alarm-out = Even if only one person feels sick, get everyone into fresh air right away. Wake everyone. Count heads.
 print-emergency-alarm-call = Call { $call }. Say: carbon monoxide.
-print-emergency-alarm-sleeper = If a sleeper does not wake, open everything wide and pull them out, if you can in one breath.
-print-emergency-cpr = Not breathing, or only gasping: CPR. Push hard and fast in the middle of the chest. Get an AED.
+print-emergency-alarm-sleeper = If someone will not wake up: open everything wide. Go in only if you can hold your breath and drag them out. If you cannot, stay out and wait for the fire department.
+print-emergency-cpr = Not breathing, or only gasping: CPR. Push hard and fast in the middle of the chest. Send someone for an AED (defibrillator).
 print-emergency-alarm-engine = Stop the engine only if you can without breathing its exhaust.
 print-emergency-alarm-back = Nobody goes back in until the fire department says so, even if they feel better.
 print-emergency-shock = Someone gets a shock
@@ -219,30 +228,29 @@ print-emergency-shock-touch = Call { $call }. Touch them only when you are sure 
 print-emergency-shock-doctor = See a doctor after any shock, even a small one.
 print-emergency-breaker = A breaker trips
 print-emergency-breaker-stop = Stop the engine before anyone feels along a cord.
-print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot, soft or smells, do not use it again.
-print-emergency-breaker-once = Switch off everything on it. Reset it once. Start again with fewer things on.
-print-emergency-breaker-off = If it trips again with nothing on, leave it off.
+print-emergency-breaker-feel = Feel along the cord and plugs. If anything is hot or soft, or smells burned, do not use it again.
+print-emergency-breaker-once = Switch off everything on it. Start the engine again. Reset the breaker once. Then run fewer things.
+print-emergency-breaker-off = If it trips again, leave that breaker off and use nothing on it.
 
 ## Safety. Cautions
 
 print-cautions-title = Cautions: { $site }
 print-cautions-summary =
     { $danger ->
-      [0] No dangers found
+      [0] No dangers
       [one] 1 danger
      *[other] { $danger } dangers
-    }, { $warning ->
-      [0] no warnings
+    }. { $warning ->
+      [0] No warnings
       [one] 1 warning
      *[other] { $warning } warnings
-    }, { $rest ->
-      [0] no more notes
-      [one] 1 more caution or notice
-     *[other] { $rest } more cautions and notices
+    }. { $rest ->
+      [0] No cautions or notices
+      [one] 1 caution or notice
+     *[other] { $rest } cautions and notices
     }.
 print-cautions-tick = First, what to do every time you set up. Then what we found in this plan, worst first. Last, what to do when something goes wrong. Check off each point. If a danger has not been fixed, do not start the generator.
-print-authority = Source
-print-also = This also clears
+print-also = This also fixes
 print-look = Look first
 print-symbol-general = Warning sign
 print-symbol-electric = Warning sign: electricity
@@ -251,12 +259,13 @@ print-symbol-toxic = Warning sign: poison
 print-symbol-fire = Warning sign: fire
 print-always-title = Every time you set up, whatever the plan says
 print-none-found = We found nothing in this plan. That is no promise. The points above count all the same.
-print-always-1 = Exhaust kills with no smell. Outdoors only, far from people, pointing away. CO alarm where people sleep.
-print-always-2 = Every cord uncoiled, undamaged, with its ground pin, off wet ground.
-print-always-3 = TEST pressed on every GFCI.
-print-always-4 = Never plug a generator into a building’s wiring.
-print-always-5 = Engine off and cooled { $cooling } minutes before refueling. No flames.
-print-always-6 = Nothing opened, rewired or bonded by anyone but a licensed electrician.
+print-always-1 = Generator outdoors, exhaust pointing away, at least { $ample } from every tent, vehicle, door, window and person.
+print-always-2 = Carbon monoxide alarm tested, where people sleep.
+print-always-3 = Every cord uncoiled and off wet ground. No cord cut or scorched, no plug loose, no round pin broken off.
+print-always-4 = Every GFCI tested (TEST and RESET buttons): the power went off.
+print-always-5 = Exhaust has carbon monoxide in it. You cannot smell that, and it kills.
+print-always-6 = Never plug a generator into a building’s wiring.
+print-always-7 = Before refueling: stop the engine and let it cool { $cooling } minutes. No flames.
 
 ## Worksheet
 
@@ -285,8 +294,8 @@ print-ws-symbols-drops = ΔU volts lost, d their share, I amps, R ohms, U volts
 print-ws-symbols-sharing = I amps of each load, P watts of each; max the limit of the part and of the generator
 print-ws-symbols-energy = E watt-hours, P watts, t hours run; n tanks, t₀ how long one lasts at that demand; V fuel, V₀ what one tank holds
 print-ws-symbols-noise = L level at distance d, L₀ the published level at distance d₀; max at the busiest minute; x the load then, b the load it was measured at, both in percent and no less than 25
-print-ws-power-formula = Power left = marked × (1 − elevation loss − heat loss). Elevation: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent } % for each { $air-per } above { $air-above }.
-print-ws-power-thumb = By rule of thumb: { $altitude-percent } % for each { $altitude-per } above { $altitude-above }, and { $air-percent } % for each { $air-per } above { $air-above }.
+print-ws-power-formula = Power left = marked × (1 − elevation loss − heat loss). Elevation: { $altitude-percent }% for each { $altitude-per } above { $altitude-above }. Heat: { $air-percent }% for each { $air-per } above { $air-above }.
+print-ws-power-thumb = By rule of thumb: { $altitude-percent }% for each { $altitude-per } above { $altitude-above }, and { $air-percent }% for each { $air-per } above { $air-above }.
 print-ws-power-less = We use the smaller of the two. On propane, first a tenth less, unless the nameplate is for propane. Generators in parallel add up to what their kit is rated for.
 print-ws-power-loss-formula = Elevation loss + heat loss, by the formula
 print-ws-power-loss-thumb = Elevation loss + heat loss, by rule of thumb
@@ -304,11 +313,11 @@ print-ws-limits-long = For hours = the smaller of (what it carries × share) and
 print-ws-limits-short = Short = the smaller of what it carries and the short figure of what feeds it.
 print-ws-limits-watts = Watts = amps × volts.
 print-ws-limits-80 = On 15, 20 or 30 A circuits with several outlets, the code limits each outlet to 12, 16 or 24 A. That goes for all that one outlet feeds (210.21(B)(2)), and for each thing plugged in (210.23(B)(1) and (C)). Here that is the limit for hours. For a short time the whole marking counts.
-print-ws-limits-first = The first line is the generator: its running power here ÷ volts, on two halves half of it on each. What a cord carries is worked out in the next section.
+print-ws-limits-first = The first line is the generator: its running power here ÷ volts; with two legs, half on each. What a cord carries is worked out in the next section.
 print-ws-reason-rated-power = running power
 print-ws-reason-rated-power-unguarded = running power
-print-ws-reason-one-leg = one half
-print-ws-reason-one-leg-unguarded = one half
+print-ws-reason-one-leg = one leg
+print-ws-reason-one-leg-unguarded = one leg
 print-ws-reason-parallel-kit = parallel kit
 print-ws-reason-breaker = breaker
 print-ws-reason-trips-early = breaker, as seen to trip
@@ -343,9 +352,9 @@ print-ws-by-appliance-cord = NEC 240.5(B)(1): own cord of a listed appliance
 print-ws-by-listing = the listing of the box
 print-ws-by-nothing = NOTHING: do not use it
 print-ws-loads = Loads
-print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V. If its household plug carries them there, no more count than the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
+print-ws-loads-amps = Amps = watts ÷ (volts × power factor), rounded up. The watts of a heater are for 125 V. If its household plug carries them there, we count at most the plug’s amps × volts. A power factor that we assumed never makes more amps count than the plug carries.
 print-ws-loads-start = Starting: watts as given, or the nameplate’s starting amps × volts, or amps × the figure for its kind. Or the kVA of a motor’s code letter ÷ 115 V or 230 V: then its volt-amperes count as watts.
-print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one half, at 120 V, whichever half. If its plug does not carry that: what the plug carries on each half, or half of the load if more.
+print-ws-loads-leg = An appliance with both hots and a neutral counts with all of it on one leg, at 120 V, whichever leg. If its plug does not carry that: what the plug carries on each leg, or half of the load if more.
 print-ws-drops = Voltage drop
 print-ws-drops-formula = Volts lost = amps × ohms, added up over every cord on the way. As the voltage drops, heaters draw fewer amps and everything else draws more. Those amps are shown here.
 print-ws-drops-with = Each is worked out with the group in section “What can run together” that costs it the most.
@@ -360,10 +369,10 @@ print-ws-sums-start = At switching on: the amps of everything that runs. Then, f
 print-ws-sums-which = Of a group that can run together: the generator, and the part after it that is fullest. Of a group that cannot: the part that is furthest over its limit. The amps are under “Loads”, the limits and shares in section 2. Amps are shown here to the last digit we count with.
 print-ws-sums-more = Only the first { $count } groups of each sort are added up here. Add up the others the same way.
 print-ws-sum-peak = at the start
-print-ws-sum-leg = { $part }, half { $leg }
+print-ws-sum-leg = { $part }, leg { $leg }
 print-ws-starts = The peaks of switching on
 print-ws-symbols-starts = I amps: on what is already on, st of the one that starts, pk the peak; U volts; P watts
-print-ws-starts-how = Peak = amps of what is already on + starting amps of the one that starts. Watts = that × { $volts }, on two halves the amps of both added up. This counts volt-amps as watts, so the real watts are no more.
+print-ws-starts-how = Peak = amps of what is already on + starting amps of the one that starts. Watts = that × { $volts }; with two legs, the amps of both added up. This counts volt-amps as watts, so the real watts are no more.
 print-ws-starts-then = “Then” is what is on once it has started: already on + its running amps. The next row starts from that. Things of one kind share one row, with the figures of the last of them.
 print-ws-starts-more = Only the first { $count } steps are shown here.
 print-ws-column-set = Group
@@ -381,7 +390,7 @@ print-ws-turn-row = Turn { $number }
 print-ws-unplaced-row = No outlet for { $load }
 print-ws-no-receptacle-fits = no free outlet fits its plug
 print-ws-no-room = every outlet that fits its plug is full, or must not be used
-print-ws-too-large = it draws more than any outlet may supply
+print-ws-too-large = it draws more than the outlets it may use can supply
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-no-power = what it is plugged into is plugged into nothing
 print-ws-too-hot = the cord there carries nothing in air this hot
@@ -411,7 +420,7 @@ print-ws-noise-50ft = Where national parks measure
 print-ws-noise-sleepers-busiest = Where people sleep, at the busiest minute
 print-ws-noise-50ft-busiest = Where national parks measure, at the busiest minute
 print-ws-noise-sets-formula = Generators side by side: 10 × log₁₀(their number) more.
-print-ws-noise-busiest-formula = At the busiest minute: level + what more load adds. No plate says how much: we assumed 10 dB(A) from a quarter of full load, or less, to full load. In between: 10 dB(A) × (load then − load it was measured at) ÷ 75 %.
+print-ws-noise-busiest-formula = At the busiest minute: level + what more load adds. No plate says how much: we assumed 10 dB(A) from a quarter of full load, or less, to full load. In between: 10 dB(A) × (load then − load it was measured at) ÷ 75%.
 print-ws-findings = What we found
 print-ws-assumed = What we assumed
 print-ws-assumed-how = What we did not know, we assumed to be the unsafe case.
@@ -466,5 +475,5 @@ print-ws-column-distance = Distance
 print-ws-marks = After a figure:
 print-ws-mark-plan = P
 print-ws-mark-plan-is = from your plan
-print-ws-mark-assumed = A
-print-ws-mark-assumed-is = assumed, because we do not know
+print-ws-mark-assumed = N
+print-ws-mark-assumed-is = not known, so we assumed it

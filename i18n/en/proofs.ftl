@@ -2,18 +2,17 @@
 
 ## The card's test steps. $at lists outlets, or says that it holds for all.
 
-print-test-everywhere = Everywhere
+print-test-everywhere = At every outlet
 print-test-find-out = We do not know if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
-print-test-reads-correct = { $at }: a plug-in tester must read CORRECT. If not, do not use it.
+print-test-reads-correct = { $at }: a plug-in tester must read CORRECT.
 print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. That is normal for a floating neutral, and proves nothing. Do not try to fix it.
 print-test-reads-broken = { $at }: a plug-in tester reads OPEN GROUND. A ground wire is missing somewhere ahead of it. Do not use it.
-print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken.
-print-test-other = Any other reading: unplug that part and test the one ahead of it. Do not use the first part that reads wrong.
+print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken. Then do not use it until you know which.
+print-test-other = Any other reading: unplug that part, then test what it was plugged into. Work back toward the generator. Do not use the bad part closest to the generator, or anything plugged into it.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
-print-test-tester-no-way-back = { $at }: the tester’s own button does nothing. Only the TEST button on the GFCI itself counts.
+print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
 print-test-tester-either = { $at }: we cannot tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.
-print-test-meter = Only a meter can show that the ground wire is unbroken. Let a licensed electrician measure: engine off, everything unplugged, ground hole to bare frame, near 0 Ω. Never open anything.
 
 ## The worksheet: tests
 

@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] They reach { $reach }, but the generator must stand { $needed } from people. Someone will pull it closer, and exhaust kills.
       }
     .fix-longer = Bring one cord that is long enough, and thick enough for what is plugged into it. Never move the generator closer instead.
-    .fix-no-cord = Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough. Never move the generator closer instead.
+    .fix-no-cord = { $open ->
+        [no] Bring one cord with a GFCI built in that is long and thick enough.
+       *[other] Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough.
+      } Never move the generator closer instead.
     .fix-measure = Pace off the cords, and put their lengths in the plan. Never move the generator closer instead.
     .fix-bedside = Bring one cord that is long and thick enough, or a battery made for the device. Never move the generator closer instead.
     .fix-at-set = Plug it into a cord that is long and thick enough, or bring a battery made for the device. Never move the generator closer instead.

@@ -22,7 +22,7 @@ FIT001 = { $fix ->
     .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
     .fix-lost = Look where { $about } really plugs in, and correct the plan. Never make room with a splitter or an adapter.
-    .fix-loose = Plug { $place } in and write in the plan where, or plug { $about } in elsewhere. Then check again.
+    .fix-loose = Plug { $place } in where it fits, and write in the plan where, or plug { $about } in elsewhere. Then check again.
     .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
     .fix-hot = Plug nothing into that cord until it is cooler.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never make room with a splitter or an adapter.
@@ -42,7 +42,10 @@ FIT004 = { $fix ->
    *[other] No free outlet for { $about }
   }
     .why = { $fix ->
-        [too-large] It needs { $demand }. The best outlet it can use gives { $limit }.
+        [too-large] It needs { $demand }. { $planned ->
+            [yes] Its outlet in the plan gives { $limit }.
+           *[other] The best outlet it can use gives { $limit }.
+        }
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
         [life-room] { life-it } Every outlet that it can use is taken, or has too little left.
         [refused] You must not plug it in where the plan has it, or anywhere else that its plug fits.

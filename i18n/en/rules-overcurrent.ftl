@@ -70,7 +70,8 @@ OVER005 = { $fix ->
 
 OVER006 = Too much at once on { $first }
     .why = At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
-    .fix-turns = Run these in turns. If another outlet has a breaker of its own, you can move { $largest } there.
+    .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
+    .fix-turns-only = Run these in turns.
     .fix-hours = Say in the plan when each of these runs. Or run them in turns.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

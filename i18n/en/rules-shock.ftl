@@ -102,9 +102,9 @@ SHOCK013 = { $fix ->
         [if-any] Neutral and ground may be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
-    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }”.
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
-    .fix-plug-alone = Plug nothing else in at “{ $joint }”. If its GFCI trips, stop the engine and find out why.
+    .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
     .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and put it in the plan. Do not rely on them: use a cord with a GFCI built in.

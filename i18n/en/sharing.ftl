@@ -13,7 +13,10 @@ change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent 
 change-uncoil = Unwind { $first }, and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
 change-leave-home = Do not use { $first } here. Leave it at home, or unplug it and put it away.
-change-set-aside = Unplug { $first } and everything on it, and do not use it. Then print a new card, and plug those things in where it shows.
+change-set-aside = Unplug { $first } and everything on it, and { $wrong ->
+        [yes] do not use it
+       *[other] leave it unplugged
+    }.
 change-unplug = Unplug { $first }.
 change-bonding-plug-out = Stop the engine. Take the bonding plug out: the generator is bonded already.
 change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
@@ -57,6 +60,7 @@ mend-tally = { $dangers ->
         [one] 1 must-have has no power, or not at the time you want
        *[other] { $musts } must-haves have no power, or not at the time you want
     }
+mend-turns = Not everything can run whenever you want it. The new card shows whose turn it is.
 mend-proven = We found no easier way with the changes we know.
 mend-unproven = There may be an easier way: we did not try everything.
 mend-left = No change that we know clears the rest. “tallywatt check” shows what is left.

@@ -8,6 +8,12 @@ signal-notice = AVISO
 # The name that the user gave a part or a load, inside a sentence.
 id-quoted = “{ $id }”
 
+clock-am = { $time }
+clock-pm = { $time }
+clock-midnight = { $time }
+clock-noon = { $time }
+clock-span = { $from } a { $to }
+
 list-comma = ,{" "}
 list-semicolon = ;{" "}
 list-and = { $first } y { $last }

@@ -19,18 +19,22 @@ print-generator = Generador
 print-cord = Cable
 print-adapter = Adaptador
 print-box = Caja
-print-for-hours = durante horas
-print-for-short = por poco tiempo
+print-for-hours = 3 horas o más
+print-for-short = menos de 3 horas
+print-for-any = sin límite de tiempo
+print-brief-hours = 3 h o más
+print-brief-short = menos de 3 h
 print-for-seconds = unos segundos
-print-all-for-hours = total, durante horas
-print-outlet-limit = { $amps } durante horas
+print-all-for-hours = total, 3 horas o más
+print-all-for-any = total, sin límite de tiempo
+print-all-running = total, en marcha
 
 ## What sets a limit. $id is the part.
 
 print-set-by-rated-power = Límite del generador. Si se supera, corta o se para.
-print-set-by-rated-power-unguarded = Límite del generador. Si se supera, puede seguir y recalentarse.
+print-set-by-rated-power-unguarded = Límite del generador. Si se supera, nada lo corta: puede recalentarse.
 print-set-by-one-leg = Límite de una mitad del generador. Si se supera, corta o se para.
-print-set-by-one-leg-unguarded = Límite de una mitad del generador. Si se supera, puede seguir y recalentarse.
+print-set-by-one-leg-unguarded = Límite de una mitad del generador. Si se supera, nada lo corta: puede recalentarse.
 print-set-by-parallel-kit = Límite del kit entre los generadores. Si se supera, puede no dispararse.
 print-set-by-breaker = Límite del { -breaker } de “{ $id }”. Si se supera, se dispara.
 print-set-by-trips-early = El { -breaker } de “{ $id }” se dispara ya con este valor.
@@ -48,18 +52,19 @@ print-set-by-share-breaker = 80 % del { -breaker } de “{ $id }”.
 print-set-by-share-trips-early = 80 % del valor con que se disparó el { -breaker } de “{ $id }”.
 print-set-by-share-receptacle = 80 % de lo que admite “{ $id }”.
 print-set-by-share-wiring = 80 % de lo que soporta el cableado de “{ $id }”.
-print-set-by-two = { $long }: { $hours } { $short }: { $past }
+print-set-by-two = 3 horas o más: { $hours } Menos: { $past }
 
 ## Labels
 
 print-labels-title = Etiquetas: { $site }
 print-face-alt = Frente de un { -receptacle } { $shape }
-print-nothing-trips = Ningún { -breaker } protege esto. Sume usted los amperios.
-print-nothing-below = Nada se dispara por debajo de { $amps }. Sume usted los amperios.
+print-nothing-trips = Ningún { -breaker } protege esto. Sume los amperios y no pase del límite.
+print-nothing-below = El { -breaker } no protege esto: se dispara a { $amps }. Sume los amperios y no pase del límite.
 print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
-print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en { $at }.
+print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en “{ $at }”.
 print-shock-no = Protección contra descargas (GFCI): NO.
 print-short-trips = Si se supera, la corriente se corta.
+print-short-add-up = Sume los amperios
 print-short-gfci = Antes, presione TEST.
 # "Sin protección contra descargas" is too long for the smallest labels: with "nada se dispara" it
 # has to stand on a line of 62 mm.
@@ -68,7 +73,9 @@ print-plug-in = Conecte aquí
 print-plug-in-nothing = nada previsto
 print-comes-from = Viene de
 print-leg = fase { $leg }
-print-leg-each = { $amps } en A y { $amps } en B
+print-leg-each = { $amps } en cada fase
+print-legs = Fases
+print-legs-value = A y B: las dos mitades de su potencia.
 print-one-at-a-time = de uno en uno: { $loads }
 print-only-these = AQUÍ SOLO { $parts }. No enchufe aparatos.
 print-short-only = AQUÍ NINGÚN APARATO
@@ -77,9 +84,10 @@ print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve a
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
 print-neutral-joined = Flotante, pero unido a tierra en una caja.
 print-do-not-use = NO USAR
-print-guarded = SOLO CON GFCI
-print-behind = { $id }: NO USAR
-print-dead-end = Nada de lo que alimenta debe usarse. Vea { $id }.
+print-guarded = AQUÍ SOLO CABLE CON GFCI
+print-guarded-brief = SOLO CON GFCI
+print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
+print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
 print-refused-alt = { $id } con una barra encima: no usar
 print-do = Haga esto
 print-fold = Doble aquí sobre el cable
@@ -90,11 +98,11 @@ print-shared-sockets = { $count ->
    *[other] Las { $count } tomas comparten este límite.
   }
 print-shared-outlets = Se comparte con { $others }.
-print-shared-ends = Los { $count } extremos de { $owner } juntos: { $amps } durante horas. No cada uno.
-print-shared-box = Todo lo de { $owner } junto: { $amps } durante horas.
+print-shared-ends = Los { $count } extremos de “{ $owner }” juntos: { $amps }. No cada uno.
+print-shared-box = Todo lo de “{ $owner }” junto: { $amps }.
 print-short-shared = { $at }: total { $amps }
 print-plug-into = Conecte en
-print-plug-into-shared = { $at }, { $amps } en total con { $others }
+print-plug-into-shared = “{ $at }”, { $amps } en total con { $others }
 print-plug-into-nothing = nada en este plan
 print-feeds = Alimenta
 print-cord-facts = { $wire } · { $length }
@@ -112,13 +120,14 @@ print-reachable = Por los { -receptacle(form: "many") } en uso
 print-reachable-value = { $reachable } de { $rated } disponibles
 print-rated-guessed = Su potencia
 print-rated-guessed-value = No se sabe: se tomó { $taken }. Lea su placa.
+print-rated-guessed-less = No se sabe: se tomó { $taken }; quedan { $left } a esta altitud y con este calor. Lea su placa.
 print-tank = Un { -tank }
 print-tank-value = cerca de { $hours }
-print-tank-value-with = cerca de { $hours } con { $load }
+print-tank-value-with = cerca de { $hours } con lo máximo de este plan
 print-refuel = Combustible
 print-refuel-value = Apagado y frío { $cooling } minutos. Nunca en marcha.
 print-air = Escape
-print-air-value = Mata sin olor. Diríjalo lejos, a { $ample } o más de la gente, nunca a menos de { $least }. Nunca en interiores.
+print-air-value = Mata, y no se huele. Solo al aire libre, apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
 
 print-air-brief = El escape mata: aléjese { $ample }.
 
@@ -142,36 +151,40 @@ print-card-danger = { $count ->
     [one] 1 peligro en este plan. Elimínelo antes de arrancar el generador: vea las precauciones.
    *[other] { $count } peligros en este plan. Elimínelos antes de arrancar el generador: vea las precauciones.
   }
-print-weakest = PUNTO MÁS DÉBIL
-print-hours-mean = “Durante horas”: tres horas o más seguidas.
-print-no-breaker = nada se dispara
-print-no-breaker-below = nada se dispara hasta { $amps }
+print-no-breaker = Sume los amperios: sin { -breaker }
+print-no-breaker-below = Sume los amperios: { -breaker } demasiado grande
 print-outlet-facts = { $shape } · { -breaker } { $breaker }
 print-outlet-facts-early = { $shape } · { -breaker } { $breaker }, se dispara con { $seen }
 print-with-gfci = { $facts } · { -gfci }
 print-tree-alt = Qué alimenta a qué, desde el generador hacia fuera: { $parts }
-print-tree-alt-part = { $id } hasta { $amps } durante horas
+print-tree-alt-part = { $id } hasta { $amps } durante 3 horas o más
 print-loose = Sin enchufar:
-print-unplaced = Aquí no hay lugar para:
+print-unplaced = NO ENCHUFE: { $loads }. Ningún { -receptacle } de este plan puede con ellos.
 print-together-title = A la vez
-print-together-how = Elija una columna. Lo que tiene un punto en ella puede funcionar a la vez; un número significa esa cantidad, da igual cuáles. Nada más.
+print-together-how = Puede usar a la vez todo lo que tiene un punto, y nada más.
+print-together-pick = Elija una columna.
+print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
 print-more = … y { $count } más, en la memoria de cálculo.
 print-never-title = Nunca a la vez
+print-never-how = Cada línea es un grupo. Nunca tenga toda una línea encendida a la vez.
 print-start-title = Encienda la columna A en este orden
+print-start-any-title = Encienda la columna A
+print-start-any = Encienda una sola cosa cada vez, en cualquier orden.
 print-start-peak = en total, hasta
 # What a meter reads at a box or receptacle, at least.
-print-start-meter = medidor enchufable en { $at }: { $volts } o más
+print-start-meter = Con todo encendido, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más.
+print-start-meter-outlet = Con todo encendido, un medidor enchufado en “{ $at }” debe marcar { $volts } o más.
 print-setup-title = Montaje
 print-setup-alarm = Ponga una alarma de monóxido de carbono, que funcione, donde se duerme.
 print-setup-alarm-test = Presione el botón de prueba de la alarma de monóxido de carbono donde se duerme.
-print-setup-place = Ponga el generador al aire libre, a { $ample } o más de cada { -tent }, vehículo y puerta. Nunca a menos de { $least }. El escape apunta lejos de la gente.
+print-setup-place = Ponga el generador al aire libre, al menos a { $ample } de cada { -tent }, vehículo, puerta, ventana y persona. El escape apunta lejos de todos.
 print-setup-clear = Deje { $clear } libres a su alrededor. Suelo seco, plano, nada encima salvo un techo bien alto, abierto por todos los lados.
-print-setup-look = Mire cada cable y clavija. Cortado, quemado, flojo o sin contacto de tierra: no lo use.
+print-setup-look = Mire cada cable y clavija. No use un cable cortado o quemado, ni una clavija floja o con el contacto de tierra arrancado.
 print-setup-uncoil = Desenrolle del todo cada cable. Ninguna clavija en la hierba mojada.
 print-setup-plug = Conecte cables y cajas desde el generador hacia fuera, como muestra la cara 1. Todos los aparatos apagados.
 print-setup-start = Arranque el motor. Déjelo andar dos minutos.
 print-setup-test = Haga siempre todo lo que dice “Prueba”.
-print-setup-load = Encienda una sola cosa cada vez, en el orden de la cara 1.
+print-setup-load = Encienda una sola cosa cada vez, como muestra la cara 1.
 print-test-title = Prueba
 print-test-button = Presione TEST en cada { -gfci }. Debe hacer clic y cortar la corriente. Si no, no lo use.
 print-test-reset = Presione RESET. La corriente vuelve.
@@ -183,10 +196,6 @@ print-stop-2 = Espere { $cooling } minutos a que se enfríe. Solo entonces cargu
 print-stop-3 = Si se derrama: aléjese y deje que el vapor se disipe antes de arrancar. Combustible al aire libre, lejos de las { -tent(form: "many") }.
 print-stop-2-propane = Espere { $cooling } minutos a que se enfríe. Cierre la válvula. Solo entonces cambie el cilindro, lejos de llamas y personas.
 print-stop-3-propane = Si huele a gas: cierre la válvula, aléjese y deje que se disipe. Cilindros de pie al aire libre, lejos de las { -tent(form: "many") }.
-print-distance-title = Distancias
-print-distance-people = Del escape a las personas
-print-distance-people-value = { $ample }, nunca menos de { $least }
-print-distance-clear = Libre alrededor
 print-plot-title = Más lejos
 print-plot-how = Si el cable “{ $cord }” fuera más largo que { $length } y el generador estuviera más lejos en la misma medida. El punto es este plan.
 print-plot-how-volts = Si el cable “{ $cord }” fuera más largo que { $length }. El punto es este plan.
@@ -209,9 +218,9 @@ print-emergency-fire-extinguisher = Solo un fuego pequeño, solo con la salida a
 print-emergency-fire-clothes = Ropa en llamas: párese, tírese al suelo, ruede.
 print-emergency-burns = Quemaduras: póngalas bajo agua corriente fresca durante { $burn } minutos.
 print-emergency-alarm = Alarma, mareo, náuseas, debilidad, dolor de cabeza
-print-emergency-alarm-out = Basta con una persona. Todos al aire libre, ya. Despierte a quien duerme. Cuente a las personas.
+print-emergency-alarm-out = Aunque solo una persona se sienta mal: todos al aire libre, ya. Despierte a todos. Cuente a las personas.
 print-emergency-alarm-call = Llame al { $call }. Diga: monóxido de carbono.
-print-emergency-alarm-sleeper = Alguien no despierta: abra todo y sáquelo, si puede hacerlo de una sola respiración.
+print-emergency-alarm-sleeper = Si alguien no despierta: abra todo. Entre solo si puede aguantar la respiración y sacarlo a rastras. Si no, quédese fuera y espere a los bomberos.
 print-emergency-cpr = No respira, o solo da bocanadas: RCP. Presione fuerte y rápido en el centro del pecho. Pida un desfibrilador.
 print-emergency-alarm-engine = Pare el motor solo si puede hacerlo sin respirar sus gases.
 print-emergency-alarm-back = Nadie vuelve a entrar hasta que lo digan los bomberos, aunque se sienta mejor.
@@ -222,8 +231,8 @@ print-emergency-shock-doctor = Después de toda descarga, aunque sea pequeña, v
 print-emergency-breaker = Se dispara un { -breaker }
 print-emergency-breaker-stop = Pare el motor antes de que alguien toque un cable.
 print-emergency-breaker-feel = Palpe por fuera el cable y las clavijas. Caliente, blando o con olor: no lo use más.
-print-emergency-breaker-once = Apague todo lo que depende de él. Vuelva a conectarlo una sola vez. Arranque con menos cosas.
-print-emergency-breaker-off = Se dispara otra vez sin nada encendido: déjelo desconectado.
+print-emergency-breaker-once = Apague todo lo que hay en él. Arranque el motor. Vuelva a conectar el { -breaker } una vez. Luego encienda menos cosas.
+print-emergency-breaker-off = Si se dispara otra vez, déjelo apagado y no use nada de lo que hay en él.
 
 ## Cautions
 
@@ -242,7 +251,6 @@ print-cautions-summary = { $danger ->
    *[other] { $rest } puntos más
   }.
 print-cautions-tick = Primero lo que vale en cada montaje; después, lo que se halló en este plan, lo peor primero; al final, qué hacer cuando algo sale mal. Marque cada punto. Un peligro sin remediar significa: no arranque el generador.
-print-authority = Según
 print-also = Esto también resuelve
 print-look = Mire primero
 print-symbol-general = Señal de advertencia
@@ -252,12 +260,13 @@ print-symbol-toxic = Señal de advertencia: veneno
 print-symbol-fire = Señal de advertencia: fuego
 print-always-title = En cada montaje, diga lo que diga el plan
 print-none-found = No se encontró nada en este plan. Eso no promete nada: los puntos de arriba valen igual.
-print-always-1 = El escape mata sin olor. Solo al aire libre, lejos de la gente, apuntando a otro lado. Alarma donde se duerme.
-print-always-2 = Cada cable desenrollado, entero, con su contacto de tierra, sin tocar suelo mojado.
-print-always-3 = Botón TEST presionado en cada { -gfci }.
-print-always-4 = Nunca conecte un generador a la instalación de un edificio.
-print-always-5 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
-print-always-6 = Solo un { -electrician } abre algo, cambia el cableado o une el neutro y la tierra.
+print-always-1 = Generador al aire libre, escape apuntando lejos, al menos a { $ample } de { -tent(form: "many") }, vehículos, puertas, ventanas y personas.
+print-always-2 = Alarma de monóxido de carbono probada, donde se duerme.
+print-always-3 = Cada cable desenrollado y fuera de suelo mojado. Ningún cable cortado o quemado, ninguna clavija floja ni sin su contacto de tierra.
+print-always-4 = Cada { -gfci } probado (botones TEST y RESET): cortó la corriente.
+print-always-5 = El escape lleva monóxido de carbono. No se huele, y mata.
+print-always-6 = Nunca conecte un generador a la instalación de un edificio.
+print-always-7 = Apagado y { $cooling } minutos enfriando antes de cargar combustible. Sin llamas.
 
 ## Worksheet
 
@@ -370,7 +379,7 @@ print-ws-turn-row = Turno { $number }
 print-ws-unplaced-row = Sin lugar para { $load }
 print-ws-no-receptacle-fits = ningún { -receptacle } libre admite su clavija
 print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no se debe usar
-print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle }
+print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle } que puede usar
 print-ws-impossible = se dice que pide más de lo que admite su propia clavija
 print-ws-no-power = aquello de lo que cuelga no está enchufado en nada
 print-ws-too-hot = con aire tan caliente, el cable de ahí no soporta nada

@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] Llegan a { $reach }. El generador debe estar a { $needed } de cada { -tent }, vehículo, puerta y ventana. Por eso alguien lo acercará.
       }
     .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que se conecta a él. Nunca acerque el generador para compensar.
-    .fix-no-cord = Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso. Nunca acerque el generador para compensar.
+    .fix-no-cord = { $open ->
+        [no] Lleve un cable con { -gfci } incorporado, bastante largo y bastante grueso.
+       *[other] Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso.
+      } Nunca acerque el generador para compensar.
     .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.
     .fix-bedside = Lleve un cable bastante largo y bastante grueso, o una batería hecha para el aparato. Nunca acerque el generador para compensar.
     .fix-at-set = Póngalo al final de un cable bastante largo y bastante grueso. Si todos los extremos están ocupados, lleve otro cable, o una batería hecha para el aparato. Nunca acerque el generador para compensar.

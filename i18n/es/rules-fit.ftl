@@ -22,7 +22,7 @@ FIT001 = { $fix ->
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Nunca haga sitio con un derivador o un adaptador.
-    .fix-loose = Enchufe { $place } y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
+    .fix-loose = Enchufe { $place } donde encaje y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
     .fix-misplaced = Use en su lugar { $others }: allí entra la clavija. Corrija el plan. Nunca lime, doble ni corte una clavija.
     .fix-hot = No enchufe nada en ese cable hasta que refresque.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca haga sitio con un derivador o un adaptador.
@@ -42,7 +42,10 @@ FIT004 = { $fix ->
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
-        [too-large] Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
+        [too-large] Pide { $demand }. { $planned ->
+            [yes] Su { -receptacle } del plan soporta { $limit }.
+           *[other] El mejor { -receptacle } que puede usar soporta { $limit }.
+        }
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
         [refused] Donde lo pone el plan, o donde cabe su clavija, no se debe enchufar.

@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Demasiado a la vez para { $first }
     .why = A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
     .fix-turns = Haga funcionar estos por turnos. O pase { $largest } a un { -receptacle } con otro { -breaker }.
+    .fix-turns-only = Haga funcionar estos por turnos.
     .fix-hours = Diga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

@@ -102,9 +102,9 @@ SHOCK013 = { $fix ->
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
-    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe nada más en “{ $device }”.
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
-    .fix-plug-alone = No enchufe nada más en “{ $joint }”. Si su { -gfci } se dispara, pare el motor y busque la causa.
+    .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
     .fix-if-any = Mire si “{ $device }” tiene botones TEST y RESET, y anótelo en el plan. No se fíe de ellos: use un cable con { -gfci } integrado.

@@ -13,7 +13,10 @@ change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent
 change-uncoil = Desenrolle { $first } y extiéndalo suelto.
 change-run-alone = Pare todos los motores. Quite lo que une los generadores y haga funcionar uno solo.
 change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
-change-set-aside = Desenchufe { $first } y no lo use, ni nada de lo conectado a él. Imprima después una tarjeta nueva y enchufe esas cosas donde ella muestra.
+change-set-aside = Desenchufe { $first } y todo lo conectado a él, y { $wrong ->
+        [yes] no lo use
+       *[other] déjelo desenchufado
+    }.
 change-unplug = Desenchufe { $first }.
 change-bonding-plug-out = Pare el motor. Saque la clavija de unión neutro-tierra: el neutro de este generador ya está unido a tierra.
 change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
@@ -57,6 +60,7 @@ mend-tally = { $dangers ->
         [one] 1 cosa que debe funcionar no puede
        *[other] { $musts } cosas que deben funcionar no pueden, o no cuando se quiere
     }
+mend-turns = No todo puede funcionar cuando se quiere. La tarjeta nueva muestra a quién le toca.
 mend-proven = Nada más barato de la lista de cambios elimina tanto.
 mend-unproven = Puede haber algo más barato que logre lo mismo: no se probó todo.
 mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” dice lo que queda.

@@ -8,6 +8,12 @@ signal-notice = AVIS
 # The name that the user gave a part or a load, inside a sentence.
 id-quoted = « { $id } »
 
+clock-am = { $time }
+clock-pm = { $time }
+clock-midnight = { $time }
+clock-noon = { $time }
+clock-span = { $from } à { $to }
+
 list-comma = ,{" "}
 list-semicolon =  ;{" "}
 list-and = { $first } et { $last }

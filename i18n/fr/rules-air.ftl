@@ -55,7 +55,10 @@ AIR005 = { $fix ->
        *[longer] Elles vont à { $reach }. Le moteur doit être à { $needed } de toute tente, véhicule, porte ou fenêtre. Quelqu’un le rapprochera donc.
       }
     .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur pour compenser.
-    .fix-no-cord = Branchez ces appareils sur le moteur même, puis éloignez-vous de ses gaz, du côté d’où vient le vent. Ou apportez une rallonge assez longue et assez grosse. Ne rapprochez jamais le moteur pour compenser.
+    .fix-no-cord = { $open ->
+        [no] Apportez une rallonge avec { -gfci } intégré, assez longue et assez grosse.
+       *[other] Branchez ces appareils sur le moteur même, puis éloignez-vous de ses gaz, du côté d’où vient le vent. Ou apportez une rallonge assez longue et assez grosse.
+      } Ne rapprochez jamais le moteur pour compenser.
     .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur pour compenser.
     .fix-bedside = Apportez une rallonge assez longue et assez grosse, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.
     .fix-at-set = Mettez-le au bout d’une rallonge assez longue et assez grosse. Si tous les bouts sont pris, apportez une autre rallonge, ou une batterie faite pour l’appareil. Ne rapprochez jamais le moteur pour compenser.

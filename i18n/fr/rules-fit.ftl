@@ -22,7 +22,7 @@ FIT001 = { $fix ->
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
     .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. Ne faites jamais de place avec un répartiteur ou un adaptateur.
-    .fix-loose = Branchez { $place } et dites dans le plan où, ou branchez { $about } ailleurs. Puis vérifiez de nouveau.
+    .fix-loose = Branchez { $place } là où sa fiche entre, et dites dans le plan où, ou branchez { $about } ailleurs. Puis vérifiez de nouveau.
     .fix-misplaced = Prenez plutôt { $others } : la fiche y entre. Corrigez le plan. Ne limez, pliez ou coupez jamais une fiche.
     .fix-hot = Ne branchez rien sur cette rallonge avant qu’il fasse moins chaud.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne faites jamais de place avec un répartiteur ou un adaptateur.
@@ -42,7 +42,10 @@ FIT004 = { $fix ->
    *[other] Pas de prise libre pour { $about }
   }
     .why = { $fix ->
-        [too-large] Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
+        [too-large] Cet appareil demande { $demand }. { $planned ->
+            [yes] Sa prise du plan supporte { $limit }.
+           *[other] La meilleure prise possible supporte { $limit }.
+        }
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
         [refused] Là où le plan le met, ou là où sa fiche entre, il ne faut pas le brancher.

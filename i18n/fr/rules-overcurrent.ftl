@@ -71,6 +71,7 @@ OVER005 = { $fix ->
 OVER006 = Trop à la fois pour { $first }
     .why = À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
     .fix-turns = Utilisez ces appareils à tour de rôle. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
+    .fix-turns-only = Utilisez ces appareils à tour de rôle.
     .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle.
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }

@@ -102,9 +102,9 @@ SHOCK013 = { $fix ->
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
-    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } ».
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
-    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } ». Si son { -gfci } se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.

@@ -16,7 +16,10 @@ change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -genera
        *[masculine] qu’un seul
     }.
 change-leave-home = N’utilisez pas { $first } ici. Laissez cet appareil à la maison, ou débranché et rangé.
-change-set-aside = Débranchez { $first } et ne vous en servez pas, ni de ce qui y est branché. Imprimez ensuite une nouvelle carte et branchez ses appareils comme elle le montre.
+change-set-aside = Débranchez { $first } et tout ce qui y est branché, et { $wrong ->
+        [yes] ne vous en servez pas
+       *[other] laissez-le débranché
+    }.
 change-unplug = Débranchez { $first }.
 change-bonding-plug-out = Arrêtez le moteur. Retirez la fiche de liaison neutre-terre : le neutre { -generator(form: "of") } est déjà relié à la terre.
 change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
@@ -60,6 +63,7 @@ mend-tally = { $dangers ->
         [one] 1 appareil qui doit fonctionner ne le peut pas, ou pas aux heures voulues
        *[other] { $musts } appareils qui doivent fonctionner ne le peuvent pas, ou pas aux heures voulues
     }
+mend-turns = Tout ne peut pas fonctionner quand on le voudrait. La nouvelle carte montre à qui le tour.
 mend-proven = Rien de moins coûteux dans la liste des changements n’en élimine autant.
 mend-unproven = Il existe peut-être quelque chose de moins coûteux qui en fait autant : tout n’a pas été essayé.
 mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt check » dit ce qui reste.

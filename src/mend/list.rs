@@ -495,6 +495,12 @@ impl<'a> List<'a> {
     /// What protects a receptacle, with what is planned for it and so many plugs `more`.
     fn protection(&self, at: &Id, more: usize) -> Vec<Change> {
         let mut changes: Vec<Change> = self.moves(at);
+        // A plug that the generator needs not, and that blinds what is there.
+        let set = &self.plan.generator;
+        if set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true)
+        {
+            changes.push(Change::BondingPlugOut);
+        }
         let mut path = self.path(at);
         path.push(at.clone());
         for id in path {

@@ -132,6 +132,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
             proven,
             unplaced: report.figures.sharing.unplaced.clone(),
             left,
+            turns: !report.figures.sharing.turns.is_empty(),
         },
         steps: done.steps,
         plan: done.state.plan,

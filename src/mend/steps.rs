@@ -153,6 +153,13 @@ pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Pl
             Some(at) => left.remove(at),
             None => Step::along(Change::Unplug(in_the_way(&plan, &left)?)),
         };
+        // What hung on a part that was set aside is out already.
+        if let Change::Unplug(id) = &next.change
+            && plan.loads.iter().any(|load| load.id == *id)
+            && place_of(&plan, id).is_none()
+        {
+            continue;
+        }
         if !next.change.apply(&mut plan) {
             return None;
         }

@@ -167,6 +167,7 @@ fn small() -> (Plan, Report) {
         format: crate::report::FORMAT,
         findings: Vec::new(),
         figures: Figures {
+            spare: Vec::new(),
             protection: Vec::new(),
             limits: vec![
                 limit(
@@ -420,7 +421,7 @@ fn a_receptacle_of_a_danger_gets_no_amps_but_a_refusal_and_comes_first() {
     let files = print(&plan, &report, &Options::default()).expect("printed");
     let labels = text_of(&files[0].1);
     let refused = labels.find("DO NOT USE").expect("a refusal");
-    let first = labels.find("for hours").expect("an ordinary label");
+    let first = labels.find("3 hours or more").expect("an ordinary label");
     assert!(refused < first);
     // Nobody is told to plug anything into the splitter.
     assert!(!labels.contains("Kettle"), "{labels}");

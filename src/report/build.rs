@@ -11,7 +11,7 @@ use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts, Rule};
 use crate::sharing::{places, share};
 use crate::supply::{self, NodeIx, NodeKind, Supply};
-use crate::verdict::{Protection, Refusal, Verdicts};
+use crate::verdict::{Protection, Refusal, Verdicts, at_its_best, refused_at_best};
 
 /// The report of a plan.
 #[must_use]
@@ -75,6 +75,7 @@ pub(crate) fn trial(plan: &Plan, down_to: Signal) -> Report {
     let mut figures = Figures {
         limits: limits(&supply, &verdicts),
         verdicts: Vec::new(),
+        spare: Vec::new(),
         troubles: Vec::new(),
         protection: Vec::new(),
         loads: facts(plan, &units),
@@ -120,6 +121,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let mut figures = Figures {
         limits: limits(supply, verdicts),
         verdicts: Vec::new(),
+        spare: Vec::new(),
         troubles: Vec::new(),
         protection: super::protection::protection(plan, supply, plugged_in),
         loads: facts(plan, &units),
@@ -137,6 +139,9 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
     figures.troubles = troubles::of_findings(plan, &findings);
     figures.verdicts = of_points(supply, verdicts, &figures, &findings);
+    let (spare, told) = of_spare_parts(plan, supply);
+    figures.verdicts.extend(spare);
+    figures.spare = told;
     Report {
         format: FORMAT,
         findings,
@@ -251,8 +256,11 @@ fn of_points(
             _ => Vec::new(),
         };
         let socket = verdicts.grounding.bonding_socket();
-        // Nobody is told to plug in one that may not be there, or does harm there.
-        let bonding_plug = socket.is_some_and(|socket| socket.at == ix && socket.belongs);
+        // Nobody is told to plug in one that may not be there, or does harm there; but beside what else is named
+        // there, what is in stays in.
+        let bonding_plug = socket.is_some_and(|socket| {
+            socket.at == ix && (socket.belongs || socket.stays && !only.is_empty())
+        });
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
         // What is told of one of several alike at one place holds for each of them.
@@ -319,6 +327,36 @@ fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item =
             assumed: Vec::new(),
         })
     })
+}
+
+/// The verdict on what is plugged into nothing and must not be used wherever it is plugged in, with the findings
+/// that tell why. They are no troubles of the plan: nothing of it is in use.
+fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
+    let spare = supply.detached.iter();
+    let spare = spare.filter(|part| part.reason == supply::DetachReason::NotPluggedIn);
+    let refused = spare.filter_map(|part| {
+        let best = at_its_best(plan, &part.id)?;
+        let (refusal, at) = refused_at_best(&best, &part.id)?;
+        let code = refusal.cause.code();
+        let report = trial(&best, Signal::Notice);
+        let finding = telling(&report.findings, &report.figures.limits, code, &at)?.clone();
+        let verdict = Verdict {
+            id: part.id.clone(),
+            admits: Admits::Nothing,
+            only: Vec::new(),
+            bonding_plug: false,
+            why: Some(Because {
+                code,
+                at,
+                lifted_by: Some(finding.fix.key),
+            }),
+            loads: Vec::new(),
+            one_at_a_time: false,
+            assumed: Vec::new(),
+        };
+        Some((verdict, finding))
+    });
+    refused.unzip()
 }
 
 /// What was assumed of the generator and of the parts on the way to a point.

@@ -184,8 +184,8 @@ pub struct Because {
     pub lifted_by: Option<&'static str>,
 }
 
-/// The verdict on one receptacle, cord or box that is connected, or that the plan plugs in where it cannot
-/// be.
+/// The verdict on one receptacle, cord or box that is connected, that the plan plugs in where it cannot be, or
+/// that must not be used although it is plugged into nothing.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Verdict {
     /// The part.
@@ -458,6 +458,8 @@ pub struct Effect {
     pub unplaced: Vec<Unplaced>,
     /// The dangers and warnings that stay with every repair made, one of each trouble.
     pub left: Vec<Finding>,
+    /// Whether things take turns with every repair made, since not all can run whenever they are wanted.
+    pub turns: bool,
 }
 
 /// How one part of the supply is protected from too much current.
@@ -645,8 +647,13 @@ pub struct Figures {
     /// One for each receptacle that is connected, in the order of the supply tree. One that
     /// cannot work with its feed carries nothing, and its reason is `not-fed`: it is live all the same.
     pub limits: Vec<Limit>,
-    /// One for each receptacle, cord and box that is connected, in that order.
+    /// One for each receptacle, cord and box that is connected, in that order; then for what is not, and must not
+    /// be used.
     pub verdicts: Vec<Verdict>,
+    /// What is wrong with cords and boxes that are plugged into nothing, wherever somebody plugs them in. Nothing
+    /// else counts these.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub spare: Vec<Finding>,
     /// The findings by what there is to do about them, worst first.
     pub troubles: Vec<Trouble>,
     /// What protects each part of the supply from too much current.
@@ -751,7 +758,8 @@ impl Report {
     /// The finding in whose words a reason is told.
     #[must_use]
     pub fn told_by(&self, why: &Because) -> Option<&Finding> {
-        telling(&self.findings, &self.figures.limits, why.code, &why.at)
+        let of = |findings| telling(findings, &self.figures.limits, why.code, &why.at);
+        of(&self.findings).or_else(|| of(&self.figures.spare))
     }
 
     /// How many troubles have this signal.

@@ -6,7 +6,7 @@
 
 use serde::Serialize;
 
-use super::{Finding, Signal};
+use super::{Finding, Signal, Value};
 use crate::plan::{Id, Plan};
 
 /// One thing to do.
@@ -68,14 +68,14 @@ const DEEDS: &[Deed] = &[
         ("VOLT001", "below-b"),
         ("VOLT001", "start-alone"),
     ]),
-    // Read the print on it, and see how it lies.
+    // Read the print on it.
     of_part(&[
         ("CORD002", "look"),
-        ("CORD003", "look"),
-        ("CORD006", "unwind"),
         ("CORD004", "count"),
         ("SHOCK011", "count"),
     ]),
+    // See how it lies.
+    of_part(&[("CORD003", "look"), ("CORD006", "unwind")]),
     // Add up what is on.
     of_all(&[("OVER003", "*")]),
     // Lay it out.
@@ -132,6 +132,7 @@ const DEEDS: &[Deed] = &[
             ("POWER001", "turns"),
             ("POWER001", "hours"),
             ("POWER001", "leg"),
+            ("POWER001", "leg-look"),
             ("POWER001", "amps"),
             ("POWER001", "life-off"),
             ("POWER001", "life-turns"),
@@ -149,6 +150,8 @@ const DEEDS: &[Deed] = &[
     of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
     // Leave it unused.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
+    // Plug it in where it fits.
+    of_part(&[("FIT001", "lost"), ("FIT001", "part"), ("FIT001", "loose")]),
     // Say when it runs.
     of_part(&[("AIR006", "when"), ("HEALTH002", "when")]),
     // One generator alone.
@@ -208,22 +211,26 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
         .unwrap_or(id)
 }
 
-/// The parts and loads that a finding is about, and of a load that its outlet does not carry, that too.
-fn parts<'a>(plan: &'a Plan, finding: &'a Finding) -> Vec<&'a Id> {
-    let put = |id: &Id| {
-        let load = plan.loads.iter().find(|load| load.id == *id)?;
-        load.on.as_ref().filter(|_| finding.code == "FIT004")
+/// The parts and things that a finding is about, the part that these hang on where it gets no power, and the outlet
+/// that is wrong itself where it is too small.
+fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
+    let value = match (finding.code, finding.fix.key) {
+        ("FIT001", "loose") => finding.values.get("place"),
+        ("FIT004", _) => finding.values.get("refused"),
+        _ => None,
     };
-    let outlets = finding.about.iter().filter_map(put);
-    let named = finding.about.iter().chain(outlets);
-    named.map(|id| owner(plan, id)).collect()
+    let more = match value {
+        Some(Value::Parts(more)) => more.as_slice(),
+        _ => &[],
+    };
+    finding.about.iter().chain(more)
 }
 
 /// Whether one deed clears both.
 fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
     let in_common = || {
-        let others = parts(plan, other);
-        parts(plan, one).iter().any(|part| others.contains(part))
+        let mut owners = named(one).map(|id| owner(plan, id));
+        owners.any(|part| named(other).any(|id| owner(plan, id) == part))
     };
     // Of a cord that is not used, nothing else needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))

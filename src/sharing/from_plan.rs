@@ -196,6 +196,9 @@ struct Setting<'a> {
     settled: Vec<bool>,
     /// For each load that fits somewhere that no load may be plugged into: whether it could run there.
     refused: Vec<Option<bool>>,
+    /// For each load that fits somewhere whose sockets cords, boxes or a bonding plug have: whether it could run
+    /// there.
+    taken: Vec<Option<bool>>,
     /// Loads beyond what a model can have.
     beyond: &'a [LoadUnit],
     /// Whether all loads and places could be taken in.
@@ -311,6 +314,33 @@ impl<'a> Setting<'a> {
             .filter(|(ix, ..)| verdicts.no_loads(*ix).is_some())
             .map(|(ix, node, ..)| (ix, &node.id))
             .collect();
+        let gear_only: Vec<(NodeIx, &Id)> = supply
+            .receptacles()
+            .filter(|(ix, ..)| {
+                let open =
+                    verdicts.no_loads(*ix).is_none() && supply.limit(*ix).short > Current::ZERO;
+                open && !places.contains(ix)
+            })
+            .map(|(ix, node, ..)| (ix, &node.id))
+            .collect();
+        // Whether a load could run at any of these that its plug fits; `None` where it fits none.
+        let runs_at = |at: &[(NodeIx, &Id)], unit: &LoadUnit| {
+            let there = at.iter().filter(|(ix, id)| {
+                on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit)
+            });
+            let runs = there.map(|(ix, _)| could_run(supply, *ix, unit));
+            runs.reduce(|any, other| any || other)
+        };
+        let of_all = |at: &[(NodeIx, &Id)]| units.iter().map(|unit| runs_at(at, unit)).collect();
+        let (mut refused, taken): (Vec<Option<bool>>, Vec<Option<bool>>) =
+            (of_all(&no_loads), of_all(&gear_only));
+        // What the plan puts where nothing may be plugged in is kept out by that, if another receptacle carries it.
+        for (refused, unit) in refused.iter_mut().zip(units) {
+            let mut open = places.iter().filter(|at| fits_at(supply, **at, unit));
+            if *refused == Some(false) && on(unit).is_some() {
+                *refused = Some(open.any(|at| could_run(supply, *at, unit)));
+            }
+        }
         let mut setting = Self {
             supply,
             whole: whole && beyond.is_empty(),
@@ -327,16 +357,8 @@ impl<'a> Setting<'a> {
             },
             places,
             settled: units.iter().map(|unit| on(unit).is_some()).collect(),
-            refused: units
-                .iter()
-                .map(|unit| {
-                    let refused = no_loads.iter().filter(|(ix, id)| {
-                        on(unit).is_none_or(|on| on == *id) && fits_at(supply, *ix, unit)
-                    });
-                    let runs = refused.map(|(ix, _)| could_run(supply, *ix, unit));
-                    runs.reduce(|any, other| any || other)
-                })
-                .collect(),
+            refused,
+            taken,
             fits,
         };
         setting.add_rows();
@@ -573,12 +595,12 @@ impl<'a> Setting<'a> {
             "impossible"
         } else if on.is_some_and(|on| self.supply.loose_part(plan, on).is_some()) {
             "no-power"
-        } else if fits.is_empty() && self.refused[load].is_some() {
+        } else if fits.is_empty() && self.refused[load].or(self.taken[load]).is_some() {
             // What it is too large for anyhow is not what keeps it out.
-            if self.refused[load] == Some(true) {
-                "refused"
-            } else {
-                "too-large"
+            match (self.refused[load], self.taken[load]) {
+                (Some(true), _) => "refused",
+                (_, Some(true)) => "no-room",
+                _ => "too-large",
             }
         } else if fits.is_empty() && self.too_hot(on, load) {
             "too-hot"

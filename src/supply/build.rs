@@ -290,8 +290,7 @@ impl<'a> Builder<'a> {
                 breakers.insert(owner, breaker);
                 breaker
             };
-            let leg = leg_of(outlet, &group);
-            let legs = self.outlet_legs(outlet, leg, self.supply.node(parent).legs, within);
+            let legs = self.outlet_legs(outlet, &group, self.supply.node(parent).legs, within);
             let mut above = breaker.unwrap_or(parent);
             if let Some(holder) = within {
                 above = self.wiring(outlet, above, legs, holder);
@@ -362,13 +361,7 @@ impl<'a> Builder<'a> {
         let feed = self.supply.node(parent).legs;
         let legs = group
             .iter()
-            .filter_map(|outlet| {
-                fed_legs(
-                    outlet.shape,
-                    feed,
-                    leg_of(outlet, group).unwrap_or(self.leg),
-                )
-            })
+            .filter_map(|outlet| fed_legs(outlet.shape, feed, self.leg_of(outlet, group)))
             .reduce(|one, other| if one == other { one } else { feed })
             .unwrap_or(feed);
         // Nobody knows the breaker: then the receptacles themselves are all there is to go by.
@@ -426,11 +419,12 @@ impl<'a> Builder<'a> {
     fn outlet_legs(
         &mut self,
         outlet: &Outlet,
-        leg: Option<Leg>,
+        group: &[&Outlet],
         feed: Legs,
         within: Option<&DistributionBox>,
     ) -> Legs {
-        if feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg && leg.is_none() {
+        let one_leg = feed == Legs::Both && outlet.shape.0.circuit() == Circuit::OneLeg;
+        if one_leg && leg_said(outlet, group).is_none() {
             let field = format!("{}.leg", field_of(outlet, within));
             self.assume(
                 field,
@@ -441,7 +435,14 @@ impl<'a> Builder<'a> {
             );
         }
         // What cannot be fed keeps the legs of its feed, with a rating of nothing.
-        fed_legs(outlet.shape, feed, leg.unwrap_or(self.leg)).unwrap_or(feed)
+        fed_legs(outlet.shape, feed, self.leg_of(outlet, group)).unwrap_or(feed)
+    }
+
+    /// The leg of a 120 V outlet on two legs. Where nobody knows if there are two, all are on one, whatever was
+    /// said: they share what one leg of two has, and a breaker that they share is one pole.
+    fn leg_of(&self, outlet: &Outlet, group: &[&Outlet]) -> Leg {
+        let said = leg_said(outlet, group).filter(|_| self.plan.generator.voltage.is_known());
+        said.unwrap_or(self.leg)
     }
 
     /// A receptacle and everything that is plugged into it.
@@ -766,7 +767,7 @@ const fn leg_word(leg: Leg) -> &'static str {
 }
 
 /// The leg of an outlet, which is that of the others behind its breaker where they are on one.
-fn leg_of(outlet: &Outlet, group: &[&Outlet]) -> Option<Leg> {
+fn leg_said(outlet: &Outlet, group: &[&Outlet]) -> Option<Leg> {
     let one_leg = |outlet: &&&Outlet| outlet.shape.0.circuit() == Circuit::OneLeg;
     let mut known = group.iter().filter_map(|outlet| outlet.leg.known());
     let first = known.next().copied();

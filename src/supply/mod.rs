@@ -265,8 +265,8 @@ pub struct Supply {
 }
 
 impl Supply {
-    /// The part that is plugged into nothing and that this receptacle hangs on; `None` where it hangs on the
-    /// generator, or where something else is wrong on the way, which is told by itself.
+    /// The part that is plugged into nothing, or not into what the plan says, and that this receptacle hangs on;
+    /// `None` where it hangs on the generator.
     #[must_use]
     pub fn loose_part<'a>(&'a self, plan: &Plan, receptacle: &Id) -> Option<&'a Id> {
         let mut cords = plan.cords.iter();
@@ -275,8 +275,7 @@ impl Supply {
         let holder = boxes.find(|it| it.outlets.iter().any(|outlet| outlet.id == *receptacle));
         let part = cord.map(|it| &it.id).or(holder.map(|it| &it.id))?;
         let of = |id: &Id| self.detached.iter().find(|it| it.id == *id);
-        let begins = &of(part)?.begins;
-        (of(begins)?.reason == DetachReason::NotPluggedIn).then_some(begins)
+        Some(&of(part)?.begins)
     }
 
     /// The node.

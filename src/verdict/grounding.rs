@@ -102,6 +102,9 @@ pub struct BondingSocket {
     /// Whether it is where it belongs, as far as is known: there is such a plug, no GFCI is ahead of it, and
     /// nothing else joins neutral to ground at the generator.
     pub belongs: bool,
+    /// Whether it is there for sure and may stay: whoever empties the receptacle but for what is named there
+    /// would pull the only joint out.
+    pub stays: bool,
 }
 
 /// Joints of neutral and ground, and grounds that go through, of one supply.
@@ -121,9 +124,11 @@ impl<'a> Grounding<'a> {
     pub(crate) fn new(plan: &Plan, supply: &'a Supply) -> Self {
         let bonding_sockets = bonding_sockets(plan, supply);
         let set = &plan.generator;
+        let assumed = bonding_sockets.len() > 1;
         let bonding_socket = bonding_sockets.first().map(|at| BondingSocket {
             at: *at,
-            assumed: bonding_sockets.len() > 1,
+            assumed,
+            stays: !assumed && bonding_plug(set) == Sure::Yes && joint_in_set(set) == Sure::No,
             belongs: bonding_plug(set) == Sure::Yes
                 && joint_in_set(set) == Sure::No
                 && !has_gfci(supply, *at),

@@ -6,9 +6,12 @@
 //! A point is **refused** where something is wrong with the gear itself, and so is all that hangs
 //! behind it: nothing passes what must not be used. A point is **bare** where ground-fault protection
 //! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
-//! receptacles are judged by themselves. Where it is bare for want of a device, a cord that brings one may go in
-//! ([`Verdicts::takes_guarded`]). On damp ground and on dry a bare point is told of by rules, and refused to
+//! receptacles are judged by themselves. Where it is bare for want of a device, or because a bonding plug blinds it,
+//! a cord that brings one may go in ([`Verdicts::takes_guarded`]). On damp ground and on dry a bare point is told of by rules, and refused to
 //! nobody.
+//!
+//! A cord or box that is plugged into nothing is judged where it wants nothing: what is wrong with it there is wrong
+//! with it anywhere.
 //!
 //! A cord or box of use to nobody, because no appliance may be plugged in anywhere beyond it, is itself
 //! not to be used: refused, unless something beyond it is bare and takes a cord with protection.
@@ -16,11 +19,13 @@
 mod grounding;
 mod overcurrent;
 mod own_limit;
+mod spare;
 
 pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
 pub(crate) use overcurrent::{Allowance, Overcurrent};
 pub(crate) use own_limit::{OwnLimit, own_limit};
+pub(crate) use spare::{at_its_best, refused_at_best};
 
 use crate::plan::{Answer, Cord, Ground, Outlet, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
@@ -169,11 +174,10 @@ impl<'a> Verdicts<'a> {
         let node = self.supply.node(at);
         if self.is_receptacle(at) {
             let closed = self.no_loads(at);
+            let guarded = self.refused[at.0].is_none() && self.bare[at.0] && self.wants_device(at);
             let here = &mut self.beyond[at.0];
             here.open |= closed.is_none();
-            here.guarded |= self.refused[at.0].is_none()
-                && self.bare[at.0]
-                && self.protection[at.0] == Protection::None;
+            here.guarded |= guarded;
             here.closed = closed.or(here.closed);
         }
         let part = matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
@@ -266,6 +270,18 @@ impl<'a> Verdicts<'a> {
     #[must_use]
     pub fn takes_guarded(&self, at: NodeIx) -> bool {
         !self.leads_on(at) && self.beyond[at.0].guarded
+    }
+
+    /// Whether a GFCI of its own is all that a cord needs here: there is none, or a bonding plug at the generator
+    /// blinds it, which is ahead of the cord's. A box that joins the two is wrong itself.
+    fn wants_device(&self, at: NodeIx) -> bool {
+        match self.protection[at.0] {
+            Protection::None => true,
+            Protection::Blind { joint, .. } | Protection::Doubtful { joint, .. } => {
+                self.is_receptacle(joint)
+            }
+            Protection::Works(_) => false,
+        }
     }
 
     fn is_receptacle(&self, at: NodeIx) -> bool {
@@ -450,5 +466,62 @@ mod tests {
             admits(&[(second.0, &in_the_bin)], &ids),
             [EVERYTHING, None, None]
         );
+    }
+
+    /// A bonding plug behind the GFCI of its outlet: a cord with a GFCI of its own may go in, and once it is in, the
+    /// plug is named beside it. A box that joins the two is wrong itself.
+    #[test]
+    fn a_cord_with_a_gfci_may_go_beside_a_bonding_plug() {
+        let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+        let plug = (
+            "bonding_plug = false",
+            "bonding_plug = true\nbonding_plug_in = \"front\"",
+        );
+        assert_eq!(
+            admits(&[floating, plug], &["front"]),
+            [Some((Admits::Guarded, Some("SHOCK013")))]
+        );
+        let cord = "[[cord]]\nid = \"safe\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+             wire = \"14 AWG\"\nconductors = 3\nlength = \"2 ft\"\noutdoor = true\ngfci = true\n[[box]]";
+        for (plug, named) in [(vec![floating, plug], true), (vec![], false)] {
+            let report = report(&[plug, vec![("[[box]]", cord)]].concat());
+            let front = Id::new("front").expect("an id");
+            let verdict = report.verdict(&front).expect("a verdict");
+            assert_eq!(verdict.bonding_plug, named);
+            assert_eq!(verdict.admits == Admits::Named, named);
+        }
+        let behind = ("gfci = false # twist", "gfci = true");
+        let bond = ("bond = false", "bond = true");
+        let nothing = Some((Admits::Nothing, Some("SHOCK005")));
+        assert_eq!(admits(&[floating, behind, bond], &["left"]), [nothing]);
+    }
+
+    /// In the bin, a cord without a ground wire and a box behind whose own plug nothing trips are still not to be
+    /// used, and why is told; one that is only not plugged in may be.
+    #[test]
+    fn what_is_wrong_anywhere_is_not_to_be_used_anywhere() {
+        let no_cord = ("from = \"twist\"\nplug", "plug");
+        let no_box = ("from = \"long\"\ninlet", "inlet");
+        let nothing = |code| Some((Admits::Nothing, Some(code)));
+        let ids = ["long", "box"];
+        let two_wires = ("conductors = 3", "conductors = 2");
+        assert_eq!(admits(&[no_cord], &ids), [None, None]);
+        assert_eq!(
+            admits(&[no_cord, two_wires], &ids),
+            [nothing("CORD004"), None]
+        );
+        let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
+        let right = ("breaker = \"15 A\" # right", "breaker = \"30 A\"");
+        assert_eq!(admits(&[no_box, left], &ids)[1..], [None]);
+        assert_eq!(
+            admits(&[no_box, left, right], &ids)[1..],
+            [nothing("OVER001")]
+        );
+        let report = report(&[no_box, left, right]);
+        let why = report
+            .refused(&Id::new("box").expect("an id"))
+            .expect("refused");
+        assert!(report.told_by(why).is_some());
+        assert!(report.findings.iter().all(|it| it.code != "OVER001"));
     }
 }

@@ -89,6 +89,9 @@ impl Words {
                 "mend-left"
             };
             fill(&mut out, "", "", &self.text(key));
+            if effect.turns {
+                fill(&mut out, "", "", &self.text("mend-turns"));
+            }
             for (label, title) in self.left(report, effect) {
                 fill(&mut out, &format!("  {label}  "), "    ", &title);
             }
@@ -110,7 +113,11 @@ impl Words {
             let label = self.with("print-ws-unplaced-row", [("load", load.into())]);
             (label, self.text(&format!("print-ws-{}", lost.reason)))
         });
-        let rows = rows.into_iter().chain(unplaced);
+        let turns = effect.turns.then(|| {
+            let label = self.text("print-turns-title");
+            (label, self.text("mend-turns"))
+        });
+        let rows = rows.into_iter().chain(turns).chain(unplaced);
         let rows: Vec<(String, String)> = rows.chain(self.left(report, effect)).collect();
         let column = rows
             .iter()

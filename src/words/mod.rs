@@ -21,7 +21,7 @@ use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use rust_decimal::RoundingStrategy;
 use unic_langid::LanguageIdentifier;
 
-use crate::plan::Id;
+use crate::plan::{Id, Span};
 use crate::quantity::{Amount, Unit};
 use crate::report::{Assumption, Finding, LoadFacts, Report, Signal, Trouble, Value, Values};
 use crate::tables::cooling;
@@ -272,6 +272,43 @@ impl Words {
         all.join(&self.text("list-comma"))
     }
 
+    /// A minute of the day as the reader's clock shows it.
+    pub fn clock(&self, minute: u16) -> String {
+        let half = match minute % Span::DAY {
+            0 => "midnight",
+            720 => "noon",
+            ..720 => "am",
+            _ => "pm",
+        };
+        let time = self.numbers.clock(minute);
+        self.with(&format!("clock-{half}"), [("time", time.into())])
+    }
+
+    /// A part of the day, by the same clock.
+    pub fn span(&self, span: Span) -> String {
+        let (from, to) = (self.clock(span.from), self.clock(span.to));
+        self.with("clock-span", [("from", from.into()), ("to", to.into())])
+    }
+
+    /// Times in a value as the reader writes them: "22:00", "22:00-06:00" or several of these, as plan
+    /// files have them. Anything else is no time.
+    fn times(&self, text: &str) -> Option<String> {
+        let minute = |text: &str| -> Option<u16> {
+            let (hour, minute) = text.split_once(':').filter(|_| text.len() == 5)?;
+            let (hour, minute) = (hour.parse::<u16>().ok()?, minute.parse::<u16>().ok()?);
+            (hour <= 24 && minute < 60).then_some(hour * 60 + minute)
+        };
+        let one = |text: &str| match text.split_once('-') {
+            Some((from, to)) => Some(self.span(Span {
+                from: minute(from)?,
+                to: minute(to)?,
+            })),
+            None => Some(self.clock(minute(text)?)),
+        };
+        let all: Vec<String> = text.split(", ").map(one).collect::<Option<_>>()?;
+        Some(all.join(&self.text("list-comma")))
+    }
+
     /// A wire size as it is marked; for a metric reader with its cross-section.
     pub fn wire(&self, wire: crate::quantity::Wire) -> String {
         self.numbers.wire(wire)
@@ -310,7 +347,10 @@ impl Words {
         match value {
             Value::Amount(amount) => self.rounded(name, *amount).into(),
             Value::Count(count) => (*count).into(),
-            Value::Name(id) => name_of(id, loads).to_owned().into(),
+            Value::Name(id) => match self.times(id) {
+                Some(times) => times.into(),
+                None => name_of(id, loads).to_owned().into(),
+            },
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
             Value::Word { .. } => self.value(value).into(),
         }

@@ -7,6 +7,7 @@ use rust_decimal::{Decimal, RoundingStrategy};
 
 use unic_langid::LanguageIdentifier;
 
+use crate::plan::Span;
 use crate::quantity::{Amount, Unit, Wire};
 use crate::tables::conductor::CONDUCTORS;
 
@@ -79,6 +80,8 @@ impl Units {
 pub(super) struct Numbers {
     formatter: Option<DecimalFormatter>,
     units: Units,
+    /// Whether the reader writes per cent and the time of day as Americans do.
+    american: bool,
 }
 
 impl Numbers {
@@ -90,6 +93,7 @@ impl Numbers {
         let mut numbers = Self {
             formatter: formatter(DecimalFormatterOptions::default()),
             units,
+            american: language.starts_with("en"),
         };
         if numbers.decimal_mark() != '.' {
             // A label is read by guests as well, and "2.309 W" is two watts to some of them.
@@ -130,7 +134,19 @@ impl Numbers {
             "" => digits,
             // A per cent sign and a degree stand as the International System writes them, with a
             // no-break space, so that a number never parts from its unit at a line's end.
+            // In English a per cent sign stands close.
+            "%" if self.american => format!("{digits}%"),
             _ => format!("{digits}\u{a0}{unit}"),
+        }
+    }
+
+    /// The figures of a minute of the day: on a clock of twelve hours, or as plan files have it.
+    pub(super) fn clock(&self, minute: u16) -> String {
+        let (hour, minutes) = (minute / 60, minute % 60);
+        match (self.american, (hour + 11) % 12 + 1) {
+            (true, hour) if minutes == 0 => hour.to_string(),
+            (true, hour) => format!("{hour}:{minutes:02}"),
+            (false, _) => Span::clock(minute),
         }
     }
 

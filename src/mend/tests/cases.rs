@@ -786,3 +786,119 @@ fn nothing_is_bought_of_which_one_stays_without_a_place() {
     };
     assert!(!buys(THREE));
 }
+
+/// Pulling out a box is one step, and plugging its things in again comes after what they are plugged into is there.
+/// What is wrong with the box stays told; of one that only lacks a socket nothing is said.
+#[test]
+fn a_part_taken_out_for_a_fault_of_its_own_stays_out_of_use() {
+    let before = in_a_bad_box(&[("kettle", "cooker"), ("lights", "lamp")]);
+    let mended = mend(&before, false);
+    let told: Vec<&str> = mended.steps.iter().map(|step| step.change.key()).collect();
+    assert_eq!(told, ["set-aside", "three-way-cord", "move", "move"]);
+    let wrong = |mended: &Mended, before: &Plan| {
+        let mut steps = mended
+            .steps
+            .iter()
+            .map(|step| step.change.repair(before, &mended.plan));
+        let step = steps
+            .find(|it| it.key == "set-aside")
+            .expect("something is set aside");
+        let why = mended.report.refused(&step.about[0]);
+        let why = why.and_then(|why| mended.report.told_by(why));
+        (
+            step.values["wrong"].clone(),
+            why.map(|finding| finding.code),
+        )
+    };
+    let name = |text: &str| report::Value::Name(text.to_owned());
+    assert_eq!(wrong(&mended, &before), (name("yes"), Some("OVER001")));
+    for tag in ["en", "es", "fr", "de"] {
+        let words = crate::words::Words::new(tag, crate::words::Units::Customary);
+        let words = words.expect("a language");
+        let text = words.repair(&mended.steps[0].change.repair(&before, &mended.plan), &[]);
+        assert!(!text.contains(&words.text("change-by-the-card")), "{text}");
+    }
+
+    let cord = |id: &str| {
+        format!(
+            "[[cord]]\nid = \"{id}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+             wire = \"12 AWG\"\nconductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n"
+        )
+    };
+    let loads = heater("kettle", "18:00-18:30", "on = \"one\"").replacen("1500", "900", 1);
+    let text = camp(&(cord("one") + &cord("two") + &cord("three") + &loads));
+    let before = plan(&text);
+    let mended = mend(&before, false);
+    assert_eq!(keys(&mended), one("set-aside", "three"));
+    assert_eq!(wrong(&mended, &before), (name("no"), None));
+}
+
+/// A bonding plug in a bonded generator blinds the GFCI of the outlet, and is taken out: nothing is bought. In a
+/// floating one it stays.
+#[test]
+fn a_plug_that_only_harms_is_taken_out() {
+    let before = |neutral: &str| {
+        let mut plan = bonded("gfci = true", "");
+        plan.generator.neutral = match neutral {
+            "bonded" => Answer::Known(crate::plan::Neutral::Bonded),
+            _ => Answer::Known(crate::plan::Neutral::Floating),
+        };
+        plan
+    };
+    let mended = mend(&before("bonded"), false);
+    assert_eq!(keys(&mended), one("bonding-plug-out", ""));
+    assert_eq!((mended.effect.cost, mended.effect.after.clear()), (1, true));
+    let mended = mend(&before("floating"), false);
+    assert!(
+        keys(&mended)
+            .iter()
+            .all(|(key, _)| *key != "bonding-plug-out")
+    );
+}
+
+/// Two things that must run, and not both at once: when is nobody's word, so each has its outlet and its turn.
+#[test]
+fn what_takes_turns_is_told_so() {
+    for (watts, turns) in [("1500 W", true), ("900 W", false)] {
+        let loads = ["kettle", "toaster"].map(|id| heater(id, "18:00-18:30", ""));
+        let loads = loads
+            .concat()
+            .replace("hours = [\"18:00-18:30\"]\n", "")
+            .replace("1500 W", watts);
+        let before = plan(&camp(&loads));
+        let (report, mended) = advised(&before, false);
+        assert_eq!(mended.effect.turns, turns, "{watts}");
+        assert!(mended.effect.after.clear());
+        let words = crate::words::Words::english();
+        let told = words
+            .repairs(&report, 400)
+            .contains(&words.text("mend-turns"));
+        assert_eq!(told, turns);
+    }
+}
+
+/// A GFCI cord and the bonding plug fill the outlet: what has no place cannot be plugged in there. With a third
+/// socket it can.
+#[test]
+fn what_has_no_socket_left_needs_no_gfci() {
+    let guard = "[[cord]]\nid = \"guard\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+         wire = \"12 AWG\"\nconductors = 3\nlength = \"2 ft\"\noutdoor = true\ncoiled = false\ngfci = true\n";
+    let huge = heater("huge", "20:00-20:30", "").replacen("\"1500 W\"", "\"unknown\"", 1);
+    for (sockets, found) in [(2, false), (3, true)] {
+        let mut plan = bonded("gfci = false", &(guard.to_owned() + &huge));
+        plan.loads.retain(|load| load.id.as_str() == "huge");
+        plan.generator.outlets[0].sockets = Some(sockets);
+        plan.generator.rated = Answer::Known(crate::quantity::Power::from_milliwatts(500_000));
+        plan.generator.peak = plan.generator.rated;
+        let report = report::build(&plan);
+        let dangers = report
+            .findings
+            .iter()
+            .filter(|it| it.signal == Signal::Danger);
+        assert_eq!(
+            dangers.clone().any(|it| it.code == "SHOCK001"),
+            found,
+            "{sockets}"
+        );
+    }
+}

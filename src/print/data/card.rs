@@ -5,11 +5,10 @@ use serde::Serialize;
 use super::super::CardSize;
 use super::emergency::{self, Emergency};
 use super::labels::cord_facts;
-use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Limit, Signal};
+use crate::report::{Limit, LoadFacts, Signal, StartVerdict};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -26,7 +25,8 @@ pub(super) struct Card {
     tree_alt: String,
     /// What hangs on nothing.
     loose: Vec<String>,
-    unplaced: Vec<String>,
+    /// What no outlet can run, what a life depends on first.
+    unplaced: Option<String>,
     /// The unknown to find out first.
     decides: Option<String>,
     together: Together,
@@ -34,15 +34,17 @@ pub(super) struct Card {
     never_more: Option<String>,
     /// What stays off for what a life depends on.
     off: Option<String>,
+    start_title: String,
+    /// None where any order will do.
     start: Vec<Step>,
     start_note: Option<String>,
+    /// What a meter reads once all of it is on.
+    meters: Vec<String>,
     stop_order: Option<String>,
     turns: Vec<String>,
     setup: Vec<String>,
     test: Vec<String>,
     stop: Vec<String>,
-    distances: Vec<(String, String)>,
-    plot: Option<Plot>,
     emergencies: Vec<Emergency>,
 }
 
@@ -65,7 +67,6 @@ struct Row {
     loads: Vec<String>,
     /// What does not act past its amps: nothing below some figure, or nothing.
     unwatched: Option<String>,
-    weakest: bool,
     refused: bool,
     /// What it hangs on that must not be used.
     behind: Option<String>,
@@ -78,6 +79,8 @@ struct Row {
 /// Loads down, sets across.
 #[derive(Debug, Default, Serialize)]
 struct Together {
+    /// How to read it.
+    how: String,
     names: Vec<String>,
     /// For each set, what stands beside each name: nothing, a dot, or how many.
     sets: Vec<Vec<String>>,
@@ -88,31 +91,23 @@ struct Together {
 struct Step {
     name: String,
     peak: String,
-    /// What a meter reads once it is on.
-    meter: Option<String>,
 }
 
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
-    "weakest",
-    "hours-mean",
-    "for-hours",
-    "for-short",
+    "brief-hours",
+    "brief-short",
     "do-not-use",
     "together-title",
-    "together-how",
     "never-title",
-    "start-title",
+    "never-how",
     "turns-title",
     "start-peak",
     "setup-title",
     "test-title",
     "stop-title",
-    "distance-title",
-    "plot-title",
     "loose",
-    "unplaced",
     "defer",
     "card-fold",
     "card-trim",
@@ -121,7 +116,7 @@ const KEYS: &[&str] = &[
 
 pub(super) fn data(context: &Context<'_>) -> Card {
     let sharing = &context.report.figures.sharing;
-    let rows = Tree::new(*context).rows();
+    let rows = Tree { context: *context }.rows();
     let never: Vec<String> = sharing
         .never
         .iter()
@@ -134,6 +129,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .map(|more| context.say("more", &[("count", &more.to_string())]))
     };
     let dangers = context.report.count(Signal::Danger);
+    let any_order = sharing.start.verdict == StartVerdict::AnyOrder;
     Card {
         size: context.options.card,
         danger: (dangers > 0).then(|| Strip {
@@ -145,28 +141,39 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         common: context.common("card-title", KEYS),
         tree_alt: alt(context, &rows),
         loose: loose(context, &rows),
-        unplaced: {
-            let unplaced = sharing.unplaced.iter().map(|unplaced| &unplaced.load);
-            context.load_names(unplaced)
-        },
+        unplaced: unplaced(context),
         decides: context.words.decides(context.report),
         rows,
         together: together(context, more(sharing.together.len())),
         never_more: more(never.len()),
         never: never.into_iter().take(COLUMNS).collect(),
         off: context.words.off(context.report),
+        start_title: context.say(
+            if any_order {
+                "start-any-title"
+            } else {
+                "start-title"
+            },
+            &[],
+        ),
         start: context
             .words
             .start_steps(context.report)
             .into_iter()
+            .filter(|_| !any_order)
             .map(|(name, last)| Step {
                 name,
                 peak: context.demand(last.peak_watts),
-                meter: volts::reading(context, &last.load),
             })
             .collect(),
-        start_note: (!sharing.start_order.is_empty())
-            .then(|| context.words.start_verdict(context.report)),
+        start_note: (!sharing.start_order.is_empty()).then(|| {
+            if any_order {
+                context.say("start-any", &[])
+            } else {
+                context.words.start_verdict(context.report)
+            }
+        }),
+        meters: volts::readings(context),
         stop_order: context.words.stop_order(context.report),
         turns: sharing
             .turns
@@ -176,8 +183,6 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         setup: setup(context),
         test: proofs::card(context),
         stop: stop(context),
-        distances: distances(context),
-        plot: plot::data(context),
         emergencies: emergency::all(context),
     }
 }
@@ -202,13 +207,22 @@ fn alt(context: &Context<'_>, rows: &[Row]) -> String {
     let parts: Vec<String> = rows
         .iter()
         .map(|row| match (&row.long, &row.behind) {
-            _ if row.refused => context.say("behind", &[("id", &row.id)]),
+            _ if row.refused => format!("{} ({})", row.id, context.say("do-not-use", &[])),
             (_, Some(behind)) => format!("{} ({behind})", row.id),
             (Some(amps), None) => context.say("tree-alt-part", &[("id", &row.id), ("amps", amps)]),
             (None, None) => row.id.clone(),
         })
         .collect();
     context.say("tree-alt", &[("parts", &parts.join("; "))])
+}
+
+/// What no outlet can run, in one sentence.
+fn unplaced(context: &Context<'_>) -> Option<String> {
+    let unplaced = context.report.figures.sharing.unplaced.iter();
+    let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
+    ids.sort_by_key(|id| !context.load(id).is_some_and(LoadFacts::life));
+    let names = context.load_names(ids).join(", ");
+    (!names.is_empty()).then(|| context.say("unplaced", &[("loads", &names)]))
 }
 
 fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
@@ -240,7 +254,7 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
             None => groups.push((name, vec![&placed.load])),
         }
     }
-    let sets = sharing
+    let sets: Vec<Vec<String>> = sharing
         .together
         .iter()
         .take(COLUMNS)
@@ -257,7 +271,19 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
                 .collect()
         })
         .collect();
+    // Only what this table has is explained.
+    let counted = sets
+        .iter()
+        .flatten()
+        .any(|cell| cell.parse::<usize>().is_ok());
+    let how = [
+        (sets.len() > 1).then_some("together-pick"),
+        Some("together-how"),
+        counted.then_some("together-number"),
+    ];
+    let how = how.into_iter().flatten().map(|key| context.say(key, &[]));
     Together {
+        how: how.collect::<Vec<String>>().join(" "),
         names: groups.into_iter().map(|(name, _)| name).collect(),
         sets,
         more,
@@ -267,11 +293,7 @@ fn together(context: &Context<'_>, more: Option<String>) -> Together {
 /// Walks the plan from the generator outwards.
 struct Tree<'a> {
     context: Context<'a>,
-    weakest: Vec<&'a Id>,
 }
-
-/// More links than these that are equally weak are no weakest link.
-const WEAKEST: usize = 2;
 
 /// What can hang below a receptacle.
 enum Fed<'a> {
@@ -280,30 +302,6 @@ enum Fed<'a> {
 }
 
 impl<'a> Tree<'a> {
-    fn new(context: Context<'a>) -> Self {
-        // What sets the tightest limit at which something is to run and that may be used at all.
-        let limits = &context.report.figures.limits;
-        let usable = |limit: &&Limit| context.report.usable(&limit.id);
-        let used = |limit: &&Limit| context.placed_at(&limit.id).next().is_some();
-        let tightest = |limit: &&Limit| limit.continuous_amps;
-        let mut in_use: Vec<&Limit> = limits.iter().filter(usable).collect();
-        if in_use.iter().any(used) {
-            in_use.retain(used);
-        }
-        let least = in_use.iter().map(tightest).min();
-        let mut weakest: Vec<&Id> = Vec::new();
-        for limit in in_use {
-            let id = &limit.continuous_set_by.id;
-            if Some(tightest(&limit)) == least && !weakest.contains(&id) {
-                weakest.push(id);
-            }
-        }
-        if weakest.len() > WEAKEST {
-            weakest.clear();
-        }
-        Self { context, weakest }
-    }
-
     fn rows(&self) -> Vec<Row> {
         let set = &self.context.plan.generator;
         let usable = &self.context.report.figures.usable;
@@ -323,13 +321,6 @@ impl<'a> Tree<'a> {
         for (index, outlet) in set.outlets.iter().enumerate() {
             self.outlet(outlet, None, &[index + 1 < last], &mut rows);
         }
-        // A limit set by the set itself is marked there.
-        if !self.weakest.is_empty()
-            && rows.iter().all(|row| !row.weakest)
-            && let Some(first) = rows.first_mut()
-        {
-            first.weakest = true;
-        }
         rows
     }
 
@@ -339,7 +330,6 @@ impl<'a> Tree<'a> {
             kind,
             id: id.to_string(),
             rails: rails.to_vec(),
-            weakest: self.weakest.contains(&id),
             refused: refused.is_some_and(|why| why.at == *id),
             behind: self.context.behind(id),
             only: self.context.only(id),
@@ -492,7 +482,7 @@ fn setup(context: &Context<'_>) -> Vec<String> {
     };
     let alarm = site.sleeps().then(|| context.say(alarm, &[]));
     let steps = [
-        context.say("setup-place", &context.people_distances().each()),
+        context.say("setup-place", &[("ample", &context.ample())]),
         context.say("setup-clear", &[("clear", &context.at_least(CLEAR))]),
         context.say("setup-look", &[]),
         context.say("setup-uncoil", &[]),
@@ -502,14 +492,4 @@ fn setup(context: &Context<'_>) -> Vec<String> {
         context.say("setup-load", &[]),
     ];
     alarm.into_iter().chain(steps).collect()
-}
-
-fn distances(context: &Context<'_>) -> Vec<(String, String)> {
-    vec![
-        (
-            context.say("distance-people", &[]),
-            context.say("distance-people-value", &context.people_distances().each()),
-        ),
-        (context.say("distance-clear", &[]), context.at_least(CLEAR)),
-    ]
 }

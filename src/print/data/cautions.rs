@@ -12,8 +12,12 @@ pub(super) struct Cautions {
     common: Common,
     summary: String,
     findings: Vec<Caution>,
-    /// Dangers that every set-up has, found or not.
+    /// What somebody has done at every set-up, found or not, to check off.
+    done: Vec<String>,
+    /// What always counts.
     always: Vec<String>,
+    /// What to do with what was only assumed, where something was.
+    look: Option<String>,
     emergencies: Vec<Emergency>,
 }
 
@@ -31,7 +35,6 @@ struct Caution {
     look: String,
     /// What else the same remedy clears.
     also: Vec<String>,
-    sources: Vec<String>,
 }
 
 const KEYS: &[&str] = &[
@@ -39,7 +42,6 @@ const KEYS: &[&str] = &[
     "do",
     "also",
     "look",
-    "authority",
     "always-title",
     "emergency-title",
     "defer",
@@ -64,11 +66,13 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
                 fix: text.fix,
                 look: text.look.join(" "),
                 also: text.also,
-                sources: text.sources,
             })
         })
         .collect();
+    let looked = findings.iter().any(|finding| !finding.look.is_empty());
     let count = |signal: Signal| report.count(signal);
+    let ample = context.ample();
+    let always = |number: usize| context.say(&format!("always-{number}"), &[("ample", &ample)]);
     Cautions {
         common: context.common("cautions-title", KEYS),
         summary: context.words.with(
@@ -83,9 +87,9 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             ],
         ),
         findings,
-        always: (1..=6)
-            .map(|number| context.say(&format!("always-{number}"), &[]))
-            .collect(),
+        done: (1..=4).map(always).collect(),
+        always: (5..=7).map(always).collect(),
+        look: looked.then(|| context.words.text("trouble-look")),
         emergencies: emergency::all(context),
     }
 }

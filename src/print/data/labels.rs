@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Current, Power, Wire};
-use crate::report::{Acts, Assumption, Limit, Report, ShockState};
+use crate::report::{Acts, Assumption, Limit, Report, SetBy, ShockState, Signal};
 use crate::supply::{self, Governing, NodeIx, NodeKind};
 
 /// The data of `labels.typ`.
@@ -41,8 +41,9 @@ struct Refusal {
     /// The colours of the panel.
     level: &'static str,
     signal: String,
-    /// Not to be used, or only in one way.
+    /// Not to be used, or only in one way; and the same for a label with little room.
     stop: String,
+    stop_brief: String,
     /// Whether the drawing is struck through: not where one thing may go in.
     forbidden: bool,
     title: String,
@@ -58,7 +59,8 @@ struct Socket {
     alt: String,
     volts: String,
     long: Flow,
-    short: Flow,
+    /// None where as much holds no matter how long.
+    short: Option<Flow>,
     /// The legs that feed it, where the generator has two, and the same where there is little room.
     leg: Option<String>,
     leg_brief: Option<String>,
@@ -131,8 +133,6 @@ struct Own {
     shape: String,
     alt: String,
     amps: String,
-    /// The same with how long it holds.
-    limit: String,
     /// What stands there instead, where it has none.
     stop: Option<String>,
 }
@@ -225,11 +225,19 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     let mut finding = report.told_by(why)?.clone();
     // A label speaks of what it is on.
     if Report::ONE_BY_ONE.contains(&finding.code) {
-        finding.about = vec![why.at.clone()];
+        let it = if forbidden { &why.at } else { id };
+        finding.about = vec![it.clone()];
         // And of what was assumed on the way to it first.
         let verdict = context.report.verdict(id)?;
         let elsewhere = |it: &Assumption| !verdict.assumed.contains(&it.field);
         finding.rests_on.sort_by_key(elsewhere);
+    }
+    // The ends of one cord look alike: all say the same, the gravest of it.
+    if !forbidden && finding.fix.key == "protect" {
+        finding.fix.key = "free";
+    }
+    if let Some(signal) = gravest_end(context, id).filter(|_| !forbidden) {
+        finding.signal = signal;
     }
     let text = context
         .words
@@ -245,6 +253,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         level: Context::signal(finding.signal),
         signal: text.signal,
         stop: stop(context, id)?,
+        stop_brief: stop_briefly(context, id)?,
         forbidden,
         title: context.behind(id).unwrap_or(text.title),
         // Where to look comes before what a guess would mean.
@@ -253,12 +262,33 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     }))
 }
 
+/// The gravest signal of the ends of one cord into which only a cord with a GFCI may go.
+fn gravest_end(context: &Context<'_>, id: &Id) -> Option<Signal> {
+    let report = context.report;
+    let ends = context.plan.cords.iter().map(|cord| {
+        let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
+        (&cord.id, ends)
+    });
+    let (_, ends) = { ends }.find(|(cord, ends)| *cord == id || ends.contains(id))?;
+    let whys = ends.iter().filter_map(|end| report.guarded(end));
+    let told = whys.filter_map(|why| report.told_by(why));
+    told.map(|finding| finding.signal).min()
+}
+
 /// What stands in the place of amps where nothing that the plan has may be plugged in.
 fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     let report = context.report;
     let refused = report.refused(id).map(|_| "do-not-use");
     let key = refused.or_else(|| report.guarded(id).map(|_| "guarded"))?;
     Some(context.say(key, &[]))
+}
+
+/// The same in fewer words.
+fn stop_briefly(context: &Context<'_>, id: &Id) -> Option<String> {
+    match context.report.guarded(id) {
+        Some(_) => Some(context.say("guarded-brief", &[])),
+        None => stop(context, id),
+    }
 }
 
 /// The label of a receptacle; none if nothing feeds it.
@@ -289,7 +319,7 @@ fn socket(
         set_by: context.limit_set_by(limit),
         trips: trips(limit),
         unwatched: context.unwatched(&limit.set_by, &limit.acts),
-        unwatched_brief: context.unwatched_briefly(&limit.set_by, &limit.acts),
+        unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
         gfci: limit.gfci,
         shock: shock(context, limit),
         shared: shared(context, limit, owner, outlet),
@@ -299,21 +329,39 @@ fn socket(
     }))
 }
 
+/// What to do where nothing acts past a limit, in the fewest words.
+fn add_up(context: &Context<'_>, set_by: &SetBy, acts: &Acts) -> Option<String> {
+    let unwatched = context.unwatched(set_by, acts);
+    unwatched.map(|_| context.say("short-add-up", &[]))
+}
+
 fn long(context: &Context<'_>, limit: &Limit) -> Flow {
     flow(
         context,
         limit.continuous_amps,
         Some(limit.continuous_watts),
-        "for-hours",
+        if limit.short_amps > limit.continuous_amps {
+            "for-hours"
+        } else {
+            "for-any"
+        },
     )
 }
 
-fn short(context: &Context<'_>, limit: &Limit) -> Flow {
-    flow(
-        context,
-        limit.short_amps,
-        Some(limit.short_watts),
-        "for-short",
+/// What holds for a short time, where that is more.
+fn short(context: &Context<'_>, limit: &Limit) -> Option<Flow> {
+    let watts = Some(limit.short_watts);
+    let more = limit.short_amps > limit.continuous_amps;
+    more.then(|| flow(context, limit.short_amps, watts, "for-short"))
+}
+
+/// The same of everything on a cord or a box together.
+fn all_on(context: &Context<'_>, limit: &Governing) -> (Flow, Option<Flow>) {
+    let more = limit.short > limit.continuous;
+    let long = if more { "all-for-hours" } else { "all-for-any" };
+    (
+        flow(context, limit.continuous, None, long),
+        more.then(|| flow(context, limit.short, None, "for-short")),
     )
 }
 
@@ -374,9 +422,8 @@ fn own(context: &Context<'_>, outlets: &[Outlet]) -> Vec<Own> {
                 id: outlet.id.to_string(),
                 alt: context.say("face-alt", &[("shape", &shape)]),
                 shape,
-                limit: context.say("outlet-limit", &[("amps", &amps)]),
                 amps,
-                stop: stop(context, &outlet.id),
+                stop: stop_briefly(context, &outlet.id),
             })
         })
         .collect()
@@ -413,10 +460,7 @@ fn shared(
             .map(|other| other.id.as_str())
             .collect();
         if !others.is_empty() {
-            sentences.push(context.say(
-                "shared-outlets",
-                &[("others", &context.words.list(&others))],
-            ));
+            sentences.push(context.say("shared-outlets", &[("others", &context.quoted(&others))]));
         }
         if !sentences.is_empty() {
             let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
@@ -501,8 +545,9 @@ fn generator(context: &Context<'_>) -> Part {
     let mut facts = vec![
         (
             context.say("air", &[]),
-            context.say("air-value", &context.people_distances().each()),
+            context.say("air-value", &[("ample", &context.ample())]),
         ),
+        (context.say("refuel", &[]), context.say("refuel-value", &[])),
         (
             context.say("neutral", &[]),
             context.say(
@@ -517,12 +562,22 @@ fn generator(context: &Context<'_>) -> Part {
                 &[],
             ),
         ),
-        (context.say("refuel", &[]), context.say("refuel-value", &[])),
     ];
     if !set.rated.is_known() {
         let taken = context.exact(crate::supply::UNKNOWN_RATED);
-        let value = context.say("rated-guessed-value", &[("taken", &taken)]);
+        let left = context.capacity(usable.rated_watts);
+        let value = if left == taken {
+            context.say("rated-guessed-value", &[("taken", &taken)])
+        } else {
+            context.say("rated-guessed-less", &[("taken", &taken), ("left", &left)])
+        };
         facts.insert(1, (context.say("rated-guessed", &[]), value));
+    }
+    if context.supply.node(NodeIx(0)).legs.all().len() > 1 {
+        facts.insert(
+            2,
+            (context.say("legs", &[]), context.say("legs-value", &[])),
+        );
     }
     if usable.stranded_watts > Power::ZERO {
         facts.push((
@@ -539,19 +594,14 @@ fn generator(context: &Context<'_>) -> Part {
     if let Some(hours) = context.report.figures.energy.hours_per_tank {
         let hours = context.capacity(hours);
         let by = context.report.figures.energy.busiest_by.as_ref();
-        let value = by.map_or_else(
-            || context.say("tank-value", &[("hours", &hours)]),
-            |by| {
-                let load = context.load_name(by);
-                context.say("tank-value-with", &[("hours", &hours), ("load", &load)])
-            },
-        );
+        let key = by.map_or("tank-value", |_| "tank-value-with");
+        let value = context.say(key, &[("hours", &hours)]);
         facts.push((context.say("tank", &[]), value));
     }
     Part {
         id: set.name.clone(),
-        brief: Some(context.say("air-brief", &context.people_distances().each())),
-        long: Some(flow(context, usable.rated_watts, None, "all-for-hours")),
+        brief: Some(context.say("air-brief", &[("ample", &context.ample())])),
+        long: Some(flow(context, usable.rated_watts, None, "all-running")),
         short: Some(flow(context, usable.peak_watts, None, "for-seconds")),
         trips: true,
         outlets: own(context, &set.outlets),
@@ -585,24 +635,24 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
     {
         Part {
             long: Some(long(context, limit)),
-            short: Some(short(context, limit)),
+            short: short(context, limit),
             set_by: Some(context.limit_set_by(limit)),
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
-            unwatched_brief: context.unwatched_briefly(&limit.set_by, &limit.acts),
+            unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
             only: context.only(&cord.id),
             ..part
         }
     } else if let Some(limit) = context.feed_limit(&cord.id) {
-        let all = |current: Current, how_long| flow(context, current, None, how_long);
+        let (long, short) = all_on(context, &limit);
         let (set_by, acts) = context.feed_acts(&limit);
         Part {
-            long: Some(all(limit.continuous, "all-for-hours")),
-            short: Some(all(limit.short, "for-short")),
+            long: Some(long),
+            short,
             set_by: Some(context.set_by(&set_by)),
             trips: matches!(acts, Acts::AtLimit { .. }),
             unwatched: context.unwatched(&set_by, &acts),
-            unwatched_brief: context.unwatched_briefly(&set_by, &acts),
+            unwatched_brief: add_up(context, &set_by, &acts),
             ..part
         }
     } else {
@@ -629,9 +679,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
                 ("amps", &context.capacity(limit.continuous_amps)),
                 (
                     "others",
-                    &context
-                        .words
-                        .list(&others.iter().map(String::as_str).collect::<Vec<_>>()),
+                    &context.quoted(&others.iter().map(String::as_str).collect::<Vec<_>>()),
                 ),
             ],
         ),
@@ -685,12 +733,15 @@ pub(super) fn cord_facts(
 fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     let facts = vec![fed_by(context, &part.id, part.from.as_ref())];
     let limit = context.feed_limit(&part.id);
-    let flow = |current: Current, how_long| flow(context, current, None, how_long);
+    let (long, short) = limit.map_or((None, None), |limit| {
+        let (long, short) = all_on(context, &limit);
+        (Some(long), short)
+    });
     Part {
         id: part.id.to_string(),
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
-        long: limit.map(|limit| flow(limit.continuous, "all-for-hours")),
-        short: limit.map(|limit| flow(limit.short, "for-short")),
+        long,
+        short,
         trips: true,
         outlets: own(context, &part.outlets),
         facts,

@@ -23,7 +23,7 @@ use crate::quantity::{Amount, Length};
 use crate::report::{self, Acts, Admits, Limit, LoadFacts, Report, SetBy, Signal};
 use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, NodeKind, Supply};
-use crate::tables::exhaust::{AMPLE, LEAST};
+use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
 
 /// The data of each document as JSON, checked.
@@ -176,17 +176,6 @@ struct Common {
     w: BTreeMap<&'static str, String>,
 }
 
-struct PeopleDistances {
-    least: String,
-    ample: String,
-}
-
-impl PeopleDistances {
-    fn each(&self) -> [(&'static str, &str); 2] {
-        [("least", &self.least), ("ample", &self.ample)]
-    }
-}
-
 /// Everything the data is made from.
 #[derive(Clone, Copy)]
 struct Context<'a> {
@@ -286,17 +275,6 @@ impl<'a> Context<'a> {
             .collect()
     }
 
-    /// The loads the report placed at this receptacle.
-    fn placed_at<'i>(&self, id: &'i Id) -> impl Iterator<Item = &'a Id> + use<'a, 'i> {
-        self.report
-            .figures
-            .sharing
-            .placed
-            .iter()
-            .filter(move |placed| placed.at == *id)
-            .map(|placed| &placed.load)
-    }
-
     /// What sets both figures of a limit: one sentence where one part does, else one for each.
     fn limit_set_by(&self, limit: &Limit) -> String {
         let past = self.set_by(&limit.set_by);
@@ -305,15 +283,8 @@ impl<'a> Context<'a> {
         if same || limit.continuous_amps == limit.short_amps {
             return past;
         }
-        self.say(
-            "set-by-two",
-            &[
-                ("long", &self.capacity(limit.continuous_amps)),
-                ("hours", &self.set_by(&limit.continuous_set_by)),
-                ("short", &self.capacity(limit.short_amps)),
-                ("past", &past),
-            ],
-        )
+        let hours = self.set_by(&limit.continuous_set_by);
+        self.say("set-by-two", &[("hours", &hours), ("past", &past)])
     }
 
     /// What does not act past a limit, in words: nothing below some amps, or nothing at all. Not said where
@@ -364,8 +335,9 @@ impl<'a> Context<'a> {
         }
         let verdict = self.report.verdict(id)?;
         let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));
-        let parts = verdict.only.iter().map(Id::as_str);
-        let parts: Vec<&str> = parts.chain(plug.as_deref()).collect();
+        let parts = verdict.only.iter().map(|id| self.quoted(&[id.as_str()]));
+        let parts: Vec<String> = parts.chain(plug).collect();
+        let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
         let parts = self.words.list(&parts);
         (verdict.admits == Admits::Named).then(|| self.say("only-these", &[("parts", &parts)]))
     }
@@ -419,6 +391,8 @@ impl<'a> Context<'a> {
     fn behind(&self, id: &Id) -> Option<String> {
         let why = self.report.refused(id).filter(|why| why.at != *id)?;
         let supply = self.supply;
+        // What is plugged into nothing is past nothing.
+        supply.nodes.iter().find(|node| node.id == *id)?;
         let mut beyond = supply.nodes.iter().enumerate();
         let beyond = beyond.any(|(at, node)| {
             let mut up = supply.up(NodeIx(at)).skip(1);
@@ -428,12 +402,17 @@ impl<'a> Context<'a> {
         Some(self.say(key, &[("id", why.at.as_str())]))
     }
 
-    /// How far exhaust stays from people.
-    fn people_distances(&self) -> PeopleDistances {
-        PeopleDistances {
-            least: self.at_least(LEAST),
-            ample: self.at_least(AMPLE),
-        }
+    /// How far exhaust stays from people, on paper: one figure, the larger of the two.
+    fn ample(&self) -> String {
+        self.at_least(AMPLE)
+    }
+
+    /// Names in a list, each in quotation marks.
+    fn quoted(&self, names: &[&str]) -> String {
+        let quote = |name: &&str| self.words.with("id-quoted", [("id", (*name).into())]);
+        let names: Vec<String> = names.iter().map(quote).collect();
+        let names: Vec<&str> = names.iter().map(String::as_str).collect();
+        self.words.list(&names)
     }
 
     /// The signal's name in templates.

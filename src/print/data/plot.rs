@@ -1,4 +1,4 @@
-//! The two small curves of the card: volts and noise, the longer the cord and the farther the
+//! The two small curves of the worksheet: volts and noise, the longer the cord and the farther the
 //! generator.
 
 use rust_decimal::prelude::ToPrimitive;

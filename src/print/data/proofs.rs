@@ -201,15 +201,6 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         let button = proof.tester_button.unwrap_or(Button::Either);
         format!("test-tester-{}", button_key(button))
     }));
-    // Where a tester cannot prove the ground wire, only a meter can.
-    let unproved = |proof: &&Proof| {
-        proof
-            .lamps
-            .is_some_and(|lamps| matches!(lamps.reads, Reads::OpenGroundFloating | Reads::Either))
-    };
-    if proofs.iter().any(|proof| unproved(&proof)) {
-        steps.push(say("test-meter"));
-    }
     steps
 }
 
@@ -230,7 +221,7 @@ fn grouped(context: &Context<'_>, of: &[&Proof], key: impl Fn(&Proof) -> String)
             let at = if all {
                 context.say("test-everywhere", &[])
             } else {
-                context.words.list(&ids)
+                context.quoted(&ids)
             };
             context.say(&key, &[("at", &at)])
         })

@@ -165,23 +165,23 @@ pub(super) fn longest(sheet: &Sheet<'_>) -> Section {
     )
 }
 
-/// What a plug-in meter should read when this load of the card's start order is on: at the box it
-/// hangs on; where there is no box at all, at its receptacle. The worksheet has every place.
-pub(super) fn reading(context: &Context<'_>, load: &Id) -> Option<String> {
-    let steps = &context.report.figures.volts.steps;
-    let step: &StepVolts = steps.iter().find(|step| step.load == *load)?;
-    let path = &context.limit(&step.receptacle)?.path;
-    let on_the_way = step
-        .boxes
-        .iter()
-        .rfind(|reading| path.contains(&reading.at));
-    let (at, volts) = match on_the_way {
-        Some(reading) => (&reading.at, reading.volts),
-        None if context.plan.boxes.is_empty() => (&step.receptacle, step.volts),
-        None => return None,
+/// What a plug-in meter should read when all of the card's start order is on: at each box; where there
+/// is none at all, at the receptacle of the last. The worksheet has every place and every step.
+pub(super) fn readings(context: &Context<'_>) -> Vec<String> {
+    let volts = &context.report.figures.volts.steps;
+    let Some(last): Option<&StepVolts> = volts.last() else {
+        return Vec::new();
     };
-    Some(context.say(
-        "start-meter",
-        &[("at", at.as_str()), ("volts", &context.capacity(volts))],
-    ))
+    let say = |key: &str, at: &Id, volts: Voltage| {
+        let volts = context.capacity(volts);
+        context.say(key, &[("at", at.as_str()), ("volts", &volts)])
+    };
+    if context.plan.boxes.is_empty() {
+        return vec![say("start-meter-outlet", &last.receptacle, last.volts)];
+    }
+    let boxes = last.boxes.iter();
+    let boxes = boxes.filter(|reading| context.report.usable(&reading.at));
+    boxes
+        .map(|reading| say("start-meter", &reading.at, reading.volts))
+        .collect()
 }

@@ -204,7 +204,10 @@ fn a_label_says_never_or_only_so() {
     );
     assert_eq!(
         labels(&[plain]),
-        [stopped("GFCI CORD ONLY"), stopped("GFCI CORD ONLY")]
+        [
+            stopped("GFCI CORD ONLY IN HERE"),
+            stopped("GFCI CORD ONLY IN HERE")
+        ]
     );
     let big = (
         "breaker = \"20 A\"\ntrips_at",

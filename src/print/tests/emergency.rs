@@ -90,14 +90,14 @@ fn what_nobody_may_forget_stands_in_its_emergency() {
     };
     for (name, said) in [
         ("fire", "911"),
-        ("fire", "Wake the sleepers"),
+        ("fire", "Wake everyone"),
         ("fire", "only if the way to it is clear"),
-        ("fire", "no water on burning fuel"),
+        ("fire", "not put water on burning fuel"),
         ("fire", "the way out behind you"),
         ("fire", "stop, drop, roll"),
         ("fire", "20 minutes"),
-        ("alarm", "One person is enough"),
-        ("alarm", "does not wake"),
+        ("alarm", "only one person feels sick"),
+        ("alarm", "will not wake"),
         ("alarm", "911"),
         ("alarm", "CPR"),
         ("alarm", "until the fire department says so"),

@@ -35,6 +35,7 @@ use crate::rules::demand::{Need, camper};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
+use crate::tables::shape::Receptacle;
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR005",
@@ -154,11 +155,22 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     all.retain(|(load, reach)| {
         !reach.cords.is_empty() || medical.iter().all(|(other, _)| other != load)
     });
-    everything(found, all, told);
+    // Nobody is sent to an outlet that must not be used.
+    let taken = |shape: Receptacle| {
+        let mut plugs = needs.iter().filter_map(|need| need.load.plug.known());
+        plugs.any(|plug| shape.takes(*plug))
+    };
+    let open = facts.supply.receptacles().any(|(at, _, shape, _)| {
+        facts.verdicts.no_loads(at).is_none()
+            && facts.gives(at)
+            && taken(shape)
+            && reach(facts, at).cords.is_empty()
+    });
+    everything(found, all, told, open);
 }
 
 /// The farthest of all.
-fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: bool) {
+fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: bool, open: bool) {
     let unsure = all.iter().any(|(_, reach)| reach.unsure);
     let loads: Vec<Id> = all.iter().map(|(load, _)| load.clone()).collect();
     // Of equals the first.
@@ -191,7 +203,9 @@ fn everything(found: &mut Findings<'_>, all: Vec<(Id, Reach)>, measure_is_told: 
         ("reach", farthest.length.into()),
         ("needed", AMPLE.into()),
     ]);
-    found.add(Signal::Caution, about, shown, fix, values([]));
+    let open = Value::Name(if open { "yes" } else { "no" }.to_owned());
+    let remedy = if fix == "no-cord" { values([("open", open)]) } else { values([]) };
+    found.add(Signal::Caution, about, shown, fix, remedy);
 }
 
 /// What runs beside a sleeper.
@@ -225,7 +239,7 @@ fn bedside(facts: &Facts<'_>, found: &mut Findings<'_>, medical: &[(Id, Reach)])
 #[cfg(test)]
 mod tests {
     use crate::quantity::Length;
-    use crate::report::Signal;
+    use crate::report::{Signal, Value};
     use crate::rules::testing::{findings, signals};
 
     /// 25 ft is the larger published distance (NIST, 2021). Two cords in a row reach as far as both.
@@ -304,5 +318,21 @@ mod tests {
         let medical = ("kind = \"electronic\" # fan", "kind = \"medical\"");
         assert_eq!(signals("AIR005", &[unknown]), [Signal::Caution]);
         assert_eq!(signals("AIR005", &[unknown, medical]), [Signal::Warning]);
+    }
+
+    /// On wet ground nobody is sent to an outlet without a GFCI.
+    #[test]
+    fn nobody_is_sent_to_an_outlet_that_must_not_be_used() {
+        let at_front = [
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        let bare = ("gfci = true # front", "gfci = false");
+        for (edits, open) in [(vec![], "yes"), (vec![bare], "no")] {
+            let found = findings(&[at_front.to_vec(), edits].concat());
+            let found = found.iter().find(|it| it.code == "AIR005").expect("found");
+            assert_eq!(found.fix.key, "no-cord");
+            assert_eq!(found.fix.values["open"], Value::Name(open.to_owned()));
+        }
     }
 }

@@ -80,7 +80,7 @@ fn live<'a>(facts: &Facts<'a>) -> Vec<(bool, &'a Limit)> {
 
 /// The best receptacle that a load can use: the one it is said to be on, else the one that
 /// carries most of those that take its plug; one that must not be used only where there is no other.
-fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<&'a Limit> {
+fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Limit)> {
     let load = need.load;
     live.iter()
         .copied()
@@ -92,18 +92,22 @@ fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<&'a Limit> {
                 .is_none_or(|plug| limit.shape.takes(*plug)),
         })
         .max_by_key(|(usable, limit)| (*usable, limit.short_amps))
-        .map(|(_, limit)| limit)
 }
 
-/// What the best receptacle carries, where the load asks for more.
-fn too_large(facts: &Facts<'_>, live: &[(bool, &Limit)], need: &Need<'_>) -> Option<Current> {
+/// What the best receptacle carries, where the load asks for more; and that receptacle, where it must not be
+/// used: another part in its stead clears both.
+fn too_large<'a>(
+    facts: &Facts<'_>,
+    live: &[(bool, &'a Limit)],
+    need: &Need<'_>,
+) -> Option<(Current, Option<&'a Id>)> {
     // What the set cannot run wherever it is plugged in is rule POWER001's.
     let set = facts.supply;
     let one_leg = set.node(NodeIx(0)).legs.all().len() == 1;
     if need.running() > set.rated || (one_leg && need.amps() > set.leg_rated) {
         return None;
     }
-    let best = best(live, need)?;
+    let (usable, best) = best(live, need)?;
     // Of a thing that is said to be on a thin or coiled cord, the hazard is the cord's, and a rule
     // of that area's.
     if need.load.on.is_some()
@@ -120,7 +124,7 @@ fn too_large(facts: &Facts<'_>, live: &[(bool, &Limit)], need: &Need<'_>) -> Opt
     } else {
         best.short_amps
     };
-    (need.amps() > limit).then_some(limit)
+    (need.amps() > limit).then_some((limit, (!usable).then_some(&best.id)))
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -144,10 +148,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if need.at.is_none() && !unplaced(need, "too-large") {
             continue;
         }
-        if let Some(limit) = too_large(facts, &live, need)
+        if let Some((limit, refused)) = too_large(facts, &live, need)
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);
+            let planned = if need.load.on.is_some() { "yes" } else { "no" };
             let fix = if need.life() { "life-large" } else { "too-large" };
             // Where it is plugged in it trips the breaker, or gets something hot.
             let signal = if need.life() || need.at.is_some() {
@@ -155,10 +160,20 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             } else {
                 Signal::Caution
             };
+            let mut shown = values([
+                ("demand", need.amps().into()),
+                ("limit", limit.into()),
+                // Another may carry it: then only the plan is wrong.
+                ("planned", Value::Name(planned.to_owned())),
+            ]);
+            // Another part in its stead clears both.
+            if let Some(refused) = refused {
+                shown.insert("refused", Value::Parts(vec![refused.clone()]));
+            }
             found.add(
                 signal,
                 vec![need.load.id.clone()],
-                values([("demand", need.amps().into()), ("limit", limit.into())]),
+                shown,
                 fix,
                 values([]),
             );
@@ -191,5 +206,42 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     }
     if !crowded.is_empty() {
         found.add(Signal::Caution, crowded, values([]), "no-room", values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Value;
+    use crate::rules::testing::{findings, report};
+
+    /// An outlet of the plan that carries too little, where another carries it, is not the best there is; nor is its
+    /// size what keeps out what must not be plugged in there anyhow.
+    #[test]
+    fn what_the_plan_puts_in_the_wrong_place_is_told_so() {
+        // 12.5 A on 10 A.
+        let left = ("breaker = \"15 A\" # left", "breaker = \"10 A\"");
+        let right = ("breaker = \"15 A\" # right", "breaker = \"10 A\"");
+        let front = ("breaker = \"20 A\" # front", "breaker = \"10 A\"");
+        let anywhere = ("on = \"left\" # kettle", "");
+        for (edits, planned) in [
+            (vec![left], "yes"),
+            (vec![left, right, front, anywhere], "no"),
+        ] {
+            let found = findings(&edits);
+            let found = found.iter().find(|it| it.code == "FIT004").expect("found");
+            assert_eq!(found.values["planned"], Value::Name(planned.to_owned()));
+        }
+        // 12.5 A on wire for 7 A, which no breaker protects; then nothing else carries it either.
+        let bad = [
+            ("listed = true", "listed = false"),
+            ("wire = \"14 AWG\" # left", "wire = \"18 AWG\""),
+        ];
+        let more = [right, front];
+        for (edits, reason) in [(bad.to_vec(), "refused"), ([bad, more].concat(), "too-large")] {
+            let report = report(&edits);
+            let lost = report.figures.sharing.unplaced.iter();
+            let reasons: Vec<_> = lost.map(|it| (it.load.as_str(), it.reason)).collect();
+            assert_eq!(reasons, [("kettle", reason)]);
+        }
     }
 }

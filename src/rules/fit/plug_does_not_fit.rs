@@ -23,7 +23,7 @@
 //! decides; the one that it names may be the other.
 //!
 //! What must run, or somebody's health depends on, and is plugged into a cord or box that is plugged into
-//! nothing is a warning.
+//! nothing, or does not go in where the plan says, is a warning.
 //!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
@@ -426,5 +426,25 @@ mod tests {
         ];
         let of_fit: Vec<_> = codes(&edits).into_iter().filter(|code| code.starts_with("FIT")).collect();
         assert_eq!(of_fit, ["FIT001"]);
+    }
+
+    /// A box whose plug does not go in: what must run on it is told, with the box as one trouble. A wish is not.
+    #[test]
+    fn what_must_run_on_a_part_that_does_not_fit_is_told() {
+        let misfit = ("inlet = \"L5-30P\" # box", "inlet = \"TT-30P\"");
+        let wish = ("wanted = \"must\" # kettle", "wanted = \"wish\"");
+        for (edits, about) in [(vec![misfit], vec!["kettle", "fan"]), (vec![misfit, wish], vec!["fan"])] {
+            let report = crate::rules::testing::report(&edits);
+            let told = |key| {
+                let mut found = report.findings.iter().enumerate();
+                found.find(|(_, it)| it.code == "FIT001" && it.fix.key == key).expect("it is told")
+            };
+            let ((part, _), (loose, found)) = (told("part"), told("loose"));
+            let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
+            assert_eq!((found.signal, ids), (Signal::Warning, about));
+            let mut troubles = report.figures.troubles.iter();
+            let both = |of: &[usize]| of.contains(&part) && of.contains(&loose);
+            assert!(troubles.any(|trouble| both(&trouble.findings)));
+        }
     }
 }

@@ -25,7 +25,8 @@
 //! here either.
 //!
 //! ## What to do
-//! Run these things in turns, as the card shows, or move one of them to a receptacle with another breaker.
+//! Run these things in turns, as the card shows, or move one of them to a receptacle with another breaker, if
+//! there is one that may be used.
 //! What somebody's health depends on takes no turns and is never set lower: the others stay off for it.
 //!
 //! ## Sources
@@ -50,7 +51,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("breaker_overloaded.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
-    fixes: &["turns", "hours", "life-off", "life-turns", "life-apart"],
+    fixes: &["turns", "turns-only", "hours", "life-off", "life-turns", "life-apart"],
     check,
     #[cfg(test)]
     fires: &[
@@ -65,6 +66,13 @@ pub(super) const RULE: Rule = Rule {
         ],
         // 12.5 A and 2.9 A on 15 A.
         &[ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")],
+        // No other outlet may be used.
+        &[
+            ON_LEFT,
+            ("running = \"50 W\"", "running = \"350 W\""),
+            ("gfci = true # front", "gfci = false"),
+            ("gfci = true # right", "gfci = false"),
+        ],
         // Nobody said when.
         &[
             ON_LEFT,
@@ -234,6 +242,18 @@ fn acts(facts: &Facts<'_>, over: &Overload<'_>) -> &'static str {
     word
 }
 
+/// Whether some other receptacle takes a load's plug, may be used, and hangs on none of these parts.
+fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
+    let plug = facts.plan.loads.iter().find(|it| it.id == *load).map(|it| it.plug);
+    facts.supply.receptacles().any(|(at, _, shape, _)| {
+        let takes = plug.is_some_and(|plug| plug.known().is_none_or(|plug| shape.takes(*plug)));
+        takes
+            && facts.gives(at)
+            && facts.verdicts.no_loads(at).is_none()
+            && facts.supply.up(at).all(|(ix, _)| !over.parts.contains(&ix))
+    })
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for over in overloads(facts) {
         let mut on = over.on.clone();
@@ -253,10 +273,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let fits = |on: &[Need<'_>]| facts.worst_leg(on) <= over.limit;
         let fix = match beside(&over.on, fits) {
             Beside::Nothing if over.on.iter().all(Need::any_time) => "hours",
-            Beside::Nothing => {
+            Beside::Nothing if elsewhere(facts, &over, &largest) => {
                 remedy.insert("largest", (&largest).into());
                 "turns"
             }
+            Beside::Nothing => "turns-only",
             Beside::TooMuch(life) => {
                 shown.insert("life", Value::Parts(life));
                 "life-apart"
@@ -491,5 +512,20 @@ mod tests {
         let id = |text| crate::plan::Id::new(text).expect("an id");
         assert_eq!(found[0].values["life"], Value::Parts(vec![id("fan")]));
         assert_eq!(found[0].fix.values["off"], Value::Parts(vec![id("kettle")]));
+    }
+
+    /// Nothing is moved to another breaker where none may be used: the other receptacle of the box and the
+    /// generator's own have no GFCI, on wet ground.
+    #[test]
+    fn a_move_is_advised_only_where_there_is_a_place() {
+        let both = [ON_LEFT, ("running = \"50 W\"", "running = \"350 W\"")];
+        let bare = [
+            ("gfci = true # front", "gfci = false"),
+            ("gfci = true # right", "gfci = false"),
+        ];
+        let fix = |edits: &[(&str, &str)]| found(edits)[0].fix.key;
+        assert_eq!(fix(&both), "turns");
+        assert_eq!(fix(&[both[0], both[1], bare[0]]), "turns");
+        assert_eq!(fix(&[both[0], both[1], bare[0], bare[1]]), "turns-only");
     }
 }

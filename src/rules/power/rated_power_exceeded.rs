@@ -29,7 +29,7 @@
 //! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
 //! - The sum of the loads against the rated power is arithmetic: common practice, no source.
 
-use crate::plan::Leg;
+use crate::plan::{Id, Leg};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
 use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids};
@@ -44,7 +44,7 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
     fixes: &[
-        "turns", "hours", "leg", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
+        "turns", "hours", "leg", "leg-look", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
         "life-off", "life-turns",
     ],
     check,
@@ -72,6 +72,14 @@ pub(super) const RULE: Rule = Rule {
         ],
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("running = \"50 W\"", "running = \"400 W\""),
+        ],
+        // The same, where the plan says which half.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
             ("running = \"50 W\"", "running = \"400 W\""),
         ],
         // By itself.
@@ -162,7 +170,7 @@ impl<'a> Judge<'_, 'a> {
     }
 
     /// Adds what is too much together, in the busiest minute.
-    fn together(&self, needs: &[Need<'a>], found: &mut Findings<'_>) -> bool {
+    fn together(&self, facts: &Facts<'_>, needs: &[Need<'a>], found: &mut Findings<'_>) -> bool {
         let busiest = busiest(needs, self.sum);
         if self.fits(&busiest.on) || !busiest.on.iter().all(self.judges) {
             return false;
@@ -175,6 +183,7 @@ impl<'a> Judge<'_, 'a> {
             Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => {
                 "hours"
             }
+            Beside::Nothing if self.fixes[1] == "leg" && !legs_known(facts, &busiest.on) => "leg-look",
             Beside::Nothing => self.fixes[1],
             Beside::TooMuch(life) => {
                 let alone: Vec<Need<'a>> =
@@ -193,6 +202,21 @@ impl<'a> Judge<'_, 'a> {
         found.add(Signal::Warning, about, shown, fix, fix_values);
         true
     }
+}
+
+/// Whether it is known on which half each of these is: who does not know that moves nothing to the other.
+fn legs_known(facts: &Facts<'_>, on: &[Need<'_>]) -> bool {
+    let assumed = facts.supply.assumed.iter();
+    let mut guesses = assumed.filter(|it| it.field == "generator.voltage" || it.why == "leg");
+    let path = |need: &Need<'_>| -> Vec<&Id> {
+        let up = need.at.into_iter().flat_map(|at| facts.supply.up(at));
+        up.map(|(_, node)| &node.id).collect()
+    };
+    let paths: Vec<&Id> = on.iter().flat_map(path).collect();
+    guesses.all(|guess| {
+        let mut words = guess.field.split('.').skip(1);
+        guess.why == "leg" && !words.any(|word| paths.iter().any(|id| id.as_str() == word))
+    })
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -228,8 +252,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     watts.alone(&mut needs, found);
     amps.alone(&mut needs, found);
     needs.retain(Need::asks_the_set);
-    if !watts.together(&needs, found) {
-        amps.together(&needs, found);
+    if !watts.together(facts, &needs, found) {
+        amps.together(facts, &needs, found);
     }
 }
 
@@ -245,7 +269,7 @@ mod tests {
         let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
         for (edit, fix, about) in [
             (("running = \"1500 W\"", "running = \"2000 W\""), "leg-alone", vec!["kettle"]),
-            (("running = \"50 W\"", "running = \"400 W\""), "leg", vec!["kettle", "fan"]),
+            (("running = \"50 W\"", "running = \"400 W\""), "leg-look", vec!["kettle", "fan"]),
         ] {
             let found = findings(&[two_legs, edit]);
             let found = found.iter().find(|it| it.code == "POWER001").expect("found");
@@ -353,5 +377,42 @@ mod tests {
             !codes(&[heavy, no_hours, ("wanted = \"must\" # fan", "wanted = \"wish\"")])
                 .contains(&"POWER001")
         );
+    }
+
+    /// Two 120 V receptacles of one breaker that the plan puts on both legs: on a generator of which nobody knows
+    /// if it has two, they share one.
+    #[test]
+    fn no_leg_is_relied_on_where_the_voltage_is_not_known() {
+        for (voltage, legs) in [("120/240 V", ["A", "B"]), ("unknown", ["B", "B"])] {
+            let voltage = format!("voltage = \"{voltage}\"");
+            let report = report(&[
+                ("voltage = \"120 V\"", voltage.as_str()),
+                ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L5-30R\"\nshares = \"front\"\nleg = \"B\""),
+                ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
+            ]);
+            let limits = report.figures.limits.iter();
+            let of_set = limits.filter(|limit| ["front", "twist"].contains(&limit.id.as_str()));
+            let found: Vec<String> = of_set.map(|limit| format!("{:?}", limit.legs)).collect();
+            assert_eq!(found, legs.map(|leg| format!("[{leg}]")));
+        }
+    }
+
+    /// Whoever does not know the halves is told to find them out first.
+    #[test]
+    fn nothing_is_moved_to_a_half_that_nobody_knows() {
+        for (leg, fix) in [("", "leg-look"), ("leg = \"A\"\n", "leg")] {
+            let box_leg = format!("{leg}breaker = \"15 A\"");
+            let edits = [
+                ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                ("breaker = \"30 A\" # twist", "breaker = \"30 A\"\nleg = \"A\""),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("breaker = \"20 A\" # front", &*format!("{leg}breaker = \"20 A\"")),
+                ("breaker = \"15 A\" # left", box_leg.as_str()),
+                ("running = \"50 W\"", "running = \"400 W\""),
+            ];
+            let found = findings(&edits);
+            let found = found.iter().find(|it| it.code == "POWER001").expect("found");
+            assert_eq!(found.fix.key, fix, "{leg}");
+        }
     }
 }

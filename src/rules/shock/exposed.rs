@@ -31,17 +31,23 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
         // What does not fit is not plugged in, wherever the plan puts it. What nothing that may be used carries is
         // plugged in all the same, into what is free.
         let fits = |need: &Need<'_>| need.load.plug.known().is_none_or(|plug| shape.takes(*plug));
-        let roams = |need: &Need<'_>| need.by_gear() && need.load.on.is_none();
+        let bonded = socket.filter(|socket| socket.at == at);
+        // What leads to nothing usable comes out again.
+        let gear = facts.supply.fed_from(at);
+        let gear = gear
+            .filter(|(fed, _)| facts.verdicts.leads_on(*fed))
+            .count();
+        let known = gear + usize::from(bonded.is_some_and(|socket| socket.stays));
+        let roams = |need: &Need<'_>| {
+            need.by_gear() && need.load.on.is_none() && known < usize::from(sockets)
+        };
         let mut here = needs
             .iter()
             .filter(|need| (need.at == Some(at) || roams(need)) && fits(need))
             .peekable();
         let used = here.peek().is_some();
-        let bonded = socket.is_some_and(|socket| socket.at == at);
-        // What leads to nothing usable comes out again.
-        let gear = facts.supply.fed_from(at);
-        let gear = gear.filter(|(fed, _)| facts.verdicts.leads_on(*fed));
-        let taken = gear.count() + usize::from(bonded);
+        let bonded = bonded.is_some();
+        let taken = gear + usize::from(bonded);
         // A camper there takes nothing from what an appliance needs it for.
         if used && !here.all(|need| camper(need.load)) {
             exposed.used.push(at);

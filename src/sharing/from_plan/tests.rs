@@ -226,6 +226,23 @@ fn reasons_for_having_no_place() {
     );
 }
 
+/// A plug that fits an outlet whose one socket a cord has is without room; without the cord it has a place.
+#[test]
+fn an_outlet_that_gear_has_taken_is_one_without_room() {
+    let cord = |from: &str| {
+        format!(
+            "[[cord]]\nid = \"cord\"\n{from}plug = \"5-15P\"\nends = [\"L5-30R\"]\nwire = \"14 AWG\"\n\
+             conductors = 3\nlength = \"10 ft\"\ncoiled = false\n"
+        )
+    };
+    let load = heater("one", 100, "on = \"side\"");
+    for (from, reasons) in [("from = \"side\"\n", vec!["no-room"]), ("", vec![])] {
+        let sharing = shared(&plan(&(cord(from) + &load)));
+        let got: Vec<&str> = sharing.unplaced.iter().map(|it| it.reason).collect();
+        assert_eq!(got, reasons);
+    }
+}
+
 #[test]
 fn a_cord_takes_up_a_socket() {
     let cord = r#"

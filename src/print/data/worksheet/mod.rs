@@ -16,6 +16,7 @@ use std::cell::RefCell;
 
 use serde::Serialize;
 
+use super::plot::{self, Plot};
 use super::{Common, Context, proofs, volts};
 use crate::plan::Answer;
 use crate::quantity::{Percent, Ratio};
@@ -28,6 +29,7 @@ pub(super) struct Worksheet {
     /// What the marks behind figures mean: the mark and its words.
     marks: Vec<(String, String)>,
     sections: Vec<Section>,
+    plot: Option<Plot>,
 }
 
 #[derive(Debug, Serialize)]
@@ -84,6 +86,7 @@ const KEYS: &[&str] = &[
     "defer",
     "ws-checked",
     "ws-marks",
+    "plot-title",
 ];
 
 pub(super) fn data(context: &Context<'_>) -> Worksheet {
@@ -127,6 +130,7 @@ pub(super) fn data(context: &Context<'_>) -> Worksheet {
         common: context.common("ws-title", KEYS),
         marks,
         sections,
+        plot: plot::data(context),
     }
 }
 

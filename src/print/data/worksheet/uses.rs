@@ -378,11 +378,15 @@ pub(super) fn energy(sheet: &Sheet<'_>) -> Section {
     }
     // Without a running time nothing above leads to it.
     if let Some(stretch) = energy.stretch.as_ref().filter(|_| !energy.burns.is_empty()) {
-        let (span, burns) = (stretch.span.to_string(), context.demand(stretch.burns));
+        let (span, burns) = (
+            context.words.span(stretch.span),
+            context.demand(stretch.burns),
+        );
         rows.push(line("ws-energy-stretch", &[("span", &span)], burns.into()));
     }
     if let Some(peak) = &energy.peak_hour {
-        let (hour, watts) = (format!("{:02}:00", peak.hour), context.exact(peak.watts));
+        let hour = context.words.clock(u16::from(peak.hour) * 60);
+        let watts = context.exact(peak.watts);
         rows.push(line("ws-energy-peak", &[("hour", &hour)], watts.into()));
     }
     sheet.section(

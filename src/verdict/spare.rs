@@ -1,0 +1,58 @@
+//! What is wrong with a cord or box that is plugged into nothing.
+
+use super::{Refusal, Verdicts, may_be_wet};
+use crate::plan::{Answer, Ground, Id, Outlet, Plan};
+use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::tables::shape::Receptacle;
+
+/// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
+/// nothing: an outlet of its shape and a breaker of its size, on ground that is not wet. What is wrong there is
+/// wrong wherever it is plugged in. `None` if there is no such part.
+pub(crate) fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
+    let cord = plan.cords.iter().find(|it| it.id == *part);
+    let holder = plan.boxes.iter().find(|it| it.id == *part);
+    let plug = cord.map(|it| it.plug).or(holder.map(|it| it.inlet))?;
+    let mut best = plan.clone();
+    let outlet = best.generator.outlets.first()?.id.clone();
+    best.loads.clear();
+    if may_be_wet(plan) {
+        best.site.ground = Answer::Known(Ground::Damp);
+    }
+    best.generator.bonding_plug = Answer::Known(false);
+    best.generator.bonding_plug_in = None;
+    best.generator.outlets = vec![Outlet {
+        id: outlet.clone(),
+        shape: Receptacle(plug.0),
+        sockets: Some(1),
+        breaker: Answer::Known(plug.0.rating()),
+        shares: None,
+        trips_at: None,
+        gfci: Answer::Known(false),
+        wire: Answer::Missing,
+        leg: Answer::Missing,
+    }];
+    // What is plugged into the generator now is not beside it.
+    let at_set = |from: &Id| plan.generator.outlets.iter().any(|it| it.id == *from);
+    let cords = best.cords.iter_mut().map(|it| (&it.id, &mut it.from));
+    let boxes = best.boxes.iter_mut().map(|it| (&it.id, &mut it.from));
+    for (id, from) in cords.chain(boxes) {
+        from.take_if(|from| at_set(from));
+        if id == part {
+            *from = Some(outlet.clone());
+        }
+    }
+    Some(best)
+}
+
+/// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong.
+pub(crate) fn refused_at_best(best: &Plan, part: &Id) -> Option<(Refusal, Id)> {
+    let supply = Supply::build(best);
+    let verdicts = Verdicts::of(best, &supply);
+    let at = supply.nodes.iter().position(|node| {
+        let of_gear = matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
+        of_gear && node.id == *part
+    });
+    let at = NodeIx(at?);
+    let refusal = verdicts.refused(at)?;
+    Some((refusal, supply.node(refusal.at).id.clone()))
+}

@@ -4,7 +4,10 @@
 
 print-error-words-incomplete = Einige Wörter fehlen, also wurde nichts gedruckt: { $faults }
 print-error-no-glyph = „{ $text }“ kann nicht gedruckt werden: Für { $characters } gibt es keinen Buchstaben. Schreiben Sie es mit anderen Buchstaben.
-print-error-too-long = { $document }: „{ $text }“ ist zu lang, um lesbar groß gedruckt zu werden. Kürzen Sie es auf etwa { $percent } % seiner Länge.
+print-error-too-long = { $percent ->
+    [0] { $document }: Für „{ $text }“ ist kein Platz. Zu viele Teile stecken ineinander.
+   *[other] { $document }: „{ $text }“ ist zu lang, um lesbar groß gedruckt zu werden. Kürzen Sie es auf etwa { $percent } % seiner Länge.
+  }
 print-error-off-page = { $document }, Seite { $page }: „{ $text }“ liefe über das Papier hinaus. Es wurde nichts gedruckt.
 print-error-too-small = { $document }, Seite { $page }: „{ $text }“ wäre zu klein zum Lesen, mit { $percent } % der nötigen Höhe. Es wurde nichts gedruckt. Machen Sie es in Ihrer Vorlage größer, oder lassen Sie es weg.
 print-error-unknown-stock = Es gibt keinen Etikettenbogen „{ $name }“. Es gibt { $known }.

@@ -226,14 +226,14 @@ ask-generator-tank = How much fuel does its tank hold?
     .row = Tank
 
 ask-generator-runtime = How long does it run on one tank?
-    .why = See the manual. Example: 25 % 8.5 h, 100 % 3.1 h.
+    .why = See the manual. Example: 25% 8.5 h, 100% 3.1 h.
     .help =
         Manufacturers list run time at a percentage of rated load. Type the percentage, then the hours. Put commas between pairs.
         One pair is enough. Two are better.
     .row = Running time
 
 ask-generator-noise = How loud is it, and how far away was that measured?
-    .why = See the manual. Example: 58 dBA at { example-noise-far }, 25 %.
+    .why = See the manual. Example: 58 dBA at { example-noise-far }, 25%.
     .help =
         The number alone says little: 58 dBA at { example-noise-far } is louder than 58 dBA at { example-noise-near }. Most manufacturers measure at { example-noise-far } and a quarter load.
         You may leave out the percentage of load at the end.
@@ -757,7 +757,7 @@ reject-jacket = Such as 12/3, SJTW 12/3, 14 AWG or 3G1.5; or unknown.
 reject-face = We do not know a shape called "{ $found }". Try one such as 5-15R or L5-30R.
 reject-faces = One to twelve shapes, with commas between: 5-20R, 5-20R.
 reject-noise = Level, then distance: 58 dBA at { example-noise-far }. Or unknown.
-reject-runtime = A percentage, then hours: 25 % 8.5 h, 100 % 3.1 h. Or unknown.
+reject-runtime = A percentage, then hours: 25% 8.5 h, 100% 3.1 h. Or unknown.
 reject-span = From and to: 22:00-06:00, or 10pm-6am.
 reject-draw = Watts, amps or horsepower: 1500 W, 12.5 A, 1/2 hp.
 reject-draw-code = The code letter is one letter from A to V: 1/2 hp code G.

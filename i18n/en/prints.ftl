@@ -4,7 +4,10 @@
 
 print-error-words-incomplete = Some words are missing, so nothing was printed: { $faults }
 print-error-no-glyph = “{ $text }” cannot be printed: we have no letter for { $characters }. Use other letters.
-print-error-too-long = { $document }: “{ $text }” is too long to print large enough to read. Shorten it to about { $percent }% of its length.
+print-error-too-long = { $percent ->
+    [0] { $document }: there is no room for “{ $text }”. Too many parts are plugged into one another.
+   *[other] { $document }: “{ $text }” is too long to print large enough to read. Shorten it to about { $percent }% of its length.
+  }
 print-error-off-page = { $document }, page { $page }: “{ $text }” would run off the paper. Nothing was printed.
 print-error-too-small = { $document }, page { $page }: “{ $text }” would be too small to read, at { $percent }% of the height it needs. Nothing was printed. Make it larger in your template, or remove it.
 print-error-unknown-stock = There is no label sheet called “{ $name }”. There are { $known }.

@@ -75,6 +75,6 @@ print-ws-worst-start = While { $starts } starts
 print-ws-column-beside = With these on
 print-ws-longest = How long each cord might be
 print-ws-longest-how = Longest = volts lost ÷ (amps × ohms for each foot × 2), this cord alone, with the most that may run together on it. Gauges that do not carry these amps are left out. A cord with a household plug is no longer than its gauge is usually marked for these amps.
-print-ws-longest-advice = 3 % and 5 % are advice for the whole way. They are not law.
-print-ws-column-at-3 = For 3 %
-print-ws-column-at-5 = For 5 %
+print-ws-longest-advice = 3% and 5% are advice for the whole way. They are not law.
+print-ws-column-at-3 = For 3%
+print-ws-column-at-5 = For 5%

@@ -4,7 +4,10 @@
 
 print-error-words-incomplete = Faltan palabras, así que no se imprimió nada: { $faults }
 print-error-no-glyph = “{ $text }” no se puede imprimir: no hay letra para { $characters }. Escríbalo con otras letras.
-print-error-too-long = { $document }: “{ $text }” es demasiado largo para imprimirlo con letra legible. Acórtelo a cerca del { $percent } % de su longitud.
+print-error-too-long = { $percent ->
+    [0] { $document }: no hay sitio para “{ $text }”. Hay demasiadas piezas enchufadas una en otra.
+   *[other] { $document }: “{ $text }” es demasiado largo para imprimirlo con letra legible. Acórtelo a cerca del { $percent } % de su longitud.
+  }
 print-error-off-page = { $document }, página { $page }: “{ $text }” se saldría del papel. No se imprimió nada.
 print-error-too-small = { $document }, página { $page }: “{ $text }” sería demasiado pequeño para leerlo, con el { $percent } % de la altura que necesita. No se imprimió nada. Agrándelo en su plantilla, o quítelo.
 print-error-unknown-stock = No hay ninguna hoja de etiquetas llamada “{ $name }”. Hay { $known }.

@@ -4,7 +4,10 @@
 
 print-error-words-incomplete = Il manque des textes, donc rien n’a été imprimé : { $faults }
 print-error-no-glyph = « { $text } » ne peut pas être imprimé : il n’y a pas de lettre pour { $characters }. Écrivez-le avec d’autres lettres.
-print-error-too-long = { $document } : « { $text } » est trop long pour être imprimé assez gros. Raccourcissez-le à environ { $percent } % de sa longueur.
+print-error-too-long = { $percent ->
+    [0] { $document } : il n’y a pas de place pour « { $text } ». Trop de pièces sont branchées l’une sur l’autre.
+   *[other] { $document } : « { $text } » est trop long pour être imprimé assez gros. Raccourcissez-le à environ { $percent } % de sa longueur.
+  }
 print-error-off-page = { $document }, page { $page } : « { $text } » déborderait du papier. Rien n’a été imprimé.
 print-error-too-small = { $document }, page { $page } : « { $text } » serait trop petit pour être lu, à { $percent } % de la hauteur qu’il faut. Rien n’a été imprimé. Agrandissez-le dans votre modèle, ou enlevez-le.
 print-error-unknown-stock = Il n’y a pas de planche d’étiquettes nommée « { $name } ». Il y a { $known }.

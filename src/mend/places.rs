@@ -101,7 +101,7 @@ fn beside_people(load: &Load, facts: &LoadFacts) -> bool {
 /// of. Whoever wants to use one brings the set closer.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     let placed = &report.figures.sharing.placed;
-    let leads = Leads::of(plan);
+    let cords = Leads::of(plan);
     let at_set = |facts: &&LoadFacts| {
         let Some(load) = plan.loads.iter().find(|it| it.id == facts.of) else {
             return false;
@@ -111,7 +111,7 @@ pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
             .map(|it| &it.at)
             .or(load.on.as_ref())
             .or(load.now.as_ref());
-        beside_people(load, facts) && place.is_some_and(|at| leads.length(at, false) <= AT_SET)
+        beside_people(load, facts) && place.is_some_and(|at| cords.length(at, false) <= AT_SET)
     };
     let loads = report.figures.loads.iter().filter(at_set);
     loads.map(|facts| facts.of.clone()).collect()

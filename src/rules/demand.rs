@@ -252,7 +252,7 @@ pub(super) fn ids(needs: &[Need<'_>]) -> Vec<Id> {
 pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -> Vec<Need<'a>> {
     let sharing = &figures.sharing;
     let loads: BTreeMap<&Id, &Load> = plan.loads.iter().map(|load| (&load.id, load)).collect();
-    let places: BTreeMap<&Id, &Id> = (sharing.placed.iter())
+    let seats: BTreeMap<&Id, &Id> = (sharing.placed.iter())
         .map(|placed| (&placed.load, &placed.at))
         .collect();
     let left: BTreeMap<&Id, &str> = (sharing.unplaced.iter())
@@ -263,7 +263,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
         .iter()
         .filter_map(|facts| {
             let load = *loads.get(&facts.of)?;
-            let placed = places.get(&facts.id).copied();
+            let placed = seats.get(&facts.id).copied();
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
                 Some(&"too-large") => guessed(plan, load, facts),

@@ -602,7 +602,11 @@ mod tests {
             let answer = ask(&plan, &report, &[id(load)], &[]);
             let words = crate::words::Words::english().may(&report, &answer, 200);
             let codes: Vec<&str> = answer.warnings.iter().map(|it| it.code).collect();
-            (answer.may, codes, words.matches("The plan also has a warning: ").count())
+            (
+                answer.may,
+                codes,
+                words.matches("The plan also has a warning: ").count(),
+            )
         };
         assert_eq!(told(&[], "kettle"), (true, vec![], 0));
         let on_front = ("on = \"right\" # fan", "on = \"front\"");

@@ -277,7 +277,7 @@ impl Words {
         let half = match minute % Span::DAY {
             0 => "midnight",
             720 => "noon",
-            ..720 => "am",
+            1..720 => "am",
             _ => "pm",
         };
         let time = self.numbers.clock(minute);

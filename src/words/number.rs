@@ -212,8 +212,8 @@ fn places(unit: &str, show: Show) -> u32 {
         }
         ("Ω", _) => 4,
         ("W" | "VA" | "Wh" | "dBA" | "°F" | "°C" | "ft" | "V" | "%" | "h", _)
-        | (_, Show::Capacity | Show::Demand) => 1,
-        ("m", Show::AtLeast) => 1,
+        | (_, Show::Capacity | Show::Demand)
+        | ("m", Show::AtLeast) => 1,
         (_, Show::Exact | Show::AtMost | Show::AtLeast) => 2,
     }
 }

@@ -88,7 +88,7 @@ impl Camp {
 
     /// A box on its feed, with an outlet for every two of its loads, and a splitter on one of them.
     fn distribution_box(self, draw: &mut Draw, text: &mut String, number: u32) {
-        let wire = if self.known || number % 2 == 0 {
+        let wire = if self.known || number.is_multiple_of(2) {
             "10 AWG"
         } else {
             "unknown"
@@ -133,7 +133,7 @@ impl Camp {
             text,
             "[[load]]\nid = \"l{number}\"\nname = \"L{number}\"\nkind = \"{}\"\n{draws}\n\
              plug = \"5-15P\"\nwanted = \"{wanted}\"\n",
-            if self.known || number % 4 != 0 {
+            if self.known || !number.is_multiple_of(4) {
                 kind
             } else {
                 "unknown"

@@ -16,8 +16,8 @@ pub fn named(text: &str, word: &dyn Fn(&str) -> String) -> String {
     for line in text.lines() {
         let named = line.starts_with("name = ") && !of.is_empty();
         match line.strip_prefix("id = \"") {
-            Some(id) => of = id.trim_end_matches('"').to_owned(),
-            None if line.starts_with('[') => of = line.trim_matches(['[', ']']).to_owned(),
+            Some(id) => id.trim_end_matches('"').clone_into(&mut of),
+            None if line.starts_with('[') => line.trim_matches(['[', ']']).clone_into(&mut of),
             None => {}
         }
         if named {

@@ -301,7 +301,7 @@ enum Fed<'a> {
     Box(&'a DistributionBox),
 }
 
-impl<'a> Tree<'a> {
+impl Tree<'_> {
     fn rows(&self) -> Vec<Row> {
         let set = &self.context.plan.generator;
         let usable = &self.context.report.figures.usable;

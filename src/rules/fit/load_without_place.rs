@@ -141,14 +141,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .into_iter()
         .filter(|need| need.load.wanted == Wanted::Must || need.life())
         .collect();
-    let live = live(facts);
+    let fed = live(facts);
     // One finding for each load that is too large: each has its own numbers.
     let mut named: Vec<&Id> = Vec::new();
     for need in &must {
         if need.at.is_none() && !unplaced(need, "too-large") {
             continue;
         }
-        if let Some((limit, refused)) = too_large(facts, &live, need)
+        if let Some((limit, refused)) = too_large(facts, &fed, need)
             && !named.contains(&&need.load.id)
         {
             named.push(&need.load.id);

@@ -314,8 +314,9 @@ fn english() -> Catalog {
 }
 
 /// What a reader is told, and not what somebody types.
-fn told(item: &&Item) -> bool {
-    !item.key.ends_with(".also") && !item.key.starts_with("typed-")
+fn told(item: &Item) -> bool {
+    let attribute = item.key.rsplit_once('.').map(|(_, name)| name);
+    attribute != Some("also") && !item.key.starts_with("typed-")
 }
 
 #[test]
@@ -323,7 +324,7 @@ fn no_sentence_is_long_and_no_word_is_forbidden() {
     let catalog = english();
     let all = Catalog::by_key([&catalog]);
     let mut wrong = Vec::new();
-    for item in catalog.items.iter().filter(told) {
+    for item in catalog.items.iter().filter(|item| told(item)) {
         let mut of_item: Vec<String> = texts(&item.pattern, &all, None, 0)
             .iter()
             .map(|text| {
@@ -368,7 +369,7 @@ fn a_sixth_grader_reads_every_file() {
     for item in catalog
         .items
         .iter()
-        .filter(told)
+        .filter(|item| told(item))
         .filter(|item| item.file != NAMES)
     {
         files
@@ -454,7 +455,7 @@ fn what_breaks_a_rule_is_found() {
         ),
         Vec::<String>::new()
     );
-    assert_eq!(finding(&vec!["a"; 9].join(" "), "It is.", "Go.").len(), 1);
+    assert_eq!(finding(&["a"; 9].join(" "), "It is.", "Go.").len(), 1);
     assert_eq!(
         finding("Too much", "It is. It was. It will.", "Go.").len(),
         1

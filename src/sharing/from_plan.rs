@@ -6,7 +6,7 @@
 //! rounded before it is added up. A cord or box takes
 //! up a socket of the receptacle it is plugged into. What is not fed is no place.
 //!
-//! **What is placed.** First the best placing as [`mod@place`] has it: the most that
+//! **What is placed.** First the best placing as [`place`](mod@super::place) has it: the most that
 //! can be served at once in its hours, with sockets counted for the whole day. Loads that never
 //! overlap in time do not add; a load without hours may be on at any time. But a camper expects a
 //! socket for everything, and takes turns with what cannot run at once. So every load that can

@@ -93,7 +93,7 @@ fn main() -> std::process::ExitCode {
                     known,
                 };
                 let text = camp.plan();
-                let plan = read(&text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
+                let plan = read(&text).unwrap_or_else(|errors| panic!("{camp:?}: {errors:?}"));
                 let (check, report) = timed(|| report::build(&plan));
                 let wanted = &report.figures.loads[..3];
                 let wanted: Vec<_> = wanted.iter().map(|load| load.id.clone()).collect();

@@ -18,7 +18,7 @@ use refs::Names;
 
 /// The most parts (outlets, boxes, cords with each of their ends) that a plan may have: as many as are judged
 /// within a second.
-pub const MOST_PARTS: usize = 200;
+pub const MOST_PARTS: usize = 250;
 
 /// The most loads that a plan may have, counting every one of several: as many as are judged within a second.
 pub const MOST_LOADS: usize = 300;

@@ -46,8 +46,6 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
             .filter(|need| (need.at == Some(at) || roams(need)) && fits(need))
             .peekable();
         let used = here.peek().is_some();
-        let bonded = bonded.is_some();
-        let taken = gear + usize::from(bonded);
         // A camper there takes nothing from what an appliance needs it for.
         if used && !here.all(|need| camper(need.load)) {
             exposed.used.push(at);
@@ -55,7 +53,7 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
             exposed.campers.push(at);
         } else if facts.verdicts.bare(at)
             && !refused
-            && (taken < usize::from(sockets) || !(bonded || facts.verdicts.leads_on(at)))
+            && (known < usize::from(sockets) || !(bonded.is_some() || facts.verdicts.leads_on(at)))
         {
             exposed.free.push(at);
         }

@@ -3,7 +3,7 @@
 
 use serde::{Serialize, Serializer};
 
-use crate::plan::Id;
+use crate::plan::{Id, Span};
 use crate::quantity::Amount;
 
 /// A value in a finding: an amount, or a word that is data (an id, a shape, a gauge).
@@ -17,6 +17,12 @@ pub enum Value {
     Count(usize),
     /// A name that is the same in every language.
     Name(String),
+    /// A minute of the day, which each reader's clock shows in its own way. In JSON as in a plan file.
+    #[serde(serialize_with = "time")]
+    Time(u16),
+    /// Parts of the day, likewise.
+    #[serde(serialize_with = "hours")]
+    Hours(Vec<Span>),
     /// A word from the language files, by its key.
     Word {
         /// Its message key.
@@ -30,6 +36,17 @@ pub enum Value {
 #[allow(clippy::trivially_copy_pass_by_ref)]
 fn count<S: Serializer>(count: &usize, serializer: S) -> Result<S::Ok, S::Error> {
     Amount::count(*count).serialize(serializer)
+}
+
+// serde hands every field to its serializer by reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn time<S: Serializer>(minute: &u16, serializer: S) -> Result<S::Ok, S::Error> {
+    Span::clock(*minute).serialize(serializer)
+}
+
+fn hours<S: Serializer>(hours: &[Span], serializer: S) -> Result<S::Ok, S::Error> {
+    let hours: Vec<String> = hours.iter().map(Span::to_string).collect();
+    hours.join(", ").serialize(serializer)
 }
 
 impl<T: Into<Amount>> From<T> for Value {

@@ -349,14 +349,12 @@ impl Change {
             Self::Shift { load, span, .. } => {
                 for (name, plan) in [("from", before), ("to", after)] {
                     let hours = load_of(plan, load).and_then(|it| it.hours.get(*span).copied());
-                    let text = hours.map(|hours| hours.to_string());
-                    values.insert(name, Value::Name(text.unwrap_or_default()));
+                    values.insert(name, Value::Hours(hours.into_iter().collect()));
                 }
             }
             Self::OffAtNight(id) => {
                 let hours = load_of(after, id).map(|load| load.hours);
-                let text: Vec<String> = hours.iter().flatten().map(Span::to_string).collect();
-                values.insert("to", Value::Name(text.join(", ")));
+                values.insert("to", Value::Hours(hours.unwrap_or_default()));
             }
             Self::ProtectedOutlet { sockets, .. } => {
                 values.insert("sockets", Value::Count(usize::from(*sockets)));

@@ -113,8 +113,7 @@ impl List {
             } else {
                 "quiet-hours"
             };
-            let night = Value::Name(night.to_string());
-            self.add("site.quiet_hours", night, why);
+            self.add("site.quiet_hours", Value::Hours(vec![night]), why);
         }
     }
 

@@ -28,9 +28,9 @@ pub(super) struct Need<'a> {
     by_gear: bool,
 }
 
-/// A time of day, written the same in every language.
+/// A time of day.
 pub(super) fn clock(minute: u16) -> Value {
-    Value::Name(Span::clock(minute % Span::DAY))
+    Value::Time(minute % Span::DAY)
 }
 
 /// Whether a load is a camper or a vehicle, by its plug: no appliance for 120 V has these, and no camper

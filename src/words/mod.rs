@@ -290,25 +290,6 @@ impl Words {
         self.with("clock-span", [("from", from.into()), ("to", to.into())])
     }
 
-    /// Times in a value as the reader writes them: "22:00", "22:00-06:00" or several of these, as plan
-    /// files have them. Anything else is no time.
-    fn times(&self, text: &str) -> Option<String> {
-        let minute = |text: &str| -> Option<u16> {
-            let (hour, minute) = text.split_once(':').filter(|_| text.len() == 5)?;
-            let (hour, minute) = (hour.parse::<u16>().ok()?, minute.parse::<u16>().ok()?);
-            (hour <= 24 && minute < 60).then_some(hour * 60 + minute)
-        };
-        let one = |text: &str| match text.split_once('-') {
-            Some((from, to)) => Some(self.span(Span {
-                from: minute(from)?,
-                to: minute(to)?,
-            })),
-            None => Some(self.clock(minute(text)?)),
-        };
-        let all: Vec<String> = text.split(", ").map(one).collect::<Option<_>>()?;
-        Some(all.join(&self.text("list-comma")))
-    }
-
     /// A wire size as it is marked; for a metric reader with its cross-section.
     pub fn wire(&self, wire: crate::quantity::Wire) -> String {
         self.numbers.wire(wire)
@@ -326,6 +307,11 @@ impl Words {
             Value::Amount(amount) => self.amount(*amount, Show::Exact),
             Value::Count(count) => count.to_string(),
             Value::Name(name) => name.clone(),
+            Value::Time(minute) => self.clock(*minute),
+            Value::Hours(spans) => {
+                let spans: Vec<String> = spans.iter().map(|span| self.span(*span)).collect();
+                spans.join(&self.text("list-comma"))
+            }
             Value::Word { word } => self.text(word),
             Value::Parts(ids) => self.quoted(ids.iter().map(Id::as_str)),
         }
@@ -347,12 +333,9 @@ impl Words {
         match value {
             Value::Amount(amount) => self.rounded(name, *amount).into(),
             Value::Count(count) => (*count).into(),
-            Value::Name(id) => match self.times(id) {
-                Some(times) => times.into(),
-                None => name_of(id, loads).to_owned().into(),
-            },
+            Value::Name(id) => name_of(id, loads).to_owned().into(),
             Value::Parts(ids) => self.quoted(names_of(ids, loads).into_iter()).into(),
-            Value::Word { .. } => self.value(value).into(),
+            Value::Time(_) | Value::Hours(_) | Value::Word { .. } => self.value(value).into(),
         }
     }
 
@@ -684,23 +667,33 @@ mod tests {
         assert_eq!(words.rounded("tank", size), "2\u{a0}gal");
     }
 
-    /// Times come in findings as plan files have them; a name of two parts is no time.
+    /// A name that looks like a time of day is none.
     #[test]
     fn a_time_of_day_is_written_as_the_reader_does() {
         let (english, german) = (Words::english(), Words::new("de", Units::Metric));
         let german = german.expect("a language");
-        for (text, said, other) in [
-            ("22:00", "10\u{a0}PM", "22:00"),
-            ("07:30", "7:30\u{a0}AM", "07:30"),
-            ("12:00", "noon", "12:00"),
-            ("24:00", "midnight", "24:00"),
-            ("00:00", "midnight", "00:00"),
-            ("22:00-06:00", "10\u{a0}PM to 6\u{a0}AM", "22:00 bis 06:00"),
+        let night = Span {
+            from: 22 * 60,
+            to: 6 * 60,
+        };
+        for (time, said, other) in [
+            (Value::Time(22 * 60), "10\u{a0}PM", "22:00"),
+            (Value::Time(7 * 60 + 30), "7:30\u{a0}AM", "07:30"),
+            (Value::Time(12 * 60), "noon", "12:00"),
+            (Value::Time(24 * 60), "midnight", "24:00"),
+            (Value::Time(0), "midnight", "00:00"),
+            (
+                Value::Hours(vec![night]),
+                "10\u{a0}PM to 6\u{a0}AM",
+                "22:00 bis 06:00",
+            ),
+            (Value::Name("07:30".to_owned()), "07:30", "07:30"),
+            (Value::Name("box-left".to_owned()), "box-left", "box-left"),
         ] {
-            assert_eq!(english.times(text).as_deref(), Some(said), "{text}");
-            assert_eq!(german.times(text).as_deref(), Some(other), "{text}");
+            assert_eq!(english.value(&time), said);
+            assert_eq!(german.value(&time), other);
+            assert_eq!(english.named("at", &time, &[]), FluentValue::from(said));
         }
-        assert_eq!(english.times("box-left"), None);
         assert_eq!(english.faults(), Vec::<String>::new());
     }
 

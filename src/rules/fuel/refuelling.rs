@@ -104,8 +104,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         signal,
         life.clone(),
         values([
-            ("from", Value::Name(crate::plan::Span::clock(span.from))),
-            ("to", Value::Name(crate::plan::Span::clock(span.to))),
+            ("from", Value::Time(span.from)),
+            ("to", Value::Time(span.to)),
             ("stretch", (*hours).into()),
             ("burns", (*burns).into()),
             ("usable", (*usable).into()),
@@ -152,7 +152,7 @@ mod tests {
     fn value(finding: &Finding, name: &str) -> String {
         match &finding.values[name] {
             Value::Amount(amount) => amount.amount.to_string(),
-            Value::Name(name) => name.clone(),
+            Value::Time(minute) => crate::plan::Span::clock(*minute),
             other => panic!("{other:?}"),
         }
     }

@@ -96,7 +96,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             .collect()
     };
     let known = site.quiet_hours.is_known();
-    let hours: Vec<String> = quiet.iter().map(Span::to_string).collect();
     for (about, fix, assumed) in [
         (loud(false), "move", "move-assumed"),
         (loud(true), "life", "life-assumed"),
@@ -105,7 +104,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(
                 Signal::Notice,
                 about,
-                values([("quiet", Value::Name(hours.join(", ")))]),
+                values([("quiet", Value::Hours(quiet.to_vec()))]),
                 if known { fix } else { assumed },
                 values([]),
             );

@@ -2,12 +2,12 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use crate::plan::{Id, Load, LoadKind, Plan};
+use crate::plan::{Cord, Id, Load, LoadKind, Plan};
 use crate::quantity::Length;
 use crate::report::{LoadFacts, Report};
 use crate::rules;
 use crate::sharing::AT_SET;
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::{Plug, Receptacle};
 use crate::verdict::Verdicts;
 
@@ -16,7 +16,7 @@ pub(super) fn ends_of(plan: &Plan, part: &Id) -> Vec<Id> {
     let cords = plan.cords.iter().filter(|it| it.id == *part);
     let boxes = plan.boxes.iter().filter(|it| it.id == *part);
     cords
-        .flat_map(|cord| (0..cord.ends.len()).map(|end| cord.end_id(end)))
+        .flat_map(Cord::end_ids)
         .chain(boxes.flat_map(|it| it.outlets.iter().map(|outlet| outlet.id.clone())))
         .collect()
 }
@@ -58,7 +58,7 @@ impl<'a> Leads<'a> {
             // One of unknown length hardly leads to the set.
             let length = cord.length.or(AT_SET + Length::from_millimetres(1));
             let holder = (Some(length), cord.from.as_ref());
-            (0..cord.ends.len()).map(move |end| (cord.end_id(end), holder))
+            cord.end_ids().map(move |end| (end, holder))
         });
         let boxes = plan.boxes.iter().flat_map(|it| {
             let outlets = it.outlets.iter();
@@ -187,10 +187,9 @@ impl Sockets {
     /// Whether this receptacle hangs on the part.
     pub fn hangs_on(&self, at: &Id, part: &Id) -> bool {
         self.all.get(at).is_some_and(|it| {
-            self.supply.up(it.ix).any(|(_, node)| {
-                node.id == *part
-                    && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
-            })
+            self.supply
+                .up(it.ix)
+                .any(|(_, node)| node.id == *part && node.kind.is_gear())
         })
     }
 }

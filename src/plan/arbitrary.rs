@@ -372,7 +372,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
             for (at, (mut cord, from)) in cords.into_iter().enumerate() {
                 cord.id = id("cord", at);
                 cord.from = pick(&receptacles, from.as_ref());
-                receptacles.extend((0..cord.ends.len()).map(|end| cord.end_id(end)));
+                receptacles.extend(cord.end_ids());
                 named_cords.push(cord);
             }
             for (at, (mut part, from)) in boxes.into_iter().enumerate() {

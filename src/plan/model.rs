@@ -505,6 +505,11 @@ impl Cord {
             self.id.end(index + 1)
         }
     }
+
+    /// The ids of its ends.
+    pub fn end_ids(&self) -> impl Iterator<Item = Id> + use<'_> {
+        (0..self.ends.len()).map(|end| self.end_id(end))
+    }
 }
 
 /// A distribution box.
@@ -700,6 +705,17 @@ impl Plan {
     #[must_use]
     pub const fn line_to_neutral(&self) -> Voltage {
         self.region.line_to_neutral()
+    }
+
+    /// The cord or box that has this receptacle; `None` for what is the generator's, and for what is none.
+    #[must_use]
+    pub fn part_of(&self, receptacle: &Id) -> Option<&Id> {
+        let has_end = |cord: &&Cord| cord.end_ids().any(|end| end == *receptacle);
+        let has_outlet =
+            |it: &&DistributionBox| it.outlets.iter().any(|outlet| outlet.id == *receptacle);
+        let boxes = self.boxes.iter().filter(has_outlet).map(|it| &it.id);
+        let cords = self.cords.iter().filter(has_end).map(|it| &it.id);
+        boxes.chain(cords).next()
     }
 }
 

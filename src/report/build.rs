@@ -443,10 +443,7 @@ impl<'a> Reach<'a> {
             supply,
             verdicts,
             used,
-            everything: used.is_empty()
-                && !supply.nodes.iter().any(|node| {
-                    matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
-                }),
+            everything: used.is_empty() && !supply.nodes.iter().any(|node| node.kind.is_gear()),
         }
     }
 
@@ -466,9 +463,11 @@ impl<'a> Reach<'a> {
             let feeds_gear = self.supply.fed_from(at).next().is_some();
             // The receptacles of a cord or box are there to be used; those of the generator
             // are in use when something is plugged in.
-            let of_gear = self.supply.up(at).skip(1).any(|(_, above)| {
-                matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
-            });
+            let of_gear = self
+                .supply
+                .up(at)
+                .skip(1)
+                .any(|(_, above)| above.kind.is_gear());
             let open = self.verdicts.no_loads(at).is_none();
             if open && (self.used.contains(&at) || self.everything || (of_gear && !feeds_gear)) {
                 below = node.rating;

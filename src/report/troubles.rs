@@ -201,14 +201,7 @@ pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
 
 /// The box or cord of a receptacle; anything else is its own.
 fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
-    let boxes = plan.boxes.iter();
-    let mut boxes = boxes.filter(|part| part.outlets.iter().any(|outlet| outlet.id == *id));
-    let cords = plan.cords.iter();
-    let mut cords = cords.filter(|cord| (0..cord.ends.len()).any(|end| cord.end_id(end) == *id));
-    let of_box = boxes.next().map(|part| &part.id);
-    of_box
-        .or_else(|| cords.next().map(|cord| &cord.id))
-        .unwrap_or(id)
+    plan.part_of(id).unwrap_or(id)
 }
 
 /// The parts and things that a finding is about, the part that these hang on where it gets no power, and the outlet

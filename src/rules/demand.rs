@@ -11,6 +11,7 @@ use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
 use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH, leg_taken};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
+use crate::tables::shape::Receptacle;
 
 /// One thing that plugs in: a load, or one of several alike.
 #[derive(Clone, Copy, Debug)]
@@ -94,6 +95,11 @@ impl Need<'_> {
     /// Whether it may be switched on.
     pub const fn placed(&self) -> bool {
         self.placed
+    }
+
+    /// Whether its plug goes in there, or may.
+    pub fn fits(&self, shape: Receptacle) -> bool {
+        self.load.plug.known().is_none_or(|plug| shape.takes(*plug))
     }
 
     /// Whether it has no place, and only because of the gear.
@@ -306,6 +312,11 @@ impl<'a> Facts<'a> {
         self.supply.limit(at).short > Current::ZERO
     }
 
+    /// Whether something may be plugged in there, and gets power.
+    pub(super) fn open(&self, at: NodeIx) -> bool {
+        self.gives(at) && self.verdicts.no_loads(at).is_none()
+    }
+
     /// Every load, each of a count by itself, with its receptacle.
     pub(super) fn needs(&self) -> Vec<Need<'a>> {
         self.needs.clone()
@@ -334,13 +345,14 @@ impl<'a> Facts<'a> {
 
     /// Those of these needs that draw on a leg. A 240 V load draws on both.
     pub(super) fn those_on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Vec<Need<'a>> {
+        let taken = leg_taken(self.plan);
         needs
             .iter()
             .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
                 Some(legs) => legs.all().contains(&leg),
                 // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
                 // outlets are.
-                None => leg == leg_taken(self.plan) || need.load.needs_240(),
+                None => leg == taken || need.load.needs_240(),
             })
             .copied()
             .collect()

@@ -87,6 +87,14 @@ pub enum NodeKind {
     },
 }
 
+impl NodeKind {
+    /// Whether it is a cord or a box, and not the generator's.
+    #[must_use]
+    pub const fn is_gear(&self) -> bool {
+        matches!(self, Self::Cord { .. } | Self::Inlet { .. })
+    }
+}
+
 /// Why a limit is what it is. The word in reports is [`LimitReason::code`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum LimitReason {
@@ -269,13 +277,9 @@ impl Supply {
     /// `None` where it hangs on the generator.
     #[must_use]
     pub fn loose_part<'a>(&'a self, plan: &Plan, receptacle: &Id) -> Option<&'a Id> {
-        let mut cords = plan.cords.iter();
-        let cord = cords.find(|it| (0..it.ends.len()).any(|end| it.end_id(end) == *receptacle));
-        let mut boxes = plan.boxes.iter();
-        let holder = boxes.find(|it| it.outlets.iter().any(|outlet| outlet.id == *receptacle));
-        let part = cord.map(|it| &it.id).or(holder.map(|it| &it.id))?;
-        let of = |id: &Id| self.detached.iter().find(|it| it.id == *id);
-        Some(&of(part)?.begins)
+        let part = plan.part_of(receptacle)?;
+        let mut detached = self.detached.iter();
+        Some(&detached.find(|it| it.id == *part)?.begins)
     }
 
     /// The node.

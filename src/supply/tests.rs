@@ -43,7 +43,7 @@ proptest! {
         for id in parts {
             let connected = supply.nodes.iter().any(|node| {
                 node.id == *id
-                    && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+                    && node.kind.is_gear()
             });
             let apart = supply.detached.iter().any(|detached| detached.id == *id);
             prop_assert!(connected != apart, "{id}");

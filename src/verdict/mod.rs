@@ -180,7 +180,7 @@ impl<'a> Verdicts<'a> {
             here.guarded |= guarded;
             here.closed = closed.or(here.closed);
         }
-        let part = matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
+        let part = node.kind.is_gear();
         if part && !self.takes_guarded(at) {
             self.refused[at.0] = self.no_loads(at);
         }

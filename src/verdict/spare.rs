@@ -2,7 +2,7 @@
 
 use super::{Refusal, Verdicts, may_be_wet};
 use crate::plan::{Answer, Ground, Id, Outlet, Plan};
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{NodeIx, Supply};
 use crate::tables::shape::Receptacle;
 
 /// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
@@ -49,7 +49,7 @@ pub(crate) fn refused_at_best(best: &Plan, part: &Id) -> Option<(Refusal, Id)> {
     let supply = Supply::build(best);
     let verdicts = Verdicts::of(best, &supply);
     let at = supply.nodes.iter().position(|node| {
-        let of_gear = matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. });
+        let of_gear = node.kind.is_gear();
         of_gear && node.id == *part
     });
     let at = NodeIx(at?);

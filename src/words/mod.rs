@@ -452,7 +452,7 @@ impl Words {
     }
 
     /// Ids in a list, in quotation marks: "front carries less" reads as a sentence gone wrong.
-    fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
+    pub(crate) fn quoted<'i>(&self, ids: impl Iterator<Item = &'i str>) -> String {
         let quoted: Vec<String> = ids
             .map(|id| self.with("id-quoted", [("id", id.into())]))
             .collect();

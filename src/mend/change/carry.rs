@@ -331,7 +331,7 @@ pub(in crate::mend) fn shape_of(plan: &Plan, at: &Id) -> Option<Receptacle> {
     let outlets = plan.generator.outlets.iter().chain(boxes);
     let of_cord = || {
         plan.cords.iter().find_map(|cord| {
-            let end = (0..cord.ends.len()).find(|end| cord.end_id(*end) == *at)?;
+            let end = cord.end_ids().position(|end| end == *at)?;
             Some(cord.ends[end])
         })
     };

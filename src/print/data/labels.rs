@@ -7,7 +7,7 @@ use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Current, Power, Wire};
 use crate::report::{Acts, Assumption, Limit, Report, SetBy, ShockState, Signal};
-use crate::supply::{self, Governing, NodeIx, NodeKind};
+use crate::supply::{self, Governing, NodeIx};
 
 /// The data of `labels.typ`.
 #[derive(Debug, Serialize)]
@@ -264,15 +264,14 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
 
 /// The gravest signal of the ends of one cord into which only a cord with a GFCI may go.
 fn gravest_end(context: &Context<'_>, id: &Id) -> Option<Signal> {
-    let report = context.report;
-    let ends = context.plan.cords.iter().map(|cord| {
-        let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
-        (&cord.id, ends)
+    let plan = context.plan;
+    let part = plan.part_of(id).unwrap_or(id);
+    let cord = plan.cords.iter().find(|cord| cord.id == *part)?;
+    let told = cord.end_ids().filter_map(|end| {
+        let why = context.report.guarded(&end)?;
+        Some(context.report.told_by(why)?.signal)
     });
-    let (_, ends) = { ends }.find(|(cord, ends)| *cord == id || ends.contains(id))?;
-    let whys = ends.iter().filter_map(|end| report.guarded(end));
-    let told = whys.filter_map(|why| report.told_by(why));
-    told.map(|finding| finding.signal).min()
+    told.min()
 }
 
 /// What stands in the place of amps where nothing that the plan has may be plugged in.
@@ -460,7 +459,10 @@ fn shared(
             .map(|other| other.id.as_str())
             .collect();
         if !others.is_empty() {
-            sentences.push(context.say("shared-outlets", &[("others", &context.quoted(&others))]));
+            sentences.push(context.say(
+                "shared-outlets",
+                &[("others", &context.words.quoted(others.iter().copied()))],
+            ));
         }
         if !sentences.is_empty() {
             let all: Vec<&str> = std::iter::once(outlet.id.as_str()).chain(others).collect();
@@ -510,9 +512,7 @@ fn short_of(context: &Context<'_>, id: &Id, owner: &Id) -> Option<(usize, Govern
         // The nearest cord or inlet is the one that a receptacle is of.
         .filter(|(at, ..)| {
             let mut above = supply.up(*at);
-            let part = above.find(|(_, node)| {
-                matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
-            });
+            let part = above.find(|(_, node)| node.kind.is_gear());
             part.is_some_and(|(_, node)| node.id == *owner)
         })
         .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
@@ -612,7 +612,7 @@ fn generator(context: &Context<'_>) -> Part {
 }
 
 fn cord(context: &Context<'_>, cord: &Cord) -> Part {
-    let ends: Vec<Id> = (0..cord.ends.len()).map(|end| cord.end_id(end)).collect();
+    let ends: Vec<Id> = cord.end_ids().collect();
     let mut facts = vec![fed_by(context, &cord.id, cord.from.as_ref())];
     let feeds = plugged_into(context, &ends);
     // Several ends have labels of their own, which say it.
@@ -680,7 +680,7 @@ fn fed_by(context: &Context<'_>, id: &Id, from: Option<&Id>) -> (String, String)
                 ("amps", &context.capacity(limit.continuous_amps)),
                 (
                     "others",
-                    &context.quoted(&others.iter().map(String::as_str).collect::<Vec<_>>()),
+                    &context.words.quoted(others.iter().map(String::as_str)),
                 ),
             ],
         ),

@@ -22,7 +22,7 @@ use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Length};
 use crate::report::{self, Acts, Admits, Limit, LoadFacts, Report, SetBy, Signal};
 use crate::supply::{Governing, LimitReason};
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::words::{Show, Words};
 
@@ -335,7 +335,8 @@ impl<'a> Context<'a> {
         }
         let verdict = self.report.verdict(id)?;
         let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));
-        let parts = verdict.only.iter().map(|id| self.quoted(&[id.as_str()]));
+        let quoted = |id: &Id| self.words.quoted(std::iter::once(id.as_str()));
+        let parts = verdict.only.iter().map(quoted);
         let parts: Vec<String> = parts.chain(plug).collect();
         let parts: Vec<&str> = parts.iter().map(String::as_str).collect();
         let parts = self.words.list(&parts);
@@ -379,10 +380,7 @@ impl<'a> Context<'a> {
         supply
             .nodes
             .iter()
-            .position(|node| {
-                node.id == *id
-                    && matches!(node.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
-            })
+            .position(|node| node.id == *id && node.kind.is_gear())
             .map(|index| supply.limit(NodeIx(index)))
     }
 
@@ -405,14 +403,6 @@ impl<'a> Context<'a> {
     /// How far exhaust stays from people, on paper: one figure, the larger of the two.
     fn ample(&self) -> String {
         self.at_least(AMPLE)
-    }
-
-    /// Names in a list, each in quotation marks.
-    fn quoted(&self, names: &[&str]) -> String {
-        let quote = |name: &&str| self.words.with("id-quoted", [("id", (*name).into())]);
-        let names: Vec<String> = names.iter().map(quote).collect();
-        let names: Vec<&str> = names.iter().map(String::as_str).collect();
-        self.words.list(&names)
     }
 
     /// The signal's name in templates.

@@ -221,7 +221,7 @@ fn grouped(context: &Context<'_>, of: &[&Proof], key: impl Fn(&Proof) -> String)
             let at = if all {
                 context.say("test-everywhere", &[])
             } else {
-                context.quoted(&ids)
+                context.words.quoted(ids.into_iter())
             };
             context.say(&key, &[("at", &at)])
         })

@@ -161,8 +161,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         plugs.any(|plug| shape.takes(*plug))
     };
     let open = facts.supply.receptacles().any(|(at, _, shape, _)| {
-        facts.verdicts.no_loads(at).is_none()
-            && facts.gives(at)
+        facts.open(at)
             && taken(shape)
             && reach(facts, at).cords.is_empty()
     });

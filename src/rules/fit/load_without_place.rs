@@ -86,10 +86,7 @@ fn best<'a>(live: &[(bool, &'a Limit)], need: &Need<'_>) -> Option<(bool, &'a Li
         .copied()
         .filter(|(_, limit)| match &load.on {
             Some(on) => *on == limit.id,
-            None => load
-                .plug
-                .known()
-                .is_none_or(|plug| limit.shape.takes(*plug)),
+            None => need.fits(limit.shape),
         })
         .max_by_key(|(usable, limit)| (*usable, limit.short_amps))
 }

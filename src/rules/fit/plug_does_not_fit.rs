@@ -123,7 +123,7 @@ pub(super) fn crowded_out<'a>(facts: &Facts<'a>) -> Vec<(&'a Id, &'a Id)> {
 fn fits(facts: &Facts<'_>, need: &Need<'_>, at: NodeIx) -> bool {
     match facts.supply.node(at).kind {
         NodeKind::Receptacle { shape, .. } => {
-            need.load.plug.known().is_none_or(|plug| shape.takes(*plug))
+            need.fits(shape)
         }
         _ => false,
     }
@@ -206,7 +206,7 @@ fn misplaced<'a>(facts: &Facts<'a>, load: &'a Load) -> Option<&'a Id> {
 fn takers(facts: &Facts<'_>, load: &Load) -> Vec<Id> {
     let receptacles = facts.supply.receptacles().filter(|(at, _, shape, _)| {
         let takes = load.plug.known().is_some_and(|plug| shape.takes(*plug));
-        takes && facts.gives(*at) && facts.verdicts.no_loads(*at).is_none()
+        takes && facts.open(*at)
     });
     receptacles.map(|(_, node, ..)| node.id.clone()).collect()
 }

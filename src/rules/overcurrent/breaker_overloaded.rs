@@ -248,8 +248,7 @@ fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
     facts.supply.receptacles().any(|(at, _, shape, _)| {
         let takes = plug.is_some_and(|plug| plug.known().is_none_or(|plug| shape.takes(*plug)));
         takes
-            && facts.gives(at)
-            && facts.verdicts.no_loads(at).is_none()
+            && facts.open(at)
             && facts.supply.up(at).all(|(ix, _)| !over.parts.contains(&ix))
     })
 }

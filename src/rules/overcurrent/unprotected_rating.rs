@@ -327,10 +327,9 @@ fn is_free(facts: &Facts<'_>, at: NodeIx) -> bool {
         return false;
     };
     let of_gear = facts.supply.up(at).any(|(_, above)| {
-        matches!(above.kind, NodeKind::Cord { .. } | NodeKind::Inlet { .. })
+        above.kind.is_gear()
     });
-    let fits = |need: &Need<'_>| need.load.plug.known().is_none_or(|plug| shape.takes(*plug));
-    let wanted = |need: &Need<'_>| need.at == Some(at) || need.at.is_none() && fits(need);
+    let wanted = |need: &Need<'_>| need.at == Some(at) || need.at.is_none() && need.fits(shape);
     !of_gear && facts.supply.fed_from(at).next().is_none() && !facts.needs().iter().any(wanted)
 }
 

@@ -29,7 +29,7 @@
 //! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
 //! - Which way the current of a fault takes: common practice, no source.
 
-use super::exposed::{Exposed, by_ground, exposed, ids};
+use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::Protection;
@@ -146,11 +146,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 }
 
 /// A camper's feed: one step milder, and a caution at least.
-const fn of_campers(signal: Signal) -> Signal {
-    match signal {
-        Signal::Danger => Signal::Warning,
-        _ => Signal::Caution,
-    }
+fn of_campers(signal: Signal) -> Signal {
+    milder(signal).min(Signal::Caution)
 }
 
 /// Receptacles without a known device, of which rule SHOCK001 says to look for one, where it would be blind.

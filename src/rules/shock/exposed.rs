@@ -30,7 +30,6 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
         }
         // What does not fit is not plugged in, wherever the plan puts it. What nothing that may be used carries is
         // plugged in all the same, into what is free.
-        let fits = |need: &Need<'_>| need.load.plug.known().is_none_or(|plug| shape.takes(*plug));
         let bonded = socket.filter(|socket| socket.at == at);
         // What leads to nothing usable comes out again.
         let gear = facts.supply.fed_from(at);
@@ -43,7 +42,7 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
         };
         let mut here = needs
             .iter()
-            .filter(|need| (need.at == Some(at) || roams(need)) && fits(need))
+            .filter(|need| (need.at == Some(at) || roams(need)) && need.fits(shape))
             .peekable();
         let used = here.peek().is_some();
         // A camper there takes nothing from what an appliance needs it for.
@@ -70,6 +69,15 @@ pub(super) fn by_ground(facts: &Facts<'_>) -> (Signal, Value) {
         Answer::Unknown | Answer::Missing => (Signal::Danger, "ground-unknown"),
     };
     (signal, Value::Word { word })
+}
+
+/// One step milder.
+pub(super) const fn milder(signal: Signal) -> Signal {
+    match signal {
+        Signal::Danger => Signal::Warning,
+        Signal::Warning => Signal::Caution,
+        Signal::Caution | Signal::Notice => Signal::Notice,
+    }
 }
 
 /// The ids of receptacles.

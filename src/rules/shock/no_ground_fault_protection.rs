@@ -49,7 +49,7 @@
 //! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
 //! - UL 943, trip time: the curve (from a secondary copy).
 
-use super::exposed::{Exposed, by_ground, exposed, ids};
+use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
 use crate::verdict::Protection;
 
@@ -94,15 +94,6 @@ pub(super) const RULE: Rule = Rule {
         &[("gfci = true # left", "gfci = false"), ("gfci = false # twist", "gfci = true")],
     ],
 };
-
-/// One step milder.
-const fn milder(signal: Signal) -> Signal {
-    match signal {
-        Signal::Danger => Signal::Warning,
-        Signal::Warning => Signal::Caution,
-        Signal::Caution | Signal::Notice => Signal::Notice,
-    }
-}
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let Exposed {

@@ -11,7 +11,7 @@ use crate::plan::{Answer, Draw, Id, Load, Plan, Span, Stands};
 use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
-use crate::verdict::{at_its_best, refused_at_best};
+use crate::verdict::wrong_anywhere;
 
 pub(super) use carry::{begun_at, shape_of};
 
@@ -326,9 +326,7 @@ impl Change {
             }
             Self::SetAside(id) => {
                 // What only has no place here may be used elsewhere.
-                let best = at_its_best(before, id);
-                let wrong = best.is_some_and(|best| refused_at_best(&best, id).is_some());
-                let wrong = if wrong { "yes" } else { "no" };
+                let wrong = wrong_anywhere(before, id).map_or("no", |_| "yes");
                 values.insert("wrong", Value::Name(wrong.to_owned()));
             }
             Self::Replug { to, .. } | Self::BondingPlug(to) => {

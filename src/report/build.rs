@@ -11,7 +11,7 @@ use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts, Rule};
 use crate::sharing::{places, share};
 use crate::supply::{self, NodeIx, NodeKind, Supply};
-use crate::verdict::{Protection, Refusal, Verdicts, at_its_best, refused_at_best};
+use crate::verdict::{Protection, Refusal, Verdicts, wrong_anywhere};
 
 /// The report of a plan.
 #[must_use]
@@ -335,8 +335,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
     let spare = supply.detached.iter();
     let spare = spare.filter(|part| part.reason == supply::DetachReason::NotPluggedIn);
     let refused = spare.filter_map(|part| {
-        let best = at_its_best(plan, &part.id)?;
-        let (refusal, at) = refused_at_best(&best, &part.id)?;
+        let (refusal, at, best) = wrong_anywhere(plan, &part.id)?;
         let code = refusal.cause.code();
         let report = trial(&best, Signal::Notice);
         let finding = telling(&report.findings, &report.figures.limits, code, &at)?.clone();

@@ -25,7 +25,7 @@ pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_bo
 pub use grounding::{Grounding, Protection, Sure};
 pub(crate) use overcurrent::{Allowance, Overcurrent};
 pub(crate) use own_limit::{OwnLimit, own_limit};
-pub(crate) use spare::{at_its_best, refused_at_best};
+pub(crate) use spare::wrong_anywhere;
 
 use crate::plan::{Answer, Cord, Ground, Outlet, Plan};
 use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};

@@ -8,7 +8,7 @@ use crate::tables::shape::Receptacle;
 /// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
 /// nothing: an outlet of its shape and a breaker of its size, on ground that is not wet. What is wrong there is
 /// wrong wherever it is plugged in. `None` if there is no such part.
-pub(crate) fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
+fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
     let cord = plan.cords.iter().find(|it| it.id == *part);
     let holder = plan.boxes.iter().find(|it| it.id == *part);
     let plug = cord.map(|it| it.plug).or(holder.map(|it| it.inlet))?;
@@ -44,15 +44,17 @@ pub(crate) fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
     Some(best)
 }
 
-/// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong.
-pub(crate) fn refused_at_best(best: &Plan, part: &Id) -> Option<(Refusal, Id)> {
-    let supply = Supply::build(best);
-    let verdicts = Verdicts::of(best, &supply);
+/// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong and the
+/// plan in which that shows.
+pub(crate) fn wrong_anywhere(plan: &Plan, part: &Id) -> Option<(Refusal, Id, Plan)> {
+    let best = at_its_best(plan, part)?;
+    let supply = Supply::build(&best);
+    let verdicts = Verdicts::of(&best, &supply);
     let at = supply.nodes.iter().position(|node| {
         let of_gear = node.kind.is_gear();
         of_gear && node.id == *part
     });
     let at = NodeIx(at?);
     let refusal = verdicts.refused(at)?;
-    Some((refusal, supply.node(refusal.at).id.clone()))
+    Some((refusal, supply.node(refusal.at).id.clone(), best))
 }

@@ -21,6 +21,7 @@
 //! walks in. Where it is only covered, or close to something, stop the engine. Stand the generator in the
 //! open when it is cool: nothing over it, or only a roof on posts well above it, and 4 ft clear on all
 //! sides. Then measure again how far people are.
+//!
 //! ## Sources
 //! - FEMA, clear space of 3 to 4 ft all round, 2011 (confirmed).
 //! - US CPSC, generator advice, 2020-07-24: never inside a home, garage, shed or the like, doors open

@@ -22,6 +22,7 @@
 //! ## What to do
 //! Leave the adapter out. Leave what needs 240 V at home, or bring a generator that gives 240 V. No adapter
 //! makes 240 V of 120 V. Do not change a plug, and never join two outlets.
+//!
 //! ## Sources
 //! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
 //! - Four times the power at twice the volts is Ohm's law: common practice, no source.

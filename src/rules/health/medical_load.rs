@@ -22,6 +22,7 @@
 //! its flow is never changed, in an outage the supplier's reserve takes over, nobody smokes and no flame or
 //! heater comes within 10 ft of it, and suppliers want no extension cord, without which this generator
 //! cannot stand far enough away: only the supplier can say what goes first.
+//!
 //! ## Sources
 //! - Suppliers of home oxygen, advice to patients (from a secondary copy).
 //! - A device that a life depends on has a second source: common practice, no source.

@@ -22,6 +22,7 @@
 //! ## What to do
 //! Run fewer things at once, turn on economy idle if it has one, stand it on bare soil away from walls, and
 //! ask the host what the limit is there. Never put it in an enclosure to quiet it.
+//!
 //! ## Sources
 //! - 36 CFR, 2.12(a)(1)(i): 60 dB(A) at 50 ft (from a secondary copy).
 //! - The fall of 6 dB by doubling is arithmetic on a free field; 10 dB(A) up to full load is the upper

@@ -15,6 +15,7 @@
 //! ## What to do
 //! Plan with the lower figure. Open nothing: have the generator looked at by a service shop or a licensed
 //! electrician, and stop using the outlet if it smells, discolors or is too warm to touch.
+//!
 //! ## Sources
 //! - A seen trip is that breaker's rating from then on: common practice, no source.
 

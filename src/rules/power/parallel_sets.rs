@@ -19,6 +19,7 @@
 //! Run them apart, each with its own cords, until you have the maker's kit for exactly these generators.
 //! Join and part them only with the engines off. Neutral and ground may be joined at one of them at most,
 //! by its maker or by a plug: rule SHOCK004.
+//!
 //! ## Sources
 //! - That only inverter sets made for it may be joined, and how, is common practice, no source.
 

@@ -26,6 +26,7 @@
 //! ## What to do
 //! Run in turns what may not start beside the rest. Leave at home what the generator cannot start even
 //! alone. What somebody's health depends on takes no turns: the others stay off for it.
+//!
 //! ## Sources
 //! - NFPA 70 (NEC), 430.251(A): locked rotor at six times full load (confirmed).
 //! - That the largest first is the best order is arithmetic, and that motors start again by themselves

@@ -6,13 +6,13 @@
 //! can wait its turn and does not count.
 //!
 //! ## Why it hurts
-//! An overloaded set runs hot, its voltage sags, and it trips or stalls, often at the worst
+//! An overloaded generator runs hot, its voltage sags, and it trips or stalls, often at the worst
 //! moment. Heat and low voltage ruin windings, motors and chargers, and can start a fire.
 //!
 //! ## The arithmetic
 //! For each minute at which some hours begin: add the running watts of everything that is on, and compare
-//! the sum with the rated ("running") watts after derating for altitude and hot air (Army manual: less 1.3
-//! % of rated for each 100 m above 1219 m, less 3 % for each 10 °C above 35 °C; the trade's rule of thumb
+//! the sum with the rated ("running") watts after derating for altitude and hot air (Army manual: less
+//! 1.3 % of rated for each 100 m above 1219 m, less 3 % for each 10 °C above 35 °C; the trade's rule of thumb
 //! where it is more cautious). Then the same with amperes on each leg against the leg's share, because a
 //! low power factor or one busy leg can use a generator up while its watts still look fine. On a generator
 //! with one leg, only the amperes are told where a load draws more of them than its watts suggest: they are
@@ -25,6 +25,7 @@
 //! usually the largest: use one heating thing at a time. What somebody's health depends on takes no turns
 //! and is never set lower: the others stay off for it. Where the generator cannot run it at all, nobody
 //! relies on it for the night.
+//!
 //! ## Sources
 //! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
 //! - The sum of the loads against the rated power is arithmetic: common practice, no source.

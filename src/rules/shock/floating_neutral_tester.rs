@@ -22,6 +22,7 @@
 //! Test with the device's own TEST button before each use: the power must go off; then press RESET. Do not
 //! join neutral and ground anywhere yourself. Ask a licensed electrician or the maker whether the generator
 //! may have a bonding plug.
+//!
 //! ## Sources
 //! - OSHA letter of interpretation, 1993-09-03: what a receptacle tester shows depends on how the
 //!   generator is arranged (confirmed).

@@ -17,6 +17,7 @@
 //! ## What to do
 //! Take the bonding plug out before the generator feeds anything with a joint of its own. Ask the camper's
 //! maker or a licensed electrician whether it has one. Do not join neutral and ground yourself.
+//!
 //! ## Sources
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).

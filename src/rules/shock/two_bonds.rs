@@ -18,6 +18,7 @@
 //! Take a bonding plug out of a generator that is bonded already. Of generators in parallel ask the maker
 //! whether bonded ones may be joined. Leave a box with a bond unused until a licensed electrician has
 //! looked at it. Where we do not know, find out before you use both.
+//!
 //! ## Sources
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
 //!   secondary copy).

@@ -31,7 +31,7 @@ pub(super) fn run(arguments: &Demo, reader: &Reader) -> Result<Done, Failure> {
     let plan = plan::read(text)
         .map_err(|problems| prints::bad_plan(&problems, text, Path::new(folder), words))?;
     let report = report::build(&plan);
-    let mut files = prints::render(&plan, reader, &prints::defaults())?.files;
+    let mut files = prints::render(&plan, reader, &prints::defaults())?.0.files;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;

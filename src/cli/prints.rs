@@ -8,7 +8,7 @@ use tallywatt::mend;
 use tallywatt::plan::store::{self, StoreError};
 use tallywatt::plan::{self, Plan, Problems};
 use tallywatt::print::{self, Document, Options, PrintError, Prints, Stock};
-use tallywatt::report::{self, Signal};
+use tallywatt::report::{Report, Signal};
 use tallywatt::words::problem::{self, Look};
 use tallywatt::words::{Words, wrapping};
 
@@ -21,7 +21,7 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     let plan = load(&arguments.plan, &reader.words)?;
     let words = &*reader.of_plan(&plan);
     let options = options(&arguments.paper, words)?;
-    let Prints { files, card_sheets } = render(&plan, reader, &options)?;
+    let (Prints { files, card_sheets }, report) = render(&plan, reader, &options)?;
     store::write_set(
         &arguments.into,
         files.iter().map(|(name, bytes)| (name, bytes)),
@@ -31,15 +31,12 @@ pub(super) fn run(arguments: &Print, reader: &Reader) -> Result<Done, Failure> {
     if let Some(text) = many_sheets(card_sheets, options.card, words) {
         let _ = writeln!(output, "\n{}", textwrap::fill(&text, wrapping(width())));
     }
-    let report = report::build(&plan);
     let _ = writeln!(
         output,
         "\n{}",
         textwrap::fill(&words.count(&report), wrapping(width()))
     );
-    let dangers = report.count(Signal::Danger);
-    if dangers > 0 {
-        let text = words.with("print-dangers-left", [("count", dangers.into())]);
+    if let Some(text) = dangers_left(&report, words) {
         let _ = writeln!(output, "{}", textwrap::fill(&text, wrapping(width())));
     }
     Ok(Done::saying(output))
@@ -70,8 +67,19 @@ pub(super) fn many_sheets(sheets: usize, size: print::CardSize, words: &Words) -
     (sheets > 1).then(|| words.with(key, [("count", sheets.into())]))
 }
 
-/// Renders the prints in each of their languages, or says which text does not fit.
-pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<Prints, Failure> {
+/// That the plan on paper still has dangers, and what to do about it, where it has.
+pub(super) fn dangers_left(report: &Report, words: &Words) -> Option<String> {
+    let dangers = report.count(Signal::Danger);
+    (dangers > 0).then(|| words.with("print-dangers-left", [("count", dangers.into())]))
+}
+
+/// Renders the prints in each of their languages, or says which text does not fit. With the report that
+/// they tell of.
+pub(super) fn render(
+    plan: &Plan,
+    reader: &Reader,
+    options: &Options,
+) -> Result<(Prints, Report), Failure> {
     // The worksheet tells what would clear the plan.
     let (report, _) = mend::advised(plan, false);
     let screen = reader.of_plan(plan);
@@ -90,7 +98,7 @@ pub(super) fn render(plan: &Plan, reader: &Reader, options: &Options) -> Result<
             (marked.unwrap_or(name), bytes)
         }));
     }
-    Ok(all)
+    Ok((all, report))
 }
 
 /// Letter paper, plain labels with cut marks.

@@ -154,10 +154,11 @@ pub(super) fn print(
     reader: &Reader,
 ) -> Result<Done, Failure> {
     let options = prints::defaults();
+    let (prints, _) = prints::render(plan, reader, &options)?;
     let Prints {
         mut files,
         card_sheets,
-    } = prints::render(plan, reader, &options)?;
+    } = prints;
     let json = report
         .to_json()
         .map_err(|error| Failure::new(Kind::CannotWrite, error))?;
@@ -166,7 +167,11 @@ pub(super) fn print(
     store::write_set(into, files.iter().map(|(name, bytes)| (name, bytes)))
         .map_err(|error| prints::stored(&error, Kind::CannotWrite, words))?;
     let mut output = prints::wrote(into, files.iter().map(|(name, _)| name), words);
-    if let Some(text) = prints::many_sheets(card_sheets, options.card, words) {
+    let sheets = prints::many_sheets(card_sheets, options.card, words);
+    for text in sheets
+        .into_iter()
+        .chain(prints::dangers_left(report, words))
+    {
         output.push('\n');
         output.push_str(&textwrap::fill(&text, wrapping(width())));
         output.push('\n');

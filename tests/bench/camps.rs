@@ -5,6 +5,8 @@
 
 use std::fmt::Write as _;
 
+use super::draw::Draw;
+
 /// How large a camp is, and what is known of it.
 #[derive(Clone, Copy, Debug)]
 pub struct Camp {
@@ -16,22 +18,6 @@ pub struct Camp {
     pub hours: bool,
     /// Whether everything is known, or nothing of the site, and of gear and loads only a part.
     pub known: bool,
-}
-
-/// Numbers that look random and are the same each time: Marsaglia's xorshift of 32 bits.
-struct Draw(u32);
-
-impl Draw {
-    fn below(&mut self, most: u32) -> u32 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 17;
-        self.0 ^= self.0 << 5;
-        self.0 % most
-    }
-
-    fn one_of<'a>(&mut self, list: &[&'a str]) -> &'a str {
-        list[self.below(u32::try_from(list.len()).expect("a short list")) as usize]
-    }
 }
 
 /// What a load is, and what it draws.
@@ -51,10 +37,7 @@ const THINGS: [(&str, &str, u32); 10] = [
 impl Camp {
     /// The text of its plan.
     pub fn plan(self) -> String {
-        let mut draw = Draw((self.loads * 64 + self.boxes).wrapping_mul(2_654_435_761) | 1);
-        for _ in 0..8 {
-            draw.below(2);
-        }
+        let mut draw = Draw::new(self.loads * 64 + self.boxes);
         let mut loads = String::new();
         let mut drawn = 0;
         for number in 0..self.loads {

@@ -18,25 +18,14 @@ use std::collections::BTreeSet;
 use std::fmt::Write as _;
 use std::time::{Duration, Instant};
 
+#[allow(missing_docs)]
+mod draw;
+
+use draw::Draw;
+
 const PLANS: u32 = 1000;
 /// What one plan may take, on a machine of the year and optimised.
 const BAR: Duration = Duration::from_millis(5);
-
-/// Numbers that look random and are the same each time: Marsaglia's xorshift of 32 bits.
-struct Draw(u32);
-
-impl Draw {
-    fn below(&mut self, most: u32) -> u32 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 17;
-        self.0 ^= self.0 << 5;
-        self.0 % most
-    }
-
-    fn one_of<'a>(&mut self, list: &[&'a str]) -> &'a str {
-        list[self.below(u32::try_from(list.len()).expect("a short list")) as usize]
-    }
-}
 
 /// A plan under way: its text, and the receptacles that 5-15 plugs go into.
 struct Sketch {
@@ -48,12 +37,8 @@ struct Sketch {
 
 impl Sketch {
     fn plan(number: u32) -> Self {
-        let mut draw = Draw(number.wrapping_mul(2_654_435_761) | 1);
-        for _ in 0..8 {
-            draw.below(2);
-        }
         let mut sketch = Self {
-            draw,
+            draw: Draw::new(number),
             text: String::from("format = 1\nregion = \"north-america\"\n"),
             household: Vec::new(),
             loads: 0,

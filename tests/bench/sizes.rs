@@ -11,6 +11,8 @@ use std::time::{Duration, Instant};
 
 #[allow(missing_docs)]
 mod camps;
+#[allow(missing_docs)]
+mod draw;
 
 use camps::Camp;
 use tallywatt::plan::{Plan, read};

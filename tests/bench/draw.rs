@@ -1,0 +1,27 @@
+//! Numbers that look random and are the same each time.
+
+/// Marsaglia's xorshift of 32 bits.
+pub struct Draw(u32);
+
+impl Draw {
+    /// Numbers that are others for each seed.
+    pub fn new(seed: u32) -> Self {
+        let mut draw = Self(seed.wrapping_mul(2_654_435_761) | 1);
+        // Seeds that are near to each other begin alike.
+        for _ in 0..8 {
+            draw.below(2);
+        }
+        draw
+    }
+
+    pub fn below(&mut self, most: u32) -> u32 {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 17;
+        self.0 ^= self.0 << 5;
+        self.0 % most
+    }
+
+    pub fn one_of<'a>(&mut self, list: &[&'a str]) -> &'a str {
+        list[self.below(u32::try_from(list.len()).expect("a short list")) as usize]
+    }
+}

@@ -104,7 +104,10 @@ may-dangers = In diesem Plan { $count ->
         [one] ist eine Gefahr
        *[other] sind { $count } Gefahren
     } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
-may-but = Der Plan hat außerdem eine Warnung: { $title } ({ $code }).
+may-but = Der Plan hat außerdem { $signal ->
+        [warning] eine Warnung
+       *[other] einen Hinweis zur Vorsicht
+    }: { $title } ({ $code }).
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.

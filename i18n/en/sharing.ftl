@@ -102,8 +102,14 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
-    } ({ $codes }). Leave the engine off until you clear it. “tallywatt check” tells how.
-may-but = The plan also has a warning: { $title } ({ $code }).
+    } ({ $codes }). Leave the engine off until you clear { $count ->
+        [one] it
+       *[other] them
+    }. “tallywatt check” tells how.
+may-but = The plan also has { $signal ->
+        [warning] a warning
+       *[other] a caution
+    }: { $title } ({ $code }).
 may-but-amps = By amps alone they would fit. That does not make the danger go away.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = No outlet in this plan for { $names }: { $reason }.

@@ -104,7 +104,10 @@ may-dangers = Este plan tiene { $count ->
         [one] un peligro
        *[other] { $count } peligros
     } ({ $codes }). Deje el motor apagado hasta eliminarlo. “tallywatt check” dice cómo.
-may-but = El plan tiene además una advertencia: { $title } ({ $code }).
+may-but = El plan tiene además { $signal ->
+        [warning] una advertencia
+       *[other] una precaución
+    }: { $title } ({ $code }).
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
 may-no-place = En este plan no hay sitio para { $names }: { $reason }.

@@ -109,7 +109,10 @@ may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
     } ({ $codes }). Laissez le moteur arrêté tant que ce n’est pas réglé. « tallywatt check » dit comment.
-may-but = Le plan a aussi un avertissement : { $title } ({ $code }).
+may-but = Le plan a aussi { $signal ->
+        [warning] un avertissement
+       *[other] une mise en garde
+    } : { $title } ({ $code }).
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.

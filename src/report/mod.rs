@@ -63,6 +63,19 @@ pub enum Signal {
     Notice,
 }
 
+impl Signal {
+    /// Its name in messages and templates, as in the JSON.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Danger => "danger",
+            Self::Warning => "warning",
+            Self::Caution => "caution",
+            Self::Notice => "notice",
+        }
+    }
+}
+
 /// Named values, in the order of their names.
 pub type Values = BTreeMap<&'static str, Value>;
 

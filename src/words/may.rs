@@ -44,8 +44,13 @@ impl Words {
         let warnings = answer.warnings.iter().filter(|_| answer.may);
         for warned in warnings {
             let trouble = report.figures.troubles.get(warned.trouble);
-            if let Some(text) = trouble.and_then(|trouble| self.trouble(report, trouble)) {
-                let named = [("title", text.title.into()), ("code", warned.code.into())];
+            let Some(trouble) = trouble else { continue };
+            if let Some(text) = self.trouble(report, trouble) {
+                let named = [
+                    ("title", text.title.into()),
+                    ("code", warned.code.into()),
+                    ("signal", trouble.signal.name().into()),
+                ];
                 paragraph(&mut out, "  ", &self.with("may-but", named), width);
             }
         }

@@ -124,7 +124,14 @@ impl Words {
             .map(|(label, _)| textwrap::core::display_width(label))
             .max()
             .unwrap_or(0);
+        // On a narrow screen a label has a line of its own.
+        let beside = 2 * (column + 4) <= width;
         for (label, text) in rows {
+            if !beside {
+                fill(&mut out, "  ", "  ", &label);
+                fill(&mut out, "    ", "    ", &text);
+                continue;
+            }
             let gap = column - textwrap::core::display_width(&label);
             let first = format!("  {label}{}  ", " ".repeat(gap));
             let rest = " ".repeat(column + 4);

@@ -319,12 +319,7 @@ impl Words {
 
     /// The signal word.
     pub fn signal(&self, signal: Signal) -> String {
-        self.text(match signal {
-            Signal::Danger => "signal-danger",
-            Signal::Warning => "signal-warning",
-            Signal::Caution => "signal-caution",
-            Signal::Notice => "signal-notice",
-        })
+        self.text(&format!("signal-{}", signal.name()))
     }
 
     /// The same for a sentence, but what is the id of a load is its name, an amount rounds as its name asks,

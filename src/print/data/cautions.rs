@@ -56,7 +56,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
             let lead = report.findings_of(trouble).next()?;
             let text = context.words.trouble(report, trouble)?;
             Some(Caution {
-                signal: Context::signal(lead.signal),
+                signal: lead.signal.name(),
                 word: text.signal,
                 code: lead.code,
                 symbol: symbol(lead)

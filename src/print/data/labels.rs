@@ -250,7 +250,7 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
             stop(context, id)?
         },
         shape,
-        level: Context::signal(finding.signal),
+        level: finding.signal.name(),
         signal: text.signal,
         stop: stop(context, id)?,
         stop_brief: stop_briefly(context, id)?,

@@ -20,7 +20,7 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Length};
-use crate::report::{self, Acts, Admits, Limit, LoadFacts, Report, SetBy, Signal};
+use crate::report::{self, Acts, Admits, Limit, LoadFacts, Report, SetBy};
 use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
@@ -403,15 +403,5 @@ impl<'a> Context<'a> {
     /// How far exhaust stays from people, on paper: one figure, the larger of the two.
     fn ample(&self) -> String {
         self.at_least(AMPLE)
-    }
-
-    /// The signal's name in templates.
-    const fn signal(signal: Signal) -> &'static str {
-        match signal {
-            Signal::Danger => "danger",
-            Signal::Warning => "warning",
-            Signal::Caution => "caution",
-            Signal::Notice => "notice",
-        }
     }
 }

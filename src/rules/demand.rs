@@ -9,7 +9,7 @@ use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH, leg_taken};
+use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 use crate::tables::shape::Receptacle;
 
@@ -345,14 +345,13 @@ impl<'a> Facts<'a> {
 
     /// Those of these needs that draw on a leg. A 240 V load draws on both.
     pub(super) fn those_on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Vec<Need<'a>> {
-        let taken = leg_taken(self.plan);
         needs
             .iter()
             .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
                 Some(legs) => legs.all().contains(&leg),
                 // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
                 // outlets are.
-                None => leg == taken || need.load.needs_240(),
+                None => leg == self.supply.unknown_leg || need.load.needs_240(),
             })
             .copied()
             .collect()

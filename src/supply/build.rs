@@ -71,8 +71,6 @@ impl Supply {
 
 struct Builder<'a> {
     plan: &'a Plan,
-    /// The leg that an outlet is taken to be on of which nobody knows it.
-    leg: Leg,
     supply: Supply,
     /// Parts connected so far.
     reached: BTreeSet<&'a Id>,
@@ -84,7 +82,6 @@ impl<'a> Builder<'a> {
     fn new(plan: &'a Plan) -> Self {
         Self {
             plan,
-            leg: leg_taken(plan),
             supply: Supply {
                 nodes: Vec::new(),
                 by_id: BTreeMap::new(),
@@ -96,6 +93,7 @@ impl<'a> Builder<'a> {
                 leg_rated: Current::ZERO,
                 leg_peak: Current::ZERO,
                 volts: plan.line_to_neutral(),
+                unknown_leg: leg_taken(plan),
                 assumed: Vec::new(),
             },
             reached: BTreeSet::new(),
@@ -429,7 +427,7 @@ impl<'a> Builder<'a> {
             self.assume(
                 field,
                 Value::Word {
-                    word: leg_word(self.leg),
+                    word: leg_word(self.supply.unknown_leg),
                 },
                 "leg",
             );
@@ -442,7 +440,7 @@ impl<'a> Builder<'a> {
     /// said: they share what one leg of two has, and a breaker that they share is one pole.
     fn leg_of(&self, outlet: &Outlet, group: &[&Outlet]) -> Leg {
         let said = leg_said(outlet, group).filter(|_| self.plan.generator.voltage.is_known());
-        said.unwrap_or(self.leg)
+        said.unwrap_or(self.supply.unknown_leg)
     }
 
     /// A receptacle and everything that is plugged into it.
@@ -597,12 +595,12 @@ impl<'a> Builder<'a> {
                 self.assume(
                     format!("cord.{id}.leg"),
                     Value::Word {
-                        word: leg_word(self.leg),
+                        word: leg_word(self.supply.unknown_leg),
                     },
                     "leg",
                 );
             }
-            let legs = fed_legs(*end, feed, self.leg).unwrap_or(feed);
+            let legs = fed_legs(*end, feed, self.supply.unknown_leg).unwrap_or(feed);
             self.receptacle(&id, *end, 1, ix, legs, Answer::Known(false));
         }
     }

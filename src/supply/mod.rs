@@ -268,6 +268,8 @@ pub struct Supply {
     pub leg_peak: Current,
     /// Line-to-neutral voltage.
     pub volts: Voltage,
+    /// The leg that anything is taken to be on of which nobody knows it.
+    pub unknown_leg: Leg,
     /// Every unknown that was taken for the unsafe case while building.
     pub assumed: Vec<Assumption>,
 }

@@ -9,7 +9,7 @@ mod answer;
 
 use serde::Serialize;
 
-use self::answer::{answered, answered_low};
+use self::answer::{answer, answer_low};
 use super::{Figures, Finding, Signal};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
@@ -127,14 +127,18 @@ fn eased(finding: &Finding, then: &[Finding]) -> bool {
     !then.iter().any(covers)
 }
 
+/// A plan with what one of these answers makes of it, if anything.
+fn answered(plan: &Plan, field: &str, answer: fn(&mut Plan, &str) -> Option<()>) -> Option<Plan> {
+    let mut plan = plan.clone();
+    answer(&mut plan, field).map(|()| plan)
+}
+
 /// The plan with the best answers to all of these.
 fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     let mut all = plan.clone();
     for field in fields {
         // What several make together is heat in a wire sooner than a motor that does not start.
-        if let Some(answered) = answered_low(&all, field).or_else(|| answered(&all, field)) {
-            all = answered;
-        }
+        let _ = answer_low(&mut all, field).or_else(|| answer(&mut all, field));
     }
     all
 }
@@ -184,7 +188,7 @@ pub(super) fn answers(
             answers.matters.push(field);
             continue;
         }
-        let both = [answered(plan, &field), answered_low(plan, &field)];
+        let both = [answer, answer_low].map(|answer| answered(plan, &field, answer));
         if both.iter().any(Option::is_some) {
             tried.push(field.clone());
         }
@@ -296,7 +300,7 @@ mod tests {
             let units = |plan: &Plan| format!("{:?}", loads::units(plan).0);
             for assumption in build::judge(&plan).figures.assumed {
                 let field = assumption.field.as_str();
-                let Some(answered) = answered(&plan, field) else {
+                let Some(answered) = answered(&plan, field, answer) else {
                     continue;
                 };
                 let changes = Changes::of(field);
@@ -407,7 +411,7 @@ mod tests {
             }
             for assumption in build::judge(&plan).figures.assumed {
                 unseen.remove(assumption.why);
-                if answered(&plan, &assumption.field).is_none() {
+                if answered(&plan, &assumption.field, answer).is_none() {
                     without.insert(kind_of(&assumption.field));
                 }
             }

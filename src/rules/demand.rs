@@ -343,23 +343,35 @@ impl<'a> Facts<'a> {
             .collect()
     }
 
-    /// Those of these needs that draw on a leg. A 240 V load draws on both.
+    /// Whether a need draws on a leg. A 240 V load draws on both.
+    fn draws_on(&self, need: &Need<'_>, leg: Leg) -> bool {
+        match need.at.map(|at| self.supply.node(at).legs) {
+            Some(legs) => legs.all().contains(&leg),
+            // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
+            // outlets are.
+            None => leg == self.supply.unknown_leg || need.load.needs_240(),
+        }
+    }
+
+    /// Those of these needs that draw on a leg.
     pub(super) fn those_on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Vec<Need<'a>> {
-        needs
-            .iter()
-            .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
-                Some(legs) => legs.all().contains(&leg),
-                // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
-                // outlets are.
-                None => leg == self.supply.unknown_leg || need.load.needs_240(),
-            })
-            .copied()
-            .collect()
+        let on = needs.iter().filter(|need| self.draws_on(need, leg));
+        on.copied().collect()
+    }
+
+    /// Volt-amperes of those of these needs that draw on a leg.
+    pub(super) fn apparent_on_leg<'n>(
+        &self,
+        needs: impl IntoIterator<Item = &'n Need<'n>>,
+        leg: Leg,
+    ) -> ApparentPower {
+        let on = needs.into_iter().filter(|need| self.draws_on(need, leg));
+        on.map(Need::apparent).sum()
     }
 
     /// The current of these needs on one leg, rounded up once.
-    pub(super) fn on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Current {
-        self.amps_of(&self.those_on_leg(needs, leg))
+    pub(super) fn on_leg(&self, needs: &[Need<'_>], leg: Leg) -> Current {
+        Current::of_apparent(self.apparent_on_leg(needs, leg), self.supply.volts)
     }
 
     /// The current of these needs, all of them on one leg.
@@ -368,7 +380,7 @@ impl<'a> Facts<'a> {
     }
 
     /// The greatest current of these needs on any leg.
-    pub(super) fn worst_leg(&self, needs: &[Need<'a>]) -> Current {
+    pub(super) fn worst_leg(&self, needs: &[Need<'_>]) -> Current {
         self.on_leg(needs, Leg::A).max(self.on_leg(needs, Leg::B))
     }
 }

@@ -33,7 +33,6 @@
 //! - NFPA 70 (NEC), 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles (from a secondary
 //!   copy).
 
-use super::breaker_overloaded::overloads;
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Current};
 use crate::rules::demand::{Busiest, Need, busiest, clock, ids};
@@ -89,26 +88,19 @@ pub(super) const RULE: Rule = Rule {
 /// share, so that nothing is rounded: others × share + continuous, against rating × share.
 fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
     let share = i128::from(node.continuous.permille());
-    let (long, short): (Vec<Need<'_>>, Vec<Need<'_>>) =
-        on.iter().copied().partition(Need::continuous);
-    [Leg::A, Leg::B]
-        .into_iter()
-        .map(|leg| {
-            let sum = |needs: &[Need<'_>]| {
-                let on = facts.those_on_leg(needs, leg);
-                i128::from(on.iter().map(Need::apparent).sum::<ApparentPower>().millivolt_amps())
-            };
-            sum(&short) * share + sum(&long) * 1000
-        })
-        .max()
-        .unwrap_or(0)
+    let sum = |long: bool, leg: Leg| {
+        let these = on.iter().filter(|need| need.continuous() == long);
+        i128::from(facts.apparent_on_leg(these, leg).millivolt_amps())
+    };
+    let legs = [Leg::A, Leg::B].map(|leg| sum(false, leg) * share + sum(true, leg) * 1000);
+    legs[0].max(legs[1])
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.placed();
     let mut named: Vec<NodeIx> = Vec::new();
     // Where even a short time is too much, that is the finding, and not this one.
-    let short: Vec<NodeIx> = overloads(facts).into_iter().flat_map(|over| over.parts).collect();
+    let short: Vec<NodeIx> = facts.overloads().iter().flat_map(|over| over.parts.clone()).collect();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         if matches!(node.kind, NodeKind::Source)
@@ -118,6 +110,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let through = facts.through(&needs, ix);
+        // No minute asks for more than all of them at once.
+        if scaled(facts, node, &through) <= room(facts, node) {
+            continue;
+        }
         let mut waits_for_nothing = through.clone();
         waits_for_nothing.retain(Need::cannot_wait);
         let clash = too_long(facts, node, &waits_for_nothing).filter(|found| found.on.len() > 1);

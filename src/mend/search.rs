@@ -511,6 +511,8 @@ impl<'a> Search<'a> {
                 },
             )
         };
+        // What was carried out and was no better is not carried out again with more beside it: that is long.
+        let mut no_better: Vec<Change> = Vec::new();
         'again: loop {
             let now = &done.state;
             let of_plan = List::of(&now.plan, &now.report, self.plan);
@@ -524,14 +526,16 @@ impl<'a> Search<'a> {
             }
             lists.retain(|(change, _)| done.changes.iter().all(|made| !made.clashes(change)));
             lists.sort_by_key(|(change, seen)| (change.weight(self.plan), *seen));
-            lists.dedup_by(|later, first| later.0 == first.0);
             for (change, seen) in lists {
+                if no_better.contains(&change) {
+                    continue;
+                }
                 if self.left == 0 {
                     return;
                 }
                 self.left -= 1;
                 let mut more = done.changes.clone();
-                more.push(change);
+                more.push(change.clone());
                 let Some(plan) = self.changed(&more) else {
                     continue;
                 };
@@ -539,12 +543,15 @@ impl<'a> Search<'a> {
                 // and the whole check is long.
                 let trial = State::trial(plan, down_to);
                 let helps = (trial.worst, 0) < most && (!seen || worth(&trial) < worth(&on_trial));
-                if helps
-                    && let Some(then) = self.carried_out(&more)
-                    && worth(&then.state) < most
-                {
-                    *done = then;
-                    continue 'again;
+                if !helps {
+                    continue;
+                }
+                match self.carried_out(&more) {
+                    Some(then) if worth(&then.state) < most => {
+                        *done = then;
+                        continue 'again;
+                    }
+                    _ => no_better.push(change),
                 }
             }
             return;

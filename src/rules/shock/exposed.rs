@@ -156,4 +156,30 @@ mod tests {
             assert_eq!(danger("SHOCK013", 2, true, bond), comes_out, "{bond}");
         }
     }
+
+    /// The only outlet that takes the kettle is bare. In cool air the generator can start it; how hot it gets we may not
+    /// know, and then what is too large on a guess is plugged in all the same.
+    #[test]
+    fn what_only_a_guess_makes_too_large_is_plugged_in() {
+        let kettle = [
+            ("plug = \"5-15P\" # kettle", "plug = \"5-20P\""),
+            ("on = \"left\" # kettle", ""),
+            ("gfci = true # front", "gfci = false"),
+        ];
+        let found = |air: &str, starting: &str| {
+            let (air, starting) = (
+                format!("air = \"{air}\""),
+                format!("starting = \"{starting}\""),
+            );
+            let more = [
+                ("air = \"59 °F\"", air.as_str()),
+                ("hours = [\"18:30-19:00\"]", starting.as_str()),
+            ];
+            signals("SHOCK001", &[&kettle[..], &more].concat())
+        };
+        assert_eq!(found("59 °F", "4400 W"), [Signal::Danger]);
+        assert_eq!(found("unknown", "4400 W"), [Signal::Danger]);
+        // More than it can ever start.
+        assert_eq!(found("59 °F", "9000 W"), [Signal::Caution]);
+    }
 }

@@ -320,9 +320,15 @@ impl<'a> Search<'a> {
         }
         let mended = (&state.plan, &state.report);
         [true, false].into_iter().find_map(|seated| {
-            let steps = steps::with_moves(self.plan, changes, mended, seated);
-            let (steps, plan) = steps::in_order(self.plan, steps)?;
+            let mut steps = steps::with_moves(self.plan, changes, mended, seated);
+            let (mut told, plan) = steps::in_order(self.plan, steps.clone())?;
             let after = State::of(plan);
+            // Only the whole check says what the new card shows.
+            if steps::pull_out_what_is_nowhere(&mut steps, &after.report) {
+                let (again, plan) = steps::in_order(self.plan, steps)?;
+                told = (plan == after.plan).then_some(again)?;
+            }
+            let steps = told;
             let fine = after.worst <= state.worst && !self.worsens(&after);
             let idle = self.brings_idle(&after) || bought_for_nothing(changes, &after.report);
             (fine && !idle && !into_refused(&steps, &after.plan)).then(|| Done {

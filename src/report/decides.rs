@@ -182,18 +182,18 @@ pub(super) fn answers(
     let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
-    for (at, field) in fields.into_iter().enumerate() {
+    for (at, field) in fields.iter().enumerate() {
         // What was not tried may matter.
         if at >= MOST {
-            answers.matters.push(field);
+            answers.matters.push(field.clone());
             continue;
         }
-        let both = [answer, answer_low].map(|answer| answered(plan, &field, answer));
+        let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
         if both.iter().any(Option::is_some) {
             tried.push(field.clone());
         }
         for answered in both.into_iter().flatten() {
-            let (then, found) = again(&answered, Changes::of(&field), figures);
+            let (then, found) = again(&answered, Changes::of(field), figures);
             let serious = findings.iter().enumerate();
             let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
             let rests = serious.filter(|(_, finding)| eased(finding, &found));
@@ -211,7 +211,7 @@ pub(super) fn answers(
                 (then.limits - now.limits).max(0),
             );
             let matters = !rests.is_empty() || gain > (false, 0, 0, 0);
-            if matters && !answers.matters.contains(&field) {
+            if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }
             let whole = rests.iter().map(|(at, _)| *at);
@@ -263,6 +263,9 @@ pub(super) fn answers(
             }
         }
     }
+    // Findings that are alike come in the order of their ids.
+    let order = |field: &String| fields.iter().position(|it| it == field);
+    answers.matters.sort_by_key(order);
     answers.decides = best.map(|((_, dangers, warnings, limits), field)| Decides {
         field,
         dangers,
@@ -640,5 +643,38 @@ mod tests {
         let (field, cleared, _) = decides(&unknown).expect("something decides");
         assert_eq!(field, "box.box.outlet.left.gfci");
         assert_eq!(dangers(&unknown) - dangers(&known), cleared);
+    }
+
+    /// What a cord and an outlet may be overloaded by rests on the wire of each; whatever their names, what decides it
+    /// is told in the order in which it was assumed.
+    #[test]
+    fn what_matters_is_told_in_one_order_whatever_the_ids() {
+        let load = |id: &str, running: &str| {
+            format!(
+                "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"unknown\"\nrunning = \"{running}\"\n\
+                 wanted = \"must\"\nplug = \"5-15P\"\n"
+            )
+        };
+        for (cord, outlet) in [("cord", "outlet"), ("outlet", "cord")] {
+            let text = format!(
+                "format = 1\n[generator]\nname = \"set\"\nrated = \"unknown\"\nvoltage = \"unknown\"\n\
+                 [[generator.outlet]]\nid = \"front\"\nshape = \"5-15R\"\nsockets = 1\n\
+                 [[cord]]\nid = \"{cord}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+                 coiled = false\n\
+                 [[box]]\nid = \"box\"\nfrom = \"{cord}\"\ninlet = \"5-15P\"\n\
+                 [[box.outlet]]\nid = \"{outlet}\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"30 A\"\n{}{}",
+                load("one", "1800.001 W"),
+                load("other", "unknown")
+            );
+            let figures = build(&crate::plan::read(&text).expect("a plan that reads")).figures;
+            let assumed = |field: &String| figures.assumed.iter().position(|it| it.field == *field);
+            let wires = figures.matters.iter().filter(|it| it.ends_with(".wire"));
+            assert_eq!(wires.count(), 2);
+            assert!(
+                figures.matters.iter().map(assumed).is_sorted(),
+                "{:?}",
+                figures.matters
+            );
+        }
     }
 }

@@ -272,7 +272,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             let placed = seats.get(&facts.id).copied();
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
-                Some(&"too-large") => guessed(plan, load, facts),
+                Some(&"too-large") => guessed(supply, load, facts),
                 _ => false,
             };
             Some(Need {
@@ -288,16 +288,16 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
         .collect()
 }
 
-/// Whether what a load asks for, or what the generator has for it, is only a guess.
-fn guessed(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
-    let set = &plan.generator;
+/// Whether what a load asks for, or what the generator or the gear has for it, is only a guess.
+fn guessed(supply: &Supply, load: &Load, facts: &LoadFacts) -> bool {
+    // What these may be, no limit depends on.
+    const NO_LIMIT: [&str; 4] = ["gfci", "leg", "conductors", "length"];
     let starts = load.starting.is_known() || load.starting_current.is_known();
+    let mut fields = supply.assumed.iter().map(|it| it.field.rsplit('.').next());
     !load.kind.is_known()
         || !load.running.is_known()
         || !starts && facts.starting_watts > facts.running_watts
-        || !set.rated.is_known()
-        || !set.peak.is_known()
-        || !set.voltage.is_known()
+        || fields.any(|last| last.is_some_and(|last| !NO_LIMIT.contains(&last)))
 }
 
 impl<'a> Facts<'a> {

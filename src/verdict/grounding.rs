@@ -201,6 +201,13 @@ impl<'a> Grounding<'a> {
             .rev_max()
     }
 
+    /// Whether neutral and ground are joined beyond a device, or may be, elsewhere than in this gear and beyond it.
+    pub(crate) fn may_be_joined_but_in(&self, device: NodeIx, gear: NodeIx) -> bool {
+        let joints = self.joints.iter().map(|(joint, _)| *joint);
+        let mut beyond = joints.filter(|joint| self.is_on_path(device, *joint));
+        beyond.any(|joint| !self.is_on_path(gear, joint))
+    }
+
     /// Whether the ground goes all the way between two points: through every cord that is on the
     /// path of one of them and not of the other.
     #[must_use]

@@ -903,3 +903,49 @@ fn what_has_no_socket_left_needs_no_gfci() {
         );
     }
 }
+
+/// A heater in a cord that its plug does not fit has an outlet on trial, and none once all the others have theirs: it
+/// is pulled out, and nobody looks for its outlet on a card that shows none.
+#[test]
+fn what_the_new_card_shows_nowhere_is_only_unplugged() {
+    let outlet = |id: &str, shape: &str, more: &str| {
+        format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\n{more}\n")
+    };
+    let heaters = |id: &str, count: u8, more: &str| {
+        format!(
+            "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"heater\"\ncount = {count}\n\
+             wanted = \"must\"\nplug = \"5-15P\"\n{more}\n"
+        )
+    };
+    let text = [
+        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\nrated = \"1926 W\"\n\
+         voltage = \"120 V\"\n[generator.parallel]\nsets = 3\nlimit = \"37.8 A\"\n",
+        &outlet("camper", "TT-30R", "sockets = 1"),
+        &outlet("one", "5-20R", "breaker = \"20 A\""),
+        &outlet("two", "5-20R", "breaker = \"20 A\""),
+        &outlet("weak", "5-20R", "breaker = \"20 A\"\ntrips_at = \"13.6 A\""),
+        "[[cord]]\nid = \"fork\"\nfrom = \"one\"\nplug = \"5-20P\"\nends = [\"TT-30R\", \"TT-30R\"]\n",
+        "[[cord]]\nid = \"spare\"\nplug = \"5-15P\"\nends = [\"5-15R\", \"5-15R\"]\n",
+        "[[box]]\nid = \"box\"\nfrom = \"two\"\ninlet = \"5-20P\"\n[[box.outlet]]\nid = \"in-box\"\n\
+         shape = \"5-20R\"\nbreaker = \"20 A\"\n",
+        &heaters("strong", 3, "running = \"549 W\"\npower_factor = 0.3\nnow = \"one\""),
+        &heaters("other", 2, "running = \"unknown\"\nnow = \"fork.1\""),
+    ]
+    .concat();
+    let mended = mend(&plan(&text), false);
+    let facts = &mended.report.figures.loads;
+    let placed = &mended.report.figures.sharing.placed;
+    let shown = |load: &Id| {
+        let mut units = facts.iter().filter(|fact| fact.of == *load);
+        units.any(|unit| placed.iter().any(|it| it.load == unit.id))
+    };
+    for Step { change, .. } in &mended.steps {
+        if let Change::Move { load, to: None } = change {
+            assert!(shown(load), "{change:?}");
+        }
+    }
+    let other = Id::new("other").expect("an id");
+    assert!(!shown(&other));
+    let unplug = Change::Unplug(other);
+    assert!(mended.steps.iter().any(|step| step.change == unplug));
+}

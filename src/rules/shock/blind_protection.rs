@@ -114,7 +114,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             used,
             campers,
             free,
-        } = exposed(facts, |at| pair(facts.verdicts.protection(at)) == Some(of));
+        } = exposed(facts, Some(device), |at| pair(facts.verdicts.protection(at)) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
         let fix = match (boxed, known) {
             (false, true) => "plug",
@@ -161,7 +161,7 @@ fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Finding
         pairs.extend(would_be(at).filter(|new| !pairs.contains(new)));
     }
     for of in pairs {
-        let Exposed { used, campers, .. } = exposed(facts, |at| would_be(at) == Some(of));
+        let Exposed { used, campers, .. } = exposed(facts, Some(of.0), |at| would_be(at) == Some(of));
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let shown = values([("device", id(of.0)), ("joint", id(of.1)), ("ground", ground.clone())]);
         for (at, signal) in [(used, signal), (campers, of_campers(signal))] {

@@ -100,7 +100,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         used,
         campers,
         free,
-    } = exposed(facts, |at| facts.verdicts.protection(at) == Protection::None);
+    } = exposed(facts, None, |at| facts.verdicts.protection(at) == Protection::None);
     let (signal, ground) = by_ground(facts);
     for (at, signal, fix) in [
         (used, signal, "protect"),
@@ -243,5 +243,16 @@ mod tests {
         large[2].1 = "plug = \"14-50P\"";
         large.push(("voltage = \"120 V\"", "voltage = \"120/240 V\""));
         assert_eq!(signals("SHOCK001", &large), [Signal::Warning]);
+        // What may use 240 V alone may be no camper.
+        for (voltage, signal) in [
+            ("120/240 V", Signal::Warning),
+            ("unknown", Signal::Danger),
+            ("240 V", Signal::Danger),
+        ] {
+            let mut large = large.clone();
+            let uses = format!("plug = \"14-50P\"\nvoltage = \"{voltage}\"");
+            large[2].1 = &uses;
+            assert_eq!(signals("SHOCK001", &large), [signal], "{voltage}");
+        }
     }
 }

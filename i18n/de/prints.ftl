@@ -83,7 +83,6 @@ print-short-only = KEIN GERÄT HIER
 print-bonding-plug = Brückenstecker
 print-shock-blind = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber keinen Fehler.
 print-shock-doubtful = Schutz gegen Stromschlag (GFCI): NEIN. Er ist da, sieht aber vielleicht keinen Fehler.
-print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.
 print-do-not-use = GESPERRT
 print-guarded = HIER NUR GFCI-KABEL
 print-guarded-brief = NUR GFCI-KABEL

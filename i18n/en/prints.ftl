@@ -83,7 +83,6 @@ print-short-only = NO APPLIANCES HERE
 print-bonding-plug = bonding plug
 print-shock-blind = GFCI: NO. There is one, but it cannot see a fault.
 print-shock-doubtful = GFCI: NO. There is one, but it may not see a fault.
-print-neutral-joined = Floating, but joined to ground in a box.
 print-do-not-use = DO NOT USE
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY

@@ -85,7 +85,6 @@ print-short-only = AQUÍ NINGÚN APARATO
 print-bonding-plug = clavija de unión
 print-shock-blind = Protección contra descargas (GFCI): NO. Está, pero no ve averías.
 print-shock-doubtful = Protección contra descargas (GFCI): NO. Está, pero quizá no vea averías.
-print-neutral-joined = Flotante, pero unido a tierra en una caja.
 print-do-not-use = NO USAR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-guarded-brief = SOLO CON GFCI

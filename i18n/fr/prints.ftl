@@ -83,7 +83,6 @@ print-short-only = AUCUN APPAREIL ICI
 print-bonding-plug = fiche de liaison
 print-shock-blind = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit pas de défaut.
 print-shock-doubtful = Protection contre les chocs (GFCI) : NON. Il est là, mais ne voit peut-être rien.
-print-neutral-joined = Flottant, mais relié à la terre dans un coffret.
 print-do-not-use = NE PAS UTILISER
 print-guarded = ICI, CORDON GFCI SEUL
 print-guarded-brief = GFCI SEULEMENT

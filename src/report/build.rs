@@ -128,7 +128,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         usable: usable(plan, supply, verdicts, &sharing),
         drops: drops::of_scene(&scene),
         volts: volts::of_plan(plan, supply, &sharing, &scene),
-        tests: proofs::of_plan(supply, &verdicts.grounding),
+        tests: proofs::of_plan(supply, verdicts),
         sharing,
         noise: noise::of_plan(plan, &energy),
         energy,

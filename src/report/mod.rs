@@ -25,7 +25,7 @@ pub(crate) use build::{acts, flow, set_by, trial};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
-pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads};
+pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
 pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 

@@ -118,12 +118,14 @@ pub fn may_be_wet(plan: &Plan) -> bool {
 /// Whether a cord's ground does not go through to ends that have one; `None` where nobody knows.
 #[must_use]
 pub fn lifts_ground(cord: &Cord) -> Option<bool> {
-    let grounded_ends = cord.ends.iter().any(|end| end.0.grounded());
-    if grounded_ends && !cord.plug.0.grounded() {
+    if !cord.ends.iter().any(|end| end.0.grounded()) {
+        return Some(false);
+    }
+    if !cord.plug.0.grounded() {
         return Some(true);
     }
     let count = cord.conductors.known()?;
-    Some(grounded_ends && *count < cord.conductors_needed())
+    Some(*count < cord.conductors_needed())
 }
 
 impl<'a> Verdicts<'a> {
@@ -191,6 +193,12 @@ impl<'a> Verdicts<'a> {
             above.guarded |= here.guarded;
             above.closed = here.closed.or(above.closed);
         }
+    }
+
+    /// Where neutral and ground are joined once nothing is plugged in that must not be used: what a tester meets.
+    #[must_use]
+    pub fn grounding_in_use(&self) -> Grounding<'a> {
+        self.grounding.in_use(|at| self.refused(at).is_some())
     }
 
     /// Every unknown that was taken for the unsafe case here.
@@ -315,7 +323,6 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
         let known = &mut causes[at.0];
         *known = Some(known.map_or(cause, |known| known.min(cause)));
     };
-    let dry = plan.site.ground == Answer::Known(Ground::Dry);
     let boxes = bonded_boxes(plan);
     let bond = if bonds_at_set(plan) + boxes.len() > 1 {
         Cause::TwoBonds
@@ -343,8 +350,8 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
                 if lost_neutral(supply, ix, cord) {
                     note(ix, Cause::LostNeutral);
                 }
-                let lifts = lifts_ground(cord);
-                if lifts == Some(true) || (!dry && lifts.is_none()) {
+                // Nobody knows: as bad as known to be missing, on whatever ground.
+                if lifts_ground(cord) != Some(false) {
                     note(ix, Cause::NoGround);
                 }
             }

@@ -537,10 +537,6 @@ fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
-    let boxed =
-        context.plan.boxes.iter().any(|part| {
-            part.joins() == Answer::Known(true) && context.feed_limit(&part.id).is_some()
-        });
     // The first of them is the last to go where a label has no room for all.
     let mut facts = vec![
         (
@@ -554,8 +550,6 @@ fn generator(context: &Context<'_>) -> Part {
                 match (set.neutral, set.bonding_plug) {
                     (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
                     (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
-                    // A box may join what the generator does not: then a tester shows no open ground.
-                    (Answer::Known(Neutral::Floating), _) if boxed => "neutral-joined",
                     (Answer::Known(Neutral::Floating), _) => "neutral-floating",
                     _ => "neutral-unknown",
                 },

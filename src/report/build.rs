@@ -11,7 +11,7 @@ use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts, Rule};
 use crate::sharing::{places, share};
 use crate::supply::{self, NodeIx, NodeKind, Supply};
-use crate::verdict::{Protection, Refusal, Verdicts, wrong_anywhere};
+use crate::verdict::{OnlyIf, Protection, Refusal, Verdicts, wrong_anywhere};
 
 /// The report of a plan.
 #[must_use]
@@ -138,7 +138,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     };
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
     figures.troubles = troubles::of_findings(plan, &findings);
-    figures.verdicts = of_points(supply, verdicts, &figures, &findings);
+    figures.verdicts = of_points(plan, supply, verdicts, &figures, &findings);
     let (spare, told) = of_spare_parts(plan, supply);
     figures.verdicts.extend(spare);
     figures.spare = told;
@@ -221,6 +221,7 @@ fn shock(supply: &Supply, protection: Protection) -> Shock {
 
 /// The verdict on each receptacle, cord and box.
 fn of_points(
+    plan: &Plan,
     supply: &Supply,
     verdicts: &Verdicts<'_>,
     figures: &Figures,
@@ -297,6 +298,7 @@ fn of_points(
                 at: id(refusal.at).clone(),
                 lifted_by: lifted_by(&refusal),
             }),
+            only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
             one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
@@ -322,6 +324,7 @@ fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item =
                 at: part.begins.clone(),
                 lifted_by: Some(finding.fix.key),
             }),
+            only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),
@@ -349,6 +352,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
                 at,
                 lifted_by: Some(finding.fix.key),
             }),
+            only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),

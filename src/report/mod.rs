@@ -30,7 +30,7 @@ pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 pub use crate::value::{Assumption, Value};
-pub use crate::verdict::Sure;
+pub use crate::verdict::{OnlyIf, Sure};
 
 use std::collections::BTreeMap;
 
@@ -211,6 +211,8 @@ pub struct Verdict {
     pub bonding_plug: bool,
     /// Why not everything.
     pub why: Option<Because>,
+    /// What must hold beyond the plan, for it to be used at all.
+    pub only_if: Option<OnlyIf>,
     /// The loads to plug in here: those placed here that may run at all.
     pub loads: Vec<Id>,
     /// Whether not all of these may run at once.

@@ -23,6 +23,7 @@ mod spare;
 
 pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
+pub use overcurrent::OnlyIf;
 pub(crate) use overcurrent::{Allowance, Overcurrent};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
@@ -399,7 +400,7 @@ pub(crate) fn lost_neutral(supply: &Supply, ix: NodeIx, cord: &Cord) -> bool {
 #[cfg(test)]
 mod tests {
     use crate::plan::Id;
-    use crate::report::Admits;
+    use crate::report::{Admits, OnlyIf};
     use crate::rules::testing::report;
 
     /// What may be plugged in at each of these, and the rule that says why.
@@ -501,6 +502,53 @@ mod tests {
         let bond = ("bond = false", "bond = true");
         let nothing = Some((Admits::Nothing, Some("SHOCK005")));
         assert_eq!(admits(&[floating, behind, bond], &["left"]), [nothing]);
+    }
+
+    /// What may be used under a condition: an adapter from 50 A to one camper, and one from 30 A to 15 A behind a
+    /// generator that gives no more than 15 A. Near misses: a breaker of its size, and a cord set that a code allows
+    /// behind 20 A.
+    #[test]
+    fn what_must_hold_for_a_part_is_in_its_verdict() {
+        let only_if = |edits: &[(&str, &str)]| {
+            let verdict = report(edits).verdict(&Id::new("long").expect("an id")).cloned();
+            verdict.expect("a verdict").only_if
+        };
+        let amps = crate::quantity::Current::from_milliamps(30_000);
+        let camper = [
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            (
+                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
+                "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
+            ),
+            (
+                "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
+                "plug = \"14-50P\"\nends = [\"TT-30R\"] # long",
+            ),
+            ("from = \"long\"\ninlet", "inlet"),
+            (
+                "plug = \"5-15P\" # kettle\non = \"left\" # kettle",
+                "plug = \"TT-30P\"\non = \"long\" # kettle",
+            ),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        assert_eq!(only_if(&camper), Some(OnlyIf::CamperMain { amps }));
+        let of_its_size = ("breaker = \"50 A\" # twist", "breaker = \"30 A\"");
+        assert_eq!(only_if(&[&camper[..], &[of_its_size]].concat()), None);
+        let small = [
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1800 W\""),
+            ("peak = \"4500 W\"", "peak = \"2400 W\""),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("ends = [\"L5-30R\"] # long", "ends = [\"5-15R\"]"),
+        ];
+        assert_eq!(only_if(&small), Some(OnlyIf::ThisGenerator));
+        let twenty = (
+            "from = \"twist\"\nplug = \"L5-30P\" # long",
+            "from = \"front\"\nplug = \"5-15P\"",
+        );
+        assert_eq!(only_if(&[&small[..], &[twenty]].concat()), None);
+        // A generator that gives more: not to be used at all.
+        assert_eq!(only_if(&small[3..]), None);
     }
 
     /// In the bin, a cord without a ground wire and a box behind whose own plug nothing trips are still not to be

@@ -8,7 +8,7 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, Report, SetBy, Signal, Trouble, Verdict};
+use crate::report::{Admits, Limit, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -119,7 +119,7 @@ impl Words {
         let alike = |one: &Limit, other: &Limit| {
             let only = |of: &Limit| {
                 let verdict = report.verdict(&of.id);
-                verdict.map(|it| (it.only.clone(), it.bonding_plug))
+                verdict.map(|it| (it.only.clone(), it.bonding_plug, it.only_if))
             };
             let facts = |of: &Limit| {
                 (
@@ -204,6 +204,11 @@ impl Words {
                 Some(verdict) => self.only(verdict, text),
                 None => text,
             };
+            let only_if = report.verdict(&limit.id).and_then(|it| it.only_if);
+            let text = match only_if.map(|it| self.only_if(it)) {
+                Some(only_if) => format!("{text} {only_if}"),
+                None => text,
+            };
             let first = format!("  {ids} ({})  ", limit.shape);
             let options = wrapping(width)
                 .initial_indent(&first)
@@ -262,6 +267,17 @@ impl Words {
             "check-limit-only",
             [("parts", parts.into()), ("limit", limit.into())],
         )
+    }
+
+    /// What must hold for a part to be used, as a sentence.
+    pub(crate) fn only_if(&self, only_if: OnlyIf) -> String {
+        match only_if {
+            OnlyIf::CamperMain { amps } => {
+                let amps = self.amount(amps, Show::Capacity);
+                self.with("only-if-camper", [("amps", amps.into())])
+            }
+            OnlyIf::ThisGenerator => self.text("only-if-generator"),
+        }
     }
 
     /// The three lines that matter most: the worst finding and its remedy, the power that can

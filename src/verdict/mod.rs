@@ -24,7 +24,7 @@ mod spare;
 pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
 pub use overcurrent::OnlyIf;
-pub(crate) use overcurrent::{Allowance, Overcurrent};
+pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
 

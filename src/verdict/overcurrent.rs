@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::own_limit::{OwnLimit, own_limit};
 use crate::plan::{Answer, Id, Load, Plan};
 use crate::quantity::Current;
-use crate::supply::{LimitReason, Node, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::{CORD_SET_CIRCUIT, gauge_of};
+use crate::supply::{LimitReason, Node, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
+use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
 use crate::tables::shape::Configuration;
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
@@ -16,6 +16,20 @@ fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
         .find(|candidate| candidate.id == *cord)
         .and_then(|cord| cord.wire.known())
         .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
+}
+
+/// What a part stands: a cord what its plug and its wire carry. What cords of its gauge and length are usually
+/// marked with may be less, and limits what is planned on it, but past that nothing is overheated yet.
+pub(crate) fn stands(plan: &Plan, supply: &Supply, ix: NodeIx) -> Current {
+    let node = supply.node(ix);
+    let cord = plan.cords.iter().find(|cord| cord.id == node.id);
+    match (&node.kind, cord) {
+        (NodeKind::Cord { plug, .. }, Some(cord)) => {
+            let wire = flexible_ampacity(cord.wire.or(UNKNOWN_CORD));
+            plug.0.rating().min(wire)
+        }
+        _ => node.laid_out,
+    }
 }
 
 /// What a code lets stand although the breaker is larger than the part's rating.
@@ -54,7 +68,7 @@ impl Overcurrent {
     pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
         let by_breaker = Self::by_breaker(plan, supply, ix);
         let needed = !matches!(by_breaker, Self::NotNeeded | Self::Breaker(_));
-        let spared = |own: OwnLimit| own.spares(supply.node(ix).laid_out);
+        let spared = |own: OwnLimit| own.spares(stands(plan, supply, ix));
         if needed && own_limit(plan, supply).is_some_and(spared) {
             Self::Source
         } else {

@@ -112,7 +112,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let mut assumed = supply.assumed.clone();
     assumed.extend(verdicts.assumed(plan));
     assumed.extend(load_assumptions);
-    let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
+    let (energy, energy_assumptions) = energy::of_plan(plan, supply, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan, &energy));
     let scene = drops::Scene::new(supply, &units, &sharing);
@@ -264,23 +264,13 @@ fn of_points(
         });
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
-        // What is told of one of several alike at one place holds for each of them.
-        let alike = |load: &Id| {
+        let of = |load: &Id| {
             let fact = figures.loads.iter().find(|fact| fact.id == *load);
-            let placed = sharing.placed.iter().find(|placed| placed.load == *load);
             fact.map(|fact| &fact.of)
-                .zip(placed.map(|placed| &placed.at))
-        };
-        let not_even_alone = |set: &&Vec<Id>| set.len() == 1;
-        let alone = |load: &Id| {
-            let mut sets = sharing.never.iter().filter(not_even_alone);
-            sets.any(|set| {
-                set[0] == *load || alike(&set[0]).is_some_and(|of| Some(of) == alike(load))
-            })
         };
         let loads: Vec<Id> = placed
             .map(|placed| placed.load.clone())
-            .filter(|load| receptacle && !alone(load))
+            .filter(|load| receptacle && sharing.may_run(load, of))
             .collect();
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
         points.push(Verdict {

@@ -426,6 +426,23 @@ pub struct Sharing {
     pub families_complete: bool,
 }
 
+impl Sharing {
+    /// Whether a load may run at all. What is told of one of several alike at one place holds for each of them:
+    /// `of` tells the load of the plan that one is of.
+    pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {
+        let at = |load: &Id| {
+            let placed = self.placed.iter().find(|placed| placed.load == *load);
+            placed.map(|placed| &placed.at)
+        };
+        let alike = |other: &Id| {
+            let of = of(load).is_some_and(|it| Some(it) == of(other));
+            of && at(load).is_some_and(|it| Some(it) == at(other))
+        };
+        let mut alone = self.never.iter().filter(|set| set.len() == 1);
+        !alone.any(|set| set[0] == *load || alike(&set[0]))
+    }
+}
+
 /// A change that would help.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Repair {

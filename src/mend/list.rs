@@ -329,7 +329,9 @@ impl<'a> List<'a> {
             }
             "SHOCK013" => changes.extend(self.joint_elsewhere(code, about)),
             "CORD002" => changes.extend(about.iter().cloned().map(Change::OutdoorCord)),
-            "CORD004" | "SHOCK011" => changes.extend(about.iter().cloned().map(Change::GroundedCord)),
+            "CORD004" | "SHOCK011" => {
+                changes.extend(about.iter().cloned().map(Change::GroundedCord));
+            }
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
                 changes.extend(about.iter().cloned().map(Change::ListedBox));
                 let set = &self.plan.generator;

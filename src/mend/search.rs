@@ -697,7 +697,9 @@ fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
     // What protects no receptacle protects nothing that it is plugged into.
     let named = |id: &Id, about: &[Id]| {
         let mut limits = before.figures.limits.iter();
-        let ahead = limits.find(|limit| limit.id == *id).map(|limit| &limit.path);
+        let ahead = limits
+            .find(|limit| limit.id == *id)
+            .map(|limit| &limit.path);
         about.contains(id) || ahead.is_some_and(|path| path.iter().any(|id| about.contains(id)))
     };
     !after.findings_of(trouble).any(|finding| {

@@ -89,21 +89,18 @@ fn of_minutes(minutes: i64) -> Hours {
     Hours::from_millihours((minutes * 1000 + 59) / 60)
 }
 
-/// The figures for the placed loads, and what had to be assumed.
-#[must_use]
-pub(super) fn of_plan(
-    plan: &Plan,
+/// The loads that run. What takes turns runs in its turn, and what only runs too long runs for less; what may not
+/// even run alone does not.
+fn runs<'a>(
+    plan: &'a Plan,
     supply: &Supply,
-    units: &[LoadUnit],
+    units: &'a [LoadUnit],
     sharing: &Sharing,
-) -> (EnergyUse, Vec<Assumption>) {
-    let mut assumed: Vec<Assumption> = Vec::new();
+) -> Vec<Run<'a>> {
     let of = |load: &Id| {
         let unit = units.iter().find(|unit| unit.id == *load);
         unit.map(|unit| &plan.loads[unit.load].id)
     };
-    // What takes turns runs in its turn, and what only runs too long runs for less; what may not even run alone
-    // does not.
     let placed = |unit: &&LoadUnit| {
         let mut placed = sharing.placed.iter();
         let at = placed.find(|placed| placed.load == unit.id);
@@ -113,11 +110,23 @@ pub(super) fn of_plan(
             sharing.may_run(&unit.id, of) || unit.continuous && held
         })
     };
-    let runs: Vec<Run<'_>> = units
+    units
         .iter()
         .filter(placed)
         .map(|unit| Run::of(plan, unit))
-        .collect();
+        .collect()
+}
+
+/// The figures for the placed loads, and what had to be assumed.
+#[must_use]
+pub(super) fn of_plan(
+    plan: &Plan,
+    supply: &Supply,
+    units: &[LoadUnit],
+    sharing: &Sharing,
+) -> (EnergyUse, Vec<Assumption>) {
+    let mut assumed: Vec<Assumption> = Vec::new();
+    let runs = runs(plan, supply, units, sharing);
     let mut day = Day {
         demand: [0; DAY],
         busy: [false; DAY],

@@ -510,7 +510,9 @@ mod tests {
     #[test]
     fn what_must_hold_for_a_part_is_in_its_verdict() {
         let only_if = |edits: &[(&str, &str)]| {
-            let verdict = report(edits).verdict(&Id::new("long").expect("an id")).cloned();
+            let verdict = report(edits)
+                .verdict(&Id::new("long").expect("an id"))
+                .cloned();
             verdict.expect("a verdict").only_if
         };
         let amps = crate::quantity::Current::from_milliamps(30_000);

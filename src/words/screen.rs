@@ -170,9 +170,6 @@ impl Words {
                     [("id", by.id.to_string().into()), ("reason", reason.into())],
                 ))
             };
-            let only = report
-                .verdict(&limit.id)
-                .filter(|it| it.admits == Admits::Named);
             let guarded = report.guarded(&limit.id).map(|why| why.code);
             let text = match refusal(limit) {
                 None if guarded.is_some() => self.with(
@@ -200,15 +197,7 @@ impl Words {
                     ],
                 ),
             };
-            let text = match only {
-                Some(verdict) => self.only(verdict, text),
-                None => text,
-            };
-            let only_if = report.verdict(&limit.id).and_then(|it| it.only_if);
-            let text = match only_if.map(|it| self.only_if(it)) {
-                Some(only_if) => format!("{text} {only_if}"),
-                None => text,
-            };
+            let text = self.with_condition(report, &limit.id, text);
             let first = format!("  {ids} ({})  ", limit.shape);
             let options = wrapping(width)
                 .initial_indent(&first)
@@ -267,6 +256,21 @@ impl Words {
             "check-limit-only",
             [("parts", parts.into()), ("limit", limit.into())],
         )
+    }
+
+    /// The figures of a receptacle, with what alone goes into it and what must hold for that.
+    fn with_condition(&self, report: &Report, id: &Id, limit: String) -> String {
+        let Some(verdict) = report.verdict(id) else {
+            return limit;
+        };
+        let limit = match verdict.admits {
+            Admits::Named => self.only(verdict, limit),
+            _ => limit,
+        };
+        let only_if = verdict.only_if;
+        let only_if = only_if.map(|it| self.only_if(it));
+        let both: Vec<String> = std::iter::once(limit).chain(only_if).collect();
+        both.join(" ")
     }
 
     /// What must hold for a part to be used, as a sentence.

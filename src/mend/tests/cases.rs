@@ -465,7 +465,9 @@ fn box_on_a_bad_cord(kind: &str) -> Plan {
     let text = camp(&gear).replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
     let mut plan = plan(&text);
     // The household outlet gives no shelter.
-    plan.generator.outlets.retain(|it| it.id.as_str() == "twist");
+    plan.generator
+        .outlets
+        .retain(|it| it.id.as_str() == "twist");
     plan
 }
 
@@ -473,7 +475,8 @@ fn box_on_a_bad_cord(kind: &str) -> Plan {
 #[test]
 fn a_good_box_is_not_left_unused() {
     let mended = mend(&box_on_a_bad_cord("cooker"), false);
-    let plugged = |it: &Step| matches!(&it.change, Change::Replug { part, .. } if part.as_str() == "box");
+    let plugged =
+        |it: &Step| matches!(&it.change, Change::Replug { part, .. } if part.as_str() == "box");
     assert!(mended.steps.iter().any(plugged), "{:?}", mended.steps);
     assert_eq!(is_on(&mended, "thing"), Some("one"));
     assert!(mended.effect.after.clear());

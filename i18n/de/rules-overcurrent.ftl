@@ -45,7 +45,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Auf Dauer zu viel an { $first }
-    .why = { $first } ist für { $rating } gemacht, und für { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+    .why = { $first } erlaubt { $rating }, oder { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.

@@ -97,6 +97,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen FI-Schutzschalter vom Auslösen abhalten. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
@@ -105,6 +106,7 @@ SHOCK013 = { $fix ->
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
     .fix-if-any = Suchen Sie an „{ $device }“ die Tasten TEST und RESET und schreiben Sie es in den Plan. Verlassen Sie sich nicht darauf: Benutzen Sie ein Kabel mit eingebautem FI-Schutzschalter.

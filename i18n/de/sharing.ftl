@@ -28,7 +28,10 @@ change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um 
 change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten Sie es aus, bevor Menschen schlafen.
 change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt { $first }.
 change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt { $first }.
-change-grounded-cord = Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.
+change-grounded-cord = { $wires ->
+    [4] Nehmen Sie ein Kabel mit vier Adern, mit Neutralleiter und Schutzleiter, statt { $first }.
+   *[other] Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.
+  }
 change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt { $first }. Eine kleinere AWG-Zahl ist dicker.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->

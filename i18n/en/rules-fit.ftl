@@ -21,11 +21,11 @@ FIT001 = { $fix ->
     .fix-load = Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
     .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
-    .fix-lost = Look where { $about } really plugs in, and correct the plan. Never make room with a splitter or an adapter.
+    .fix-lost = Look where { $about } really plugs in, and correct the plan. To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
     .fix-loose = Plug { $place } in where it fits, and write in the plan where, or plug { $about } in elsewhere. Then check again.
     .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
     .fix-hot = Plug nothing into that cord until it is cooler.
-    .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never make room with a splitter or an adapter.
+    .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
 
 FIT002 = { $first } carries less than its shape says
     .why = It ends in a { $shape } shape, but its plug is rated for { $limit }. The limit stays { $limit }.

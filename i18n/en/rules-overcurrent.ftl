@@ -45,7 +45,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = { $first } is rated for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .why = { $first } can handle { $rating }, or { $limit } for three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.

@@ -80,9 +80,16 @@ POWER003 = You cannot use { $stranded } of the generator’s power
     .fix-socket = To reach { $reach }, run a second cord from another socket of “{ $outlet }”. Never join two outlets, or the ends of two cords.
     .fix-accept = Plan with { $reachable }. No other outlet of this generator would give you more.
 
-POWER004 = The breaker of { $first } trips early
-    .why = It is marked { $marked }, but it has tripped at { $trips }. We count it as { $trips } everywhere.
+POWER004 = { $fix ->
+    [late] The breaker of { $first } tripped above its number
+   *[other] The breaker of { $first } trips early
+  }
+    .why = { $fix ->
+        [late] It is marked { $marked }, and you saw it trip at { $trips }. Any breaker lets more through for a short time, so we count { $marked }.
+       *[other] It is marked { $marked }, but it has tripped at { $trips }. We count it as { $trips } everywhere.
+      }
     .fix-service = Plan with { $trips }. Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
+    .fix-late = Plan with { $marked }, the number on it. If it lets more through for an hour, stop using it until a licensed electrician has looked at it.
 
 POWER005 = Running and peak power are nearly the same
     .why = The plan gives { $rated } running and { $peak } peak. On most generators the running power is clearly less: the big number on the carton is the peak.
@@ -108,6 +115,13 @@ POWER008 = { $fix ->
     .fix-look = Run them apart until you know. All must be 120 V inverter generators, and the kit must be the maker’s for exactly these generators.
     .fix-sum = Stop every engine before you join or part them. Neutral may be joined to ground at only one of them: ask their maker or a licensed electrician.
 
-POWER009 = { $about } draws more than its plug carries
-    .why = It draws { $demand }. Its plug, { $plug }, is rated for { $limit }.
+POWER009 = { $fix ->
+    [motor] { $about } may draw more than its plug carries
+   *[other] { $about } draws more than its plug carries
+  }
+    .why = { $fix ->
+        [motor] By its horsepower we count { $demand }. Its plug, { $plug }, is rated for { $limit }.
+       *[other] It draws { $demand }. Its plug, { $plug }, is rated for { $limit }.
+      }
     .fix-plate = Read its nameplate again, and look at its plug. Leave it unplugged until the two agree. Do not use a plug that someone else put on.
+    .fix-motor = Read the amps on its nameplate, and put them in the plan. If they are more than { $limit }, do not use it with this plug.

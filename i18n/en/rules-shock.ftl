@@ -97,6 +97,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
+        [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [if-any] Neutral and ground may be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
@@ -105,6 +106,7 @@ SHOCK013 = { $fix ->
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
     .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and put it in the plan. Do not rely on them: use a cord with a GFCI built in.

@@ -28,7 +28,10 @@ change-another-hour = Run { $first } at { $to } instead of { $from }.
 change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
 change-shorter-cord = Use a cord of { $length } in place of { $first }.
 change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
-change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.
+change-grounded-cord = { $wires ->
+    [4] Use a cord with four wires, neutral and ground included, in place of { $first }.
+   *[other] Use a cord with a ground pin and a ground wire in place of { $first }.
+  }
 change-thicker-cord = Use a cord of { $wire } in place of { $first }. A smaller AWG number is thicker.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
 change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->

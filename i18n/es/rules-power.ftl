@@ -80,9 +80,16 @@ POWER003 = { $stranded } de la potencia del generador no pueden llegarle
     .fix-socket = Para llegar a { $reach }, tienda un segundo cable propio desde otra toma de “{ $outlet }”. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
     .fix-accept = Cuente con { $reachable }. Ningún otro { -receptacle } de este generador le daría más.
 
-POWER004 = El { -breaker } de { $first } se dispara antes de tiempo
-    .why = Está marcado con { $marked }, pero se ha disparado con { $trips }. Aquí todos los límites lo cuentan como { $trips }.
+POWER004 = { $fix ->
+    [late] El { -breaker } de { $first } se disparó por encima de su número
+   *[other] El { -breaker } de { $first } se dispara antes de tiempo
+  }
+    .why = { $fix ->
+        [late] Está marcado con { $marked }, y usted lo vio dispararse con { $trips }. Todo { -breaker } deja pasar más por poco tiempo: aquí cuenta { $marked }.
+       *[other] Está marcado con { $marked }, pero se ha disparado con { $trips }. Aquí todos los límites lo cuentan como { $trips }.
+      }
     .fix-service = Cuente con { $trips }. Haga que lo revise un taller de servicio o un { -electrician }. Deje de usarlo si huele, se pone marrón o se calienta.
+    .fix-late = Cuente con { $marked }, el número que lleva. Si deja pasar más durante una hora, no lo use hasta que lo mire un { -electrician }.
 
 POWER005 = La potencia nominal y la máxima son casi iguales
     .why = El plan dice que da { $rated } de forma continua y { $peak } como máximo. En la mayoría de los generadores la nominal es claramente menor. El número grande de la caja es la máxima.
@@ -108,6 +115,13 @@ POWER008 = { $fix ->
     .fix-look = Úselos por separado hasta saberlo: todos deben ser generadores inversores de 120 V, y el kit debe ser el del fabricante para exactamente esos generadores.
     .fix-sum = Pare todos los motores antes de conectarlos o separarlos. El neutro puede estar unido a tierra en uno de ellos como máximo: pregunte al fabricante o a un { -electrician }.
 
-POWER009 = { $about } consume más de lo que admite su clavija
-    .why = Consume { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
+POWER009 = { $fix ->
+    [motor] { $about } puede consumir más de lo que admite su clavija
+   *[other] { $about } consume más de lo que admite su clavija
+  }
+    .why = { $fix ->
+        [motor] Por sus caballos contamos { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
+       *[other] Consume { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
+      }
     .fix-plate = Lea otra vez su placa y mire su clavija. Déjelo desenchufado hasta que las dos concuerden. No use una clavija que puso otra persona.
+    .fix-motor = Lea los amperios en su placa y póngalos en el plan. Si son más de { $limit }, no lo use con esta clavija.

@@ -97,6 +97,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-out] Una clavija de unión en “{ $joint }” puede impedir que ese { -gfci } se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
@@ -105,6 +106,7 @@ SHOCK013 = { $fix ->
     .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
+    .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
     .fix-if-any = Mire si “{ $device }” tiene botones TEST y RESET, y anótelo en el plan. No se fíe de ellos: use un cable con { -gfci } integrado.

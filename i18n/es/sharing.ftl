@@ -28,7 +28,10 @@ change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no e
 change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
 change-shorter-cord = Use un cable de { $length } en lugar de { $first }.
 change-outdoor-cord = Use un cable marcado para exteriores en lugar de { $first }.
-change-grounded-cord = Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.
+change-grounded-cord = { $wires ->
+    [4] Use un cable de cuatro conductores, con neutro y { -ground-wire }, en lugar de { $first }.
+   *[other] Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.
+  }
 change-thicker-cord = Use un cable de { $wire } en lugar de { $first }. Un número AWG menor es más grueso.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->

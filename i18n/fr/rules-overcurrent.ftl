@@ -45,7 +45,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Trop pendant des heures sur { $first }
-    .why = { $first } est fait pour { $rating }, et pour { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+    .why = Limite de { $first } : { $rating }, ou { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.

@@ -97,6 +97,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
         [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
@@ -105,6 +106,7 @@ SHOCK013 = { $fix ->
     .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.

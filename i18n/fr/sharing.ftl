@@ -31,7 +31,10 @@ change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { 
 change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
 change-shorter-cord = Prenez une rallonge de { $length } à la place de { $first }.
 change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de { $first }.
-change-grounded-cord = Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
+change-grounded-cord = { $wires ->
+    [4] Au lieu de { $first }, prenez une rallonge à quatre fils, avec neutre et { -ground-wire }.
+   *[other] Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
+  }
 change-thicker-cord = Prenez une rallonge de { $wire } à la place de { $first }. Un numéro AWG plus petit est plus gros.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->

@@ -403,8 +403,17 @@ impl<'a> Search<'a> {
                 break;
             }
         }
-        if let Some((_, best)) = best {
-            return (best, settled);
+        if let Some((weight, best)) = best {
+            if best.state.tally.clear() {
+                return (best, settled);
+            }
+            // It ends where nothing bears on what is left. What leaves no more for less is better.
+            let for_less = least.into_iter().find_map(|(worst, set)| {
+                let less = worst <= best.state.worst && self.known.weights(&set) < weight;
+                let done = less.then(|| self.carried_out(&self.changes(&set)))??;
+                (done.state.worst <= best.state.worst).then_some(done)
+            });
+            return for_less.map_or((best, settled), |done| (done, false));
         }
         let left = least.into_iter().map(|(_, set)| self.changes(&set));
         let left: Vec<Vec<Change>> = left.collect();
@@ -590,8 +599,31 @@ impl<'a> Search<'a> {
     }
 }
 
-/// Whether an appliance is bought that has no place then, or one of several has none: nothing comes of it.
+/// Whether an appliance is bought that has no place then, or one of several has none, or a cord or box on what
+/// must not be used: nothing comes of it.
 fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
+    let mut gear = changes.iter().filter_map(|change| match change {
+        Change::OutdoorCord(id)
+        | Change::ProtectedCord(id)
+        | Change::GroundedCord(id)
+        | Change::Thicker { cord: id, .. }
+        | Change::Shorter { cord: id, .. }
+        | Change::ListedBox(id) => Some(id),
+        _ => None,
+    });
+    // Verdicts are of the whole check: a trial tells none.
+    let behind = |id: &Id| {
+        let mut limits = report.figures.limits.iter();
+        let limit = limits.find(|limit| limit.id == *id || limit.path.contains(id));
+        let mut ahead = limit
+            .into_iter()
+            .flat_map(|it| it.path.iter().take_while(|it| *it != id));
+        let why = report.refused(id);
+        why.is_some_and(|why| ahead.any(|ahead| *ahead == why.at))
+    };
+    if gear.any(behind) {
+        return true;
+    }
     let placed = &report.figures.sharing.placed;
     let mut bought = changes.iter().filter_map(|change| match change {
         Change::Smaller { load, .. } => Some(load),
@@ -675,10 +707,18 @@ fn of_newcomers(before: &Report, about: &[Id]) -> bool {
 
 /// Whether nothing of a trouble was told before, as gravely, of any part or thing that it names.
 fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
+    // What protects no receptacle protects nothing that it is plugged into.
+    let named = |id: &Id, about: &[Id]| {
+        let mut limits = before.figures.limits.iter();
+        let ahead = limits
+            .find(|limit| limit.id == *id)
+            .map(|limit| &limit.path);
+        about.contains(id) || ahead.is_some_and(|path| path.iter().any(|id| about.contains(id)))
+    };
     !after.findings_of(trouble).any(|finding| {
         let same = |was: &&Finding| was.code == finding.code && was.signal <= finding.signal;
         let mut was = before.findings.iter().filter(same);
-        was.any(|was| was.about.is_empty() || was.about.iter().any(|id| finding.about.contains(id)))
+        was.any(|was| was.about.is_empty() || was.about.iter().any(|id| named(id, &finding.about)))
     })
 }
 

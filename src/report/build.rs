@@ -11,7 +11,7 @@ use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts, Rule};
 use crate::sharing::{places, share};
 use crate::supply::{self, NodeIx, NodeKind, Supply};
-use crate::verdict::{Protection, Refusal, Verdicts, wrong_anywhere};
+use crate::verdict::{OnlyIf, Protection, Refusal, Verdicts, wrong_anywhere};
 
 /// The report of a plan.
 #[must_use]
@@ -112,7 +112,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let mut assumed = supply.assumed.clone();
     assumed.extend(verdicts.assumed(plan));
     assumed.extend(load_assumptions);
-    let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
+    let (energy, energy_assumptions) = energy::of_plan(plan, supply, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan, &energy));
     let scene = drops::Scene::new(supply, &units, &sharing);
@@ -128,7 +128,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         usable: usable(plan, supply, verdicts, &sharing),
         drops: drops::of_scene(&scene),
         volts: volts::of_plan(plan, supply, &sharing, &scene),
-        tests: proofs::of_plan(supply, &verdicts.grounding),
+        tests: proofs::of_plan(supply, verdicts),
         sharing,
         noise: noise::of_plan(plan, &energy),
         energy,
@@ -138,7 +138,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     };
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
     figures.troubles = troubles::of_findings(plan, &findings);
-    figures.verdicts = of_points(supply, verdicts, &figures, &findings);
+    figures.verdicts = of_points(plan, supply, verdicts, &figures, &findings);
     let (spare, told) = of_spare_parts(plan, supply);
     figures.verdicts.extend(spare);
     figures.spare = told;
@@ -221,6 +221,7 @@ fn shock(supply: &Supply, protection: Protection) -> Shock {
 
 /// The verdict on each receptacle, cord and box.
 fn of_points(
+    plan: &Plan,
     supply: &Supply,
     verdicts: &Verdicts<'_>,
     figures: &Figures,
@@ -263,23 +264,13 @@ fn of_points(
         });
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
-        // What is told of one of several alike at one place holds for each of them.
-        let alike = |load: &Id| {
+        let of = |load: &Id| {
             let fact = figures.loads.iter().find(|fact| fact.id == *load);
-            let placed = sharing.placed.iter().find(|placed| placed.load == *load);
             fact.map(|fact| &fact.of)
-                .zip(placed.map(|placed| &placed.at))
-        };
-        let not_even_alone = |set: &&Vec<Id>| set.len() == 1;
-        let alone = |load: &Id| {
-            let mut sets = sharing.never.iter().filter(not_even_alone);
-            sets.any(|set| {
-                set[0] == *load || alike(&set[0]).is_some_and(|of| Some(of) == alike(load))
-            })
         };
         let loads: Vec<Id> = placed
             .map(|placed| placed.load.clone())
-            .filter(|load| receptacle && !alone(load))
+            .filter(|load| receptacle && sharing.may_run(load, of))
             .collect();
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
         points.push(Verdict {
@@ -297,6 +288,7 @@ fn of_points(
                 at: id(refusal.at).clone(),
                 lifted_by: lifted_by(&refusal),
             }),
+            only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
             one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
@@ -322,6 +314,7 @@ fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item =
                 at: part.begins.clone(),
                 lifted_by: Some(finding.fix.key),
             }),
+            only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),
@@ -349,6 +342,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
                 at,
                 lifted_by: Some(finding.fix.key),
             }),
+            only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),

@@ -108,6 +108,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "plug"),
         ("SHOCK013", "plug-look"),
         ("SHOCK013", "plug-alone"),
+        ("SHOCK013", "plug-out"),
         ("FIT001", "bonding-plug"),
     ]),
     // Protection where people plug in. What fits nowhere else waits for it.

@@ -450,6 +450,62 @@ fn is_on<'a>(mended: &'a Mended, id: &str) -> Option<&'a str> {
     load.on.as_ref().map(Id::as_str)
 }
 
+/// A box of four wires behind a cord that may lack its neutral.
+fn box_on_a_bad_cord(kind: &str) -> Plan {
+    let gear = format!(
+        "[[generator.outlet]]\nid = \"twist\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\ngfci = true\n\
+         [[cord]]\nid = \"lead\"\nfrom = \"twist\"\nplug = \"L14-30P\"\nends = [\"L14-30R\"]\n\
+         wire = \"10 AWG\"\nconductors = 3\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n\
+         [[box]]\nid = \"box\"\nfrom = \"lead\"\ninlet = \"L14-30P\"\nlisted = true\nbond = false\n\
+         [[box.outlet]]\nid = \"one\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\nleg = \"A\"\n\
+         [[box.outlet]]\nid = \"two\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\nleg = \"B\"\n\
+         [[load]]\nid = \"thing\"\nname = \"thing\"\nkind = \"{kind}\"\nrunning = \"100 W\"\n\
+         continuous = true\nhours = [\"17:00-21:00\"]\nplug = \"5-15P\"\non = \"one\"\n"
+    );
+    let text = camp(&gear).replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
+    let mut plan = plan(&text);
+    // The household outlet gives no shelter.
+    plan.generator
+        .outlets
+        .retain(|it| it.id.as_str() == "twist");
+    plan
+}
+
+/// A good box is plugged in elsewhere before another is bought; where people are, another cord is, of four wires.
+#[test]
+fn a_good_box_is_not_left_unused() {
+    let mended = mend(&box_on_a_bad_cord("cooker"), false);
+    let plugged =
+        |it: &Step| matches!(&it.change, Change::Replug { part, .. } if part.as_str() == "box");
+    assert!(mended.steps.iter().any(plugged), "{:?}", mended.steps);
+    assert_eq!(is_on(&mended, "thing"), Some("one"));
+    assert!(mended.effect.after.clear());
+    assert!(mended.plan.boxes.len() == 1 && mended.plan.cords.len() == 1);
+
+    let mended = mend(&box_on_a_bad_cord("lamp"), false);
+    assert_eq!(keys(&mended), one("grounded-cord", "lead"));
+    let four = Answer::Known(4);
+    assert!(mended.plan.cords.iter().all(|it| it.conductors == four));
+    assert!(mended.effect.after.clear());
+}
+
+/// Nothing makes up for a breaker that nobody knows: then no cord is bought behind it either, where pulling the bad
+/// one leaves no more amiss.
+#[test]
+fn nothing_is_bought_that_serves_nobody() {
+    let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
+    let mut plan = at_its_end(bad, "cooker");
+    plan.generator.inverter = Answer::Known(false);
+    plan.generator.outlets.truncate(1);
+    plan.generator.outlets[0].breaker = Answer::Unknown;
+    let mended = mend(&plan, false);
+    assert!(!mended.effect.after.clear());
+    let bought = |it: &Step| it.change.cost() > 1;
+    assert!(!mended.steps.iter().any(bought), "{:?}", mended.steps);
+    let again = mend(&mended.plan, false);
+    assert!(again.steps.is_empty(), "{:?}", again.steps);
+}
+
 /// Whoever is cold, in the dark or needs a device brings the set closer; a kettle boils beside it.
 #[test]
 fn what_people_use_where_they_are_is_not_moved_to_the_set() {

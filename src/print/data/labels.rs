@@ -77,8 +77,9 @@ struct Socket {
     shared: Vec<Share>,
     /// What plugs in here.
     plugs: Vec<String>,
-    /// What alone may.
+    /// What alone may, and the same where there is little room.
     only: Option<String>,
+    only_brief: Option<String>,
     /// From the generator to here, here not counted.
     path: Vec<String>,
 }
@@ -118,8 +119,10 @@ struct Part {
     trips: bool,
     unwatched: Option<String>,
     unwatched_brief: Option<String>,
-    /// What alone may be plugged into its only receptacle.
+    /// What alone may be plugged into its only receptacle, or what must hold for it to be used; and the same where
+    /// there is little room.
     only: Option<String>,
+    only_brief: Option<String>,
     /// Its receptacles.
     outlets: Vec<Own>,
     /// Name and value.
@@ -151,7 +154,6 @@ const KEYS: &[&str] = &[
     "cord",
     "adapter",
     "box",
-    "short-only",
     "short-trips",
     "short-gfci",
     "short-no-gfci",
@@ -324,6 +326,7 @@ fn socket(
         shared: shared(context, limit, owner, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
         only: context.only(id),
+        only_brief: context.only_briefly(id),
         path: path(context, limit),
     }))
 }
@@ -537,10 +540,6 @@ fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
-    let boxed =
-        context.plan.boxes.iter().any(|part| {
-            part.joins() == Answer::Known(true) && context.feed_limit(&part.id).is_some()
-        });
     // The first of them is the last to go where a label has no room for all.
     let mut facts = vec![
         (
@@ -554,8 +553,6 @@ fn generator(context: &Context<'_>) -> Part {
                 match (set.neutral, set.bonding_plug) {
                     (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
                     (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
-                    // A box may join what the generator does not: then a tester shows no open ground.
-                    (Answer::Known(Neutral::Floating), _) if boxed => "neutral-joined",
                     (Answer::Known(Neutral::Floating), _) => "neutral-floating",
                     _ => "neutral-unknown",
                 },
@@ -625,6 +622,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         adapter: cord.is_adapter(),
         // A flag has no room for more than the marking.
         headline: Some(cord_facts(context, cord, ToString::to_string)),
+        only: context.only(&cord.id),
+        only_brief: context.only_briefly(&cord.id),
         trips: true,
         facts,
         ..Part::default()
@@ -641,7 +640,6 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
-            only: context.only(&cord.id),
             ..part
         }
     } else if let Some(limit) = context.feed_limit(&cord.id) {
@@ -740,6 +738,8 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     });
     Part {
         id: part.id.to_string(),
+        only: context.only(&part.id),
+        only_brief: context.only_briefly(&part.id),
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
         long,
         short,

@@ -20,8 +20,8 @@
 //! (210.21, 210.23), and what the plug is in and the cord's ends are counted so by themselves. That leaves the
 //! 15 A plug of a cord with several ends in an outlet of 20 A, between 12 A and 15 A.
 //!
-//! It is a warning where two or more things that must run want the same hour and cannot have it, as rule
-//! OVER006 counts them; else a caution.
+//! It is a warning where things that must run cannot have the hours that they want, one by itself or
+//! several together, as rule OVER006 counts them; else a caution.
 //!
 //! ## What to do
 //! Of several loads, move one to another breaker. Else lower its setting, or give it a rest before three
@@ -116,7 +116,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
         let mut waits_for_nothing = through.clone();
         waits_for_nothing.retain(Need::cannot_wait);
-        let clash = too_long(facts, node, &waits_for_nothing).filter(|found| found.on.len() > 1);
+        let clash = too_long(facts, node, &waits_for_nothing);
         let signal = if clash.is_some() { Signal::Warning } else { Signal::Caution };
         let Some(busiest) = clash.or_else(|| too_long(facts, node, &through)) else {
             continue;
@@ -186,9 +186,9 @@ mod tests {
     use crate::rules::testing::{codes, signals};
 
     /// By hand: 12.5 A for half an hour and 2.5 A for hours are 12.5 + 2.5 / 0.8 = 15.625 A on 15 A. A wish
-    /// waits, and one thing alone has nothing to wait for.
+    /// waits; what must run and never may is as bad alone.
     #[test]
-    fn two_that_must_run_are_a_warning() {
+    fn what_must_run_and_may_not_is_a_warning() {
         const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
         let wish = ("wanted = \"must\" # kettle", "wanted = \"wish\"");
         let fan = |watts: &'static str| ("running = \"50 W\"", watts);
@@ -196,7 +196,11 @@ mod tests {
             (vec![ON_LEFT, fan("running = \"300 W\"")], vec![Signal::Warning]),
             (vec![ON_LEFT, fan("running = \"240 W\"")], vec![]),
             (vec![ON_LEFT, fan("running = \"300 W\""), wish], vec![Signal::Caution]),
-            (vec![fan("running = \"1600 W\"")], vec![Signal::Caution]),
+            (vec![fan("running = \"1600 W\"")], vec![Signal::Warning]),
+            (
+                vec![fan("running = \"1600 W\""), ("wanted = \"must\" # fan", "wanted = \"wish\"")],
+                vec![Signal::Caution],
+            ),
         ] {
             assert_eq!(signals("OVER002", &edits), expected, "{edits:?}");
         }

@@ -19,7 +19,7 @@
 //! it. A free receptacle is a caution on wet ground.
 //!
 //! ## What to do
-//! Keep the bonding plug in a receptacle without a GFCI. Use a listed box, whose neutral and ground are
+//! Keep the bonding plug in a receptacle without a GFCI; take it out of a generator that is bonded already. Use a listed box, whose neutral and ground are
 //! apart, or a box with a GFCI of its own at each receptacle. Do not open a box, and do not join neutral and
 //! ground yourself.
 //!
@@ -30,6 +30,7 @@
 //! - Which way the current of a fault takes: common practice, no source.
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
+use crate::plan::{Answer, Neutral};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::Protection;
@@ -41,7 +42,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
-    fixes: &["plug", "plug-look", "plug-alone", "box", "box-look", "if-any"],
+    fixes: &["plug", "plug-look", "plug-alone", "plug-out", "box", "box-look", "if-any"],
     check,
     #[cfg(test)]
     fires: &[
@@ -51,6 +52,8 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, PLUG, AT_FRONT, SECOND],
         // Nothing else is plugged in behind that GFCI.
         &[FLOATING, PLUG],
+        // Of no use to a bonded generator.
+        &[PLUG, AT_FRONT],
         // A box that joins neutral and ground behind the GFCI of the generator.
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
@@ -108,6 +111,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         pairs.extend(new.filter(|new| !pairs.contains(new)));
     }
     let (signal, ground) = by_ground(facts);
+    let set = &facts.plan.generator;
+    let needless =
+        set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true);
     for of in pairs {
         let (device, joint, known) = of;
         let Exposed {
@@ -117,6 +123,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         } = exposed(facts, Some(device), |at| pair(facts.verdicts.protection(at)) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
         let fix = match (boxed, known) {
+            // As SHOCK004 says of it, wherever it is.
+            (false, _) if needless => "plug-out",
             (false, true) => "plug",
             (false, false) => "plug-look",
             (true, true) => "box",
@@ -210,6 +218,27 @@ mod tests {
             let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
             assert_eq!(told, [(Signal::Caution, "plug-alone")], "{ground}");
         }
+    }
+
+    /// In a bonded generator it comes out, wherever it is, as mend and SHOCK004 have it: one deed. Where nobody
+    /// knows if there is one or if the neutral is bonded, nothing is taken out.
+    #[test]
+    fn a_plug_that_is_not_needed_comes_out() {
+        let in_front = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
+        let told = |edits: &[crate::rules::Edit]| -> Vec<_> {
+            let report = report(edits);
+            let mut of = report.figures.troubles.iter();
+            let shown = of.find(|it| report.findings_of(it).any(|it| it.code == "SHOCK013"));
+            let shown = shown.expect("a trouble");
+            report.findings_of(shown).map(|it| (it.code, it.fix.key)).collect()
+        };
+        let out = [("SHOCK013", "plug-out"), ("SHOCK004", "plug")];
+        assert_eq!(told(&[in_front, AT_FRONT]), out);
+        assert_eq!(told(&[PLUG, AT_FRONT, SECOND])[..1], out[..1]);
+        let unknown = ("neutral = \"bonded\"", "neutral = \"unknown\"");
+        assert_eq!(told(&[unknown, in_front, AT_FRONT])[0].1, "plug");
+        let maybe = ("bonding_plug = false", "bonding_plug = \"unknown\"");
+        assert_eq!(told(&[maybe, AT_FRONT])[0].1, "plug-look");
     }
 
     /// A box that joins neutral and ground behind the set's GFCI, without GFCIs of its own.

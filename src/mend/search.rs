@@ -707,18 +707,10 @@ fn of_newcomers(before: &Report, about: &[Id]) -> bool {
 
 /// Whether nothing of a trouble was told before, as gravely, of any part or thing that it names.
 fn is_new(before: &Report, after: &Report, trouble: &Trouble) -> bool {
-    // What protects no receptacle protects nothing that it is plugged into.
-    let named = |id: &Id, about: &[Id]| {
-        let mut limits = before.figures.limits.iter();
-        let ahead = limits
-            .find(|limit| limit.id == *id)
-            .map(|limit| &limit.path);
-        about.contains(id) || ahead.is_some_and(|path| path.iter().any(|id| about.contains(id)))
-    };
     !after.findings_of(trouble).any(|finding| {
         let same = |was: &&Finding| was.code == finding.code && was.signal <= finding.signal;
         let mut was = before.findings.iter().filter(same);
-        was.any(|was| was.about.is_empty() || was.about.iter().any(|id| named(id, &finding.about)))
+        was.any(|was| was.about.is_empty() || was.about.iter().any(|id| finding.about.contains(id)))
     })
 }
 

@@ -328,10 +328,20 @@ impl<'a> Context<'a> {
         }
     }
 
+    /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak for
+    /// its only end, and are not at it.
+    fn guarded_key(&self, id: &Id) -> &'static str {
+        if self.plan.cords.iter().any(|cord| cord.id == *id) {
+            "guarded-cord"
+        } else {
+            "guarded"
+        }
+    }
+
     /// What alone may be plugged in at a receptacle, in words, where not everything may.
     fn only(&self, id: &Id) -> Option<String> {
         if self.report.guarded(id).is_some() {
-            return Some(self.say("guarded", &[]));
+            return Some(self.say(self.guarded_key(id), &[]));
         }
         let verdict = self.report.verdict(id)?;
         let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));

@@ -8,8 +8,8 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
         [life-find-out] From { $from } to { $to } there is no break to refuel. For one tank we assumed { $tank }, as in a small generator at full load.
-        [life-pause] From { $from } to { $to } there is no break, and that burns { $burns } of a tank (100% is one full tank). Where a life depends on it, count on { $usable }.
-       *[other] From { $from } to { $to } there is no break, and that burns { $burns } of a tank (100% is one full tank). Fuel on a hot engine catches fire.
+        [life-pause] From { $from } to { $to } there is no break, and that burns { $burns } of a tank (100% is a full tank). Where a life depends on it, count on { $usable }.
+       *[other] From { $from } to { $to } there is no break, and that burns { $burns } of a tank (100% is a full tank). Fuel on a hot engine catches fire.
       }
     .fix-pause = Plan a half-hour break during the day. Stop the engine, and let it cool for { $cooling } minutes before you add fuel. Never refuel in the rain or near flames.
     .fix-find-out = Look in the manual for the hours on one tank, and put them in the plan. Until then, plan a break during the day. Stop the engine, let it cool for { $cooling } minutes, and refuel away from rain and flames.
@@ -22,8 +22,8 @@ FUEL002 = Sparks can set the dry ground on fire
 
 FUEL003 = One day takes more than one tank
     .why = { $fix ->
-        [store-propane] This plan burns { $burns } of a tank each day (100% is one full tank), so you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
-       *[other] This plan burns { $burns } of a tank each day (100% is one full tank), so you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
+        [store-propane] This plan burns { $burns } of a tank each day (100% is full), so you will have a spare cylinder in camp. Leaking gas creeps along the ground to anything hot.
+       *[other] This plan burns { $burns } of a tank each day (100% is full), so you will have spare fuel in camp. Its vapor creeps along the ground to anything hot.
       }
     .fix-store = Keep the spare fuel in an approved, closed can in the shade, far from the generator, flames and tents. Refuel with the engine off and cool. If fuel spills, get back, and start the engine only after the vapor is gone.
     .fix-store-propane = Stand the spare cylinder upright outdoors in the shade, far from the generator, flames and tents. Change it with the engine off and cool and the valve closed. If you smell gas, close the valve, get back, and start the engine only after the smell is gone.

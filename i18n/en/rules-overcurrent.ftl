@@ -39,10 +39,10 @@ OVER001 = { $fix ->
     .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
 
 over-cord = { $cord ->
-    [gauge] Use a cord marked 16, 14 or 12 AWG{ $measure ->
-        [metric] {" "}(1.5 mm² or more)
-       *[customary] {""}
-      }: AWG is the wire size, and a smaller number is a thicker wire.
+    [gauge] Use a cord marked 16, 14 or 12 AWG ({ $measure ->
+        [metric] 1.5 mm² or more
+       *[customary] wire size
+      }): a smaller AWG number is a thicker wire.
     [none] No cord with its plug is rated for { $made }: put a listed box with smaller breakers ahead of it.
    *[amps] Use a cord rated for { $made }.
   }

@@ -93,7 +93,7 @@ POWER006 = One half of the generator carries nearly everything
     .fix-move = Move { $first } to an outlet on the other half, if you can.
 
 POWER007 = { $first } might stall the engine on economy idle
-    .why = It takes { $starting } to start, and the generator can supply { $rated }. On economy idle the engine runs slowly to save fuel, and needs a second or two to speed up.
+    .why = It takes { $starting } to start, and the generator can supply { $rated }. On economy idle the engine runs slowly, and needs a second or two to speed up.
     .fix-off = Turn economy idle off before you run { $first }, and leave it off.
 
 POWER008 = { $fix ->

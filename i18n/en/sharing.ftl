@@ -5,9 +5,9 @@
 change-more-distance = Stop the engine, and let it cool. Move the generator to a spot { $distance } or more from every tent, vehicle, door and window. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
 change-open-air = { $stands ->
-        [enclosed] If the generator runs in a closed place now, get everyone out, call { $call }, and let only firefighters go in to stop it. Move it only when it is off and cold.
+        [enclosed] If the generator runs in a closed place now, get everyone out and call { $call }. Let only firefighters go in to stop it. Move it only when it is off and cold.
         [covered] Stop the engine. Move it only when it is cool.
-       *[other] If the generator runs in a tent, porch, vehicle or shed now, get everyone out, call { $call }, and let only firefighters go in. Move it only when it is off and cold.
+       *[other] If the generator runs in a tent, porch, vehicle or shed now, get everyone out and call { $call }. Let only firefighters go in. Move it only when it is off and cold.
     } Set it down in the open, at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a high roof, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
 change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep.
 change-uncoil = Unwind the cord { $first }, and lay it out loosely.

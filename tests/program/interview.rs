@@ -228,7 +228,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.sees("2000 W");
     person.answers("How many running watts does the", "2200 W");
     person.answers("And how many watts for", "2800");
-    person.is_asked("2800 what? Add one of: W, kW");
+    person.is_asked("What unit is 2800 in? Type it again with one of these: W, kW");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -559,7 +559,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
         person.sees("How many running watts does the");
-        person.sees("Enter: unknown");
+        person.sees("Enter: don't know");
         person.types("2800 W\n");
         person.sees("And how many watts for");
         person.types("3300 W\n");

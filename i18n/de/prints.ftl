@@ -87,9 +87,9 @@ print-neutral-joined = Erdfrei, aber in einem Kasten mit Erde verbunden.
 print-do-not-use = GESPERRT
 print-guarded = HIER NUR GFCI-KABEL
 print-guarded-brief = NUR GFCI-KABEL
-# A cord’s label, which is not at its end.
+# On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AM ENDE NUR GFCI-KABEL
-print-guarded-cord-do = Stecken Sie ins Ende dieses Kabels nur ein GFCI-Kabel (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.
+print-guarded-cord-do = Stecken Sie in jede Dose dieses Kabels nur ein GFCI-Kabel (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.
 print-behind = Der Strom kommt von „{ $id }“: nicht benutzen.
 print-dead-end = Nichts dahinter benutzen. Siehe „{ $id }“.
 print-refused-alt = { $id } durchgestrichen: nicht benutzen

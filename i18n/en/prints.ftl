@@ -87,9 +87,9 @@ print-neutral-joined = Floating, but joined to ground in a box.
 print-do-not-use = DO NOT USE
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY
-# A cord’s label, which is not at its end.
-print-guarded-cord = GFCI CORD ONLY IN ITS END
-print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into the outlet end of this cord. No appliance. Plug things into that GFCI cord.
+# On a cord, of whatever is plugged in at its far end: one outlet or several.
+print-guarded-cord = GFCI CORD ONLY AT FAR END
+print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.
 print-behind = It gets its power from “{ $id }”, which you must not use.
 print-dead-end = Do not use anything it feeds. See “{ $id }”.
 print-refused-alt = { $id } crossed out: do not use

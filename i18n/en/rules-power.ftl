@@ -94,7 +94,7 @@ POWER006 = One half of the generator carries nearly everything
 
 POWER007 = { $first } might stall the engine on economy idle
     .why = It takes { $starting } to start, and the generator can supply { $rated }. On economy idle the engine runs slowly, and needs a second or two to speed up.
-    .fix-off = Turn economy idle off before you run { $first }, and leave it off.
+    .fix-off = Turn economy idle off before you run { $first }. Leave it off.
 
 POWER008 = { $fix ->
     [sum] { $sets } generators run in parallel

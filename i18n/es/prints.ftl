@@ -89,9 +89,9 @@ print-neutral-joined = Flotante, pero unido a tierra en una caja.
 print-do-not-use = NO USAR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-guarded-brief = SOLO CON GFCI
-# A cord’s label, which is not at its end.
-print-guarded-cord = EN SU PUNTA SOLO CABLE CON GFCI
-print-guarded-cord-do = Enchufe en el extremo de este cable solo un cable con GFCI (botones TEST y RESET). Ningún aparato. Enchufe las cosas en ese cable con GFCI.
+# On a cord, of whatever is plugged in at its far end: one outlet or several.
+print-guarded-cord = AL FINAL SOLO CABLE CON GFCI
+print-guarded-cord-do = Enchufe en cada toma de este cable solo un cable con GFCI (botones TEST y RESET). Ningún aparato. Enchufe las cosas en ese cable con GFCI.
 print-behind = Recibe la corriente de “{ $id }”, que no debe usarse.
 print-dead-end = Nada de lo que alimenta debe usarse. Vea “{ $id }”.
 print-refused-alt = { $id } con una barra encima: no usar

@@ -87,9 +87,9 @@ print-neutral-joined = Flottant, mais relié à la terre dans un coffret.
 print-do-not-use = NE PAS UTILISER
 print-guarded = ICI, CORDON GFCI SEUL
 print-guarded-brief = GFCI SEULEMENT
-# A cord’s label, which is not at its end.
+# On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AU BOUT, CORDON GFCI SEUL
-print-guarded-cord-do = Au bout de cette rallonge, branchez seulement un cordon avec GFCI (boutons TEST et RESET). Aucun appareil. Branchez les appareils sur ce cordon GFCI.
+print-guarded-cord-do = Dans chaque prise de cette rallonge, branchez seulement un cordon avec GFCI (boutons TEST et RESET). Aucun appareil. Branchez les appareils sur ce cordon GFCI.
 print-behind = Alimenté par « { $id } », à ne pas utiliser.
 print-dead-end = Rien de ce qui y est branché ne doit servir. Voir « { $id } ».
 print-refused-alt = { $id } barré : ne pas utiliser

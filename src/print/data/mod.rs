@@ -328,8 +328,8 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak for
-    /// its only end, and are not at it.
+    /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak of
+    /// its far end, and are not at it.
     fn guarded_key(&self, id: &Id) -> &'static str {
         if self.plan.cords.iter().any(|cord| cord.id == *id) {
             "guarded-cord"

@@ -113,7 +113,7 @@ POWER008 = { $fix ->
       }
     .fix-apart = Lassen Sie sie getrennt laufen, jeden mit eigenen Kabeln. Verbinden Sie nur Inverter-Generatoren mit 120 V, mit dem Verbindungssatz des Herstellers für genau diese Generatoren.
     .fix-look = Lassen Sie sie getrennt laufen, bis Sie es wissen: Alle müssen Inverter-Generatoren mit 120 V sein, und der Verbindungssatz muss vom Hersteller für genau diese Generatoren sein.
-    .fix-sum = Stellen Sie alle Motoren ab, bevor Sie sie verbinden oder trennen. Höchstens bei einem darf der Neutralleiter mit dem Schutzleiter verbunden sein: Fragen Sie den Hersteller oder eine Elektrofachkraft.
+    .fix-sum = Stellen Sie alle Motoren ab, bevor Sie sie verbinden oder trennen. Fragen Sie den Hersteller oder eine Elektrofachkraft, ob der Neutralleiter bei mehr als einem mit dem Schutzleiter verbunden ist: Das sind zu viele. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 POWER009 = { $fix ->
     [motor] { $about } zieht vielleicht mehr, als sein Stecker verträgt

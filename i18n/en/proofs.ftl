@@ -7,7 +7,7 @@ print-test-find-out = We do not know if this generator’s neutral is floating o
 print-test-reads-correct = { $at }: a plug-in tester must read CORRECT.
 print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. That is normal for a floating neutral, and proves nothing. Do not try to fix it.
 print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken. Then do not use it until you know which.
-print-test-other = Any other reading: unplug that part, then test what it was plugged into. Work back toward the generator. Do not use the bad part closest to the generator, or anything plugged into it.
+print-test-other = Any other reading: stop the engine. Unplug that part, start it again, and test what it was plugged into. Work back toward the generator. Do not use the bad part closest to the generator, or anything plugged into it.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
 print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
@@ -16,7 +16,7 @@ print-test-tester-either = { $at }: we cannot tell what the tester’s own butto
 ## The worksheet: tests
 
 print-ws-tests = What each test shows here, and what it proves
-print-ws-tests-lamps = Lamps of a tester: hot to neutral, hot to ground, neutral to ground. A lamp that is off may glow weakly.
+print-ws-tests-lamps = Lamps of a tester: hot to neutral, hot to ground, neutral to ground. A lamp that is off might glow weakly.
 print-ws-tests-own = The TEST button on the GFCI itself proves that the GFCI cuts the power. It needs no ground, and says nothing about one.
 print-ws-tests-meter = Meter: engine off, everything unplugged. From the ground hole to the bare frame, and to the neutral hole. First hold the tips together, and subtract that reading. This is for a licensed electrician. Never open anything.
 print-ws-tests-time = Longest time a GFCI may take: (20 ÷ mA) to the power of 1.43, in seconds: { $times }.
@@ -57,7 +57,7 @@ print-proves-button-either = Where we do not know the bonds, a tester’s button
 
 print-ws-volts = What a meter should read at each step
 print-ws-volts-how = Volts = nominal − volts lost with everything on so far. At the moment of starting, starting amps count.
-print-ws-volts-low = The generator itself may give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
+print-ws-volts-low = The generator itself might give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
 print-ws-column-dips = Dips to
 print-ws-column-reads-volts = Then
 print-ws-column-boxes = Boxes then

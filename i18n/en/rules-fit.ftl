@@ -64,8 +64,8 @@ FIT005 = Easy to mix up: { $one } and { $other }
 FIT006 = { $fix ->
     [adapter] { $about } gives { $twice } where { $volts } belongs
     [leave] { $about } needs { $twice } and does not get it
-    [look] { $about } needs { $twice } and may not get it
-   *[other] { $about } may get { $volts } only
+    [look] { $about } needs { $twice } and might not get it
+   *[other] { $about } might get { $volts } only
   }
     .why = { $fix ->
         [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and burns before a breaker trips.
@@ -76,11 +76,11 @@ FIT006 = { $fix ->
     .fix-adapter = Plug nothing into it. Leave the adapter or cord that ends in it at home.
     .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
     .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it unplugged. Never change a plug, and never join two outlets.
-    .fix-part = Look in its manual if it may run on { $volts } alone. If the manual does not say so, leave it unplugged.
+    .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it unplugged.
 
 FIT007 = { $fix ->
     [plate] Slots for { $twice }, but the plan says { $volts }: { $about }
-    [maybe] There may be { $twice } here: { $about }
+    [maybe] There might be { $twice } here: { $about }
    *[other] There is { $twice } here: { $about }
   }
     .why = { $fix ->

@@ -99,21 +99,21 @@ POWER006 = One half of the generator carries nearly everything
     .why = At { $time } one half carries { $heavy } and the other { $light }. Each half can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
     .fix-move = Move { $first } to an outlet on the other half, if you can.
 
-POWER007 = { $first } may stall the engine on economy idle
-    .why = It takes { $starting } to start, and the generator can supply { $rated }. At economy idle the engine needs a second or two to speed up.
-    .fix-off = Turn economy idle off before you run { $first }, and leave it off.
+POWER007 = { $first } might stall the engine on economy idle
+    .why = It takes { $starting } to start, and the generator can supply { $rated }. On economy idle the engine runs slowly, and needs a second or two to speed up.
+    .fix-off = Turn economy idle off before you run { $first }. Leave it off.
 
 POWER008 = { $fix ->
     [sum] { $sets } generators run in parallel
-   *[other] These generators may burn up in parallel
+   *[other] These generators might burn up in parallel
   }
     .why = { $fix ->
-        [sum] Together they can supply { $rated }, which is { $leg }. The kit between them and the outlets may give less than that.
+        [sum] Together they can supply { $rated }, which is { $leg }. The kit between them and the outlets might give less than that.
        *[other] Generators that are out of step push current into each other and burn up. A cord with a plug on both ends has live, exposed blades.
       }
     .fix-apart = Run them apart, each with its own cords. Join only 120 V inverter generators, with the maker’s kit for exactly these generators.
     .fix-look = Run them apart until you know. All must be 120 V inverter generators, and the kit must be the maker’s for exactly these generators.
-    .fix-sum = Stop every engine before you join or part them. Neutral may be joined to ground at only one of them: ask their maker or a licensed electrician.
+    .fix-sum = Stop every engine before you join or part them. Ask their maker or a licensed electrician if neutral is joined to ground in more than one: that is too many. Do not join neutral and ground yourself.
 
 POWER009 = { $fix ->
     [motor] { $about } may draw more than its plug carries

@@ -113,7 +113,7 @@ POWER008 = { $fix ->
       }
     .fix-apart = Úselos por separado, cada uno con sus propios cables. Conecte entre sí solo generadores inversores de 120 V, y con el kit del fabricante para exactamente esos generadores.
     .fix-look = Úselos por separado hasta saberlo: todos deben ser generadores inversores de 120 V, y el kit debe ser el del fabricante para exactamente esos generadores.
-    .fix-sum = Pare todos los motores antes de conectarlos o separarlos. El neutro puede estar unido a tierra en uno de ellos como máximo: pregunte al fabricante o a un { -electrician }.
+    .fix-sum = Pare todos los motores antes de conectarlos o separarlos. Pregunte al fabricante o a un { -electrician } si el neutro está unido a tierra en más de uno: son demasiados. No una usted el neutro y la tierra.
 
 POWER009 = { $fix ->
     [motor] { $about } puede consumir más de lo que admite su clavija

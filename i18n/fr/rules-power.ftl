@@ -113,7 +113,7 @@ POWER008 = { $fix ->
       }
     .fix-apart = Faites-les fonctionner séparément, avec des rallonges à part. Ne joignez que des modèles à onduleur de 120 V, avec le kit du fabricant prévu exactement pour eux.
     .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : tous doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
-    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Le neutre ne peut être relié à la terre que sur une seule machine : demandez au fabricant ou à un { -electrician }.
+    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Demandez au fabricant ou à un { -electrician } si le neutre est relié à la terre sur plus d’une machine : c’est trop. Ne reliez pas vous-même le neutre et la terre.
 
 POWER009 = { $fix ->
     [motor] { $about } consomme peut-être plus que ne supporte sa fiche

@@ -6,17 +6,17 @@ ground-dry = sec
 ground-unknown = d’un état inconnu, donc compté comme mouillé
 
 SHOCK001 = { $fix ->
-    [free] À { $about }, seulement une rallonge avec { -gfci }
+    [free] Aucun { -gfci } sur le chemin de { $about }
    *[other] Aucune protection contre les chocs à { $about }
   }
-    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur est trop lent. Un { -gfci(form: "full") } se déclenche à 6 millièmes d’ampère.
-    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
+    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
+    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.
     .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }. Ne continuez pas sans lui.
     .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
 
 SHOCK002 = Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
     .why = Si le neutre est flottant, le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
-    .fix-find-out = Faites l’essai avec le bouton TEST de la prise elle-même. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
+    .fix-find-out = Si vous avez un { -gfci }, faites l’essai avec son propre bouton TEST. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
 
 SHOCK003 = { $fix ->
     [ask] On ignore si ceci alimentera le câblage d’un bâtiment
@@ -30,17 +30,20 @@ SHOCK004 = { $fix ->
     [find-out] Le neutre est peut-être relié à la terre à { $bonds } endroits : on l’ignore
    *[other] Le neutre est relié à la terre à { $bonds } endroits
   }
-    .why = Il ne doit l’être qu’à un seul endroit. Avec { $bonds }, du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
-    .fix-plug = Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre.
+    .why = { $fix ->
+        [find-out] Le neutre, le fil de retour, est peut-être relié à la terre à { $bonds } endroits : c’est trop. Alors du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
+       *[other] Le neutre, le fil de retour, est relié à la terre à { $bonds } endroits : c’est trop. Du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
+      }
+    .fix-plug = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
     .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. Ne l’ouvrez pas.
+    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. N’ouvrez, ne reliez et ne changez rien vous-même.
 
 SHOCK005 = { $fix ->
     [known] Le neutre est relié à la terre dans { $first }
    *[other] On ignore comment { $first } est câblé à l’intérieur
   }
-    .why = S’ils sont reliés, le neutre et la terre doivent l’être { -generator(form: "to") } seulement. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
+    .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
     .fix-known = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-unknown = Prenez un coffret d’usine certifié par un laboratoire, ou faites examiner { $first } par un { -electrician }. Ne l’ouvrez pas.
 
@@ -90,7 +93,7 @@ SHOCK012 = Aucune protection contre les chocs le long de { $about }
 SHOCK013 = { $fix ->
     [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
-    [if-any] Ne comptez pas sur un { -gfci } à « { $device } »
+    [if-any] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
     [box] Le { -gfci } de « { $device } » ne voit pas un défaut
    *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
   }
@@ -109,4 +112,4 @@ SHOCK013 = { $fix ->
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.
+    .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur une rallonge avec un { -gfci } intégré, et cette rallonge à { $about }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.

@@ -98,8 +98,12 @@ impl Words {
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);
+        let rows: Vec<(String, String)> = rows
+            .into_iter()
+            .filter(|(_, body)| !body.is_empty())
+            .collect();
         let column = rows.iter().map(|(label, _)| wide(label)).max().unwrap_or(0);
-        for (label, body) in rows.into_iter().filter(|(_, body)| !body.is_empty()) {
+        for (label, body) in rows {
             let gap = " ".repeat(column - wide(&label));
             paragraph(out, &format!("  {label}{gap}  "), &body, width);
         }

@@ -260,7 +260,11 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         title: context.behind(id).unwrap_or(text.title),
         // Where to look comes before what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),
-        fix: text.fix,
+        fix: if !forbidden && context.guarded_key(id) == "guarded-cord" {
+            context.say("guarded-cord-do", &[])
+        } else {
+            text.fix
+        },
     }))
 }
 
@@ -280,7 +284,7 @@ fn gravest_end(context: &Context<'_>, id: &Id) -> Option<Signal> {
 fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     let report = context.report;
     let refused = report.refused(id).map(|_| "do-not-use");
-    let key = refused.or_else(|| report.guarded(id).map(|_| "guarded"))?;
+    let key = refused.or_else(|| report.guarded(id).map(|_| context.guarded_key(id)))?;
     Some(context.say(key, &[]))
 }
 

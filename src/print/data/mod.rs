@@ -328,6 +328,16 @@ impl<'a> Context<'a> {
         }
     }
 
+    /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak of
+    /// its far end, and are not at it.
+    fn guarded_key(&self, id: &Id) -> &'static str {
+        if self.plan.cords.iter().any(|cord| cord.id == *id) {
+            "guarded-cord"
+        } else {
+            "guarded"
+        }
+    }
+
     /// What alone may be plugged in at a receptacle, in words, where not everything may, and what must hold there.
     fn only(&self, id: &Id) -> Option<String> {
         let only_if = self.report.verdict(id).and_then(|it| it.only_if);
@@ -352,7 +362,7 @@ impl<'a> Context<'a> {
 
     fn only_these(&self, id: &Id) -> Option<String> {
         if self.report.guarded(id).is_some() {
-            return Some(self.say("guarded", &[]));
+            return Some(self.say(self.guarded_key(id), &[]));
         }
         let verdict = self.report.verdict(id)?;
         let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));

@@ -62,8 +62,8 @@
 //! on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
 //! 50 A are enough to clear a short circuit. Whoever uses it looks at that breaker first.
 //!
-//! Parts that fail for one reason, on the same breaker, are told as one. What fails behind another breaker
-//! has another remedy and is told by itself.
+//! Parts that fail for one reason, on the same breaker, are one finding. What fails behind another breaker
+//! has another remedy, and is a finding of its own.
 //!
 //! ## What to do
 //! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or

@@ -4,7 +4,7 @@
 //! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the GFCI
 //! protects, or inside a distribution box that is plugged into it. Where we do not know if a box joins
 //! them, or which receptacle the plug is in, the worse is assumed. Where we do not know if there is a GFCI,
-//! it is told that one would not help.
+//! the finding says that one would not help.
 //!
 //! ## Why it hurts
 //! A GFCI compares what leaves through it with what comes back. Fault current comes back by the ground

@@ -116,7 +116,7 @@ POWER008 = { $fix ->
     .fix-sum = Stop every engine before you join or part them. Ask their maker or a licensed electrician if neutral is joined to ground in more than one: that is too many. Do not join neutral and ground yourself.
 
 POWER009 = { $fix ->
-    [motor] { $about } may draw more than its plug carries
+    [motor] { $about } might draw more than its plug carries
    *[other] { $about } draws more than its plug carries
   }
     .why = { $fix ->

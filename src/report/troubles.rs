@@ -108,7 +108,9 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "plug"),
         ("SHOCK013", "plug-look"),
         ("SHOCK013", "plug-alone"),
+        ("SHOCK013", "shared"),
         ("FIT001", "bonding-plug"),
+        ("FIT001", "bonding-socket"),
     ]),
     // Protection where people plug in. What fits nowhere else waits for it.
     of_all(&[

@@ -100,6 +100,7 @@ SHOCK013 = { $fix ->
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [box] „{ $joint }“ verbindet Neutralleiter und Erde hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
+        [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
@@ -107,4 +108,5 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
+    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein Kabel mit eingebautem GFCI ein.
     .fix-if-any = Suchen Sie an „{ $device }“ die Tasten TEST und RESET und schreiben Sie es in den Plan. Verlassen Sie sich nicht darauf: Benutzen Sie ein Kabel mit eingebautem FI-Schutzschalter.

@@ -100,6 +100,7 @@ SHOCK013 = { $fix ->
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [if-any] Neutral and ground may be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
+        [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
@@ -107,4 +108,5 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
+    .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a cord with a GFCI built in into “{ $device }”.
     .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and put it in the plan. Do not rely on them: use a cord with a GFCI built in.

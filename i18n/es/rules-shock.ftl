@@ -100,6 +100,7 @@ SHOCK013 = { $fix ->
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [box] “{ $joint }” une neutro y tierra detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
+        [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
     .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
@@ -107,4 +108,5 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
+    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con { -gfci } incorporado.
     .fix-if-any = Mire si “{ $device }” tiene botones TEST y RESET, y anótelo en el plan. No se fíe de ellos: use un cable con { -gfci } integrado.

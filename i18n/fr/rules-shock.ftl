@@ -100,6 +100,7 @@ SHOCK013 = { $fix ->
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
+        [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
     .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
@@ -107,4 +108,5 @@ SHOCK013 = { $fix ->
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.

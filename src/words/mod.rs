@@ -55,7 +55,7 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 13] = [
+const UNKNOWN_TOLD: [&str; 14] = [
     "ask",
     "box-look",
     "by-day",
@@ -67,6 +67,7 @@ const UNKNOWN_TOLD: [&str; 13] = [
     "look",
     "measure",
     "plug-look",
+    "shared",
     "unknown",
     "when",
 ];

@@ -31,6 +31,8 @@
 //! - Which way the current of a fault takes: common practice, no source.
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
+use super::no_ground_fault_protection::to_go_past;
+use crate::report::Values;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::Protection;
@@ -42,7 +44,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
-    fixes: &["plug", "plug-look", "plug-alone", "box", "box-look", "shared", "if-any"],
+    fixes: &["plug", "plug-look", "plug-alone", "plug-first", "box", "box-look", "shared", "if-any"],
     check,
     #[cfg(test)]
     fires: &[
@@ -52,6 +54,8 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, PLUG, AT_FRONT, SECOND],
         // Nothing else is plugged in behind that GFCI.
         &[FLOATING, PLUG],
+        // A cord without one in that outlet.
+        &[FLOATING, PLUG, LEAD],
         // A box that joins neutral and ground behind the GFCI of the generator.
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
@@ -96,6 +100,12 @@ const SHARED: crate::rules::Edit = (
 const IN_BACK: crate::rules::Edit =
     ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
 #[cfg(test)]
+const LEAD: crate::rules::Edit = (
+    "[[box]]",
+    "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+     conductors = 3\nlength = \"3 ft\"\noutdoor = true\ncoiled = false\n[[box]]",
+);
+#[cfg(test)]
 const BEHIND: crate::rules::Edit = ("gfci = false # twist", "gfci = true");
 #[cfg(test)]
 const MAYBE: crate::rules::Edit = ("gfci = false # twist", "gfci = \"unknown\"");
@@ -139,23 +149,26 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             (true, false) => "box-look",
         };
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
-        let shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
-        let mut tell = |at: Vec<NodeIx>, signal, fix| {
+        let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
+        let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values| {
             if !at.is_empty() {
                 found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
             }
         };
         let nobody = used.is_empty() && campers.is_empty();
-        tell(used, signal, fix);
-        tell(campers, of_campers(signal), fix);
+        tell(used, signal, fix, &shown);
+        tell(campers, of_campers(signal), fix, &shown);
         // What nobody plugs into is no danger; its label says so all the same.
         if nobody && !boxed {
             let mut at = free;
             at.retain(|at| *at != joint);
             at.insert(0, joint);
-            tell(at, Signal::Caution, if fix == "plug" { "plug-alone" } else { fix });
+            let first = to_go_past(facts, joint);
+            let alone = if first.is_empty() { "plug-alone" } else { "plug-first" };
+            shown.insert("parts", Value::Parts(ids(facts, &first)));
+            tell(at, Signal::Caution, if fix == "plug" { alone } else { fix }, &shown);
         } else {
-            tell(free, Signal::Caution, fix);
+            tell(free, Signal::Caution, fix, &shown);
         }
     }
     if_any(facts, signal, &ground, found);

@@ -316,9 +316,15 @@ mod tests {
     fn what_is_too_much_for_one_half_rests_on_how_it_is_shared() {
         let report = report(&[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
-            ("shape = \"L5-30R\"\nbreaker", "shape = \"L14-30R\"\nbreaker"),
+            (
+                "shape = \"L5-30R\"\nbreaker",
+                "shape = \"L14-30R\"\nbreaker",
+            ),
             ("from = \"twist\"\nplug", "plug"),
-            ("running = \"1500 W\"", "running = \"3000 W\"\nvoltage = \"120/240 V\""),
+            (
+                "running = \"1500 W\"",
+                "running = \"3000 W\"\nvoltage = \"120/240 V\"",
+            ),
             ("plug = \"5-15P\" # kettle", "plug = \"L14-30P\""),
             ("on = \"left\" # kettle", "on = \"twist\""),
             ("on = \"right\" # fan", "on = \"front\""),

@@ -279,7 +279,8 @@ mod tests {
                 ("hours = [\"18:00-23:00\"]", "hours = [\"06:00-23:00\"]"),
                 ("rated = \"3600 W\"", "rated = \"1540 W\""),
             ]);
-            let of_power = |trouble: &&Trouble| report.findings[trouble.findings[0]].code == "POWER001";
+            let of_power =
+                |trouble: &&Trouble| report.findings[trouble.findings[0]].code == "POWER001";
             let count = report.figures.troubles.iter().filter(of_power).count();
             assert_eq!(count, expected, "{hours}");
         }

@@ -411,4 +411,3 @@ impl<'a> Context<'a> {
 fn past(id: &Id, [breaker, set]: [&'static str; 2]) -> &'static str {
     if id.as_str() == Id::SET { set } else { breaker }
 }
-

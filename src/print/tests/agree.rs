@@ -234,13 +234,19 @@ fn a_label_tells_no_guess_as_a_fact() {
             .clone()
     };
     let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
-    let said = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\"");
+    let said = (
+        "breaker = \"20 A\" # front",
+        "breaker = \"20 A\"\nleg = \"B\"",
+    );
     assert_eq!(text_of(&label(&[two_legs, said], "front"), "leg"), "leg B");
     let unknown = label(&[two_legs], "front");
     assert_eq!(text_of(&unknown, "leg"), "leg not known");
     assert_eq!(text_of(&unknown, "leg_brief"), "leg ?");
     // What is plugged into it is on the same leg.
-    assert_eq!(text_of(&label(&[two_legs, said], "left"), "leg"), "leg not known");
+    assert_eq!(
+        text_of(&label(&[two_legs, said], "left"), "leg"),
+        "leg not known"
+    );
 
     let thin = [
         (
@@ -259,8 +265,14 @@ fn a_label_tells_no_guess_as_a_fact() {
         ("peak = \"4500 W\"", "peak = \"2400 W\""),
     ];
     for (edits, acts) in [
-        (thin.to_vec(), "The breaker will not protect this: it trips at 20"),
-        ([&thin[..], &small].concat(), "The generator will not protect this: it shuts off only above 16.6"),
+        (
+            thin.to_vec(),
+            "The breaker will not protect this: it trips at 20",
+        ),
+        (
+            [&thin[..], &small].concat(),
+            "The generator will not protect this: it shuts off only above 16.6",
+        ),
     ] {
         let told = text_of(&label(&edits, "long"), "unwatched").replace('\u{a0}', " ");
         assert!(told.starts_with(acts), "{told}");

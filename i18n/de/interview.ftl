@@ -252,9 +252,10 @@ pick-outlet-leg-a = Hälfte A
 pick-outlet-leg-b = Hälfte B
 
 ask-outlets-gfci = Welche haben die Tasten TEST und RESET?
-    .why = Sie schalten ab, bevor ein Schlag tötet (GFCI).
+    .why = Das sind GFCI, gemacht, um bei einem Schlag schnell abzuschalten.
     .help =
         Die zwei Tasten sind an der Steckdose selbst oder auf dem Bedienfeld bei den Buchstaben GFCI oder „ground fault“. Ein Schutzschalter mit nur einem Knopf ist keiner.
+        Ein GFCI ist gemacht, um schnell abzuschalten, wenn Strom durch einen Menschen fließt. Er kann versagen: Drücken Sie vor jeder Benutzung TEST.
         Wenn Sie es nicht wissen, nehmen wir an, dass es keinen solchen Schutz gibt, und sagen es.
     .row = Stromschlag-Schutz
 pick-outlets-gfci-all = Alle
@@ -563,7 +564,7 @@ ask-out-breaker = Welche Zahl steht auf jedem Schutzschalter?
 pick-out-breaker-none = kein Schutzschalter
 
 ask-out-gfci = Haben sie die Tasten TEST und RESET?
-    .why = { $about }. Sie schalten ab, bevor ein Schlag tötet.
+    .why = { $about }. Gemacht, um bei einem Schlag schnell abzuschalten.
     .help = An der Steckdose selbst oder an ihrem Schutzschalter, mit den Buchstaben GFCI. Haben nur manche sie, antworten Sie nein.
     .row = Stromschlag-Schutz
 
@@ -659,12 +660,12 @@ part-out = Steckdosen von { $box }
 
 # ---- Zwischen den Fragen
 
-note-added = Dazugekommen: { $things }.
-note-load-left = Bisher { $all } W von { $rated } W genannt. { $left } W übrig, weniger in der Höhe und bei Hitze.
-note-load-named = Bisher { $all } W genannt. Was der Generator gibt, ist nicht bekannt.
-note-load-turns = { $all } W genannt, der Generator gibt { $rated } W: nicht alles zugleich. Es geht abwechselnd.
-note-load-cannot-start = Zum Starten braucht es einen Augenblick lang { $starting } W. Der Generator gibt höchstens { $peak } W: Er kann es nicht starten.
-note-load-too-large = Das allein verlangt { $this } W. Der Generator gibt { $rated } W: Er kann es nicht betreiben.
+note-added = Dazugekommen ({ $count }): { $things }.
+note-load-left = Bisher { $all } von { $rated } genannt. { $left } übrig, weniger in der Höhe und bei Hitze.
+note-load-named = Bisher { $all } genannt. Was der Generator gibt, ist nicht bekannt.
+note-load-turns = { $all } genannt, der Generator gibt { $rated }: nicht alles zugleich. Es geht abwechselnd.
+note-load-cannot-start = Zum Starten braucht es einen Augenblick lang { $starting }. Der Generator gibt höchstens { $peak }: Er kann es nicht starten.
+note-load-too-large = Das allein verlangt { $this }. Der Generator gibt { $rated }: Er kann es nicht betreiben.
 
 note-danger =
     { $signal }: { $title }

@@ -28,7 +28,7 @@ CORD003 = { $fix ->
     [unwind] { $first } bleibt im Betrieb aufgerollt
    *[other] Niemand weiß, ob { $first } aufgerollt bleibt
   }
-    .why = Aufgerollt wird ein Kabel seine Wärme nicht los und schmilzt von innen. Rechnen Sie aufgerollt mit höchstens { $limit }. Kein Schutzschalter weiß, dass es aufgerollt ist.
+    .why = Aufgerollt wird ein Kabel seine Wärme nicht los und schmilzt von innen. Benutzen Sie es nicht aufgerollt: Seine Grenze ist dann nur { $limit }. Kein Schutzschalter weiß, dass es aufgerollt ist.
     .fix-unwind = Rollen Sie das ganze Kabel ab, und legen Sie es locker aus. Ist es viel zu lang, nehmen Sie ein kürzeres.
     .fix-look = Rollen Sie jedes Mal das ganze Kabel ab, und schreiben Sie es in den Plan.
 

@@ -23,11 +23,11 @@ FIT001 = { $fix ->
     .fix-load = Sehen Sie nach, welche Form der Stecker hat. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen solchen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
-    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Nie mit Verteilerkabel oder Adapter Platz schaffen.
+    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
     .fix-loose = Stecken Sie { $place } dort ein, wo der Stecker passt, und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
     .fix-misplaced = Nehmen Sie stattdessen { $others }: Dort passt der Stecker. Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-hot = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
-    .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Nie mit Verteilerkabel oder Adapter Platz schaffen.
+    .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in einen Verteiler, einen Adapter oder ein Kabel.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } sieht stärker aus, als es ist

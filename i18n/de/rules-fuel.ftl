@@ -8,8 +8,8 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
         [life-find-out] Von { $from } bis { $to } gibt es keine Pause zum Tanken. Wir wissen nicht, wie lange eine Tankfüllung reicht, also haben wir { $tank } angenommen, wie bei einem kleinen Generator mit voller Last.
-        [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung. Wo ein Leben davon abhängt, rechnen Sie mit { $usable }.
-       *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung. Kraftstoff auf einem heißen Motor fängt Feuer.
+        [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Wo ein Leben davon abhängt, rechnen Sie mit { $usable }.
+       *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Kraftstoff auf einem heißen Motor fängt Feuer.
       }
     .fix-pause = Planen Sie am Tag eine Pause von einer halben Stunde. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
     .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin am Tag eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
@@ -22,8 +22,8 @@ FUEL002 = Trockener Boden: Funken und ein heißer Auspuff können ihn entzünden
 
 FUEL003 = Ein Tag braucht mehr als eine Tankfüllung
     .why = { $fix ->
-        [store-propane] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung, also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
-       *[other] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung, also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
+        [store-propane] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank), also steht eine Ersatzflasche auf dem Platz. Gas, das ausströmt, sinkt und kriecht am Boden entlang zu allem, was heiß ist.
+       *[other] Ein Tag dieses Plans verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank), also steht Ersatzkraftstoff auf dem Platz. Sein Dampf kriecht am Boden entlang zu allem, was heiß ist.
       }
     .fix-store = Lagern Sie ihn in einem zugelassenen, geschlossenen Kanister im Schatten, weit weg von Generator, Flammen und Zelten. Tanken Sie bei kaltem, abgestelltem Motor. Verschüttet: weggehen, und den Dampf abziehen lassen, bevor Sie starten.
     .fix-store-propane = Stellen Sie sie aufrecht ins Freie, in den Schatten, weit weg von Generator, Flammen und Zelten. Wechseln Sie sie bei kaltem, abgestelltem Motor und geschlossenem Ventil. Riecht es nach Gas: Ventil zu, weggehen, und abziehen lassen.

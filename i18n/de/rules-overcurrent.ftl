@@ -32,20 +32,20 @@ OVER001 = { $fix ->
     .fix-cord = Benutzen Sie { $first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
     .fix-thicker = Benutzen Sie { $first } hier nicht. { over-cord }
     .fix-inlet = Benutzen Sie { $first } hier nicht. Speisen Sie es aus einer Steckdose, deren Schutzschalter höchstens { $fits } hat.
-    .fix-wiring = Benutzen Sie { $first } nicht: Der Schutzschalter muss zur Leitung passen. Lassen Sie es von einer Elektrofachkraft ansehen.
+    .fix-wiring = Benutzen Sie { $first } nicht: Der Schutzschalter davor ist zu groß für die Leitung. Tauschen Sie ihn nicht aus. Lassen Sie den Kasten von einer Elektrofachkraft ansehen.
     .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $first } unbenutzt.
     .fix-free = Stecken Sie nichts in { $first }; die Steckdose bleibt leer.
     .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
     .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dahinter nur den Wohnwagen an.
 
 over-cord = { $cord ->
-    [gauge] Nehmen Sie ein Kabel mit 16 AWG (1,5 mm²) oder dicker: Eine kleinere AWG-Zahl ist dicker.
+    [gauge] Nehmen Sie ein Kabel, auf dem 16, 14 oder 12 AWG steht (1,5 mm² oder mehr): Eine kleinere AWG-Zahl ist dicker.
     [none] Kein Kabel mit diesem Stecker ist für { $made } gemacht: Nehmen Sie davor einen von einem Prüflabor zugelassenen Kasten mit kleineren Schutzschaltern.
    *[amps] Nehmen Sie ein Kabel, das für { $made } gemacht ist.
   }
 
 OVER002 = Auf Dauer zu viel an { $first }
-    .why = { $first } ist für { $rating } gemacht, und für { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+    .why = { $first } erlaubt { $rating }, oder { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.

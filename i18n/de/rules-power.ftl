@@ -83,9 +83,16 @@ POWER003 = { $stranded } der Generatorleistung erreichen Sie nicht
     .fix-socket = Um { $reach } zu erreichen, legen Sie ein zweites, eigenes Kabel von einer anderen Buchse von „{ $outlet }“. Verbinden Sie nie zwei Steckdosen oder die Enden zweier Kabel miteinander.
     .fix-accept = Rechnen Sie mit { $reachable }. Keine andere Steckdose dieses Generators gäbe Ihnen mehr.
 
-POWER004 = Der Schutzschalter von { $first } löst zu früh aus
-    .why = Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Rechnen Sie mit { $trips }, aber verlassen Sie sich nicht darauf, dass er dort auslöst.
+POWER004 = { $fix ->
+    [late] Der Schutzschalter von { $first } hat erst über seiner Zahl ausgelöst
+   *[other] Der Schutzschalter von { $first } löst zu früh aus
+  }
+    .why = { $fix ->
+        [late] Darauf steht { $marked }, und Sie sahen ihn bei { $trips } auslösen. Jeder Schutzschalter lässt kurze Zeit mehr durch: Hier gilt { $marked }.
+       *[other] Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Rechnen Sie mit { $trips }, aber verlassen Sie sich nicht darauf, dass er dort auslöst.
+      }
     .fix-service = Lassen Sie ihn von einer Werkstatt oder einer Elektrofachkraft ansehen. Benutzen Sie ihn nicht mehr, wenn er riecht, braun oder heiß wird.
+    .fix-late = Rechnen Sie mit { $marked }, der Zahl darauf. Lässt er eine Stunde lang mehr durch, benutzen Sie ihn nicht mehr, bis eine Elektrofachkraft nachgesehen hat.
 
 POWER005 = Dauerleistung und Spitzenleistung sind fast gleich
     .why = Der Plan sagt { $rated } auf Dauer und { $peak } als Spitze. Bei den meisten Generatoren ist die Dauerleistung deutlich kleiner. Die große Zahl auf dem Karton ist die Spitze.
@@ -109,8 +116,15 @@ POWER008 = { $fix ->
       }
     .fix-apart = Lassen Sie sie getrennt laufen, jeden mit eigenen Kabeln. Verbinden Sie nur Inverter-Generatoren mit 120 V, mit dem Verbindungssatz des Herstellers für genau diese Generatoren.
     .fix-look = Lassen Sie sie getrennt laufen, bis Sie es wissen: Alle müssen Inverter-Generatoren mit 120 V sein, und der Verbindungssatz muss vom Hersteller für genau diese Generatoren sein.
-    .fix-sum = Stellen Sie alle Motoren ab, bevor Sie sie verbinden oder trennen. Höchstens bei einem darf der Neutralleiter mit dem Schutzleiter verbunden sein: Fragen Sie den Hersteller oder eine Elektrofachkraft.
+    .fix-sum = Stellen Sie alle Motoren ab, bevor Sie sie verbinden oder trennen. Fragen Sie den Hersteller oder eine Elektrofachkraft, ob der Neutralleiter bei mehr als einem mit dem Schutzleiter verbunden ist: Das sind zu viele. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
-POWER009 = { $about } zieht mehr, als sein Stecker verträgt
-    .why = Es zieht { $demand }. Sein Stecker, { $plug }, ist für { $limit } gemacht.
+POWER009 = { $fix ->
+    [motor] { $about } zieht vielleicht mehr, als sein Stecker verträgt
+   *[other] { $about } zieht mehr, als sein Stecker verträgt
+  }
+    .why = { $fix ->
+        [motor] Nach seinen PS rechnen wir mit { $demand }. Sein Stecker, { $plug }, ist für { $limit } gemacht.
+       *[other] Es zieht { $demand }. Sein Stecker, { $plug }, ist für { $limit } gemacht.
+      }
     .fix-plate = Lesen Sie sein Schild noch einmal, und sehen Sie sich den Stecker an. Stecken Sie es nicht ein, bis beide zusammenpassen. Benutzen Sie keinen Stecker, den jemand anders angebracht hat.
+    .fix-motor = Lesen Sie die Ampere auf dem Schild, und schreiben Sie sie in den Plan. Sind es mehr als { $limit }, benutzen Sie es mit diesem Stecker nicht.

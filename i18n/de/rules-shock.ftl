@@ -6,13 +6,13 @@ ground-dry = trocken
 ground-unknown = nicht bekannt, also als nass gerechnet
 
 SHOCK001 = { $fix ->
-    [free] { $about } nur mit einem Kabel mit GFCI benutzen
-    [first] { $about } nur mit einem Kabel mit GFCI benutzen
+    [free] Kein GFCI auf dem Weg zu { $about }
+    [first] Kein GFCI auf dem Weg zu { $about }
     [named] In { $about } kein Gerät einstecken
    *[other] Kein Schutz gegen Stromschlag an { $about }
   }
-    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter ist zu langsam. Ein FI-Schutzschalter (GFCI) löst bei 6 Tausendstel Ampere aus.
-    .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Drücken Sie vor jeder Benutzung TEST: Der Strom muss ausgehen.
+    .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter merkt das nicht. Ein FI-Schutzschalter (GFCI) ist gemacht, um bei 6 Tausendstel Ampere auszulösen.
+    .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen. Wenn nicht, benutzen Sie die Steckdose nicht.
     .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Vorschriften verlangen für Wohnwagen keinen: Sie können ihn ohne Fehler auslösen. Löst er jedes Mal aus, rufen Sie eine Elektrofachkraft.
     .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.
     .fix-named = Stecken Sie dort nichts ein als { shock-named }. Für ein Gerät nehmen Sie eine Steckdose oder ein Kabel mit Tasten TEST und RESET (GFCI).
@@ -27,7 +27,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Ein Steckdosenprüfer kann täuschen: Niemand weiß, ob der Neutralleiter erdfrei ist
     .why = Ist der Neutralleiter erdfrei, zeigt der Prüfer „open ground“ (Schutzleiter offen), und seine Taste löst nichts aus, obwohl der Schutz funktioniert.
-    .fix-find-out = Prüfen Sie mit der TEST-Taste der Steckdose selbst. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
+    .fix-find-out = Haben Sie einen FI-Schutzschalter (GFCI), prüfen Sie mit seiner eigenen TEST-Taste. Suchen Sie in der Anleitung nach „floating“ (erdfrei) oder „bonded neutral“ (verbunden), und schreiben Sie es in den Plan. Verbinden Sie Neutralleiter und Schutzleiter nicht selbst.
 
 SHOCK003 = { $fix ->
     [ask] Niemand weiß, ob damit die Leitungen eines Gebäudes gespeist werden
@@ -41,17 +41,20 @@ SHOCK004 = { $fix ->
     [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
    *[other] Der Neutralleiter ist an { $bonds } Stellen mit dem Schutzleiter verbunden
   }
-    .why = Er darf nur an einer Stelle verbunden sein. Bei { $bonds } fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
-    .fix-plug = Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
+    .why = { $fix ->
+        [find-out] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
+       *[other] Der Neutralleiter führt den Strom zurück. Hier ist er an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Es fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
+      }
+    .fix-plug = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
     .fix-box = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
-    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen Sie ihn nicht.
+    .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
 
 SHOCK005 = { $fix ->
     [known] Neutralleiter und Schutzleiter sind in { $first } verbunden
    *[other] Niemand weiß, wie { $first } innen verdrahtet ist
   }
-    .why = Neutralleiter und Schutzleiter gehören, wenn überhaupt, am Generator zusammen. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht. Kästen: { $about }.
+    .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht. Kästen: { $about }.
     .fix-known = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
     .fix-unknown = Nehmen Sie einen in der Fabrik gebauten, von einem Prüflabor zugelassenen Kasten, oder lassen Sie { $first } von einer Elektrofachkraft ansehen. Öffnen Sie es nicht.
 
@@ -103,13 +106,14 @@ SHOCK013 = { $fix ->
     [plug] Der GFCI an „{ $device }“ sieht keinen Fehler
     [plug-alone] Ein GFCI kann den Brückenstecker abtrennen
     [plug-first] Ein GFCI kann den Brückenstecker abtrennen
-    [if-any] Verlassen Sie sich nicht auf einen GFCI an „{ $device }“
+    [if-any] Ein GFCI an „{ $device }“ sieht vielleicht keinen Fehler
     [box] Der GFCI an „{ $device }“ sieht keinen Fehler
    *[other] Der GFCI an „{ $device }“ sieht vielleicht keinen Fehler
   }
     .why = { $fix ->
         [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen FI-Schutzschalter vom Auslösen abhalten. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [if-any] Wir wissen nicht, ob „{ $device }“ einen FI-Schutzschalter hat. An „{ $joint }“ sind Neutralleiter und Erde vielleicht verbunden: Dann löst er nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
@@ -121,7 +125,8 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein Kabel mit eingebautem GFCI ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
     .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein Kabel mit eingebautem GFCI ein.
-    .fix-if-any = Suchen Sie an „{ $device }“ die Tasten TEST und RESET und schreiben Sie es in den Plan. Verlassen Sie sich nicht darauf: Benutzen Sie ein Kabel mit eingebautem FI-Schutzschalter.
+    .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein Kabel mit eingebautem FI-Schutzschalter, und dieses Kabel in { $about }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.

@@ -2,7 +2,7 @@
 
 ## Eine Änderung. $first ist das Teil oder Gerät.
 
-change-more-distance = Stellen Sie den Generator mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
+change-more-distance = Stellen Sie den Motor ab und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
 change-open-air = { $stands ->
         [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, tragen Sie ihn ins Freie.
@@ -10,7 +10,7 @@ change-open-air = { $stands ->
        *[other] Läuft der Generator jetzt in Zelt, Vorzelt, Fahrzeug oder Schuppen: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein. Ist er aus und kalt, tragen Sie ihn ins Freie.
     } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
-change-uncoil = Rollen Sie { $first } ab, und legen Sie es locker aus.
+change-uncoil = Rollen Sie das Kabel { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
 change-leave-home = Benutzen Sie { $first } hier nicht. Lassen Sie es zu Hause oder ausgesteckt und weggeräumt.
 change-set-aside = Stecken Sie { $first } aus, mit allem, was daran hängt, und { $wrong ->
@@ -26,10 +26,13 @@ change-by-the-card = der Stelle, die die Karte zeigt,
 change-take-turns = An { $to } wechselt sich { $first } mit { $with } ab: Stecken Sie das eine aus, bevor Sie das andere einstecken.
 change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
 change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten Sie es aus, bevor Menschen schlafen.
-change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt { $first }.
-change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt { $first }.
-change-grounded-cord = Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt { $first }.
-change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt { $first }. Eine kleinere AWG-Zahl ist dicker.
+change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt des Kabels { $first }.
+change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt des Kabels { $first }.
+change-grounded-cord = { $wires ->
+    [4] Nehmen Sie ein Kabel mit vier Adern, mit Neutralleiter und Schutzleiter, statt des Kabels { $first }.
+   *[other] Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt des Kabels { $first }.
+  }
+change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt des Kabels { $first }. Eine kleinere AWG-Zahl ist dicker.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose
@@ -46,7 +49,11 @@ change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Sch
 
 ## tallywatt mend
 
-mend-title = Was es beheben würde, in dieser Reihenfolge
+mend-title = Was zu tun ist, in dieser Reihenfolge und bei stehendem Motor.{ $all ->
+        [0] {""}
+        [one] {" "}Das behebt { $cleared } von 1 Gefahr.
+       *[other] {" "}Das behebt { $cleared } von { $all } Gefahren.
+    }
 mend-nothing = Es gibt keine Gefahr zu beheben, und alles, was laufen muss, hat einen Platz. Es wird nichts geändert.
 mend-before = So wie es ist
 mend-after = Mit allen Änderungen
@@ -70,7 +77,8 @@ mend-left = Keine Änderung auf der Liste behebt den Rest. „tallywatt check“
 mend-stays = Bleibt
 mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alte Datei geschrieben haben, stehen nicht darin. Drucken Sie jetzt die neue Karte: tallywatt print { $path } --into ORDNER. Werfen Sie die alte weg.
 mend-kept = { $path } wurde nicht geschrieben: Der Plan bleibt, wie er ist.
-mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal, und starten Sie erst dann den Motor.
+mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal. Starten Sie den Motor nur, wenn keine Gefahr mehr da ist.
+mend-people-left = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Diese Schritte beheben nicht jede Gefahr. Starten Sie den Motor nicht, bevor auch der Rest behoben und noch einmal geprüft ist.
 mend-try = „--into NEU.toml“ schreibt den geänderten Plan in eine neue Datei.
 mend-exists = { $path } gibt es schon, und es wurde nichts geschrieben. Nennen Sie eine neue Datei.
 
@@ -106,7 +114,7 @@ may-no-while = NEIN: { $wanted } nicht einschalten, während { $running } { $cou
 may-dangers = In diesem Plan { $count ->
         [one] ist eine Gefahr
        *[other] sind { $count } Gefahren
-    } ({ $codes }). Lassen Sie den Motor aus, bis das behoben ist. „tallywatt check“ sagt, wie.
+    } ({ $codes }). Läuft der Motor, stellen Sie ihn ab, aber gehen Sie dafür nie in etwas Geschlossenes. Lassen Sie ihn aus, bis keine Gefahr mehr da ist. „tallywatt check“ sagt, wie.
 may-but = Der Plan hat außerdem { $signal ->
         [warning] eine Warnung
        *[other] einen Hinweis zur Vorsicht
@@ -129,9 +137,9 @@ may-order = In dieser Reihenfolge einschalten
 may-order-step = { $name } an „{ $at }“: bis zu { $amps } in diesem Augenblick
 may-any-order = Jede andere Reihenfolge hält auch. Diese hat die niedrigste Spitze.
 may-meter = Ist alles an, rechnen Sie mit
-may-meter-breaker = durch den Schutzschalter von „{ $breaker }“: bis zu { $amps }. Öffnen Sie nichts, um das zu messen.
+may-meter-breaker = durch den Schutzschalter von „{ $breaker }“: bis zu { $amps }
 may-meter-receptacle = an einem Steckdosen-Messgerät an „{ $receptacle }“: { $volts } oder etwas mehr, wenn der Generator { $nominal } gibt
-may-meter-if = Mehr Ampere oder deutlich weniger Volt: Motor abstellen, Kabel und Stecker abtasten und suchen, was anders ist.
+may-meter-if = Öffnen Sie nichts, um zu messen. Mehr Ampere oder deutlich weniger Volt: Motor abstellen, Kabel und Stecker abtasten und suchen, was anders ist.
 may-as-placed = Das gilt, wenn alles so angeschlossen ist wie auf der Karte.
 may-no-load = Kein Gerät heißt { $asked }.
 may-no-load-nearest = Meinten Sie „{ $nearest }“?

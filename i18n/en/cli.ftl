@@ -88,7 +88,7 @@ cli-may-loads = What you want to switch on, by name; put a name with spaces in q
 cli-may-while = What is running already
 cli-may-format = "text" for people; "json" for programs
 
-cli-mend = Find the easiest changes that clear every danger and keep every must-have running
+cli-mend = Find the easiest changes that clear dangers and keep every must-have running, and say what is left
 cli-mend-plan = The plan file; "-" reads it from standard input
 cli-mend-into = Write the changed plan to this new file; an existing file is not touched
 cli-mend-warnings = Clear the warnings too, as far as changes can
@@ -116,7 +116,7 @@ failure-worse-than-nothing = cannot check the plan until these are fixed
 
 check-plan = { $name }
 # Safety.
-check-none = No rule has anything to say about this plan. That does not prove that nothing is wrong. Local codes and a licensed electrician have the final say.
+check-none = We found nothing wrong in this plan. That does not mean that nothing is wrong. Local codes and a licensed electrician have the final say.
 check-dangers = Clear these before you start the engine:
 check-count = { $dangers ->
         [one] 1 danger
@@ -134,21 +134,21 @@ check-count = { $dangers ->
 check-label-why = Why
 check-label-look = Look
 check-label-do = Do
-check-label-also = Also
+check-label-also = Also fixes
 trouble-also = { $title } ({ $code })
-trouble-assumed = Assume the worst: { $title }
+trouble-assumed = We do not know, so we assumed: { $title }
 trouble-assumed-why = This is the worst case. { $why }
-trouble-look = When you find out, change your answer, and check again.
+trouble-look = When you have looked, change your answer, and check again.
 check-more = For more about any of these, run "tallywatt explain CODE".
 check-limits = What each outlet can carry
 check-limit-amps = { $amps } (about { $watts })
-check-limit-two = { $long } for hours, limited by { $long_by }. { $short } for a short time, limited by { $short_by }.
+check-limit-two = { $long } for 3 hours or more, limited by { $long_by }. { $short } for less than 3 hours, limited by { $short_by }.
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-guarded = Use only a cord with a GFCI built in. See { $code }.
 check-limit-behind = DO NOT USE anything plugged into “{ $id }”. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
-check-limit-same = { $long } for hours, { $short } for a short time. Limited by { $short_by }.
+check-limit-same = { $long } for 3 hours or more, { $short } for less than 3 hours. Limited by { $short_by }.
 check-limit-share = 80% of “{ $id }” ({ $reason })
 check-limit-share-own = 80% of { $reason }
 check-limit-by = “{ $id }” ({ $reason })
@@ -160,9 +160,9 @@ check-defer = Local codes and a licensed electrician have the final say, not thi
 
 reason-rated-power = all that the generator can supply
 # Safety.
-reason-rated-power-unguarded = all that the generator can supply; it may not cut out by itself
+reason-rated-power-unguarded = all that the generator can supply; it might not cut out by itself
 reason-one-leg = one half of the generator
-reason-one-leg-unguarded = one half of the generator; it may not cut out by itself
+reason-one-leg-unguarded = one half of the generator; it might not cut out by itself
 reason-breaker = its breaker
 reason-trips-early = a breaker seen to trip early
 reason-receptacle = the outlet's own rating
@@ -207,8 +207,8 @@ print-dangers-left = { $count ->
        *[other] { $count } dangers are
     } still in this plan. Do not start the generator. Read the cautions first.
 print-card-sheets = The card takes { $count } sheets: one is too small for this plan. Each sheet says which one it is. Keep them together.
-print-card-sheets-half = { print-card-sheets } A larger card may need fewer: "--card sheet".
-print-card-sheets-pocket = { print-card-sheets } A larger card may need fewer: "--card half" or "--card sheet".
+print-card-sheets-half = { print-card-sheets } A larger card might need fewer: "--card sheet".
+print-card-sheets-pocket = { print-card-sheets } A larger card might need fewer: "--card half" or "--card sheet".
 
 templates-exist = { $path } already exists. Nothing was written.
 templates-how = Change what you like. Then print with "tallywatt print PLAN --into DIR --templates { $dir }". If the folder lacks a template, the program uses its own.

@@ -14,16 +14,16 @@ part-asked-gear = cords and boxes
 part-asked-fuel = its fuel and noise
 
 # Said before the first question. { $count } is about how many there are.
-interview-welcome = 
-    About { $count } short questions: your generator, what you plug in, the site, your cords.
-    Enter takes the answer in parentheses or with a *. If you are not sure, pick “I don’t know”: we then assume the worse answer for you, and say so. Ctrl-C stops and keeps your answers.
+interview-welcome =
+    We ask about { $count } short questions: your generator, what you plug in, the site, your cords.
+    Press Enter to take the answer in parentheses or with a *. If you are not sure, pick “I don’t know”. We then assume the worse answer, and say so. Ctrl-C stops and keeps your answers.
 
 hint-list = Arrows or type, Enter. Esc: back
 # Together under 38 columns: a hint that wraps is drawn badly by a narrow terminal.
 hint-keys = ?: help, Esc: back
 hint-unknown = or unknown
 hint-none = none
-hint-enter-unknown = Enter: unknown
+hint-enter-unknown = Enter: don't know
 hint-between = ,{" "}
 
 typed-unknown = unknown
@@ -80,7 +80,7 @@ id-load = load
 
 shown-unknown = not known
 shown-open-one = not asked
-shown-open = { $count } not known
+shown-open = { $count } × “I don’t know”
 shown-in = in { $place }
 shown-times = { $count } of them
 
@@ -164,7 +164,7 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
-    .why = Shock tests depend on it. Many people do not know.
+    .why = The neutral wire carries power back. It decides how you test outlets.
     .help =
         The neutral is the wire that carries the power back. Floating: nothing inside joins it to the metal frame. Bonded: the manufacturer joined it to the frame.
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
@@ -277,19 +277,20 @@ pick-outlet-leg-a = Half A
 pick-outlet-leg-b = Half B
 
 ask-outlets-gfci = Which outlets have a TEST and a RESET button?
-    .why = Those are GFCIs: they cut the power before a shock can kill.
+    .why = Those are GFCIs, made to cut the power fast in a shock.
     .help =
         The two buttons are on the outlet itself, or on the panel with the letters GFCI or "ground fault". A breaker with only one button is not a GFCI.
+        A GFCI is made to cut the power fast if current leaks through a person. It can fail: press TEST before each use.
         If you do not know, we assume there is no such protection, and say so.
     .row = GFCI
 pick-outlets-gfci-all = All of them
 pick-outlets-gfci-none = None
 pick-outlets-gfci-some = Some: I will say which
 
-ask-outlets-odd = Does any breaker trip too soon, or serve two outlets?
-    .why = A shared or weak breaker gives less than its number.
+ask-outlets-odd = Is anything odd about the breakers?
+    .why = One that two outlets share, or that trips too soon, gives less.
     .help =
-        Two outlets may share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
+        Two outlets might share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
         A breaker that has tripped below its number counts at that lower number from then on.
     .row = Breakers
 pick-outlets-odd-no = Nothing that I know of
@@ -343,7 +344,7 @@ ask-load-name = What is it called?
 
 ask-load-kind = What kind of appliance is it?
     .why = { $about }. Motors need more power to start.
-    .help = If it has both a motor and a heater, like a hair dryer, pick whichever uses more power. We assume that things people cook with do not run at night. Other heat may. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, we assume the worst of every kind, and that someone's health may depend on it.
+    .help = If it has both a motor and a heater, like a hair dryer, pick whichever uses more power. We assume that things people cook with do not run at night. Other heat might. If someone's health depends on it, a wheelchair too, always pick that. If you do not know, we assume the worst of every kind, and that someone's health might depend on it.
     .row = Kind
 pick-load-kind-heater = Heat: rooms, beds, hair, tools
 pick-load-kind-cooker = Cooks, or heats water
@@ -366,12 +367,12 @@ ask-load-count = How many of them?
 
 ask-load-starting = How much does it draw at the moment it starts?
     .why = { $about }. Examples: 2400 W, LRA 39; or unknown.
-    .help = The nameplate may say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the nameplate has them. If you do not know, we assume a cautious figure for its kind, and say so.
+    .help = The nameplate might say starting, surge or LRA (locked rotor amps). Type watts as 2400 W, amps as 39 A or LRA 39, just as the nameplate has them. If you do not know, we assume a cautious figure for its kind, and say so.
     .row = Starting
 
 ask-load-factor = What number follows PF on its nameplate?
     .why = { $about }. Between 0.1 and 1. A low one means more amps.
-    .help = PF is the power factor. The nameplate may also say cos φ. For things that only heat it is 1. If you do not know, we assume a cautious figure.
+    .help = PF is the power factor. The nameplate might also say cos φ. For things that only heat it is 1. If you do not know, we assume a cautious figure.
     .row = Power factor
 
 ask-load-continuous = Does it run three hours or more at a stretch?
@@ -383,7 +384,7 @@ ask-load-continuous = Does it run three hours or more at a stretch?
 ask-load-backup = What keeps it running if the generator stops?
     .why = { $about }. Generators stop, at night too.
     .help =
-        A generator runs dry, trips, or someone shuts it off. A person who is asleep may not notice.
+        A generator runs dry, trips, or someone shuts it off. A person who is asleep might not notice.
         Its battery: one that is made for this device and lasts the whole night. A car battery with an inverter, or a battery you have never tried, does not count.
         If you do not know, we assume that nothing does.
     .row = When power stops
@@ -397,7 +398,7 @@ ask-load-plug = What plug does it have?
 
 ask-load-voltage = Does it use 240 V only?
     .why = { $about }. The nameplate says 240 V, or 120/240 V.
-    .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, may put everything on one half. If you do not know, we assume that.
+    .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
     .row = Volts it uses
 pick-load-voltage-240 = 240 V only
 pick-load-voltage-both = 120 V as well
@@ -411,7 +412,7 @@ pick-load-wanted-wish = Nice-to-have
 
 ask-load-hours = When does it run?
     .why = { $about }. Example: 07:00-07:20, 19-21; none: any time.
-    .help = Type times of day, from and to, with commas between. With none, it may run at any time.
+    .help = Type times of day, from and to, with commas between. With none, we assume it can run at any time.
     .row = Hours
 pick-load-hours-none = any time
 
@@ -431,7 +432,7 @@ ask-site-name = What is this weekend called?
 # Safety.
 ask-site-ground = How wet is the ground where you use the gear?
     .why = Wet ground makes a shock far more dangerous.
-    .help = Wet: rain, wet grass, puddles, bare feet from a lake. Damp: dew or damp soil. Dry: a dry floor under a roof. If it may rain, pick wet.
+    .help = Wet: rain, wet grass, puddles, bare feet from a lake. Damp: dew or damp soil. Dry: a dry floor under a roof. If it might rain, pick wet.
     .row = Ground
 pick-site-ground-wet = Wet: rain, wet grass, puddles
 pick-site-ground-damp = Damp: dew, damp soil
@@ -495,7 +496,7 @@ ask-gear-what = What cords, adapters and boxes do you have?
     .why = One at a time, even what you do not plan to use.
     .help = List the oddball adapters too: they are often the dangerous ones. The code in parentheses is the published name of the shape. It is molded near the holes or blades.
     .row = What
-pick-gear-what-done = That is everything in it
+pick-gear-what-done = That is everything
 pick-gear-what-extension = Extension cord, household (5-15)
 pick-gear-what-three-way = Cord with 3 household ends (5-15)
 pick-gear-what-strip = Power strip, 6 outlets (5-15)
@@ -559,7 +560,7 @@ ask-gear-gfci = Does it have TEST and RESET buttons?
 
 # Safety.
 ask-gear-listed = Is the box factory made, with a test lab’s mark?
-    .why = { $about }. A homemade box may lack what protects you.
+    .why = { $about }. A homemade box might lack what protects you.
     .help = Look for the mark of a testing laboratory on its label: the box is then "listed". A box that someone built is not listed, however well they built it.
     .row = Factory made, listed
 
@@ -600,7 +601,7 @@ pick-out-breaker-none = no breaker
 
 # Safety.
 ask-out-gfci = Do they have TEST and RESET buttons?
-    .why = { $about }. Those cut the power before a shock can kill.
+    .why = { $about }. Made to cut the power fast in a shock.
     .help = Look on the outlet itself or on its breaker, with the letters GFCI. If only some have them, answer no.
     .row = GFCI
 
@@ -656,7 +657,7 @@ shape-1-15P = Household, no ground pin (1-15P)
 drawn-faces =
     Match the name printed by the holes,
     not just the drawing. We drew these
-    from memory. Yours may be upside down.
+    from memory. Yours can be upside down.
     {" "}
     {" "}5-15R   5-20R   TT-30R  6-20R
     {" "}  o       o       o       o
@@ -698,12 +699,12 @@ part-out = Outlets of { $box }
 
 # ---- Between questions
 
-note-added = Added: { $things }.
-note-load-left = { $all } W of { $rated } W used so far. { $left } W left, less at high elevation or in hot weather.
-note-load-named = { $all } W used so far. We do not know the generator's output.
-note-load-turns = { $all } W in all, but the generator gives { $rated } W: not everything at once. They can take turns.
-note-load-cannot-start = It takes { $starting } W for a moment to start. The generator gives { $peak } W at most: it cannot start it.
-note-load-too-large = This alone draws { $this } W. The generator gives { $rated } W: it cannot run it.
+note-added = Added { $count }: { $things }.
+note-load-left = Your list adds up to { $all } of { $rated } so far. { $left } left, less at high elevation or in hot weather.
+note-load-named = Your list adds up to { $all } so far. We do not know how much the generator gives.
+note-load-turns = { $all } in all, but the generator gives { $rated }: not everything at once. They can take turns.
+note-load-cannot-start = It takes { $starting } for a moment to start. The generator gives { $peak } at most: it cannot start it.
+note-load-too-large = This alone draws { $this }. The generator gives { $rated }: it cannot run it.
 
 # Safety. The first line stands out.
 note-danger =
@@ -739,7 +740,7 @@ reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
 reject-empty = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = { $found } what? Add one of: { $units }.
+reject-no-unit = What unit is { $found } in? Type it again with one of these: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.

@@ -6,9 +6,8 @@ print-test-everywhere = At every outlet
 print-test-find-out = We do not know if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
 print-test-reads-correct = { $at }: a plug-in tester must read CORRECT.
 print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. That is normal for a floating neutral, and proves nothing. Do not try to fix it.
-print-test-reads-broken = { $at }: a plug-in tester reads OPEN GROUND. A ground wire is missing somewhere ahead of it. Do not use it.
 print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken. Then do not use it until you know which.
-print-test-other = Any other reading: unplug that part, then test what it was plugged into. Work back toward the generator. Do not use the bad part closest to the generator, or anything plugged into it.
+print-test-other = Any other reading: stop the engine. Unplug that part, start it again, and test what it was plugged into. Work back toward the generator. Do not use the bad part closest to the generator, or anything plugged into it.
 print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
 print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
@@ -17,7 +16,7 @@ print-test-tester-either = { $at }: we cannot tell what the tester’s own butto
 ## The worksheet: tests
 
 print-ws-tests = What each test shows here, and what it proves
-print-ws-tests-lamps = Lamps of a tester: hot to neutral, hot to ground, neutral to ground. A lamp that is off may glow weakly.
+print-ws-tests-lamps = Lamps of a tester: hot to neutral, hot to ground, neutral to ground. A lamp that is off might glow weakly.
 print-ws-tests-own = The TEST button on the GFCI itself proves that the GFCI cuts the power. It needs no ground, and says nothing about one.
 print-ws-tests-meter = Meter: engine off, everything unplugged. From the ground hole to the bare frame, and to the neutral hole. First hold the tips together, and subtract that reading. This is for a licensed electrician. Never open anything.
 print-ws-tests-time = Longest time a GFCI may take: (20 ÷ mA) to the power of 1.43, in seconds: { $times }.
@@ -34,7 +33,6 @@ print-lamp-dark = off
 print-lamp-either = ?
 print-reads-correct = correct
 print-reads-floating = open ground, because neutral floats
-print-reads-broken = open ground, because no ground wire comes here
 print-reads-either = correct or open ground: we do not know
 print-button-trips = cuts the power
 print-button-no-way-back = does nothing
@@ -44,14 +42,11 @@ print-button-no-protection = no GFCI known
 # $ohms is the most a meter shows there.
 print-meter-ground-here = near 0 Ω
 print-meter-ground-yes = { $ohms } or less
-print-meter-ground-no = not joined
-print-meter-ground-unknown = { $ohms } or less, if there is a ground wire
 print-meter-neutral-yes = joined
 print-meter-neutral-no = not joined
 print-meter-neutral-unknown = tells which neutral it is
 print-proves-reads-correct = CORRECT proves that the ground wire is unbroken as far as the bond with neutral. It does not show neutral and ground swapped, nor a second bond.
 print-proves-reads-floating = OPEN GROUND on a floating neutral proves nothing: it looks the same with a broken ground wire.
-print-proves-reads-broken = OPEN GROUND where no ground wire comes is a true fault.
 print-proves-reads-either = While we do not know the neutral: CORRECT proves that it is bonded and the ground wire unbroken. OPEN GROUND leaves both open.
 print-proves-button-trips = The tester’s button cuts the power: that proves the GFCI, the ground wire and the bond at once.
 print-proves-button-no-way-back = The tester’s button does nothing where its current finds no way back: that proves nothing about the GFCI.
@@ -62,7 +57,7 @@ print-proves-button-either = Where we do not know the bonds, a tester’s button
 
 print-ws-volts = What a meter should read at each step
 print-ws-volts-how = Volts = nominal − volts lost with everything on so far. At the moment of starting, starting amps count.
-print-ws-volts-low = The generator itself may give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
+print-ws-volts-low = The generator itself might give a few volts more or less: read it there first. If a step reads lower still, stop, and look for a bad plug, a thin cord or too much on.
 print-ws-column-dips = Dips to
 print-ws-column-reads-volts = Then
 print-ws-column-boxes = Boxes then

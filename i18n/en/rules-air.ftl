@@ -4,14 +4,14 @@ AIR001 = { $fix ->
     [measure] We do not know how close people are
    *[other] Exhaust is only { $distance } from people
   }
-    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $least } or more from people, neighbors too: { $ample } is better.
+    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: less than { $least } is a danger.
     .fix-move = Stop the engine. Move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-closed = If it runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Once it is off and cold, stand it at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-farther = Move the generator out to { $ample } or more. Point the exhaust away from people. Wind can carry exhaust farther than { $least }.
+    .fix-closed = If the generator runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Once it is off and cold, set it down at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .fix-farther = Stop the engine, and move the generator out to { $ample } or more. Point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
 AIR002 = { $fix ->
-    [look] Someone may sleep without a carbon monoxide alarm
+    [look] Someone might sleep without a carbon monoxide alarm
    *[other] Not everyone sleeps with a carbon monoxide alarm
   }
     .why = The wind can turn and blow exhaust at you. Only a carbon monoxide alarm will wake you: a smoke alarm will not.
@@ -21,7 +21,7 @@ AIR002 = { $fix ->
 AIR003 = { $fix ->
     [out] The generator runs in a closed place
     [uncover] The generator is under or against something
-    [look] The generator may be closed in or covered
+    [look] The generator might be closed in or covered
    *[other] You did not say where the generator stands
   }
     .why = { $fix ->
@@ -29,14 +29,14 @@ AIR003 = { $fix ->
         [uncover] Covers and walls hold exhaust in, and the carbon monoxide in it kills. A tarp on the generator can melt and catch fire.
        *[other] We do not know, so we assumed the worst. Exhaust builds up in a tent, porch, vehicle or shed, even with the door open, and kills.
       }
-    .fix-out = If it runs in there now, get everyone out, call { $call }, and let only firefighters go in to stop it. Run it only in the open, with { $clear } clear on all sides.
+    .fix-out = If it runs in a closed place now, get everyone out, call { $call }, and let only firefighters go in to stop it. Run it only in the open, with { $clear } clear on all sides.
     .fix-uncover = Stop the engine, and take off any tarp or cover. Move the generator away from awnings, canopies and walls, { $clear } clear on all sides. A roof over it must be high, and open on all sides.
     .fix-look = Go and look before you start it. Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof.
     .fix-choose = Put it in the open, or under a high roof open on all sides, with { $clear } clear around it. A canopy or an awning is not a high roof. Then put that in the plan.
 
 AIR004 = Nothing keeps the rain off the generator
     .why = Water in its outlets can shock you. If you move it into a tent or onto a porch, the exhaust kills.
-    .fix-roof = If it rains, stop it, or put it under a high roof, open on all sides. Never put a tarp on it or close over it. Keep plugs, cord ends and boxes off wet ground, and dry your hands before you touch a plug.
+    .fix-roof = If it rains, stop the engine, and set it up again only under a high roof, open on all sides. Never put a tarp on it or just above it. Keep plugs, cord ends and boxes off wet ground, and dry your hands before you touch a plug.
 
 AIR005 = { $fix ->
     [bedside] The cord to { $about } is too short
@@ -65,10 +65,10 @@ AIR005 = { $fix ->
     .fix-stated = Measure again from the exhaust to people, and put that in the plan. Or bring a longer cord that is thick enough.
 
 AIR006 = { $fix ->
-    [when] The generator may run while people sleep: { $about }
+    [when] The generator might run while people sleep: { $about }
    *[other] The generator runs while people sleep: { $about }
   }
-    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. At night it needs open air, at least { $ample } to people, and a working alarm where they sleep.
+    .why = People sleep from { $from } to { $to } ({ $night }), and exhaust does not wake them. The generator must then be in open air, { $ample } or more from people, with a working carbon monoxide alarm where they sleep.
     .fix-by-day = Charge a battery during the day, and run this from it at night: { $about }. Stop the engine before anyone goes to sleep.
     .fix-life-by-day = Ask the doctor or supplier about a battery that runs { $life } all night. Charge it during the day. Stop the engine before anyone goes to sleep.
     .fix-when = Write in the plan when this runs, and keep it out of the night. Or run it at night from a battery charged during the day.

@@ -7,12 +7,12 @@ assumed-loud = louder than many camps allow
 assumed-quarter = a quarter of full load
 
 assume-ground = We do not know how wet the ground is, so we assumed { $value }. Feel the ground where people stand, in the evening too.
-assume-sleepers = We do not know how far away people are, so we assumed { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
+assume-sleepers = We do not know how far away people are, so we assumed that they are { $value }. Measure from the exhaust to the nearest tent, vehicle, door or window.
 assume-people-sleep = We do not know if anyone sleeps here, so we assumed { $value }. Ask everyone, your neighbors too.
-assume-stands = We do not know what is over and around the generator, so we assumed { $value }. Put it in the open, or under a high roof open on all sides.
+assume-stands = We do not know what is over and around the generator, so we assumed that it is { $value }. Put it in the open, or under a high roof open on all sides.
 assume-co-alarm = We do not know if everyone sleeps with a carbon monoxide alarm, so we assumed { $value }. Look in every tent and camper, and press the test button.
 assume-building = We do not know if the generator will feed a building, so we assumed { $value }. Ask everyone before you start it.
-assume-neutral = We do not know if the generator’s neutral is joined to its frame. For the tests we assumed { $value }; for shocks, whichever is worse each time. Look in the manual for “floating” or “bonded neutral”.
+assume-neutral = We do not know if the generator’s neutral is joined to its frame. For the tests we assumed { $value }, and for shocks the worse of the two. Look in the manual for “floating” or “bonded neutral”.
 assume-cord-outdoor = We do not know if “{ $part }” is for outdoors, so we assumed { $value }. An outdoor cord has a “W” in the letters printed on it, or says so.
 assume-box-bond = We do not know how “{ $part }” is wired, so we assumed that neutral and ground are joined inside. Do not open it. Ask a licensed electrician.
 assume-box-listed = We do not know if “{ $part }” is factory made and listed, so we assumed { $value }. Look on it for the mark of a testing lab.

@@ -1,6 +1,6 @@
 ### Safety. Rules on cords.
 
-CORD001 = { $first } is overloaded
+CORD001 = The cord { $first } is overloaded
     .why = { $fix ->
         [plug] The plug of { $first } is rated for { $limit }, but { cord-through }. No breaker trips at { $limit }: the plug overheats and can catch fire. Look at: { $about }.
         [tag] Cords like { $first } (wire: { $wire }) are mostly marked { $limit } at its length, but { cord-through }. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
@@ -18,23 +18,23 @@ cord-through = { $planned ->
 
 CORD002 = { $fix ->
     [replace] Indoor cord used outdoors: { $about }
-   *[other] This may be an indoor cord: { $about }
+   *[other] This might be an indoor cord: { $about }
   }
     .why = Sun, cold, feet and tent stakes crack the outside of an indoor cord. A bare wire in wet grass can kill.
     .fix-replace = Use a cord marked for outdoors. Look for a “W” in its type letters, or the words “for outdoor use”.
     .fix-look = Read the print on the cord. If it has no “W” in its type letters and does not say “for outdoor use”, use another cord.
 
 CORD003 = { $fix ->
-    [unwind] { $first } stays coiled while in use
-   *[other] We do not know if { $first } stays coiled
+    [unwind] The cord { $first } stays coiled while in use
+   *[other] We do not know if cord { $first } stays coiled
   }
-    .why = A coil traps its heat and melts from the inside, and no breaker can tell. While it is coiled, put no more than { $limit } on it.
+    .why = A coil traps its heat and melts from the inside, and no breaker can tell. Do not use it coiled: its limit is then only { $limit }.
     .fix-unwind = Unwind the whole cord, and lay it out loosely. If it is far too long, use a shorter one.
     .fix-look = Unwind the whole cord each time, and say so in the plan.
 
 CORD004 = { $fix ->
     [replace] No ground past { $first }
-   *[other] { $first } may have no ground wire
+   *[other] { $first } might have no ground wire
   }
     .why = { $fix ->
         [replace] Past it, a fault can put full voltage on a metal case. Nothing trips until someone touches it. Look at: { $about }.
@@ -47,7 +47,7 @@ CORD005 = { $count } long cords plugged end to end
     .why = The connection can pull apart. Half out, its blades are exposed and live. The cords: { $about }.
     .fix-one-cord = Use one cord that is long enough. Until then, keep the connection dry, off the ground, and tied so that it cannot pull apart.
 
-CORD006 = { $first } is overloaded in this heat
+CORD006 = The cord { $first } is overloaded in this heat
     .why = Cords are rated for air of 86 °F (30 °C): in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
     .fix-unwind = { CORD003.fix-unwind }

@@ -23,11 +23,11 @@ FIT001 = { $fix ->
     .fix-load = Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
     .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
-    .fix-lost = Look where { $about } really plugs in, and correct the plan. Never make room with a splitter or an adapter.
+    .fix-lost = Look where { $about } really plugs in, and correct the plan. To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
     .fix-loose = Plug { $place } in where it fits, and write in the plan where, or plug { $about } in elsewhere. Then check again.
     .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
     .fix-hot = Plug nothing into that cord until it is cooler.
-    .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never make room with a splitter or an adapter.
+    .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } carries less than its shape says
@@ -67,8 +67,8 @@ FIT005 = Easy to mix up: { $one } and { $other }
 FIT006 = { $fix ->
     [adapter] { $about } gives { $twice } where { $volts } belongs
     [leave] { $about } needs { $twice } and does not get it
-    [look] { $about } needs { $twice } and may not get it
-   *[other] { $about } may get { $volts } only
+    [look] { $about } needs { $twice } and might not get it
+   *[other] { $about } might get { $volts } only
   }
     .why = { $fix ->
         [adapter] It is fed with { $twice } and no neutral. A thing made for { $volts } takes four times its power there, and burns before a breaker trips.
@@ -79,11 +79,11 @@ FIT006 = { $fix ->
     .fix-adapter = Plug nothing into it. Leave the adapter or cord that ends in it at home.
     .fix-leave = Leave it at home, or bring a generator that gives { $twice }. Never change a plug, and never join two outlets.
     .fix-look = Look for “240 V” on the generator’s nameplate. Until then, leave it unplugged. Never change a plug, and never join two outlets.
-    .fix-part = Look in its manual if it may run on { $volts } alone. If the manual does not say so, leave it unplugged.
+    .fix-part = Look in its manual if it can run on { $volts } alone. If the manual does not say so, leave it unplugged.
 
 FIT007 = { $fix ->
     [plate] Slots for { $twice }, but the plan says { $volts }: { $about }
-    [maybe] There may be { $twice } here: { $about }
+    [maybe] There might be { $twice } here: { $about }
    *[other] There is { $twice } here: { $about }
   }
     .why = { $fix ->

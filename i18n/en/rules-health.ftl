@@ -2,16 +2,16 @@
 
 HEALTH001 = { $fix ->
     [charged] Someone’s health depends on this battery and generator: { $about }
-    [find-out] Someone’s health may depend on this: { $about }
+    [find-out] Someone’s health might depend on this: { $about }
    *[other] Someone’s health depends on this one generator: { $about }
   }
-    .why = A generator can stop at any time: it runs dry, it trips, someone turns it off. A sleeping person may not notice until it is too late.
-    .fix-battery = Bring a battery made for the device that lasts all night. Ask the doctor or supplier how long it may be off, and if a generator and extension cord may run it. Oxygen: no smoking, flame or heater within { $flames }.
+    .why = A generator can stop at any time: it runs dry, it trips, someone turns it off. A sleeping person might not notice until it is too late.
+    .fix-battery = Bring a battery made for the device that lasts all night. Ask the doctor or supplier how long it can be off, and if a generator and extension cord may run it. Oxygen: no smoking, flame or heater within { $flames }.
     .fix-charged = Charge its battery before night. Test it once during the day: pull the plug and see that the battery takes over. Oxygen: no smoking, flame or heater within { $flames }.
     .fix-find-out = Ask its owner what it does, and put its kind in the plan. If someone’s health depends on it, bring a battery made for it that lasts all night. Oxygen: no smoking, flame or heater within { $flames }.
 
 HEALTH002 = { $fix ->
-    [when] Heat that may run while people sleep: { $about }
+    [when] Heat that might run while people sleep: { $about }
    *[other] Heat that runs while people sleep: { $about }
   }
     .why = From { $from } to { $to } ({ $night }) nobody watches it, and cloth burns fast. Fire departments say: turn heaters off before you sleep.

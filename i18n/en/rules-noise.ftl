@@ -1,8 +1,8 @@
 ### Safety. Rules on noise.
 
 NOISE001 = { $fix ->
-    [look] The generator may be too loud
-    [busiest] At its busiest it may be too loud
+    [look] The generator might be too loud
+    [busiest] At its busiest it might be too loud
    *[other] Louder than many camps allow
   }
     .why = { $fix ->

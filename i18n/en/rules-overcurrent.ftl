@@ -4,7 +4,7 @@ OVER001 = { $fix ->
     [unknown] We do not know what breaker protects { $first }
     [splitter] { $first } puts small outlets on a big breaker
     [single] A 15 A outlet on a bigger breaker: { $first }
-    [single-look] The breaker may be too big for { $first }
+    [single-look] The breaker might be too big for { $first }
     [own] We do not know the breaker of { $about }
     [camper] The breaker is too big for the adapter { $first }
    *[other] The breaker is too big for { $first }
@@ -15,14 +15,14 @@ OVER001 = { $fix ->
            *[yes] rated for
           } { $rating }) overheats and can catch fire. Parts: { $about }.
         [own] The generator can supply { $demand } and stops itself past that. What it feeds here is rated for { $rating } or more.
-        [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more may be.
+        [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more are allowed.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }.
        *[other] { $known ->
             [no] We assumed that the weakest part here is
            *[yes] The weakest part here is
           } rated for { $rating }. { $stops ->
-            [set] The generator can push up to { $peak } through it before anything stops that: it can overheat and catch fire.
-           *[breaker] The breaker ahead of it trips only above { $breaker }: until then it can overheat and catch fire.
+            [set] The generator can push up to { $peak } through that part before anything trips: the part can overheat and catch fire.
+           *[breaker] The breaker ahead of it trips only above { $breaker }: until then the part can overheat and catch fire.
           } Parts: { $about }.
       }
     .fix-splitter = Do not use { $first } for anything. Use a listed distribution box with a breaker for each outlet.
@@ -32,32 +32,35 @@ OVER001 = { $fix ->
     .fix-cord = Do not use { $first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
     .fix-thicker = Do not use { $first } here. { over-cord }
     .fix-inlet = Do not use { $first } here. Feed it from an outlet whose breaker is { $fits } or less.
-    .fix-wiring = Do not use { $first }: the breaker ahead of it must fit its wire. Have a licensed electrician look at it.
+    .fix-wiring = Do not use { $first }: the breaker that feeds it is too big for its wire. Do not change the breaker. Have a licensed electrician look at the box.
     .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $first }.
     .fix-free = Plug nothing into { $first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
     .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper in past it.
 
 over-cord = { $cord ->
-    [gauge] Use a cord of 16 AWG (1.5 mm²) or thicker: a smaller AWG number is thicker.
+    [gauge] Use a cord marked 16, 14 or 12 AWG ({ $measure ->
+        [metric] 1.5 mm² or more
+       *[customary] wire size
+      }): a smaller AWG number is a thicker wire.
     [none] No cord with its plug is rated for { $made }: put a listed box with smaller breakers ahead of it.
    *[amps] Use a cord rated for { $made }.
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = { $first } is rated for { $rating }, and for { $limit } when it runs three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .why = { $first } can handle { $rating }, or { $limit } for three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.
 
-OVER003 = { $first } carries less than its breaker allows
+OVER003 = The cord { $first } carries less than its breaker allows
     .why = { $first } carries { $limit }, but the breaker ahead of it trips only above { $breaker }. That is allowed for this cord, but no breaker stops you from overloading it.
     .fix-add-up = Add up what is plugged in past { $first }. Keep it at { $limit } or less. Read the amps on the cord’s tag: the smaller number counts.
 
 OVER005 = { $fix ->
     [set] Only the generator itself stops a short circuit
-    [look] A short circuit may trip no breaker
-   *[other] The wire may keep the breaker from tripping
+    [look] A short circuit might trip no breaker
+   *[other] The wire might keep the breaker from tripping
   }
     .why = { $fix ->
         [set] The generator stops itself first: a short circuit draws at most about { $fault }. A UL 489 breaker of { $breaker } trips quickly only above { $soon }. Places: { $about }.

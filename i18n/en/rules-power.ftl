@@ -83,9 +83,16 @@ POWER003 = You cannot use { $stranded } of the generator’s power
     .fix-socket = To reach { $reach }, run a second cord from another socket of “{ $outlet }”. Never join two outlets, or the ends of two cords.
     .fix-accept = Plan with { $reachable }. No other outlet of this generator would give you more.
 
-POWER004 = The breaker of { $first } trips early
-    .why = It is marked { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not count on it to trip there.
+POWER004 = { $fix ->
+    [late] The breaker of { $first } tripped above its number
+   *[other] The breaker of { $first } trips early
+  }
+    .why = { $fix ->
+        [late] It is marked { $marked }, and you saw it trip at { $trips }. Any breaker lets more through for a short time, so we count { $marked }.
+       *[other] It is marked { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not count on it to trip there.
+      }
     .fix-service = Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
+    .fix-late = Plan with { $marked }, the number on it. If it lets more through for an hour, stop using it until a licensed electrician has looked at it.
 
 POWER005 = Running and peak power are nearly the same
     .why = The plan gives { $rated } running and { $peak } peak. On most generators the running power is clearly less: the big number on the carton is the peak.
@@ -95,22 +102,29 @@ POWER006 = One half of the generator carries nearly everything
     .why = At { $time } one half carries { $heavy } and the other { $light }. Each half can supply { $leg } and no more, so half of the power goes unused. Look at: { $about }.
     .fix-move = Move { $first } to an outlet on the other half, if you can.
 
-POWER007 = { $first } may stall the engine on economy idle
-    .why = It takes { $starting } to start, and the generator can supply { $rated }. At economy idle the engine needs a second or two to speed up.
-    .fix-off = Turn economy idle off before you run { $first }, and leave it off.
+POWER007 = { $first } might stall the engine on economy idle
+    .why = It takes { $starting } to start, and the generator can supply { $rated }. On economy idle the engine runs slowly, and needs a second or two to speed up.
+    .fix-off = Turn economy idle off before you run { $first }. Leave it off.
 
 POWER008 = { $fix ->
     [sum] { $sets } generators run in parallel
-   *[other] These generators may burn up in parallel
+   *[other] These generators might burn up in parallel
   }
     .why = { $fix ->
-        [sum] Together they can supply { $rated }, which is { $leg }. The kit between them and the outlets may give less than that.
+        [sum] Together they can supply { $rated }, which is { $leg }. The kit between them and the outlets might give less than that.
        *[other] Generators that are out of step push current into each other and burn up. A cord with a plug on both ends has live, exposed blades.
       }
     .fix-apart = Run them apart, each with its own cords. Join only 120 V inverter generators, with the maker’s kit for exactly these generators.
     .fix-look = Run them apart until you know. All must be 120 V inverter generators, and the kit must be the maker’s for exactly these generators.
-    .fix-sum = Stop every engine before you join or part them. Neutral may be joined to ground at only one of them: ask their maker or a licensed electrician.
+    .fix-sum = Stop every engine before you join or part them. Ask their maker or a licensed electrician if neutral is joined to ground in more than one: that is too many. Do not join neutral and ground yourself.
 
-POWER009 = { $about } draws more than its plug carries
-    .why = It draws { $demand }. Its plug, { $plug }, is rated for { $limit }.
+POWER009 = { $fix ->
+    [motor] { $about } might draw more than its plug carries
+   *[other] { $about } draws more than its plug carries
+  }
+    .why = { $fix ->
+        [motor] By its horsepower we count { $demand }. Its plug, { $plug }, is rated for { $limit }.
+       *[other] It draws { $demand }. Its plug, { $plug }, is rated for { $limit }.
+      }
     .fix-plate = Read its nameplate again, and look at its plug. Leave it unplugged until the two agree. Do not use a plug that someone else put on.
+    .fix-motor = Read the amps on its nameplate, and put them in the plan. If they are more than { $limit }, do not use it with this plug.

@@ -6,13 +6,13 @@ ground-dry = dry
 ground-unknown = not known, so we assumed wet
 
 SHOCK001 = { $fix ->
-    [free] Use { $about } only with a GFCI cord
-    [first] Use { $about } only with a GFCI cord
+    [free] No GFCI on the way to { $about }
+    [first] No GFCI on the way to { $about }
     [named] Plug no appliance into { $about }
    *[other] No GFCI protects { $about }
   }
-    .why = A bad cord or appliance can send current through you; the ground here is { $ground }. A breaker is too slow to save you: a GFCI trips at 6 thousandths of an amp.
-    .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Press TEST before each use: the power must go off.
+    .why = A bad cord or appliance can send current through you, and no breaker notices; the ground here is { $ground }. A GFCI is made to trip at 6 thousandths of an amp.
+    .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
     .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
     .fix-free = Do not plug an appliance in here. Plug in only a cord with a GFCI built in (TEST and RESET buttons), and plug things into that cord.
     .fix-named = Plug in nothing here but { shock-named }. For an appliance, use an outlet or a cord with TEST and RESET buttons (GFCI).
@@ -25,12 +25,12 @@ shock-named = { $plug ->
    *[no] { $parts }
   }
 
-SHOCK002 = A plug-in tester may mislead you here
+SHOCK002 = A plug-in tester might mislead you here
     .why = We do not know if the neutral floats (is not joined to ground). If it does, the tester shows “open ground” and its button trips nothing, though the GFCI works.
-    .fix-find-out = Press TEST on the GFCI itself. Look in the manual for “floating” or “bonded neutral”, and put it in the plan. Do not join neutral and ground yourself.
+    .fix-find-out = If you have a GFCI, press its own TEST button. Look in the manual for “floating” or “bonded neutral”, and put it in the plan. Do not join neutral and ground yourself.
 
 SHOCK003 = { $fix ->
-    [ask] This may feed a building’s wiring
+    [ask] This might feed a building’s wiring
    *[other] This would feed a building’s wiring
   }
     .why = Power goes out to the street at thousands of volts, and kills people who repair the lines. A cord with a plug on both ends has live, exposed blades.
@@ -38,20 +38,23 @@ SHOCK003 = { $fix ->
     .fix-ask = Find out before you start it. If it will feed a building, do not connect it: a licensed electrician must install transfer equipment first.
 
 SHOCK004 = { $fix ->
-    [find-out] Neutral may be joined to ground in { $bonds } places
+    [find-out] Neutral might be joined to ground in { $bonds } places
    *[other] Neutral is joined to ground in { $bonds } places
   }
-    .why = Neutral is the wire that carries power back: it must be joined to ground in one place only. With { $bonds }, metal that you touch carries current, and a GFCI can fail to trip.
-    .fix-plug = Take the bonding plug out: this generator is bonded already.
+    .why = { $fix ->
+        [find-out] Neutral, the wire that carries power back, might be joined to ground in { $bonds } places: that is too many. Then metal that you touch carries current, and a GFCI can fail to trip.
+       *[other] Neutral, the wire that carries power back, is joined to ground in { $bonds } places: that is too many. Metal that you touch carries current, and a GFCI can fail to trip.
+      }
+    .fix-plug = Stop the engine. Take the bonding plug out: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
     .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
-    .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it: do not open it.
+    .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it. Do not open, join or change anything yourself.
 
 SHOCK005 = { $fix ->
     [known] Neutral is joined to ground inside { $first }
    *[other] We do not know how { $first } is wired
   }
-    .why = Neutral and ground may be joined only at the generator. Joined in a box, metal that you touch can carry current, and a GFCI can fail. Boxes: { $about }.
+    .why = Never join neutral and ground. If a box joins them inside, metal that you touch can carry current, and a GFCI can fail. Boxes: { $about }.
     .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
     .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it.
 
@@ -63,12 +66,12 @@ SHOCK006 = { $fix ->
     .fix-home-made = Use a factory-made box with a testing lab’s mark, or have a licensed electrician look at this one. Do not open it.
     .fix-look = Look on the box for a testing lab’s mark. If there is none, have a licensed electrician look at it. Do not open it.
 
-SHOCK007 = { $first } may trip with nothing wrong
+SHOCK007 = { $first } might trip with nothing wrong
     .why = Cords and appliances leak a little: here about { $leak }, and { $least } can trip it (mA: thousandths of an amp). Wet connections leak more. Look at: { $about }.
     .fix-nearer = Use a GFCI nearer to the appliances, with a shorter cord and fewer things on it. Keep connections dry. If it trips, find out why, and never bypass it.
 
 SHOCK008 = { $count } GFCIs, one after another
-    .why = They protect no better than one. Any of them may trip, so power may stay off after one RESET. From the generator on: { $about }.
+    .why = They protect no better than one. Any of them might trip, so power might stay off after one RESET. From the generator on: { $about }.
     .fix-reset = If the power goes off, unplug the appliance first. Then press RESET on each, from the generator on. Press TEST on each to test it.
 
 SHOCK009 = Two faults could shock someone and trip nothing
@@ -76,7 +79,7 @@ SHOCK009 = Two faults could shock someone and trip nothing
     .fix-protect = Plug all of them into outlets with TEST and RESET buttons (GFCI). Stop using anything that tingles, is cut or is scorched. Do not join neutral and ground yourself.
 
 SHOCK010 = { $fix ->
-    [camper] A bonding plug may be wrong for { $about }
+    [camper] A bonding plug might be wrong for { $about }
    *[other] Bonding plug in a generator feeding a building
   }
     .why = The plug joins neutral to ground at the generator. { $fix ->
@@ -88,14 +91,14 @@ SHOCK010 = { $fix ->
 
 SHOCK011 = { $fix ->
     [count] We do not know if { $about } has a neutral
-   *[other] The neutral wire may be missing in { $about }
+   *[other] The neutral wire might be missing in { $about }
   }
     .why = It carries both halves of 120/240 V. Without its neutral, things made for 120 V can get nearly 240 V and burn up, and no breaker trips.
     .fix-leave = Do not use it. Use a cord with four wires, such as 10/4.
     .fix-count = Read the print on the cord: 10/4 has four wires, 10/3 has three. Do not use it until you know.
 
-SHOCK012 = No GFCI protects { $about }
-    .why = A GFCI protects only what is past it, not the { $length } of cord ahead of it. Where that is cut or wet, current can pass through you, and nothing trips in time.
+SHOCK012 = Cord with no GFCI ahead of it: { $about }
+    .why = A GFCI protects only what gets its power through it: this cord ({ $length } in all) does not. Where the cord is cut or wet, current can pass through you, and nothing trips in time.
     .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
     .fix-first = Better: plug a cord with a GFCI built in into { $place }, and { $about } into that. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
@@ -103,17 +106,18 @@ SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
     [plug-alone] A GFCI can cut off the bonding plug
     [plug-first] A GFCI can cut off the bonding plug
-    [if-any] Do not count on a GFCI at “{ $device }”
+    [if-any] A GFCI at “{ $device }” might miss a fault
     [box] The GFCI at “{ $device }” cannot see a fault
-   *[other] The GFCI at “{ $device }” may miss a fault
+   *[other] The GFCI at “{ $device }” might miss a fault
   }
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
+        [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [plug-first] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
-        [if-any] Neutral and ground may be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
+        [if-any] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
         [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
@@ -121,7 +125,8 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a cord with a GFCI built in, and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a cord with a GFCI built in into “{ $device }”.
-    .fix-if-any = Look at “{ $device }” for a TEST and a RESET button, and put it in the plan. Do not rely on them: use a cord with a GFCI built in.
+    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $about }. See if “{ $device }” has the buttons, and put that in the plan.

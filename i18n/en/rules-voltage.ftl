@@ -9,7 +9,7 @@ VOLT001 = { $fix ->
         [start] It drops by { $drop } ({ $percent }) for a moment. Many motors fail to start if it drops more than { $much }, and lights go dim. Places: { $about }.
         [start-alone] It drops by { $drop } ({ $percent }) for a moment. Many motors fail to start if it drops more than { $much }, and lights go dim. Places: { $about }.
         [range-b] The cords lose { $drop } ({ $percent }), which leaves { $left }. Things here are made for { $least } or more; down to { $least-b } they run for a time, but motors run hot. Places: { $about }.
-        [below-b] The cords lose { $drop } ({ $percent }), which leaves { $left }. Below { $least-b } motors may stall and burn out, and electronics may stop. Places: { $about }.
+        [below-b] The cords lose { $drop } ({ $percent }), which leaves { $left }. Below { $least-b } motors might stall and burn out, and electronics might stop. Places: { $about }.
        *[other] The cords lose { $drop } ({ $percent }), which leaves { $left }. Aim for { $noted } or less: more than { $much } makes motors run hot (advice, not law). Places: { $about }.
       }
     .fix-thicker = Use a shorter cord or a thicker one (a smaller AWG number is thicker).

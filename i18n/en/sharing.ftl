@@ -2,15 +2,15 @@
 
 ## Safety. One change. $first is the part or load.
 
-change-more-distance = Move the generator at least { $distance } from every tent, vehicle, door and window. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
+change-more-distance = Stop the engine, and let it cool. Move the generator to a spot { $distance } or more from every tent, vehicle, door and window. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
 change-open-air = { $stands ->
-        [enclosed] If it runs in there now, get everyone out, call { $call }, and let only firefighters go in to stop it. Carry it outdoors only after it is off and cold.
-        [covered] Stop the engine. When it is cool, carry it into the open.
-       *[other] If it runs in a tent, porch, vehicle or shed now, get everyone out, call { $call }, and let only firefighters go in. Carry it into the open only after it is off and cold.
-    } Stand it at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a high roof, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
+        [enclosed] If the generator runs in a closed place now, get everyone out and call { $call }. Let only firefighters go in to stop it. Move it only when it is off and cold.
+        [covered] Stop the engine. Move it only when it is cool.
+       *[other] If the generator runs in a tent, porch, vehicle or shed now, get everyone out and call { $call }. Let only firefighters go in. Move it only when it is off and cold.
+    } Set it down in the open, at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a high roof, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
 change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep.
-change-uncoil = Unwind { $first }, and lay it out loosely.
+change-uncoil = Unwind the cord { $first }, and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
 change-leave-home = Do not use { $first } here. Leave it at home, or unplug it and put it away.
 change-set-aside = Unplug { $first } and everything on it, and { $wrong ->
@@ -20,16 +20,19 @@ change-set-aside = Unplug { $first } and everything on it, and { $wrong ->
 change-unplug = Unplug { $first }.
 change-bonding-plug-out = Stop the engine. Take the bonding plug out: the generator is bonded already.
 change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
-change-replug = Plug { $first } into “{ $to }”.
+change-replug = Plug { $first } into the outlet “{ $to }”.
 change-move = Plug { $first } into { $to }.
 change-by-the-card = the outlet that the new card shows
 change-take-turns = At { $to }, let { $first } take turns with { $with }: unplug one before you plug in the other.
 change-another-hour = Run { $first } at { $to } instead of { $from }.
 change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
-change-shorter-cord = Use a cord of { $length } in place of { $first }.
-change-outdoor-cord = Use a cord marked for outdoors in place of { $first }.
-change-grounded-cord = Use a cord with a ground pin and a ground wire in place of { $first }.
-change-thicker-cord = Use a cord of { $wire } in place of { $first }. A smaller AWG number is thicker.
+change-shorter-cord = Use a cord of { $length } in place of the cord { $first }.
+change-outdoor-cord = Use a cord marked for outdoors in place of the cord { $first }.
+change-grounded-cord = { $wires ->
+    [4] Use a cord with four wires, neutral and ground included, in place of the cord { $first }.
+   *[other] Use a cord with a ground pin and a ground wire in place of the cord { $first }.
+  }
+change-thicker-cord = Use a cord of { $wire } in place of the cord { $first }. A smaller AWG number is thicker.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
 change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
         [one] one socket
@@ -46,7 +49,11 @@ change-new-box = Plug a listed distribution box, with a breaker and a GFCI for e
 
 ## tallywatt mend
 
-mend-title = How to clear it, in the order to do it
+mend-title = What to do, in this order, with the engine off.{ $all ->
+        [0] {""}
+        [one] {" "}It clears { $cleared } of 1 danger.
+       *[other] {" "}It clears { $cleared } of { $all } dangers.
+    }
 mend-nothing = There is no danger to clear, and every must-have has an outlet. Nothing is changed.
 mend-before = As it is now
 mend-after = With all of it done
@@ -60,17 +67,18 @@ mend-tally = { $dangers ->
        *[other] { $warnings } warnings
     }, { $musts ->
         [0] every must-have has an outlet
-        [one] 1 must-have has no power, or not at the time you want
-       *[other] { $musts } must-haves have no power, or not at the time you want
+        [one] 1 must-have cannot run, or not when you want
+       *[other] { $musts } must-haves cannot run, or not when you want
     }
 mend-turns = Not everything can run whenever you want it. The new card shows whose turn it is.
 mend-proven = We found no easier way with the changes we know.
-mend-unproven = There may be an easier way: we did not try everything.
+mend-unproven = There might be an easier way: we did not try everything.
 mend-left = No change that we know clears the rest. “tallywatt check” shows what is left.
 mend-stays = Still there
 mend-wrote = The changed plan is written to { $path }. Notes from the old file are not in it. Now print the new card: tallywatt print { $path } --into FOLDER. Throw the old card away.
 mend-kept = We did not write { $path }: the plan is as it was.
-mend-people = Your gear is not changed yet: do each step yourself. Then check again, and only then start the engine.
+mend-people = Your gear is not changed yet: do each step yourself. Then check again. Start the engine only if no danger is left.
+mend-people-left = Your gear is not changed yet: do each step yourself. These steps do not clear every danger. Do not start the engine until you clear the rest and check again.
 mend-try = “--into NEW.toml” writes the changed plan to a new file.
 mend-exists = { $path } is there already, so we wrote nothing. Name a new file.
 
@@ -105,10 +113,7 @@ may-no-while = NO: do not switch on { $wanted } while { $running } { $count ->
 may-dangers = This plan has { $count ->
         [one] a danger
        *[other] { $count } dangers
-    } ({ $codes }). Leave the engine off until you clear { $count ->
-        [one] it
-       *[other] them
-    }. “tallywatt check” tells how.
+    } ({ $codes }). If the engine is running, stop it, but never go into a closed place to do that. Keep it off until every danger is gone. “tallywatt check” tells how.
 may-but = The plan also has { $signal ->
         [warning] a warning
        *[other] a caution
@@ -128,12 +133,12 @@ may-order-only = In one order each would start. But anything with a thermostat o
 may-the-set = The generator
 may-part = “{ $id }”
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: up to { $amps } as it starts
+may-order-step = { $name } at “{ $at }”: up to { $amps } when you switch it on
 may-any-order = Any other order works too. This one has the lowest peak.
 may-meter = With all of it on, expect
-may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }. Do not open anything to measure it.
+may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }
 may-meter-receptacle = on a plug-in meter at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
-may-meter-if = If you see more amps or clearly fewer volts, stop the engine. Then feel the cords and plugs, and look for what is different.
+may-meter-if = Do not open anything to measure. If you see more amps or clearly fewer volts, stop the engine. Then feel the cords and plugs, and look for what is different.
 may-as-placed = This assumes that everything is plugged in as the card shows.
 may-no-load = This plan has no { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?
@@ -149,7 +154,7 @@ share-alone = { $name }, not even alone
 share-more = and { $count } more, all on the worksheet
 share-incomplete = The list is not complete. Run together only what it lists.
 share-start = Switch on in this order
-share-start-step = { $name }: up to { $peak } as it starts
+share-start-step = { $name }: up to { $peak } when you switch it on
 share-off = While { $life } runs, leave off: { $off }.
 share-turns = Not everything can run whenever you want it. Take turns
 

@@ -263,9 +263,10 @@ pick-outlet-leg-a = Mitad A
 pick-outlet-leg-b = Mitad B
 
 ask-outlets-gfci = ¿Qué { -receptacle(form: "many") } tienen botones TEST y RESET?
-    .why = Esos cortan la corriente antes de que una descarga mate (GFCI).
+    .why = Esos (GFCI) están hechos para cortar rápido en una descarga.
     .help =
         Los dos botones están en el { -receptacle } mismo, o en el panel con las letras GFCI o “ground fault” (falla a tierra). Un { -breaker } con un solo botón no lo es.
+        Un GFCI está hecho para cortar rápido si la corriente pasa por una persona. Puede fallar: presione TEST antes de cada uso.
         Si no lo sabe, suponemos que no hay tal protección, y lo decimos.
     .row = Contra descargas
 pick-outlets-gfci-all = Todos
@@ -574,7 +575,7 @@ ask-out-breaker = ¿Qué número hay en cada { -breaker }?
 pick-out-breaker-none = sin { -breaker }
 
 ask-out-gfci = ¿Tienen botones TEST y RESET?
-    .why = { $about }. Esos cortan antes de que una descarga mate.
+    .why = { $about }. Hechos para cortar rápido en una descarga.
     .help = En el { -receptacle } mismo o en su { -breaker }, con las letras GFCI. Si solo algunos los tienen, responda no.
     .row = Contra descargas
 
@@ -671,11 +672,11 @@ part-out = { -receptacle(form: "Many") } de { $box }
 
 # ---- Between questions
 
-note-load-left = { $all } W de { $rated } W nombrados hasta ahora. Quedan { $left } W, menos a gran altura y con calor.
-note-load-named = { $all } W nombrados hasta ahora. No se sabe lo que da el generador.
-note-load-turns = { $all } W nombrados, el generador da { $rated } W: no todo a la vez. Pueden turnarse.
-note-load-cannot-start = Para arrancar toma { $starting } W por un momento. El generador da { $peak } W como máximo: no puede arrancarlo.
-note-load-too-large = Solo esto ya pide { $this } W. El generador da { $rated } W: no puede con ello.
+note-load-left = { $all } de { $rated } nombrados hasta ahora. Quedan { $left }, menos a gran altura y con calor.
+note-load-named = { $all } nombrados hasta ahora. No se sabe lo que da el generador.
+note-load-turns = { $all } nombrados, el generador da { $rated }: no todo a la vez. Pueden turnarse.
+note-load-cannot-start = Para arrancar toma { $starting } por un momento. El generador da { $peak } como máximo: no puede arrancarlo.
+note-load-too-large = Solo esto ya pide { $this }. El generador da { $rated }: no puede con ello.
 
 # The first line stands out.
 note-danger =
@@ -688,7 +689,7 @@ note-danger-unknown =
     Haga: { $fix }
 note-danger-also = { $signal }, como ya se dijo, ahora aquí: { $title }
 note-danger-gone = Ese peligro ya no está: { $title }
-note-added = Añadido: { $things }.
+note-added = Añadido ({ $count }): { $things }.
 
 picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }

@@ -4,10 +4,10 @@ AIR001 = { $fix ->
     [measure] Nadie ha medido a qué distancia del escape está la gente
    *[other] Hay personas a { $distance } del escape del generador
   }
-    .why = Deje al menos { $least }; es mejor { $ample }. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
+    .why = Deje { $ample } o más: menos de { $least } es un peligro. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
     .fix-move = Apague el motor. Lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
     .fix-closed = Si funciona en algo cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Ya apagado y frío, póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
-    .fix-farther = Llévelo a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
+    .fix-farther = Pare el motor. Lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
 AIR002 = { $fix ->
@@ -36,7 +36,7 @@ AIR003 = { $fix ->
 
 AIR004 = Nada protege al generador de la lluvia
     .why = El agua en sus { -receptacle(form: "many") } puede dar una descarga a quien los toque. Entonces la gente lo mete en una { -tent } o un porche, y los gases de escape la matan.
-    .fix-roof = Si llueve: párelo, o póngalo en un lugar seco y plano bajo un techo alto, abierto por todos lados. Nunca una lona sobre el generador ni justo encima. También las cajas, las puntas de los cables y las clavijas van a cubierto y sin tocar el suelo mojado. Séquese las manos antes de tocar nada de eso.
+    .fix-roof = Si llueve, pare el motor. Vuelva a usarlo solo en un lugar seco y plano bajo un techo alto, abierto por todos lados. Nunca una lona sobre el generador ni justo encima. También las cajas, las puntas de los cables y las clavijas van a cubierto y sin tocar el suelo mojado. Séquese las manos antes de tocar nada de eso.
 
 AIR005 = { $fix ->
     [bedside] El cable hasta { $about } es demasiado corto

@@ -28,7 +28,7 @@ CORD003 = { $fix ->
     [unwind] { $first } queda enrollado mientras se usa
    *[other] No se sabe si { $first } queda enrollado
   }
-    .why = Un cable enrollado no puede soltar su calor y se funde por dentro. Enrollado, cuente con { $limit } como máximo. Ningún { -breaker } sabe que está enrollado.
+    .why = Un cable enrollado no puede soltar su calor y se funde por dentro. No lo use enrollado: su límite es entonces de solo { $limit }. Ningún { -breaker } sabe que está enrollado.
     .fix-unwind = Desenrolle todo el cable y extiéndalo suelto. Si sobra mucho cable, use uno más corto.
     .fix-look = Desenrolle todo el cable cada vez, e indíquelo en el plan.
 

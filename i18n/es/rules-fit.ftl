@@ -23,11 +23,11 @@ FIT001 = { $fix ->
     .fix-load = Mire la forma de la clavija. Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
-    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Nunca haga sitio con un derivador o un adaptador.
+    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
     .fix-loose = Enchufe { $place } donde encaje y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
     .fix-misplaced = Use en su lugar { $others }: allí entra la clavija. Corrija el plan. Nunca lime, doble ni corte una clavija.
     .fix-hot = No enchufe nada en ese cable hasta que refresque.
-    .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca haga sitio con un derivador o un adaptador.
+    .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } parece más grande de lo que es

@@ -8,8 +8,8 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] De { $from } a { $to } no hay pausa para cargar combustible. No sabemos cuánto dura un { -tank }; supusimos { $tank }, como en un generador pequeño a plena carga.
         [life-find-out] De { $from } a { $to } no hay pausa para cargar combustible. No sabemos cuánto dura un { -tank }; supusimos { $tank }, como en un generador pequeño a plena carga.
-        [life-pause] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank }. Si de ello depende una vida, cuente con el { $usable }.
-       *[other] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank }. El combustible sobre un motor caliente se incendia.
+        [life-pause] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable }.
+       *[other] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). El combustible sobre un motor caliente se incendia.
       }
     .fix-pause = Prevea una pausa de media hora de día. Apague el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca con lluvia ni cerca de llamas.
     .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa de día: motor apagado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
@@ -22,8 +22,8 @@ FUEL002 = Suelo reseco: las chispas y el silenciador caliente pueden prenderlo
 
 FUEL003 = Un día necesita más de un { -tank }
     .why = { $fix ->
-        [store-propane] Un día de este plan quema el { $burns } de un { -tank }; por eso hay un cilindro de reserva en el campamento. El gas que escapa baja y se arrastra por el suelo hasta cualquier cosa caliente.
-       *[other] Un día de este plan quema el { $burns } de un { -tank }; por eso hay combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
+        [store-propane] Un día de este plan quema el { $burns } de un { -tank } (100 % es un { -tank } lleno); por eso hay un cilindro de reserva en el campamento. El gas que escapa baja y se arrastra por el suelo hasta cualquier cosa caliente.
+       *[other] Un día de este plan quema el { $burns } de un { -tank } (100 % es un { -tank } lleno); por eso hay combustible de reserva en el campamento. Su vapor se arrastra por el suelo hasta cualquier cosa caliente.
       }
     .fix-store = Guárdelo en un bidón aprobado y cerrado, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cargue combustible con el motor apagado y frío. Si derrama algo, aléjese y deje que el vapor se disipe antes de arrancar.
     .fix-store-propane = Déjelo de pie y al aire libre, a la sombra, lejos del generador, de las llamas y de las { -tent(form: "many") }. Cámbielo con el motor apagado y frío y la válvula cerrada. Si huele a gas, cierre la válvula, aléjese y deje que se disipe.

@@ -32,14 +32,14 @@ OVER001 = { $fix ->
     .fix-cord = No use { $first } aquí. { over-cord } { $first } puede ir donde el { -breaker } sea de { $fits } o menos.
     .fix-thicker = No use { $first } aquí. { over-cord }
     .fix-inlet = No use { $first } aquí. Debe alimentarse desde un { -receptacle } cuyo { -breaker } sea de { $fits } o menos.
-    .fix-wiring = No use { $first }: el { -breaker } debe corresponder a sus conductores. Haga que un { -electrician } lo revise.
+    .fix-wiring = No use { $first }: el { -breaker } que lo alimenta es demasiado grande para sus conductores. No cambie el { -breaker }. Haga que un { -electrician } revise la caja.
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
     .fix-free = No enchufe nada en { $first }; déjelo vacío.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
     .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más que la { -camper }.
 
 over-cord = { $cord ->
-    [gauge] Use un cable de 16 AWG (1,5 mm²) o más grueso: un número AWG menor es más grueso.
+    [gauge] Use un cable marcado 16, 14 o 12 AWG (1,5 mm² o más): un número AWG menor es un conductor más grueso.
     [none] Ningún cable con su clavija está hecho para { $made }: ponga delante una caja, certificada por un laboratorio, con { -breaker(form: "many") } más pequeños.
    *[amps] Use un cable hecho para { $made }.
   }

@@ -83,9 +83,16 @@ POWER003 = { $stranded } de la potencia del generador no pueden llegarle
     .fix-socket = Para llegar a { $reach }, tienda un segundo cable propio desde otra toma de “{ $outlet }”. Nunca una dos { -receptacle(form: "many") }, ni los extremos de dos cables.
     .fix-accept = Cuente con { $reachable }. Ningún otro { -receptacle } de este generador le daría más.
 
-POWER004 = El { -breaker } de { $first } se dispara antes de tiempo
-    .why = Está marcado con { $marked }, pero se ha disparado con { $trips }. Cuente con { $trips }, pero no se fíe de que se dispare ahí.
+POWER004 = { $fix ->
+    [late] El { -breaker } de { $first } se disparó por encima de su número
+   *[other] El { -breaker } de { $first } se dispara antes de tiempo
+  }
+    .why = { $fix ->
+        [late] Está marcado con { $marked }, y usted lo vio dispararse con { $trips }. Todo { -breaker } deja pasar más por poco tiempo: aquí cuenta { $marked }.
+       *[other] Está marcado con { $marked }, pero se ha disparado con { $trips }. Cuente con { $trips }, pero no se fíe de que se dispare ahí.
+      }
     .fix-service = Haga que lo revise un taller de servicio o un { -electrician }. Deje de usarlo si huele, se pone marrón o se calienta.
+    .fix-late = Cuente con { $marked }, el número que lleva. Si deja pasar más durante una hora, no lo use hasta que lo mire un { -electrician }.
 
 POWER005 = La potencia nominal y la máxima son casi iguales
     .why = El plan dice que da { $rated } de forma continua y { $peak } como máximo. En la mayoría de los generadores la nominal es claramente menor. El número grande de la caja es la máxima.
@@ -109,8 +116,15 @@ POWER008 = { $fix ->
       }
     .fix-apart = Úselos por separado, cada uno con sus propios cables. Conecte entre sí solo generadores inversores de 120 V, y con el kit del fabricante para exactamente esos generadores.
     .fix-look = Úselos por separado hasta saberlo: todos deben ser generadores inversores de 120 V, y el kit debe ser el del fabricante para exactamente esos generadores.
-    .fix-sum = Pare todos los motores antes de conectarlos o separarlos. El neutro puede estar unido a tierra en uno de ellos como máximo: pregunte al fabricante o a un { -electrician }.
+    .fix-sum = Pare todos los motores antes de conectarlos o separarlos. Pregunte al fabricante o a un { -electrician } si el neutro está unido a tierra en más de uno: son demasiados. No una usted el neutro y la tierra.
 
-POWER009 = { $about } consume más de lo que admite su clavija
-    .why = Consume { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
+POWER009 = { $fix ->
+    [motor] { $about } puede consumir más de lo que admite su clavija
+   *[other] { $about } consume más de lo que admite su clavija
+  }
+    .why = { $fix ->
+        [motor] Por sus caballos contamos { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
+       *[other] Consume { $demand }. Su clavija, { $plug }, está hecha para { $limit }.
+      }
     .fix-plate = Lea otra vez su placa y mire su clavija. Déjelo desenchufado hasta que las dos concuerden. No use una clavija que puso otra persona.
+    .fix-motor = Lea los amperios en su placa y póngalos en el plan. Si son más de { $limit }, no lo use con esta clavija.

@@ -6,13 +6,13 @@ ground-dry = seco
 ground-unknown = no se sabe; se da por mojado
 
 SHOCK001 = { $fix ->
-    [free] Use { $about } solo con un cable con { -gfci }
-    [first] Use { $about } solo con un cable con { -gfci }
+    [free] Ningún { -gfci } en el camino hasta { $about }
+    [first] Ningún { -gfci } en el camino hasta { $about }
     [named] No enchufe ningún aparato en { $about }
    *[other] Sin protección contra descargas en { $about }
   }
-    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } es demasiado lento. Un { -gfci(form: "full") } se dispara con 6 milésimas de amperio.
-    .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Presione TEST antes de cada uso: la corriente debe cortarse.
+    .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no lo nota. Un { -gfci(form: "full") } está hecho para dispararse con 6 milésimas de amperio.
+    .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse. Si no se apaga, no lo use.
     .fix-camper = Si puede, use un { -receptacle } o un cable con { -gfci }. Las normas no lo piden para una { -camper }, que puede dispararlo sin avería. Si se dispara cada vez, llame a un { -electrician }.
     .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable que lleve { -gfci }: use solo su extremo.
     .fix-named = No enchufe ahí nada más que { shock-named }. Para un aparato, use un { -receptacle } o un cable con botones TEST y RESET ({ -gfci }).
@@ -27,7 +27,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Un probador enchufable puede engañar: no se sabe si el neutro es flotante
     .why = Si el neutro es flotante, el probador muestra “open ground” (tierra abierta) y su botón no dispara nada, aunque la protección funcione.
-    .fix-find-out = Pruebe con el botón TEST del propio { -receptacle }. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra), y póngalo en el plan. No una por su cuenta el neutro y la tierra.
+    .fix-find-out = Si tiene un { -gfci }, pruebe con su propio botón TEST. Busque en el manual “floating” (flotante) o “bonded neutral” (neutro unido a tierra), y póngalo en el plan. No una por su cuenta el neutro y la tierra.
 
 SHOCK003 = { $fix ->
     [ask] No se sabe si esto va a alimentar la instalación eléctrica de un edificio
@@ -41,17 +41,20 @@ SHOCK004 = { $fix ->
     [find-out] El neutro puede estar unido a tierra en { $bonds } lugares: no se sabe
    *[other] El neutro está unido a tierra en { $bonds } lugares
   }
-    .why = Solo puede estar unido en un lugar. Con { $bonds }, el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
-    .fix-plug = Saque la clavija de unión: el neutro de este generador ya está unido a tierra.
+    .why = { $fix ->
+        [find-out] El neutro, el conductor de retorno, puede estar unido a tierra en { $bonds } lugares: son demasiados. Entonces el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
+       *[other] El neutro, el conductor de retorno, está unido a tierra en { $bonds } lugares: son demasiados. El metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
+      }
+    .fix-plug = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. No una ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
     .fix-box = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
-    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No la abra.
+    .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No abra, una ni cambie nada usted mismo.
 
 SHOCK005 = { $fix ->
     [known] El neutro está unido a tierra dentro de { $first }
    *[other] No se sabe cómo es el cableado interior de { $first }
   }
-    .why = El neutro y la tierra se unen, si acaso, en el generador. Si se unen en una caja, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar. Cajas: { $about }.
+    .why = Nunca una usted el neutro y la tierra. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar. Cajas: { $about }.
     .fix-known = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
     .fix-unknown = Use una caja hecha en fábrica y certificada por un laboratorio, o haga que un { -electrician } revise { $first }. No la abra.
 
@@ -103,13 +106,14 @@ SHOCK013 = { $fix ->
     [plug] El { -gfci } de “{ $device }” no ve una avería
     [plug-alone] Un { -gfci } puede desconectar la clavija de unión
     [plug-first] Un { -gfci } puede desconectar la clavija de unión
-    [if-any] No confíe en un { -gfci } en “{ $device }”
+    [if-any] Un { -gfci } en “{ $device }” quizá no vea una avería
     [box] El { -gfci } de “{ $device }” no ve una avería
    *[other] El { -gfci } de “{ $device }” quizá no vea una avería
   }
     .why = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-out] Una clavija de unión en “{ $joint }” puede impedir que ese { -gfci } se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [plug-first] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [if-any] No se sabe si “{ $device }” tiene un { -gfci }. En “{ $joint }” neutro y tierra pueden estar unidos: entonces ese { -gfci } no se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
@@ -121,7 +125,8 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con { -gfci } incorporado, y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
+    .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
     .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con { -gfci } incorporado.
-    .fix-if-any = Mire si “{ $device }” tiene botones TEST y RESET, y anótelo en el plan. No se fíe de ellos: use un cable con { -gfci } integrado.
+    .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con { -gfci } integrado, y ese cable en { $about }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.

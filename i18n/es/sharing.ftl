@@ -2,7 +2,7 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
+change-more-distance = Apague el motor y deje que se enfríe. Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
 change-open-air = { $stands ->
         [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, llame al { $call } desde fuera, y que solo los bomberos entren a pararlo. Cuando esté apagado y frío, sáquelo al aire libre.
         [covered] Apague el motor. Cuando esté frío, sáquelo al aire libre.
@@ -10,7 +10,7 @@ change-open-air = { $stands ->
     } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
-change-uncoil = Desenrolle { $first } y extiéndalo suelto.
+change-uncoil = Desenrolle el cable { $first } y extiéndalo suelto.
 change-run-alone = Pare todos los motores. Quite lo que une los generadores y haga funcionar uno solo.
 change-leave-home = No use { $first } aquí. Déjelo en casa, o desenchufado y guardado.
 change-set-aside = Desenchufe { $first } y todo lo conectado a él, y { $wrong ->
@@ -26,10 +26,13 @@ change-by-the-card = el lugar que muestra la tarjeta
 change-take-turns = En { $to }, use { $first } por turnos con { $with }: desenchufe uno antes de enchufar el otro.
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
 change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
-change-shorter-cord = Use un cable de { $length } en lugar de { $first }.
-change-outdoor-cord = Use un cable marcado para exteriores en lugar de { $first }.
-change-grounded-cord = Use un cable con contacto de tierra y { -ground-wire } en lugar de { $first }.
-change-thicker-cord = Use un cable de { $wire } en lugar de { $first }. Un número AWG menor es más grueso.
+change-shorter-cord = Use un cable de { $length } en lugar del cable { $first }.
+change-outdoor-cord = Use un cable marcado para exteriores en lugar del cable { $first }.
+change-grounded-cord = { $wires ->
+    [4] Use un cable de cuatro conductores, con neutro y { -ground-wire }, en lugar del cable { $first }.
+   *[other] Use un cable con contacto de tierra y { -ground-wire } en lugar del cable { $first }.
+  }
+change-thicker-cord = Use un cable de { $wire } en lugar del cable { $first }. Un número AWG menor es más grueso.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
@@ -46,7 +49,11 @@ change-new-box = Enchufe en { $first } una caja de distribución certificada por
 
 ## tallywatt mend
 
-mend-title = Qué lo eliminaría, en el orden en que se hace
+mend-title = Qué hacer, en este orden y con el motor apagado.{ $all ->
+        [0] {""}
+        [one] {" "}Elimina { $cleared } de 1 peligro.
+       *[other] {" "}Elimina { $cleared } de { $all } peligros.
+    }
 mend-nothing = No hay ningún peligro que eliminar, y todo lo que debe funcionar tiene sitio. No se cambia nada.
 mend-before = Como está
 mend-after = Con todo hecho
@@ -70,7 +77,8 @@ mend-left = Ningún cambio de la lista elimina el resto. “tallywatt check” d
 mend-stays = Queda
 mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted escribió en el archivo anterior no están en él. Imprima ahora la tarjeta nueva: tallywatt print { $path } --into CARPETA. Tire la vieja.
 mend-kept = { $path } no se escribió: el plan queda como estaba.
-mend-people = El equipo no ha cambiado todavía: haga usted cada paso. Después compruebe otra vez, y solo entonces arranque el motor.
+mend-people = El equipo no ha cambiado todavía: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
+mend-people-left = El equipo no ha cambiado todavía: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
 mend-try = “--into NUEVO.toml” escribe el plan cambiado en un archivo nuevo.
 mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
 
@@ -106,7 +114,7 @@ may-no-while = NO: no encienda { $wanted } mientras { $count ->
 may-dangers = Este plan tiene { $count ->
         [one] un peligro
        *[other] { $count } peligros
-    } ({ $codes }). Deje el motor apagado hasta eliminarlo. “tallywatt check” dice cómo.
+    } ({ $codes }). Si el motor está en marcha, párelo, pero nunca entre en un lugar cerrado para eso. Déjelo apagado hasta que no quede ningún peligro. “tallywatt check” dice cómo.
 may-but = El plan tiene además { $signal ->
         [warning] una advertencia
        *[other] una precaución
@@ -129,9 +137,9 @@ may-order = Encienda en este orden
 may-order-step = { $name } en “{ $at }”: hasta { $amps } en ese momento
 may-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
 may-meter = Con todo encendido, cuente con
-may-meter-breaker = por el { -breaker } de “{ $breaker }”: hasta { $amps }. No abra nada para medirlo.
+may-meter-breaker = por el { -breaker } de “{ $breaker }”: hasta { $amps }
 may-meter-receptacle = en un medidor enchufable en “{ $receptacle }”: { $volts } o un poco más, si el generador da { $nominal }
-may-meter-if = Más amperios o claramente menos voltios que eso: pare el motor, palpe los cables y las clavijas, y busque qué es distinto.
+may-meter-if = No abra nada para medir. Más amperios o claramente menos voltios que eso: pare el motor, palpe los cables y las clavijas, y busque qué es distinto.
 may-as-placed = Esto vale con todo enchufado como en la tarjeta.
 may-no-load = Ningún aparato se llama { $asked }.
 may-no-load-nearest = ¿Quiso decir “{ $nearest }”?

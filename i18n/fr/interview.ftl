@@ -77,10 +77,7 @@ id-load = appareil
 
 shown-unknown = inconnu
 shown-open-one = non demandé
-shown-open = { $count ->
-    [one] { $count } inconnu
-   *[other] { $count } inconnus
-}
+shown-open = { $count } sans réponse
 shown-in = dans { $place }
 shown-times = { $count } fois
 
@@ -276,9 +273,10 @@ pick-outlet-leg-a = Moitié A
 pick-outlet-leg-b = Moitié B
 
 ask-outlets-gfci = Quelles prises ont des boutons TEST et RESET ?
-    .why = Elles coupent avant qu’un choc ne tue (GFCI).
+    .why = Ce sont des GFCI, faits pour couper vite en cas de choc.
     .help =
         Les deux boutons sont sur la prise, ou sur le panneau avec les lettres GFCI ou « ground fault ». Un disjoncteur à un seul bouton n’est pas un GFCI.
+        Un GFCI est fait pour couper vite si du courant traverse une personne. Il peut tomber en panne : appuyez sur TEST avant chaque usage.
         Si vous ne savez pas, on compte qu’il n’y a pas cette protection, et on le dit.
     .row = Protection contre les chocs
 pick-outlets-gfci-all = Toutes
@@ -587,7 +585,7 @@ ask-out-breaker = Quel nombre porte chaque disjoncteur ?
 pick-out-breaker-none = pas de disjoncteur
 
 ask-out-gfci = Ont-elles des boutons TEST et RESET ?
-    .why = { $about }. Elles coupent avant qu’un choc ne tue.
+    .why = { $about }. Faits pour couper vite en cas de choc.
     .help = Sur la prise elle-même ou sur son disjoncteur, avec les lettres GFCI. Si seulement certaines en ont, répondez non.
     .row = Protection contre les chocs
 
@@ -684,12 +682,12 @@ part-out = Prises de { $box }
 
 # ---- Between questions
 
-note-added = Ajouté : { $things }.
-note-load-left = { $all } W sur { $rated } W nommés jusqu’ici. Reste { $left } W, moins en altitude et par chaleur.
-note-load-named = { $all } W nommés jusqu’ici. On ignore ce que { -generator(form: "the") } donne.
-note-load-turns = { $all } W nommés, { $rated } W disponibles : pas tout à la fois. Ils peuvent marcher à tour de rôle.
-note-load-cannot-start = Pour démarrer, il faut { $starting } W un instant. { -generator(form: "The") } donne { $peak } W au plus : cet appareil ne peut pas démarrer.
-note-load-too-large = Celui-ci seul demande { $this } W. { -generator(form: "The") } donne { $rated } W : cet appareil ne peut pas fonctionner.
+note-added = Ajouté ({ $count }) : { $things }.
+note-load-left = { $all } sur { $rated } nommés jusqu’ici. Reste { $left }, moins en altitude et par chaleur.
+note-load-named = { $all } nommés jusqu’ici. On ignore ce que { -generator(form: "the") } donne.
+note-load-turns = { $all } nommés, { $rated } disponibles : pas tout à la fois. Ils peuvent marcher à tour de rôle.
+note-load-cannot-start = Pour démarrer, il faut { $starting } un instant. { -generator(form: "The") } donne { $peak } au plus : cet appareil ne peut pas démarrer.
+note-load-too-large = Celui-ci seul demande { $this }. { -generator(form: "The") } donne { $rated } : cet appareil ne peut pas fonctionner.
 
 # The first line stands out.
 note-danger =

@@ -28,7 +28,7 @@ CORD003 = { $fix ->
     [unwind] { $first } reste en rouleau pendant l’usage
    *[other] On ignore si { $first } reste en rouleau
   }
-    .why = Enroulée, une rallonge ne peut pas évacuer sa chaleur et fond de l’intérieur. Enroulée, comptez { $limit } au plus. Aucun disjoncteur ne sait qu’elle est enroulée.
+    .why = Enroulée, une rallonge ne peut pas évacuer sa chaleur et fond de l’intérieur. Ne l’utilisez pas enroulée : sa limite n’est alors que de { $limit }. Aucun disjoncteur ne sait qu’elle est enroulée.
     .fix-unwind = Déroulez toute la rallonge et étendez-la sans la serrer. Si elle est bien trop longue, prenez-en une plus courte.
     .fix-look = Déroulez toute la rallonge chaque fois, et indiquez-le dans le plan.
 

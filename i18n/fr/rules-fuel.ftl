@@ -8,8 +8,8 @@ FUEL001 = { $fix ->
     .why = { $fix ->
         [find-out] De { $from } à { $to }, aucune pause pour faire le plein. Nous ignorons combien dure un réservoir ; nous avons donc retenu { $tank }, comme pour un petit modèle à pleine charge.
         [life-find-out] De { $from } à { $to }, aucune pause pour faire le plein. Nous ignorons combien dure un réservoir ; nous avons donc retenu { $tank }, comme pour un petit modèle à pleine charge.
-        [life-pause] De { $from } à { $to }, aucune pause pour faire le plein, et cela brûle { $burns } d’un réservoir. Si une vie en dépend, comptez sur { $usable }.
-       *[other] De { $from } à { $to }, aucune pause pour faire le plein, et cela brûle { $burns } d’un réservoir. Du carburant sur un moteur chaud prend feu.
+        [life-pause] De { $from } à { $to }, aucune pause pour faire le plein, et cela brûle { $burns } d’un réservoir (100 %, c’est un réservoir plein). Si une vie en dépend, comptez sur { $usable }.
+       *[other] De { $from } à { $to }, aucune pause pour faire le plein, et cela brûle { $burns } d’un réservoir (100 %, c’est un réservoir plein). Du carburant sur un moteur chaud prend feu.
       }
     .fix-pause = Prévoyez une pause d’une demi-heure de jour. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant de faire le plein. Pas sous la pluie, pas de flammes.
     .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause de jour : moteur arrêté, { $cooling } minutes pour refroidir, pas sous la pluie, pas de flammes.
@@ -22,8 +22,8 @@ FUEL002 = Sol sec : des étincelles et un silencieux brûlant peuvent l’enfla
 
 FUEL003 = Il faut plus d’un réservoir par jour
     .why = { $fix ->
-        [store-propane] Une journée de ce plan brûle { $burns } d’un réservoir ; il y aura donc une bouteille de réserve au campement. Le gaz qui fuit descend et rampe au sol jusqu’à tout ce qui est chaud.
-       *[other] Une journée de ce plan brûle { $burns } d’un réservoir ; il y aura donc du carburant de réserve au campement. Ses vapeurs rampent au sol jusqu’à tout ce qui est chaud.
+        [store-propane] Une journée de ce plan brûle { $burns } d’un réservoir (100 %, c’est un réservoir plein) ; il y aura donc une bouteille de réserve au campement. Le gaz qui fuit descend et rampe au sol jusqu’à tout ce qui est chaud.
+       *[other] Une journée de ce plan brûle { $burns } d’un réservoir (100 %, c’est un réservoir plein) ; il y aura donc du carburant de réserve au campement. Ses vapeurs rampent au sol jusqu’à tout ce qui est chaud.
       }
     .fix-store = Gardez-le dans un bidon homologué, fermé, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Faites le plein moteur arrêté et refroidi. S’il en coule, éloignez-vous et laissez les vapeurs se dissiper avant de démarrer.
     .fix-store-propane = Laissez-la debout dehors, à l’ombre, loin { -generator(form: "of") }, des flammes et des tentes. Changez-la moteur arrêté et refroidi, robinet fermé. Si cela sent le gaz, fermez le robinet, éloignez-vous et laissez-le se dissiper.

@@ -32,20 +32,20 @@ OVER001 = { $fix ->
     .fix-cord = N’utilisez pas { $first } ici. { over-cord } { $first } peut aller là où le disjoncteur est de { $fits } ou moins.
     .fix-thicker = N’utilisez pas { $first } ici. { over-cord }
     .fix-inlet = N’utilisez pas { $first } ici. Alimentez ce coffret d’une prise dont le disjoncteur est de { $fits } ou moins.
-    .fix-wiring = N’utilisez pas { $first } : le disjoncteur doit convenir à son fil. Faites-le examiner par un { -electrician }.
+    .fix-wiring = N’utilisez pas { $first } : le disjoncteur qui l’alimente est trop fort pour son fil. Ne changez pas le disjoncteur. Faites examiner le coffret par un { -electrician }.
     .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $first }.
     .fix-free = Ne branchez rien sur { $first } : laissez la prise vide.
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
     .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez que la { -camper }.
 
 over-cord = { $cord ->
-    [gauge] Prenez une rallonge de 16 AWG (1,5 mm²) ou plus grosse : un numéro AWG plus petit est plus gros.
+    [gauge] Prenez une rallonge marquée 16, 14 ou 12 AWG (1,5 mm² ou plus) : un numéro AWG plus petit est plus gros.
     [none] Aucune rallonge avec sa fiche n’est faite pour { $made } : mettez avant elle un coffret certifié par un laboratoire, avec de plus petits disjoncteurs.
    *[amps] Prenez une rallonge faite pour { $made }.
   }
 
 OVER002 = Trop pendant des heures sur { $first }
-    .why = { $first } est fait pour { $rating }, et pour { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+    .why = Limite de { $first } : { $rating }, ou { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.

@@ -83,9 +83,16 @@ POWER003 = { $stranded } { -generator(form: "of") } n’arrivent pas jusqu’à 
     .fix-socket = Pour atteindre { $reach }, tirez une seconde rallonge à part depuis une autre prise de « { $outlet } ». Ne reliez jamais deux prises ensemble, ni les bouts de deux rallonges.
     .fix-accept = Comptez sur { $reachable }. Aucune autre prise { -generator(form: "of") } ne vous donnerait plus.
 
-POWER004 = Le disjoncteur { $first } se déclenche trop tôt
-    .why = Il porte le nombre { $marked }, mais il s’est déclenché à { $trips }. Comptez { $trips }, mais ne vous fiez pas à ce qu’il se déclenche là.
+POWER004 = { $fix ->
+    [late] Le disjoncteur { $first } s’est déclenché au-dessus de son nombre
+   *[other] Le disjoncteur { $first } se déclenche trop tôt
+  }
+    .why = { $fix ->
+        [late] Il porte le nombre { $marked }, et vous l’avez vu se déclencher à { $trips }. Tout disjoncteur laisse passer plus pendant peu de temps : ici, c’est { $marked } qui compte.
+       *[other] Il porte le nombre { $marked }, mais il s’est déclenché à { $trips }. Comptez { $trips }, mais ne vous fiez pas à ce qu’il se déclenche là.
+      }
     .fix-service = Faites-le examiner par un atelier d’entretien ou un { -electrician }. Ne vous en servez plus s’il sent, brunit ou chauffe.
+    .fix-late = Comptez { $marked }, le nombre inscrit. S’il laisse passer plus pendant une heure, ne vous en servez plus avant qu’un { -electrician } l’ait examiné.
 
 POWER005 = Puissance nominale et puissance de pointe sont presque égales
     .why = Le plan dit { $rated } en continu et { $peak } en pointe. Sur la plupart des modèles, la puissance nominale est nettement plus basse. Le grand nombre sur la boîte est la pointe.
@@ -109,8 +116,15 @@ POWER008 = { $fix ->
       }
     .fix-apart = Faites-les fonctionner séparément, avec des rallonges à part. Ne joignez que des modèles à onduleur de 120 V, avec le kit du fabricant prévu exactement pour eux.
     .fix-look = Faites-les fonctionner séparément tant que vous ne savez pas : tous doivent être des modèles à onduleur de 120 V, et le kit celui du fabricant, prévu exactement pour eux.
-    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Le neutre ne peut être relié à la terre que sur une seule machine : demandez au fabricant ou à un { -electrician }.
+    .fix-sum = Arrêtez tous les moteurs avant de les joindre ou de les séparer. Demandez au fabricant ou à un { -electrician } si le neutre est relié à la terre sur plus d’une machine : c’est trop. Ne reliez pas vous-même le neutre et la terre.
 
-POWER009 = { $about } consomme plus que ne supporte sa fiche
-    .why = Il consomme { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.
+POWER009 = { $fix ->
+    [motor] { $about } consomme peut-être plus que ne supporte sa fiche
+   *[other] { $about } consomme plus que ne supporte sa fiche
+  }
+    .why = { $fix ->
+        [motor] D’après ses chevaux, nous comptons { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.
+       *[other] Il consomme { $demand }. Sa fiche, { $plug }, est faite pour { $limit }.
+      }
     .fix-plate = Relisez sa plaque, et regardez sa fiche. Laissez-le débranché tant qu’elles ne s’accordent pas. N’utilisez pas une fiche posée par quelqu’un d’autre.
+    .fix-motor = Lisez les ampères sur sa plaque, et mettez-les dans le plan. S’il y en a plus de { $limit }, ne l’utilisez pas avec cette fiche.

@@ -6,13 +6,13 @@ ground-dry = sec
 ground-unknown = d’un état inconnu, donc compté comme mouillé
 
 SHOCK001 = { $fix ->
-    [free] À { $about }, seulement une rallonge avec { -gfci }
-    [first] À { $about }, seulement une rallonge avec { -gfci }
+    [free] Aucun { -gfci } sur le chemin de { $about }
+    [first] Aucun { -gfci } sur le chemin de { $about }
     [named] Ne branchez aucun appareil à { $about }
    *[other] Aucune protection contre les chocs à { $about }
   }
-    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur est trop lent. Un { -gfci(form: "full") } se déclenche à 6 millièmes d’ampère.
-    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Appuyez sur TEST avant chaque usage : le courant doit se couper.
+    .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
+    .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.
     .fix-camper = Si possible, prenez une prise ou une rallonge avec un { -gfci }. Les codes n’en demandent pas pour une { -camper }, qui peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }.
     .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
     .fix-named = N’y branchez rien d’autre que { shock-named }. Pour un appareil, prenez une prise ou une rallonge avec boutons TEST et RESET ({ -gfci }).
@@ -27,7 +27,7 @@ shock-named = { $plug ->
 
 SHOCK002 = Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
     .why = Si le neutre est flottant, le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
-    .fix-find-out = Faites l’essai avec le bouton TEST de la prise elle-même. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
+    .fix-find-out = Si vous avez un { -gfci }, faites l’essai avec son propre bouton TEST. Cherchez dans le manuel « neutre flottant » (floating) ou « neutre relié » (bonded neutral), et mettez-le dans le plan. Ne reliez pas vous-même le neutre et la terre.
 
 SHOCK003 = { $fix ->
     [ask] On ignore si ceci alimentera le câblage d’un bâtiment
@@ -41,17 +41,20 @@ SHOCK004 = { $fix ->
     [find-out] Le neutre est peut-être relié à la terre à { $bonds } endroits : on l’ignore
    *[other] Le neutre est relié à la terre à { $bonds } endroits
   }
-    .why = Il ne doit l’être qu’à un seul endroit. Avec { $bonds }, du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
-    .fix-plug = Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre.
+    .why = { $fix ->
+        [find-out] Le neutre, le fil de retour, est peut-être relié à la terre à { $bonds } endroits : c’est trop. Alors du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
+       *[other] Le neutre, le fil de retour, est relié à la terre à { $bonds } endroits : c’est trop. Du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
+      }
+    .fix-plug = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
     .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. Ne l’ouvrez pas.
+    .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. N’ouvrez, ne reliez et ne changez rien vous-même.
 
 SHOCK005 = { $fix ->
     [known] Le neutre est relié à la terre dans { $first }
    *[other] On ignore comment { $first } est câblé à l’intérieur
   }
-    .why = S’ils sont reliés, le neutre et la terre doivent l’être { -generator(form: "to") } seulement. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
+    .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
     .fix-known = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-unknown = Prenez un coffret d’usine certifié par un laboratoire, ou faites examiner { $first } par un { -electrician }. Ne l’ouvrez pas.
 
@@ -103,13 +106,14 @@ SHOCK013 = { $fix ->
     [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
     [plug-first] Un { -gfci } peut couper la fiche de liaison
-    [if-any] Ne comptez pas sur un { -gfci } à « { $device } »
+    [if-any] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
     [box] Le { -gfci } de « { $device } » ne voit pas un défaut
    *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
   }
     .why = { $fix ->
         [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
         [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [plug-first] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
@@ -121,7 +125,8 @@ SHOCK013 = { $fix ->
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y une rallonge avec { -gfci } intégré, puis { $parts } dans celle-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’une rallonge avec { -gfci } intégré.
-    .fix-if-any = Regardez si « { $device } » a des boutons TEST et RESET, et notez-le dans le plan. Ne vous y fiez pas : utilisez une rallonge avec un { -gfci } intégré.
+    .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur une rallonge avec un { -gfci } intégré, et cette rallonge à { $about }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.

@@ -2,7 +2,7 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
+change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
 change-open-air = { $stands ->
         [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
         [covered] Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } à l’air libre.
@@ -10,7 +10,7 @@ change-open-air = { $stands ->
     } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
-change-uncoil = Déroulez { $first } et étendez-la sans la serrer.
+change-uncoil = Déroulez la rallonge { $first } et étendez-la sans la serrer.
 change-run-alone = Arrêtez tous les moteurs. Retirez ce qui relie les { -generator(form: "many") }, et n’en faites tourner { -generator.gender ->
         [feminine] qu’une seule
        *[masculine] qu’un seul
@@ -29,10 +29,13 @@ change-by-the-card = l’endroit indiqué sur la carte
 change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
 change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
 change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
-change-shorter-cord = Prenez une rallonge de { $length } à la place de { $first }.
-change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de { $first }.
-change-grounded-cord = Au lieu de { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
-change-thicker-cord = Prenez une rallonge de { $wire } à la place de { $first }. Un numéro AWG plus petit est plus gros.
+change-shorter-cord = Prenez une rallonge de { $length } à la place de la rallonge { $first }.
+change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de la rallonge { $first }.
+change-grounded-cord = { $wires ->
+    [4] Au lieu de la rallonge { $first }, prenez une rallonge à quatre fils, avec neutre et { -ground-wire }.
+   *[other] Au lieu de la rallonge { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
+  }
+change-thicker-cord = Prenez une rallonge de { $wire } à la place de la rallonge { $first }. Un numéro AWG plus petit est plus gros.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
@@ -49,7 +52,11 @@ change-new-box = Branchez à { $first } un coffret de distribution certifié par
 
 ## tallywatt mend
 
-mend-title = Ce qui y remédierait, dans l’ordre où le faire
+mend-title = Ce qu’il faut faire, dans cet ordre, moteur arrêté.{ $all ->
+        [0] {""}
+        [one] {" "}Cela élimine { $cleared } danger sur 1.
+       *[other] {" "}Cela élimine { $cleared } des { $all } dangers.
+    }
 mend-nothing = Il n’y a aucun danger à éliminer, et tout ce qui doit fonctionner a une place. Rien n’est changé.
 mend-before = Tel quel
 mend-after = Tout cela fait
@@ -73,7 +80,8 @@ mend-left = Aucun changement de la liste n’élimine le reste. « tallywatt ch
 mend-stays = Reste
 mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez écrites dans l’ancien fichier n’y sont pas. Imprimez maintenant la nouvelle carte : tallywatt print { $path } --into DOSSIER. Jetez l’ancienne.
 mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
-mend-people = Rien n’est encore changé au matériel : faites vous-même chaque étape. Vérifiez de nouveau, et seulement ensuite démarrez le moteur.
+mend-people = Rien n’est encore changé au matériel : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
+mend-people-left = Rien n’est encore changé au matériel : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
 mend-try = « --into NOUVEAU.toml » écrit le plan changé dans un nouveau fichier.
 mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
 
@@ -111,7 +119,7 @@ may-no-while = NON : ne mettez pas en marche { $wanted } pendant que { $running
 may-dangers = Ce plan a { $count ->
         [one] un danger
        *[other] { $count } dangers
-    } ({ $codes }). Laissez le moteur arrêté tant que ce n’est pas réglé. « tallywatt check » dit comment.
+    } ({ $codes }). Si le moteur tourne, arrêtez-le, mais n’entrez jamais dans un lieu fermé pour cela. Laissez-le arrêté tant qu’il reste un danger. « tallywatt check » dit comment.
 may-but = Le plan a aussi { $signal ->
         [warning] un avertissement
        *[other] une mise en garde
@@ -134,9 +142,9 @@ may-order = Mettez en marche dans cet ordre
 may-order-step = { $name } à « { $at } » : jusqu’à { $amps } à ce moment
 may-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
 may-meter = Avec tout cela en marche, comptez
-may-meter-breaker = à travers le disjoncteur de « { $breaker } » : jusqu’à { $amps }. N’ouvrez rien pour le mesurer.
+may-meter-breaker = à travers le disjoncteur de « { $breaker } » : jusqu’à { $amps }
 may-meter-receptacle = à un instrument enfichable à « { $receptacle } » : { $volts } ou un peu plus, si { -generator(form: "the") } donne { $nominal }
-may-meter-if = S’il y a plus d’ampères ou nettement moins de volts : arrêtez le moteur, tâtez rallonges et fiches, et cherchez ce qui est différent.
+may-meter-if = N’ouvrez rien pour mesurer. S’il y a plus d’ampères ou nettement moins de volts : arrêtez le moteur, tâtez rallonges et fiches, et cherchez ce qui est différent.
 may-as-placed = Ceci vaut pour les branchements que montre la carte.
 may-no-load = Aucun appareil n’a le nom { $asked }.
 may-no-load-nearest = Vouliez-vous dire « { $nearest } » ?

@@ -54,12 +54,14 @@ fn unknown(lost: &NoSuchLoad, report: &Report, words: &Words) -> Failure {
             [("nearest", nearest.as_str().into())],
         )
     } else {
-        let mut known: Vec<&str> = Vec::new();
+        let mut known: Vec<String> = Vec::new();
         for load in &report.figures.loads {
-            if !known.contains(&load.of.as_str()) {
-                known.push(load.of.as_str());
+            let quoted = words.with("id-quoted", [("id", load.of.as_str().into())]);
+            if !known.contains(&quoted) {
+                known.push(quoted);
             }
         }
+        let known: Vec<&str> = known.iter().map(String::as_str).collect();
         words.with("may-no-load-known", [("known", words.list(&known).into())])
     })
 }

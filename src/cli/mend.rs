@@ -64,7 +64,7 @@ pub(super) fn run(arguments: &Mend, reader: &Reader) -> Result<Done, Failure> {
                 (None, None) => {}
             }
             if changed {
-                say(&words.text("mend-people"));
+                say(&words.by_hand(&mended.effect));
             }
             say(&words.text("check-defer"));
             output

@@ -324,6 +324,11 @@ impl Change {
                 values.insert("distance", AMPLE.into());
                 values.insert("stands", Value::Name(stands.to_owned()));
             }
+            Self::GroundedCord(id) => {
+                let cord = after.cords.iter().find(|it| it.id == *id);
+                let wires = cord.and_then(|it| it.conductors.known());
+                values.extend(wires.map(|it| ("wires", Value::Count((*it).into()))));
+            }
             Self::SetAside(id) => {
                 // What only has no place here may be used elsewhere.
                 let wrong = wrong_anywhere(before, id).map_or("no", |_| "yes");

@@ -20,7 +20,7 @@ use crate::tables::conductor::gauge_of;
 use crate::tables::exhaust::AMPLE;
 use crate::tables::night::{self, NIGHT};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
-use crate::verdict::BONDING_PLUG;
+use crate::verdict::{BONDING_PLUG, wrong_anywhere};
 
 /// Cords are sold in these sizes, thinnest first.
 const GAUGES: [i8; 6] = [16, 14, 12, 10, 8, 6];
@@ -334,7 +334,9 @@ impl<'a> List<'a> {
             }
             "SHOCK013" => changes.extend(self.joint_elsewhere(code, about)),
             "CORD002" => changes.extend(about.iter().cloned().map(Change::OutdoorCord)),
-            "CORD004" => changes.extend(about.iter().cloned().map(Change::GroundedCord)),
+            "CORD004" | "SHOCK011" => {
+                changes.extend(about.iter().cloned().map(Change::GroundedCord));
+            }
             "SHOCK004" | "SHOCK005" | "SHOCK006" => {
                 changes.extend(about.iter().cloned().map(Change::ListedBox));
                 let set = &self.plan.generator;
@@ -877,9 +879,27 @@ impl<'a> List<'a> {
         changes
     }
 
-    /// New sockets, which are of the household shape.
+    /// The cords and boxes that are plugged into nothing, that take this plug, and with which nothing is wrong.
+    fn spare(&self, plug: Plug) -> Vec<Id> {
+        let cords = self.plan.cords.iter().filter(|it| it.from.is_none());
+        let cords = cords.filter(|it| it.ends.iter().any(|end| end.takes(plug)));
+        let boxes = self.plan.boxes.iter().filter(|it| it.from.is_none());
+        let boxes = boxes.filter(|it| it.outlets.iter().any(|outlet| outlet.shape.takes(plug)));
+        let parts = cords.map(|it| &it.id).chain(boxes.map(|it| &it.id));
+        parts
+            .filter(|id| self.parts.contains_key(*id) && wrong_anywhere(self.plan, id).is_none())
+            .cloned()
+            .collect()
+    }
+
+    /// More sockets: of what people have and that is plugged into nothing, and new ones, which are of the household
+    /// shape.
     fn more_sockets(&self, plug: Plug) -> Vec<Change> {
-        let mut changes = Vec::new();
+        let mut changes: Vec<Change> = self
+            .spare(plug)
+            .iter()
+            .flat_map(|part| self.replugs(part))
+            .collect();
         if !Receptacle(Configuration::N5_20).takes(plug) {
             return changes;
         }

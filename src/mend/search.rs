@@ -320,9 +320,15 @@ impl<'a> Search<'a> {
         }
         let mended = (&state.plan, &state.report);
         [true, false].into_iter().find_map(|seated| {
-            let steps = steps::with_moves(self.plan, changes, mended, seated);
-            let (steps, plan) = steps::in_order(self.plan, steps)?;
+            let mut steps = steps::with_moves(self.plan, changes, mended, seated);
+            let (mut told, plan) = steps::in_order(self.plan, steps.clone())?;
             let after = State::of(plan);
+            // Only the whole check says what the new card shows.
+            if steps::pull_out_what_is_nowhere(&mut steps, &after.report) {
+                let (again, plan) = steps::in_order(self.plan, steps)?;
+                told = (plan == after.plan).then_some(again)?;
+            }
+            let steps = told;
             let fine = after.worst <= state.worst && !self.worsens(&after);
             let idle = self.brings_idle(&after) || bought_for_nothing(changes, &after.report);
             (fine && !idle && !into_refused(&steps, &after.plan)).then(|| Done {
@@ -397,8 +403,17 @@ impl<'a> Search<'a> {
                 break;
             }
         }
-        if let Some((_, best)) = best {
-            return (best, settled);
+        if let Some((weight, best)) = best {
+            if best.state.tally.clear() {
+                return (best, settled);
+            }
+            // It ends where nothing bears on what is left. What leaves no more for less is better.
+            let for_less = least.into_iter().find_map(|(worst, set)| {
+                let less = worst <= best.state.worst && self.known.weights(&set) < weight;
+                let done = less.then(|| self.carried_out(&self.changes(&set)))??;
+                (done.state.worst <= best.state.worst).then_some(done)
+            });
+            return for_less.map_or((best, settled), |done| (done, false));
         }
         let left = least.into_iter().map(|(_, set)| self.changes(&set));
         let left: Vec<Vec<Change>> = left.collect();
@@ -511,6 +526,8 @@ impl<'a> Search<'a> {
                 },
             )
         };
+        // What was carried out and was no better is not carried out again with more beside it: that is long.
+        let mut no_better: Vec<Change> = Vec::new();
         'again: loop {
             let now = &done.state;
             let of_plan = List::of(&now.plan, &now.report, self.plan);
@@ -524,14 +541,16 @@ impl<'a> Search<'a> {
             }
             lists.retain(|(change, _)| done.changes.iter().all(|made| !made.clashes(change)));
             lists.sort_by_key(|(change, seen)| (change.weight(self.plan), *seen));
-            lists.dedup_by(|later, first| later.0 == first.0);
             for (change, seen) in lists {
+                if no_better.contains(&change) {
+                    continue;
+                }
                 if self.left == 0 {
                     return;
                 }
                 self.left -= 1;
                 let mut more = done.changes.clone();
-                more.push(change);
+                more.push(change.clone());
                 let Some(plan) = self.changed(&more) else {
                     continue;
                 };
@@ -539,12 +558,15 @@ impl<'a> Search<'a> {
                 // and the whole check is long.
                 let trial = State::trial(plan, down_to);
                 let helps = (trial.worst, 0) < most && (!seen || worth(&trial) < worth(&on_trial));
-                if helps
-                    && let Some(then) = self.carried_out(&more)
-                    && worth(&then.state) < most
-                {
-                    *done = then;
-                    continue 'again;
+                if !helps {
+                    continue;
+                }
+                match self.carried_out(&more) {
+                    Some(then) if worth(&then.state) < most => {
+                        *done = then;
+                        continue 'again;
+                    }
+                    _ => no_better.push(change),
                 }
             }
             return;
@@ -577,8 +599,31 @@ impl<'a> Search<'a> {
     }
 }
 
-/// Whether an appliance is bought that has no place then, or one of several has none: nothing comes of it.
+/// Whether an appliance is bought that has no place then, or one of several has none, or a cord or box on what
+/// must not be used: nothing comes of it.
 fn bought_for_nothing(changes: &[Change], report: &Report) -> bool {
+    let mut gear = changes.iter().filter_map(|change| match change {
+        Change::OutdoorCord(id)
+        | Change::ProtectedCord(id)
+        | Change::GroundedCord(id)
+        | Change::Thicker { cord: id, .. }
+        | Change::Shorter { cord: id, .. }
+        | Change::ListedBox(id) => Some(id),
+        _ => None,
+    });
+    // Verdicts are of the whole check: a trial tells none.
+    let behind = |id: &Id| {
+        let mut limits = report.figures.limits.iter();
+        let limit = limits.find(|limit| limit.id == *id || limit.path.contains(id));
+        let mut ahead = limit
+            .into_iter()
+            .flat_map(|it| it.path.iter().take_while(|it| *it != id));
+        let why = report.refused(id);
+        why.is_some_and(|why| ahead.any(|ahead| *ahead == why.at))
+    };
+    if gear.any(behind) {
+        return true;
+    }
     let placed = &report.figures.sharing.placed;
     let mut bought = changes.iter().filter_map(|change| match change {
         Change::Smaller { load, .. } => Some(load),

@@ -135,6 +135,24 @@ fn goes(old: &Load, load: &Load, report: &Report) -> Option<Goes> {
     }
 }
 
+/// Has whatever goes where the card shows, and is then shown nowhere, pulled out instead: with neither has it
+/// a place in the plan. Whether there was any.
+pub(super) fn pull_out_what_is_nowhere(steps: &mut [Step], report: &Report) -> bool {
+    let sharing = &report.figures.sharing;
+    let mut any = false;
+    for step in steps {
+        let Change::Move { load, to: None } = &step.change else {
+            continue;
+        };
+        let mut units = report.figures.loads.iter().filter(|it| it.of == *load);
+        if !units.any(|unit| sharing.placed.iter().any(|it| it.load == unit.id)) {
+            step.change = Change::Unplug(load.clone());
+            any = true;
+        }
+    }
+    any
+}
+
 /// The steps in their order, with whatever has to be pulled out first, and the plan after them.
 /// `None` when there is no such order.
 pub(super) fn in_order(before: &Plan, steps: Vec<Step>) -> Option<(Vec<Step>, Plan)> {

@@ -710,7 +710,11 @@ impl Plan {
     /// The cord or box that has this receptacle; `None` for what is the generator's, and for what is none.
     #[must_use]
     pub fn part_of(&self, receptacle: &Id) -> Option<&Id> {
-        let has_end = |cord: &&Cord| cord.end_ids().any(|end| end == *receptacle);
+        // An end begins with the name of its cord, which is quickly told.
+        let has_end = |cord: &&Cord| {
+            receptacle.as_str().starts_with(cord.id.as_str())
+                && cord.end_ids().any(|end| end == *receptacle)
+        };
         let has_outlet =
             |it: &&DistributionBox| it.outlets.iter().any(|outlet| outlet.id == *receptacle);
         let boxes = self.boxes.iter().filter(has_outlet).map(|it| &it.id);

@@ -11,7 +11,7 @@ use crate::quantity::{Current, Power};
 use crate::rules::{self, Facts, Rule};
 use crate::sharing::{places, share};
 use crate::supply::{self, NodeIx, NodeKind, Supply};
-use crate::verdict::{Protection, Refusal, Verdicts, wrong_anywhere};
+use crate::verdict::{OnlyIf, Protection, Refusal, Verdicts, wrong_anywhere};
 
 /// The report of a plan.
 #[must_use]
@@ -51,10 +51,9 @@ pub fn build(plan: &Plan) -> Report {
         findings[at].rests_on.extend(assumption.cloned());
     }
     // A label says of each leg that nobody knows that it is not known.
-    let legs = report.figures.assumed.iter().filter(|it| it.why == "leg");
-    let legs = legs.map(|it| it.field.clone());
-    let legs: Vec<String> = legs.filter(|it| !answers.matters.contains(it)).collect();
-    report.figures.matters = answers.matters.into_iter().chain(legs).collect();
+    let told = report.figures.assumed.iter();
+    let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
+    report.figures.matters = told.map(|it| it.field.clone()).collect();
     report.figures.decides = answers.decides;
     report
 }
@@ -116,7 +115,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     let mut assumed = supply.assumed.clone();
     assumed.extend(verdicts.assumed(plan));
     assumed.extend(load_assumptions);
-    let (energy, energy_assumptions) = energy::of_plan(plan, &units, &sharing);
+    let (energy, energy_assumptions) = energy::of_plan(plan, supply, &units, &sharing);
     assumed.extend(energy_assumptions);
     assumed.extend(rules::assumed(plan, &energy));
     let scene = drops::Scene::new(supply, &units, &sharing);
@@ -132,7 +131,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
         usable: usable(plan, supply, verdicts, &sharing),
         drops: drops::of_scene(&scene),
         volts: volts::of_plan(plan, supply, &sharing, &scene),
-        tests: proofs::of_plan(supply, &verdicts.grounding),
+        tests: proofs::of_plan(supply, verdicts),
         sharing,
         noise: noise::of_plan(plan, &energy),
         energy,
@@ -142,7 +141,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     };
     let findings = rules::check(&Facts::new(plan, supply, verdicts, &figures));
     figures.troubles = troubles::of_findings(plan, &findings);
-    figures.verdicts = of_points(supply, verdicts, &figures, &findings);
+    figures.verdicts = of_points(plan, supply, verdicts, &figures, &findings);
     let (spare, told) = of_spare_parts(plan, supply);
     figures.verdicts.extend(spare);
     figures.spare = told;
@@ -225,6 +224,7 @@ fn shock(supply: &Supply, protection: Protection) -> Shock {
 
 /// The verdict on each receptacle, cord and box.
 fn of_points(
+    plan: &Plan,
     supply: &Supply,
     verdicts: &Verdicts<'_>,
     figures: &Figures,
@@ -254,23 +254,13 @@ fn of_points(
         let only: Vec<Id> = only.into_iter().map(|part| id(part).clone()).collect();
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
-        // What is told of one of several alike at one place holds for each of them.
-        let alike = |load: &Id| {
+        let of = |load: &Id| {
             let fact = figures.loads.iter().find(|fact| fact.id == *load);
-            let placed = sharing.placed.iter().find(|placed| placed.load == *load);
             fact.map(|fact| &fact.of)
-                .zip(placed.map(|placed| &placed.at))
-        };
-        let not_even_alone = |set: &&Vec<Id>| set.len() == 1;
-        let alone = |load: &Id| {
-            let mut sets = sharing.never.iter().filter(not_even_alone);
-            sets.any(|set| {
-                set[0] == *load || alike(&set[0]).is_some_and(|of| Some(of) == alike(load))
-            })
         };
         let loads: Vec<Id> = placed
             .map(|placed| placed.load.clone())
-            .filter(|load| receptacle && !alone(load))
+            .filter(|load| receptacle && sharing.may_run(load, of))
             .collect();
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
         points.push(Verdict {
@@ -288,6 +278,7 @@ fn of_points(
                 at: id(refusal.at).clone(),
                 lifted_by: lifted_by(&refusal),
             }),
+            only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
             one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
@@ -313,6 +304,7 @@ fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item =
                 at: part.begins.clone(),
                 lifted_by: Some(finding.fix.key),
             }),
+            only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),
@@ -340,6 +332,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
                 at,
                 lifted_by: Some(finding.fix.key),
             }),
+            only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),

@@ -9,7 +9,7 @@ mod answer;
 
 use serde::Serialize;
 
-use self::answer::{answered, answered_low};
+use self::answer::{answer, answer_low};
 use super::{Figures, Finding, Signal};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
@@ -127,14 +127,18 @@ fn eased(finding: &Finding, then: &[Finding]) -> bool {
     !then.iter().any(covers)
 }
 
+/// A plan with what one of these answers makes of it, if anything.
+fn answered(plan: &Plan, field: &str, answer: fn(&mut Plan, &str) -> Option<()>) -> Option<Plan> {
+    let mut plan = plan.clone();
+    answer(&mut plan, field).map(|()| plan)
+}
+
 /// The plan with the best answers to all of these.
 fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
     let mut all = plan.clone();
     for field in fields {
         // What several make together is heat in a wire sooner than a motor that does not start.
-        if let Some(answered) = answered_low(&all, field).or_else(|| answered(&all, field)) {
-            all = answered;
-        }
+        let _ = answer_low(&mut all, field).or_else(|| answer(&mut all, field));
     }
     all
 }
@@ -178,18 +182,18 @@ pub(super) fn answers(
     let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
-    for (at, field) in fields.into_iter().enumerate() {
+    for (at, field) in fields.iter().enumerate() {
         // What was not tried may matter.
         if at >= MOST {
-            answers.matters.push(field);
+            answers.matters.push(field.clone());
             continue;
         }
-        let both = [answered(plan, &field), answered_low(plan, &field)];
+        let both = [answer, answer_low].map(|answer| answered(plan, field, answer));
         if both.iter().any(Option::is_some) {
             tried.push(field.clone());
         }
         for answered in both.into_iter().flatten() {
-            let (then, found) = again(&answered, Changes::of(&field), figures);
+            let (then, found) = again(&answered, Changes::of(field), figures);
             let serious = findings.iter().enumerate();
             let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
             let rests = serious.filter(|(_, finding)| eased(finding, &found));
@@ -207,7 +211,7 @@ pub(super) fn answers(
                 (then.limits - now.limits).max(0),
             );
             let matters = !rests.is_empty() || gain > (false, 0, 0, 0);
-            if matters && !answers.matters.contains(&field) {
+            if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }
             let whole = rests.iter().map(|(at, _)| *at);
@@ -259,6 +263,9 @@ pub(super) fn answers(
             }
         }
     }
+    // Findings that are alike come in the order of their ids.
+    let order = |field: &String| fields.iter().position(|it| it == field);
+    answers.matters.sort_by_key(order);
     answers.decides = best.map(|((_, dangers, warnings, limits), field)| Decides {
         field,
         dangers,
@@ -296,7 +303,7 @@ mod tests {
             let units = |plan: &Plan| format!("{:?}", loads::units(plan).0);
             for assumption in build::judge(&plan).figures.assumed {
                 let field = assumption.field.as_str();
-                let Some(answered) = answered(&plan, field) else {
+                let Some(answered) = answered(&plan, field, answer) else {
                     continue;
                 };
                 let changes = Changes::of(field);
@@ -431,7 +438,7 @@ mod tests {
             }
             for assumption in build::judge(&plan).figures.assumed {
                 unseen.remove(assumption.why);
-                if answered(&plan, &assumption.field).is_none() {
+                if answered(&plan, &assumption.field, answer).is_none() {
                     without.insert(kind_of(&assumption.field));
                 }
             }
@@ -660,5 +667,38 @@ mod tests {
         let (field, cleared, _) = decides(&unknown).expect("something decides");
         assert_eq!(field, "box.box.outlet.left.gfci");
         assert_eq!(dangers(&unknown) - dangers(&known), cleared);
+    }
+
+    /// What a cord and an outlet may be overloaded by rests on the wire of each; whatever their names, what decides it
+    /// is told in the order in which it was assumed.
+    #[test]
+    fn what_matters_is_told_in_one_order_whatever_the_ids() {
+        let load = |id: &str, running: &str| {
+            format!(
+                "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"unknown\"\nrunning = \"{running}\"\n\
+                 wanted = \"must\"\nplug = \"5-15P\"\n"
+            )
+        };
+        for (cord, outlet) in [("cord", "outlet"), ("outlet", "cord")] {
+            let text = format!(
+                "format = 1\n[generator]\nname = \"set\"\nrated = \"unknown\"\nvoltage = \"unknown\"\n\
+                 [[generator.outlet]]\nid = \"front\"\nshape = \"5-15R\"\nsockets = 1\n\
+                 [[cord]]\nid = \"{cord}\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\n\
+                 coiled = false\n\
+                 [[box]]\nid = \"box\"\nfrom = \"{cord}\"\ninlet = \"5-15P\"\n\
+                 [[box.outlet]]\nid = \"{outlet}\"\nshape = \"5-15R\"\nsockets = 1\nbreaker = \"30 A\"\n{}{}",
+                load("one", "1800.001 W"),
+                load("other", "unknown")
+            );
+            let figures = build(&crate::plan::read(&text).expect("a plan that reads")).figures;
+            let assumed = |field: &String| figures.assumed.iter().position(|it| it.field == *field);
+            let wires = figures.matters.iter().filter(|it| it.ends_with(".wire"));
+            assert_eq!(wires.count(), 2);
+            assert!(
+                figures.matters.iter().map(assumed).is_sorted(),
+                "{:?}",
+                figures.matters
+            );
+        }
     }
 }

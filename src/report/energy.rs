@@ -5,6 +5,7 @@ use super::loads::LoadUnit;
 use super::{Assumption, EnergyUse, LoadEnergy, PeakHour, Sharing};
 use crate::plan::{Answer, Generator, Id, Load, LoadKind, Plan, Span};
 use crate::quantity::{Energy, Hours, Power, Volume, narrow};
+use crate::supply::Supply;
 use crate::tables::refuel::UNKNOWN_TANK;
 
 /// What a load with no hours runs in a day when it is not one of three hours or more: as near
@@ -88,20 +89,44 @@ fn of_minutes(minutes: i64) -> Hours {
     Hours::from_millihours((minutes * 1000 + 59) / 60)
 }
 
+/// The loads that run. What takes turns runs in its turn, and what only runs too long runs for less; what may not
+/// even run alone does not.
+fn runs<'a>(
+    plan: &'a Plan,
+    supply: &Supply,
+    units: &'a [LoadUnit],
+    sharing: &Sharing,
+) -> Vec<Run<'a>> {
+    let of = |load: &Id| {
+        let unit = units.iter().find(|unit| unit.id == *load);
+        unit.map(|unit| &plan.loads[unit.load].id)
+    };
+    let placed = |unit: &&LoadUnit| {
+        let mut placed = sharing.placed.iter();
+        let at = placed.find(|placed| placed.load == unit.id);
+        let at = at.and_then(|placed| supply.receptacle(&placed.at));
+        at.is_some_and(|at| {
+            let held = unit.running_current <= supply.limit(at).short;
+            sharing.may_run(&unit.id, of) || unit.continuous && held
+        })
+    };
+    units
+        .iter()
+        .filter(placed)
+        .map(|unit| Run::of(plan, unit))
+        .collect()
+}
+
 /// The figures for the placed loads, and what had to be assumed.
 #[must_use]
 pub(super) fn of_plan(
     plan: &Plan,
+    supply: &Supply,
     units: &[LoadUnit],
     sharing: &Sharing,
 ) -> (EnergyUse, Vec<Assumption>) {
     let mut assumed: Vec<Assumption> = Vec::new();
-    let placed = |unit: &&LoadUnit| sharing.placed.iter().any(|placed| placed.load == unit.id);
-    let runs: Vec<Run<'_>> = units
-        .iter()
-        .filter(placed)
-        .map(|unit| Run::of(plan, unit))
-        .collect();
+    let runs = runs(plan, supply, units, sharing);
     let mut day = Day {
         demand: [0; DAY],
         busy: [false; DAY],
@@ -321,6 +346,34 @@ mod tests {
             fan(quiet, "hours = [\"20:00-04:00\"]"),
             ("8".to_owned(), false)
         );
+    }
+
+    /// 12.5 A never runs behind a breaker of 10 A. 12.5 A for five hours, where 12 A may run so long, runs for less,
+    /// and beside the fan it takes turns: both count.
+    #[test]
+    fn what_may_never_run_burns_no_fuel() {
+        let counted = |edits: &[(&str, &str)]| {
+            let energy = report(edits).figures.energy;
+            let loads = energy.loads.iter().map(|it| it.load.to_string());
+            let by = energy.busiest_by.map(|it| it.to_string());
+            (loads.collect::<Vec<_>>(), by)
+        };
+        let never = ("breaker = \"15 A\" # left", "breaker = \"10 A\"");
+        let fan = "fan".to_owned();
+        assert_eq!(counted(&[never]), (vec![fan.clone()], Some(fan)));
+        let long = (
+            "continuous = false # kettle\nwanted = \"must\" # kettle\nhours = [\"18:30-19:00\"]",
+            "continuous = true\nhours = [\"18:00-23:00\"]",
+        );
+        let both = vec!["kettle".to_owned(), "fan".to_owned()];
+        for edits in [&[][..], &[long]] {
+            assert_eq!(counted(edits), (both.clone(), Some("kettle".to_owned())));
+        }
+        let turns = [
+            ("on = \"right\" # fan", "on = \"left\""),
+            ("running = \"50 W\"", "running = \"350 W\""),
+        ];
+        assert_eq!(counted(&turns), (both, Some("kettle".to_owned())));
     }
 
     #[test]

@@ -25,12 +25,12 @@ pub(crate) use build::{acts, flow, set_by, trial};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
-pub use proofs::{Button, Continuity, Lamp, Lamps, Proof, Reads};
+pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
 pub use troubles::Trouble;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 pub use crate::value::{Assumption, Value};
-pub use crate::verdict::Sure;
+pub use crate::verdict::{OnlyIf, Sure};
 
 use std::collections::BTreeMap;
 
@@ -211,6 +211,8 @@ pub struct Verdict {
     pub bonding_plug: bool,
     /// Why not everything.
     pub why: Option<Because>,
+    /// What must hold beyond the plan, for it to be used at all.
+    pub only_if: Option<OnlyIf>,
     /// The loads to plug in here: those placed here that may run at all.
     pub loads: Vec<Id>,
     /// Whether not all of these may run at once.
@@ -422,6 +424,23 @@ pub struct Sharing {
     pub proven: bool,
     /// Whether `together` and `never` are complete.
     pub families_complete: bool,
+}
+
+impl Sharing {
+    /// Whether a load may run at all. What is told of one of several alike at one place holds for each of them:
+    /// `of` tells the load of the plan that one is of.
+    pub(crate) fn may_run<'a>(&self, load: &Id, of: impl Fn(&Id) -> Option<&'a Id>) -> bool {
+        let at = |load: &Id| {
+            let placed = self.placed.iter().find(|placed| placed.load == *load);
+            placed.map(|placed| &placed.at)
+        };
+        let alike = |other: &Id| {
+            let of = of(load).is_some_and(|it| Some(it) == of(other));
+            of && at(load).is_some_and(|it| Some(it) == at(other))
+        };
+        let mut alone = self.never.iter().filter(|set| set.len() == 1);
+        !alone.any(|set| set[0] == *load || alike(&set[0]))
+    }
 }
 
 /// A change that would help.

@@ -2,8 +2,9 @@
 //!
 //! A three-lamp tester compares hot, neutral and ground with one another; its button passes a small
 //! current from hot to ground; the TEST button of a GFCI passes one round its own sensor and needs
-//! no ground. So the first two depend on where neutral and ground are joined, and on whether the
-//! ground goes all the way there; the third does not (common practice, no source; that a tester's
+//! no ground. So the first two depend on where neutral and ground are joined; the third does not. Nothing is
+//! told of what must not be used, nor is a joint in it counted: it is not plugged in, and what may be used has a
+//! ground all the way (common practice, no source; that a tester's
 //! reading depends on how the set is arranged: OSHA letter of interpretation, 1993-09-03,
 //! confirmed). Only a meter tells whether a ground wire is whole on a floating neutral (29 CFR
 //! 1926.404(b)(1)(iii) asks for that test of every cord set on building sites; confirmed).
@@ -14,7 +15,7 @@ use crate::plan::Id;
 use crate::quantity::Resistance;
 use crate::supply::{LimitReason, NodeIx, Supply};
 use crate::tables::shape::{Circuit, Configuration, Plug};
-use crate::verdict::{Grounding, Sure};
+use crate::verdict::{Grounding, Sure, Verdicts};
 
 /// What a lamp of the tester does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
@@ -46,8 +47,6 @@ pub enum Reads {
     Correct,
     /// Open ground, though the ground wire may be whole: neutral floats.
     OpenGroundFloating,
-    /// Open ground, because the ground does not go all the way.
-    OpenGroundBroken,
     /// One of these; nobody knows which.
     Either,
 }
@@ -81,16 +80,6 @@ pub enum Button {
     NoProtection,
 }
 
-/// What a meter shows between the ground contact and the set's bare frame, everything stopped.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-pub struct Continuity {
-    /// Whether the ground goes all the way.
-    pub whole: Sure,
-    /// At most so much if it does, without the meter's own leads: half of what the cords have out
-    /// and back, their ground wire being as thick as the others (common practice, no source).
-    pub ohms: Resistance,
-}
-
 /// The tests of one receptacle.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Proof {
@@ -104,45 +93,47 @@ pub struct Proof {
     pub own_button: Button,
     /// The tester's button. `None` where no tester plugs in.
     pub tester_button: Option<Button>,
-    /// Ground to the frame by a meter, the set stopped.
-    pub continuity: Continuity,
+    /// At most so much between the ground contact and the set's bare frame, everything stopped, without the
+    /// meter's own leads: half of what the cords have out and back, their ground wire being as thick as the
+    /// others (common practice, no source).
+    pub ground_to_frame: Resistance,
     /// Whether a meter finds neutral joined to ground here, the set stopped and nothing plugged in.
     /// `None` where there is no neutral.
     pub neutral_to_ground: Option<Sure>,
 }
 
-/// The tests of every receptacle that is fed and has a ground contact, in the order of the tree.
+/// The tests of every receptacle that is fed, may be used and has a ground contact, in the order of the tree.
 #[must_use]
-pub(super) fn of_plan(supply: &Supply, grounding: &Grounding<'_>) -> Vec<Proof> {
+pub(super) fn of_plan(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Proof> {
+    let grounding = verdicts.grounding_in_use();
+    let joined = grounding.joined();
     supply
         .receptacles()
-        .filter(|(_, node, shape, _)| shape.0.grounded() && node.reason != LimitReason::NotFed)
+        .filter(|(ix, node, shape, _)| {
+            let used = node.reason != LimitReason::NotFed && verdicts.refused(*ix).is_none();
+            used && shape.0.grounded()
+        })
         .map(|(ix, node, shape, _)| {
             let tester = shape.takes(Plug(Configuration::N5_15));
             let protection = grounding.protection(ix).device();
-            let (continuity, joined) = (grounding.ground_to(ix, NodeIx(0)), grounding.joined(ix));
             Proof {
                 at: node.id.clone(),
                 lamps: tester.then(|| Lamps {
                     hot_neutral: Lamp::Lit,
                     hot_ground: joined.into(),
                     neutral_ground: Lamp::Dark,
-                    reads: match (joined, continuity) {
-                        (Sure::Yes, _) => Reads::Correct,
-                        (Sure::No, Sure::No) => Reads::OpenGroundBroken,
-                        (Sure::No, _) => Reads::OpenGroundFloating,
-                        (Sure::Unknown, _) => Reads::Either,
+                    reads: match joined {
+                        Sure::Yes => Reads::Correct,
+                        Sure::No => Reads::OpenGroundFloating,
+                        Sure::Unknown => Reads::Either,
                     },
                 }),
                 protected_by: protection.map(|by| supply.node(by).id.clone()),
                 own_button: protection.map_or(Button::NoProtection, |_| Button::Trips),
                 tester_button: tester.then(|| {
-                    protection.map_or(Button::NoProtection, |by| tester_button(grounding, ix, by))
+                    protection.map_or(Button::NoProtection, |by| tester_button(&grounding, by))
                 }),
-                continuity: Continuity {
-                    whole: continuity,
-                    ohms: half(supply.resistance_to(ix)),
-                },
+                ground_to_frame: half(supply.resistance_to(ix)),
                 neutral_to_ground: (shape.0.circuit() != Circuit::TwoLegs).then_some(joined),
             }
         })
@@ -158,12 +149,12 @@ fn half(resistance: Resistance) -> Resistance {
 /// the protection and comes back by ground and a joint: past the protection, which then trips, or
 /// through it, which then sees nothing. Where nobody knows which outlet a bonding plug is in, or if one device
 /// serves two outlets, nobody can tell which.
-fn tester_button(grounding: &Grounding<'_>, at: NodeIx, protection: NodeIx) -> Button {
+fn tester_button(grounding: &Grounding<'_>, protection: NodeIx) -> Button {
     if grounding.may_hold_joint(protection) {
         return Button::Either;
     }
-    let past = grounding.joined_beyond(at, protection, false);
-    let through = grounding.joined_beyond(at, protection, true);
+    let past = grounding.joined_beyond(protection, false);
+    let through = grounding.joined_beyond(protection, true);
     match (past, through) {
         (Sure::Yes, Sure::No) => Button::Trips,
         (Sure::No, Sure::Yes) => Button::Blind,
@@ -196,6 +187,8 @@ mod tests {
     const UNKNOWN: (&str, &str) = ("neutral = \"bonded\"", "neutral = \"unknown\"");
     const PLUG: (&str, &str) = ("bonding_plug = false", "bonding_plug = true");
     const BOX_BOND: (&str, &str) = ("bond = false", "bond = true");
+    const BOX_MAY_BOND: (&str, &str) = ("bond = false", "bond = \"unknown\"");
+    const DRY: (&str, &str) = ("ground = \"wet\"", "ground = \"dry\"");
     const TWO_WIRES: (&str, &str) = ("conductors = 3 # long", "conductors = 2");
 
     /// Each neutral with and without a bonding plug, as common practice has it.
@@ -247,37 +240,49 @@ mod tests {
         }
     }
 
+    /// A cord that may lack its ground, and a box that joins neutral and ground, are not to be used: nothing is told
+    /// of what is behind them, and the outlets of the generator are told of as they are without them.
     #[test]
-    fn a_ground_that_ends_reads_open_whatever_the_neutral_does() {
-        let expected = (Reads::OpenGroundBroken, Button::Trips, Button::NoWayBack);
-        assert_eq!(reads(&[TWO_WIRES], "left"), expected);
-        assert_eq!(reads(&[TWO_WIRES, FLOATING], "left"), expected);
-        // The outlet of the set itself has its ground.
-        assert_eq!(reads(&[TWO_WIRES], "front").0, Reads::Correct);
-        assert_eq!(proof(&[TWO_WIRES], "left").continuity.whole, Sure::No);
+    fn what_must_not_be_used_is_not_plugged_in() {
+        use Button::{NoWayBack, Trips};
         let unknown = ("conductors = 3 # long", "conductors = \"unknown\"");
-        assert_eq!(reads(&[unknown], "left").0, Reads::Either);
-        assert_eq!(proof(&[unknown], "left").continuity.whole, Sure::Unknown);
+        let set_protects = ("gfci = false # twist", "gfci = true");
+        let floats = (Reads::OpenGroundFloating, Trips, NoWayBack);
+        for (edits, front) in [
+            (vec![TWO_WIRES], (Reads::Correct, Trips, Trips)),
+            (vec![unknown], (Reads::Correct, Trips, Trips)),
+            (vec![unknown, DRY], (Reads::Correct, Trips, Trips)),
+            (vec![FLOATING, BOX_BOND], floats),
+            (vec![FLOATING, BOX_BOND, set_protects], floats),
+            // Nobody knows, and the ground is damp or its own GFCIs are ahead of the joint: it may be used.
+            (
+                vec![FLOATING, BOX_MAY_BOND],
+                (Reads::Either, Trips, Button::Either),
+            ),
+        ] {
+            assert_eq!(reads(&edits, "front"), front, "{edits:?}");
+            let tests = report(&edits).figures.tests;
+            let told = tests.iter().any(|proof| proof.at.as_str() == "left");
+            assert_eq!(told, edits.contains(&BOX_MAY_BOND), "{edits:?}");
+        }
     }
 
-    /// A joint in a box is seen everywhere that its ground reaches. Behind a GFCI of the set, the
-    /// current of the tester's button comes back through that GFCI.
+    /// A box that may join neutral and ground behind the GFCI of the set, on damp ground: it may be used, and
+    /// nobody can tell what a tester does.
     #[test]
-    fn a_joint_beyond_the_protection_blinds_it() {
-        let set_protects = ("gfci = false # twist", "gfci = true");
-        let box_does_not = ("gfci = true # left", "gfci = false");
-        let blind = (Reads::Correct, Button::Trips, Button::Blind);
-        let edits = [FLOATING, BOX_BOND, set_protects, box_does_not];
-        assert_eq!(reads(&edits, "left"), blind);
-        // Its own GFCI in the box has the joint on the way to the set.
-        assert_eq!(reads(&[FLOATING, BOX_BOND], "left").2, Button::Trips);
-        // Seen at the set's own outlet too, by the ground of the cord.
-        assert_eq!(reads(&[FLOATING, BOX_BOND], "front").0, Reads::Correct);
-        // Two joints: the current parts, and nobody can say.
-        assert_eq!(
-            reads(&[BOX_BOND, set_protects, box_does_not], "left").2,
-            Button::Either
-        );
+    fn a_joint_that_nobody_knows_of_leaves_both_open() {
+        let edits = [
+            FLOATING,
+            BOX_MAY_BOND,
+            ("ground = \"wet\"", "ground = \"damp\""),
+            ("gfci = false # twist", "gfci = true"),
+            ("gfci = true # left", "gfci = false"),
+        ];
+        let open = (Reads::Either, Button::Trips, Button::Either);
+        assert_eq!(reads(&edits, "left"), open);
+        let none = [edits[0], edits[2], edits[3], edits[4]];
+        let floats = (Reads::OpenGroundFloating, Button::Trips, Button::NoWayBack);
+        assert_eq!(reads(&none, "left"), floats);
     }
 
     #[test]
@@ -295,10 +300,9 @@ mod tests {
         assert_eq!((twist.lamps, twist.tester_button), (None, None));
         // A meter reaches every ground contact: 50 ft of 10 AWG at 1.24 ohm per 1000 ft is 62
         // milliohms one way (NFPA 70 (NEC), Chapter 9 Table 8, confirmed).
-        assert_eq!(twist.continuity.ohms, Resistance::ZERO);
-        let left = proof(&[], "left").continuity;
-        assert_eq!(left.ohms, Resistance::from_microohms(62_000));
-        assert_eq!(left.whole, Sure::Yes);
+        assert_eq!(twist.ground_to_frame, Resistance::ZERO);
+        let left = proof(&[], "left").ground_to_frame;
+        assert_eq!(left, Resistance::from_microohms(62_000));
     }
 
     #[test]

@@ -6,7 +6,7 @@ use crate::plan::{Answer, Id, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::tables::shape::Plug;
-use crate::verdict::{Allowance, Overcurrent, own_limit};
+use crate::verdict::{Allowance, Overcurrent, own_limit, stands};
 
 /// One entry for each receptacle, cord, inlet and wire of the supply, in its order, with the wiring
 /// of a listed box by its listing; then one for the own cord of each load that is plugged in.
@@ -45,7 +45,11 @@ pub(super) fn protection<'a>(
         list.push(Protection {
             id: node.id.clone(),
             part,
-            rating: Some(node.laid_out),
+            rating: Some(if by == "generator" {
+                stands(plan, supply, ix)
+            } else {
+                node.laid_out
+            }),
             breaker: breaker.map(|(_, amps)| amps),
             breaker_at: breaker.map(|(ix, _)| supply.node(ix).id.clone()),
             by,

@@ -110,6 +110,7 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "plug-alone"),
         ("SHOCK013", "plug-first"),
         ("SHOCK013", "shared"),
+        ("SHOCK013", "plug-out"),
         ("FIT001", "bonding-plug"),
         ("FIT001", "bonding-socket"),
     ]),

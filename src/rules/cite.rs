@@ -31,6 +31,8 @@ pub(super) const UL_817: Source = Source::new(
     "",
     Mark::Secondary,
 );
+/// Full-load current of single-phase motors.
+pub(super) const NEC_430_248: Source = Source::new(NEC, "Table 430.248", "", Mark::Secondary);
 /// Cord sets put together in the field, on 20 A circuits.
 pub(super) const NEC_240_5_B4: Source = Source::new(NEC, "240.5(B)(4)", "", Mark::Confirmed);
 /// Sizes that breakers are made in.

@@ -288,7 +288,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             let placed = seats.get(&facts.id).copied();
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
-                Some(&"too-large") => guessed(plan, load, facts),
+                Some(&"too-large") => guessed(supply, load, facts),
                 _ => false,
             };
             Some(Need {
@@ -304,16 +304,16 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
         .collect()
 }
 
-/// Whether what a load asks for, or what the generator has for it, is only a guess.
-fn guessed(plan: &Plan, load: &Load, facts: &LoadFacts) -> bool {
-    let set = &plan.generator;
+/// Whether what a load asks for, or what the generator or the gear has for it, is only a guess.
+fn guessed(supply: &Supply, load: &Load, facts: &LoadFacts) -> bool {
+    // What these may be, no limit depends on.
+    const NO_LIMIT: [&str; 4] = ["gfci", "leg", "conductors", "length"];
     let starts = load.starting.is_known() || load.starting_current.is_known();
+    let mut fields = supply.assumed.iter().map(|it| it.field.rsplit('.').next());
     !load.kind.is_known()
         || !load.running.is_known()
         || !starts && facts.starting_watts > facts.running_watts
-        || !set.rated.is_known()
-        || !set.peak.is_known()
-        || !set.voltage.is_known()
+        || fields.any(|last| last.is_some_and(|last| !NO_LIMIT.contains(&last)))
 }
 
 impl<'a> Facts<'a> {
@@ -359,23 +359,35 @@ impl<'a> Facts<'a> {
             .collect()
     }
 
-    /// Those of these needs that draw on a leg. A 240 V load draws on both.
+    /// Whether a need draws on a leg. A 240 V load draws on both.
+    fn draws_on(&self, need: &Need<'_>, leg: Leg) -> bool {
+        match need.at.map(|at| self.supply.node(at).legs) {
+            Some(legs) => legs.all().contains(&leg),
+            // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
+            // outlets are.
+            None => leg == self.supply.unknown_leg || need.load.needs_240(),
+        }
+    }
+
+    /// Those of these needs that draw on a leg.
     pub(super) fn those_on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Vec<Need<'a>> {
-        needs
-            .iter()
-            .filter(|need| match need.at.map(|at| self.supply.node(at).legs) {
-                Some(legs) => legs.all().contains(&leg),
-                // Nobody knows where it goes: on one leg with all others of which nobody knows it, as
-                // outlets are.
-                None => leg == self.supply.unknown_leg || need.load.needs_240(),
-            })
-            .copied()
-            .collect()
+        let on = needs.iter().filter(|need| self.draws_on(need, leg));
+        on.copied().collect()
+    }
+
+    /// Volt-amperes of those of these needs that draw on a leg.
+    pub(super) fn apparent_on_leg<'n>(
+        &self,
+        needs: impl IntoIterator<Item = &'n Need<'n>>,
+        leg: Leg,
+    ) -> ApparentPower {
+        let on = needs.into_iter().filter(|need| self.draws_on(need, leg));
+        on.map(Need::apparent).sum()
     }
 
     /// The current of these needs on one leg, rounded up once.
-    pub(super) fn on_leg(&self, needs: &[Need<'a>], leg: Leg) -> Current {
-        self.amps_of(&self.those_on_leg(needs, leg))
+    pub(super) fn on_leg(&self, needs: &[Need<'_>], leg: Leg) -> Current {
+        Current::of_apparent(self.apparent_on_leg(needs, leg), self.supply.volts)
     }
 
     /// The current of these needs, all of them on one leg.
@@ -384,7 +396,7 @@ impl<'a> Facts<'a> {
     }
 
     /// The greatest current of these needs on any leg.
-    pub(super) fn worst_leg(&self, needs: &[Need<'a>]) -> Current {
+    pub(super) fn worst_leg(&self, needs: &[Need<'_>]) -> Current {
         self.on_leg(needs, Leg::A).max(self.on_leg(needs, Leg::B))
     }
 }

@@ -24,6 +24,9 @@ mod shock;
 pub(crate) mod testing;
 mod voltage;
 
+use std::cell::OnceCell;
+
+use self::overcurrent::{Overload, overloads};
 use crate::plan::Id;
 use crate::plan::Plan;
 use crate::report::{Figures, Finding, Fix, Signal, Value, Values};
@@ -44,6 +47,8 @@ pub struct Facts<'a> {
     pub figures: &'a Figures,
     /// Worked out once, for most rules ask for them.
     needs: Vec<demand::Need<'a>>,
+    /// Worked out when the first of the rules that speak of it asks.
+    overloads: OnceCell<Vec<Overload<'a>>>,
 }
 
 impl<'a> Facts<'a> {
@@ -61,7 +66,13 @@ impl<'a> Facts<'a> {
             verdicts,
             figures,
             needs: demand::needs(plan, supply, figures),
+            overloads: OnceCell::new(),
         }
+    }
+
+    /// Every part that is asked for more than it holds for a short time.
+    fn overloads(&self) -> &[Overload<'a>] {
+        self.overloads.get_or_init(|| overloads(self))
     }
 }
 

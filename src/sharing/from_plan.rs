@@ -51,10 +51,10 @@ use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
 
-/// What a cheap answer gets of the work of a whole one: one part of so many.
-const CHEAP: u64 = 32;
+/// What a trial gets of the work of a whole check: one part of so many.
+const TRIAL: u64 = 24;
 /// But as much as mostly is enough for the few loads of most plans.
-const LEAST: u64 = 60_000;
+const LEAST: u64 = 80_000;
 /// The most sets of a family that are reported. More are of no use to anyone.
 const MOST_SETS: usize = 1000;
 /// Up to here cords end at the set (common practice, no source, as in rule CORD005).
@@ -134,9 +134,10 @@ pub(crate) fn places(
     verdicts: &Verdicts<'_>,
     units: &[LoadUnit],
 ) -> Sharing {
-    let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / CHEAP).max(LEAST));
+    let budget = &mut Budget::of((Budget::for_loads(units.len()).left() / TRIAL).max(LEAST));
     let setting = Setting::new(plan, supply, verdicts, units);
-    let placing = place(&setting.model, budget);
+    // A long search for places leaves enough to see what may not run together.
+    let placing = budget.share(3, 4, |budget| place(&setting.model, budget));
     setting.told(plan, &placing, budget).1
 }
 

@@ -11,7 +11,7 @@
 
 use serde::Serialize;
 
-use crate::plan::{Answer, Cord, Generator, Id, Load, Neutral, Outlet, Plan};
+use crate::plan::{Answer, Generator, Id, Load, Neutral, Outlet, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Configuration, Plug};
 
@@ -38,11 +38,6 @@ impl Sure {
             Answer::Known(false) => Self::No,
             Answer::Missing | Answer::Unknown => Self::Unknown,
         }
-    }
-
-    /// Both.
-    pub(crate) fn and(self, other: Self) -> Self {
-        self.min(other)
     }
 
     /// Either.
@@ -109,12 +104,10 @@ pub struct BondingSocket {
     pub stays: bool,
 }
 
-/// Joints of neutral and ground, and grounds that go through, of one supply.
+/// Joints of neutral and ground of one supply.
 #[derive(Clone, Debug)]
 pub struct Grounding<'a> {
     supply: &'a Supply,
-    /// For each node of a cord: whether its ground goes through.
-    grounds: Vec<(NodeIx, Sure)>,
     /// Where neutral and ground are joined, or may be.
     joints: Vec<(NodeIx, Sure)>,
     /// The receptacles that a bonding plug may be in, the most harmful place first.
@@ -137,7 +130,6 @@ impl<'a> Grounding<'a> {
         });
         Self {
             supply,
-            grounds: grounds(plan, supply),
             joints: joints(plan, supply, &bonding_sockets),
             bonding_sockets,
             bonding_socket,
@@ -231,42 +223,39 @@ impl<'a> Grounding<'a> {
         (breaker && matches!(node.kind, NodeKind::Receptacle { .. })).then_some(above.0)
     }
 
-    /// Whether the ground goes all the way between two points: through every cord that is on the
-    /// path of one of them and not of the other.
-    #[must_use]
-    pub fn ground_to(&self, one: NodeIx, other: NodeIx) -> Sure {
-        self.grounds
-            .iter()
-            .filter(|(cord, _)| self.is_on_path(*cord, one) != self.is_on_path(*cord, other))
-            .fold(Sure::Yes, |all, (_, ground)| all.and(*ground))
+    /// Whether neutral and ground are joined beyond a device, or may be, elsewhere than in this gear and beyond it.
+    pub(crate) fn may_be_joined_but_in(&self, device: NodeIx, gear: NodeIx) -> bool {
+        let joints = self.joints.iter().map(|(joint, _)| *joint);
+        let mut beyond = joints.filter(|joint| self.is_on_path(device, *joint));
+        beyond.any(|joint| !self.is_on_path(gear, joint))
     }
 
-    /// Whether neutral is joined to this receptacle's ground, anywhere.
-    #[must_use]
-    pub fn joined(&self, at: NodeIx) -> Sure {
-        self.joined_where(at, |_| true)
+    /// The joints that are left when no cord or box is plugged in that must not be used. What may be used has a
+    /// ground all the way, so that each of them is seen at every receptacle.
+    pub(super) fn in_use(&self, refused: impl Fn(NodeIx) -> bool) -> Self {
+        let mut left = self.clone();
+        left.joints
+            .retain(|(at, _)| !(self.supply.node(*at).kind.is_gear() && refused(*at)));
+        left
     }
 
-    /// Whether it is joined beyond a device, or short of it.
+    /// Whether neutral and ground are joined, at the generator or beyond.
     #[must_use]
-    pub fn joined_beyond(&self, at: NodeIx, device: NodeIx, beyond: bool) -> Sure {
-        self.joined_where(at, |joint| self.is_on_path(device, joint) == beyond)
+    pub fn joined(&self) -> Sure {
+        self.joined_where(|_| true)
     }
 
-    /// Whether neutral and ground are joined anywhere at all, at the generator or beyond.
+    /// Whether they are joined beyond a device, or short of it.
     #[must_use]
-    pub fn joined_anywhere(&self) -> Sure {
-        let joints = self.joints.iter();
-        joints.fold(Sure::No, |any, (_, sure)| any.or(*sure))
+    pub fn joined_beyond(&self, device: NodeIx, beyond: bool) -> Sure {
+        self.joined_where(|joint| self.is_on_path(device, joint) == beyond)
     }
 
-    fn joined_where(&self, at: NodeIx, counts: impl Fn(NodeIx) -> bool) -> Sure {
+    fn joined_where(&self, counts: impl Fn(NodeIx) -> bool) -> Sure {
         self.joints
             .iter()
             .filter(|(joint, _)| counts(*joint))
-            .fold(Sure::No, |any, (joint, sure)| {
-                any.or(sure.and(self.ground_to(at, *joint)))
-            })
+            .fold(Sure::No, |any, (_, sure)| any.or(*sure))
     }
 
     /// Whether a bonding plug is only assumed to be there.
@@ -287,24 +276,6 @@ impl<'a> Grounding<'a> {
 
     fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
         self.supply.up(of).any(|(ix, _)| ix == part)
-    }
-}
-
-/// Whether each cord's ground goes through.
-fn grounds(plan: &Plan, supply: &Supply) -> Vec<(NodeIx, Sure)> {
-    let cord_of = |id: &Id| plan.cords.iter().find(|cord| cord.id == *id);
-    nodes(supply)
-        .filter(|(_, node)| matches!(node.kind, NodeKind::Cord { .. }))
-        .filter_map(|(ix, node)| Some((ix, ground_through(cord_of(&node.id)?))))
-        .collect()
-}
-
-fn ground_through(cord: &Cord) -> Sure {
-    match cord.conductors {
-        _ if !cord.plug.0.grounded() => Sure::No,
-        Answer::Known(count) if count < cord.conductors_needed() => Sure::No,
-        Answer::Known(_) => Sure::Yes,
-        Answer::Missing | Answer::Unknown => Sure::Unknown,
     }
 }
 

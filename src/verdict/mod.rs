@@ -23,7 +23,8 @@ mod spare;
 
 pub(crate) use grounding::{BONDING_PLUG, bonded_boxes, bonds_at_set, doubtful_boxes};
 pub use grounding::{Grounding, Protection, Sure};
-pub(crate) use overcurrent::{Allowance, Overcurrent};
+pub use overcurrent::OnlyIf;
+pub(crate) use overcurrent::{Allowance, Overcurrent, stands};
 pub(crate) use own_limit::{OwnLimit, own_limit};
 pub(crate) use spare::wrong_anywhere;
 
@@ -118,12 +119,14 @@ pub fn may_be_wet(plan: &Plan) -> bool {
 /// Whether a cord's ground does not go through to ends that have one; `None` where nobody knows.
 #[must_use]
 pub fn lifts_ground(cord: &Cord) -> Option<bool> {
-    let grounded_ends = cord.ends.iter().any(|end| end.0.grounded());
-    if grounded_ends && !cord.plug.0.grounded() {
+    if !cord.ends.iter().any(|end| end.0.grounded()) {
+        return Some(false);
+    }
+    if !cord.plug.0.grounded() {
         return Some(true);
     }
     let count = cord.conductors.known()?;
-    Some(grounded_ends && *count < cord.conductors_needed())
+    Some(*count < cord.conductors_needed())
 }
 
 impl<'a> Verdicts<'a> {
@@ -191,6 +194,12 @@ impl<'a> Verdicts<'a> {
             above.guarded |= here.guarded;
             above.closed = here.closed.or(above.closed);
         }
+    }
+
+    /// Where neutral and ground are joined once nothing is plugged in that must not be used: what a tester meets.
+    #[must_use]
+    pub fn grounding_in_use(&self) -> Grounding<'a> {
+        self.grounding.in_use(|at| self.refused(at).is_some())
     }
 
     /// Every unknown that was taken for the unsafe case here.
@@ -331,7 +340,6 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
         let known = &mut causes[at.0];
         *known = Some(known.map_or(cause, |known| known.min(cause)));
     };
-    let dry = plan.site.ground == Answer::Known(Ground::Dry);
     let boxes = bonded_boxes(plan);
     let bond = if bonds_at_set(plan) + boxes.len() > 1 {
         Cause::TwoBonds
@@ -359,8 +367,8 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
                 if lost_neutral(supply, ix, cord) {
                     note(ix, Cause::LostNeutral);
                 }
-                let lifts = lifts_ground(cord);
-                if lifts == Some(true) || (!dry && lifts.is_none()) {
+                // Nobody knows: as bad as known to be missing, on whatever ground.
+                if lifts_ground(cord) != Some(false) {
                     note(ix, Cause::NoGround);
                 }
             }
@@ -408,7 +416,7 @@ pub(crate) fn lost_neutral(supply: &Supply, ix: NodeIx, cord: &Cord) -> bool {
 #[cfg(test)]
 mod tests {
     use crate::plan::Id;
-    use crate::report::Admits;
+    use crate::report::{Admits, OnlyIf};
     use crate::rules::testing::report;
 
     /// What may be plugged in at each of these, and the rule that says why.
@@ -510,6 +518,55 @@ mod tests {
         let bond = ("bond = false", "bond = true");
         let nothing = Some((Admits::Nothing, Some("SHOCK005")));
         assert_eq!(admits(&[floating, behind, bond], &["left"]), [nothing]);
+    }
+
+    /// What may be used under a condition: an adapter from 50 A to one camper, and one from 30 A to 15 A behind a
+    /// generator that gives no more than 15 A. Near misses: a breaker of its size, and a cord set that a code allows
+    /// behind 20 A.
+    #[test]
+    fn what_must_hold_for_a_part_is_in_its_verdict() {
+        let only_if = |edits: &[(&str, &str)]| {
+            let verdict = report(edits)
+                .verdict(&Id::new("long").expect("an id"))
+                .cloned();
+            verdict.expect("a verdict").only_if
+        };
+        let amps = crate::quantity::Current::from_milliamps(30_000);
+        let camper = [
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            (
+                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
+                "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
+            ),
+            (
+                "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
+                "plug = \"14-50P\"\nends = [\"TT-30R\"] # long",
+            ),
+            ("from = \"long\"\ninlet", "inlet"),
+            (
+                "plug = \"5-15P\" # kettle\non = \"left\" # kettle",
+                "plug = \"TT-30P\"\non = \"long\" # kettle",
+            ),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        assert_eq!(only_if(&camper), Some(OnlyIf::CamperMain { amps }));
+        let of_its_size = ("breaker = \"50 A\" # twist", "breaker = \"30 A\"");
+        assert_eq!(only_if(&[&camper[..], &[of_its_size]].concat()), None);
+        let small = [
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1800 W\""),
+            ("peak = \"4500 W\"", "peak = \"2400 W\""),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("ends = [\"L5-30R\"] # long", "ends = [\"5-15R\"]"),
+        ];
+        assert_eq!(only_if(&small), Some(OnlyIf::ThisGenerator));
+        let twenty = (
+            "from = \"twist\"\nplug = \"L5-30P\" # long",
+            "from = \"front\"\nplug = \"5-15P\"",
+        );
+        assert_eq!(only_if(&[&small[..], &[twenty]].concat()), None);
+        // A generator that gives more: not to be used at all.
+        assert_eq!(only_if(&small[3..]), None);
     }
 
     /// In the bin, a cord without a ground wire and a box behind whose own plug nothing trips are still not to be

@@ -1,10 +1,12 @@
 //! What protects a part of the supply from more current than it carries.
 
-use super::own_limit::own_limit;
+use serde::Serialize;
+
+use super::own_limit::{OwnLimit, own_limit};
 use crate::plan::{Answer, Id, Load, Plan};
 use crate::quantity::Current;
-use crate::supply::{LimitReason, NodeIx, NodeKind, Supply};
-use crate::tables::conductor::{CORD_SET_CIRCUIT, gauge_of};
+use crate::supply::{LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
+use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
 use crate::tables::shape::Configuration;
 
 /// Whether the cord set is thick enough for the allowance of 240.5(B)(4): 16 AWG or larger.
@@ -14,6 +16,20 @@ fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
         .find(|candidate| candidate.id == *cord)
         .and_then(|cord| cord.wire.known())
         .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
+}
+
+/// What a part stands: a cord what its plug and its wire carry. What cords of its gauge and length are usually
+/// marked with may be less, and limits what is planned on it, but past that nothing is overheated yet.
+pub(crate) fn stands(plan: &Plan, supply: &Supply, ix: NodeIx) -> Current {
+    let node = supply.node(ix);
+    let cord = plan.cords.iter().find(|cord| cord.id == node.id);
+    match (&node.kind, cord) {
+        (NodeKind::Cord { plug, .. }, Some(cord)) => {
+            let wire = flexible_ampacity(cord.wire.or(UNKNOWN_CORD));
+            plug.0.rating().min(wire)
+        }
+        _ => node.laid_out,
+    }
 }
 
 /// What a code lets stand although the breaker is larger than the part's rating.
@@ -50,6 +66,18 @@ pub(crate) enum Overcurrent {
 impl Overcurrent {
     /// How it is protected, or how it is not.
     pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
+        let by_breaker = Self::by_breaker(plan, supply, ix);
+        let needed = !matches!(by_breaker, Self::NotNeeded | Self::Breaker(_));
+        let spared = |own: OwnLimit| own.spares(stands(plan, supply, ix));
+        if needed && own_limit(plan, supply).is_some_and(spared) {
+            Self::Source
+        } else {
+            by_breaker
+        }
+    }
+
+    /// The same, whatever the generator can give.
+    fn by_breaker(plan: &Plan, supply: &Supply, ix: NodeIx) -> Self {
         let node = supply.node(ix);
         if matches!(node.kind, NodeKind::Source | NodeKind::Breaker { .. })
             || node.reason == LimitReason::NotFed
@@ -61,9 +89,6 @@ impl Overcurrent {
             && breaker <= node.laid_out
         {
             return Self::Breaker(breaker);
-        }
-        if own_limit(plan, supply).is_some_and(|own| own.spares(node.laid_out)) {
-            return Self::Source;
         }
         let Some(breaker) = breaker else {
             return Self::Unknown;
@@ -111,6 +136,45 @@ impl Overcurrent {
             self,
             Self::NotNeeded | Self::Breaker(_) | Self::Source | Self::Allowed { .. }
         )
+    }
+}
+
+/// What must hold beyond what the plan shows, or a part may not be used: its own label says so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "kebab-case", tag = "what")]
+pub enum OnlyIf {
+    /// A camper is plugged in, with a main breaker of at most so much.
+    CamperMain {
+        /// What the adapter carries.
+        amps: Current,
+    },
+    /// This generator feeds it: the breaker ahead is too big, and the generator stops first.
+    ThisGenerator,
+}
+
+impl OnlyIf {
+    /// Of a cord or box, or of an end of a cord.
+    pub(crate) fn of(plan: &Plan, supply: &Supply, ix: NodeIx) -> Option<Self> {
+        let node = supply.node(ix);
+        let part = if node.kind.is_gear() {
+            ix
+        } else {
+            super::splitter(supply, ix)?
+        };
+        [ix, part].into_iter().find_map(|at| {
+            let amps = supply.node(at).laid_out;
+            match Overcurrent::of(plan, supply, at) {
+                Overcurrent::Camper { .. } => Some(Self::CamperMain {
+                    amps: amps.min(node.laid_out),
+                }),
+                Overcurrent::Source => matches!(
+                    Overcurrent::by_breaker(plan, supply, at),
+                    Overcurrent::TooHigh { .. } | Overcurrent::Camper { .. }
+                )
+                .then_some(Self::ThisGenerator),
+                _ => None,
+            }
+        })
     }
 }
 

@@ -57,6 +57,15 @@ impl Words {
         text
     }
 
+    /// That people have to do it, and what is before the engine starts.
+    pub fn by_hand(&self, effect: &Effect) -> String {
+        self.text(if effect.after.dangers == 0 {
+            "mend-people"
+        } else {
+            "mend-people-left"
+        })
+    }
+
     /// Each danger and warning that stays, with the words before it.
     fn left(&self, report: &Report, effect: &Effect) -> Vec<(String, String)> {
         let loads = &report.figures.loads;
@@ -97,7 +106,15 @@ impl Words {
             }
             return out;
         }
-        fill(&mut out, "", "", &self.text("mend-title"));
+        let dangers = effect.before.dangers;
+        let counts = [
+            ("all", dangers.into()),
+            (
+                "cleared",
+                dangers.saturating_sub(effect.after.dangers).into(),
+            ),
+        ];
+        fill(&mut out, "", "", &self.with("mend-title", counts));
         for (number, repair) in sharing.repairs.iter().enumerate() {
             let text = self.repair(repair, &report.figures.loads);
             fill(&mut out, &format!("{:>3}. ", number + 1), "     ", &text);

@@ -55,7 +55,7 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 16] = [
+const UNKNOWN_TOLD: [&str; 17] = [
     "ask",
     "box-look",
     "by-day",
@@ -69,6 +69,7 @@ const UNKNOWN_TOLD: [&str; 16] = [
     "look",
     "measure",
     "plug-look",
+    "plug-out",
     "shared",
     "unknown",
     "when",

@@ -8,7 +8,7 @@ use fluent_bundle::FluentValue;
 use super::{Show, Words};
 use crate::plan::Id;
 use crate::quantity::{Current, Power};
-use crate::report::{Admits, Limit, Report, SetBy, Signal, Trouble, Verdict};
+use crate::report::{Admits, Limit, OnlyIf, Report, SetBy, Signal, Trouble, Verdict};
 
 /// Colour is an aid only: the signal word is always there.
 fn style(signal: Signal) -> Style {
@@ -98,8 +98,12 @@ impl Words {
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);
+        let rows: Vec<(String, String)> = rows
+            .into_iter()
+            .filter(|(_, body)| !body.is_empty())
+            .collect();
         let column = rows.iter().map(|(label, _)| wide(label)).max().unwrap_or(0);
-        for (label, body) in rows.into_iter().filter(|(_, body)| !body.is_empty()) {
+        for (label, body) in rows {
             let gap = " ".repeat(column - wide(&label));
             paragraph(out, &format!("  {label}{gap}  "), &body, width);
         }
@@ -119,7 +123,7 @@ impl Words {
         let alike = |one: &Limit, other: &Limit| {
             let only = |of: &Limit| {
                 let verdict = report.verdict(&of.id);
-                verdict.map(|it| (it.only.clone(), it.bonding_plug))
+                verdict.map(|it| (it.only.clone(), it.bonding_plug, it.only_if))
             };
             let facts = |of: &Limit| {
                 (
@@ -170,9 +174,6 @@ impl Words {
                     [("id", by.id.to_string().into()), ("reason", reason.into())],
                 ))
             };
-            let only = report
-                .verdict(&limit.id)
-                .filter(|it| it.admits == Admits::Named);
             let guarded = report.guarded(&limit.id).map(|why| why.code);
             let text = match refusal(limit) {
                 None if guarded.is_some() => self.with(
@@ -200,10 +201,7 @@ impl Words {
                     ],
                 ),
             };
-            let text = match only {
-                Some(verdict) => self.only(verdict, text),
-                None => text,
-            };
+            let text = self.with_condition(report, &limit.id, text);
             let first = format!("  {ids} ({})  ", limit.shape);
             let options = wrapping(width)
                 .initial_indent(&first)
@@ -262,6 +260,32 @@ impl Words {
             "check-limit-only",
             [("parts", parts.into()), ("limit", limit.into())],
         )
+    }
+
+    /// The figures of a receptacle, with what alone goes into it and what must hold for that.
+    fn with_condition(&self, report: &Report, id: &Id, limit: String) -> String {
+        let Some(verdict) = report.verdict(id) else {
+            return limit;
+        };
+        let limit = match verdict.admits {
+            Admits::Named => self.only(verdict, limit),
+            _ => limit,
+        };
+        let only_if = verdict.only_if;
+        let only_if = only_if.map(|it| self.only_if(it));
+        let both: Vec<String> = std::iter::once(limit).chain(only_if).collect();
+        both.join(" ")
+    }
+
+    /// What must hold for a part to be used, as a sentence.
+    pub(crate) fn only_if(&self, only_if: OnlyIf) -> String {
+        match only_if {
+            OnlyIf::CamperMain { amps } => {
+                let amps = self.amount(amps, Show::Capacity);
+                self.with("only-if-camper", [("amps", amps.into())])
+            }
+            OnlyIf::ThisGenerator => self.text("only-if-generator"),
+        }
     }
 
     /// The three lines that matter most: the worst finding and its remedy, the power that can

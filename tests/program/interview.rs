@@ -159,7 +159,7 @@ const GENERATOR: &[(&str, &str)] = &[
     ("Which outlet, and what number", "Regular T"),
     ("Which outlet, and what number", ""),
     ("a TEST and a RESET button?", ""),
-    ("Does any breaker trip", ""),
+    ("Is anything odd about", ""),
 ];
 
 const REST: &[(&str, &str)] = &[
@@ -228,7 +228,7 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     person.sees("2000 W");
     person.answers("How many running watts does the", "2200 W");
     person.answers("And how many watts for", "2800");
-    person.is_asked("2800 what? Add one of: W, kW");
+    person.is_asked("What unit is 2800 in?");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -559,7 +559,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         let home = tempfile::tempdir().unwrap();
         let mut person = Person::sits_down_at(home.path(), 40, 40, environment, arguments);
         person.sees("How many running watts does the");
-        person.sees("Enter: unknown");
+        person.sees("Enter: don't know");
         person.types("2800 W\n");
         person.sees("And how many watts for");
         person.types("3300 W\n");

@@ -75,8 +75,13 @@ pub(super) fn after(
                     let (report, _) = mend::advised(plan, false);
                     let width = width();
                     let mut text = words.repairs(&report, width);
-                    if !report.figures.sharing.repairs.is_empty() {
-                        let people = words.text("mend-people");
+                    let sharing = &report.figures.sharing;
+                    let changed = sharing
+                        .mended
+                        .as_ref()
+                        .filter(|_| !sharing.repairs.is_empty());
+                    if let Some(effect) = changed {
+                        let people = words.by_hand(effect);
                         text = format!("{text}\n{}", textwrap::fill(&people, wrapping(width)));
                     }
                     say(&format!("\n{text}\n"))?;

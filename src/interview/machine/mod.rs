@@ -499,7 +499,10 @@ impl Machine {
             self.forget_figures(n);
             self.draft.answers.insert(what(n), Said::Is(key));
         }
-        let values = vec![("things", Value::Words(things))];
+        let values = vec![
+            ("count", things.len().to_string().into()),
+            ("things", Value::Words(things)),
+        ];
         Ok(Note {
             key: "added",
             values,

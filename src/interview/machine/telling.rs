@@ -6,7 +6,7 @@ use crate::interview::steps::Group;
 use crate::interview::value::Value;
 use crate::interview::{build, live};
 use crate::plan::Plan;
-use crate::quantity::Power;
+use crate::quantity::{Amount, Power};
 use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;
 
@@ -109,8 +109,9 @@ impl Machine {
         let all: Power = parts::loads(draft)
             .filter_map(|n| build::load_watts(draft, n))
             .sum();
-        let watts =
-            |power: Power| Value::from((power.milliwatts() + 999).div_euclid(1000).to_string());
+        // Whole watts: of what is asked the next above, of what there is the next below.
+        let whole = |watts: i64| Value::from(Amount::of(Power::from_milliwatts(watts * 1000)));
+        let watts = |power: Power| whole((power.milliwatts() + 999).div_euclid(1000));
         let (rated, peak) = build::set_power(draft);
         let taken = || peak.known().map(|peak| rated_of_peak(*peak));
         let Some(rated) = rated.known().copied().or_else(taken) else {
@@ -122,16 +123,10 @@ impl Machine {
         let values = vec![
             ("this", watts(this)),
             ("all", watts(all)),
-            (
-                "rated",
-                rated.milliwatts().div_euclid(1000).to_string().into(),
-            ),
+            ("rated", whole(rated.milliwatts().div_euclid(1000))),
             (
                 "left",
-                (rated.milliwatts() - all.milliwatts())
-                    .div_euclid(1000)
-                    .to_string()
-                    .into(),
+                whole((rated.milliwatts() - all.milliwatts()).div_euclid(1000)),
             ),
         ];
         let peak = peak.or(rated).max(rated);

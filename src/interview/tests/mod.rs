@@ -189,7 +189,7 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     let (outcome, kept, said) = answers("2800\nlots\n2800 V\n0 W\n2.8 kW\n2000 W\n?\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
-        "2800 what? Add one of: W, kW.",
+        "What unit is 2800 in? Type it again with one of these: W, kW.",
         "Start with a number, then its unit (W, kW).",
         "\"V\" does not fit here. Use one of: W, kW.",
         "Rated power must be from 50\u{a0}W to 100,000\u{a0}W.",
@@ -392,8 +392,8 @@ const REJECTS: &[&str] = &[
 #[test]
 fn what_the_set_has_left_is_told_as_things_are_named() {
     let (_, _, said) = answers(&script(COMMON));
-    assert!(said.contains("1500 W of 2800 W used so far. 1300 W left"));
-    assert!(said.contains("3555 W in all, but the generator gives 2800 W: not"));
+    assert!(said.contains("1,500\u{a0}W of 2,800\u{a0}W so far. 1,300\u{a0}W left"));
+    assert!(said.contains("3,555\u{a0}W in all, but the generator gives 2,800\u{a0}W: not"));
 }
 
 #[test]
@@ -441,11 +441,11 @@ fn no_harmless_answer_is_taken_by_enter_where_lives_hang_on_it() {
         assert_eq!(draft.get(key), Some(&Said::Unknown), "{key}");
     }
     assert!(
-        said.contains("DANGER: The generator may be closed in or covered"),
+        said.contains("DANGER: The generator might be closed in or covered"),
         "{said}"
     );
     assert!(
-        said.contains("DANGER: This may feed a building’s wiring"),
+        said.contains("DANGER: This might feed a building’s wiring"),
         "{said}"
     );
 }

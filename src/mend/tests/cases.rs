@@ -450,6 +450,62 @@ fn is_on<'a>(mended: &'a Mended, id: &str) -> Option<&'a str> {
     load.on.as_ref().map(Id::as_str)
 }
 
+/// A box of four wires behind a cord that may lack its neutral.
+fn box_on_a_bad_cord(kind: &str) -> Plan {
+    let gear = format!(
+        "[[generator.outlet]]\nid = \"twist\"\nshape = \"L14-30R\"\nbreaker = \"30 A\"\ngfci = true\n\
+         [[cord]]\nid = \"lead\"\nfrom = \"twist\"\nplug = \"L14-30P\"\nends = [\"L14-30R\"]\n\
+         wire = \"10 AWG\"\nconductors = 3\nlength = \"50 ft\"\noutdoor = true\ncoiled = false\n\
+         [[box]]\nid = \"box\"\nfrom = \"lead\"\ninlet = \"L14-30P\"\nlisted = true\nbond = false\n\
+         [[box.outlet]]\nid = \"one\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\nleg = \"A\"\n\
+         [[box.outlet]]\nid = \"two\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\nleg = \"B\"\n\
+         [[load]]\nid = \"thing\"\nname = \"thing\"\nkind = \"{kind}\"\nrunning = \"100 W\"\n\
+         continuous = true\nhours = [\"17:00-21:00\"]\nplug = \"5-15P\"\non = \"one\"\n"
+    );
+    let text = camp(&gear).replacen("voltage = \"120 V\"", "voltage = \"120/240 V\"", 1);
+    let mut plan = plan(&text);
+    // The household outlet gives no shelter.
+    plan.generator
+        .outlets
+        .retain(|it| it.id.as_str() == "twist");
+    plan
+}
+
+/// A good box is plugged in elsewhere before another is bought; where people are, another cord is, of four wires.
+#[test]
+fn a_good_box_is_not_left_unused() {
+    let mended = mend(&box_on_a_bad_cord("cooker"), false);
+    let plugged =
+        |it: &Step| matches!(&it.change, Change::Replug { part, .. } if part.as_str() == "box");
+    assert!(mended.steps.iter().any(plugged), "{:?}", mended.steps);
+    assert_eq!(is_on(&mended, "thing"), Some("one"));
+    assert!(mended.effect.after.clear());
+    assert!(mended.plan.boxes.len() == 1 && mended.plan.cords.len() == 1);
+
+    let mended = mend(&box_on_a_bad_cord("lamp"), false);
+    assert_eq!(keys(&mended), one("grounded-cord", "lead"));
+    let four = Answer::Known(4);
+    assert!(mended.plan.cords.iter().all(|it| it.conductors == four));
+    assert!(mended.effect.after.clear());
+}
+
+/// Nothing makes up for a breaker that nobody knows: then no cord is bought behind it either, where pulling the bad
+/// one leaves no more amiss.
+#[test]
+fn nothing_is_bought_that_serves_nobody() {
+    let bad = "wire = \"14 AWG\"\nconductors = 2\nlength = \"75 ft\"";
+    let mut plan = at_its_end(bad, "cooker");
+    plan.generator.inverter = Answer::Known(false);
+    plan.generator.outlets.truncate(1);
+    plan.generator.outlets[0].breaker = Answer::Unknown;
+    let mended = mend(&plan, false);
+    assert!(!mended.effect.after.clear());
+    let bought = |it: &Step| it.change.cost() > 1;
+    assert!(!mended.steps.iter().any(bought), "{:?}", mended.steps);
+    let again = mend(&mended.plan, false);
+    assert!(again.steps.is_empty(), "{:?}", again.steps);
+}
+
 /// Whoever is cold, in the dark or needs a device brings the set closer; a kettle boils beside it.
 #[test]
 fn what_people_use_where_they_are_is_not_moved_to_the_set() {
@@ -943,4 +999,50 @@ fn what_has_no_socket_left_needs_no_gfci() {
             "{sockets}"
         );
     }
+}
+
+/// A heater in a cord that its plug does not fit has an outlet on trial, and none once all the others have theirs: it
+/// is pulled out, and nobody looks for its outlet on a card that shows none.
+#[test]
+fn what_the_new_card_shows_nowhere_is_only_unplugged() {
+    let outlet = |id: &str, shape: &str, more: &str| {
+        format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"{shape}\"\n{more}\n")
+    };
+    let heaters = |id: &str, count: u8, more: &str| {
+        format!(
+            "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"heater\"\ncount = {count}\n\
+             wanted = \"must\"\nplug = \"5-15P\"\n{more}\n"
+        )
+    };
+    let text = [
+        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\nrated = \"1926 W\"\n\
+         voltage = \"120 V\"\n[generator.parallel]\nsets = 3\nlimit = \"37.8 A\"\n",
+        &outlet("camper", "TT-30R", "sockets = 1"),
+        &outlet("one", "5-20R", "breaker = \"20 A\""),
+        &outlet("two", "5-20R", "breaker = \"20 A\""),
+        &outlet("weak", "5-20R", "breaker = \"20 A\"\ntrips_at = \"13.6 A\""),
+        "[[cord]]\nid = \"fork\"\nfrom = \"one\"\nplug = \"5-20P\"\nends = [\"TT-30R\", \"TT-30R\"]\n",
+        "[[cord]]\nid = \"spare\"\nplug = \"5-15P\"\nends = [\"5-15R\", \"5-15R\"]\n",
+        "[[box]]\nid = \"box\"\nfrom = \"two\"\ninlet = \"5-20P\"\n[[box.outlet]]\nid = \"in-box\"\n\
+         shape = \"5-20R\"\nbreaker = \"20 A\"\n",
+        &heaters("strong", 3, "running = \"549 W\"\npower_factor = 0.3\nnow = \"one\""),
+        &heaters("other", 2, "running = \"unknown\"\nnow = \"fork.1\""),
+    ]
+    .concat();
+    let mended = mend(&plan(&text), false);
+    let facts = &mended.report.figures.loads;
+    let placed = &mended.report.figures.sharing.placed;
+    let shown = |load: &Id| {
+        let mut units = facts.iter().filter(|fact| fact.of == *load);
+        units.any(|unit| placed.iter().any(|it| it.load == unit.id))
+    };
+    for Step { change, .. } in &mended.steps {
+        if let Change::Move { load, to: None } = change {
+            assert!(shown(load), "{change:?}");
+        }
+    }
+    let other = Id::new("other").expect("an id");
+    assert!(!shown(&other));
+    let unplug = Change::Unplug(other);
+    assert!(mended.steps.iter().any(|step| step.change == unplug));
 }

@@ -246,23 +246,28 @@ proptest! {
         }
     }
 
-    /// A trial says of dangers and places what the whole check says.
+    /// A trial says of dangers and places what the whole check says. Only where its short search leaves open
+    /// whether there is a better placing may the long one find it; what clashes in its own it sees all the same.
     #[test]
     fn a_trial_is_the_check_of_dangers(plan in arbitrary::camp()) {
         let (all, trial) = (report::judge(&plan), report::trial(&plan, Signal::Danger));
+        prop_assert_eq!(&all.figures.limits, &trial.figures.limits);
+        prop_assert_eq!(&all.figures.loads, &trial.figures.loads);
+        prop_assert_eq!(&all.figures.usable.rated_watts, &trial.figures.usable.rated_watts);
+        prop_assert_eq!(&all.figures.usable.peak_watts, &trial.figures.usable.peak_watts);
+        let (whole, short) = (&all.figures.sharing, &trial.figures.sharing);
+        prop_assert!(short.families_complete || !whole.families_complete);
+        if !short.proven {
+            return Ok(());
+        }
         let dangers = |report: &Report| -> Vec<report::Finding> {
             let kept = report.findings.iter();
             kept.filter(|it| it.signal == Signal::Danger).cloned().collect()
         };
         prop_assert_eq!(dangers(&all), dangers(&trial));
         prop_assert_eq!(list::waiting(&plan, &all), list::waiting(&plan, &trial));
-        let (all, trial) = (&all.figures, &trial.figures);
-        prop_assert_eq!(&all.limits, &trial.limits);
-        prop_assert_eq!(&all.loads, &trial.loads);
-        prop_assert_eq!(&all.usable.rated_watts, &trial.usable.rated_watts);
-        prop_assert_eq!(&all.usable.peak_watts, &trial.usable.peak_watts);
-        prop_assert_eq!(&all.sharing.placed, &trial.sharing.placed);
-        prop_assert_eq!(&all.sharing.unplaced, &trial.sharing.unplaced);
-        prop_assert_eq!(&all.sharing.never, &trial.sharing.never);
+        prop_assert_eq!(&whole.placed, &short.placed);
+        prop_assert_eq!(&whole.unplaced, &short.unplaced);
+        prop_assert_eq!(&whole.never, &short.never);
     }
 }

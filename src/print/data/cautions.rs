@@ -89,7 +89,7 @@ pub(super) fn data(context: &Context<'_>) -> Cautions {
         findings,
         done: (1..=4).map(always).collect(),
         always: (5..=7).map(always).collect(),
-        look: looked.then(|| context.words.text("trouble-look")),
+        look: looked.then(|| context.say("look-then", &[])),
         emergencies: emergency::all(context),
     }
 }

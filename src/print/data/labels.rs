@@ -77,8 +77,9 @@ struct Socket {
     shared: Vec<Share>,
     /// What plugs in here.
     plugs: Vec<String>,
-    /// What alone may.
+    /// What alone may, and the same where there is little room.
     only: Option<String>,
+    only_brief: Option<String>,
     /// From the generator to here, here not counted.
     path: Vec<String>,
 }
@@ -118,8 +119,10 @@ struct Part {
     trips: bool,
     unwatched: Option<String>,
     unwatched_brief: Option<String>,
-    /// What alone may be plugged into its only receptacle.
+    /// What alone may be plugged into its only receptacle, or what must hold for it to be used; and the same where
+    /// there is little room.
     only: Option<String>,
+    only_brief: Option<String>,
     /// Its receptacles.
     outlets: Vec<Own>,
     /// Name and value.
@@ -151,7 +154,6 @@ const KEYS: &[&str] = &[
     "cord",
     "adapter",
     "box",
-    "short-only",
     "short-trips",
     "short-gfci",
     "short-no-gfci",
@@ -258,7 +260,11 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         title: context.behind(id).unwrap_or(text.title),
         // Where to look comes before what a guess would mean.
         why: text.look.into_iter().next().unwrap_or(text.why),
-        fix: text.fix,
+        fix: if !forbidden && context.guarded_key(id) == "guarded-cord" {
+            context.say("guarded-cord-do", &[])
+        } else {
+            text.fix
+        },
     }))
 }
 
@@ -278,7 +284,7 @@ fn gravest_end(context: &Context<'_>, id: &Id) -> Option<Signal> {
 fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     let report = context.report;
     let refused = report.refused(id).map(|_| "do-not-use");
-    let key = refused.or_else(|| report.guarded(id).map(|_| "guarded"))?;
+    let key = refused.or_else(|| report.guarded(id).map(|_| context.guarded_key(id)))?;
     Some(context.say(key, &[]))
 }
 
@@ -325,6 +331,7 @@ fn socket(
         shared: shared(context, limit, owner, outlet),
         plugs: plugged_into(context, std::slice::from_ref(&limit.id)),
         only: context.only(id),
+        only_brief: context.only_briefly(id),
         path: path(context, limit),
     }))
 }
@@ -555,10 +562,6 @@ fn path(context: &Context<'_>, limit: &Limit) -> Vec<String> {
 fn generator(context: &Context<'_>) -> Part {
     let set = &context.plan.generator;
     let usable = &context.report.figures.usable;
-    let boxed =
-        context.plan.boxes.iter().any(|part| {
-            part.joins() == Answer::Known(true) && context.feed_limit(&part.id).is_some()
-        });
     // The first of them is the last to go where a label has no room for all.
     let mut facts = vec![
         (
@@ -572,8 +575,6 @@ fn generator(context: &Context<'_>) -> Part {
                 match (set.neutral, set.bonding_plug) {
                     (Answer::Known(Neutral::Bonded), _) => "neutral-bonded",
                     (Answer::Known(Neutral::Floating), Answer::Known(true)) => "neutral-plug",
-                    // A box may join what the generator does not: then a tester shows no open ground.
-                    (Answer::Known(Neutral::Floating), _) if boxed => "neutral-joined",
                     (Answer::Known(Neutral::Floating), _) => "neutral-floating",
                     _ => "neutral-unknown",
                 },
@@ -643,6 +644,8 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
         adapter: cord.is_adapter(),
         // A flag has no room for more than the marking.
         headline: Some(cord_facts(context, cord, ToString::to_string)),
+        only: context.only(&cord.id),
+        only_brief: context.only_briefly(&cord.id),
         trips: true,
         facts,
         ..Part::default()
@@ -659,7 +662,6 @@ fn cord(context: &Context<'_>, cord: &Cord) -> Part {
             trips: trips(limit),
             unwatched: context.unwatched(&limit.set_by, &limit.acts),
             unwatched_brief: add_up(context, &limit.set_by, &limit.acts),
-            only: context.only(&cord.id),
             ..part
         }
     } else if let Some(limit) = context.feed_limit(&cord.id) {
@@ -758,6 +760,8 @@ fn part(context: &Context<'_>, part: &DistributionBox) -> Part {
     });
     Part {
         id: part.id.to_string(),
+        only: context.only(&part.id),
+        only_brief: context.only_briefly(&part.id),
         headline: Some(context.say("box-headline", &[("inlet", &part.inlet.to_string())])),
         long,
         short,

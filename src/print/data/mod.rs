@@ -20,7 +20,7 @@ use serde::Serialize;
 use super::{Document, Ink, Options, Paper, PrintError, world};
 use crate::plan::{Id, Plan};
 use crate::quantity::{Amount, Length};
-use crate::report::{self, Acts, Admits, Limit, LoadFacts, Report, SetBy};
+use crate::report::{self, Acts, Admits, Limit, LoadFacts, OnlyIf, Report, SetBy};
 use crate::supply::{Governing, LimitReason};
 use crate::supply::{NodeIx, Supply};
 use crate::tables::exhaust::AMPLE;
@@ -330,10 +330,41 @@ impl<'a> Context<'a> {
         }
     }
 
-    /// What alone may be plugged in at a receptacle, in words, where not everything may.
+    /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak of
+    /// its far end, and are not at it.
+    fn guarded_key(&self, id: &Id) -> &'static str {
+        if self.plan.cords.iter().any(|cord| cord.id == *id) {
+            "guarded-cord"
+        } else {
+            "guarded"
+        }
+    }
+
+    /// What alone may be plugged in at a receptacle, in words, where not everything may, and what must hold there.
     fn only(&self, id: &Id) -> Option<String> {
+        let only_if = self.report.verdict(id).and_then(|it| it.only_if);
+        let only_if = only_if.map(|it| self.words.only_if(it));
+        let both: Vec<String> = self.only_these(id).into_iter().chain(only_if).collect();
+        (!both.is_empty()).then(|| both.join(" "))
+    }
+
+    /// The same in a few words.
+    fn only_briefly(&self, id: &Id) -> Option<String> {
+        let these = self.only_these(id).map(|_| self.say("short-only", &[]));
+        let only_if = self.report.verdict(id).and_then(|it| it.only_if);
+        these.or_else(|| {
+            Some(match only_if? {
+                OnlyIf::CamperMain { amps } => {
+                    self.say("short-only-camper", &[("amps", &self.capacity(amps))])
+                }
+                OnlyIf::ThisGenerator => self.say("short-only-generator", &[]),
+            })
+        })
+    }
+
+    fn only_these(&self, id: &Id) -> Option<String> {
         if self.report.guarded(id).is_some() {
-            return Some(self.say("guarded", &[]));
+            return Some(self.say(self.guarded_key(id), &[]));
         }
         let verdict = self.report.verdict(id)?;
         let plug = verdict.bonding_plug.then(|| self.say("bonding-plug", &[]));

@@ -5,7 +5,7 @@ use super::Context;
 use super::worksheet::{Section, Sheet};
 use crate::plan::{Answer, Id};
 use crate::quantity::{Current, Resistance};
-use crate::report::{Button, Continuity, Lamp, Proof, Reads, Sure};
+use crate::report::{Button, Lamp, Proof, Reads, Sure};
 use crate::rules;
 use crate::tables::gfci;
 use crate::tables::source::{Mark, Source};
@@ -20,7 +20,6 @@ fn reads_key(reads: Reads) -> &'static str {
     match reads {
         Reads::Correct => "correct",
         Reads::OpenGroundFloating => "floating",
-        Reads::OpenGroundBroken => "broken",
         Reads::Either => "either",
     }
 }
@@ -60,13 +59,12 @@ pub(super) fn worksheet(sheet: &Sheet<'_>) -> Section {
     };
     let say = |key: &str, which: &str| context.say(&format!("{key}-{which}"), &[]);
     let ground = |proof: &Proof| {
-        let Continuity { whole, ohms } = proof.continuity;
-        let key = if ohms == Resistance::ZERO && whole == Sure::Yes {
+        let key = if proof.ground_to_frame == Resistance::ZERO {
             "here"
         } else {
-            sure_key(whole)
+            "yes"
         };
-        let ohms = context.exact(ohms);
+        let ohms = context.exact(proof.ground_to_frame);
         context.say(&format!("meter-ground-{key}"), &[("ohms", &ohms)])
     };
     let facts: Vec<Vec<String>> = proofs
@@ -174,7 +172,9 @@ fn times(context: &Context<'_>) -> String {
 pub(super) fn card(context: &Context<'_>) -> Vec<String> {
     let proofs = &context.report.figures.tests;
     let say = |key: &str| context.say(key, &[]);
-    let mut steps = if context.report.figures.limits.iter().any(|limit| limit.gfci) {
+    let report = context.report;
+    let mut limits = report.figures.limits.iter();
+    let mut steps = if limits.any(|limit| limit.gfci && report.refused(&limit.id).is_none()) {
         vec![say("test-button"), say("test-reset")]
     } else {
         vec![say("test-none")]

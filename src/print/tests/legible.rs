@@ -257,7 +257,7 @@ fn a_full_label_says_less_and_not_smaller() {
     let label = label_of(&plan);
     keeps(&label);
     assert!(
-        label.contains("Fed by") && label.contains("Plug in here"),
+        label.contains("Gets power from") && label.contains("Plug in here"),
         "{label}"
     );
     // Kettle and griddle are planned there.
@@ -267,7 +267,7 @@ fn a_full_label_says_less_and_not_smaller() {
         }
         let label = label_of(&plan);
         keeps(&label);
-        assert!(!label.contains("Fed by"), "{label}");
+        assert!(!label.contains("Gets power from"), "{label}");
         assert_eq!(label.contains("Plug in here"), plug_in, "{label}");
     }
 }

@@ -8,11 +8,10 @@ use crate::supply::{UNKNOWN_RATED, leg_taken};
 use crate::tables::shape::{Circuit, Configuration};
 use crate::verdict::BONDING_PLUG;
 
-/// The plan with another answer to a field of which now more and now less is better: of a peak, which starts
+/// Gives a plan another answer to a field of which now more and now less is better: of a peak, which starts
 /// motors and heats wires, no more than the set keeps up; of what it keeps up, no more than the smallest
 /// sets, which overload no wire.
-pub(super) fn answered_low(plan: &Plan, field: &str) -> Option<Plan> {
-    let mut plan = plan.clone();
+pub(super) fn answer_low(plan: &mut Plan, field: &str) -> Option<()> {
     let set = &mut plan.generator;
     match field {
         "generator.peak" => set.peak = Answer::Known(set.rated.or(UNKNOWN_RATED)),
@@ -22,24 +21,24 @@ pub(super) fn answered_low(plan: &Plan, field: &str) -> Option<Plan> {
         }
         _ => return None,
     }
-    Some(plan)
+    Some(())
 }
 
-/// The plan with the best answer to one field; `None` for a field without an answer of its own.
-pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
+/// Gives a plan the best answer to one field; `None`, and nothing changed, for a field without an answer of its
+/// own.
+pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
     // Not the one that it is taken to be on.
     let other = match leg_taken(plan) {
         Leg::A => Leg::B,
         Leg::B => Leg::A,
     };
-    let mut plan = plan.clone();
     let (path, name) = field.rsplit_once('.')?;
     let (table, id) = path.split_once('.').unwrap_or((path, ""));
     match table {
-        "site" => answer_site(&mut plan, name)?,
+        "site" => answer_site(plan, name)?,
         "generator" => match id.strip_prefix("outlet.") {
             Some(id) => answer_outlet(&mut plan.generator.outlets, other, id, name)?,
-            None => answer_set(&mut plan, name)?,
+            None => answer_set(plan, name)?,
         },
         "box" => {
             let (id, outlet) = id
@@ -94,7 +93,7 @@ pub(super) fn answered(plan: &Plan, field: &str) -> Option<Plan> {
         }
         _ => return None,
     }
-    Some(plan)
+    Some(())
 }
 
 fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {

@@ -2,7 +2,7 @@
 //!
 //! ## What it checks
 //! How far the generator stands from the nearest tent, vehicle or building with people in it. Neighbors'
-//! tents and vehicles count too. A distance that nobody has measured counts as too near.
+//! tents and vehicles count too. If nobody has measured the distance, we count it as too near.
 //!
 //! ## Why it hurts
 //! Engine exhaust holds carbon monoxide, which cannot be seen or smelled. It gathers in tents, campers and
@@ -19,7 +19,7 @@
 //! Stop the engine, let it cool, and move it farther away, outdoors, exhaust pointing away from
 //! people. Where it is in something closed, or nobody knows that it is not, nobody goes in to stop it:
 //! see rule AIR003. Use a longer cord of the right thickness. Measure from the exhaust to the nearest
-//! door, window or vent; count each step as 2 ft, rather too near than too far.
+//! door, window or vent: count each step as 2 ft. If you are not sure, count fewer feet, not more.
 //!
 //! ## Sources
 //! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).

@@ -211,9 +211,9 @@ pub(super) struct Asked {
 
 /// The most that is asked of this cord, by what is on beyond it at one time or by a load that it
 /// keeps out, where that is more than the limit.
-pub(super) fn asked(
-    facts: &Facts<'_>,
-    needs: &[Need<'_>],
+pub(super) fn asked<'a>(
+    facts: &Facts<'a>,
+    needs: &[Need<'a>],
     cord: NodeIx,
     limit: Current,
 ) -> Option<Asked> {

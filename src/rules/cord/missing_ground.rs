@@ -11,8 +11,8 @@
 //! ## The arithmetic
 //! The conductors that a plug calls for, ground included: three at 120 V or 240 V, four at
 //! 120/240 V. Fewer means that the ground, or worse the neutral, ends there. "I don't know" and
-//! silence count as fewer. On wet, damp or unknown ground this is a danger, on dry ground a warning. A cord
-//! that is known to lack its ground is not to be used on any.
+//! silence count as fewer. On wet, damp or unknown ground this is a danger, on dry ground a warning. Such a cord
+//! is not to be used on any.
 //!
 //! ## What to do
 //! Leave the cord or adapter out. Use a three-wire cord. Never break off a ground pin and never use

@@ -2,7 +2,7 @@
 //!
 //! ## What it checks
 //! Whether a load that must run is left without a receptacle although some take its plug: because it needs
-//! more than any of them carries, or because all of them are taken.
+//! more than any of them carries, because all of them are taken, or because none of them may be used.
 //!
 //! ## Why it hurts
 //! It will be plugged in all the same, into whatever is free, and something trips or gets hot.
@@ -180,21 +180,22 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     // be started is rule POWER002's.
     let starts = |need: &Need<'_>| need.starting_amps() <= facts.supply.leg_peak;
     let taken = super::plug_does_not_fit::crowded_out(facts);
-    let without_room = must.iter().filter(|need| {
-        if taken.iter().any(|(load, _)| **load == need.load.id) {
-            return false;
-        }
-        unplaced(need, "no-room")
-            || need.at.is_none()
-                && unplaced(need, "too-large")
-                && starts(need)
-                && !named.contains(&&need.load.id)
-    });
+    // Whatever would carry it must not be used: that is told of what could not be started there either.
+    let (barred, left): (Vec<&Need<'_>>, Vec<&Need<'_>>) = must
+        .iter()
+        .filter(|need| need.at.is_none() && unplaced(need, "too-large"))
+        .filter(|need| !named.contains(&&need.load.id))
+        .partition(|need| best(&fed, need).is_some_and(|(usable, _)| !usable));
+    let no_room = must.iter().filter(|need| unplaced(need, "no-room"));
+    let without_room = no_room
+        .chain(left.into_iter().filter(|need| starts(need)))
+        .filter(|need| taken.iter().all(|(load, _)| **load != need.load.id));
     let (life, crowded): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
         without_room.partition(|need| need.life());
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
-    let refused = ids(must.iter().filter(|need| unplaced(need, "refused")).collect());
+    let refused = must.iter().filter(|need| unplaced(need, "refused"));
+    let refused = ids(refused.chain(barred).collect());
     if !refused.is_empty() {
         found.add(Signal::Caution, refused, values([]), "refused", values([]));
     }
@@ -239,6 +240,29 @@ mod tests {
             let lost = report.figures.sharing.unplaced.iter();
             let reasons: Vec<_> = lost.map(|it| (it.load.as_str(), it.reason)).collect();
             assert_eq!(reasons, [("kettle", reason)]);
+        }
+    }
+
+    /// Nothing that takes its plug may be used, so that its size is held against nothing; that the generator cannot
+    /// start it, rule POWER002 tells, and says nothing of outlets.
+    #[test]
+    fn what_cannot_be_started_has_no_usable_outlet_either() {
+        let start = ("hours = [\"18:30-19:00\"]", "starting = \"9000 W\"");
+        let anywhere = ("on = \"left\" # kettle", "");
+        let left = ("gfci = true # left", "gfci = \"unknown\"");
+        let right = ("gfci = true # right", "gfci = \"unknown\"");
+        let front = ("gfci = true # front", "gfci = \"unknown\"");
+        for (edits, told) in [
+            (vec![start, anywhere, left, right, front], true),
+            (vec![start, anywhere, left, right], false),
+        ] {
+            let found = findings(&edits);
+            assert!(found.iter().any(|it| it.code == "POWER002"));
+            let mut found = found.iter().filter(|it| it.code == "FIT004");
+            let kettle = found.any(|it| {
+                it.fix.key == "refused" && it.about.iter().any(|id| id.as_str() == "kettle")
+            });
+            assert_eq!(kettle, told);
         }
     }
 }

@@ -118,6 +118,7 @@ const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
 const LIFE: (&str, &str) = ("kind = \"electronic\" # fan", "kind = \"medical\"");
 
 /// Parts on one way that are asked for more than they hold by what is on at the same time.
+#[derive(Clone, Debug)]
 pub(in crate::rules) struct Overload<'a> {
     /// First the part that holds least: of equals the nearest to the generator.
     pub parts: Vec<NodeIx>,
@@ -180,6 +181,10 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         }
         let limit = facts.supply.node(part).rating;
         let all = facts.through(&needs, part);
+        // No minute asks for more than all of them at once.
+        if facts.worst_leg(&all) <= limit {
+            continue;
+        }
         let over = |these: &[Need<'a>]| {
             let mut waits_for_nothing = these.to_vec();
             waits_for_nothing.retain(Need::cannot_wait);
@@ -254,7 +259,7 @@ fn elsewhere(facts: &Facts<'_>, over: &Overload<'_>, load: &Id) -> bool {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    for over in overloads(facts) {
+    for over in facts.overloads() {
         let mut on = over.on.clone();
         on.sort_by_key(|need| Reverse(need.amps()));
         let loads = ids(&on);
@@ -266,14 +271,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             ("limit", over.limit.into()),
             ("over", (over.demand - over.limit).into()),
             ("time", clock(over.minute)),
-            ("what", Value::Word { word: acts(facts, &over) }),
+            ("what", Value::Word { word: acts(facts, over) }),
             ("planned", planned(over.on.iter().map(|need| need.load))),
         ]);
         let mut remedy = values([]);
         let fits = |on: &[Need<'_>]| facts.worst_leg(on) <= over.limit;
         let fix = match beside(&over.on, fits) {
             Beside::Nothing if over.on.iter().all(Need::any_time) => "hours",
-            Beside::Nothing if elsewhere(facts, &over, &largest) => {
+            Beside::Nothing if elsewhere(facts, over, &largest) => {
                 remedy.insert("largest", (&largest).into());
                 "turns"
             }

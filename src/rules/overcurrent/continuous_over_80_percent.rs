@@ -20,8 +20,8 @@
 //! (210.21, 210.23), and what the plug is in and the cord's ends are counted so by themselves. That leaves the
 //! 15 A plug of a cord with several ends in an outlet of 20 A, between 12 A and 15 A.
 //!
-//! It is a warning where two or more things that must run want the same hour and cannot have it, as rule
-//! OVER006 counts them; else a caution.
+//! It is a warning where things that must run cannot have the hours that they want, one by itself or
+//! several together, as rule OVER006 counts them; else a caution.
 //!
 //! ## What to do
 //! Of several loads, move one to another breaker. Else lower its setting, or give it a rest before three
@@ -33,7 +33,6 @@
 //! - NFPA 70 (NEC), 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles (from a secondary
 //!   copy).
 
-use super::breaker_overloaded::overloads;
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Current};
 use crate::rules::demand::{Busiest, Need, busiest, clock, ids};
@@ -89,26 +88,19 @@ pub(super) const RULE: Rule = Rule {
 /// share, so that nothing is rounded: others × share + continuous, against rating × share.
 fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
     let share = i128::from(node.continuous.permille());
-    let (long, short): (Vec<Need<'_>>, Vec<Need<'_>>) =
-        on.iter().copied().partition(Need::continuous);
-    [Leg::A, Leg::B]
-        .into_iter()
-        .map(|leg| {
-            let sum = |needs: &[Need<'_>]| {
-                let on = facts.those_on_leg(needs, leg);
-                i128::from(on.iter().map(Need::apparent).sum::<ApparentPower>().millivolt_amps())
-            };
-            sum(&short) * share + sum(&long) * 1000
-        })
-        .max()
-        .unwrap_or(0)
+    let sum = |long: bool, leg: Leg| {
+        let these = on.iter().filter(|need| need.continuous() == long);
+        i128::from(facts.apparent_on_leg(these, leg).millivolt_amps())
+    };
+    let legs = [Leg::A, Leg::B].map(|leg| sum(false, leg) * share + sum(true, leg) * 1000);
+    legs[0].max(legs[1])
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let needs = facts.placed();
     let mut named: Vec<NodeIx> = Vec::new();
     // Where even a short time is too much, that is the finding, and not this one.
-    let short: Vec<NodeIx> = overloads(facts).into_iter().flat_map(|over| over.parts).collect();
+    let short: Vec<NodeIx> = facts.overloads().iter().flat_map(|over| over.parts.clone()).collect();
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         if matches!(node.kind, NodeKind::Source)
@@ -118,9 +110,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             continue;
         }
         let through = facts.through(&needs, ix);
+        // No minute asks for more than all of them at once.
+        if scaled(facts, node, &through) <= room(facts, node) {
+            continue;
+        }
         let mut waits_for_nothing = through.clone();
         waits_for_nothing.retain(Need::cannot_wait);
-        let clash = too_long(facts, node, &waits_for_nothing).filter(|found| found.on.len() > 1);
+        let clash = too_long(facts, node, &waits_for_nothing);
         let signal = if clash.is_some() { Signal::Warning } else { Signal::Caution };
         let Some(busiest) = clash.or_else(|| too_long(facts, node, &through)) else {
             continue;
@@ -174,7 +170,7 @@ pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
 }
 
 /// The busiest minute of these, where what runs for hours is too much in it.
-fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
+fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
     let busiest = busiest(these, |on| scaled(facts, node, on));
     let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
     // What is too much even for a short time, here or anywhere on the way, is other rules' to tell: a rest would
@@ -193,9 +189,9 @@ mod tests {
     use crate::rules::testing::{codes, signals};
 
     /// By hand: 12.5 A for half an hour and 2.5 A for hours are 12.5 + 2.5 / 0.8 = 15.625 A on 15 A. A wish
-    /// waits, and one thing alone has nothing to wait for.
+    /// waits; what must run and never may is as bad alone.
     #[test]
-    fn two_that_must_run_are_a_warning() {
+    fn what_must_run_and_may_not_is_a_warning() {
         const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
         let wish = ("wanted = \"must\" # kettle", "wanted = \"wish\"");
         let fan = |watts: &'static str| ("running = \"50 W\"", watts);
@@ -203,7 +199,11 @@ mod tests {
             (vec![ON_LEFT, fan("running = \"300 W\"")], vec![Signal::Warning]),
             (vec![ON_LEFT, fan("running = \"240 W\"")], vec![]),
             (vec![ON_LEFT, fan("running = \"300 W\""), wish], vec![Signal::Caution]),
-            (vec![fan("running = \"1600 W\"")], vec![Signal::Caution]),
+            (vec![fan("running = \"1600 W\"")], vec![Signal::Warning]),
+            (
+                vec![fan("running = \"1600 W\""), ("wanted = \"must\" # fan", "wanted = \"wish\"")],
+                vec![Signal::Caution],
+            ),
         ] {
             assert_eq!(signals("OVER002", &edits), expected, "{edits:?}");
         }

@@ -40,7 +40,7 @@
 
 use crate::plan::Answer;
 use crate::quantity::{Current, Resistance};
-use crate::rules::demand::once;
+use crate::rules::demand::{Need, once};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -171,11 +171,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 }
 
 /// Whether every load beyond this point has ground-fault protection on its path.
-fn needs_are_covered(
-    facts: &Facts<'_>,
-    needs: &[crate::rules::demand::Need<'_>],
-    at: NodeIx,
-) -> bool {
+fn needs_are_covered<'a>(facts: &Facts<'a>, needs: &[Need<'a>], at: NodeIx) -> bool {
     facts
         .through(needs, at)
         .iter()

@@ -8,4 +8,5 @@ crate::rules::area! {
     breaker_overloaded,
 }
 
+pub(super) use breaker_overloaded::{Overload, overloads};
 pub(super) use continuous_over_80_percent::crowded;

@@ -21,7 +21,8 @@
 //!   warning; one of which nobody said how many plugs it takes may be such a one, and is a caution;
 //! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit, and the receptacles at its
 //!   end: a listed one as far as its listing goes (240.5(B)(3)), one put together in the field by its
-//!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries;
+//!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries. The first names no least gauge: a
+//!   thinner one is found here even if it is listed, since its wire carries 10 A where 15 or 20 A may flow;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
 //! - wiring inside a listed box, for which the listing answers. In any other box, wire that nobody knows is
 //!   taken for 18 AWG: whoever made it may have used what was cut from a thin cord.
@@ -37,7 +38,8 @@
 //!
 //! **The generator itself.** An inverter generator limits its own current and shuts down past it. Then no
 //! part is found whose rating is no less than what the generator keeps up, and whose rating times 1.35 is
-//! no less than its peak. The code knows such a generator (445.12(A)), and asks of the wires behind it to
+//! no less than its peak. Of a cord that rating is what its wire and its plug carry: the lower mark of a long
+//! one limits what may be planned on it, and rule CORD001 warns of more. The code knows such a generator (445.12(A)), and asks of the wires behind it to
 //! carry all of the current on its plate and no more (445.13(A), exception). A breaker marked with the
 //! part's own rating may let 135 % of it pass for an hour: what cannot drive even that does the part no
 //! more harm than the breaker that it asks for. All else is taken for the worse case:
@@ -60,8 +62,8 @@
 //! for 30 A, with a camper on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
 //! 50 A are enough to clear a short circuit. Whoever uses it looks at that breaker first.
 //!
-//! Parts that fail for one reason, on the same breaker, are told as one. What fails behind another breaker
-//! has another remedy and is told by itself.
+//! Parts that fail for one reason, on the same breaker, are one finding. What fails behind another breaker
+//! has another remedy, and is a finding of its own.
 //!
 //! ## What to do
 //! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or
@@ -166,10 +168,31 @@ pub(super) const RULE: Rule = Rule {
             ("breaker = \"30 A\" # twist", "breaker = \"unknown\""),
         ],
         CAMPER,
+        // 10.8 A and a peak of 12.5 A through 18 AWG.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"1300 W\""),
+            ("peak = \"4500 W\"", "peak = \"1500 W\""),
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
+        ],
     ],
     #[cfg(test)]
     spares: &[
         &[],
+        // 7.5 A and a peak of 8.3 A through 100 ft of 18 AWG, marked with 7 A, whose wire carries 10 A.
+        &[
+            ("inverter = false", "inverter = true"),
+            ("rated = \"3600 W\"", "rated = \"900 W\""),
+            ("peak = \"4500 W\"", "peak = \"1000 W\""),
+            ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\""),
+            ("ends = [\"L5-30R\"]", "ends = [\"5-15R\"]"),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
+            ("length = \"50 ft\"", "length = \"100 ft\""),
+        ],
         // 15 A and a peak of 20 A through a plug of 15 A.
         &[
             ("inverter = false", "inverter = true"),

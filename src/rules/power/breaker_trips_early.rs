@@ -1,7 +1,7 @@
 //! # POWER004 breaker-trips-early
 //!
 //! ## What it checks
-//! Whether a breaker has been seen to trip below its marking.
+//! Whether a breaker has been seen to trip below its marking, or only above it.
 //!
 //! ## Why it hurts
 //! The circuit goes dark again at the same load, in the evening or under a medical device. A
@@ -10,10 +10,11 @@
 //!
 //! ## The arithmetic
 //! The current at which it tripped takes the place of its marking in every limit past it. Its marking still
-//! counts where the question is what it protects, because it may not always trip early.
+//! counts where the question is what it protects, because it may not always trip early. A current above the
+//! marking changes no figure: any breaker lets more pass for a while.
 //!
 //! ## What to do
-//! Plan with the lower figure. Open nothing: have the generator looked at by a service shop or a licensed
+//! Plan with the lower figure; with the marking, where it tripped above it. Open nothing: have the generator looked at by a service shop or a licensed
 //! electrician, and stop using the outlet if it smells, discolors or is too warm to touch.
 //!
 //! ## Sources
@@ -29,10 +30,13 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("breaker_trips_early.rs"),
     sources: &[cite::PRACTICE],
-    fixes: &["service"],
+    fixes: &["service", "late"],
     check,
     #[cfg(test)]
-    fires: &[&[("breaker = \"30 A\" # twist", "breaker = \"30 A\"\ntrips_at = \"29 A\"")]],
+    fires: &[
+        &[("breaker = \"30 A\" # twist", "breaker = \"30 A\"\ntrips_at = \"29 A\"")],
+        &[("breaker = \"30 A\" # twist", "breaker = \"30 A\"\ntrips_at = \"31 A\"")],
+    ],
     #[cfg(test)]
     spares: &[&[("breaker = \"30 A\" # twist", "breaker = \"30 A\"\ntrips_at = \"30 A\"")]],
 };
@@ -48,13 +52,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     } in outlets
     {
         if let (Some(marked), Some(trips)) = (breaker.known(), trips_at)
-            && trips < marked
+            && trips != marked
         {
+            let fix = if trips < marked { "service" } else { "late" };
             found.add(
                 Signal::Caution,
                 vec![id.clone()],
                 values([("marked", (*marked).into()), ("trips", (*trips).into())]),
-                "service",
+                fix,
                 values([]),
             );
         }

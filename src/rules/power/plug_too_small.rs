@@ -13,14 +13,19 @@
 //! they are; of a motor no less than it gives, 745.7 W for each horsepower. Against it stands the rating of
 //! the plug. What is only assumed of it, a power factor or a plug, is never the reason.
 //!
+//! Of a motor told by its horsepower the current of the table counts everywhere, and that may be more than its
+//! plug is rated for although the motor itself takes less: a caution, until somebody has read its plate.
+//!
 //! ## What to do
 //! Read its plate again, and look at its plug. Leave it unplugged until the two agree. Do not put another
 //! plug on it, and do not use one that somebody else put on.
 //!
 //! ## Sources
 //! - NEMA WD 6: ratings of plugs (from memory, not verified).
+//! - NFPA 70 (NEC), Table 430.248: full-load current of single-phase motors (from a secondary copy).
 //! - That no maker sells such a thing is common practice, no source.
 
+use crate::plan::{Answer, Draw};
 use crate::quantity::Current;
 use crate::report::loads::exceeds_its_plug;
 use crate::rules::demand::once;
@@ -32,8 +37,8 @@ pub(super) const RULE: Rule = Rule {
     area: "power",
     worst: Signal::Warning,
     text: include_str!("plug_too_small.rs"),
-    sources: &[cite::WD_6, cite::PRACTICE],
-    fixes: &["plate"],
+    sources: &[cite::WD_6, cite::NEC_430_248, cite::PRACTICE],
+    fixes: &["plate", "motor"],
     check,
     #[cfg(test)]
     fires: &[
@@ -47,6 +52,11 @@ pub(super) const RULE: Rule = Rule {
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
             ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"3\" }"),
         ],
+        // 1 hp is 16 A by the table of NEC 430.248, and may be less by its plate.
+        &[
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"1\" }"),
+        ],
     ],
     #[cfg(test)]
     spares: &[
@@ -59,10 +69,10 @@ pub(super) const RULE: Rule = Rule {
             ("kind = \"heater\" # kettle", "kind = \"electronic\""),
             ("power_factor = 1.0", ""),
         ],
-        // 1 hp is 16 A by the table of NEC 430.248, and may be less by its plate.
+        // 3/4 hp is 13.8 A by that table.
         &[
             ("kind = \"heater\" # kettle", "kind = \"motor\""),
-            ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"1\" }"),
+            ("running = \"1500 W\"\npower_factor = 1.0", "motor = { hp = \"3/4\" }"),
         ],
         // A larger plug.
         &[
@@ -75,20 +85,28 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for load in &facts.plan.loads {
-        let Some(plug) = load.plug.known().filter(|_| exceeds_its_plug(load)) else {
+        let Some(plug) = load.plug.known() else {
             continue;
         };
         let drawn = facts.figures.loads.iter().find(|it| it.of == load.id);
         let demand = drawn.map_or(Current::ZERO, |it| it.running_amps);
+        let motor = matches!(load.running, Answer::Known(Draw::Motor { .. }));
+        let (signal, fix) = if exceeds_its_plug(load) {
+            (Signal::Warning, "plate")
+        } else if motor && demand > plug.0.rating() {
+            (Signal::Caution, "motor")
+        } else {
+            continue;
+        };
         found.add(
-            Signal::Warning,
+            signal,
             once([&load.id]),
             values([
                 ("demand", demand.into()),
                 ("limit", plug.0.rating().into()),
                 ("plug", Value::Name(plug.to_string())),
             ]),
-            "plate",
+            fix,
             values([]),
         );
     }
@@ -108,6 +126,33 @@ mod tests {
         assert_eq!(found.values["demand"], amps(16_667));
         assert_eq!(found.values["limit"], amps(15_000));
         assert_eq!(found.about[0].as_str(), "kettle");
+    }
+
+    /// By table 430.248 of the NEC (secondary) 1 1/2 hp at 115 V takes 20 A and 3/4 hp 13.8 A, at 230 V 1 1/2 hp
+    /// takes 10 A. 3 hp takes 17.9 A at the very least.
+    #[test]
+    fn the_horsepower_of_a_motor_may_be_too_much_for_its_plug() {
+        let with = |hp: &str, plug: &str| {
+            let (motor, plug) = (
+                format!("motor = {{ hp = \"{hp}\" }}"),
+                format!("plug = \"{plug}\""),
+            );
+            signals(
+                "POWER009",
+                &[
+                    ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+                    ("kind = \"heater\" # kettle", "kind = \"motor\""),
+                    ("running = \"1500 W\"\npower_factor = 1.0", motor.as_str()),
+                    ("plug = \"5-15P\" # kettle", plug.as_str()),
+                    ("on = \"left\" # kettle", ""),
+                ],
+            )
+        };
+        assert_eq!(with("1 1/2", "5-15P"), [Signal::Caution]);
+        assert_eq!(with("1 1/2", "5-20P"), []);
+        assert_eq!(with("1 1/2", "6-20P"), []);
+        assert_eq!(with("3/4", "5-15P"), []);
+        assert_eq!(with("3", "5-15P"), [Signal::Warning]);
     }
 
     /// 7680 W of 240 V alone are 32 A on each leg: more than an L14-30P is made for by 240 V, and at the

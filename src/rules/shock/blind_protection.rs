@@ -5,7 +5,7 @@
 //! protects, or inside a distribution box that is plugged into it. Where we do not know if a box joins
 //! them, which receptacle the plug is in, or if two receptacles on one breaker have one GFCI between them, the worse
 //! is assumed. Where we do not know if there is a GFCI,
-//! it is told that one would not help.
+//! the finding says that one would not help.
 //!
 //! ## Why it hurts
 //! A GFCI compares what leaves through it with what comes back. Fault current comes back by the ground
@@ -20,7 +20,8 @@
 //! it. A free receptacle is a caution on wet ground.
 //!
 //! ## What to do
-//! Keep the bonding plug in a receptacle without a GFCI, on a breaker that nothing in use shares. Use a listed box, whose neutral and ground are
+//! Keep the bonding plug in a receptacle without a GFCI, on a breaker that nothing in use shares; take it out of a
+//! generator that is bonded already. Use a listed box, whose neutral and ground are
 //! apart, or a box with a GFCI of its own at each receptacle. Do not open a box, and do not join neutral and
 //! ground yourself.
 //!
@@ -32,6 +33,7 @@
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use super::no_ground_fault_protection::to_go_past;
+use crate::plan::{Answer, Neutral};
 use crate::report::Values;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
@@ -44,7 +46,9 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
-    fixes: &["plug", "plug-look", "plug-alone", "plug-first", "box", "box-look", "shared", "if-any"],
+    fixes: &[
+        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", "shared", "if-any",
+    ],
     check,
     #[cfg(test)]
     fires: &[
@@ -56,6 +60,8 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, PLUG],
         // A cord without one in that outlet.
         &[FLOATING, PLUG, LEAD],
+        // Of no use to a bonded generator.
+        &[PLUG, AT_FRONT],
         // A box that joins neutral and ground behind the GFCI of the generator.
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
@@ -132,16 +138,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         pairs.extend(new.filter(|new| !pairs.contains(new)));
     }
     let (signal, ground) = by_ground(facts);
+    let set = &facts.plan.generator;
+    let needless =
+        set.neutral == Answer::Known(Neutral::Bonded) && set.bonding_plug == Answer::Known(true);
     for of in pairs {
         let (device, joint, known) = of;
         let Exposed {
             used,
             campers,
             free,
-        } = exposed(facts, |at| pair(facts.verdicts.protection(at)) == Some(of));
+        } = exposed(facts, Some(device), |at| pair(facts.verdicts.protection(at)) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
         let past = facts.supply.up(joint).any(|(above, _)| above == device);
         let fix = match (boxed, known) {
+            // As SHOCK004 says of it, wherever it is.
+            (false, _) if needless => "plug-out",
             (false, _) if !past => "shared",
             (false, true) => "plug",
             (false, false) => "plug-look",
@@ -190,7 +201,7 @@ fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Finding
         pairs.extend(would_be(at).filter(|new| !pairs.contains(new)));
     }
     for of in pairs {
-        let Exposed { used, campers, .. } = exposed(facts, |at| would_be(at) == Some(of));
+        let Exposed { used, campers, .. } = exposed(facts, Some(of.0), |at| would_be(at) == Some(of));
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let shown = values([("device", id(of.0)), ("joint", id(of.1)), ("ground", ground.clone())]);
         for (at, signal) in [(used, signal), (campers, of_campers(signal))] {
@@ -239,6 +250,27 @@ mod tests {
             let told: Vec<_> = found.iter().map(|it| (it.signal, it.fix.key)).collect();
             assert_eq!(told, [(Signal::Caution, "plug-alone")], "{ground}");
         }
+    }
+
+    /// In a bonded generator it comes out, wherever it is, as mend and SHOCK004 have it: one deed. Where nobody
+    /// knows if there is one or if the neutral is bonded, nothing is taken out.
+    #[test]
+    fn a_plug_that_is_not_needed_comes_out() {
+        let in_front = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
+        let told = |edits: &[crate::rules::Edit]| -> Vec<_> {
+            let report = report(edits);
+            let mut of = report.figures.troubles.iter();
+            let shown = of.find(|it| report.findings_of(it).any(|it| it.code == "SHOCK013"));
+            let shown = shown.expect("a trouble");
+            report.findings_of(shown).map(|it| (it.code, it.fix.key)).collect()
+        };
+        let out = [("SHOCK013", "plug-out"), ("SHOCK004", "plug")];
+        assert_eq!(told(&[in_front, AT_FRONT]), out);
+        assert_eq!(told(&[PLUG, AT_FRONT, SECOND])[..1], out[..1]);
+        let unknown = ("neutral = \"bonded\"", "neutral = \"unknown\"");
+        assert_eq!(told(&[unknown, in_front, AT_FRONT])[0].1, "plug");
+        let maybe = ("bonding_plug = false", "bonding_plug = \"unknown\"");
+        assert_eq!(told(&[maybe, AT_FRONT])[0].1, "plug-look");
     }
 
     /// A box that joins neutral and ground behind the set's GFCI, without GFCIs of its own.

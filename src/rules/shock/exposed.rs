@@ -1,10 +1,11 @@
 //! Who would use receptacles where ground-fault protection does not work, and how bad that is.
 
-use crate::plan::{Answer, Ground, Id};
+use crate::plan::{Answer, Ground, Id, Load};
 use crate::report::{Signal, Value};
 use crate::rules::Facts;
 use crate::rules::demand::{Need, camper};
 use crate::supply::{LimitReason, NodeIx};
+use crate::verdict::doubtful_boxes;
 
 /// Receptacles without protection that works, by who would use them. In the order of the tree.
 #[derive(Debug, Default)]
@@ -17,8 +18,12 @@ pub(super) struct Exposed {
     pub free: Vec<NodeIx>,
 }
 
-/// Those that count.
-pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exposed {
+/// Those that count: for want of protection, or because what joins neutral and ground beyond this device blinds it.
+pub(super) fn exposed(
+    facts: &Facts<'_>,
+    device: Option<NodeIx>,
+    counts: impl Fn(NodeIx) -> bool,
+) -> Exposed {
     let needs = facts.needs();
     let socket = facts.verdicts.grounding.bonding_socket();
     let mut exposed = Exposed::default();
@@ -32,13 +37,18 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
         // plugged in all the same, into what is free.
         let bonded = socket.filter(|socket| socket.at == at);
         // What leads to nothing usable comes out again.
-        let gear = facts.supply.fed_from(at);
-        let gear = gear
-            .filter(|(fed, _)| facts.verdicts.leads_on(*fed))
-            .count();
-        let known = gear + usize::from(bonded.is_some_and(|socket| socket.stays));
+        let plugs = |stays: &dyn Fn(NodeIx) -> bool| {
+            let gear = facts.supply.fed_from(at).filter(|(fed, _)| stays(*fed));
+            gear.count() + usize::from(bonded.is_some_and(|socket| socket.stays))
+        };
+        let known = plugs(&|fed| facts.verdicts.leads_on(fed));
+        // So may a box that we do not know enough of; but what alone harms, and only while it is in, takes its
+        // socket.
+        let grounding = &facts.verdicts.grounding;
+        let holds = |fed| device.is_some_and(|device| !grounding.may_be_joined_but_in(device, fed));
+        let taken = plugs(&|fed| holds(fed) || stays(facts, fed));
         let roams = |need: &Need<'_>| {
-            need.by_gear() && need.load.on.is_none() && known < usize::from(sockets)
+            need.by_gear() && need.load.on.is_none() && taken < usize::from(sockets)
         };
         let mut here = needs
             .iter()
@@ -46,7 +56,7 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
             .peekable();
         let used = here.peek().is_some();
         // A camper there takes nothing from what an appliance needs it for.
-        if used && !here.all(|need| camper(need.load)) {
+        if used && !here.all(|need| surely_camper(need.load)) {
             exposed.used.push(at);
         } else if used {
             exposed.campers.push(at);
@@ -58,6 +68,29 @@ pub(super) fn exposed(facts: &Facts<'_>, counts: impl Fn(NodeIx) -> bool) -> Exp
         }
     }
     exposed
+}
+
+/// Whether a load is a camper, and nobody doubts that it uses more than 240 V alone, as no camper does.
+fn surely_camper(load: &Load) -> bool {
+    camper(load) && load.voltage != Answer::Unknown
+}
+
+/// Whether the way from a point to the generator goes by there.
+fn passes(facts: &Facts<'_>, from: NodeIx, by: NodeIx) -> bool {
+    facts.supply.up(from).any(|(at, _)| at == by)
+}
+
+/// Whether a cord or box is of use whatever becomes known of boxes: a receptacle beyond it may be used, on the
+/// way to which no box may join neutral and ground.
+fn stays(facts: &Facts<'_>, gear: NodeIx) -> bool {
+    let doubtful = doubtful_boxes(facts.plan);
+    let mut receptacles = facts.supply.receptacles();
+    receptacles.any(|(at, ..)| {
+        let mut way = facts.supply.up(at);
+        facts.verdicts.no_loads(at).is_none()
+            && passes(facts, at, gear)
+            && way.all(|(_, node)| !doubtful.contains(&node.id))
+    })
 }
 
 /// How bad it is to use one, with how wet the ground is.
@@ -85,4 +118,68 @@ pub(super) fn ids(facts: &Facts<'_>, at: &[NodeIx]) -> Vec<Id> {
     at.iter()
         .map(|at| facts.supply.node(*at).id.clone())
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Signal;
+    use crate::rules::testing::signals;
+
+    /// The only outlet for household plugs holds a box that takes none of them. It comes out where it joins neutral and
+    /// ground, and may come out where we do not know; then the kettle goes in. While it is what blinds the GFCI, it
+    /// is in.
+    #[test]
+    fn a_box_that_may_have_to_come_out_leaves_its_socket() {
+        let home = ("from = \"twist\"\nplug", "plug");
+        let kettle = ("on = \"left\" # kettle", "");
+        let fan = ("on = \"right\" # fan", "");
+        let danger = |code: &str, sockets: u8, gfci: bool, bond: &str| {
+            let front = format!("gfci = {gfci}\nsockets = {sockets}");
+            let small = format!(
+                "[[box]]\nid = \"small\"\nfrom = \"front\"\ninlet = \"5-20P\"\nlisted = true\n\
+                 bond = {bond}\n[[box.outlet]]\nid = \"lock\"\nshape = \"L5-20R\"\nbreaker = \"20 A\"\n\
+                 gfci = true\nwire = \"12 AWG\"\n[[box]]"
+            );
+            let edits = [
+                home,
+                kettle,
+                fan,
+                ("gfci = true # front", &front),
+                ("[[box]]", &small),
+            ];
+            signals(code, &edits).contains(&Signal::Danger)
+        };
+        for (bond, comes_out) in [("true", true), ("\"unknown\"", true), ("false", false)] {
+            assert_eq!(danger("SHOCK001", 1, false, bond), comes_out, "{bond}");
+            assert!(danger("SHOCK001", 2, false, bond));
+            assert!(!danger("SHOCK013", 1, true, bond));
+            assert_eq!(danger("SHOCK013", 2, true, bond), comes_out, "{bond}");
+        }
+    }
+
+    /// The only outlet that takes the kettle is bare. In cool air the generator can start it; how hot it gets we may not
+    /// know, and then what is too large on a guess is plugged in all the same.
+    #[test]
+    fn what_only_a_guess_makes_too_large_is_plugged_in() {
+        let kettle = [
+            ("plug = \"5-15P\" # kettle", "plug = \"5-20P\""),
+            ("on = \"left\" # kettle", ""),
+            ("gfci = true # front", "gfci = false"),
+        ];
+        let found = |air: &str, starting: &str| {
+            let (air, starting) = (
+                format!("air = \"{air}\""),
+                format!("starting = \"{starting}\""),
+            );
+            let more = [
+                ("air = \"59 °F\"", air.as_str()),
+                ("hours = [\"18:30-19:00\"]", starting.as_str()),
+            ];
+            signals("SHOCK001", &[&kettle[..], &more].concat())
+        };
+        assert_eq!(found("59 °F", "4400 W"), [Signal::Danger]);
+        assert_eq!(found("unknown", "4400 W"), [Signal::Danger]);
+        // More than it can ever start.
+        assert_eq!(found("59 °F", "9000 W"), [Signal::Caution]);
+    }
 }

@@ -63,8 +63,8 @@ pub(super) const RULE: Rule = Rule {
 };
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    // A joint anywhere, in a box too, is seen by every tester that its ground reaches.
-    if facts.verdicts.grounding.joined_anywhere() == Sure::Unknown {
+    // A joint in a box that may be used is seen by every tester.
+    if facts.verdicts.grounding_in_use().joined() == Sure::Unknown {
         found.add(Signal::Notice, vec![], values([]), "find-out", values([]));
     }
 }

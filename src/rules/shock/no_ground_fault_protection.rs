@@ -15,10 +15,10 @@
 //! Each receptacle with a load on it is walked back to the generator until a GFCI is met. So is each
 //! that takes the plug of a load which fits nowhere with protection. If none is met: wet or unknown
 //! ground is a danger, damp a warning, dry a caution. A camper's 30 A or 50 A feed is one step milder: a
-//! warning, a caution, a notice. What nobody plugs into hurts nobody: a receptacle for appliances with a
+//! warning, a caution, a notice. We judge a receptacle by what is plugged in: one for appliances with a
 //! socket that is free, or taken by what must not be used, is one caution on wet or unknown ground, and its
-//! label says what may go in. What does not fit is not plugged in. A device that is there but sees no fault is
-//! told of by rule SHOCK013.
+//! label says what may go in. What does not fit is not plugged in. Rule SHOCK013 is about a device that is there
+//! but sees no fault.
 //!
 //! The longest a class A device may take is (20 / I)^1.43 seconds, I in mA: 5.6 s at
 //! 6 mA, 0.56 s at 30 mA, 0.025 s at 264 mA. A wet person across 120 V draws about 100 mA (from
@@ -27,8 +27,8 @@
 //!
 //! ## What to do
 //! Plug into a receptacle that has protection (look for a TEST and a RESET button), or use a cord
-//! or a box with it built in, the nearer to the generator the better. Press TEST before each use:
-//! the power must go off.
+//! or a box with it built in, the nearer to the generator the better. Before each use, plug in a lamp and
+//! press TEST: the lamp must go out.
 //!
 //! No authority here speaks of a camp. The rules on temporary power are for construction, maintenance
 //! and the like, and are borrowed. OSHA's rule leaves out two-wire generators of 5 kW or less whose wires
@@ -117,7 +117,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         used,
         campers,
         free,
-    } = exposed(facts, |at| facts.verdicts.protection(at) == Protection::None);
+    } = exposed(facts, None, |at| facts.verdicts.protection(at) == Protection::None);
     let (signal, ground) = by_ground(facts);
     let mut tell = |at: &[NodeIx], signal, fix, remedy| {
         if !at.is_empty() {
@@ -314,5 +314,16 @@ mod tests {
         large[2].1 = "plug = \"14-50P\"";
         large.push(("voltage = \"120 V\"", "voltage = \"120/240 V\""));
         assert_eq!(signals("SHOCK001", &large), [Signal::Warning]);
+        // What may use 240 V alone may be no camper.
+        for (voltage, signal) in [
+            ("120/240 V", Signal::Warning),
+            ("unknown", Signal::Danger),
+            ("240 V", Signal::Danger),
+        ] {
+            let mut large = large.clone();
+            let uses = format!("plug = \"14-50P\"\nvoltage = \"{voltage}\"");
+            large[2].1 = &uses;
+            assert_eq!(signals("SHOCK001", &large), [signal], "{voltage}");
+        }
     }
 }

@@ -585,3 +585,41 @@ fn check_all(loads: &str, rated: u32, holds: bool) {
         "{sums:?}"
     );
 }
+
+/// Eleven heaters for six sockets: who goes where takes all the work that a trial has for it, and which of them
+/// cannot run together is seen all the same.
+#[test]
+fn a_trial_sees_what_cannot_run_together() {
+    let outlets = ["one", "two", "three"].map(|id| {
+        format!("[[generator.outlet]]\nid = \"{id}\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\n")
+    });
+    let loads = [
+        ("long", 2, ""),
+        ("short", 4, "continuous = false"),
+        ("start", 1, "starting_current = \"25.1 A\""),
+        (
+            "both",
+            4,
+            "continuous = false\nstarting_current = \"25.1 A\"",
+        ),
+    ];
+    let loads = loads.map(|(id, count, more)| {
+        format!(
+            "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"heater\"\ncount = {count}\n\
+             wanted = \"wish\"\nplug = \"5-15P\"\n{more}\n"
+        )
+    });
+    let text = format!(
+        "format = 1\n[site]\nground = \"dry\"\n[generator]\nname = \"set\"\n\
+         rated = \"unknown\"\npeak = \"50000 W\"\nvoltage = \"unknown\"\n{}{}",
+        outlets.concat(),
+        loads.concat()
+    );
+    let plan = crate::plan::read(&text).expect("a plan that reads");
+    let supply = Supply::build(&plan);
+    let (units, _) = crate::report::loads::units(&plan);
+    let trial = super::places(&plan, &supply, &Verdicts::of(&plan, &supply), &units);
+    let whole = shared(&text);
+    assert!(!whole.never.is_empty());
+    assert_eq!(trial.never, whole.never);
+}

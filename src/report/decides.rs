@@ -161,6 +161,26 @@ fn cleared(finding: &Finding, then: &[Finding]) -> bool {
     !then.iter().any(is_left)
 }
 
+/// Those of some fields without any of which they do not suffice. Half of them are left out at a time, then a
+/// quarter, then each: of many, most are not needed.
+fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -> Vec<String> {
+    let mut size = fields.len();
+    while size > 1 {
+        size = size.div_ceil(2);
+        let mut at = 0;
+        while at < fields.len() {
+            let mut fewer = fields.clone();
+            fewer.drain(at..fields.len().min(at + size));
+            if suffice(&fewer) {
+                fields = fewer;
+            } else {
+                at += size;
+            }
+        }
+    }
+    fields
+}
+
 /// What better answers would change. `again` tells where the plan stands with other answers that change
 /// so much, and what is found then; it leaves the figures as they were.
 #[must_use]
@@ -242,22 +262,12 @@ pub(super) fn answers(
             gone.copied().collect()
         };
         let gone = cleared_by(&found);
-        let mut needed = tried.clone();
-        // Half of them at a time, then a quarter, then each: of many, most are not needed.
-        let mut size = if gone.is_empty() { 0 } else { needed.len() };
-        while size > 1 {
-            size = size.div_ceil(2);
-            let mut at = 0;
-            while at < needed.len() {
-                let mut fewer = needed.clone();
-                fewer.drain(at..needed.len().min(at + size));
-                if cleared_by(&found_with(&fewer)) == gone {
-                    needed = fewer;
-                } else {
-                    at += size;
-                }
-            }
-        }
+        let suffice = |fields: &[String]| cleared_by(&found_with(fields)) == gone;
+        let needed = if gone.is_empty() {
+            Vec::new()
+        } else {
+            needed(tried, suffice)
+        };
         for at in gone {
             let own = |field: &&String| touches(field, &findings[at]);
             let any = needed.iter().any(|field| own(&field));
@@ -701,7 +711,10 @@ mod tests {
             );
             let figures = build(&crate::plan::read(&text).expect("a plan that reads")).figures;
             let assumed = |field: &String| figures.assumed.iter().position(|it| it.field == *field);
-            let wires = figures.matters.iter().filter(|it| it.ends_with(".wire"));
+            let wires = figures
+                .matters
+                .iter()
+                .filter(|it| it.rsplit('.').next() == Some("wire"));
             assert_eq!(wires.count(), 2);
             assert!(
                 figures.matters.iter().map(assumed).is_sorted(),

@@ -65,7 +65,7 @@ impl<'a> Facts<'a> {
             supply,
             verdicts,
             figures,
-            needs: demand::needs(plan, supply, figures),
+            needs: demand::needs(plan, supply, verdicts, figures),
             overloads: OnceCell::new(),
         }
     }

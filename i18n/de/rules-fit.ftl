@@ -3,6 +3,7 @@
 FIT001 = { $fix ->
     [load] Keine Steckdose nimmt den Stecker von { $about }
     [bonding-plug] Für den Brückenstecker ist am Generator keine Dose frei
+    [bonding-socket] In { $place } ist für den Brückenstecker nichts frei
     [dead] Wo { $about } hineinpasst, kommt nicht der nötige Strom
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
@@ -15,6 +16,7 @@ FIT001 = { $fix ->
         [hot] Eine Leitung muss ihre eigene Wärme loswerden. In so heißer Luft kann sie es nicht: Was immer an diesem Kabel hängt, ist zu viel.
         [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
+        [bonding-socket] Laut Plan steckt ein Brückenstecker N-PE in { $place }, und er braucht eine Dose für sich. Dort ist alles von anderem besetzt.
         [dead] Etwas nimmt seinen Stecker. Aber das bekommt keinen Strom oder gibt andere Spannung, als seine Form sagt.
        *[other] Die Formen sind verschieden, damit ein Stecker nicht an die falsche Spannung oder Stromstärke gerät. Ein Stecker, der nicht passt, gehört dort nicht hin.
       }
@@ -26,9 +28,10 @@ FIT001 = { $fix ->
     .fix-misplaced = Nehmen Sie stattdessen { $others }: Dort passt der Stecker. Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-hot = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in einen Verteiler, einen Adapter oder ein Kabel.
+    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } sieht stärker aus, als es ist
-    .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $limit } gemacht. Die Grenze bleibt { $limit }.
+    .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht. Die Grenze ist { $limit }.
     .fix-plan = Rechnen Sie mit { $limit } für alles hinter { $first }, und beschriften Sie es so.
 
 FIT003 = { $about }: nicht die Volt, die die Form verspricht

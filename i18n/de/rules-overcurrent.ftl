@@ -36,7 +36,7 @@ OVER001 = { $fix ->
     .fix-unknown = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin lassen Sie { $first } unbenutzt.
     .fix-free = Stecken Sie nichts in { $first }; die Steckdose bleibt leer.
     .fix-own = Lesen Sie die Zahl auf dem Schutzschalter oder in der Anleitung, und schreiben Sie sie in den Plan.
-    .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dort nur den Wohnwagen an.
+    .fix-camper = Suchen Sie den Hauptschutzschalter im Wohnwagen: Darauf muss { $rating } oder weniger stehen. Finden Sie ihn nicht, benutzen Sie { $first } nicht. Schließen Sie dahinter nur den Wohnwagen an.
 
 over-cord = { $cord ->
     [gauge] Nehmen Sie ein Kabel, auf dem 16, 14 oder 12 AWG steht (1,5 mm² oder mehr): Eine kleinere AWG-Zahl ist dicker.
@@ -69,7 +69,10 @@ OVER005 = { $fix ->
     .fix-wire = Nehmen Sie ein kürzeres oder dickeres Kabel. Riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
 
 OVER006 = Zu viel auf einmal für { $first }
-    .why = Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+    .why = { $planned ->
+        [yes] Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+       *[no] Stecken diese Geräte alle dort, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+      }
     .fix-turns = Lassen Sie diese Geräte abwechselnd laufen. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
     .fix-turns-only = Lassen Sie diese Geräte abwechselnd laufen.
     .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen.

@@ -9,7 +9,8 @@ POWER001 = { $fix ->
     [life-off] Um { $time } ist neben { $life } zu viel an
     [life-turns] Um { $time } ist neben { $life } zu viel an
     [leg] Von einer Seite des Generators wird um { $time } zu viel verlangt
-    [leg-look] Von einer Seite des Generators wird um { $time } zu viel verlangt
+    [leg-look] Von einer Seite des Generators wird um { $time } vielleicht zu viel verlangt
+    [leg-cord] Von einer Seite des Generators wird um { $time } vielleicht zu viel verlangt
    *[other] Um { $time } ist zu viel auf einmal an
   }
     .why = { $fix ->
@@ -22,13 +23,15 @@ POWER001 = { $fix ->
         [life-off] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [life-turns] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
-        [leg-look] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
+        [leg-look] Liegen diese alle auf einer Seite, ziehen sie dort { $demand }: { $about }. Jede Seite gibt { $limit }, also sind es { $over } zu viel.
+        [leg-cord] Liegen diese alle auf einer Seite, ziehen sie dort { $demand }: { $about }. Jede Seite gibt { $limit }, also sind es { $over } zu viel.
        *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel. Manche ziehen mehr, als ihre Watt erwarten lassen.
       }
     .fix-turns = Lassen Sie sie abwechselnd laufen. Geben Sie jedem seine Stunden, oder lassen Sie eines zu Hause. Sehen Sie zuerst { $first } an: Es verlangt am meisten.
     .fix-hours = Lassen Sie sie abwechselnd laufen: Die Karte zeigt, was zusammen geht. Oder schreiben Sie in den Plan, wann jedes läuft.
     .fix-leg = Schließen Sie { $first } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
     .fix-leg-look = Finden Sie heraus, auf welcher Seite jede Steckdose liegt, und schreiben Sie es in den Plan. Bis dahin lassen Sie diese abwechselnd laufen.
+    .fix-leg-cord = Lassen Sie diese abwechselnd laufen. Kein Plan weiß, auf welcher Seite welches Ende eines Kabels liegt. Fragen Sie eine Elektrofachkraft, bevor sie zusammen laufen.
     .fix-leg-alone = Lassen Sie { $about } zu Hause, nutzen Sie die kleinere Stufe, oder nehmen Sie einen größeren Generator.
     .fix-amps = Lassen Sie sie abwechselnd laufen. Sehen Sie zuerst { $first } an: Es zieht am meisten.
     .fix-alone = { POWER001.fix-leg-alone }
@@ -86,9 +89,9 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] Darauf steht { $marked }, und Sie sahen ihn bei { $trips } auslösen. Jeder Schutzschalter lässt kurze Zeit mehr durch: Hier gilt { $marked }.
-       *[other] Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Alle Grenzen rechnen hier mit { $trips }.
+       *[other] Darauf steht { $marked }, aber er hat bei { $trips } ausgelöst. Rechnen Sie mit { $trips }, aber verlassen Sie sich nicht darauf, dass er dort auslöst.
       }
-    .fix-service = Rechnen Sie mit { $trips }. Lassen Sie ihn von einer Werkstatt oder einer Elektrofachkraft ansehen. Benutzen Sie ihn nicht mehr, wenn er riecht, braun oder heiß wird.
+    .fix-service = Lassen Sie ihn von einer Werkstatt oder einer Elektrofachkraft ansehen. Benutzen Sie ihn nicht mehr, wenn er riecht, braun oder heiß wird.
     .fix-late = Rechnen Sie mit { $marked }, der Zahl darauf. Lässt er eine Stunde lang mehr durch, benutzen Sie ihn nicht mehr, bis eine Elektrofachkraft nachgesehen hat.
 
 POWER005 = Dauerleistung und Spitzenleistung sind fast gleich

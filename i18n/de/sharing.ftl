@@ -39,7 +39,10 @@ change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFC
        *[other] { $sockets } Dosen
     } von { $first }. Schließen Sie nur dahinter an.
 change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet.
-change-smaller-appliance = Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
+change-smaller-appliance = { $starts ->
+    [yes] Nehmen Sie statt { $first } ein Gerät mit { $power } oder weniger im Lauf und { $starting } oder weniger beim Anlauf.
+   *[no] Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
+  }
 change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
 change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
 change-new-box = Schließen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose an { $first } an.

@@ -3,6 +3,7 @@
 FIT001 = { $fix ->
     [load] No outlet takes the plug of { $about }
     [bonding-plug] No socket is left for the bonding plug
+    [bonding-socket] No socket for the bonding plug in { $place }
     [dead] No outlet that fits { $about } can run it
     [part] { $about } does not fit where it should plug in
     [loose] { $place } is not plugged in: no power for { $about }
@@ -15,6 +16,7 @@ FIT001 = { $fix ->
         [hot] A wire must get rid of its own heat, and in air this hot it cannot. Anything plugged into that cord is too much.
         [lost] The plan puts more into { $place } than it has sockets. We have not checked anything past { $about }.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
+        [bonding-socket] The plan says that a bonding plug is in { $place }, and it takes a socket for itself. Other things have every socket there.
         [dead] Something takes its plug. But that gets no power, or other volts than its shape promises.
        *[other] A plug that does not fit does not belong there: the shape keeps out the wrong volts or amps.
       }
@@ -26,9 +28,10 @@ FIT001 = { $fix ->
     .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
     .fix-hot = Plug nothing into that cord until it is cooler.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
+    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } carries less than its shape says
-    .why = It ends in a { $shape } shape, but its plug is rated for { $limit }. The limit stays { $limit }.
+    .why = It ends in a { $shape } shape, but its plug is rated for { $plug }. The limit is { $limit }.
     .fix-plan = Plan with { $limit } for everything past { $first }, and mark it so.
 
 FIT003 = { $about }: wrong voltage for its shape

@@ -36,7 +36,7 @@ OVER001 = { $fix ->
     .fix-unknown = Read the number on the breaker or in the manual, and put it in the plan. Until then, do not use { $first }.
     .fix-free = Plug nothing into { $first }, and leave it empty.
     .fix-own = Read the number on the breaker or in the manual, and put it in the plan.
-    .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper into it.
+    .fix-camper = Look for the camper’s own main breaker: it must say { $rating } or less. If you do not find it, do not use { $first }. Plug nothing but the camper in past it.
 
 over-cord = { $cord ->
     [gauge] Use a cord marked 16, 14 or 12 AWG ({ $measure ->
@@ -72,7 +72,10 @@ OVER005 = { $fix ->
     .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look.
 
 OVER006 = Too much at once on { $first }
-    .why = At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
+    .why = { $planned ->
+        [yes] At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
+       *[no] If all of these are plugged in there, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
+      }
     .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
     .fix-turns-only = Run these in turns.
     .fix-hours = Say in the plan when each of these runs. Or run them in turns.

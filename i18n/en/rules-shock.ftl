@@ -7,12 +7,23 @@ ground-unknown = not known, so we assumed wet
 
 SHOCK001 = { $fix ->
     [free] No GFCI on the way to { $about }
+    [first] No GFCI on the way to { $about }
+    [named] Plug no appliance into { $about }
    *[other] No GFCI protects { $about }
   }
     .why = A bad cord or appliance can send current through you, and no breaker notices; the ground here is { $ground }. A GFCI is made to trip at 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
-    .fix-camper = Use an outlet or a cord with a GFCI. A camper can trip a GFCI with nothing wrong: if it keeps tripping, call a licensed electrician. Do not run the camper without a GFCI.
+    .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
     .fix-free = Do not plug an appliance in here. Plug in only a cord with a GFCI built in (TEST and RESET buttons), and plug things into that cord.
+    .fix-named = Plug in nothing here but { shock-named }. For an appliance, use an outlet or a cord with TEST and RESET buttons (GFCI).
+    .fix-first = Unplug { $parts } from { $place }. Plug a cord with a GFCI built in (TEST and RESET buttons) into { $place }, and { $parts } into that.
+
+# What alone may be plugged in. $plug: whether the bonding plug is with it, or alone.
+shock-named = { $plug ->
+    [alone] the bonding plug
+    [yes] { $parts } and the bonding plug
+   *[no] { $parts }
+  }
 
 SHOCK002 = A plug-in tester might mislead you here
     .why = We do not know if the neutral floats (is not joined to ground). If it does, the tester shows “open ground” and its button trips nothing, though the GFCI works.
@@ -89,10 +100,12 @@ SHOCK011 = { $fix ->
 SHOCK012 = Cord with no GFCI ahead of it: { $about }
     .why = A GFCI protects only what gets its power through it: this cord ({ $length } in all) does not. Where the cord is cut or wet, current can pass through you, and nothing trips in time.
     .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
+    .fix-first = Better: plug a cord with a GFCI built in into { $place }, and { $about } into that. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
 SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
     [plug-alone] A GFCI can cut off the bonding plug
+    [plug-first] A GFCI can cut off the bonding plug
     [if-any] A GFCI at “{ $device }” might miss a fault
     [box] The GFCI at “{ $device }” cannot see a fault
    *[other] The GFCI at “{ $device }” might miss a fault
@@ -102,14 +115,18 @@ SHOCK013 = { $fix ->
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
         [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
+        [plug-first] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [box] “{ $joint }” joins neutral to ground past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [if-any] Neutral and ground might be joined at “{ $joint }”: then a GFCI at “{ $device }” does not trip. The ground here is { $ground }.
+        [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a cord with a GFCI built in, and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
+    .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a cord with a GFCI built in into “{ $device }”.
     .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $about }. See if “{ $device }” has the buttons, and put that in the plan.

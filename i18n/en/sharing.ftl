@@ -39,7 +39,10 @@ change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
        *[other] { $sockets } sockets
     } of { $first }. Plug things only into that.
 change-three-way-cord = Plug a listed cord of { $length } with three outlets and a built-in GFCI into { $first }: 12 AWG, marked for outdoors. A smaller AWG number is thicker.
-change-smaller-appliance = Use an appliance of { $power } or less in place of { $first }.
+change-smaller-appliance = { $starts ->
+    [yes] In place of { $first }, use an appliance that needs { $power } or less to run and { $starting } or less to start.
+   *[no] Use an appliance of { $power } or less in place of { $first }.
+  }
 change-box-for-splitter = Use a listed distribution box, with a breaker and a GFCI for each outlet, in place of { $first }.
 change-listed-box = Use a factory-made, listed box, with a breaker and a GFCI for each outlet, in place of { $first }.
 change-new-box = Plug a listed distribution box, with a breaker and a GFCI for each outlet, into { $first }.

@@ -2,14 +2,19 @@
 
 CORD001 = A { $first } se le pide más de lo que soporta
     .why = { $fix ->
-        [plug] La clavija de { $first } está hecha para { $limit }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: la clavija se sobrecalienta y puede arder. Intervienen: { $about }.
-        [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
-       *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
+        [plug] La clavija de { $first } está hecha para { $limit }. { cord-through }. Ningún { -breaker } se dispara a { $limit }: la clavija se sobrecalienta y puede arder. Intervienen: { $about }.
+        [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. { cord-through }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
+       *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. { cord-through }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
       }
     .fix-thicker = Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más grueso (un número AWG menor es más grueso).
     .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
     .fix-plug = Enchufe una parte en otro lugar o use menos cosas a la vez en él. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
     .fix-tag = Lea los amperios en la etiqueta del cable; vale la cifra menor. Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más corto o más grueso (un número AWG menor es más grueso).
+
+cord-through = { $planned ->
+    [yes] Se le piden { $demand }
+   *[no] Si todo se enchufa ahí, se le piden { $demand }
+  }
 
 CORD002 = { $fix ->
     [replace] Cable de interior usado a la intemperie: { $about }

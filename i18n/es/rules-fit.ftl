@@ -3,6 +3,7 @@
 FIT001 = { $fix ->
     [load] Ningún { -receptacle } admite la clavija de { $about }
     [bonding-plug] No queda ninguna toma del generador para su clavija de unión
+    [bonding-socket] No queda ninguna toma en { $place } para la clavija de unión
     [dead] La toma donde entraría { $about } no le da la corriente que necesita
     [part] { $about } no entra donde debería enchufarse
     [loose] { $place } no está enchufado en nada: no hay corriente para { $about }
@@ -15,6 +16,7 @@ FIT001 = { $fix ->
         [hot] Un conductor debe soltar su propio calor. Con aire tan caliente no puede: todo lo que cuelgue de ese cable es demasiado.
         [lost] El plan pone en { $place } más de lo que cabe. Nada de lo que hay más allá de { $about } se ha revisado.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
+        [bonding-socket] El plan dice que hay una clavija de unión neutro-tierra en { $place }, y ella ocupa una toma. Otras cosas ocupan todas las de ahí.
         [dead] Algo admite su clavija. Pero no recibe corriente, o da otra tensión que la que dice su forma.
        *[other] Las formas son distintas para que una clavija no dé con voltios o amperios equivocados. Una clavija que no encaja no debe ir ahí.
       }
@@ -26,9 +28,10 @@ FIT001 = { $fix ->
     .fix-misplaced = Use en su lugar { $others }: allí entra la clavija. Corrija el plan. Nunca lime, doble ni corte una clavija.
     .fix-hot = No enchufe nada en ese cable hasta que refresque.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
+    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } parece más grande de lo que es
-    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $limit }. El límite sigue siendo { $limit }.
+    .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }. El límite es { $limit }.
     .fix-plan = Cuente con { $limit } para todo lo que haya más allá de { $first }, y márquelo así.
 
 FIT003 = { $about }: no da los voltios que su forma promete

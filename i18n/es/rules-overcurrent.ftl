@@ -36,7 +36,7 @@ OVER001 = { $fix ->
     .fix-unknown = Lea el número en el { -breaker } o en el manual y póngalo en el plan. Hasta entonces, no use { $first }.
     .fix-free = No enchufe nada en { $first }; déjelo vacío.
     .fix-own = Lea el número en el { -breaker } o en el manual y póngalo en el plan.
-    .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más.
+    .fix-camper = Busque el { -breaker } principal de su { -camper }: debe decir { $rating } o menos. Si no lo encuentra, no use { $first }. No enchufe ahí nada más que la { -camper }.
 
 over-cord = { $cord ->
     [gauge] Use un cable marcado 16, 14 o 12 AWG (1,5 mm² o más): un número AWG menor es un conductor más grueso.
@@ -69,7 +69,10 @@ OVER005 = { $fix ->
     .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado: pare el motor, desenchufe, después mire.
 
 OVER006 = Demasiado a la vez para { $first }
-    .why = A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
+    .why = { $planned ->
+        [yes] A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
+       *[no] Si todos estos se enchufan ahí, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
+      }
     .fix-turns = Haga funcionar estos por turnos. O pase { $largest } a un { -receptacle } con otro { -breaker }.
     .fix-turns-only = Haga funcionar estos por turnos.
     .fix-hours = Diga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos.

@@ -9,7 +9,8 @@ POWER001 = { $fix ->
     [life-off] Hay demasiado encendido junto con { $life } a las { $time }
     [life-turns] Hay demasiado encendido junto con { $life } a las { $time }
     [leg] A un lado del generador se le pide demasiado a las { $time }
-    [leg-look] A un lado del generador se le pide demasiado a las { $time }
+    [leg-look] Quizá se le pida demasiado a un lado del generador a las { $time }
+    [leg-cord] Quizá se le pida demasiado a un lado del generador a las { $time }
    *[other] Hay demasiado encendido a la vez a las { $time }
   }
     .why = { $fix ->
@@ -22,13 +23,15 @@ POWER001 = { $fix ->
         [life-off] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [life-turns] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
-        [leg-look] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
+        [leg-look] Si todos estos están del mismo lado, consumen ahí { $demand }: { $about }. Cada lado da { $limit }, así que son { $over } de más.
+        [leg-cord] Si todos estos están del mismo lado, consumen ahí { $demand }: { $about }. Cada lado da { $limit }, así que son { $over } de más.
        *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más. Algunos consumen más de lo que dicen sus vatios.
       }
     .fix-turns = Hágalos funcionar por turnos. Dé a cada uno sus horas, o deje uno en casa. Mire primero { $first }: es el que más pide.
     .fix-hours = Hágalos funcionar por turnos: la tarjeta muestra cuáles van juntos. O diga en el plan cuándo funciona cada uno.
     .fix-leg = Pase { $first } a un { -receptacle } del otro lado, o haga funcionar estos por turnos.
     .fix-leg-look = Averigüe de qué lado es cada { -receptacle } y anótelo en el plan. Hasta entonces, haga funcionar estos por turnos.
+    .fix-leg-cord = Haga funcionar estos por turnos. Ningún plan sabe de qué lado es cada extremo de un cable. Pregunte a un { -electrician } antes de usarlos juntos.
     .fix-leg-alone = Deje { $about } en casa, use su nivel más bajo o lleve un generador más grande.
     .fix-amps = Hágalos funcionar por turnos. Mire primero { $first }: es lo que más consume.
     .fix-alone = { POWER001.fix-leg-alone }
@@ -86,9 +89,9 @@ POWER004 = { $fix ->
   }
     .why = { $fix ->
         [late] Está marcado con { $marked }, y usted lo vio dispararse con { $trips }. Todo { -breaker } deja pasar más por poco tiempo: aquí cuenta { $marked }.
-       *[other] Está marcado con { $marked }, pero se ha disparado con { $trips }. Aquí todos los límites lo cuentan como { $trips }.
+       *[other] Está marcado con { $marked }, pero se ha disparado con { $trips }. Cuente con { $trips }, pero no se fíe de que se dispare ahí.
       }
-    .fix-service = Cuente con { $trips }. Haga que lo revise un taller de servicio o un { -electrician }. Deje de usarlo si huele, se pone marrón o se calienta.
+    .fix-service = Haga que lo revise un taller de servicio o un { -electrician }. Deje de usarlo si huele, se pone marrón o se calienta.
     .fix-late = Cuente con { $marked }, el número que lleva. Si deja pasar más durante una hora, no lo use hasta que lo mire un { -electrician }.
 
 POWER005 = La potencia nominal y la máxima son casi iguales

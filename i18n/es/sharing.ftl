@@ -39,7 +39,10 @@ change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certifica
        *[other] { $sockets } tomas
     } de { $first }. Enchufe solo detrás de él.
 change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.
-change-smaller-appliance = Use un aparato de { $power } o menos en lugar de { $first }.
+change-smaller-appliance = { $starts ->
+    [yes] En lugar de { $first }, use un aparato de { $power } o menos en marcha y { $starting } o menos al arrancar.
+   *[no] Use un aparato de { $power } o menos en lugar de { $first }.
+  }
 change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
 change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
 change-new-box = Enchufe en { $first } una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }.

@@ -3,6 +3,7 @@
 FIT001 = { $fix ->
     [load] Aucune prise n’accepte la fiche de { $about }
     [bonding-plug] Il ne reste pas de prise pour la fiche de liaison
+    [bonding-socket] Il ne reste pas de prise dans { $place } pour la fiche de liaison
     [dead] La prise où { $about } pourrait se brancher ne lui donne pas le courant qu’il faut
     [part] { $about } n’entre pas là où il faudrait le brancher
     [loose] { $place } n’est branché sur rien : pas de courant pour { $about }
@@ -15,6 +16,7 @@ FIT001 = { $fix ->
         [hot] Un fil doit évacuer sa propre chaleur. Dans un air aussi chaud, il ne le peut pas : tout ce qui dépend de cette rallonge est de trop.
         [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Rien de ce qui suit { $about } n’a été vérifié.
         [bonding-plug] Le plan dit qu’une fiche de liaison neutre-terre est en place, et elle occupe une prise. Toutes les prises domestiques { -generator(form: "of") } sont prises.
+        [bonding-socket] Le plan dit qu’une fiche de liaison neutre-terre est dans { $place }, et elle occupe une prise. D’autres choses y occupent toutes les prises.
         [dead] Quelque chose accepte sa fiche, mais ne reçoit pas de courant, ou donne une autre tension que celle de sa forme.
        *[other] Les formes diffèrent pour qu’une fiche ne rencontre jamais les mauvais volts ou ampères. Une fiche qui n’entre pas n’est pas faite pour aller là.
       }
@@ -26,9 +28,10 @@ FIT001 = { $fix ->
     .fix-misplaced = Prenez plutôt { $others } : la fiche y entre. Corrigez le plan. Ne limez, pliez ou coupez jamais une fiche.
     .fix-hot = Ne branchez rien sur cette rallonge avant qu’il fasse moins chaud.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne la mettez jamais dans un répartiteur, un adaptateur ou une rallonge.
+    .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
 FIT002 = { $first } porte moins qu’il n’y paraît
-    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $limit }. La limite reste { $limit }.
+    .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $plug }. La limite est { $limit }.
     .fix-plan = Comptez { $limit } pour tout ce qui vient après { $first }, et marquez-le ainsi.
 
 FIT003 = { $about } : pas les volts que sa forme promet

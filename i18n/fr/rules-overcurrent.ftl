@@ -36,7 +36,7 @@ OVER001 = { $fix ->
     .fix-unknown = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan. D’ici là, n’utilisez pas { $first }.
     .fix-free = Ne branchez rien sur { $first } : laissez la prise vide.
     .fix-own = Lisez le nombre sur le disjoncteur ou dans le manuel et mettez-le dans le plan.
-    .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez rien d’autre.
+    .fix-camper = Cherchez le disjoncteur principal de votre { -camper } : il doit porter { $rating } ou moins. Si vous ne le trouvez pas, n’utilisez pas { $first }. N’y branchez que la { -camper }.
 
 over-cord = { $cord ->
     [gauge] Prenez une rallonge marquée 16, 14 ou 12 AWG (1,5 mm² ou plus) : un numéro AWG plus petit est plus gros.
@@ -69,7 +69,10 @@ OVER005 = { $fix ->
     .fix-wire = Prenez une rallonge plus courte ou plus grosse. Si quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
 
 OVER006 = Trop à la fois pour { $first }
-    .why = À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
+    .why = { $planned ->
+        [yes] À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
+       *[no] Si tous ces appareils y sont branchés, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
+      }
     .fix-turns = Utilisez ces appareils à tour de rôle. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
     .fix-turns-only = Utilisez ces appareils à tour de rôle.
     .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle.

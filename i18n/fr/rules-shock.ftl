@@ -7,12 +7,23 @@ ground-unknown = d’un état inconnu, donc compté comme mouillé
 
 SHOCK001 = { $fix ->
     [free] Aucun { -gfci } sur le chemin de { $about }
+    [first] Aucun { -gfci } sur le chemin de { $about }
+    [named] Ne branchez aucun appareil à { $about }
    *[other] Aucune protection contre les chocs à { $about }
   }
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.
-    .fix-camper = Prenez une prise ou une rallonge avec un { -gfci }. Une { -camper } peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }. Ne continuez pas sans lui.
+    .fix-camper = Si possible, prenez une prise ou une rallonge avec un { -gfci }. Les codes n’en demandent pas pour une { -camper }, qui peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }.
     .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
+    .fix-named = N’y branchez rien d’autre que { shock-named }. Pour un appareil, prenez une prise ou une rallonge avec boutons TEST et RESET ({ -gfci }).
+    .fix-first = Débranchez { $parts } de { $place }. Branchez à { $place } une rallonge avec { -gfci } intégré (boutons TEST et RESET), puis { $parts } dans celle-ci.
+
+# What alone may be plugged in. $plug: whether the bonding plug is with it, or alone.
+shock-named = { $plug ->
+    [alone] la fiche de liaison
+    [yes] { $parts } et la fiche de liaison
+   *[no] { $parts }
+  }
 
 SHOCK002 = Un testeur de prise peut vous tromper : on ignore si le neutre est flottant
     .why = Si le neutre est flottant, le testeur montre « OPEN GROUND » (terre coupée) et son bouton ne déclenche rien, même si la protection fonctionne.
@@ -89,10 +100,12 @@ SHOCK011 = { $fix ->
 SHOCK012 = Aucune protection contre les chocs le long de { $about }
     .why = La protection ({ -gfci }) couvre ce qui vient après elle. { $length } de rallonge viennent avant elle. Là où la rallonge est coupée ou un raccord mouillé, le courant peut traverser la personne qui y touche, et rien ne se déclenche à temps.
     .fix-dry = Gardez chaque raccord hors du sol et au sec. N’y touchez pas, ne la branchez et ne la déplacez pas moteur en marche. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, ne vous en servez pas.
+    .fix-first = Mieux : branchez à { $place } une rallonge avec { -gfci } intégré, puis { $about } dans celle-ci. D’ici là, gardez ses connexions au sec et hors du sol, et n’y touchez pas moteur en marche.
 
 SHOCK013 = { $fix ->
     [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
     [plug-alone] Un { -gfci } peut couper la fiche de liaison
+    [plug-first] Un { -gfci } peut couper la fiche de liaison
     [if-any] Un { -gfci } pourrait ne pas voir un défaut à « { $device } »
     [box] Le { -gfci } de « { $device } » ne voit pas un défaut
    *[other] Le { -gfci } de « { $device } » pourrait ne pas voir un défaut
@@ -102,14 +115,18 @@ SHOCK013 = { $fix ->
         [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
         [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
+        [plug-first] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [if-any] On ignore si « { $device } » a un { -gfci }. À « { $joint } », neutre et terre peuvent être reliés : alors ce { -gfci } ne se déclenche pas, même si son bouton TEST fonctionne. Le sol ici est { $ground }.
         [box] « { $joint } » relie neutre et terre derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
+        [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
     .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y une rallonge avec { -gfci } intégré, puis { $parts } dans celle-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur une rallonge avec un { -gfci } intégré, et cette rallonge à { $about }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.

@@ -42,7 +42,10 @@ change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié pa
        *[other] { $sockets } places
     } de { $first }. Ne branchez rien ailleurs qu’à la suite.
 change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur.
-change-smaller-appliance = Prenez un appareil de { $power } ou moins à la place de { $first }.
+change-smaller-appliance = { $starts ->
+    [yes] À la place de { $first }, prenez un appareil de { $power } ou moins en marche et { $starting } ou moins au démarrage.
+   *[no] Prenez un appareil de { $power } ou moins à la place de { $first }.
+  }
 change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 change-new-box = Branchez à { $first } un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.

@@ -382,7 +382,17 @@ impl Change {
                     Answer::Known(Draw::Power(power)) => Some(power),
                     _ => None,
                 });
-                values.insert("power", power.unwrap_or(Power::ZERO).into());
+                let running = power.unwrap_or(Power::ZERO);
+                values.insert("power", running.into());
+                // What it takes to start is less as well, and a motor of fewer watts need not take less.
+                let units = crate::report::loads::units(after).0;
+                let mut units = units
+                    .iter()
+                    .filter(|unit| after.loads[unit.load].id == *load);
+                let starting = units.next().map_or(running, |unit| unit.starting);
+                let starts = if starting > running { "yes" } else { "no" };
+                values.insert("starts", Value::Name(starts.to_owned()));
+                values.insert("starting", starting.into());
             }
             _ => {}
         }

@@ -50,7 +50,10 @@ pub fn build(plan: &Plan) -> Report {
         let assumption = figures.assumed.iter().find(|it| it.field == field);
         findings[at].rests_on.extend(assumption.cloned());
     }
-    report.figures.matters = answers.matters;
+    // A label says of each leg that nobody knows that it is not known.
+    let told = report.figures.assumed.iter();
+    let told = told.filter(|it| it.why == "leg" || answers.matters.contains(&it.field));
+    report.figures.matters = told.map(|it| it.field.clone()).collect();
     report.figures.decides = answers.decides;
     report
 }
@@ -247,21 +250,8 @@ fn of_points(
             _ => continue,
         }
         let (refused, why) = (verdicts.refused(ix), verdicts.no_loads(ix));
-        let only: Vec<Id> = match (refused, why) {
-            (None, Some(_)) => {
-                let fed = supply
-                    .fed_from(ix)
-                    .filter(|(fed, _)| verdicts.leads_on(*fed));
-                fed.map(|(_, part)| part.id.clone()).collect()
-            }
-            _ => Vec::new(),
-        };
-        let socket = verdicts.grounding.bonding_socket();
-        // Nobody is told to plug in one that may not be there, or does harm there; but beside what else is named
-        // there, what is in stays in.
-        let bonding_plug = socket.is_some_and(|socket| {
-            socket.at == ix && (socket.belongs || socket.stays && !only.is_empty())
-        });
+        let (only, bonding_plug) = verdicts.named(ix);
+        let only: Vec<Id> = only.into_iter().map(|part| id(part).clone()).collect();
         let sharing = &figures.sharing;
         let placed = sharing.placed.iter().filter(|placed| placed.at == node.id);
         let of = |load: &Id| {

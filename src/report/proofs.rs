@@ -147,10 +147,10 @@ fn half(resistance: Resistance) -> Resistance {
 
 /// What the tester's button does at a receptacle behind this protection. Its current leaves through
 /// the protection and comes back by ground and a joint: past the protection, which then trips, or
-/// through it, which then sees nothing. Where nobody knows which outlet a bonding plug is in, nobody can tell
-/// which.
+/// through it, which then sees nothing. Where nobody knows which outlet a bonding plug is in, or if one device
+/// serves two outlets, nobody can tell which.
 fn tester_button(grounding: &Grounding<'_>, protection: NodeIx) -> Button {
-    if grounding.may_hold_plug(protection) {
+    if grounding.may_hold_joint(protection) {
         return Button::Either;
     }
     let past = grounding.joined_beyond(protection, false);

@@ -108,8 +108,11 @@ const DEEDS: &[Deed] = &[
         ("SHOCK013", "plug"),
         ("SHOCK013", "plug-look"),
         ("SHOCK013", "plug-alone"),
+        ("SHOCK013", "plug-first"),
+        ("SHOCK013", "shared"),
         ("SHOCK013", "plug-out"),
         ("FIT001", "bonding-plug"),
+        ("FIT001", "bonding-socket"),
     ]),
     // Protection where people plug in. What fits nowhere else waits for it.
     of_all(&[
@@ -134,6 +137,7 @@ const DEEDS: &[Deed] = &[
             ("POWER001", "hours"),
             ("POWER001", "leg"),
             ("POWER001", "leg-look"),
+            ("POWER001", "leg-cord"),
             ("POWER001", "amps"),
             ("POWER001", "life-off"),
             ("POWER001", "life-turns"),
@@ -234,13 +238,20 @@ fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
             .about
             .iter()
             .all(|id| one.about.contains(owner(plan, id)));
+    // What stays off for what a life depends on at one hour may not be all that stays off at another.
+    let off = |finding: &Finding| match finding.fix.values.get("off") {
+        Some(Value::Parts(off)) => off.clone(),
+        _ => Vec::new(),
+    };
+    let stays_off = off(one);
+    let as_much = off(other).iter().all(|id| stays_off.contains(id));
     let by_deed = DEEDS.iter().any(|deed| {
         let names = |(code, fix): &(&str, &str), finding: &Finding| {
             *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
         };
         let cleared = |finding: &Finding| deed.clears.iter().any(|of| names(of, finding));
         let also = || deed.also.iter().any(|of| names(of, other));
-        cleared(one) && (cleared(other) || also()) && (!deed.same_part || in_common())
+        as_much && cleared(one) && (cleared(other) || also()) && (!deed.same_part || in_common())
     });
     unused || by_deed
 }
@@ -250,6 +261,31 @@ mod tests {
     use super::*;
     use crate::rules;
     use crate::rules::testing::report;
+
+    /// A kettle in the evening and a grill in the morning, each too much beside what a life depends on: two troubles,
+    /// for each is left off by itself. On one evening they are one.
+    #[test]
+    fn what_stays_off_at_another_hour_is_a_trouble_of_its_own() {
+        let grill = |hours: &str| {
+            format!(
+                "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"1500 W\"\n\
+                 hours = [\"{hours}\"]\nplug = \"5-15P\"\n[[load]]\nid = \"fan\""
+            )
+        };
+        for (hours, expected) in [("07:00-07:30", 2), ("18:30-19:00", 1)] {
+            let grill = grill(hours);
+            let report = report(&[
+                ("kind = \"electronic\" # fan", "kind = \"medical\""),
+                ("[[load]]\nid = \"fan\"", grill.as_str()),
+                ("hours = [\"18:00-23:00\"]", "hours = [\"06:00-23:00\"]"),
+                ("rated = \"3600 W\"", "rated = \"1540 W\""),
+            ]);
+            let of_power =
+                |trouble: &&Trouble| report.findings[trouble.findings[0]].code == "POWER001";
+            let count = report.figures.troubles.iter().filter(of_power).count();
+            assert_eq!(count, expected, "{hours}");
+        }
+    }
 
     /// Every rule and remedy that is stated is one that there is.
     #[test]

@@ -42,6 +42,12 @@ pub(crate) fn camper(load: &Load) -> bool {
     plug.is_some_and(|plug| matches!(plug.0, TT30 | N14_50 | L5_30 | L14_30)) && !load.needs_240()
 }
 
+/// Whether the plan says where each of these is plugged in: of others it is told what they would draw.
+pub(super) fn planned<'a>(mut loads: impl Iterator<Item = &'a Load>) -> Value {
+    let all = loads.all(|load| load.on.is_some());
+    Value::Name(if all { "yes" } else { "no" }.to_owned())
+}
+
 impl Need<'_> {
     /// Whether it counts at this minute of the day.
     pub fn on(&self, minute: u16) -> bool {
@@ -175,37 +181,47 @@ pub(super) fn once<'a>(ids: impl IntoIterator<Item = &'a Id>) -> Vec<Id> {
     found
 }
 
-/// The minute at which `measure` of what is on is greatest. What is on changes only where
-/// some hours begin, so those minutes are enough; the earliest of equals is taken.
+/// The minute at which `measure` of what is on is greatest; the earliest of equals is taken.
 pub(super) fn busiest<'a, M: Ord>(
     needs: &[Need<'a>],
     measure: impl Fn(&[Need<'a>]) -> M,
 ) -> Busiest<'a> {
-    let mut minutes: Vec<u16> = needs
-        .iter()
-        .flat_map(|need| need.load.hours.iter().map(|span: &Span| span.from))
-        .collect();
-    minutes.push(0);
-    minutes.sort_unstable();
-    minutes.dedup();
-    minutes
-        .into_iter()
-        .map(|minute| {
-            let on: Vec<Need<'a>> = needs
-                .iter()
-                .filter(|need| need.on(minute))
-                .copied()
-                .collect();
-            (measure(&on), Busiest { minute, on })
-        })
+    let nothing = Busiest {
+        minute: 0,
+        on: Vec::new(),
+    };
+    minutes(needs)
+        .map(|busiest| (measure(&busiest.on), busiest))
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
-        .map_or_else(
-            || Busiest {
-                minute: 0,
-                on: Vec::new(),
-            },
-            |(_, busiest)| busiest,
-        )
+        .map_or(nothing, |(_, busiest)| busiest)
+}
+
+/// The busiest minute, then every other in which something runs on which somebody's health depends, the busier
+/// first: what is to stay off for it is told of each.
+pub(super) fn busy<'a, M: Ord>(
+    needs: &[Need<'a>],
+    measure: impl Fn(&[Need<'a>]) -> M,
+) -> Vec<Busiest<'a>> {
+    let mut all: Vec<Busiest<'a>> = minutes(needs).collect();
+    all.sort_by_cached_key(|busiest| std::cmp::Reverse(measure(&busiest.on)));
+    let mut first = true;
+    all.retain(|busiest| std::mem::take(&mut first) || busiest.on.iter().any(Need::life));
+    all
+}
+
+/// What is on, minute by minute. It changes only where some hours begin, or it is less, so those are enough.
+fn minutes<'a>(needs: &[Need<'a>]) -> impl Iterator<Item = Busiest<'a>> {
+    let hours = needs.iter().flat_map(|need| &need.load.hours);
+    let mut begins: Vec<u16> = hours.map(|span: &Span| span.from).collect();
+    begins.push(0);
+    begins.sort_unstable();
+    begins.dedup();
+    begins.into_iter().map(|minute| Busiest {
+        minute,
+        on: (needs.iter().filter(|need| need.on(minute)))
+            .copied()
+            .collect(),
+    })
 }
 
 /// What somebody's health depends on takes no turns. What this says to do where it is on with other

@@ -13,7 +13,7 @@ use crate::plan::{Id, Plan};
 use crate::quantity::{ApparentPower, Current, Voltage, narrow};
 use crate::report::loads::{LoadUnit, units};
 use crate::report::{Report, Signal, Trouble};
-use crate::supply::drop::{Running, lost};
+use crate::supply::drop::{Flow, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::verdict::Verdicts;
 
@@ -254,6 +254,8 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
             trouble: at,
         })
     });
+    let flowing = scene.flowing();
+    let settled = supply.settled_flow(&flowing);
     Answer {
         warnings: warnings.collect(),
         may: dangers.is_empty()
@@ -265,8 +267,8 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         wanted: after.iter().map(id).collect(),
         any_order: over.is_empty(),
         order: scene.order(&before),
-        breakers: scene.breakers(),
-        receptacles: scene.receptacles(),
+        breakers: scene.breakers(settled.as_ref()),
+        receptacles: scene.receptacles(settled.as_ref()),
         dangers,
         no_place,
         taken,
@@ -359,8 +361,13 @@ impl Scene<'_> {
                 }
             }
         }
-        // Worst first; a breaker, its wiring and its receptacle are one part to a person.
+        // Worst first; a breaker, its wiring and its receptacle are one part to a person, and so are a cord and its
+        // end: what it carries at all is the one limit where that is passed.
         list.sort_by_key(|over| std::cmp::Reverse(over.over));
+        let at_all = |over: &Over| over.passed == Passed::Short;
+        let parts = list.iter().filter(|over| at_all(over));
+        let parts: Vec<Id> = parts.map(|over| over.at.clone()).collect();
+        list.retain(|over| over.passed != Passed::Hours || !parts.contains(&over.at));
         let mut seen: Vec<(Id, Passed)> = Vec::new();
         list.retain(|over| {
             let key = (over.at.clone(), over.passed);
@@ -458,28 +465,9 @@ impl Scene<'_> {
         steps
     }
 
-    fn breakers(&self) -> Vec<AtBreaker> {
-        let nodes = self.supply.nodes.iter().enumerate();
-        nodes
-            .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
-            .filter_map(|(index, node)| {
-                let legs = node.legs.all().iter();
-                let amps = legs
-                    .map(|leg| self.through(NodeIx(index), *leg))
-                    .map(|(long, short)| long + short)
-                    .max()
-                    .filter(|amps| *amps > 0)?;
-                Some(AtBreaker {
-                    breaker: node.id.clone(),
-                    amps: self.amps(amps),
-                })
-            })
-            .collect()
-    }
-
-    fn receptacles(&self) -> Vec<AtReceptacle> {
-        let running: Vec<Running> = self
-            .on
+    /// What is on, as the volts lost see it.
+    fn flowing(&self) -> Vec<Running> {
+        self.on
             .iter()
             .map(|(load, place)| Running {
                 at: *place,
@@ -487,7 +475,32 @@ impl Scene<'_> {
                 draws: self.units[*load].draws(),
                 one_leg: self.units[*load].one_leg,
             })
-            .collect();
+            .collect()
+    }
+
+    /// With nominal volts, or with those that are left: a motor draws more as they sink, a heater less.
+    fn breakers(&self, settled: Option<&Flow<'_>>) -> Vec<AtBreaker> {
+        let nodes = self.supply.nodes.iter().enumerate();
+        nodes
+            .filter(|(_, node)| matches!(node.kind, NodeKind::Breaker { .. }))
+            .filter_map(|(index, node)| {
+                let at = NodeIx(index);
+                let legs = node.legs.all().iter();
+                let amps = legs
+                    .map(|leg| self.through(at, *leg))
+                    .map(|(long, short)| long + short)
+                    .max()
+                    .filter(|amps| *amps > 0)?;
+                let sunk = settled.map_or(Current::ZERO, |flow| flow.through(at));
+                Some(AtBreaker {
+                    breaker: node.id.clone(),
+                    amps: self.amps(amps).max(sunk),
+                })
+            })
+            .collect()
+    }
+
+    fn receptacles(&self, settled: Option<&Flow<'_>>) -> Vec<AtReceptacle> {
         let mut places: Vec<NodeIx> = self.on.iter().map(|(_, place)| *place).collect();
         places.sort_unstable();
         places.dedup();
@@ -495,14 +508,10 @@ impl Scene<'_> {
             .into_iter()
             .map(|place| {
                 let volts = self.supply.volts_at(place);
-                let gone: Voltage = self
-                    .supply
-                    .settled_drop(place, &running)
-                    .map_or(volts, lost)
-                    .min(volts);
+                let gone = settled.map_or(volts, |flow| lost(flow.drop(place)));
                 AtReceptacle {
                     receptacle: self.supply.node(place).id.clone(),
-                    volts: volts - gone,
+                    volts: volts - gone.min(volts),
                 }
             })
             .collect()
@@ -583,6 +592,55 @@ mod tests {
         let amps: Vec<(&str, Current)> =
             breakers.map(|it| (it.breaker.as_str(), it.amps)).collect();
         assert_eq!(amps, [("twist", kettle), ("box-left", kettle)]);
+    }
+
+    /// 10 A of constant power past 0.396 ohm (100 ft of 12 AWG, 1.98 ohm per 1000 ft, NEC Chapter 9 Table 8, out and
+    /// back): v^2 - 120 v + 1200 * 0.396 = 0 leaves 115.90 V, so 10.354 A flow. A heater sinks below its 10 A.
+    #[test]
+    fn a_meter_shows_what_flows_once_the_volts_have_sunk() {
+        for (kind, expected) in [("electronic", 10_354), ("heater", 10_000)] {
+            let kind = format!("kind = \"{kind}\"");
+            let (plan, report) = of(&crate::rules::testing::edited(&[
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+                ),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("wire = \"10 AWG\" # long", "wire = \"12 AWG\""),
+                ("length = \"50 ft\"", "length = \"100 ft\""),
+                ("kind = \"heater\" # kettle", &kind),
+                ("running = \"1500 W\"", "running = \"1200 W\""),
+                ("on = \"left\" # kettle", "on = \"long\""),
+                ("on = \"right\" # fan", "on = \"front\""),
+            ]));
+            let answer = ask(&plan, &report, &[id("kettle")], &[]);
+            assert!(answer.may);
+            let amps: Vec<i64> = (answer.breakers.iter())
+                .map(|it| it.amps.milliamps())
+                .collect();
+            assert_eq!(amps, [expected], "{kind}");
+        }
+    }
+
+    /// A cord that carries 10 A, whose end of 15 A carries 12 A for hours: one limit is told.
+    #[test]
+    fn a_cord_and_its_end_have_one_limit() {
+        let (plan, report) = of(&crate::rules::testing::edited(&[
+            (
+                "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+            ),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("wire = \"10 AWG\" # long", "wire = \"16 AWG\""),
+            ("length = \"50 ft\"", "length = \"100 ft\""),
+            ("running = \"50 W\"", "running = \"1464 W\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"long\""),
+        ]));
+        let answer = ask(&plan, &report, &[id("fan")], &[]);
+        let over = answer.over.iter().filter(|over| over.at == id("long"));
+        let told: Vec<_> = over.map(|over| (over.passed, over.limit)).collect();
+        assert_eq!(told, [(Passed::Short, Current::from_milliamps(10_000))]);
     }
 
     #[test]

@@ -298,6 +298,13 @@ impl Flow<'_> {
         }
     }
 
+    /// What passes a node, on the leg that carries most. Rounded up.
+    #[must_use]
+    pub fn through(&self, at: NodeIx) -> Current {
+        let most = self.through[at.0].iter().max().copied().unwrap_or(0);
+        Current::from_milliamps(narrow(div_up(most, 1000)))
+    }
+
     /// What passes each cord between the generator and a node, from the generator on: what
     /// [`Self::drop`] multiplies with the resistance of each. Rounded up; for a node on both legs
     /// half of what both legs carry.

@@ -6,6 +6,8 @@
 //! back through the sensor: nothing is missing, and nothing trips, while the device's own TEST button works
 //! all the same, because that button goes round the sensor. So what counts is not whether a device is
 //! there, but whether a joint lies beyond it (from how the device is built: common practice, no source).
+//! Of two outlets on one breaker that both have one, one device may serve both: it is in the breaker, or the one
+//! outlet feeds the other.
 
 use serde::Serialize;
 
@@ -185,12 +187,40 @@ impl<'a> Grounding<'a> {
         devices.find_map(|(device, _)| Some((device, self.joint_beyond(device)?.0)))
     }
 
-    /// The surest joint beyond a device, of equals the first.
+    /// The surest joint beyond a device, of equals the first. Where another outlet on its breaker may have no
+    /// device of its own, but the same, a joint beyond that outlet may be beyond this device.
     fn joint_beyond(&self, device: NodeIx) -> Option<(NodeIx, Sure)> {
-        let joints = self.joints.iter();
-        joints
-            .filter(|(joint, _)| self.is_on_path(device, *joint))
-            .rev_max()
+        let beyond = |(joint, sure): &(NodeIx, Sure)| {
+            if self.is_on_path(device, *joint) {
+                Some((*joint, *sure))
+            } else {
+                self.one_device(device, *joint)
+                    .then_some((*joint, Sure::Unknown))
+            }
+        };
+        let joints = self.joints.iter().filter_map(beyond);
+        joints.rev().max_by_key(|(_, sure)| *sure)
+    }
+
+    /// Whether a device and the one that a point is behind may be one and the same: both are told of, or not ruled
+    /// out, on outlets of one breaker, and buttons on one may serve the other.
+    #[must_use]
+    pub fn one_device(&self, device: NodeIx, of: NodeIx) -> bool {
+        let of_outlet = |at: NodeIx| self.breaker_of(at);
+        let here = of_outlet(device);
+        here.is_some()
+            && self.supply.up(of).any(|(at, node)| {
+                at != device && (node.gfci || node.may_have_gfci) && of_outlet(at) == here
+            })
+    }
+
+    /// The breaker of an outlet of the generator or a box.
+    fn breaker_of(&self, outlet: NodeIx) -> Option<NodeIx> {
+        let node = self.supply.node(outlet);
+        let mut up = self.supply.up(outlet).skip(1);
+        let above = up.find(|(_, above)| !matches!(above.kind, NodeKind::Wiring))?;
+        let breaker = matches!(above.1.kind, NodeKind::Breaker { .. });
+        (breaker && matches!(node.kind, NodeKind::Receptacle { .. })).then_some(above.0)
     }
 
     /// Whether neutral and ground are joined beyond a device, or may be, elsewhere than in this gear and beyond it.
@@ -233,26 +263,19 @@ impl<'a> Grounding<'a> {
         self.bonding_sockets.len() > 1 && self.bonding_sockets.contains(&joint)
     }
 
-    /// Whether a bonding plug may sit behind this device or not, and nobody knows.
+    /// Whether a joint may sit behind this device or not, and nobody knows.
     #[must_use]
-    pub fn may_hold_plug(&self, device: NodeIx) -> bool {
+    pub fn may_hold_joint(&self, device: NodeIx) -> bool {
         let mut sockets = self.bonding_sockets.iter();
+        let mut joints = self.joints.iter();
         sockets.any(|at| self.is_assumed(*at) && self.is_on_path(device, *at))
+            || joints.any(|(joint, _)| {
+                !self.is_on_path(device, *joint) && self.one_device(device, *joint)
+            })
     }
 
     fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
         self.supply.up(of).any(|(ix, _)| ix == part)
-    }
-}
-
-/// The surest joint, the first of equals.
-trait Surest {
-    fn rev_max(self) -> Option<(NodeIx, Sure)>;
-}
-
-impl<'j, I: DoubleEndedIterator<Item = &'j (NodeIx, Sure)>> Surest for I {
-    fn rev_max(self) -> Option<(NodeIx, Sure)> {
-        self.rev().max_by_key(|(_, sure)| *sure).copied()
     }
 }
 

@@ -281,6 +281,22 @@ impl<'a> Verdicts<'a> {
         !self.leads_on(at) && self.beyond[at.0].guarded
     }
 
+    /// What alone may be plugged in where no appliance may: the cords and boxes there that lead on, and whether the
+    /// bonding plug stays. Nobody is told to plug in one that may not be there, or does harm there; but beside what
+    /// else is named, what is in stays in.
+    #[must_use]
+    pub fn named(&self, at: NodeIx) -> (Vec<NodeIx>, bool) {
+        let closed = self.refused(at).is_none() && self.no_loads(at).is_some();
+        let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
+        let only: Vec<NodeIx> = fed.filter(|fed| closed && self.leads_on(*fed)).collect();
+        let socket = self
+            .grounding
+            .bonding_socket()
+            .filter(|socket| socket.at == at);
+        let plug = socket.is_some_and(|it| it.belongs || it.stays && !only.is_empty());
+        (only, plug)
+    }
+
     /// Whether a GFCI of its own is all that a cord needs here: there is none, or a bonding plug at the generator
     /// blinds it, which is ahead of the cord's. A box that joins the two is wrong itself.
     fn wants_device(&self, at: NodeIx) -> bool {

@@ -5,7 +5,7 @@ use serde::Serialize;
 use super::own_limit::{OwnLimit, own_limit};
 use crate::plan::{Answer, Id, Load, Plan};
 use crate::quantity::Current;
-use crate::supply::{LimitReason, Node, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
+use crate::supply::{LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
 use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
 use crate::tables::shape::Configuration;
 
@@ -178,44 +178,45 @@ impl OnlyIf {
     }
 }
 
-/// Whether this is an adapter from a 50 A plug to one camper receptacle, or that receptacle, that carries
-/// what the receptacle is for, and a camper is all that the plan has for it.
+/// Whether this is an adapter from a 50 A plug to one camper receptacle, or a camper's cord past it, that carries
+/// what the receptacle is for, and a camper is all that the plan has for it: its own main breaker is for all of that.
 fn only_a_camper(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
     const CAMPERS: Configuration = Configuration::TT30;
-    let node = supply.node(ix);
-    let adapter = match (&node.kind, node.parent) {
-        (NodeKind::Cord { .. }, _) => ix,
-        (NodeKind::Receptacle { .. }, Some(parent)) => parent,
-        _ => return false,
-    };
-    let NodeKind::Cord { plug, .. } = supply.node(adapter).kind else {
+    let cords = supply.up(ix).filter_map(|(at, node)| match node.kind {
+        NodeKind::Cord { plug, .. } => Some((at, plug.0)),
+        _ => None,
+    });
+    let mut way: Vec<(NodeIx, Configuration)> = cords.collect();
+    let adapter = way.pop();
+    let to_campers = way.iter().all(|(_, plug)| *plug == CAMPERS);
+    let Some((mut cord, Configuration::N14_50)) = adapter.filter(|_| to_campers) else {
         return false;
     };
-    let ends: Vec<(NodeIx, &Node)> = supply.fed_from(adapter).collect();
-    let [
-        (
-            end,
-            Node {
-                kind: NodeKind::Receptacle { shape, .. },
-                id,
-                ..
-            },
-        ),
-    ] = ends.as_slice()
-    else {
-        return false;
+    let end = loop {
+        if supply.node(cord).laid_out < CAMPERS.rating() {
+            return false;
+        }
+        let mut ends = supply.fed_from(cord);
+        let (Some((end, node)), None) = (ends.next(), ends.next()) else {
+            return false;
+        };
+        if !matches!(node.kind, NodeKind::Receptacle { shape, .. } if shape.0 == CAMPERS) {
+            return false;
+        }
+        let mut past = supply.fed_from(end);
+        match (past.next(), past.next()) {
+            (None, _) => break node,
+            (Some((next, it)), None) if matches!(it.kind, NodeKind::Cord { .. }) => cord = next,
+            _ => return false,
+        }
     };
     let campers: Vec<&Load> = plan
         .loads
         .iter()
         .filter(|load| load.plug.known().is_some_and(|plug| plug.0 == CAMPERS))
-        .filter(|load| load.on.as_ref().is_none_or(|on| on == id))
+        .filter(|load| load.on.as_ref().is_none_or(|on| *on == end.id))
         .collect();
-    plug.0 == Configuration::N14_50
-        && shape.0 == CAMPERS
-        && supply.node(adapter).laid_out >= CAMPERS.rating()
-        && supply.fed_from(*end).next().is_none()
-        && matches!(campers.as_slice(), [one] if one.count == 1)
+    matches!(campers.as_slice(), [one] if one.count == 1)
 }
 
 /// Whether another receptacle hangs on the same breaker. What is plugged into this one is no other.

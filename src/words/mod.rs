@@ -55,19 +55,22 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 14] = [
+const UNKNOWN_TOLD: [&str; 17] = [
     "ask",
     "box-look",
     "by-day",
     "choose",
     "count",
     "find-out",
+    "leg-cord",
+    "leg-look",
     "life-by-day",
     "life-find-out",
     "look",
     "measure",
     "plug-look",
     "plug-out",
+    "shared",
     "unknown",
     "when",
 ];

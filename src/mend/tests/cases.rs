@@ -600,6 +600,47 @@ fn gear_that_stays_refused_only_makes_room() {
     assert_eq!(mended.effect.cost, 8);
 }
 
+/// A fridge of half the watts that takes as much to start is no help: the order says both, and of a heater one.
+#[test]
+fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
+    let fridge = "[[load]]\nid = \"fridge\"\nname = \"fridge\"\nkind = \"motor\"\nrunning = \"200 W\"\n\
+        starting = \"900 W\"\npower_factor = 1.0\ncontinuous = true\nhours = [\"06:00-22:00\"]\nplug = \"5-15P\"\n";
+    for (loads, expected) in [
+        (
+            fridge.to_owned(),
+            "100 W or less to run and 450 W or less to start",
+        ),
+        (
+            heater("oven", "18:00-18:15", ""),
+            "an appliance of 750 W or less in place",
+        ),
+    ] {
+        let plan = plan(&camp(&loads));
+        let change = Change::Smaller {
+            load: plan.loads[0].id.clone(),
+            part: 2,
+        };
+        let mut after = plan.clone();
+        assert!(change.apply(&mut after));
+        let text = crate::words::Words::english().repair(&change.repair(&plan, &after), &[]);
+        assert!(text.replace('\u{a0}', " ").contains(expected), "{text}");
+    }
+}
+
+/// What no outlet here can run gets none because something else runs at another hour: that is no change to make.
+#[test]
+fn nothing_is_moved_out_of_the_way_of_what_never_runs() {
+    let camper = "[[load]]\nid = \"camper\"\nname = \"camper\"\nkind = \"electronic\"\ncurrent = \"20 A\"\n\
+        plug = \"5-20P\"\nhours = [\"13:00-19:00\"]\n";
+    let mended = mend(
+        &plan(&camp(
+            &(camper.to_owned() + &heater("oven", "13:00-14:00", "")),
+        )),
+        false,
+    );
+    assert_eq!(keys(&mended), [], "{:?}", mended.effect);
+}
+
 /// A smaller one of what fits nowhere helps nobody.
 #[test]
 fn nothing_is_bought_that_has_no_place() {

@@ -38,6 +38,8 @@ pub(super) struct Card {
     /// None where any order will do.
     start: Vec<Step>,
     start_note: Option<String>,
+    /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
+    warned: Vec<String>,
     /// What a meter reads once all of it is on.
     meters: Vec<String>,
     stop_order: Option<String>,
@@ -173,6 +175,7 @@ pub(super) fn data(context: &Context<'_>) -> Card {
                 context.words.start_verdict(context.report)
             }
         }),
+        warned: warned(context),
         meters: volts::readings(context),
         stop_order: context.words.stop_order(context.report),
         turns: sharing
@@ -196,6 +199,23 @@ fn stop(context: &Context<'_>) -> Vec<String> {
     let rest = sentences(context, &rest);
     let first = emergency::life_first(context);
     first.into_iter().chain(rest).collect()
+}
+
+fn warned(context: &Context<'_>) -> Vec<String> {
+    let report = context.report;
+    let starts = report.findings.iter().filter(|it| {
+        it.code == "VOLT001" && it.signal == Signal::Warning && it.fix.key.starts_with("start")
+    });
+    let told = starts.map(|finding| {
+        let title = context.words.finding(finding, &report.figures.loads).title;
+        let named = [
+            ("title", title.into()),
+            ("code", finding.code.into()),
+            ("signal", finding.signal.name().into()),
+        ];
+        context.words.with("may-but", named)
+    });
+    told.collect()
 }
 
 fn sentences(context: &Context<'_>, keys: &[&str]) -> Vec<String> {

@@ -317,6 +317,7 @@ fn socket(
         short: short(context, limit),
         leg: leg(context, limit),
         leg_brief: leg(context, limit).map(|_| match limit.legs {
+            [_] if !leg_known(context, limit) => context.say("leg-unknown-brief", &[]),
             [Leg::A] => "A".to_owned(),
             [Leg::B] => "B".to_owned(),
             _ => "A + B".to_owned(),
@@ -382,12 +383,29 @@ fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
         return None;
     }
     Some(match limit.legs {
+        [_] if !leg_known(context, limit) => context.say("leg-unknown", &[]),
         [Leg::A] => context.say("leg", &[("leg", "A")]),
         [Leg::B] => context.say("leg", &[("leg", "B")]),
         _ => context.say(
             "leg-each",
             &[("amps", &context.capacity(limit.continuous_amps))],
         ),
+    })
+}
+
+/// Whether it is known which leg feeds a receptacle, or what it is plugged into.
+fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
+    let figures = &context.report.figures;
+    let of = |field: &str, id: &Id| {
+        let rest = field
+            .strip_suffix(".leg")
+            .and_then(|it| it.strip_suffix(id.as_str()));
+        rest.is_some_and(|rest| rest.ends_with('.'))
+    };
+    let mut assumed = figures.assumed.iter();
+    !assumed.any(|it| {
+        it.field == "generator.voltage"
+            || it.why == "leg" && limit.path.iter().any(|id| of(&it.field, id))
     })
 }
 

@@ -297,9 +297,10 @@ impl<'a> Context<'a> {
         match acts {
             Acts::AtLimit { .. } => None,
             _ if of_source => None,
-            Acts::Above { amps, .. } => {
-                Some(self.say("nothing-below", &[("amps", &self.capacity(*amps))]))
-            }
+            Acts::Above { id, amps } => Some(self.say(
+                past(id, ["nothing-below", "nothing-below-set"]),
+                &[("amps", &self.capacity(*amps))],
+            )),
             Acts::Never => Some(self.say("nothing-trips", &[])),
         }
     }
@@ -308,9 +309,10 @@ impl<'a> Context<'a> {
     fn unwatched_briefly(&self, set_by: &SetBy, acts: &Acts) -> Option<String> {
         self.unwatched(set_by, acts)?;
         Some(match acts {
-            Acts::Above { amps, .. } => {
-                self.say("no-breaker-below", &[("amps", &self.capacity(*amps))])
-            }
+            Acts::Above { id, amps } => self.say(
+                past(id, ["no-breaker-below", "no-breaker-below-set"]),
+                &[("amps", &self.capacity(*amps))],
+            ),
             _ => self.say("no-breaker", &[]),
         })
     }
@@ -435,4 +437,8 @@ impl<'a> Context<'a> {
     fn ample(&self) -> String {
         self.at_least(AMPLE)
     }
+}
+/// Of two keys that of a breaker, or of the generator, which stops by itself.
+fn past(id: &Id, [breaker, set]: [&'static str; 2]) -> &'static str {
+    if id.as_str() == Id::SET { set } else { breaker }
 }

@@ -218,3 +218,84 @@ fn a_label_says_never_or_only_so() {
         [stopped("DO NOT USE"), stopped("DO NOT USE")]
     );
 }
+
+/// A leg that the plan names stands on the label as it is; one that was only assumed is said to be unknown. And what
+/// stops too late is named: the generator by itself, or a breaker.
+#[test]
+fn a_label_tells_no_guess_as_a_fact() {
+    let label = |edits: &[(&str, &str)], id: &str| {
+        let plan = crate::plan::read(&crate::rules::testing::edited(edits)).expect("a plan");
+        let report = crate::report::judge(&plan);
+        let labels = data_of(&plan, &report, Document::Labels).expect("labels");
+        let mut items = labels["items"].as_array().into_iter().flatten();
+        items
+            .find(|item| text_of(item, "id") == id)
+            .expect("a label")
+            .clone()
+    };
+    let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
+    let said = (
+        "breaker = \"20 A\" # front",
+        "breaker = \"20 A\"\nleg = \"B\"",
+    );
+    assert_eq!(text_of(&label(&[two_legs, said], "front"), "leg"), "leg B");
+    let unknown = label(&[two_legs], "front");
+    assert_eq!(text_of(&unknown, "leg"), "leg not known");
+    assert_eq!(text_of(&unknown, "leg_brief"), "leg ?");
+    // What is plugged into it is on the same leg.
+    assert_eq!(
+        text_of(&label(&[two_legs, said], "left"), "leg"),
+        "leg not known"
+    );
+
+    let thin = [
+        (
+            "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+            "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+        ),
+        ("from = \"long\"\ninlet", "inlet"),
+        ("wire = \"10 AWG\" # long", "wire = \"16 AWG\""),
+        ("length = \"50 ft\"", "length = \"100 ft\""),
+        ("on = \"left\" # kettle", "on = \"front\""),
+        ("on = \"right\" # fan", "on = \"long\""),
+    ];
+    let small = [
+        ("inverter = false", "inverter = true"),
+        ("rated = \"3600 W\"", "rated = \"2000 W\""),
+        ("peak = \"4500 W\"", "peak = \"2400 W\""),
+    ];
+    for (edits, acts) in [
+        (
+            thin.to_vec(),
+            "The breaker will not protect this: it trips at 20",
+        ),
+        (
+            [&thin[..], &small].concat(),
+            "The generator will not protect this: it shuts off only above 16.6",
+        ),
+    ] {
+        let told = text_of(&label(&edits, "long"), "unwatched").replace('\u{a0}', " ");
+        assert!(told.starts_with(acts), "{told}");
+    }
+}
+
+/// A motor that a dip leaves standing, told beside a yes, is told where the card lists it; a near one is not.
+#[test]
+fn a_card_warns_of_what_may_not_start() {
+    let warned = |length: &str| {
+        let plan = crate::plan::read(&crate::rules::testing::edited(&[
+            ("length = \"50 ft\"", length),
+            ("kind = \"heater\" # kettle", "kind = \"motor\""),
+            (
+                "power_factor = 1.0",
+                "power_factor = 1.0\nstarting = \"4440 W\"",
+            ),
+        ]))
+        .expect("a plan");
+        let report = crate::report::judge(&plan);
+        let card = data_of(&plan, &report, Document::Card).expect("a card");
+        card["warned"].as_array().expect("a list").len()
+    };
+    assert_eq!(warned("length = \"200 ft\""), 1);
+    assert_eq!(warned("length = \"50 ft\""), 0);
+}

@@ -85,7 +85,8 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 }
                 // Less than what it runs with counts as just that.
                 "starting" => load.starting = Answer::Known(Power::ZERO),
-                "voltage" => load.voltage = Answer::Known(Uses::V240),
+                // As much on each half as on the other.
+                "voltage" | "legs" => load.voltage = Answer::Known(Uses::V240),
                 "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
                 _ => return None,
             }

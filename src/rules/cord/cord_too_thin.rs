@@ -40,7 +40,7 @@
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
-use crate::rules::demand::{Need, busiest, clock};
+use crate::rules::demand::{Need, busiest, clock, planned};
 use crate::rules::prelude::*;
 use crate::tables::conductor::CORD_SET_CIRCUIT;
 use crate::verdict::own_limit;
@@ -155,6 +155,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let Some(Asked { demand, about, time }) = asked(facts, &needs, ix, limit) else {
             continue;
         };
+        let loads = facts.plan.loads.iter().filter(|load| about.contains(&load.id));
+        let there = planned(loads);
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
         let laid_out = node.laid_out;
         let fix = match plan {
@@ -181,6 +183,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
                 ("limit", node.rating.into()),
                 ("wire", wire(plan)),
                 ("time", time),
+                ("planned", there),
             ]),
             fix,
             values([]),

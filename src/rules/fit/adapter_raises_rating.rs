@@ -9,8 +9,9 @@
 //! gone dark; with a worn plug it is a hot one.
 //!
 //! ## The arithmetic
-//! The rating of the plug or inlet against the largest rating among its ends. The limit at every end stays
-//! that of the plug. What protects the plug is rule OVER001's question.
+//! The rating of the plug or inlet against the largest rating among its ends. The limit that is told is what the
+//! plug passes for three hours or more where it is plugged in: its rating, or less, where a breaker or the generator
+//! ahead of it gives less. What protects the plug is rule OVER001's question.
 //!
 //! ## What to do
 //! Plan with the smaller figure: one heating thing at a time. Mark the adapter with it.
@@ -20,6 +21,7 @@
 
 use crate::quantity::Current;
 use crate::rules::prelude::*;
+use crate::supply::NodeIx;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT002",
@@ -66,14 +68,40 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     });
     for (id, from, plug, end) in cords.chain(boxes) {
         let plug = plug.0.rating();
+        // What is ahead of the plug may give less, and for hours more so, as the label says.
+        let mut parts = facts.supply.nodes.iter().enumerate();
+        let part = parts.find(|(_, node)| node.id == *id && node.kind.is_gear());
+        let given = part.map(|(at, _)| facts.supply.limit(NodeIx(at)).continuous);
+        let limit = given.filter(|given| *given > Current::ZERO).map_or(plug, |given| plug.min(given));
         if from.is_some() && end > plug {
             found.add(
                 Signal::Notice,
                 vec![id.clone()],
-                values([("limit", plug.into()), ("shape", end.into())]),
+                values([("limit", limit.into()), ("plug", plug.into()), ("shape", end.into())]),
                 "plan",
                 values([]),
             );
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::report::Value;
+    use crate::rules::testing::findings;
+
+    /// A plug of 15 A with an end of 30 A, in an outlet of 20 A: 15 A. From a generator of 1200 W no more than 10 A.
+    #[test]
+    fn the_limit_is_that_of_all_ahead_of_it() {
+        let adapter = ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-15P\"");
+        for (edits, milliamps) in [
+            (vec![adapter], 15_000),
+            (vec![adapter, ("rated = \"3600 W\"", "rated = \"1200 W\"")], 10_000),
+        ] {
+            let found = findings(&edits);
+            let found = found.iter().find(|it| it.code == "FIT002").expect("found");
+            let limit = crate::quantity::Current::from_milliamps(milliamps);
+            assert_eq!(found.values["limit"], Value::from(limit), "{edits:?}");
         }
     }
 }

@@ -14,7 +14,8 @@
 //! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a 1-15P
 //! into both. Nothing else goes. Where the only receptacle that takes a load's plug gives nothing, or other
 //! volts than its shape says, that is said instead. A bonding plug takes a household socket of the
-//! generator for itself: one is left for it, and where the plan leaves none, that is found.
+//! generator for itself: one is left for it, in the outlet that the plan says it is in, and where the plan leaves
+//! none, that is found.
 //!
 //! What is plugged into a receptacle is counted against its sockets. A cord or box that finds none left, or
 //! whose receptacle is not there or leads back to itself, is a danger. So is a load that the plan puts where
@@ -47,7 +48,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "dead", "part", "lost", "bonding-plug", "loose", "misplaced", "hot"],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug", "bonding-socket", "loose", "misplaced", "hot"],
     check,
     #[cfg(test)]
     fires: &[
@@ -68,6 +69,12 @@ pub(super) const RULE: Rule = Rule {
             ("bonding_plug = false", "bonding_plug = true"),
             ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
             ("on = \"left\" # kettle", "on = \"front\""),
+        ],
+        // The one socket that it is said to be in, taken by a cord, beside an outlet that is free.
+        &[
+            ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\""),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            SECOND,
         ],
         // A plug that goes into another receptacle than the plan says.
         &[("plug = \"5-15P\" # kettle", "plug = \"5-20P\"")],
@@ -91,6 +98,12 @@ pub(super) const RULE: Rule = Rule {
             ("wanted = \"must\" # kettle", "wanted = \"wish\""),
             ("on = \"right\" # fan", "on = \"front\""),
         ],
+        // Said to be in the other outlet.
+        &[
+            ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\""),
+            ("breaker = \"20 A\" # front", "sockets = 1\nbreaker = \"20 A\""),
+            SECOND,
+        ],
         // A socket is left for it, also of one that a kettle would be sent to.
         &[
             ("bonding_plug = false", "bonding_plug = true"),
@@ -101,6 +114,15 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+/// A cord in the front outlet, and one more outlet.
+#[cfg(test)]
+const SECOND: crate::rules::Edit = (
+    "[[cord]]",
+    "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n\
+     [[cord]]\nid = \"other\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+     conductors = 3\nlength = \"10 ft\"\noutdoor = true\ncoiled = false\n[[cord]]",
+);
 
 /// The loads without a socket at the receptacle that the plan puts them at, which takes their plug, each with
 /// that receptacle: those that cannot wait until another is pulled out.
@@ -179,10 +201,16 @@ fn loose(facts: &Facts<'_>) -> BTreeMap<Id, Vec<Id>> {
     parts
 }
 
-/// Whether a household socket of the set is left for the plug that joins neutral and ground.
+/// Whether a household socket of the set is left for the plug that joins neutral and ground: of the outlet that the
+/// plan says it is in, or of any.
 fn bonding_plug_fits(facts: &Facts<'_>) -> bool {
     let needs = facts.needs();
-    facts.plan.generator.outlets.iter().any(|outlet| {
+    let said = facts.plan.generator.bonding_plug_in.as_ref();
+    let mut outlets = facts.plan.generator.outlets.iter();
+    outlets.any(|outlet| {
+        if said.is_some_and(|said| *said != outlet.id) {
+            return false;
+        }
         let Some(ix) = facts.supply.receptacle(&outlet.id) else {
             return false;
         };
@@ -286,7 +314,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         found.add(Signal::Caution, parts, values([]), "part", values([]));
     }
     if facts.plan.generator.bonding_plug == Answer::Known(true) && !bonding_plug_fits(facts) {
-        found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([]));
+        match facts.plan.generator.bonding_plug_in.clone() {
+            Some(at) => {
+                let place = values([("place", Value::Parts(vec![at.clone()]))]);
+                found.add(Signal::Caution, vec![at], place, "bonding-socket", values([]));
+            }
+            None => found.add(Signal::Caution, vec![], values([]), "bonding-plug", values([])),
+        }
     }
     for (place, about) in loose(facts) {
         let place = Value::Parts(vec![place]);

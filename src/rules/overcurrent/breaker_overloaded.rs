@@ -38,7 +38,7 @@ use std::cmp::Reverse;
 
 use crate::plan::{Id, Leg};
 use crate::quantity::Current;
-use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once};
+use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once, planned};
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
 
@@ -272,6 +272,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             ("over", (over.demand - over.limit).into()),
             ("time", clock(over.minute)),
             ("what", Value::Word { word: acts(facts, over) }),
+            ("planned", planned(over.on.iter().map(|need| need.load))),
         ]);
         let mut remedy = values([]);
         let fits = |on: &[Need<'_>]| facts.worst_leg(on) <= over.limit;
@@ -320,6 +321,26 @@ mod tests {
 
     fn about(finding: &Finding) -> Vec<&str> {
         finding.about.iter().map(crate::plan::Id::as_str).collect()
+    }
+
+    /// What the plan puts nowhere would draw so much there, and does not.
+    #[test]
+    fn what_is_not_planned_is_told_with_an_if() {
+        let words = crate::words::Words::english();
+        let told = |edits: &[(&str, &str)]| {
+            let report = report(edits);
+            let found = report.findings.iter().find(|it| it.code == "OVER006").expect("found");
+            words.finding(found, &report.figures.loads).why
+        };
+        let most = ("running = \"50 W\"", "running = \"350 W\"");
+        assert!(told(&[ON_LEFT, most]).starts_with("At "));
+        let one = [
+            ("from = \"twist\"\nplug", "plug"),
+            ("running = \"50 W\"", "running = \"1200 W\""),
+            ("on = \"left\" # kettle", ""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        assert!(told(&one).starts_with("If all of these are plugged in there"));
     }
 
     /// Both on the outlet of 20 A that is at the generator.

@@ -13,8 +13,8 @@
 //! 125 % of the amperes that run longer, against the point's rating. With long-running loads
 //! alone that is 80 %: 12 A on 15 A, 16 A on 20 A, 24 A on 30 A. A load is long-running when the
 //! plan says so, when nobody knows, or when its own hours are three or more at a stretch. Only
-//! the point nearest the generator is named. What is too much even for a short time is told by rules
-//! OVER006 and CORD001.
+//! the point nearest the generator is named. What is too much even for a short time, at that point or at another
+//! on the way, is told by rules OVER006, CORD001, CORD006 and POWER001, and this one is silent.
 //!
 //! A cord's own plug is counted whole, as its wire is. The codes ask the 80 % of receptacles and circuits
 //! (210.21, 210.23), and what the plug is in and the cord's ends are counted so by themselves. That leaves the
@@ -170,12 +170,15 @@ pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
 }
 
 /// The busiest minute of these, where what runs for hours is too much in it.
-fn too_long<'a>(facts: &Facts<'_>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
+fn too_long<'a>(facts: &Facts<'a>, node: &Node, these: &[Need<'a>]) -> Option<Busiest<'a>> {
     let busiest = busiest(these, |on| scaled(facts, node, on));
     let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
-    // What is too much even for a short time is other rules' to tell.
+    // What is too much even for a short time, here or anywhere on the way, is other rules' to tell: a rest would
+    // leave that as it is.
+    let mut on_the_way = busiest.on.iter().filter_map(|need| need.at).flat_map(|at| facts.supply.up(at));
+    let passed = |ix: NodeIx| facts.worst_leg(&facts.through(&busiest.on, ix)) > facts.supply.node(ix).rating;
     let too_long = facts.worst_leg(&long) > Current::ZERO
-        && facts.worst_leg(&busiest.on) <= node.rating
+        && !on_the_way.any(|(ix, _)| passed(ix))
         && scaled(facts, node, &busiest.on) > room(facts, node);
     too_long.then_some(busiest)
 }
@@ -203,6 +206,31 @@ mod tests {
             ),
         ] {
             assert_eq!(signals("OVER002", &edits), expected, "{edits:?}");
+        }
+    }
+
+    /// 12.2 A for hours at the end of a cord: too much for its outlet of 15 A, and, where 16 AWG is longer than 50 ft,
+    /// too much for the cord at once, which a rest does not mend (10 A, UL 817, as rule CORD001 has it).
+    #[test]
+    fn what_a_cord_does_not_carry_at_all_needs_no_rest() {
+        for (feet, expected) in [(50, "OVER002"), (100, "CORD001")] {
+            let length = format!("length = \"{feet} ft\"");
+            let edits = [
+                (
+                    "from = \"twist\"\nplug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                    "from = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]",
+                ),
+                ("from = \"long\"\ninlet", "inlet"),
+                ("wire = \"10 AWG\" # long", "wire = \"16 AWG\""),
+                ("length = \"50 ft\"", length.as_str()),
+                ("running = \"50 W\"", "running = \"1464 W\""),
+                ("on = \"left\" # kettle", "on = \"front\""),
+                ("on = \"right\" # fan", "on = \"long\""),
+                ("hours = [\"18:30-19:00\"]", "hours = [\"08:00-09:00\"]"),
+            ];
+            let mut codes = codes(&edits);
+            codes.retain(|code| matches!(*code, "OVER002" | "CORD001"));
+            assert_eq!(codes, [expected], "{feet} ft");
         }
     }
 

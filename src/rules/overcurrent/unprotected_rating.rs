@@ -58,8 +58,8 @@
 //! Where we do not know the breaker of one of the generator's own receptacles, and the generator cannot
 //! give more than the receptacle is rated for, that is a caution with both figures.
 //!
-//! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle, of wire for 30 A, with a camper
-//! on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
+//! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle, and the camper's cord past it, of wire
+//! for 30 A, with a camper on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
 //! 50 A are enough to clear a short circuit. Whoever uses it looks at that breaker first.
 //!
 //! Parts that fail for one reason, on the same breaker, are one finding. What fails behind another breaker
@@ -780,6 +780,22 @@ mod tests {
             of_adapter.map(|it| (it.signal, it.fix.key)).collect::<Vec<_>>()
         };
         assert_eq!(signals(&[]), [(Signal::Warning, "camper")]);
+        // The camper's own cord past the adapter: of wire for 30 A it is as the adapter is.
+        let cord = |wire| {
+            format!(
+                "[[cord]]\nid = \"own\"\nfrom = \"long\"\nplug = \"TT-30P\"\nends = [\"TT-30R\"]\nwire = \"{wire}\"\n\
+                 conductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n[[box]]"
+            )
+        };
+        for (wire, expected) in [("10 AWG", Signal::Warning), ("12 AWG", Signal::Danger)] {
+            let cord: &'static str = cord(wire).leak();
+            let edits = [
+                ("[[box]]", cord),
+                ("plug = \"TT-30P\"\non = \"long\" # kettle", "plug = \"TT-30P\"\non = \"own\""),
+            ];
+            let found = signals(&edits);
+            assert!(found.iter().all(|it| it.0 == expected) && !found.is_empty(), "{wire} {found:?}");
+        }
         for near_miss in [
             // Nobody said that it is a camper's.
             ("plug = \"TT-30P\"\non = \"long\" # kettle", "plug = \"5-15P\""),

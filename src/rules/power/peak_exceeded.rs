@@ -16,7 +16,8 @@
 //! running to starting among them, against the peak. If that is too much, the same loads are switched on
 //! one by one, largest step first, each step's sum against the peak: no other order does better. Where this
 //! order holds, that is said and is no remedy: what has a thermostat or a motor starts again by itself,
-//! while the others run. What cannot even run together is rule POWER001's. If the watts hold, the same is
+//! while the others run. What cannot even run together is rule POWER001's. The same is asked of every other minute in
+//! which something runs on which somebody's health depends, as far as more is to stay off for it then. If the watts hold, the same is
 //! asked of the amperes on each leg: a leg of a 120/240 V generator has half of the peak. On a generator
 //! with one leg, only the amperes are told where a load draws more of them than its watts suggest. What has
 //! no place, whatever is done about the gear, does not count beside the rest. What a starting motor draws
@@ -35,7 +36,7 @@
 use crate::plan::{Id, Leg, Wanted};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids};
+use crate::rules::demand::{Beside, Busiest, Need, beside, busy, clock, ids};
 use crate::rules::prelude::*;
 use crate::supply::NodeIx;
 
@@ -184,19 +185,31 @@ impl<'a> Judge<'_, 'a> {
         needs.retain(|need| !over(need) && runs(need));
     }
 
-    /// Adds what is too much in the worst moment of the day; says of which loads, if any.
+    /// Adds what is too much in the worst moment of the day, and in that of every other minute in which something
+    /// runs on which a life depends; says of which loads, if any.
     fn together(&self, needs: &[Need<'a>], told: &[Id], found: &mut Findings<'_>) -> Vec<Id> {
-        let busiest = busiest(needs, |on| self.worst(on));
+        let mut told = told.to_vec();
+        let before = told.len();
+        for busiest in busy(needs, |on| self.worst(on)) {
+            let about = self.at(&busiest, &told, found);
+            told.extend(about);
+        }
+        told.split_off(before)
+    }
+
+    /// The same of one minute.
+    fn at(&self, busiest: &Busiest<'a>, told: &[Id], found: &mut Findings<'_>) -> Vec<Id> {
         let mut order = (self.draws)(&busiest.on);
         order.sort_by_key(|need| std::cmp::Reverse(self.step(need)));
         let about = ids(&order);
         // Too much running is another rule's finding; this one is about starting.
         let starts = order.first().is_some_and(|largest| self.step(largest) > 0);
+        let all_told = |these: &[Id]| these.iter().all(|id| told.contains(id));
         if self.fits(&order)
             || !order.iter().all(self.judges)
             || !starts
             || self.sum(&order) > self.rated
-            || about.iter().all(|id| told.contains(id))
+            || all_told(&about)
         {
             return Vec::new();
         }
@@ -206,6 +219,7 @@ impl<'a> Judge<'_, 'a> {
             // Started first, the largest would fit. But nobody is there when it starts again.
             Beside::Nothing if self.holds(&order) => (Signal::Caution, self.fixes[1], None),
             Beside::Nothing => (Signal::Caution, self.fixes[2], None),
+            Beside::TooMuch(life) if all_told(&life) && !told.is_empty() => return Vec::new(),
             Beside::TooMuch(life) => {
                 shown.insert("life", Value::Parts(life));
                 (Signal::Warning, "life-together", None)
@@ -284,6 +298,33 @@ mod tests {
         assert_eq!(signals("POWER002", &[over]), [Signal::Warning]);
         assert_eq!(signals("POWER002", &[over, wish]), [Signal::Caution]);
         assert_eq!(signals("POWER002", &[start("starting = \"4450 W\"")]), []);
+    }
+
+    /// A medical thing of 50 W that takes 4480 W to start, and a kettle of 1500 W beside it, with a grill in the
+    /// morning as large: both hours are told. Of a fan that takes as much to start the worst is.
+    #[test]
+    fn what_a_life_depends_on_is_told_of_at_every_hour() {
+        let grill = "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"750 W\"\n\
+             hours = [\"07:00-07:30\"]\nplug = \"5-15P\"\n[[load]]\nid = \"fan\"";
+        let edits = [
+            ("[[load]]\nid = \"fan\"", grill),
+            ("hours = [\"18:00-23:00\"]", "hours = [\"06:00-23:00\"]"),
+            ("running = \"50 W\"", "running = \"50 W\"\nstarting = \"4480 W\""),
+        ];
+        let hours = |edits: &[(&str, &str)]| -> Vec<u16> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "POWER002");
+            let mut hours: Vec<u16> = found
+                .map(|it| match it.values["time"] {
+                    crate::report::Value::Time(minute) => minute,
+                    _ => panic!("a time is no time"),
+                })
+                .collect();
+            hours.sort_unstable();
+            hours
+        };
+        assert_eq!(hours(&[&[super::LIFE], &edits[..]].concat()), [7 * 60, 18 * 60 + 30]);
+        assert_eq!(hours(&edits), [18 * 60 + 30]);
     }
 
     /// 37.6 A locked rotor are 4512 VA at 120 V, whatever the power factor; 37.0 A are 4440. Read as watts

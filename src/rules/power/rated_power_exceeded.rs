@@ -18,7 +18,8 @@
 //! with one leg, only the amperes are told where a load draws more of them than its watts suggest: they are
 //! what is short. What is too much by itself, for the generator or for a leg, is told alone, and the rest
 //! is judged without it. What has no place, whatever is done about the gear, does not count. The peak
-//! figure on the box is for a few seconds and is not used here.
+//! figure on the box is for a few seconds and is not used here. Told are the busiest minute, and every other in which
+//! something runs on which somebody's health depends, as far as more is to stay off for it then.
 //!
 //! ## What to do
 //! Run things in turns: give each its hours, largest first, or leave one at home. Heat for cooking is
@@ -33,7 +34,7 @@
 use crate::plan::{Id, Leg};
 use crate::quantity::{ApparentPower, Current, Power};
 use crate::report::Values;
-use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids};
+use crate::rules::demand::{Beside, Busiest, Need, beside, busy, clock, ids};
 use crate::rules::prelude::*;
 use crate::supply::{Legs, NodeIx};
 
@@ -45,7 +46,7 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
     fixes: &[
-        "turns", "hours", "leg", "leg-look", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
+        "turns", "hours", "leg", "leg-look", "leg-cord", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
         "life-off", "life-turns",
     ],
     check,
@@ -74,6 +75,23 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("running = \"50 W\"", "running = \"400 W\""),
+        ],
+        // The same at the ends of a cord.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            (
+                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
+                "shape = \"L14-20R\"\nbreaker = \"20 A\"",
+            ),
+            (
+                "plug = \"L5-30P\" # long\nends = [\"L5-30R\"]",
+                "plug = \"L14-20P\"\nends = [\"5-20R\", \"5-20R\"]",
+            ),
+            ("conductors = 3 # long", "conductors = 4"),
+            ("from = \"long\"\ninlet", "inlet"),
+            ("running = \"50 W\"", "running = \"400 W\""),
+            ("on = \"left\" # kettle", "on = \"long.1\""),
+            ("on = \"right\" # fan", "on = \"long.2\""),
         ],
         // The same, where the plan says which half.
         &[
@@ -170,9 +188,29 @@ impl<'a> Judge<'_, 'a> {
         needs.retain(|need| !over(need));
     }
 
-    /// Adds what is too much together, in the busiest minute.
-    fn together(&self, facts: &Facts<'_>, needs: &[Need<'a>], found: &mut Findings<'_>) -> bool {
-        let busiest = busiest(needs, self.sum);
+    /// Adds what is too much together in the busiest minute, unless that is `done`, and in every other in which
+    /// something runs on which a life depends; says whether it was the busiest. What is in `told` is.
+    fn together(
+        &self,
+        facts: &Facts<'_>,
+        needs: &[Need<'a>],
+        done: bool,
+        told: &mut Vec<Id>,
+        found: &mut Findings<'_>,
+    ) -> bool {
+        let mut first = done;
+        for (rank, busiest) in busy(needs, self.sum).iter().enumerate() {
+            if rank == 0 && !done {
+                first = self.at(facts, busiest, told, found);
+            } else if busiest.on.iter().any(Need::life) {
+                self.at(facts, busiest, told, found);
+            }
+        }
+        first
+    }
+
+    /// The same of one minute: whether there is anything to tell.
+    fn at(&self, facts: &Facts<'_>, busiest: &Busiest<'a>, told: &mut Vec<Id>, found: &mut Findings<'_>) -> bool {
         if self.fits(&busiest.on) || !busiest.on.iter().all(self.judges) {
             return false;
         }
@@ -184,7 +222,7 @@ impl<'a> Judge<'_, 'a> {
             Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => {
                 "hours"
             }
-            Beside::Nothing if self.fixes[1] == "leg" && !legs_known(facts, &busiest.on) => "leg-look",
+            Beside::Nothing if self.fixes[1] == "leg" => leg_fix(facts, &busiest.on),
             Beside::Nothing => self.fixes[1],
             Beside::TooMuch(life) => {
                 let alone: Vec<Need<'a>> =
@@ -200,24 +238,38 @@ impl<'a> Judge<'_, 'a> {
                 fix
             }
         };
-        found.add(Signal::Warning, about, shown, fix, fix_values);
+        if !about.iter().all(|id| told.contains(id)) {
+            found.add(Signal::Warning, about.clone(), shown, fix, fix_values);
+            told.extend(about);
+        }
         true
     }
 }
 
-/// Whether it is known on which half each of these is: who does not know that moves nothing to the other.
-fn legs_known(facts: &Facts<'_>, on: &[Need<'_>]) -> bool {
-    let assumed = facts.supply.assumed.iter();
-    let mut guesses = assumed.filter(|it| it.field == "generator.voltage" || it.why == "leg");
+/// What to do where one half has too much: to move something to the other, where it is known on which half each of
+/// these is. Who does not know that moves nothing. It can be found out of outlets, and a plan takes it; of the ends
+/// of a cord it takes none.
+fn leg_fix(facts: &Facts<'_>, on: &[Need<'_>]) -> &'static str {
     let path = |need: &Need<'_>| -> Vec<&Id> {
         let up = need.at.into_iter().flat_map(|at| facts.supply.up(at));
         up.map(|(_, node)| &node.id).collect()
     };
     let paths: Vec<&Id> = on.iter().flat_map(path).collect();
-    guesses.all(|guess| {
-        let mut words = guess.field.split('.').skip(1);
-        guess.why == "leg" && !words.any(|word| paths.iter().any(|id| id.as_str() == word))
-    })
+    let names = |field: &str, id: &Id| {
+        let (field, id) = (field.strip_suffix(".leg").unwrap_or(field), id.as_str());
+        field.strip_suffix(id).is_some_and(|rest| rest.ends_with('.'))
+    };
+    let assumed = facts.supply.assumed.iter();
+    let legs = assumed.clone().filter(|it| it.why == "leg" && paths.iter().any(|id| names(&it.field, id)));
+    let of_cords = legs.clone().any(|it| it.field.starts_with("cord."));
+    let mut all = assumed;
+    if of_cords {
+        "leg-cord"
+    } else if legs.count() > 0 || all.any(|it| it.field == "generator.voltage") {
+        "leg-look"
+    } else {
+        "leg"
+    }
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
@@ -253,9 +305,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     watts.alone(&mut needs, found);
     amps.alone(&mut needs, found);
     needs.retain(Need::asks_the_set);
-    if !watts.together(facts, &needs, found) {
-        amps.together(facts, &needs, found);
-    }
+    let mut told = Vec::new();
+    let done = watts.together(facts, &needs, false, &mut told, found);
+    amps.together(facts, &needs, done, &mut told, found);
 }
 
 #[cfg(test)]
@@ -369,6 +421,35 @@ mod tests {
         assert_eq!(found.fix.key, "life-off");
         assert_eq!(found.values["life"], Value::Parts(vec![id("fan")]));
         assert_eq!(found.fix.values["off"], Value::Parts(vec![id("kettle")]));
+    }
+
+    /// The grill in the morning and the kettle in the evening are each too much beside the fan, which runs all day:
+    /// each is told. What has no life beside it is told of the busiest minute.
+    #[test]
+    fn what_a_life_depends_on_is_told_of_at_every_hour() {
+        let morning = super::SECOND.replace("18:30-19:00", "07:00-07:30");
+        let all_day = ("hours = [\"18:00-23:00\"]", "hours = [\"06:00-23:00\"]");
+        let alone = ("running = \"1500 W\"", "running = \"800 W\"");
+        let small = ("rated = \"3600 W\"", "rated = \"780 W\"");
+        let edits = [("[[load]]\nid = \"fan\"", morning.as_str()), all_day, alone, small];
+        let off = |edits: &[(&str, &str)]| -> Vec<String> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "POWER001");
+            let mut off: Vec<_> = found.map(|it| format!("{:?}", it.fix.values.get("off"))).collect();
+            off.sort_unstable();
+            off
+        };
+        let id = |text| format!("{:?}", Some(Value::Parts(vec![crate::plan::Id::new(text).expect("an id")])));
+        // The kettle is too much alone.
+        assert_eq!(off(&[&[super::LIFE], &edits[..]].concat()), ["None".to_owned(), id("grill")]);
+        let both = [("rated = \"3600 W\"", "rated = \"845 W\"")];
+        let larger = ("running = \"750 W\"", "running = \"820 W\"");
+        let edits = [&edits[..3], &both, &[("running = \"50 W\"", "running = \"60 W\"")]].concat();
+        let mut edits: Vec<(&str, &str)> = edits;
+        let grill = morning.replace(larger.0, larger.1);
+        edits[0].1 = grill.as_str();
+        assert_eq!(off(&[&[super::LIFE], &edits[..]].concat()), [id("grill"), id("kettle")]);
+        assert_eq!(off(&edits).len(), 1);
     }
 
     /// Of a thing of which nobody knows the kind it is not said that a life depends on it.

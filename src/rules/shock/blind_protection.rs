@@ -3,7 +3,8 @@
 //! ## What it checks
 //! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the GFCI
 //! protects, or inside a distribution box that is plugged into it. Where we do not know if a box joins
-//! them, or which receptacle the plug is in, the worse is assumed. Where we do not know if there is a GFCI,
+//! them, which receptacle the plug is in, or if two receptacles on one breaker have one GFCI between them, the worse
+//! is assumed. Where we do not know if there is a GFCI,
 //! the finding says that one would not help.
 //!
 //! ## Why it hurts
@@ -19,7 +20,8 @@
 //! it. A free receptacle is a caution on wet ground.
 //!
 //! ## What to do
-//! Keep the bonding plug in a receptacle without a GFCI; take it out of a generator that is bonded already. Use a listed box, whose neutral and ground are
+//! Keep the bonding plug in a receptacle without a GFCI, on a breaker that nothing in use shares; take it out of a
+//! generator that is bonded already. Use a listed box, whose neutral and ground are
 //! apart, or a box with a GFCI of its own at each receptacle. Do not open a box, and do not join neutral and
 //! ground yourself.
 //!
@@ -30,7 +32,9 @@
 //! - Which way the current of a fault takes: common practice, no source.
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
+use super::no_ground_fault_protection::to_go_past;
 use crate::plan::{Answer, Neutral};
+use crate::report::Values;
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::verdict::Protection;
@@ -42,7 +46,9 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
-    fixes: &["plug", "plug-look", "plug-alone", "plug-out", "box", "box-look", "if-any"],
+    fixes: &[
+        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", "shared", "if-any",
+    ],
     check,
     #[cfg(test)]
     fires: &[
@@ -52,11 +58,15 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, PLUG, AT_FRONT, SECOND],
         // Nothing else is plugged in behind that GFCI.
         &[FLOATING, PLUG],
+        // A cord without one in that outlet.
+        &[FLOATING, PLUG, LEAD],
         // Of no use to a bonded generator.
         &[PLUG, AT_FRONT],
         // A box that joins neutral and ground behind the GFCI of the generator.
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
+        // The kettle on an outlet that shares the breaker, and may share the GFCI, of the one that the plug is in.
+        &[FLOATING, IN_BACK, AT_FRONT, SHARED],
         // Nobody looked for its buttons.
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
     ],
@@ -65,6 +75,8 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // The plug in an outlet without a GFCI.
         &[FLOATING, PLUG, AT_FRONT, ("gfci = true # front", "gfci = false")],
+        // The outlet that shares the breaker has no GFCI.
+        &[FLOATING, IN_BACK, AT_FRONT, SHARED, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // The receptacles of the box have a GFCI each: the joint is ahead of them.
         &[FLOATING, BEHIND, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT],
@@ -83,6 +95,21 @@ const AT_FRONT: crate::rules::Edit = ("on = \"left\" # kettle", "on = \"front\""
 const SECOND: crate::rules::Edit = (
     "[[cord]]",
     "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n[[cord]]",
+);
+#[cfg(test)]
+const SHARED: crate::rules::Edit = (
+    "[[cord]]",
+    "[[generator.outlet]]\nid = \"back\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\nshares = \"front\"\ngfci = true\n\
+     [[cord]]",
+);
+#[cfg(test)]
+const IN_BACK: crate::rules::Edit =
+    ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"back\"");
+#[cfg(test)]
+const LEAD: crate::rules::Edit = (
+    "[[box]]",
+    "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+     conductors = 3\nlength = \"3 ft\"\noutdoor = true\ncoiled = false\n[[box]]",
 );
 #[cfg(test)]
 const BEHIND: crate::rules::Edit = ("gfci = false # twist", "gfci = true");
@@ -122,32 +149,37 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             free,
         } = exposed(facts, Some(device), |at| pair(facts.verdicts.protection(at)) == Some(of));
         let boxed = matches!(facts.supply.node(joint).kind, NodeKind::Inlet { .. });
+        let past = facts.supply.up(joint).any(|(above, _)| above == device);
         let fix = match (boxed, known) {
             // As SHOCK004 says of it, wherever it is.
             (false, _) if needless => "plug-out",
+            (false, _) if !past => "shared",
             (false, true) => "plug",
             (false, false) => "plug-look",
             (true, true) => "box",
             (true, false) => "box-look",
         };
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
-        let shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
-        let mut tell = |at: Vec<NodeIx>, signal, fix| {
+        let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
+        let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values| {
             if !at.is_empty() {
                 found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
             }
         };
         let nobody = used.is_empty() && campers.is_empty();
-        tell(used, signal, fix);
-        tell(campers, of_campers(signal), fix);
+        tell(used, signal, fix, &shown);
+        tell(campers, of_campers(signal), fix, &shown);
         // What nobody plugs into is no danger; its label says so all the same.
         if nobody && !boxed {
             let mut at = free;
             at.retain(|at| *at != joint);
             at.insert(0, joint);
-            tell(at, Signal::Caution, if fix == "plug" { "plug-alone" } else { fix });
+            let first = to_go_past(facts, joint);
+            let alone = if first.is_empty() { "plug-alone" } else { "plug-first" };
+            shown.insert("parts", Value::Parts(ids(facts, &first)));
+            tell(at, Signal::Caution, if fix == "plug" { alone } else { fix }, &shown);
         } else {
-            tell(free, Signal::Caution, fix);
+            tell(free, Signal::Caution, fix, &shown);
         }
     }
     if_any(facts, signal, &ground, found);
@@ -278,6 +310,26 @@ mod tests {
         let assumed = report.figures.assumed.iter().find(|it| it.why == "bonding-plug-in");
         let ids = ["front", "back"].map(|id| crate::plan::Id::new(id).expect("an id"));
         assert_eq!(assumed.map(|it| &it.value), Some(&Value::Parts(ids.to_vec())));
+    }
+
+    /// Two outlets with TEST buttons on one breaker, the plug in one, the kettle in the other: one GFCI may serve
+    /// both. Nobody looked for the buttons of the other: the same. On a breaker of its own it is out of the way.
+    #[test]
+    fn one_gfci_may_serve_both_outlets_of_a_breaker() {
+        let shared = |edits: &[crate::rules::Edit]| -> Vec<_> {
+            let report = report(edits);
+            let found = report.findings.iter().filter(|it| it.fix.key == "shared");
+            found.map(|it| (it.signal, it.about.iter().map(ToString::to_string).collect())).collect()
+        };
+        let told: Vec<(_, Vec<_>)> = vec![(Signal::Danger, vec!["front".to_owned()])];
+        let edits = [FLOATING, IN_BACK, AT_FRONT, SHARED];
+        assert_eq!(shared(&edits), told);
+        let unknown = ("gfci = true\n[[cord]]", "gfci = \"unknown\"\n[[cord]]");
+        assert_eq!(shared(&[&edits[..], &[unknown]].concat()), told);
+        assert_eq!(shared(&[FLOATING, IN_BACK, AT_FRONT, SECOND]), []);
+        let report = report(&edits);
+        let front = crate::plan::Id::new("front").expect("an id");
+        assert_eq!(report.verdict(&front).expect("a verdict").admits, Admits::Guarded);
     }
 
     /// Said to be in the outlet that has no GFCI, it harms nothing.

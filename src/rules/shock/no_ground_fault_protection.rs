@@ -51,6 +51,7 @@
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
+use crate::supply::NodeIx;
 use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
@@ -67,7 +68,7 @@ pub(super) const RULE: Rule = Rule {
         cite::NEC_CLASS_A,
         crate::tables::gfci::CURVE,
     ],
-    fixes: &["protect", "camper", "free"],
+    fixes: &["protect", "camper", "free", "named", "first"],
     check,
     #[cfg(test)]
     fires: &[
@@ -76,6 +77,9 @@ pub(super) const RULE: Rule = Rule {
         // Nothing is on it, but a socket is free.
         &[("gfci = true # front", "gfci = false")],
         &[("gfci = true # left", "")],
+        // A cord with a GFCI in it, and one without.
+        &[("gfci = true # front", "gfci = false"), GUARD],
+        &[("gfci = true # front", "gfci = false"), PLAIN],
         // A camper on the 30 A outlet.
         &[
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
@@ -95,6 +99,19 @@ pub(super) const RULE: Rule = Rule {
     ],
 };
 
+#[cfg(test)]
+const GUARD: crate::rules::Edit = (
+    "[[box]]",
+    "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+     conductors = 3\nlength = \"3 ft\"\noutdoor = true\ncoiled = false\ngfci = true\n[[box]]",
+);
+#[cfg(test)]
+const PLAIN: crate::rules::Edit = (
+    "[[box]]",
+    "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\"]\nwire = \"12 AWG\"\n\
+     conductors = 3\nlength = \"3 ft\"\noutdoor = true\ncoiled = false\ngfci = false\n[[box]]",
+);
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let Exposed {
         used,
@@ -102,16 +119,48 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         free,
     } = exposed(facts, None, |at| facts.verdicts.protection(at) == Protection::None);
     let (signal, ground) = by_ground(facts);
-    for (at, signal, fix) in [
-        (used, signal, "protect"),
-        (campers, milder(signal), "camper"),
-        (free, Signal::Caution, "free"),
-    ] {
+    let mut tell = |at: &[NodeIx], signal, fix, remedy| {
         if !at.is_empty() {
-            let about = ids(facts, &at);
-            found.add(signal, about, values([("ground", ground.clone())]), fix, values([]));
+            found.add(signal, ids(facts, at), values([("ground", ground.clone())]), fix, remedy);
+        }
+    };
+    tell(&used, signal, "protect", values([]));
+    tell(&campers, milder(signal), "camper", values([]));
+    // What is in there, and what may stay, is told of each by itself.
+    let mut rest = free.clone();
+    for at in free {
+        if !rest.contains(&at) {
+            continue;
+        }
+        let (only, plug) = facts.verdicts.named(at);
+        let first = to_go_past(facts, at);
+        if plug || !only.is_empty() {
+            let said = match (plug, only.is_empty()) {
+                (false, _) => "no",
+                (true, true) => "alone",
+                (true, false) => "yes",
+            };
+            let only = Value::Parts(ids(facts, &only));
+            let only = values([("parts", only), ("plug", Value::Name(said.to_owned()))]);
+            tell(&[at], Signal::Caution, "named", only);
+            rest.retain(|other| *other != at);
+        } else if !first.is_empty() {
+            let past = |other: &NodeIx| facts.supply.up(*other).any(|(above, _)| above == at);
+            let (these, others): (Vec<_>, Vec<_>) = rest.into_iter().partition(past);
+            let [first, place] = [&first[..], &[at]].map(|these| Value::Parts(ids(facts, these)));
+            let first = values([("parts", first), ("place", place)]);
+            tell(&these, Signal::Caution, "first", first);
+            rest = others;
         }
     }
+    tell(&rest, Signal::Caution, "free", values([]));
+}
+
+/// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
+pub(super) fn to_go_past(facts: &Facts<'_>, at: NodeIx) -> Vec<NodeIx> {
+    let fed = facts.supply.fed_from(at).map(|(fed, _)| fed);
+    fed.filter(|fed| facts.verdicts.refused(*fed).is_none() && !facts.verdicts.leads_on(*fed))
+        .collect()
 }
 
 #[cfg(test)]
@@ -182,6 +231,28 @@ mod tests {
         let plain = cord.replace("gfci = true", "gfci = false");
         let plain = [edits[0], ("[[box]]", plain.as_str()), edits[2]];
         assert_eq!(signals("SHOCK001", &plain), [Signal::Danger, Signal::Caution]);
+    }
+
+    /// What the finding says of a bare outlet is what its label says: the cord with a GFCI that is in may stay, and the
+    /// bonding plug; a plain cord comes out, and goes into one that has a GFCI.
+    #[test]
+    fn what_is_in_a_bare_outlet_is_told_as_its_label_tells_it() {
+        let bare = ("gfci = true # front", "gfci = false");
+        let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+        let plug = ("bonding_plug = false", "bonding_plug = true\nbonding_plug_in = \"front\"");
+        let told = |edits: &[crate::rules::Edit]| -> Vec<_> {
+            let report = crate::rules::testing::report(edits);
+            let found = report.findings.iter().filter(|it| it.code == "SHOCK001");
+            found
+                .map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect::<Vec<_>>()))
+                .collect()
+        };
+        let front = || vec!["front".to_owned()];
+        assert_eq!(told(&[bare]), [("free", front())]);
+        assert_eq!(told(&[bare, super::GUARD]), [("named", front())]);
+        assert_eq!(told(&[bare, floating, plug]), [("named", front())]);
+        let both = vec!["front".to_owned(), "lead".to_owned()];
+        assert_eq!(told(&[bare, super::PLAIN]), [("first", both)]);
     }
 
     /// A camper's plug that the plan puts where it does not fit makes no camper's feed of that outlet: what

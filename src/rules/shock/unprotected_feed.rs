@@ -24,7 +24,7 @@
 //!   used for temporary power have protection, which covers every cord (from a secondary copy).
 //! - Joints off the ground and dry are common practice, no source.
 
-use crate::plan::{Answer, Ground, Id};
+use crate::plan::{Answer, Cord, Ground, Id};
 use crate::quantity::Length;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
@@ -36,13 +36,15 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("unprotected_feed.rs"),
     sources: &[cite::NEC_590_6, cite::PRACTICE],
-    fixes: &["dry"],
+    fixes: &["dry", "first"],
     check,
     #[cfg(test)]
     fires: &[
         // A cord from an outlet without it to a box with it, on wet ground.
         &[],
         &[("ground = \"wet\"", "")],
+        // The same from a household outlet.
+        HOUSEHOLD,
     ],
     #[cfg(test)]
     spares: &[
@@ -52,6 +54,14 @@ pub(super) const RULE: Rule = Rule {
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
     ],
 };
+
+#[cfg(test)]
+const HOUSEHOLD: &[crate::rules::Edit] = &[
+    ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
+    ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
+    ("inlet = \"L5-30P\"", "inlet = \"5-20P\""),
+    ("gfci = true # front", "gfci = false"),
+];
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if facts.plan.site.ground == Answer::Known(Ground::Dry) {
@@ -79,6 +89,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     if !bare.is_empty() {
         let lengths = bare.iter().filter_map(|cord| facts.length_of(cord));
         let length: Length = lengths.sum();
+        // A cord with a GFCI has a household plug, and goes in ahead of one.
+        let plain = |cord: &&Cord| bare == [cord.id.clone()] && cord.plug.0.household();
+        let first = facts.plan.cords.iter().find(plain).and_then(|cord| cord.from.clone());
+        if let Some(place) = first {
+            let place = values([("place", Value::Parts(vec![place]))]);
+            found.add(Signal::Caution, bare, values([("length", length.into())]), "first", place);
+            return;
+        }
         found.add(Signal::Caution, bare, values([("length", length.into())]), "dry", values([]));
     }
 }

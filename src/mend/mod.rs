@@ -142,7 +142,8 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     // Beyond the dangers one change after the other is added, and none taken back.
     let proven = proven && done.changes.len() == cheapest;
     search.drop_idle(&mut done, warnings);
-    let report = &done.state.report;
+    // What stays is told as `check` of the changed plan tells it, a guess as a guess.
+    let report = report::build(&done.state.plan);
     let proven = proven && report.figures.sharing.families_complete;
     let troubles = report.figures.troubles.iter();
     let left = troubles
@@ -161,7 +162,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
         },
         steps: done.steps,
         plan: done.state.plan,
-        report: done.state.report,
+        report,
     }
 }
 

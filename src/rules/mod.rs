@@ -67,7 +67,7 @@ impl<'a> Facts<'a> {
             supply,
             verdicts,
             figures,
-            needs: demand::needs(plan, supply, figures),
+            needs: demand::needs(plan, supply, verdicts, figures),
             passing: OnceCell::new(),
             overloads: OnceCell::new(),
         }

@@ -408,6 +408,29 @@ mod tests {
         assert_eq!(shared("breaker = \"20 A\""), []);
     }
 
+    /// One breaker of nobody knows how many amps passes no more than the smaller of its receptacles is rated for:
+    /// 12.5 A and 4.2 A are too much together, and not where each has its own.
+    #[test]
+    fn what_shares_a_breaker_that_nobody_read_adds_up() {
+        let boxed = |right: &str| {
+            let right = format!("{right}\ngfci = true # right");
+            found(&[
+                ("breaker = \"30 A\" # twist", "breaker = \"20 A\""),
+                ("breaker = \"15 A\" # left", "breaker = \"unknown\""),
+                ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+                ("wire = \"14 AWG\" # right", "wire = \"12 AWG\""),
+                ("breaker = \"15 A\" # right\ngfci = true # right", right.as_str()),
+                ("running = \"50 W\"", "running = \"500 W\""),
+            ])
+        };
+        let [over] = &boxed("shares = \"left\"")[..] else {
+            panic!("one finding")
+        };
+        assert_eq!((&over.values["demand"], &over.values["limit"]), (&amps(16_667), &amps(15_000)));
+        assert_eq!((about(over), word(over)), (vec!["left", "kettle", "fan"], "overload-hot"));
+        assert_eq!(boxed("breaker = \"unknown\""), []);
+    }
+
     /// Four things of 6 A in an outlet of 20 A for four.
     #[test]
     fn four_of_a_kind_count_four_times() {

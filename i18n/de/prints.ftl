@@ -394,7 +394,6 @@ print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf 
 print-ws-too-large = es verlangt mehr, als eine Steckdose dafür geben darf
 print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
 print-ws-no-power = woran es hängt, ist nirgends eingesteckt
-print-ws-too-hot = in so heißer Luft verträgt das Kabel dort nichts
 print-ws-refused = die Steckdose, in die es käme, darf nicht benutzt werden
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Tankfüllungen = Stunden ÷ Stunden je Füllung bei diesem Bedarf, zusammengezählt. Kraftstoff = Füllungen × was ein Tank fasst, für jeden Generator.

@@ -407,7 +407,6 @@ print-ws-no-room = every outlet that fits its plug is full, or must not be used
 print-ws-too-large = it draws more than the outlets it may use can supply
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-too-hot = the cord there carries nothing in air this hot
 print-ws-refused = you must not use the outlet it would go into
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.

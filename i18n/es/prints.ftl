@@ -396,7 +396,6 @@ print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no 
 print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle } que puede usar
 print-ws-impossible = se dice que pide más de lo que admite su propia clavija
 print-ws-no-power = aquello de lo que cuelga no está enchufado en nada
-print-ws-too-hot = con aire tan caliente, el cable de ahí no soporta nada
 print-ws-refused = no se debe usar el { -receptacle } donde iría
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Parte del { -tank } = horas ÷ horas de un { -tank } con ese consumo, sumada. Combustible = esa parte × lo que cabe en un { -tank }, por cada generador.

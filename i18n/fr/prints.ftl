@@ -394,7 +394,6 @@ print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines, ou ne 
 print-ws-too-large = demande plus que ne peut donner une prise à sa portée
 print-ws-impossible = dit demander plus que sa propre fiche ne supporte
 print-ws-no-power = ce dont il dépend n’est branché sur rien
-print-ws-too-hot = dans un air aussi chaud, la rallonge n’y supporte rien
 print-ws-refused = il ne faut pas utiliser la prise où il irait
 print-ws-energy = Énergie et carburant
 print-ws-energy-formula = Wattheures = watts × heures, additionnés sur la journée. Part du réservoir = heures ÷ heures d’un réservoir à cette consommation, additionnée. Carburant = cette part × contenu d’un réservoir, pour chaque { -generator }.

@@ -283,6 +283,7 @@ mod tests {
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
             ("inlet = \"L5-30P\"", "inlet = \"5-15P\""),
+            ("listed = true", "listed = false"),
             ("gfci = true # front", "gfci = false"),
         ];
         for (edits, id) in [(&locking[..], "twist"), (&ends[..], "long")] {

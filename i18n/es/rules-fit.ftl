@@ -42,6 +42,7 @@ FIT004 = { $fix ->
     [too-large] { $first } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
     [refused] Ningún { -receptacle } que se pueda usar para { $about }
+    [refused-here] El plan tiene una toma equivocada para { $about }
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
@@ -51,7 +52,11 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
-        [refused] Donde lo pone el plan, o donde cabe su clavija, no se debe enchufar.
+        [refused] { $planned ->
+            [yes] No se debe enchufar donde lo pone el plan, y ninguna otra toma libre puede con ello.
+           *[other] No se debe enchufar en ningún sitio donde cabe su clavija.
+        }
+        [refused-here] Donde lo pone el plan no se debe enchufar. Libre, y puede con ello: { $free }.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
@@ -59,6 +64,7 @@ FIT004 = { $fix ->
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
     .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.
+    .fix-refused-here = Enchúfelo en { $free }, anótelo en el plan y compruebe otra vez. O resuelva antes lo que falla en su toma.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

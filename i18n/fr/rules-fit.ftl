@@ -42,6 +42,7 @@ FIT004 = { $fix ->
     [too-large] { $first } demande plus que sa prise ne supporte
     [life-large] Aucune prise ici ne supporte { $about }
     [refused] Aucune prise utilisable pour { $about }
+    [refused-here] Le plan a une mauvaise prise pour { $about }
    *[other] Pas de prise libre pour { $about }
   }
     .why = { $fix ->
@@ -51,7 +52,11 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
-        [refused] Là où le plan le met, ou là où sa fiche entre, il ne faut pas le brancher.
+        [refused] { $planned ->
+            [yes] Il ne faut pas le brancher là où le plan le met, et aucune autre prise libre ne convient.
+           *[other] Il ne faut le brancher nulle part où sa fiche entre.
+        }
+        [refused-here] Là où le plan le met, il ne faut pas le brancher. Libre, et capable de l’alimenter : { $free }.
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
@@ -59,6 +64,7 @@ FIT004 = { $fix ->
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
     .fix-refused = Réglez d’abord ce qui ne va pas là, branchez-le ailleurs, ou laissez-le à la maison.
+    .fix-refused-here = Branchez-le plutôt à { $free }, notez-le dans le plan et vérifiez de nouveau. Ou réglez d’abord ce qui ne va pas à sa prise.
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
     .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.

@@ -53,10 +53,8 @@ FIT003 = { $fix ->
 FIT004 = { $fix ->
     [too-large] { $first } needs more than its outlet can give
     [life-large] No outlet here can run { $about }
-    [refused] { $planned ->
-        [yes] Wrong outlet in the plan for { $about }
-       *[other] No usable outlet for { $about }
-    }
+    [refused] No usable outlet for { $about }
+    [refused-here] The plan has the wrong outlet for { $about }
    *[other] No free outlet for { $about }
   }
     .why = { $fix ->
@@ -67,19 +65,18 @@ FIT004 = { $fix ->
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
         [life-room] { life-it } Every outlet that it can use is taken, or has too little left.
         [refused] { $planned ->
-            [yes] You must not plug it in where the plan has it.
-           *[other] You must not use any outlet that its plug fits.
+            [yes] You must not plug it in where the plan has it, and no other free outlet can run it.
+           *[other] You must not plug it in anywhere that its plug fits.
         }
+        [refused-here] You must not plug it in where the plan has it. Free, and able to run it: { $free }.
        *[other] Every outlet that it can use is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
     .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
-    .fix-refused = { $planned ->
-        [yes] Plug it in elsewhere, clear what is wrong there first, or leave it at home.
-       *[other] Clear what is wrong there first, or leave it at home.
-      }
+    .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.
+    .fix-refused-here = Plug it in at { $free } instead, put that in the plan, and check again. Or clear what is wrong with its own outlet first.
 
 FIT005 = Easy to mix up: { $one } and { $other }
     .why = In the dark you can take one for the other. { $one } gives { $volts }, and { $other } gives { $volts-other }. Outlets: { $about }.

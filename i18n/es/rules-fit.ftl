@@ -53,10 +53,8 @@ FIT003 = { $fix ->
 FIT004 = { $fix ->
     [too-large] { $first } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
-    [refused] { $planned ->
-        [yes] En el plan, { -receptacle } equivocado para { $about }
-       *[other] Ningún { -receptacle } que se pueda usar para { $about }
-    }
+    [refused] Ningún { -receptacle } que se pueda usar para { $about }
+    [refused-here] El plan tiene una toma equivocada para { $about }
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
@@ -67,19 +65,18 @@ FIT004 = { $fix ->
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
         [refused] { $planned ->
-            [yes] No se debe enchufar donde lo pone el plan.
-           *[other] No se debe usar ningún { -receptacle } en el que quepa su clavija.
+            [yes] No se debe enchufar donde lo pone el plan, y ninguna otra toma libre puede con ello.
+           *[other] No se debe enchufar en ningún sitio donde cabe su clavija.
         }
+        [refused-here] Donde lo pone el plan no se debe enchufar. Libre, y puede con ello: { $free }.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Deje algo en casa: esto, o lo que ocupa su lugar. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
-    .fix-refused = { $planned ->
-        [yes] Enchúfelo en otra parte, resuelva antes lo que falla ahí, o déjelo en casa.
-       *[other] Resuelva antes lo que falla ahí, o déjelo en casa.
-      }
+    .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.
+    .fix-refused-here = Enchúfelo en { $free }, anótelo en el plan y compruebe otra vez. O resuelva antes lo que falla en su toma.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

@@ -2,9 +2,9 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
-    Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
-    proofs, telling, troubles, volts,
+    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, GfciCord, Limit, LoadFacts, Report,
+    SetBy, Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy,
+    noise, proofs, telling, troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -37,7 +37,7 @@ pub fn build(plan: &Plan) -> Report {
             &Facts::new(answered, supply, &verdicts, trial),
             decides::counts,
         );
-        let standing = decides::Standing::of(trial, &found);
+        let standing = decides::Standing::of(answered, trial, &found);
         if let Some(limits) = limits {
             trial.limits = limits;
         }
@@ -279,6 +279,14 @@ fn of_points(
                 at: id(refusal.at).clone(),
                 lifted_by: lifted_by(&refusal),
             }),
+            gfci_cord: verdicts.guard_goes(ix).map(|into| GfciCord {
+                into: id(into).clone(),
+                ahead_of: verdicts
+                    .to_go_past(into)
+                    .into_iter()
+                    .map(|part| id(part).clone())
+                    .collect(),
+            }),
             only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
             one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
             loads,
@@ -307,6 +315,7 @@ fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict
                 at: part.begins.clone(),
                 lifted_by: Some(finding.fix.key),
             }),
+            gfci_cord: None,
             only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
@@ -334,6 +343,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
                 at,
                 lifted_by: Some(finding.fix.key),
             }),
+            gfci_cord: None,
             only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,

@@ -405,6 +405,7 @@ impl<'a> Setting<'a> {
                 None => sharing.unplaced.push(Unplaced {
                     load: unit.id.clone(),
                     reason: self.reason(plan, load),
+                    free: self.elsewhere(plan, load, &at),
                 }),
             }
         }
@@ -413,6 +414,7 @@ impl<'a> Setting<'a> {
             .extend(self.beyond.iter().map(|unit| Unplaced {
                 load: unit.id.clone(),
                 reason: "no-room",
+                free: Vec::new(),
             }));
         let never = never(
             &self.model.at(&at),
@@ -610,6 +612,29 @@ impl<'a> Setting<'a> {
         } else {
             "too-large"
         }
+    }
+
+    /// Receptacles with a free socket that would take and run a load that must not be plugged in where the plan
+    /// puts it.
+    fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
+        let unit = &self.units[load];
+        if plan.loads[unit.load].on.is_none() || self.reason(plan, load) != "refused" {
+            return Vec::new();
+        }
+        let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();
+        let free = (0..self.places.len()).filter(|place| {
+            fits_at(self.supply, self.places[*place], unit)
+                && self.runs_alone(load, *place)
+                && used(*place) < usize::try_from(self.model.sockets[*place]).unwrap_or(usize::MAX)
+        });
+        let mut ids: Vec<Id> = Vec::new();
+        for place in free {
+            let id = &self.supply.node(self.places[place]).id;
+            if !ids.contains(id) {
+                ids.push(id.clone());
+            }
+        }
+        ids
     }
 
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they

@@ -291,6 +291,25 @@ impl<'a> Verdicts<'a> {
         !self.leads_on(at) && self.beyond[at.0].guarded
     }
 
+    /// Where a cord that brings ground-fault protection goes, for a point that lacks nothing else: into the receptacle
+    /// nearest the generator that takes one, so that it protects all there is beyond.
+    #[must_use]
+    pub fn guard_goes(&self, at: NodeIx) -> Option<NodeIx> {
+        let takes = |at: NodeIx| self.bare[at.0] && self.wants_device(at) && self.takes_guarded(at);
+        let way = self.supply.up(at).map(|(above, _)| above);
+        let way = way.take_while(|_| self.refused(at).is_none());
+        way.filter(|above| self.is_receptacle(*above) && takes(*above))
+            .last()
+    }
+
+    /// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
+    #[must_use]
+    pub fn to_go_past(&self, at: NodeIx) -> Vec<NodeIx> {
+        let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
+        fed.filter(|fed| self.refused(*fed).is_none() && !self.leads_on(*fed))
+            .collect()
+    }
+
     /// What alone may be plugged in where no appliance may: the cords and boxes there that lead on, and whether the
     /// bonding plug stays. Nobody is told to plug in one that may not be there, or does harm there; but beside what
     /// else is named, what is in stays in.

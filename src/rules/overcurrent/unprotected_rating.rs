@@ -126,6 +126,7 @@ pub(super) const RULE: Rule = Rule {
     fixes: &[
         "splitter",
         "receptacle",
+        "no-breaker",
         "single",
         "single-look",
         "cord",
@@ -156,6 +157,7 @@ pub(super) const RULE: Rule = Rule {
         ],
         &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\""), HOME_MADE],
         &[("wire = \"14 AWG\" # left", "wire = \"16 AWG\"")],
+        &[("breaker = \"15 A\" # left", ""), ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"")],
         &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
         // 20 A and a peak of 25 A through a plug of 15 A.
         &[
@@ -417,6 +419,13 @@ fn cord_instead(
     (cord, made)
 }
 
+/// Whether a receptacle has a breaker to look at: those of a box may have none of their own.
+fn has_breaker(facts: &Facts<'_>, at: NodeIx) -> bool {
+    let id = &facts.supply.node(at).id;
+    let of_boxes = facts.plan.boxes.iter().flat_map(|part| &part.outlets);
+    of_boxes.filter(|outlet| outlet.id == *id).all(|outlet| outlet.breaker.is_known())
+}
+
 fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
         (_, Overcurrent::Unknown) => "unknown",
@@ -436,6 +445,7 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static st
         {
             "splitter"
         }
+        (NodeKind::Receptacle { .. }, _) if !has_breaker(facts, first) => "no-breaker",
         (NodeKind::Receptacle { .. }, _) => "receptacle",
         (NodeKind::Cord { .. }, _) => "cord",
         (NodeKind::Inlet { .. }, _) => "inlet",
@@ -458,6 +468,17 @@ mod tests {
                 (fix.key, about.iter().map(ToString::to_string).collect())
             })
             .collect()
+    }
+
+    /// Nobody looks at a breaker that is not there: the box is replaced. With one too big, it is looked at.
+    #[test]
+    fn a_breaker_is_looked_at_where_there_is_one() {
+        let wire = ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"");
+        for (breaker, fix) in [("", "no-breaker"), ("breaker = \"30 A\"", "receptacle")] {
+            let found = findings(&[("breaker = \"15 A\" # left", breaker), wire]);
+            let found = found.iter().find(|it| it.code == "OVER001").expect("found");
+            assert_eq!(found.fix.key, fix);
+        }
     }
 
     /// A spare outlet of the generator with too large a breaker: nobody can change it, and nothing goes in.

@@ -28,7 +28,7 @@ CORD003 = { $fix ->
     [unwind] The cord { $first } stays coiled while in use
    *[other] We do not know if cord { $first } stays coiled
   }
-    .why = A coil traps its heat and melts from the inside, and no breaker can tell. Do not use it coiled: its limit is then only { $limit }.
+    .why = A coiled cord traps its heat and can melt from the inside, and no breaker can tell. Never use it coiled: it then carries only { $limit }.
     .fix-unwind = Unwind the whole cord, and lay it out loosely. If it is far too long, use a shorter one.
     .fix-look = Unwind the whole cord each time, and say so in the plan.
 
@@ -61,7 +61,7 @@ CORD006 = { $fix ->
 
 CORD007 = The power strip { $first } is plugged into another cord
     .why = Strips are made for indoors, not for the end of a cord. All { $places } of its outlets share one thin cord. Look at: { $about }.
-    .fix-straight = Use an outdoor cord with several ends, or a listed box with breakers. Plug a strip straight into an outlet, and keep it dry.
+    .fix-straight = Use an outdoor cord with several ends, or a listed box (with a testing lab’s mark) with breakers. Plug a strip straight into an outlet, and keep it dry.
 
 CORD008 = { $first } makes heat for hours on a cord
     .why = It draws { $watts } for hours, which heats every worn contact, and no breaker notices. { $fix ->

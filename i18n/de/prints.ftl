@@ -394,7 +394,7 @@ print-ws-no-room = jede Steckdose, die seinen Stecker nimmt, ist voll oder darf 
 print-ws-too-large = es verlangt mehr, als eine Steckdose dafür geben darf
 print-ws-impossible = soll mehr ziehen, als der eigene Stecker verträgt
 print-ws-no-power = woran es hängt, ist nirgends eingesteckt
-print-ws-refused = darf nicht eingesteckt werden, wo der Plan es hat oder wo sein Stecker passt
+print-ws-refused = die Steckdose, in die es käme, darf nicht benutzt werden
 print-ws-energy = Energie und Kraftstoff
 print-ws-energy-formula = Wattstunden = Watt × Stunden, über den Tag zusammengezählt. Tankfüllungen = Stunden ÷ Stunden je Füllung bei diesem Bedarf, zusammengezählt. Kraftstoff = Füllungen × was ein Tank fasst, für jeden Generator.
 print-ws-energy-between = Eine Tankfüllung: zwischen zwei veröffentlichten Laufzeiten liegen die Füllungen je Stunde (1 ÷ Laufzeit) über der Last auf einer Geraden, und ein Zehntel kommt dazu, höchstens bis zu denen der nächsten veröffentlichten Last. Über der größten Last fällt die Laufzeit im Verhältnis; unter der kleinsten wächst sie nicht mehr.

@@ -53,7 +53,10 @@ FIT003 = { $fix ->
 FIT004 = { $fix ->
     [too-large] { $first } verlangt mehr, als seine Steckdose verträgt
     [life-large] Keine Steckdose hier verträgt { $about }
-    [refused] Keine benutzbare Steckdose für { $about }
+    [refused] { $planned ->
+        [yes] Falsche Steckdose im Plan für { $about }
+       *[other] Keine benutzbare Steckdose für { $about }
+    }
    *[other] Keine freie Steckdose für { $about }
   }
     .why = { $fix ->
@@ -63,14 +66,20 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
-        [refused] Wo der Plan es hat, oder wo sein Stecker passt, darf es nicht eingesteckt werden.
+        [refused] { $planned ->
+            [yes] Wo der Plan es hat, darf es nicht eingesteckt werden.
+           *[other] Keine Steckdose, in die sein Stecker passt, darf benutzt werden.
+        }
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
     .fix-no-room = Lassen Sie etwas zu Hause: dieses, oder was seinen Platz einnimmt. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
-    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, stecken Sie es anderswo ein, oder lassen Sie es zu Hause.
+    .fix-refused = { $planned ->
+        [yes] Stecken Sie es anderswo ein, beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
+       *[other] Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
+      }
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
     .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.

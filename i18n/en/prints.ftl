@@ -407,7 +407,7 @@ print-ws-no-room = every outlet that fits its plug is full, or must not be used
 print-ws-too-large = it draws more than the outlets it may use can supply
 print-ws-impossible = the plan says it draws more than its own plug is rated for
 print-ws-no-power = what it is plugged into is plugged into nothing
-print-ws-refused = it must not be plugged in where the plan puts it, or where its plug fits
+print-ws-refused = you must not use the outlet it would go into
 print-ws-energy = Energy and fuel
 print-ws-energy-formula = Watt-hours = watts × hours, added up over the day. Tanks = hours ÷ hours of one tank at that demand, added up. Fuel = tanks × what one tank holds, for each generator.
 print-ws-energy-between = One tank: between two published times, tanks burned in an hour (1 ÷ time) are on a straight line over the load. We add a tenth, up to those of the next published load. Above the greatest load the time falls in proportion. Below the least it gets no longer.

@@ -53,7 +53,10 @@ FIT003 = { $fix ->
 FIT004 = { $fix ->
     [too-large] { $first } needs more than its outlet can give
     [life-large] No outlet here can run { $about }
-    [refused] No usable outlet for { $about }
+    [refused] { $planned ->
+        [yes] Wrong outlet in the plan for { $about }
+       *[other] No usable outlet for { $about }
+    }
    *[other] No free outlet for { $about }
   }
     .why = { $fix ->
@@ -63,14 +66,20 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
         [life-room] { life-it } Every outlet that it can use is taken, or has too little left.
-        [refused] You must not plug it in where the plan has it, or anywhere else that its plug fits.
+        [refused] { $planned ->
+            [yes] You must not plug it in where the plan has it.
+           *[other] You must not use any outlet that its plug fits.
+        }
        *[other] Every outlet that it can use is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
     .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
-    .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.
+    .fix-refused = { $planned ->
+        [yes] Plug it in elsewhere, clear what is wrong there first, or leave it at home.
+       *[other] Clear what is wrong there first, or leave it at home.
+      }
 
 FIT005 = Easy to mix up: { $one } and { $other }
     .why = In the dark you can take one for the other. { $one } gives { $volts }, and { $other } gives { $volts-other }. Outlets: { $about }.

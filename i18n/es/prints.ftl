@@ -396,7 +396,7 @@ print-ws-no-room = todo { -receptacle } que admite su clavija está lleno, o no 
 print-ws-too-large = pide más de lo que puede dar cualquier { -receptacle } que puede usar
 print-ws-impossible = se dice que pide más de lo que admite su propia clavija
 print-ws-no-power = aquello de lo que cuelga no está enchufado en nada
-print-ws-refused = no se debe enchufar donde lo pone el plan, o donde cabe su clavija
+print-ws-refused = no se debe usar el { -receptacle } donde iría
 print-ws-energy = Energía y combustible
 print-ws-energy-formula = Vatios-hora = vatios × horas, sumados en el día. Parte del { -tank } = horas ÷ horas de un { -tank } con ese consumo, sumada. Combustible = esa parte × lo que cabe en un { -tank }, por cada generador.
 print-ws-energy-between = Un { -tank }: entre dos tiempos publicados, lo quemado en una hora (1 ÷ tiempo) está en línea recta según la carga, más una décima parte, hasta lo de la siguiente carga publicada. Por encima de la carga mayor el tiempo baja en proporción; por debajo de la menor ya no crece.

@@ -53,7 +53,10 @@ FIT003 = { $fix ->
 FIT004 = { $fix ->
     [too-large] { $first } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
-    [refused] Ningún { -receptacle } que se pueda usar para { $about }
+    [refused] { $planned ->
+        [yes] En el plan, { -receptacle } equivocado para { $about }
+       *[other] Ningún { -receptacle } que se pueda usar para { $about }
+    }
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
@@ -63,14 +66,20 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
-        [refused] Donde lo pone el plan, o donde cabe su clavija, no se debe enchufar.
+        [refused] { $planned ->
+            [yes] No se debe enchufar donde lo pone el plan.
+           *[other] No se debe usar ningún { -receptacle } en el que quepa su clavija.
+        }
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Deje algo en casa: esto, o lo que ocupa su lugar. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
-    .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.
+    .fix-refused = { $planned ->
+        [yes] Enchúfelo en otra parte, resuelva antes lo que falla ahí, o déjelo en casa.
+       *[other] Resuelva antes lo que falla ahí, o déjelo en casa.
+      }
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

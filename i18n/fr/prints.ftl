@@ -394,7 +394,7 @@ print-ws-no-room = toutes les prises qui acceptent sa fiche sont pleines, ou ne 
 print-ws-too-large = demande plus que ne peut donner une prise à sa portée
 print-ws-impossible = dit demander plus que sa propre fiche ne supporte
 print-ws-no-power = ce dont il dépend n’est branché sur rien
-print-ws-refused = il ne faut pas le brancher là où le plan le met, ou là où sa fiche entre
+print-ws-refused = il ne faut pas utiliser la prise où il irait
 print-ws-energy = Énergie et carburant
 print-ws-energy-formula = Wattheures = watts × heures, additionnés sur la journée. Part du réservoir = heures ÷ heures d’un réservoir à cette consommation, additionnée. Carburant = cette part × contenu d’un réservoir, pour chaque { -generator }.
 print-ws-energy-between = Un réservoir : entre deux durées publiées, les réservoirs brûlés en une heure (1 ÷ durée) sont sur une droite selon la charge, un dixième en plus, sans dépasser ceux de la charge publiée suivante. Au-dessus de la plus grande charge la durée baisse en proportion ; sous la plus petite elle ne grandit plus.

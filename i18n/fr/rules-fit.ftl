@@ -53,7 +53,10 @@ FIT003 = { $fix ->
 FIT004 = { $fix ->
     [too-large] { $first } demande plus que sa prise ne supporte
     [life-large] Aucune prise ici ne supporte { $about }
-    [refused] Aucune prise utilisable pour { $about }
+    [refused] { $planned ->
+        [yes] Mauvaise prise dans le plan pour { $about }
+       *[other] Aucune prise utilisable pour { $about }
+    }
    *[other] Pas de prise libre pour { $about }
   }
     .why = { $fix ->
@@ -63,14 +66,20 @@ FIT004 = { $fix ->
         }
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
-        [refused] Là où le plan le met, ou là où sa fiche entre, il ne faut pas le brancher.
+        [refused] { $planned ->
+            [yes] Il ne faut pas le brancher là où le plan le met.
+           *[other] Il ne faut utiliser aucune prise où sa fiche entre.
+        }
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
     .fix-no-room = Laissez quelque chose à la maison : ceci, ou ce qui prend sa place. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
-    .fix-refused = Réglez d’abord ce qui ne va pas là, branchez-le ailleurs, ou laissez-le à la maison.
+    .fix-refused = { $planned ->
+        [yes] Branchez-le ailleurs, réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
+       *[other] Réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
+      }
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
     .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.

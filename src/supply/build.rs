@@ -332,29 +332,25 @@ impl<'a> Builder<'a> {
         let marked = markings().min();
         let field = format!("{}.breaker", field_of(owner, within));
         if marked.is_none() {
-            match within {
-                // A box whose breakers nobody told of has none; what protects is upstream.
-                Some(_) => {
-                    if group.iter().any(|outlet| outlet.breaker == Answer::Unknown) {
-                        self.assume(
-                            field,
-                            Value::Word {
-                                word: "assumed-none",
-                            },
-                            "no-breaker",
-                        );
-                    }
-                    seen?;
-                }
-                None => {
-                    self.assume(
-                        field,
-                        Value::Word {
-                            word: "assumed-none",
-                        },
-                        "breaker-unknown",
-                    );
-                }
+            // What several share, or has been seen to trip, is there, whether or not anybody has read it. Any
+            // other box whose breakers nobody told of has none; what protects is upstream.
+            let is_there = within.is_none() || group.len() > 1 || seen.is_some();
+            let why = if is_there {
+                "breaker-unknown"
+            } else {
+                "no-breaker"
+            };
+            if is_there || owner.breaker == Answer::Unknown {
+                self.assume(
+                    field,
+                    Value::Word {
+                        word: "assumed-none",
+                    },
+                    why,
+                );
+            }
+            if !is_there {
+                return None;
             }
         }
         let feed = self.supply.node(parent).legs;

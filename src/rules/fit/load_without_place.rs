@@ -194,10 +194,22 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         without_room.partition(|need| need.life());
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
+    // Only the plan is wrong where another outlet carries it.
+    let elsewhere = |need: &Need<'_>| {
+        let carries = |limit: &Limit| {
+            let most = if need.continuous() { limit.continuous_amps } else { limit.short_amps };
+            need.fits(limit.shape) && need.amps() <= most
+        };
+        need.load.on.is_some() && fed.iter().any(|(usable, limit)| *usable && carries(limit))
+    };
     let refused = must.iter().filter(|need| unplaced(need, "refused"));
-    let refused = ids(refused.chain(barred).collect());
-    if !refused.is_empty() {
-        found.add(Signal::Caution, refused, values([]), "refused", values([]));
+    let (misplaced, refused): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
+        refused.chain(barred).partition(|need| elsewhere(need));
+    for (refused, planned) in [(ids(misplaced), "yes"), (ids(refused), "no")] {
+        if !refused.is_empty() {
+            let shown = values([("planned", Value::Name(planned.to_owned()))]);
+            found.add(Signal::Caution, refused, shown, "refused", values([]));
+        }
     }
     if !life.is_empty() {
         found.add(Signal::Warning, life, values([]), "life-room", values([]));
@@ -240,6 +252,27 @@ mod tests {
             let lost = report.figures.sharing.unplaced.iter();
             let reasons: Vec<_> = lost.map(|it| (it.load.as_str(), it.reason)).collect();
             assert_eq!(reasons, [("kettle", reason)]);
+        }
+    }
+
+    /// What the plan puts where nothing may be plugged in has another outlet, or has none; then nobody is told to
+    /// look for one.
+    #[test]
+    fn what_the_plan_puts_in_a_bad_outlet_is_told_of_others_only_where_there_are() {
+        let words = crate::words::Words::english();
+        let left = ("gfci = true # left", "gfci = false");
+        let others = [
+            ("gfci = true # right", "gfci = false"),
+            ("gfci = true # front", "gfci = false"),
+            ("on = \"right\" # fan", ""),
+        ];
+        for (edits, planned) in [(vec![left], true), ([[left].as_slice(), &others].concat(), false)] {
+            let report = report(&edits);
+            let mut found = report.findings.iter().filter(|it| it.code == "FIT004");
+            let kettle = found.find(|it| it.about.iter().any(|id| id.as_str() == "kettle"));
+            let text = words.finding(kettle.expect("found"), &report.figures.loads);
+            assert_eq!(text.why.contains("where the plan has it"), planned, "{}", text.why);
+            assert_eq!(text.fix.contains("elsewhere"), planned, "{}", text.fix);
         }
     }
 

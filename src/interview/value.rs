@@ -34,7 +34,8 @@ impl Value {
             Self::Word(key) => words.text(key),
             Self::Words(keys) => {
                 // In quotation marks: “Electric cooler, compressor” is one of them.
-                let quoted = |key: &String| words.with("id-quoted", [("id", words.text(key).into())]);
+                let quoted =
+                    |key: &String| words.with("id-quoted", [("id", words.text(key).into())]);
                 let all: Vec<String> = keys.iter().map(quoted).collect();
                 all.join(&words.text("list-comma"))
             }

@@ -24,6 +24,8 @@
 //!   copy).
 //! - The rest is arithmetic on the limits: common practice, no source.
 
+use std::collections::BTreeMap;
+
 use crate::plan::{Id, Wanted};
 use crate::quantity::Current;
 use crate::report::Limit;
@@ -205,13 +207,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let lost = lost.find(|lost| lost.load == need.facts.id);
         lost.map(|lost| lost.free.clone()).unwrap_or_default()
     };
-    let mut by_free: Vec<((bool, Vec<Id>), Vec<&Need<'_>>)> = Vec::new();
+    let mut by_free: BTreeMap<(bool, Vec<Id>), Vec<&Need<'_>>> = BTreeMap::new();
     for need in refused.chain(barred) {
         let free = (need.load.on.is_some(), free(need));
-        match by_free.iter_mut().find(|(known, _)| *known == free) {
-            Some((_, needs)) => needs.push(need),
-            None => by_free.push((free, vec![need])),
-        }
+        by_free.entry(free).or_default().push(need);
     }
     for ((planned, free), needs) in by_free {
         let fix = if free.is_empty() { "refused" } else { "refused-here" };
@@ -277,7 +276,7 @@ mod tests {
             found.map(|it| (it.fix.key, it.values["free"].clone())).collect()
         };
         let parts = |ids: &[&str]| {
-            let id = |id: &&str| crate::plan::Id::new(*id).expect("an id");
+            let id = |id: &&str| crate::plan::Id::new(id).expect("an id");
             Value::Parts(ids.iter().map(id).collect())
         };
         let all = told(&[bare]);

@@ -354,7 +354,7 @@ mod tests {
             found.map(|it| (it.fix.key, it.fix.values.get("parts").cloned())).collect()
         };
         let parts = |ids: &[&str]| {
-            let id = |id: &&str| crate::plan::Id::new(*id).expect("an id");
+            let id = |id: &&str| crate::plan::Id::new(id).expect("an id");
             Some(Value::Parts(ids.iter().map(id).collect()))
         };
         assert_eq!(told("15"), [("if-any", parts(&["left", "right"]))]);

@@ -17,13 +17,19 @@ OVER001 = { $fix ->
         [own] Der Generator selbst hält { $demand } durch und schaltet darüber ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
         [single-look] Eine einzelne Steckdose für { $rating } darf nicht allein an einem Schutzschalter von { $breaker } hängen: Nichts löst aus, bevor sie überlastet ist. Zwei oder mehr dürfen es.
         [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus.
-       *[other] Der schwächste Teil ist hier { $known ->
-            [no] vermutlich nur
-           *[yes] nur
-          } für { $rating } gemacht. { $stops ->
+       *[other] { $known ->
+            [no] Wir nehmen an: Die Grenze
+           *[yes] Die Grenze
+          } { $alone ->
+            [yes] von { $first }
+           *[no] des schwächsten Teils
+          } ist { $rating }. { $stops ->
             [set] Der Generator gibt bis zu { $peak } her, bevor er von selbst abschaltet, und der Schutzschalter löst noch später aus: Der Teil wird heiß und kann brennen.
            *[breaker] Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen.
-          } Teile: { $about }.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Teile: { $about }.
+          }
       }
     .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-receptacle = Benutzen Sie { $first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.

@@ -2,13 +2,13 @@
 
 ## Eine Änderung. $first ist das Teil oder Gerät.
 
-change-more-distance = Stellen Sie den Motor ab und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
+change-more-distance = Stellen Sie den Motor ab und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen. Brauchen Sie ein längeres, schreiben Sie es in den Plan und prüfen Sie noch einmal.
 change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
 change-open-air = { $stands ->
         [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, tragen Sie ihn ins Freie.
         [covered] Stellen Sie den Motor ab. Ist er abgekühlt, tragen Sie ihn ins Freie.
        *[other] Läuft der Generator jetzt in Zelt, Vorzelt, Fahrzeug oder Schuppen: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein. Ist er aus und kalt, tragen Sie ihn ins Freie.
-    } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
+    } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen. Brauchen Sie ein längeres, schreiben Sie es in den Plan und prüfen Sie noch einmal.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie das Kabel { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
@@ -26,13 +26,18 @@ change-by-the-card = der Stelle, die die Karte zeigt,
 change-take-turns = An { $to } wechselt sich { $first } mit { $with } ab: Stecken Sie das eine aus, bevor Sie das andere einstecken.
 change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
 change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten Sie es aus, bevor Menschen schlafen.
-change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt des Kabels { $first }.
-change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt des Kabels { $first }.
-change-grounded-cord = { $wires ->
-    [4] Nehmen Sie ein Kabel mit vier Adern, mit Neutralleiter und Schutzleiter, statt des Kabels { $first }.
-   *[other] Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt des Kabels { $first }.
-  }
-change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt des Kabels { $first }. Eine kleinere AWG-Zahl ist dicker.
+change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für draußen gekennzeichnet ist.{ $wires ->
+        [none] {""}
+        [4] {" "}Es braucht vier Adern, mit Neutralleiter und Schutzleiter.
+       *[other] {" "}Es braucht Schutzkontakt und Schutzleiter.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}Es braucht { $wire } oder dicker.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}Es ist { $length } lang.
+    }
+change-as-the-card = Drucken Sie dann die Karte des geänderten Plans, und stecken Sie alles dort ein, wo sie es zeigt.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose
@@ -79,7 +84,7 @@ mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alt
 mend-kept = { $path } wurde nicht geschrieben: Der Plan bleibt, wie er ist.
 mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal. Starten Sie den Motor nur, wenn keine Gefahr mehr da ist.
 mend-people-left = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Diese Schritte beheben nicht jede Gefahr. Starten Sie den Motor nicht, bevor auch der Rest behoben und noch einmal geprüft ist.
-mend-try = „--into NEU.toml“ schreibt den geänderten Plan in eine neue Datei.
+mend-try = Um den geänderten Plan als neue Datei zu speichern: tallywatt mend PLAN --into NEU.toml
 mend-exists = { $path } gibt es schon, und es wurde nichts geschrieben. Nennen Sie eine neue Datei.
 
 print-ws-mend = Änderungen, die die Gefahren beheben würden

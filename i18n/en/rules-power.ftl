@@ -88,14 +88,14 @@ POWER003 = You cannot use { $stranded } of the generator’s power
 
 POWER004 = { $fix ->
     [late] The breaker of { $first } tripped above its number
-   *[other] The breaker of { $first } trips early
+   *[other] The breaker of { $first } trips too soon
   }
     .why = { $fix ->
-        [late] It is marked { $marked }, and you saw it trip at { $trips }. Any breaker lets more through for a short time, so we count { $marked }.
-       *[other] It is marked { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not count on it to trip there.
+        [late] Its number is { $marked }, but it tripped only at { $trips }. Any breaker lets more through for a short time, so we still count { $marked }.
+       *[other] Its number is { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not trust it to trip there again.
       }
     .fix-service = Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
-    .fix-late = Plan with { $marked }, the number on it. If it lets more through for an hour, stop using it until a licensed electrician has looked at it.
+    .fix-late = Plan with { $marked }, the number on it. If it carries more than that for an hour, stop using it until a licensed electrician has looked at it.
 
 POWER005 = Running and peak power are nearly the same
     .why = The plan gives { $rated } running and { $peak } peak. On most generators the running power is clearly less: the big number on the carton is the peak.

@@ -18,12 +18,18 @@ OVER001 = { $fix ->
         [single-look] Un solo { -receptacle } de { $rating } no debe estar único en un { -breaker } de { $breaker }: nada se dispara antes de que se sobrecargue. Dos o más sí.
         [camper] El adaptador está hecho para { $rating }. El { -breaker } que lo precede solo se dispara por encima de { $breaker }.
        *[other] { $known ->
-            [no] Se supone que la parte más débil está hecha
-           *[yes] La parte más débil está hecha
-          } para { $rating }. { $stops ->
+            [no] Suponemos que el límite de
+           *[yes] El límite de
+          } { $alone ->
+            [yes] { $first }
+           *[no] la parte más débil
+          } es de { $rating }. { $stops ->
             [set] El generador da hasta { $peak } antes de pararse solo, y el { -breaker } se dispara aún más tarde: la parte se calienta y puede arder.
            *[breaker] El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder.
-          } Partes: { $about }.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Partes: { $about }.
+          }
       }
     .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
     .fix-receptacle = No use { $first }. Haga que un { -electrician } revise su { -breaker }.

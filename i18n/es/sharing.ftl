@@ -2,12 +2,12 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Apague el motor y deje que se enfríe. Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
+change-more-distance = Apague el motor y deje que se enfríe. Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
 change-open-air = { $stands ->
         [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, llame al { $call } desde fuera, y que solo los bomberos entren a pararlo. Cuando esté apagado y frío, sáquelo al aire libre.
         [covered] Apague el motor. Cuando esté frío, sáquelo al aire libre.
        *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, llame al { $call } desde fuera, y que solo entren los bomberos. Cuando esté apagado y frío, sáquelo al aire libre.
-    } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
+    } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle el cable { $first } y extiéndalo suelto.
@@ -26,13 +26,18 @@ change-by-the-card = el lugar que muestra la tarjeta
 change-take-turns = En { $to }, use { $first } por turnos con { $with }: desenchufe uno antes de enchufar el otro.
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
 change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
-change-shorter-cord = Use un cable de { $length } en lugar del cable { $first }.
-change-outdoor-cord = Use un cable marcado para exteriores en lugar del cable { $first }.
-change-grounded-cord = { $wires ->
-    [4] Use un cable de cuatro conductores, con neutro y { -ground-wire }, en lugar del cable { $first }.
-   *[other] Use un cable con contacto de tierra y { -ground-wire } en lugar del cable { $first }.
-  }
-change-thicker-cord = Use un cable de { $wire } en lugar del cable { $first }. Un número AWG menor es más grueso.
+change-other-cord = En lugar del cable { $first }, use uno marcado para exteriores.{ $wires ->
+        [none] {""}
+        [4] {" "}Necesita cuatro conductores, con neutro y { -ground-wire }.
+       *[other] {" "}Necesita contacto de tierra y { -ground-wire }.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}Necesita { $wire } o más grueso.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}Mide { $length }.
+    }
+change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma
@@ -79,7 +84,7 @@ mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted es
 mend-kept = { $path } no se escribió: el plan queda como estaba.
 mend-people = El equipo no ha cambiado todavía: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
 mend-people-left = El equipo no ha cambiado todavía: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
-mend-try = “--into NUEVO.toml” escribe el plan cambiado en un archivo nuevo.
+mend-try = Para guardar el plan cambiado en un archivo nuevo: tallywatt mend PLAN --into NUEVO.toml
 mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
 
 print-ws-mend = Cambios que eliminarían los peligros

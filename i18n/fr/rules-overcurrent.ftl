@@ -17,13 +17,19 @@ OVER001 = { $fix ->
         [own] { -generator(form: "The") } tient { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
         [single-look] Une prise simple de { $rating } ne doit pas être seule derrière un disjoncteur de { $breaker } : rien ne se déclenche avant qu’elle soit surchargée. Deux ou plus, si.
         [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }.
-       *[other] La partie la plus faible ici est { $known ->
-            [no] supposée faite
-           *[yes] faite
-          } pour { $rating }. { $stops ->
+       *[other] { $known ->
+            [no] Nous supposons que la limite de
+           *[yes] La limite de
+          } { $alone ->
+            [yes] { $first }
+           *[no] la partie la plus faible
+          } est { $rating }. { $stops ->
             [set] { -generator(form: "The") } donne jusqu’à { $peak } avant de s’arrêter, et le disjoncteur se déclenche plus tard encore : la partie chauffe et peut brûler.
            *[breaker] Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler.
-          } Parties : { $about }.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Parties : { $about }.
+          }
       }
     .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-receptacle = N’utilisez pas { $first }. Faites examiner son disjoncteur par un { -electrician }.

@@ -2,12 +2,12 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
+change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
 change-open-air = { $stands ->
         [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
         [covered] Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } à l’air libre.
        *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
-    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
+    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
 change-uncoil = Déroulez la rallonge { $first } et étendez-la sans la serrer.
@@ -29,13 +29,18 @@ change-by-the-card = l’endroit indiqué sur la carte
 change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
 change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
 change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
-change-shorter-cord = Prenez une rallonge de { $length } à la place de la rallonge { $first }.
-change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de la rallonge { $first }.
-change-grounded-cord = { $wires ->
-    [4] Au lieu de la rallonge { $first }, prenez une rallonge à quatre fils, avec neutre et { -ground-wire }.
-   *[other] Au lieu de la rallonge { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
-  }
-change-thicker-cord = Prenez une rallonge de { $wire } à la place de la rallonge { $first }. Un numéro AWG plus petit est plus gros.
+change-other-cord = À la place de la rallonge { $first }, prenez-en une marquée pour l’extérieur.{ $wires ->
+        [none] {""}
+        [4] {" "}Il lui faut quatre fils, avec neutre et { -ground-wire }.
+       *[other] {" "}Il lui faut une broche de terre et un { -ground-wire }.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}Il lui faut { $wire } ou plus gros.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}Elle mesure { $length }.
+    }
+change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place
@@ -82,7 +87,7 @@ mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez
 mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
 mend-people = Rien n’est encore changé au matériel : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
 mend-people-left = Rien n’est encore changé au matériel : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
-mend-try = « --into NOUVEAU.toml » écrit le plan changé dans un nouveau fichier.
+mend-try = Pour enregistrer le plan changé dans un nouveau fichier : tallywatt mend PLAN --into NOUVEAU.toml
 mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
 
 print-ws-mend = Changements qui élimineraient les dangers

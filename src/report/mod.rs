@@ -354,8 +354,7 @@ pub struct Unplaced {
     /// The load.
     pub load: Id,
     /// `no-receptacle-fits`, `no-room`, `too-large`; `no-power`: what the plan puts it on is plugged into
-    /// nothing; `too-hot`: the air leaves the cord there nothing to carry; `refused`: where it fits, nothing of its kind may be
-    /// plugged in; or `impossible`: it is said to draw more than its own plug is rated for.
+    /// nothing; `refused`: where it fits, nothing of its kind may be plugged in; or `impossible`: it is said to draw more than its own plug is rated for.
     pub reason: &'static str,
     /// Of one that must not be plugged in where the plan puts it: the receptacles with a free socket that can run it.
     pub free: Vec<Id>,

@@ -11,7 +11,7 @@ use super::{Finding, Report, Signal, Stretch, Value, build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Power, Voltage, Wire};
 use crate::supply::drop::{Draws, Running, lost};
-use crate::supply::{NodeIx, NodeKind, Supply};
+use crate::supply::{Node, NodeIx, NodeKind, Supply};
 
 /// The dangers, as code and part of the gear: one for each that a finding of danger names. Which
 /// loads it names beside them may change: one more takes another's place.
@@ -466,6 +466,12 @@ proptest! {
                     && part.is_none_or(|part| found.about.contains(part))
             })
         };
+        // Of a cord that its breaker protects, that breaker trips first, and is the one to be named.
+        let first = |node: &Node| {
+            let (breaker, marked) = node.protected_at?;
+            let cord = matches!(node.kind, NodeKind::Cord { .. });
+            (cord && marked <= node.rating).then(|| supply.node(breaker).id.clone())
+        };
         let clashes = figures.sharing.never.iter().filter(|set| set.len() > 1);
         for set in clashes.filter(|set| set.iter().all(must)) {
             if !minutes.iter().any(|minute| set.iter().all(|id| on(id, *minute))) {
@@ -483,6 +489,7 @@ proptest! {
                         sum <= node.rating
                             || warned("OVER", Some(&node.id))
                             || warned("CORD", Some(&node.id))
+                            || first(node).is_some_and(|first| warned("OVER", Some(&first)))
                             || warned("POWER001", None),
                         "{set:?} at {}: {sum:?} of {:?} {:#?}", node.id, node.rating, report.findings
                     );

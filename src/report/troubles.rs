@@ -222,7 +222,7 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
 /// that is wrong itself where it is too small.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
-        ("FIT001", "loose") => finding.values.get("place"),
+        ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
         ("SHOCK001", "first") => finding.fix.values.get("place"),
         _ => None,

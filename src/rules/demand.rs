@@ -12,6 +12,7 @@ use crate::rules::Facts;
 use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 use crate::tables::shape::Receptacle;
+use crate::verdict::Verdicts;
 
 /// One thing that plugs in: a load, or one of several alike.
 #[derive(Clone, Copy, Debug)]
@@ -271,7 +272,12 @@ pub(super) fn ids(needs: &[Need<'_>]) -> Vec<Id> {
 }
 
 /// Every load, each of a count by itself, with its receptacle.
-pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -> Vec<Need<'a>> {
+pub(super) fn needs<'a>(
+    plan: &'a Plan,
+    supply: &Supply,
+    verdicts: &Verdicts<'_>,
+    figures: &'a Figures,
+) -> Vec<Need<'a>> {
     let sharing = &figures.sharing;
     let loads: BTreeMap<&Id, &Load> = plan.loads.iter().map(|load| (&load.id, load)).collect();
     let seats: BTreeMap<&Id, &Id> = (sharing.placed.iter())
@@ -289,6 +295,7 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
                 Some(&"too-large") => guessed(supply, load, facts),
+                Some(&"no-room") => in_the_way(supply, verdicts, load),
                 _ => false,
             };
             Some(Need {
@@ -302,6 +309,27 @@ pub(super) fn needs<'a>(plan: &'a Plan, supply: &Supply, figures: &'a Figures) -
             })
         })
         .collect()
+}
+
+/// Whether some outlet has a socket for a load as soon as the gear in it that leads to nothing usable is out.
+fn in_the_way(supply: &Supply, verdicts: &Verdicts<'_>, load: &Load) -> bool {
+    let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
+    supply.receptacles().any(|(at, node, shape, sockets)| {
+        let its = match &load.on {
+            Some(on) => *on == node.id,
+            None => load.plug.known().is_none_or(|plug| shape.takes(*plug)),
+        };
+        let sockets = usize::from(sockets).saturating_sub(usize::from(bonded == Some(at)));
+        let (stays, goes): (Vec<NodeIx>, Vec<NodeIx>) = supply
+            .fed_from(at)
+            .map(|(fed, _)| fed)
+            .partition(|fed| verdicts.leads_on(*fed));
+        let full = stays.len() + goes.len() >= sockets;
+        its && supply.limit(at).short > Current::ZERO
+            && verdicts.no_loads(at).is_none()
+            && full
+            && stays.len() < sockets
+    })
 }
 
 /// Whether what a load asks for, or what the generator or the gear has for it, is only a guess.
@@ -345,6 +373,20 @@ impl<'a> Facts<'a> {
             .filter(|need| need.placed())
             .copied()
             .collect()
+    }
+
+    /// Those that may be switched on and whose current passes this point.
+    pub(super) fn placed_through(&self, point: NodeIx) -> &[Need<'a>] {
+        let passing = self.passing.get_or_init(|| {
+            let mut passing = vec![Vec::new(); self.supply.nodes.len()];
+            for need in self.needs.iter().filter(|need| need.placed()) {
+                for (ix, _) in need.at.into_iter().flat_map(|at| self.supply.up(at)) {
+                    passing[ix.0].push(*need);
+                }
+            }
+            passing
+        });
+        &passing[point.0]
     }
 
     /// The needs whose current passes this point.

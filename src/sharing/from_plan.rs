@@ -46,7 +46,7 @@ use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{CONTINUOUS, Legs, LimitReason, NodeIx, NodeKind, Supply};
+use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
@@ -605,8 +605,6 @@ impl<'a> Setting<'a> {
                 (_, Some(true)) => "no-room",
                 _ => "too-large",
             }
-        } else if fits.is_empty() && self.too_hot(on, load) {
-            "too-hot"
         } else if fits.is_empty() {
             "no-receptacle-fits"
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
@@ -637,18 +635,6 @@ impl<'a> Setting<'a> {
             }
         }
         ids
-    }
-
-    /// Whether it fits where the air leaves a cord nothing to carry.
-    fn too_hot(&self, on: Option<&Id>, load: usize) -> bool {
-        let mut receptacles = self.supply.receptacles();
-        receptacles.any(|(at, node, ..)| {
-            let limit = self.supply.limit(at);
-            on.is_none_or(|on| node.id == *on)
-                && fits_at(self.supply, at, &self.units[load])
-                && limit.short <= Current::ZERO
-                && limit.short_by.reason == LimitReason::HotCord
-        })
     }
 
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they
@@ -883,7 +869,9 @@ fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
             Legs::Between => false,
         },
     };
-    shape.takes(unit.plug) && fed
+    // Of a set of which nobody knows the volts one leg is all that is sure.
+    let sure = supply.volts_known || unit.volts == supply.volts;
+    shape.takes(unit.plug) && fed && sure
 }
 
 #[cfg(test)]

@@ -94,6 +94,7 @@ impl<'a> Builder<'a> {
                 leg_peak: Current::ZERO,
                 volts: plan.line_to_neutral(),
                 unknown_leg: leg_taken(plan),
+                volts_known: plan.generator.voltage.is_known(),
                 assumed: Vec::new(),
             },
             reached: BTreeSet::new(),
@@ -331,29 +332,25 @@ impl<'a> Builder<'a> {
         let marked = markings().min();
         let field = format!("{}.breaker", field_of(owner, within));
         if marked.is_none() {
-            match within {
-                // A box whose breakers nobody told of has none; what protects is upstream.
-                Some(_) => {
-                    if group.iter().any(|outlet| outlet.breaker == Answer::Unknown) {
-                        self.assume(
-                            field,
-                            Value::Word {
-                                word: "assumed-none",
-                            },
-                            "no-breaker",
-                        );
-                    }
-                    seen?;
-                }
-                None => {
-                    self.assume(
-                        field,
-                        Value::Word {
-                            word: "assumed-none",
-                        },
-                        "breaker-unknown",
-                    );
-                }
+            // What several share, or has been seen to trip, is there, whether or not anybody has read it. Any
+            // other box whose breakers nobody told of has none; what protects is upstream.
+            let is_there = within.is_none() || group.len() > 1 || seen.is_some();
+            let why = if is_there {
+                "breaker-unknown"
+            } else {
+                "no-breaker"
+            };
+            if is_there || owner.breaker == Answer::Unknown {
+                self.assume(
+                    field,
+                    Value::Word {
+                        word: "assumed-none",
+                    },
+                    why,
+                );
+            }
+            if !is_there {
+                return None;
             }
         }
         let feed = self.supply.node(parent).legs;
@@ -453,11 +450,14 @@ impl<'a> Builder<'a> {
         legs: Legs,
         gfci: Answer<bool>,
     ) {
+        // A set of which nobody knows the volts may give no 240.
+        let sure = self.supply.volts_known || shape.0.circuit() != Circuit::TwoLegs;
         // A breaker or wiring between does not feed what its box is not fed with.
-        let fed = self
-            .supply
-            .up(above)
-            .all(|(_, node)| node.reason != LimitReason::NotFed)
+        let fed = sure
+            && self
+                .supply
+                .up(above)
+                .all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
         node.continuous = CONTINUOUS;

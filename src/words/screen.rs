@@ -90,11 +90,16 @@ impl Words {
         for line in textwrap::wrap(&text.title, wrapping(width)) {
             let _ = writeln!(out, "{bold}{line}{bold:#}");
         }
+        // Said in full: beside “No usable outlet” a bare “also” reads as if that were the remedy.
+        let also = match text.also.as_slice() {
+            [] => String::new(),
+            also => self.with("trouble-too", [("troubles", also.join("; ").into())]),
+        };
         let rows = [
             ("check-label-why", text.why),
             ("check-label-look", text.look.join(" ")),
             ("check-label-do", text.fix),
-            ("check-label-also", text.also.join("; ")),
+            ("check-label-also", also),
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);

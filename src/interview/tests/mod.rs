@@ -189,7 +189,7 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     let (outcome, kept, said) = answers("2800\nlots\n2800 V\n0 W\n2.8 kW\n2000 W\n?\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
-        "What unit is 2800 in? Type it again with one of these: W, kW.",
+        "\"2800\" has no unit. Type it again with its unit: W, kW.",
         "Start with a number, then its unit (W, kW).",
         "\"V\" does not fit here. Use one of: W, kW.",
         "Rated power must be from 50\u{a0}W to 100,000\u{a0}W.",

@@ -256,8 +256,11 @@ fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
         .iter()
         .map(|cord| &cord.id)
         .chain(plan.boxes.iter().map(|part| &part.id))
-        .map(Id::to_string)
-        .filter(|id| rows.iter().all(|row| row.id != *id))
+        .filter(|id| rows.iter().all(|row| row.id != id.as_str()))
+        .map(|id| match context.report.refused(id) {
+            Some(_) => format!("{id} ({})", context.say("do-not-use", &[])),
+            None => id.to_string(),
+        })
         .collect()
 }
 

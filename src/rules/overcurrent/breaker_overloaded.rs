@@ -171,7 +171,6 @@ const fn is_cord(node: &Node) -> bool {
 
 /// Every part that is asked for more than it holds, those on one way and by the same things together.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
-    let needs = facts.placed();
     let mut list: Vec<Overload<'a>> = Vec::new();
     // What is farthest from the generator first.
     for at in (0..facts.supply.nodes.len()).rev() {
@@ -180,9 +179,9 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
             continue;
         }
         let limit = facts.supply.node(part).rating;
-        let all = facts.through(&needs, part);
+        let all = facts.placed_through(part);
         // No minute asks for more than all of them at once.
-        if facts.worst_leg(&all) <= limit {
+        if facts.worst_leg(all) <= limit {
             continue;
         }
         let over = |these: &[Need<'a>]| {
@@ -191,12 +190,12 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
             Overload::of(facts, part, &waits_for_nothing, true)
                 .or_else(|| Overload::of(facts, part, these, false))
         };
-        let mut through = all.clone();
+        let mut through = all.to_vec();
         through.retain(|need| need.amps() <= limit);
         let together = over(&through);
         // What is too much by itself is too much together too: told where the same things are too much beyond.
         let alone = together.is_none();
-        let Some(mut over) = together.or_else(|| over(&all)) else {
+        let Some(mut over) = together.or_else(|| over(all)) else {
             continue;
         };
         over.beyond = all.len();
@@ -407,6 +406,29 @@ mod tests {
         assert_eq!((&over.values["demand"], &over.values["limit"]), (&amps(25_000), &amps(20_000)));
         assert_eq!(about(over), ["left", "kettle", "fan"]);
         assert_eq!(shared("breaker = \"20 A\""), []);
+    }
+
+    /// One breaker of nobody knows how many amps passes no more than the smaller of its receptacles is rated for:
+    /// 12.5 A and 4.2 A are too much together, and not where each has its own.
+    #[test]
+    fn what_shares_a_breaker_that_nobody_read_adds_up() {
+        let boxed = |right: &str| {
+            let right = format!("{right}\ngfci = true # right");
+            found(&[
+                ("breaker = \"30 A\" # twist", "breaker = \"20 A\""),
+                ("breaker = \"15 A\" # left", "breaker = \"unknown\""),
+                ("wire = \"14 AWG\" # left", "wire = \"12 AWG\""),
+                ("wire = \"14 AWG\" # right", "wire = \"12 AWG\""),
+                ("breaker = \"15 A\" # right\ngfci = true # right", right.as_str()),
+                ("running = \"50 W\"", "running = \"500 W\""),
+            ])
+        };
+        let [over] = &boxed("shares = \"left\"")[..] else {
+            panic!("one finding")
+        };
+        assert_eq!((&over.values["demand"], &over.values["limit"]), (&amps(16_667), &amps(15_000)));
+        assert_eq!((about(over), word(over)), (vec!["left", "kettle", "fan"], "overload-hot"));
+        assert_eq!(boxed("breaker = \"unknown\""), []);
     }
 
     /// Four things of 6 A in an outlet of 20 A for four.

@@ -489,6 +489,24 @@ mod tests {
         }
     }
 
+    /// The only outlet that takes their plugs is full of a cord that must not be used. Once that is out, the
+    /// generator is asked for both; a cord that may be used stays in.
+    #[test]
+    fn what_a_refused_cord_keeps_out_asks_the_generator() {
+        for (wire, told) in [("18 AWG", true), ("10 AWG", false)] {
+            let wire = format!("wire = \"{wire}\"");
+            let edits = [
+                super::SMALL,
+                ("plug = \"5-15P\" # kettle\non = \"left\" # kettle", "plug = \"L5-30P\""),
+                ("plug = \"5-15P\" # fan\non = \"right\" # fan", "plug = \"L5-30P\""),
+                ("wire = \"10 AWG\"", wire.as_str()),
+            ];
+            let report = report(&edits);
+            assert_eq!(report.figures.sharing.placed, []);
+            assert_eq!(codes(&edits).contains(&"POWER001"), told, "{wire}");
+        }
+    }
+
     /// An outlet that shares the breaker of one on leg B is on that leg; with a breaker of its own nobody knows,
     /// and most that is known is on leg A.
     #[test]

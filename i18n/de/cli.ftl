@@ -140,6 +140,7 @@ check-limit-amps = { $amps } (etwa { $watts })
 check-limit-two = { $long } für 3 Stunden oder länger, gesetzt von { $long_by }. { $short } für weniger als 3 Stunden, gesetzt von { $short_by }.
 check-limit-refused = GESPERRT. Siehe { $code }.
 check-limit-guarded = Nur ein Kabel mit eingebautem FI-Schutzschalter (GFCI). Siehe { $code }.
+check-limit-guarded-ahead = Stecken Sie ein Kabel mit eingebautem FI-Schutzschalter (GFCI) davor. Siehe { $code }.
 check-limit-behind = GESPERRT: bekommt den Strom von { $id }, das gesperrt ist. Siehe { $code }.
 check-limit-one = { $long }. Gesetzt von { $short_by }.
 check-limit-same = { $long } für 3 Stunden oder länger, { $short } für weniger als 3 Stunden. Gesetzt von { $short_by }.
@@ -189,6 +190,7 @@ summary-never = Nie zur selben Zeit: { $sets }.
 summary-never-more = { $sets }; und { $more } mehr auf der Karte
 summary-together = Von der Leistung her kann alles auf der Liste zur selben Zeit laufen.
 summary-no-place = In diesem Plan kein Platz für { $names }.
+summary-wrong-place = Stecken Sie { $names } nicht ein, wo der Plan es hat; eine andere Steckdose reicht.
 
 working = In Arbeit. Strg-C bricht ab, und nichts wird geschrieben.
 print-wrote = Geschrieben nach { $dir }:

@@ -682,6 +682,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): nicht benutzen
 picture-guarded = - { $id } ({ $shape }): nur ein Kabel mit GFCI
+picture-guarded-ahead = - { $id } ({ $shape }): ein Kabel mit GFCI davor stecken
 picture-load = * { $load }
 picture-unplaced = Bis jetzt kein Platz für: { $ids }
 picture-loose = Nicht angeschlossen: { $ids }

@@ -33,6 +33,7 @@ OVER001 = { $fix ->
       }
     .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-receptacle = Benutzen Sie { $first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.
+    .fix-no-breaker = Benutzen Sie { $first } nicht. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-single = Schließen Sie hier nicht mehr als { $rating } an. Lassen Sie es von einer Elektrofachkraft ansehen.
     .fix-single-look = Sehen Sie nach, wie viele Stecker { $first } aufnimmt, und schreiben Sie sockets in den Plan. Ist es einer: nicht mehr als { $rating } anschließen und von einer Elektrofachkraft ansehen lassen.
     .fix-cord = Benutzen Sie { $first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
@@ -51,7 +52,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Auf Dauer zu viel an { $first }
-    .why = { $first } erlaubt { $rating }, oder { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+    .why = Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.

@@ -127,6 +127,7 @@ may-but = Der Plan hat außerdem { $signal ->
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.
+may-wrong-place = Stecken Sie { $names } nicht ein, wo der Plan es hat. Frei, und stark genug: { $free }. Schreiben Sie es in den Plan, und fragen Sie noch einmal.
 may-taken = { $names } { $count ->
         [one] teilt sich die Dose
        *[other] teilen sich die Dose
@@ -135,6 +136,7 @@ may-nothing = Alles, was Sie nennen, läuft schon.
 may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
 may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.
 may-over-starting = Wenn { $by } neben dem Rest startet, muss der Generator { $asks } geben. Seine Spitze ist { $limit }: { $over } zu viel.
+may-over-starting-alone = Schon der Anlauf von { $by } allein braucht { $asks }. Die Spitze des Generators ist { $limit }: { $over } zu viel.
 may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
 may-the-set = Der Generator
 may-part = „{ $id }“

@@ -147,6 +147,7 @@ check-limit-two = { $long } for 3 hours or more, limited by { $long_by }. { $sho
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
 check-limit-guarded = Use only a cord with a GFCI built in. See { $code }.
+check-limit-guarded-ahead = Put a cord with a GFCI built in ahead of it. See { $code }.
 check-limit-behind = DO NOT USE: it gets its power from “{ $id }”, which you must not use. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
 check-limit-same = { $long } for 3 hours or more, { $short } for less than 3 hours. Limited by { $short_by }.
@@ -199,6 +200,7 @@ summary-never = Never at the same time: { $sets }.
 summary-never-more = { $sets }; and { $more } more on the card
 summary-together = As far as power goes, everything on the list can run at the same time.
 summary-no-place = No outlet in this plan for { $names }.
+summary-wrong-place = Do not plug in { $names } where the plan has it; another outlet can run it.
 
 working = Working. Ctrl-C stops it, and nothing is written.
 print-wrote = Written to { $dir }:

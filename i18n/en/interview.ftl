@@ -722,6 +722,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): do not use
 picture-guarded = - { $id } ({ $shape }): only a GFCI cord
+picture-guarded-ahead = - { $id } ({ $shape }): put a GFCI cord ahead of it
 picture-load = * { $load }
 picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }

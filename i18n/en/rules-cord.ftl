@@ -47,10 +47,17 @@ CORD005 = { $count } long cords plugged end to end
     .why = The connection can pull apart. Half out, its blades are exposed and live. The cords: { $about }.
     .fix-one-cord = Use one cord that is long enough. Until then, keep the connection dry, off the ground, and tied so that it cannot pull apart.
 
-CORD006 = The cord { $first } is overloaded in this heat
-    .why = Cords are rated for air of 86 °F (30 °C): in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
+CORD006 = { $fix ->
+    [cooler] In air of { $air } the cord { $first } carries nothing
+   *[other] The cord { $first } is overloaded in this heat
+  }
+    .why = { $fix ->
+        [cooler] A wire must get rid of its own heat, and in air this hot it cannot. Anything plugged into that cord is too much.
+       *[other] Cords are rated for air of 86 °F (30 °C): in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
+      }
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
     .fix-unwind = { CORD003.fix-unwind }
+    .fix-cooler = Plug nothing into that cord until it is cooler.
 
 CORD007 = The power strip { $first } is plugged into another cord
     .why = Strips are made for indoors, not for the end of a cord. All { $places } of its outlets share one thin cord. Look at: { $about }.

@@ -39,6 +39,7 @@ OVER001 = { $fix ->
       }
     .fix-splitter = Do not use { $first } for anything. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
+    .fix-no-breaker = Do not use { $first }. Use a listed distribution box with a breaker for each outlet.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
     .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
     .fix-cord = Do not use { $first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
@@ -60,7 +61,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = { $first } can handle { $rating }, or { $limit } for three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .why = For three hours or more, { $first } can handle { $limit }. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.

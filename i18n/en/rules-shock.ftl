@@ -129,4 +129,5 @@ SHOCK013 = { $fix ->
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a cord with a GFCI built in into “{ $device }”.
-    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $about }. See if “{ $device }” has the buttons, and put that in the plan.
+    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
+    .fix-if-none = Do not use { $about }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.

@@ -126,6 +126,7 @@ may-but = The plan also has { $signal ->
 may-but-amps = There is enough power for them. That does not clear the danger.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = No outlet in this plan for { $names }: { $reason }.
+may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket
        *[other] share their sockets
@@ -134,6 +135,7 @@ may-nothing = Everything you named is on already.
 may-over-short = { $at } can handle { $limit }. These need { $asks }: { $over } too much.
 may-over-hours = { $at } can handle { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.
 may-over-starting = When { $by } starts with the rest on, the generator must give { $asks }. Its peak is { $limit }: { $over } too much.
+may-over-starting-alone = Starting { $by } alone takes { $asks }. The generator’s peak is { $limit }: { $over } too much.
 may-order-only = If you switch them on in the right order, each one starts. But anything with a thermostat or a motor starts again by itself later, and that would be too much.
 may-the-set = The generator
 may-part = “{ $id }”

@@ -145,6 +145,7 @@ check-limit-amps = { $amps } (unos { $watts })
 check-limit-two = { $long } durante 3 horas o más; lo limita { $long_by }. { $short } por menos de 3 horas; lo limita { $short_by }.
 check-limit-refused = NO USAR. Vea { $code }.
 check-limit-guarded = Solo un cable con { -gfci } integrado. Vea { $code }.
+check-limit-guarded-ahead = Ponga antes un cable con { -gfci } integrado. Vea { $code }.
 check-limit-behind = NO USAR: recibe la corriente de { $id }, que no se debe usar. Vea { $code }.
 check-limit-one = { $long }. Lo limita { $short_by }.
 check-limit-same = { $long } durante 3 horas o más, { $short } por menos de 3 horas. Lo limita { $short_by }.
@@ -194,6 +195,7 @@ summary-never = Nunca a la vez: { $sets }.
 summary-never-more = { $sets }; y { $more } más en la tarjeta
 summary-together = En cuanto a potencia, todo lo de la lista puede funcionar a la vez.
 summary-no-place = En este plan no hay sitio para { $names }.
+summary-wrong-place = No enchufe { $names } donde lo pone el plan; otra toma puede con ello.
 
 working = Trabajando. Ctrl-C lo detiene y no se escribe nada.
 print-wrote = Escrito en { $dir }:

@@ -695,6 +695,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): no usar
 picture-guarded = - { $id } ({ $shape }): solo un cable con { -gfci }
+picture-guarded-ahead = - { $id } ({ $shape }): ponga antes un cable con { -gfci }
 picture-load = * { $load }
 picture-unplaced = Por ahora sin lugar: { $ids }
 picture-loose = Sin enchufar: { $ids }

@@ -127,6 +127,7 @@ may-but = El plan tiene además { $signal ->
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
 may-no-place = En este plan no hay sitio para { $names }: { $reason }.
+may-wrong-place = No enchufe { $names } donde lo pone el plan. Libre, y puede con ello: { $free }. Anótelo en el plan y pregunte otra vez.
 may-taken = { $names } { $count ->
         [one] comparte su toma
        *[other] comparten su toma
@@ -135,6 +136,7 @@ may-nothing = Todo lo que nombra ya funciona.
 may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
 may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.
 may-over-starting = Cuando arranca { $by } además de lo demás, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
+may-over-starting-alone = El arranque de { $by } solo pide { $asks }. El máximo del generador es { $limit }: { $over } de más.
 may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
 may-the-set = El generador
 may-part = “{ $id }”

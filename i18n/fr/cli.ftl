@@ -153,6 +153,7 @@ check-limit-amps = { $amps } (environ { $watts })
 check-limit-two = { $long } pour 3 heures ou plus, fixé par { $long_by }. { $short } pour moins de 3 heures, fixé par { $short_by }.
 check-limit-refused = NE PAS UTILISER. Voir { $code }.
 check-limit-guarded = Seulement une rallonge avec un { -gfci } intégré. Voir { $code }.
+check-limit-guarded-ahead = Mettez en amont une rallonge avec un { -gfci } intégré. Voir { $code }.
 check-limit-behind = NE PAS UTILISER : le courant vient de { $id }, à ne pas utiliser. Voir { $code }.
 check-limit-one = { $long }. Fixé par { $short_by }.
 check-limit-same = { $long } pour 3 heures ou plus, { $short } pour moins de 3 heures. Fixé par { $short_by }.
@@ -202,6 +203,7 @@ summary-never = Jamais en même temps : { $sets }.
 summary-never-more = { $sets } ; et { $more } de plus sur la carte
 summary-together = Pour la puissance, tout ce qui est sur la liste peut fonctionner en même temps.
 summary-no-place = Pas de place dans ce plan pour { $names }.
+summary-wrong-place = Ne branchez pas { $names } là où le plan le met ; une autre prise convient.
 
 working = En cours. Ctrl-C arrête tout, et rien n’est écrit.
 print-wrote = Écrit dans { $dir } :

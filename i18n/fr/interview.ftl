@@ -705,6 +705,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }) : { $amps }
 picture-refused = - { $id } ({ $shape }) : ne pas utiliser
 picture-guarded = - { $id } ({ $shape }) : seulement une rallonge avec { -gfci }
+picture-guarded-ahead = - { $id } ({ $shape }) : mettez en amont une rallonge avec { -gfci }
 picture-load = * { $load }
 picture-unplaced = Pas de place jusqu’ici pour : { $ids }
 picture-loose = Non branché : { $ids }

@@ -33,6 +33,7 @@ OVER001 = { $fix ->
       }
     .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-receptacle = N’utilisez pas { $first }. Faites examiner son disjoncteur par un { -electrician }.
+    .fix-no-breaker = N’utilisez pas { $first }. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-single = Ne dépassez pas { $rating } pour ce qui est branché ici. Faites examiner cette prise par un { -electrician }.
     .fix-single-look = Regardez combien de fiches { $first } accepte, et écrivez sockets dans le plan. Si c’est une seule : ne dépassez pas { $rating }, et faites-la examiner par un { -electrician }.
     .fix-cord = N’utilisez pas { $first } ici. { over-cord } { $first } peut aller là où le disjoncteur est de { $fits } ou moins.
@@ -51,7 +52,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Trop pendant des heures sur { $first }
-    .why = Limite de { $first } : { $rating }, ou { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+    .why = Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.

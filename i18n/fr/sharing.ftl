@@ -132,6 +132,7 @@ may-but = Le plan a aussi { $signal ->
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
+may-wrong-place = Ne branchez pas { $names } là où le plan le met. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
 may-taken = { $names } { $count ->
         [one] partage sa place
        *[other] partagent leur place
@@ -140,6 +141,7 @@ may-nothing = Tout ce que vous nommez fonctionne déjà.
 may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
 may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.
 may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit donner { $asks }. La pointe est de { $limit } : { $over } de trop.
+may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }. La pointe { -generator(form: "of") } est de { $limit } : { $over } de trop.
 may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »

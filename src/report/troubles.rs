@@ -57,7 +57,6 @@ const DEEDS: &[Deed] = &[
         ("CORD004", "replace"),
         ("CORD005", "*"),
         ("CORD006", "less"),
-        ("CORD008", "*"),
         ("OVER001", "cord"),
         ("OVER001", "thicker"),
         ("OVER001", "splitter"),
@@ -87,6 +86,7 @@ const DEEDS: &[Deed] = &[
     // Another box, or none.
     of_part(&[
         ("OVER001", "receptacle"),
+        ("OVER001", "no-breaker"),
         ("OVER001", "wiring"),
         ("SHOCK004", "box"),
         ("SHOCK005", "known"),
@@ -120,6 +120,14 @@ const DEEDS: &[Deed] = &[
         ("SHOCK009", "*"),
         ("OVER005", "set"),
         ("FIT004", "refused"),
+        ("FIT004", "refused-here"),
+    ]),
+    // The same, one cord ahead of another.
+    of_part(&[
+        ("SHOCK001", "first"),
+        ("SHOCK009", "*"),
+        ("FIT004", "refused"),
+        ("FIT004", "refused-here"),
     ]),
     // A camper's feed: an outlet or a cord with a GFCI.
     of_all(&[("SHOCK001", "camper"), ("OVER005", "set")]),
@@ -136,6 +144,7 @@ const DEEDS: &[Deed] = &[
             ("POWER001", "turns"),
             ("POWER001", "hours"),
             ("POWER001", "leg"),
+            ("POWER001", "leg-turns"),
             ("POWER001", "leg-look"),
             ("POWER001", "leg-cord"),
             ("POWER001", "amps"),
@@ -213,8 +222,9 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
 /// that is wrong itself where it is too small.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
-        ("FIT001", "loose") => finding.values.get("place"),
+        ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
+        ("SHOCK001", "first") => finding.fix.values.get("place"),
         _ => None,
     };
     let more = match value {

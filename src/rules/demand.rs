@@ -9,7 +9,7 @@ use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH};
+use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 use crate::tables::shape::Receptacle;
 use crate::verdict::Verdicts;
@@ -409,6 +409,33 @@ impl<'a> Facts<'a> {
             // outlets are.
             None => leg == self.supply.unknown_leg || need.load.needs_240(),
         }
+    }
+
+    /// Whether a load that draws on one leg alone has a place on the other: a receptacle there with a free socket
+    /// that takes its plug, carries it and may be used.
+    pub(super) fn moves_to(&self, need: &Need<'_>, leg: Leg) -> bool {
+        let here = need.at.map(|at| self.supply.node(at).legs);
+        let other = |legs: Legs| matches!(legs, Legs::One(is) if is == leg);
+        let alone = matches!(here, Some(Legs::One(is)) if is != leg);
+        let bonded = self.verdicts.grounding.bonding_socket();
+        let mut receptacles = self.supply.receptacles();
+        alone
+            && receptacles.any(|(at, node, shape, sockets)| {
+                let limit = self.supply.limit(at);
+                let most = if need.continuous() {
+                    limit.continuous
+                } else {
+                    limit.short
+                };
+                let taken = self.needs.iter().filter(|it| it.at == Some(at)).count()
+                    + self.supply.fed_from(at).count()
+                    + usize::from(bonded.is_some_and(|socket| socket.at == at));
+                other(node.legs)
+                    && self.open(at)
+                    && need.fits(shape)
+                    && need.amps() <= most
+                    && taken < usize::from(sockets)
+            })
     }
 
     /// Those of these needs that draw on a leg.

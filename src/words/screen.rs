@@ -182,7 +182,11 @@ impl Words {
             let guarded = report.guarded(&limit.id).map(|why| why.code);
             let text = match refusal(limit) {
                 None if guarded.is_some() => self.with(
-                    "check-limit-guarded",
+                    if report.guarded_ahead(&limit.id) {
+                        "check-limit-guarded-ahead"
+                    } else {
+                        "check-limit-guarded"
+                    },
                     [("code", guarded.unwrap_or_default().into())],
                 ),
                 Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
@@ -343,7 +347,13 @@ impl Words {
                 self.text("summary-together")
             } else {
                 let names = self.set_quoted(report, &lost);
-                self.with("summary-no-place", [("names", names.into())])
+                let elsewhere = unplaced.iter().all(|lost| !lost.free.is_empty());
+                let key = if elsewhere {
+                    "summary-wrong-place"
+                } else {
+                    "summary-no-place"
+                };
+                self.with(key, [("names", names.into())])
             };
         }
         // A stable sort: equal lengths stay in the order of the report.

@@ -39,7 +39,7 @@ OVER001 = { $fix ->
       }
     .fix-splitter = Do not use { $first } for anything. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
-    .fix-no-breaker = Do not use { $first }. Use a listed distribution box with a breaker for each outlet.
+    .fix-no-breaker = Do not use { $first }. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
     .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
     .fix-cord = Do not use { $first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.

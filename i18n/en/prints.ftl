@@ -94,8 +94,8 @@ print-do-not-use = DO NOT USE
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = PUT A GFCI CORD AHEAD OF THIS
-print-guarded-ahead-brief = GFCI CORD FIRST
+print-guarded-ahead = GFCI CORD GOES IN FIRST
+print-guarded-ahead-brief = GFCI FIRST
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = GFCI CORD ONLY AT FAR END
 print-guarded-cord-do = Plug only a GFCI cord (TEST and RESET buttons) into each outlet of this cord. No appliance. Plug things into that GFCI cord.

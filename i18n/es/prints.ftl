@@ -96,8 +96,8 @@ print-do-not-use = NO USAR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-guarded-brief = SOLO CON GFCI
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = ANTES DE ESTO, CABLE CON GFCI
-print-guarded-ahead-brief = ANTES, CABLE CON GFCI
+print-guarded-ahead = ANTES, CABLE CON GFCI
+print-guarded-ahead-brief = ANTES, GFCI
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AL FINAL SOLO CABLE CON GFCI
 print-guarded-cord-do = Enchufe en cada toma de este cable solo un cable con GFCI (botones TEST y RESET). Ningún aparato. Enchufe las cosas en ese cable con GFCI.

@@ -786,7 +786,7 @@ interview-folder = In welchen Ordner sollen sie?
     .help = Tippen Sie einen Namen, etwa: drucke. Enter nimmt den gezeigten Namen. Ein Ordner mit einem anderen Plan wird nicht genommen.
 interview-folder-taken = In { $dir } ist schon ein Plan. Bitte nennen Sie einen anderen Ordner.
 
-id-home = normal
+id-regular = normal
 id-camper = camper
 id-twist = dreh
 id-large = gross

@@ -69,7 +69,7 @@ label-row = { $title }: { $shown }
 # What a part is called until somebody names it, with a number behind it if need be: one short
 # word in small letters, without spaces. The first four are outlets by their shape: the household
 # kind, that for a camper, that which is twisted, the large ones.
-id-home = regular
+id-regular = regular
 id-camper = camper
 id-twist = twist
 id-large = large

@@ -799,7 +799,7 @@ interview-folder = ¿En qué carpeta los ponemos?
     .help = Escriba un nombre, como: impresos. Enter toma el nombre que se muestra. No se toma una carpeta que contiene otro plan.
 interview-folder-taken = Ya hay un plan en { $dir }. Indique otra carpeta.
 
-id-home = normal
+id-regular = normal
 id-camper = camper
 id-twist = giro
 id-large = grande

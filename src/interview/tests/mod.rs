@@ -914,7 +914,7 @@ fn no_two_parts_are_called_the_same() {
         ("gear.2.what", "extension"),
         ("gear.3.what", "box"),
         ("gear.3.plug", "5-15P"),
-        ("gear.3.name", "home"),
+        ("gear.3.name", "regular"),
         ("gear.3.out.1.face", "5-20R"),
         ("gear.3.out.1.count", "3"),
         ("gear.4.what", "box"),
@@ -923,7 +923,7 @@ fn no_two_parts_are_called_the_same() {
         ("gear.4.out.1.face", "5-20R"),
         ("gear.4.out.1.count", "12"),
         ("load.1.what", "own"),
-        ("load.1.name", "home-2"),
+        ("load.1.name", "regular-2"),
         ("load.1.kind", "lamp"),
     ] {
         draft.answers.insert(key.into(), Said::is(text));
@@ -937,7 +937,7 @@ fn no_two_parts_are_called_the_same() {
         .outlets
         .iter()
         .map(|outlet| outlet.id.as_str());
-    assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "home-2"]);
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "regular-2"]);
     let ids = plan.cords.iter().map(|cord| cord.id.as_str());
     assert_eq!(ids.collect::<Vec<_>>(), ["cord1", "cord3"]);
 }

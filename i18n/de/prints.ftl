@@ -94,8 +94,8 @@ print-do-not-use = GESPERRT
 print-guarded = HIER NUR GFCI-KABEL
 print-guarded-brief = NUR GFCI-KABEL
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = ERST EIN GFCI-KABEL DAVOR
-print-guarded-ahead-brief = ERST GFCI-KABEL
+print-guarded-ahead = ERST EIN GFCI-KABEL
+print-guarded-ahead-brief = ERST GFCI
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AM ENDE NUR GFCI-KABEL
 print-guarded-cord-do = Stecken Sie in jede Dose dieses Kabels nur ein GFCI-Kabel (Tasten TEST und RESET). Kein Gerät. Geräte kommen in dieses GFCI-Kabel.

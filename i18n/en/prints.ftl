@@ -94,7 +94,7 @@ print-do-not-use = DO NOT USE
 print-guarded = GFCI CORD ONLY IN HERE
 print-guarded-brief = GFCI CORD ONLY
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = PUT A GFCI CORD AHEAD OF THIS
+print-guarded-ahead = GFCI CORD GOES IN FIRST
 print-guarded-ahead-brief = GFCI FIRST
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = GFCI CORD ONLY AT FAR END

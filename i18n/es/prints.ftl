@@ -96,7 +96,7 @@ print-do-not-use = NO USAR
 print-guarded = AQUÍ SOLO CABLE CON GFCI
 print-guarded-brief = SOLO CON GFCI
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = ANTES DE ESTO, CABLE CON GFCI
+print-guarded-ahead = ANTES, CABLE CON GFCI
 print-guarded-ahead-brief = ANTES, GFCI
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AL FINAL SOLO CABLE CON GFCI

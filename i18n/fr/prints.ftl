@@ -94,7 +94,7 @@ print-do-not-use = NE PAS UTILISER
 print-guarded = ICI, CORDON GFCI SEUL
 print-guarded-brief = GFCI SEULEMENT
 # The GFCI cord goes in nearer the generator, ahead of this.
-print-guarded-ahead = D’ABORD, CORDON GFCI EN AMONT
+print-guarded-ahead = D’ABORD, CORDON GFCI
 print-guarded-ahead-brief = GFCI D’ABORD
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AU BOUT, CORDON GFCI SEUL

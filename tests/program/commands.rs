@@ -374,7 +374,7 @@ fn mend_says_all_of_it_and_gives_the_same_as_json() {
     let report: serde_json::Value = serde_json::from_slice(&json.stdout).expect("JSON");
     let sharing = &report["sharing"];
     let mended = &sharing["mended"];
-    assert_eq!(mended["before"]["dangers"], 3);
+    assert_eq!(mended["before"]["dangers"], 4);
     assert_eq!(mended["after"]["dangers"], 0);
     assert_eq!(mended["after"]["unserved_musts"], 0);
     assert_eq!(mended["proven"], true);

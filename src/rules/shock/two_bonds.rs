@@ -87,6 +87,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let plug = facts.plan.generator.bonding_plug == Answer::Known(true);
         if !boxes.is_empty() {
             told.push((Signal::Warning, "box"));
+        } else if !doubtful.is_empty() {
+            // It may be one more.
+            told.push((Signal::Caution, "find-out"));
         }
         if at_set > 1 {
             // Without a plug only the makers' own joints are left.
@@ -121,6 +124,8 @@ mod tests {
         assert_eq!(told(&[bond, plug]), ["plug", "box"]);
         assert_eq!(told(&[bond]), ["box"]);
         assert_eq!(told(&[bond, plug, floating]), ["box"]);
+        // A box that nobody knows is told as well as one that joins them.
+        assert_eq!(told(&[("bond = false", "bond = \"unknown\""), plug]), ["plug", "find-out"]);
     }
 
     /// A plug that nobody has cannot be taken out.

@@ -211,7 +211,7 @@ fn a_label_says_never_or_only_so() {
         labels(&[plain]),
         [
             stopped("GFCI CORD ONLY IN HERE"),
-            stopped("PUT A GFCI CORD AHEAD OF THIS")
+            stopped("GFCI CORD GOES IN FIRST")
         ]
     );
     let big = (

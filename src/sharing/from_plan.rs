@@ -228,14 +228,11 @@ impl<'a> Setting<'a> {
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
         let mut shared: Vec<(NodeIx, u32)> = Vec::new();
-        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         // Of equals, what comes first is near those who use it.
         let mut receptacles: Vec<_> = supply.receptacles().collect();
         receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(&lengths, supply, *ix).min(AMPLE)));
-        for (ix, node, _, count) in receptacles {
-            let count = u32::from(count);
-            let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
-            let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
+        for (ix, node, ..) in receptacles {
+            let free = u32::try_from(verdicts.grounding.beside_gear(ix)).unwrap_or(u32::MAX);
             if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }

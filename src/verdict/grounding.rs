@@ -142,6 +142,17 @@ impl<'a> Grounding<'a> {
         self.bonding_socket
     }
 
+    /// How many sockets of a receptacle no cord, box or bonding plug is in. None of what is no receptacle.
+    #[must_use]
+    pub fn beside_gear(&self, at: NodeIx) -> usize {
+        let NodeKind::Receptacle { sockets, .. } = self.supply.node(at).kind else {
+            return 0;
+        };
+        let plug = self.bonding_socket.is_some_and(|socket| socket.at == at);
+        let gear = self.supply.fed_from(at).count() + usize::from(plug);
+        usize::from(sockets).saturating_sub(gear)
+    }
+
     /// Where a plug of which nobody said where it is was taken to be: every receptacle that it would do harm in,
     /// or the one that it takes.
     pub(crate) fn assumed_sockets(&self) -> Vec<NodeIx> {

@@ -383,17 +383,9 @@ fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
 /// Whether it is known which leg feeds a receptacle, or what it is plugged into.
 fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
     let figures = &context.report.figures;
-    let of = |field: &str, id: &Id| {
-        let rest = field
-            .strip_suffix(".leg")
-            .and_then(|it| it.strip_suffix(id.as_str()));
-        rest.is_some_and(|rest| rest.ends_with('.'))
-    };
     let mut assumed = figures.assumed.iter();
-    !assumed.any(|it| {
-        it.field == "generator.voltage"
-            || it.why == "leg" && limit.path.iter().any(|id| of(&it.field, id))
-    })
+    !assumed
+        .any(|it| it.field == "generator.voltage" || limit.path.iter().any(|id| it.is_leg_of(id)))
 }
 
 /// Whether shock protection works at a receptacle, and where the button to try it is.

@@ -168,10 +168,12 @@ impl<'a> Judge<'_, 'a> {
         let runs = |need: &Need<'a>| !need.ever_on() || (self.running)(need) <= self.rated;
         let said = |need: &Need<'a>| !(self.guessed)(need);
         let over = |need: &Need<'a>| (self.judges)(need) && (self.starting)(need) > self.peak;
+        let too_much: Vec<Need<'a>> =
+            needs.iter().filter(|need| over(need) && runs(need)).copied().collect();
         // What is certain is told apart from what rests on an unknown: of each what is to be found out is its own.
         for (life, sure) in [(true, true), (true, false), (false, true), (false, false)] {
-            let mut alone = needs.clone();
-            alone.retain(|need| need.life() == life && said(need) == sure && over(need) && runs(need));
+            let mut alone = too_much.clone();
+            alone.retain(|need| need.life() == life && said(need) == sure);
             alone.sort_by_key(|need| std::cmp::Reverse((self.starting)(need)));
             let Some(largest) = alone.first() else {
                 continue;

@@ -289,15 +289,11 @@ struct Halves<'n, 'a> {
 
 impl<'n, 'a> Halves<'n, 'a> {
     fn of(facts: &Facts<'a>, on: &'n [Need<'a>]) -> Self {
-        let names = |field: &str, id: &Id| {
-            let (field, id) = (field.strip_suffix(".leg").unwrap_or(field), id.as_str());
-            field.strip_suffix(id).is_some_and(|rest| rest.ends_with('.'))
-        };
-        let legs = || facts.supply.assumed.iter().filter(|it| it.why == "leg");
         let assumed = |need: &Need<'_>| -> Vec<&str> {
             let up = need.at.into_iter().flat_map(|at| facts.supply.up(at));
             let ids: Vec<&Id> = up.map(|(_, node)| &node.id).collect();
-            let of = legs().filter(|it| ids.iter().any(|id| names(&it.field, id)));
+            let all = facts.supply.assumed.iter();
+            let of = all.filter(|it| ids.iter().any(|id| it.is_leg_of(id)));
             of.map(|it| it.field.as_str()).collect()
         };
         let draws: Vec<[i64; 2]> = on
@@ -381,8 +377,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let amps = Judge {
         sum: &|on| {
-            let of = |leg| facts.those_on_leg(on, leg).iter().map(Need::apparent).sum::<ApparentPower>();
-            of(Leg::A).max(of(Leg::B)).millivolt_amps()
+            let legs = [Leg::A, Leg::B].map(|leg| facts.apparent_on_leg(on, leg));
+            legs[0].max(legs[1]).millivolt_amps()
         },
         judges: &|_| true,
         limit: facts.supply.room(NodeIx(0)).millivolt_amps(),

@@ -16,9 +16,13 @@ use crate::verdict::{OnlyIf, Protection, Refusal, Verdicts, wrong_anywhere};
 /// The report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
+    in_full(plan, judge(plan))
+}
+
+/// The report of a plan that is judged already, with the unknown that decides most and what rests on others.
+#[must_use]
+pub(crate) fn in_full(plan: &Plan, mut report: Report) -> Report {
     let supply = Supply::build(plan);
-    let verdicts = Verdicts::of(plan, &supply);
-    let mut report = judged(plan, &supply, &verdicts);
     let Report {
         findings, figures, ..
     } = &mut report;

@@ -50,7 +50,8 @@ pub(super) struct Standing {
 impl Standing {
     pub(super) fn of(plan: &Plan, figures: &Figures, findings: &[Finding]) -> Self {
         // As they are told: of two that one deed clears, nothing is gone when one is left.
-        let troubles = of_findings(plan, findings);
+        let serious = findings.partition_point(|finding| finding.signal <= Signal::Warning);
+        let troubles = of_findings(plan, &findings[..serious]);
         let count = |signal: Signal| {
             troubles
                 .iter()

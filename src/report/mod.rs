@@ -21,7 +21,7 @@ mod tests;
 mod troubles;
 mod volts;
 
-pub(crate) use build::{acts, flow, set_by, trial};
+pub(crate) use build::{acts, flow, in_full, set_by, trial};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};

@@ -224,13 +224,13 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, first, the part that these hang on where it gets no power, and the outlet
-/// that is wrong itself where it is too small.
+/// The parts and things that a finding is about, and then what its remedy is done to where that is another part.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
         ("SHOCK001", "first") => finding.fix.values.get("place"),
+        ("SHOCK013", "box" | "box-look") => finding.fix.values.get("part"),
         _ => None,
     };
     let more = match value {

@@ -161,9 +161,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
+        // The box that is not to be used: one such deed clears all that it blinds.
+        let unused = || match fix {
+            "box" | "box-look" => values([("part", Value::Parts(ids(facts, &[joint])))]),
+            _ => values([]),
+        };
         let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values| {
             if !at.is_empty() {
-                found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
+                found.add(signal, ids(facts, &at), shown.clone(), fix, unused());
             }
         };
         let nobody = used.is_empty() && campers.is_empty();

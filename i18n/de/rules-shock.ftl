@@ -121,7 +121,7 @@ SHOCK013 = { $fix ->
         [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
-    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
+    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein Kabel mit eingebautem GFCI ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.

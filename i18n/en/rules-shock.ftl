@@ -121,7 +121,7 @@ SHOCK013 = { $fix ->
         [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
-    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a cord with a GFCI built in, and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.

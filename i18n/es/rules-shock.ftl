@@ -121,7 +121,7 @@ SHOCK013 = { $fix ->
         [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
-    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con { -gfci } incorporado, y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.

@@ -121,7 +121,7 @@ SHOCK013 = { $fix ->
         [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
-    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y une rallonge avec { -gfci } intégré, puis { $parts } dans celle-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.

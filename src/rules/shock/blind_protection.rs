@@ -341,6 +341,9 @@ mod tests {
         assert_eq!(shared(&edits), told);
         let unknown = ("gfci = true\n[[cord]]", "gfci = \"unknown\"\n[[cord]]");
         assert_eq!(shared(&[&edits[..], &[unknown]].concat()), told);
+        // Without buttons of its own it may be fed by the other.
+        let none = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
+        assert_eq!(shared(&[&edits[..], &[none]].concat()), told);
         assert_eq!(shared(&[FLOATING, IN_BACK, AT_FRONT, SECOND]), []);
         let report = report(&edits);
         let front = crate::plan::Id::new("front").expect("an id");

@@ -243,8 +243,7 @@ impl<'a> Judge<'_, 'a> {
 }
 
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
-    let usable = &facts.figures.usable;
-    let (peak, rated) = (usable.peak_watts, usable.rated_watts);
+    let (peak, rated) = (facts.supply.peak, facts.supply.rated);
     let assumed = &facts.figures.assumed;
     let guessed = |need: &Need<'a>| {
         let of_load = format!("load.{}.", need.load.id);

@@ -46,7 +46,8 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", "shared", "if-any", "if-none",
+        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", 
+        "shared", "if-any", "if-none",
     ],
     check,
     #[cfg(test)]
@@ -66,6 +67,8 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
         // The kettle on an outlet that shares the breaker, and may share the GFCI, of the one that the plug is in.
         &[FLOATING, IN_BACK, AT_FRONT, SHARED],
+        // That outlet has no buttons of its own, and may be fed by the other.
+        &[FLOATING, IN_BACK, AT_FRONT, SHARED, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // Nobody looked for its buttons.
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
@@ -73,10 +76,10 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
+        // Its breaker is its own.
+        &[FLOATING, IN_BACK, AT_FRONT, SECOND, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // The plug in an outlet without a GFCI.
         &[FLOATING, PLUG, AT_FRONT, ("gfci = true # front", "gfci = false")],
-        // The outlet that shares the breaker has no GFCI.
-        &[FLOATING, IN_BACK, AT_FRONT, SHARED, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // The receptacles of the box have a GFCI each: the joint is ahead of them.
         &[FLOATING, BEHIND, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT],

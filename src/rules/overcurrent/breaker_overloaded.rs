@@ -219,8 +219,8 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
                     known.parts.push(part);
                 }
             }
-            // Of one thing rule FIT004 tells.
-            _ if alone && over.on.len() < 2 => {}
+            // Rule FIT004 tells of each of these: by turns they are too much as well.
+            _ if alone => {}
             _ => list.push(over),
         }
     }
@@ -384,6 +384,25 @@ mod tests {
             let expected = if seen { vec!["overload-early"] } else { vec![] };
             assert_eq!(words, expected, "{watts}");
         }
+    }
+
+    /// 12.5 A each on a breaker that trips at 11 A: by turns they are too much as well, so that only rule FIT004 speaks.
+    /// Where it trips at 13 A, each may run, and not both.
+    #[test]
+    fn what_turns_do_not_help_is_not_told_to_take_turns() {
+        let told = |trips: &str| -> Vec<&str> {
+            let trips = format!("breaker = \"20 A\"\ntrips_at = \"{trips}\"");
+            let edits = [
+                AT_FRONT[0],
+                AT_FRONT[1],
+                ("breaker = \"20 A\" # front", trips.as_str()),
+                ("running = \"50 W\"", "running = \"1500 W\""),
+            ];
+            let told = findings(&edits).iter().map(|it| it.code).collect::<Vec<_>>();
+            told.into_iter().filter(|code| ["OVER006", "FIT004"].contains(code)).collect()
+        };
+        assert_eq!(told("11 A"), ["FIT004"]);
+        assert_eq!(told("13 A"), ["OVER006"]);
     }
 
     /// Two kettles at two receptacles behind one breaker of 20 A.

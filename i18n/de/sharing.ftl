@@ -26,13 +26,18 @@ change-by-the-card = der Stelle, die die Karte zeigt,
 change-take-turns = An { $to } wechselt sich { $first } mit { $with } ab: Stecken Sie das eine aus, bevor Sie das andere einstecken.
 change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
 change-off-at-night = Lassen Sie { $first } nur um { $to } laufen, und schalten Sie es aus, bevor Menschen schlafen.
-change-shorter-cord = Nehmen Sie ein Kabel von { $length } statt des Kabels { $first }.
-change-outdoor-cord = Nehmen Sie ein für draußen gekennzeichnetes Kabel statt des Kabels { $first }.
-change-grounded-cord = { $wires ->
-    [4] Nehmen Sie ein Kabel mit vier Adern, mit Neutralleiter und Schutzleiter, statt des Kabels { $first }.
-   *[other] Nehmen Sie ein Kabel mit Schutzkontakt und Schutzleiter statt des Kabels { $first }.
-  }
-change-thicker-cord = Nehmen Sie ein Kabel mit { $wire } statt des Kabels { $first }. Eine kleinere AWG-Zahl ist dicker.
+change-other-cord = Nehmen Sie statt des Kabels { $first } eines, das für draußen gekennzeichnet ist.{ $wires ->
+        [none] {""}
+        [4] {" "}Es braucht vier Adern, mit Neutralleiter und Schutzleiter.
+       *[other] {" "}Es braucht Schutzkontakt und Schutzleiter.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}Es braucht { $wire } oder dicker.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}Es ist { $length } lang.
+    }
+change-as-the-card = Drucken Sie dann die Karte des geänderten Plans, und stecken Sie alles dort ein, wo sie es zeigt.
 change-protected-cord = Setzen Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter dort ein, wo { $first } angeschlossen ist, oder nehmen Sie stattdessen ein zugelassenes Kabel mit GFCI.
 change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFCI-Adapter in { $sockets ->
         [one] eine Dose

@@ -26,13 +26,18 @@ change-by-the-card = the outlet that the new card shows
 change-take-turns = At { $to }, let { $first } take turns with { $with }: unplug one before you plug in the other.
 change-another-hour = Run { $first } at { $to } instead of { $from }.
 change-off-at-night = Run { $first } at { $to } only, and switch it off before people sleep.
-change-shorter-cord = Use a cord of { $length } in place of the cord { $first }.
-change-outdoor-cord = Use a cord marked for outdoors in place of the cord { $first }.
-change-grounded-cord = { $wires ->
-    [4] Use a cord with four wires, neutral and ground included, in place of the cord { $first }.
-   *[other] Use a cord with a ground pin and a ground wire in place of the cord { $first }.
-  }
-change-thicker-cord = Use a cord of { $wire } in place of the cord { $first }. A smaller AWG number is thicker.
+change-other-cord = In place of the cord { $first }, use one marked for outdoors.{ $wires ->
+        [none] {""}
+        [4] {" "}It needs four wires, neutral and ground included.
+       *[other] {" "}It needs a ground pin and a ground wire.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}It needs { $wire } wire or thicker.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}It is { $length } long.
+    }
+change-as-the-card = Then print the card of the changed plan, and plug everything in where it shows.
 change-protected-cord = Put a listed GFCI cord or adapter where { $first } plugs in, or use a listed cord with a GFCI instead.
 change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
         [one] one socket

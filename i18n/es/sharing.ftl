@@ -26,13 +26,18 @@ change-by-the-card = el lugar que muestra la tarjeta
 change-take-turns = En { $to }, use { $first } por turnos con { $with }: desenchufe uno antes de enchufar el otro.
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
 change-off-at-night = Haga funcionar { $first } solo en el horario { $to }, y apáguelo antes de que la gente duerma.
-change-shorter-cord = Use un cable de { $length } en lugar del cable { $first }.
-change-outdoor-cord = Use un cable marcado para exteriores en lugar del cable { $first }.
-change-grounded-cord = { $wires ->
-    [4] Use un cable de cuatro conductores, con neutro y { -ground-wire }, en lugar del cable { $first }.
-   *[other] Use un cable con contacto de tierra y { -ground-wire } en lugar del cable { $first }.
-  }
-change-thicker-cord = Use un cable de { $wire } en lugar del cable { $first }. Un número AWG menor es más grueso.
+change-other-cord = En lugar del cable { $first }, use uno marcado para exteriores.{ $wires ->
+        [none] {""}
+        [4] {" "}Necesita cuatro conductores, con neutro y { -ground-wire }.
+       *[other] {" "}Necesita contacto de tierra y { -ground-wire }.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}Necesita { $wire } o más grueso.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}Mide { $length }.
+    }
+change-as-the-card = Luego imprima la tarjeta del plan cambiado y enchufe todo donde ella lo muestra.
 change-protected-cord = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, donde se enchufa { $first }, o use en su lugar un cable con { -gfci } certificado.
 change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certificado por un laboratorio, en { $sockets ->
         [one] una toma

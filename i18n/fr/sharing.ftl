@@ -29,13 +29,18 @@ change-by-the-card = l’endroit indiqué sur la carte
 change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
 change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
 change-off-at-night = Faites fonctionner { $first } seulement à { $to }, et éteignez-le avant que les gens dorment.
-change-shorter-cord = Prenez une rallonge de { $length } à la place de la rallonge { $first }.
-change-outdoor-cord = Prenez une rallonge marquée pour l’extérieur à la place de la rallonge { $first }.
-change-grounded-cord = { $wires ->
-    [4] Au lieu de la rallonge { $first }, prenez une rallonge à quatre fils, avec neutre et { -ground-wire }.
-   *[other] Au lieu de la rallonge { $first }, prenez une rallonge avec broche de terre et { -ground-wire }.
-  }
-change-thicker-cord = Prenez une rallonge de { $wire } à la place de la rallonge { $first }. Un numéro AWG plus petit est plus gros.
+change-other-cord = À la place de la rallonge { $first }, prenez-en une marquée pour l’extérieur.{ $wires ->
+        [none] {""}
+        [4] {" "}Il lui faut quatre fils, avec neutre et { -ground-wire }.
+       *[other] {" "}Il lui faut une broche de terre et un { -ground-wire }.
+    }{ $wire ->
+        [none] {""}
+       *[other] {" "}Il lui faut { $wire } ou plus gros.
+    }{ $length ->
+        [none] {""}
+       *[other] {" "}Elle mesure { $length }.
+    }
+change-as-the-card = Imprimez ensuite la carte du plan modifié, et branchez tout là où elle le montre.
 change-protected-cord = Mettez une rallonge GFCI ou un adaptateur GFCI certifié par un laboratoire là où { $first } se branche, ou prenez à sa place une rallonge à GFCI certifiée par un laboratoire.
 change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié par un laboratoire dans { $sockets ->
         [one] une place

@@ -195,6 +195,18 @@ impl Change {
         }
     }
 
+    /// The key of its words. Whatever is to be better in a cord, it is another cord, and bought once.
+    #[must_use]
+    pub const fn told(&self) -> &'static str {
+        match self {
+            Self::OutdoorCord(_)
+            | Self::GroundedCord(_)
+            | Self::Shorter { .. }
+            | Self::Thicker { .. } => "other-cord",
+            _ => self.key(),
+        }
+    }
+
     /// What it costs on the stated list.
     #[must_use]
     pub fn cost(&self) -> u32 {
@@ -324,10 +336,26 @@ impl Change {
                 values.insert("distance", AMPLE.into());
                 values.insert("stands", Value::Name(stands.to_owned()));
             }
-            Self::GroundedCord(id) => {
+            Self::OutdoorCord(id)
+            | Self::GroundedCord(id)
+            | Self::Shorter { cord: id, .. }
+            | Self::Thicker { cord: id, .. } => {
+                // All that is known of the new cord, for whoever buys it: what it must have, it has by another
+                // change too.
                 let cord = after.cords.iter().find(|it| it.id == *id);
+                let none = || Value::Name("none".to_owned());
                 let wires = cord.and_then(|it| it.conductors.known());
-                values.extend(wires.map(|it| ("wires", Value::Count((*it).into()))));
+                let length = cord.and_then(|it| it.length.known());
+                let wire = cord.and_then(|it| it.wire.known());
+                values.insert(
+                    "wires",
+                    wires.map_or_else(none, |it| Value::Count((*it).into())),
+                );
+                values.insert("length", length.map_or_else(none, |it| (*it).into()));
+                values.insert(
+                    "wire",
+                    wire.map_or_else(none, |it| Value::Name(it.to_string())),
+                );
             }
             Self::SetAside(id) => {
                 // What only has no place here may be used elsewhere.
@@ -362,9 +390,6 @@ impl Change {
             Self::ProtectedOutlet { sockets, .. } => {
                 values.insert("sockets", Value::Count(usize::from(*sockets)));
             }
-            Self::Shorter { length, .. } => {
-                values.insert("length", (*length).into());
-            }
             Self::ThreeWay { at, .. } => {
                 // The one in that socket that was not there.
                 let mut new = after.cords.iter().filter(|cord| {
@@ -373,9 +398,6 @@ impl Change {
                 });
                 let length = new.find_map(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
-            }
-            Self::Thicker { gauge, .. } => {
-                values.insert("wire", Value::Name(format!("{gauge} AWG")));
             }
             Self::Smaller { load, .. } => {
                 let power = load_of(after, load).and_then(|it| match it.running {
@@ -397,7 +419,7 @@ impl Change {
             _ => {}
         }
         Repair {
-            key: self.key(),
+            key: self.told(),
             about: self.about().into_iter().cloned().collect(),
             values,
             cost: self.cost(),
@@ -481,7 +503,7 @@ mod tests {
         assert_eq!(keys, stated);
         assert!(all.iter().all(|change| change.cost() > 0));
         let words = crate::words::Words::english();
-        for key in keys {
+        for key in all.iter().map(Change::told) {
             assert!(words.has(&format!("change-{key}")), "{key}");
         }
     }

@@ -39,7 +39,7 @@ use std::collections::BTreeSet;
 use search::Search;
 
 use crate::plan::{Id, Plan};
-use crate::report::{self, Effect, Report, Signal, Tally};
+use crate::report::{self, Effect, Repair, Report, Sharing, Signal, Tally, Values};
 
 /// How many plans of so many loads are tried at most: well under a second to 20 loads, and not much longer
 /// with more, each trial of which takes longer.
@@ -76,19 +76,44 @@ pub struct Mended {
 impl Mended {
     /// Tells the report of the plan as it was what would help.
     fn tell(&self, before: &Plan, report: &mut Report) {
+        let mut repairs: Vec<Repair> = Vec::new();
+        for step in &self.steps {
+            let mut repair = step.change.repair(before, &self.plan);
+            if step.comes_along {
+                repair.cost = 0;
+            }
+            // A cord that several changes are about is bought once.
+            let same = |it: &&mut Repair| it.key == "other-cord" && it.about == repair.about;
+            match repairs.iter_mut().find(same) {
+                Some(told) if repair.key == told.key => told.cost += repair.cost,
+                _ => repairs.push(repair),
+            }
+        }
         let sharing = &mut report.figures.sharing;
-        sharing.repairs = self
-            .steps
-            .iter()
-            .map(|step| {
-                let mut repair = step.change.repair(before, &self.plan);
-                if step.comes_along {
-                    repair.cost = 0;
-                }
-                repair
-            })
-            .collect();
+        if self.moves_more(sharing, &repairs) {
+            repairs.push(Repair {
+                key: "as-the-card",
+                about: Vec::new(),
+                values: Values::new(),
+                cost: 0,
+            });
+        }
+        sharing.repairs = repairs;
         sharing.mended = Some(self.effect.clone());
+    }
+
+    /// Whether something is to be elsewhere than the old card shows, and no repair says so.
+    fn moves_more(&self, before: &Sharing, repairs: &[Repair]) -> bool {
+        let mut placed = self.report.figures.sharing.placed.iter();
+        let units = &self.report.figures.loads;
+        let named = |unit: &Id| {
+            let load = units.iter().find(|it| it.id == *unit).map(|it| &it.of);
+            repairs
+                .iter()
+                .any(|it| it.about.iter().any(|id| Some(id) == load))
+        };
+        let moved = placed.any(|now| !before.placed.contains(now) && !named(&now.load));
+        moved && !repairs.is_empty()
     }
 }
 

@@ -70,6 +70,23 @@ pub(super) fn with_moves(
             None => steps.push(Step::along(change)),
         }
     }
+    // The cord that fed nothing else lies idle, and comes out as well.
+    for change in changes {
+        let Change::SetAside(part) = change else {
+            continue;
+        };
+        let mut at = from_of(before, part);
+        while let Some(cord) = at.and_then(|at| before.part_of(at)) {
+            if from_of(mended, cord).is_some() || from_of(before, cord).is_none() {
+                break;
+            }
+            let out = Change::SetAside(cord.clone());
+            if !steps.iter().any(|step| step.change == out) {
+                steps.push(Step::along(out));
+            }
+            at = from_of(before, cord);
+        }
+    }
     // What was plugged into a part that is another now goes into that.
     let gear = |plan: &Plan| -> Vec<(Id, Option<Id>)> {
         let cords = plan.cords.iter().map(|it| (it.id.clone(), it.from.clone()));
@@ -89,6 +106,14 @@ pub(super) fn with_moves(
         }
     }
     steps
+}
+
+/// What a cord or box is plugged into.
+fn from_of<'a>(plan: &'a Plan, part: &Id) -> Option<&'a Id> {
+    let cord = plan.cords.iter().find(|it| it.id == *part);
+    let inlet = plan.boxes.iter().find(|it| it.id == *part);
+    cord.and_then(|it| it.from.as_ref())
+        .or_else(|| inlet.and_then(|it| it.from.as_ref()))
 }
 
 /// Where a load goes.

@@ -375,6 +375,20 @@ impl<'a> Facts<'a> {
             .collect()
     }
 
+    /// Those that may be switched on and whose current passes this point.
+    pub(super) fn placed_through(&self, point: NodeIx) -> &[Need<'a>] {
+        let passing = self.passing.get_or_init(|| {
+            let mut passing = vec![Vec::new(); self.supply.nodes.len()];
+            for need in self.needs.iter().filter(|need| need.placed()) {
+                for (ix, _) in need.at.into_iter().flat_map(|at| self.supply.up(at)) {
+                    passing[ix.0].push(*need);
+                }
+            }
+            passing
+        });
+        &passing[point.0]
+    }
+
     /// The needs whose current passes this point.
     pub(super) fn through(&self, needs: &[Need<'a>], point: NodeIx) -> Vec<Need<'a>> {
         needs

@@ -47,6 +47,8 @@ pub struct Facts<'a> {
     pub figures: &'a Figures,
     /// Worked out once, for most rules ask for them.
     needs: Vec<demand::Need<'a>>,
+    /// What may be switched on and passes each point, worked out when the first rule asks.
+    passing: OnceCell<Vec<Vec<demand::Need<'a>>>>,
     /// Worked out when the first of the rules that speak of it asks.
     overloads: OnceCell<Vec<Overload<'a>>>,
 }
@@ -66,6 +68,7 @@ impl<'a> Facts<'a> {
             verdicts,
             figures,
             needs: demand::needs(plan, supply, verdicts, figures),
+            passing: OnceCell::new(),
             overloads: OnceCell::new(),
         }
     }

@@ -71,14 +71,14 @@ impl Change {
             }
             Self::OffAtNight(id) => return off_at_night(plan, id),
             Self::Uncoil(id) => return edit(plan, id, |it| it.coiled = Answer::Known(false)),
-            Self::OutdoorCord(id) => return edit(plan, id, |it| it.outdoor = Answer::Known(true)),
+            Self::OutdoorCord(id) => return replace(plan, id, |_| {}),
             Self::ProtectedCord(id) => return edit(plan, id, |it| it.gfci = Answer::Known(true)),
-            Self::GroundedCord(id) => return edit(plan, id, ground),
+            Self::GroundedCord(id) => return replace(plan, id, ground),
             Self::Shorter { cord, length } => {
-                return edit(plan, cord, |it| it.length = Answer::Known(*length));
+                return replace(plan, cord, |it| it.length = Answer::Known(*length));
             }
             Self::Thicker { cord, gauge, .. } => {
-                return edit(plan, cord, |it| it.wire = Answer::Known(Wire::Awg(*gauge)));
+                return replace(plan, cord, |it| it.wire = Answer::Known(Wire::Awg(*gauge)));
             }
             Self::Smaller { load, part } => return smaller(plan, load, *part),
             Self::BoxForSplitter(id) => return box_for_splitter(plan, id),
@@ -196,6 +196,7 @@ fn edit(plan: &mut Plan, id: &Id, change: impl FnOnce(&mut Cord)) -> bool {
 fn set_aside(plan: &mut Plan, id: &Id) -> bool {
     let mut parts = vec![id.clone()];
     let mut found = false;
+    let ahead = from_of(plan, id).and_then(|from| from.clone());
     while let Some(part) = parts.pop() {
         let Some(from) = from_of(plan, &part) else {
             continue;
@@ -210,7 +211,35 @@ fn set_aside(plan: &mut Plan, id: &Id) -> bool {
         parts.extend(cords.map(|it| it.id.clone()));
         parts.extend(boxes.map(|it| it.id.clone()));
     }
+    if let Some(cord) = ahead.and_then(|ahead| idle_cord(plan, &ahead)) {
+        set_aside(plan, &cord);
+    }
     found
+}
+
+/// The cord that this is an end of, where nothing is left to plug into any end of it: it would lie there live
+/// for nothing.
+fn idle_cord(plan: &Plan, end: &Id) -> Option<Id> {
+    let mut cords = plan.cords.iter();
+    let cord = cords.find(|cord| cord.end_ids().any(|it| it == *end))?;
+    let takes = |plug: &Plug| cord.ends.iter().any(|shape| shape.takes(*plug));
+    let mut loads = plan.loads.iter();
+    let for_loads = loads.any(|load| load.plug.known().is_none_or(takes));
+    let (mut cords, mut boxes) = (plan.cords.iter(), plan.boxes.iter());
+    let feeds = |from: &Option<Id>| {
+        from.as_ref()
+            .is_some_and(|from| cord.end_ids().any(|it| it == *from))
+    };
+    let feeds = cords.any(|it| feeds(&it.from)) || boxes.any(|it| feeds(&it.from));
+    (!for_loads && !feeds).then(|| cord.id.clone())
+}
+
+/// Another cord in its stead: one for outdoors, as all that is bought for a camp.
+fn replace(plan: &mut Plan, id: &Id, new: impl FnOnce(&mut Cord)) -> bool {
+    edit(plan, id, |cord| {
+        cord.outdoor = Answer::Known(true);
+        new(cord);
+    })
 }
 
 fn ground(cord: &mut Cord) {

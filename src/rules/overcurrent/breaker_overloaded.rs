@@ -171,7 +171,6 @@ const fn is_cord(node: &Node) -> bool {
 
 /// Every part that is asked for more than it holds, those on one way and by the same things together.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
-    let needs = facts.placed();
     let mut list: Vec<Overload<'a>> = Vec::new();
     // What is farthest from the generator first.
     for at in (0..facts.supply.nodes.len()).rev() {
@@ -180,9 +179,9 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
             continue;
         }
         let limit = facts.supply.node(part).rating;
-        let all = facts.through(&needs, part);
+        let all = facts.placed_through(part);
         // No minute asks for more than all of them at once.
-        if facts.worst_leg(&all) <= limit {
+        if facts.worst_leg(all) <= limit {
             continue;
         }
         let over = |these: &[Need<'a>]| {
@@ -191,12 +190,12 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
             Overload::of(facts, part, &waits_for_nothing, true)
                 .or_else(|| Overload::of(facts, part, these, false))
         };
-        let mut through = all.clone();
+        let mut through = all.to_vec();
         through.retain(|need| need.amps() <= limit);
         let together = over(&through);
         // What is too much by itself is too much together too: told where the same things are too much beyond.
         let alone = together.is_none();
-        let Some(mut over) = together.or_else(|| over(&all)) else {
+        let Some(mut over) = together.or_else(|| over(all)) else {
             continue;
         };
         over.beyond = all.len();

@@ -97,7 +97,6 @@ fn scaled(facts: &Facts<'_>, node: &Node, on: &[Need<'_>]) -> i128 {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let needs = facts.placed();
     let mut named: Vec<NodeIx> = Vec::new();
     // Where even a short time is too much, that is the finding, and not this one.
     let short: Vec<NodeIx> = facts.overloads().iter().flat_map(|over| over.parts.clone()).collect();
@@ -109,16 +108,16 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         {
             continue;
         }
-        let through = facts.through(&needs, ix);
+        let through = facts.placed_through(ix);
         // No minute asks for more than all of them at once.
-        if scaled(facts, node, &through) <= room(facts, node) {
+        if scaled(facts, node, through) <= room(facts, node) {
             continue;
         }
-        let mut waits_for_nothing = through.clone();
+        let mut waits_for_nothing = through.to_vec();
         waits_for_nothing.retain(Need::cannot_wait);
         let clash = too_long(facts, node, &waits_for_nothing);
         let signal = if clash.is_some() { Signal::Warning } else { Signal::Caution };
-        let Some(busiest) = clash.or_else(|| too_long(facts, node, &through)) else {
+        let Some(busiest) = clash.or_else(|| too_long(facts, node, through)) else {
             continue;
         };
         let long: Vec<_> = busiest.on.iter().copied().filter(Need::continuous).collect();
@@ -159,12 +158,11 @@ fn room(facts: &Facts<'_>, node: &Node) -> i128 {
 
 /// Whether what is plugged in is too much for a part on its way, for a short time or for hours.
 pub(in crate::rules) fn crowded(facts: &Facts<'_>) -> bool {
-    let needs = facts.placed();
     let parts = facts.supply.nodes.iter().enumerate();
     let mut parts = parts.filter(|(_, node)| !matches!(node.kind, NodeKind::Source));
     parts.any(|(at, node)| {
-        let through = facts.through(&needs, NodeIx(at));
-        let busiest = busiest(&through, |on| scaled(facts, node, on));
+        let through = facts.placed_through(NodeIx(at));
+        let busiest = busiest(through, |on| scaled(facts, node, on));
         scaled(facts, node, &busiest.on) > room(facts, node)
     })
 }

@@ -71,3 +71,12 @@ pub struct Assumption {
     /// The message key of the reason: `assume-KEY`.
     pub why: &'static str,
 }
+
+impl Assumption {
+    /// Whether it is of the leg that feeds this outlet or end of a cord.
+    pub(crate) fn is_leg_of(&self, id: &Id) -> bool {
+        let of = self.field.strip_suffix(".leg");
+        let rest = of.and_then(|of| of.strip_suffix(id.as_str()));
+        self.why == "leg" && rest.is_some_and(|rest| rest.ends_with('.'))
+    }
+}

@@ -43,11 +43,11 @@ assume-all-day = Niemand weiß, wann „{ $part }“ läuft, also wurden { $valu
 decides-dangers = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } { $dangers ->
         [one] Ist es weniger schlimm, kann eine Gefahr wegfallen.
        *[other] Ist es weniger schlimm, können { $dangers } Gefahren wegfallen.
-    } Raten Sie nicht: Sehen Sie nach, oder messen Sie.
+    } Raten Sie nicht.
 decides-warnings = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } { $warnings ->
         [one] Ist es weniger schlimm, kann eine Warnung wegfallen.
        *[other] Ist es weniger schlimm, können { $warnings } Warnungen wegfallen.
-    } Raten Sie nicht: Sehen Sie nach, oder messen Sie.
-decides-limits = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } Ist es weniger schlimm, können Sie mehr nutzen. Raten Sie nicht: Sehen Sie nach, oder messen Sie.
+    } Raten Sie nicht.
+decides-limits = Das zuerst herausfinden, es entscheidet am meisten: { $assumption } Ist es weniger schlimm, können Sie mehr nutzen. Raten Sie nicht.
 assume-parallel-limit = Niemand weiß, was der Verbindungssatz zwischen den Generatoren durchlässt, also wurden { $value } angenommen, wie von einem allein. Lesen Sie die Ampere auf dem Verbindungssatz.
 assume-rated-on = Mit Propan gibt ein Generator etwa ein Zehntel weniger als mit Benzin. Also wurden { $value } angenommen. Nennt das Typenschild Watt für Propan, schreiben Sie rated_on = "propane" in den Plan.

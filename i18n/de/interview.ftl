@@ -146,7 +146,7 @@ ask-generator-neutral = Neutralleiter: erdfrei oder verbunden?
         Erdfrei: Innen verbindet nichts den Neutralleiter mit dem Gehäuse. Verbunden: Der Hersteller hat sie verbunden.
         Ein Brückenstecker sieht aus wie ein Stecker ohne Kabel, und jemand hat ihn mit Absicht eingesteckt. Sehen Sie nach: Steckt ein Stecker ohne Kabel in einer Steckdose? Dann lassen Sie ihn stecken und fragen Sie den Besitzer. Fragen Sie eine Elektrofachkraft, bevor Sie einen benutzen.
         Ein Steckdosenprüfer mit drei Lampen hilft. Zwei Lampen leuchten, wie bei einer guten Steckdose: Neutralleiter und Gehäuse sind irgendwo verbunden. Eine Lampe leuchtet, für „open ground“: Meist ist er erdfrei.
-        Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir „erdfrei“ an und sagen es.
+        Öffnen Sie den Generator nicht, um es herauszufinden, und verbinden Sie nichts selbst. Wenn Sie es nicht wissen, nehmen wir für die Prüfungen „erdfrei“ an und für Stromschläge das Schlimmere.
     .row = Neutralleiter
 pick-generator-neutral-floating = Erdfrei
 pick-generator-neutral-plug = Erdfrei, mit Brückenstecker darin
@@ -442,7 +442,7 @@ pick-site-alarm-nobody = Niemand schläft hier oder nebenan
 
 ask-site-building = Speist er die Leitungen eines Hauses?
     .why = Das kann Menschen an der Leitung töten, und Sie.
-    .help = Einzelne Geräte am Generator: nein. Jedes Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes: ja. Nie ein Kabel in eine Wandsteckdose führen. Nur eine Elektrofachkraft darf ihn an ein Gebäude anschließen, mit einem Umschalter. Wenn Sie es nicht wissen, nehmen wir an: ja.
+    .help = Antworten Sie Nein, wenn Sie nur in den Generator, seine Kabel und Kästen etwas einstecken. Antworten Sie Ja, wenn ein Kabel von ihm zu einer Wandsteckdose, einer Einspeisung oder einem Verteiler eines Gebäudes geht. Legen Sie nie ein solches Kabel. Nur eine Elektrofachkraft darf ihn an ein Gebäude anschließen, mit einem Umschalter. Wenn Sie es nicht wissen, nehmen wir an: ja.
     .row = Speist ein Gebäude
 
 ask-site-altitude = Wie hoch über dem Meer ist es?
@@ -682,6 +682,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): nicht benutzen
 picture-guarded = - { $id } ({ $shape }): nur ein Kabel mit GFCI
+picture-guarded-ahead = - { $id } ({ $shape }): ein Kabel mit GFCI davor stecken
 picture-load = * { $load }
 picture-unplaced = Bis jetzt kein Platz für: { $ids }
 picture-loose = Nicht angeschlossen: { $ids }
@@ -785,7 +786,7 @@ interview-folder = In welchen Ordner sollen sie?
     .help = Tippen Sie einen Namen, etwa: drucke. Enter nimmt den gezeigten Namen. Ein Ordner mit einem anderen Plan wird nicht genommen.
 interview-folder-taken = In { $dir } ist schon ein Plan. Bitte nennen Sie einen anderen Ordner.
 
-id-home = haus
+id-regular = normal
 id-camper = camper
 id-twist = dreh
 id-large = gross

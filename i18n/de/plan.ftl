@@ -129,6 +129,8 @@ plan-motor-code = Kein Motor hat den Kennbuchstaben { $found }
     .help = Es ist ein Buchstabe von A bis V, ohne I, O und Q, hinter dem Wort „code“ auf dem Schild des Motors. Lassen Sie ihn weg, wenn keiner da ist.
 plan-two-draws = { $second } sagt noch einmal, was { $first } sagt
     .help = Behalten Sie das, was auf dem Schild steht, und nehmen Sie das andere weg.
+plan-place-for-no-plug = { $place } nennt eine Steckdose, aber { $plug } sagt, dass kein Stecker darin ist
+    .help = Sehen Sie am Generator nach. Steckt ein Brückenstecker N-PE darin, schreiben Sie { $plug } = true. Steckt keiner darin, entfernen Sie die Zeile { $place }.
 plan-less-than = { $key } ist kleiner als { $other }: { $found } und { $least }
     .help = { $key } kann nicht das Kleinere von beiden sein. Sehen Sie nach, ob eine Ziffer verrutscht ist oder zwei Werte vertauscht sind.
 

@@ -4,10 +4,10 @@ AIR001 = { $fix ->
     [measure] Niemand hat gemessen, wie weit die Menschen vom Auspuff entfernt sind
    *[other] Nur { $distance } zwischen den Menschen und dem Auspuff
   }
-    .why = Halten Sie { $ample } Abstand oder mehr: Weniger als { $least } ist eine Gefahr. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
-    .fix-move = Stellen Sie den Motor ab. Stellen Sie den Generator mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorzelt, Fahrzeug, in einer Garage oder unter einer Markise laufen.
+    .why = Halten Sie { $ample } Abstand oder mehr: { $least } bis { $ample } ist noch zu nah, und weniger als { $least } ist eine Gefahr. Abgase enthalten Kohlenmonoxid. Man sieht und riecht es nicht, und wer schläft, wacht davon nicht auf. Auch Zelte, Wohnwagen und Autos von Nachbarn zählen.
+    .fix-move = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Richten Sie den Auspuff von Menschen weg. Lassen Sie ihn nie in einem Zelt, Vorzelt, Fahrzeug, in einer Garage oder unter einer Markise laufen.
     .fix-closed = Läuft er in etwas Geschlossenem: alle hinaus, { $call } anrufen, nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, stellen Sie ihn im Freien auf, mindestens { $ample } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt. Richten Sie den Auspuff von Menschen weg.
-    .fix-farther = Stellen Sie den Motor ab. Stellen Sie den Generator { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
+    .fix-farther = Stellen Sie den Motor ab, und lassen Sie ihn abkühlen. Stellen Sie den Generator dann { $ample } oder weiter weg, und richten Sie den Auspuff von Menschen weg. Über knappe { $least } kann der Wind Abgase tragen.
     .fix-measure = Messen Sie vom Auspuff bis zum nächsten Zelt, Fahrzeug, Fenster oder zur nächsten Tür, auch bei den Nachbarn. Sind es weniger als { $ample }, stellen Sie den Generator um, bevor Sie ihn starten.
 
 AIR002 = { $fix ->

@@ -47,10 +47,17 @@ CORD005 = { $count } lange Kabel hintereinander
     .why = Die Verbindung liegt am Boden und kann auseinandergehen. Halb herausgezogen liegen ihre Stifte blank und unter Spannung. Hintereinander: { $about }.
     .fix-one-cord = Nehmen Sie ein Kabel, das lang genug ist. Bis dahin halten Sie die Verbindung vom Boden und von Nässe fern, und binden Sie sie so fest, dass sie nicht auseinandergehen kann.
 
-CORD006 = { $first } soll in so heißer Luft zu viel tragen
-    .why = Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
+CORD006 = { $fix ->
+    [cooler] In Luft von { $air } verträgt das Kabel { $first } nichts
+   *[other] { $first } soll in so heißer Luft zu viel tragen
+  }
+    .why = { $fix ->
+        [cooler] Eine Leitung muss ihre eigene Wärme loswerden. In so heißer Luft kann sie es nicht: Was immer an diesem Kabel hängt, ist zu viel.
+       *[other] Kabel sind für Luft von 86 °F (30 °C) gemacht. In Luft von { $air } verträgt dieses { $limit }, nicht { $cool }. Verlangt werden { $demand }. Bei { $limit } löst kein Schutzschalter aus. Betroffen: { $about }.
+      }
     .fix-less = Lassen Sie bei Hitze weniger daran laufen, oder nehmen Sie ein dickeres Kabel. Legen Sie es in den Schatten.
     .fix-unwind = { CORD003.fix-unwind }
+    .fix-cooler = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
 
 CORD007 = Die Steckdosenleiste { $first } steckt in einem anderen Kabel
     .why = Leisten sind für drinnen und für eine Steckdose gemacht, nicht für das Ende eines Kabels. Alle { $places } Plätze hängen an einem dünnen Kabel. Betroffen: { $about }.

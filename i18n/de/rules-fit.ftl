@@ -7,13 +7,18 @@ FIT001 = { $fix ->
     [dead] Wo { $about } hineinpasst, kommt nicht der nötige Strom
     [part] { $about } passt nicht dort hinein, wo es angeschlossen sein soll
     [loose] { $place } ist nirgends eingesteckt: kein Strom für { $about }
+    [unusable] { $place } nirgends benutzen
     [misplaced] { $place } nimmt den Stecker von { $about } nicht auf
-    [hot] In Luft von { $air } verträgt das Kabel nichts für { $about }
    *[other] Kein freier Platz für { $about }
   }
     .why = { $fix ->
+        [unusable] { $rule ->
+            [OVER001] Das Teil kann überhitzen und brennen, bevor ein Schutzschalter auslöst.
+            [CORD004] Vielleicht fehlt der Schutzleiter. Dann kann ein Fehler die volle Spannung auf ein Metallgehäuse bringen.
+            [SHOCK005] Es verbindet innen Neutralleiter und Schutzleiter, oder vielleicht. Dann kann Metall, das Sie berühren, Strom führen.
+           *[other] Was daran falsch ist, bleibt in jeder Steckdose falsch.
+          }
         [loose] Was daran hängt, bekommt keinen Strom, und nichts daran ist geprüft.
-        [hot] Eine Leitung muss ihre eigene Wärme loswerden. In so heißer Luft kann sie es nicht: Was immer an diesem Kabel hängt, ist zu viel.
         [lost] Der Plan steckt mehr in { $place }, als dort hineinpasst. Nichts hinter { $about } ist geprüft.
         [bonding-plug] Laut Plan steckt ein Brückenstecker N-PE, und er braucht eine Dose für sich. Alle Haushaltsdosen des Generators sind besetzt.
         [bonding-socket] Laut Plan steckt ein Brückenstecker N-PE in { $place }, und er braucht eine Dose für sich. Dort ist alles von anderem besetzt.
@@ -26,7 +31,7 @@ FIT001 = { $fix ->
     .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
     .fix-loose = Stecken Sie { $place } dort ein, wo der Stecker passt, und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
     .fix-misplaced = Nehmen Sie stattdessen { $others }: Dort passt der Stecker. Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
-    .fix-hot = Stecken Sie nichts in dieses Kabel, bis es kühler ist.
+    .fix-unusable = Benutzen Sie { $place } nicht. Streichen Sie es aus dem Plan, und stecken Sie woanders ein, was Strom braucht.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in einen Verteiler, einen Adapter oder ein Kabel.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -34,17 +39,22 @@ FIT002 = { $first } sieht stärker aus, als es ist
     .why = Es endet in der Form { $shape }, aber sein Stecker ist für { $plug } gemacht. Die Grenze ist { $limit }.
     .fix-plan = Rechnen Sie mit { $limit } für alles hinter { $first }, und beschriften Sie es so.
 
-FIT003 = { $about }: nicht die Volt, die die Form verspricht
-    .why = Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Spannungslos ist sie nicht.
+FIT003 = { $fix ->
+    [look] An { $about } liegen vielleicht keine { $twice } an
+   *[other] { $about }: nicht die Volt, die die Form verspricht
+  }
+    .why = { $fix ->
+        [look] Sie ist nur für { $twice }. Viele kleine Generatoren geben das nicht: Dann steht sie unter der falschen Spannung.
+       *[other] Eine Steckdose für 240 V braucht beide Seiten eines 120/240-V-Generators: Von einer gespeist, liegen 120 V an. Eine für 120 V braucht einen Neutralleiter. Was diese speist, hat das nicht, und kein Adapter kann es herstellen. Spannungslos ist sie nicht.
+      }
     .fix-leave = Nichts hineinstecken: Behandeln Sie sie, als stünde sie unter Spannung. Nehmen Sie eine Steckdose, die hat, was nötig ist. Verändern Sie nie einen Stecker, damit er passt.
+    .fix-look = Suchen Sie „{ $twice }“ auf dem Schild des Generators. Bis dahin nichts hineinstecken: Behandeln Sie sie, als stünde sie unter Spannung.
 
 FIT004 = { $fix ->
     [too-large] { $first } verlangt mehr, als seine Steckdose verträgt
     [life-large] Keine Steckdose hier verträgt { $about }
-    [refused] { $planned ->
-        [yes] Falsche Steckdose im Plan für { $about }
-       *[other] Keine benutzbare Steckdose für { $about }
-    }
+    [refused] Keine benutzbare Steckdose für { $about }
+    [refused-here] Der Plan hat die falsche Steckdose für { $about }
    *[other] Keine freie Steckdose für { $about }
   }
     .why = { $fix ->
@@ -55,19 +65,18 @@ FIT004 = { $fix ->
         [life-large] { life-it } Verlangt werden { $demand }. Die beste passende Steckdose verträgt { $limit }.
         [life-room] { life-it } Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
         [refused] { $planned ->
-            [yes] Wo der Plan es hat, darf es nicht eingesteckt werden.
-           *[other] Keine Steckdose, in die sein Stecker passt, darf benutzt werden.
+            [yes] Wo der Plan es hat, darf es nicht eingesteckt werden, und keine andere freie Steckdose reicht dafür.
+           *[other] Es darf nirgends eingesteckt werden, wo sein Stecker passt.
         }
+        [refused-here] Wo der Plan es hat, darf es nicht eingesteckt werden. Frei, und stark genug: { $free }.
        *[other] Jede passende Steckdose ist besetzt oder verträgt neben dem Übrigen zu wenig.
       }
     .fix-too-large = Lassen Sie es zu Hause, nehmen Sie eine kleinere Stufe, oder nehmen Sie eine Steckdose, die { $demand } verträgt.
     .fix-no-room = Lassen Sie etwas zu Hause: dieses, oder was seinen Platz einnimmt. Prüfen Sie dann noch einmal.
     .fix-life-large = Nehmen Sie eine Steckdose, die { $demand } verträgt. Gibt es keine: { life-cannot }
     .fix-life-room = Lassen Sie dafür etwas anderes zu Hause, und prüfen Sie noch einmal.
-    .fix-refused = { $planned ->
-        [yes] Stecken Sie es anderswo ein, beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
-       *[other] Beheben Sie zuerst, was dort nicht stimmt, oder lassen Sie es zu Hause.
-      }
+    .fix-refused = Beheben Sie zuerst, was dort nicht stimmt, stecken Sie es anderswo ein, oder lassen Sie es zu Hause.
+    .fix-refused-here = Stecken Sie es stattdessen in { $free }, schreiben Sie es in den Plan, und prüfen Sie noch einmal. Oder beheben Sie zuerst, was an seiner Steckdose nicht stimmt.
 
 FIT005 = Zwei Formen sind hier leicht zu verwechseln: { $one } und { $other }
     .why = Im Dunkeln nimmt eine Hand die eine für die andere. { $one } gibt { $volts }, { $other } gibt { $volts-other }. Steckdosen: { $about }.

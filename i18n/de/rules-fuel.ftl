@@ -11,8 +11,8 @@ FUEL001 = { $fix ->
         [life-pause] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Wo ein Leben davon abhängt, rechnen Sie mit { $usable }.
        *[other] Von { $from } bis { $to } gibt es keine Pause zum Tanken, und das verbrennt { $burns } einer Tankfüllung (100 % ist ein voller Tank). Kraftstoff auf einem heißen Motor fängt Feuer.
       }
-    .fix-pause = Planen Sie am Tag eine Pause von einer halben Stunde. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
-    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin am Tag eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
+    .fix-pause = Planen Sie in dieser Zeit eine Pause von einer halben Stunde, aber nicht in der Nacht, oder lassen Sie dann weniger laufen. Stellen Sie den Motor ab, und lassen Sie ihn { $cooling } Minuten abkühlen, bevor Sie tanken. Nicht im Regen, kein offenes Feuer.
+    .fix-find-out = Suchen Sie die Stunden je Tankfüllung in der Anleitung, und schreiben Sie sie in den Plan. Bis dahin in dieser Zeit, aber nicht in der Nacht, eine Pause planen: Motor aus, { $cooling } Minuten abkühlen, nicht im Regen, kein offenes Feuer.
     .fix-life-pause = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-pause }
     .fix-life-find-out = Hängen Sie zuerst { $life } an eine dafür gemachte Batterie oder an die Reserve des Lieferanten. Ohne beides verlassen Sie sich dafür nicht auf diesen Generator. Dann: { FUEL001.fix-find-out }
 

@@ -17,16 +17,23 @@ OVER001 = { $fix ->
         [own] Der Generator selbst hält { $demand } durch und schaltet darüber ab. Was er hier speist, ist für { $rating } oder mehr gemacht.
         [single-look] Eine einzelne Steckdose für { $rating } darf nicht allein an einem Schutzschalter von { $breaker } hängen: Nichts löst aus, bevor sie überlastet ist. Zwei oder mehr dürfen es.
         [camper] Der Adapter ist für { $rating } gemacht. Der Schutzschalter davor löst erst über { $breaker } aus.
-       *[other] Der schwächste Teil ist hier { $known ->
-            [no] vermutlich nur
-           *[yes] nur
-          } für { $rating } gemacht. { $stops ->
+       *[other] { $known ->
+            [no] Wir nehmen an: Die Grenze
+           *[yes] Die Grenze
+          } { $alone ->
+            [yes] von { $first }
+           *[no] des schwächsten Teils
+          } ist { $rating }. { $stops ->
             [set] Der Generator gibt bis zu { $peak } her, bevor er von selbst abschaltet, und der Schutzschalter löst noch später aus: Der Teil wird heiß und kann brennen.
            *[breaker] Der Schutzschalter davor löst erst über { $breaker } aus. Dazwischen löst nichts aus: Der Teil wird heiß und kann brennen.
-          } Teile: { $about }.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Teile: { $about }.
+          }
       }
     .fix-splitter = Benutzen Sie { $first } nicht, gleich, was angeschlossen ist. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-receptacle = Benutzen Sie { $first } nicht. Lassen Sie den Schutzschalter von einer Elektrofachkraft ansehen.
+    .fix-no-breaker = Benutzen Sie { $first } nicht. Nehmen Sie einen von einem Prüflabor zugelassenen Verteilerkasten mit einem Schutzschalter für jede Steckdose.
     .fix-single = Schließen Sie hier nicht mehr als { $rating } an. Lassen Sie es von einer Elektrofachkraft ansehen.
     .fix-single-look = Sehen Sie nach, wie viele Stecker { $first } aufnimmt, und schreiben Sie sockets in den Plan. Ist es einer: nicht mehr als { $rating } anschließen und von einer Elektrofachkraft ansehen lassen.
     .fix-cord = Benutzen Sie { $first } hier nicht. { over-cord } { $first } selbst darf dorthin, wo der Schutzschalter höchstens { $fits } hat.
@@ -45,7 +52,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Auf Dauer zu viel an { $first }
-    .why = { $first } erlaubt { $rating }, oder { $limit }, wenn es drei Stunden oder länger läuft. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
+    .why = Drei Stunden oder länger erlaubt { $first } { $limit }. Um { $time } trägt es { $demand }, und { $long } davon laufen stundenlang. Betroffen: { $about }.
     .fix-move = Schließen Sie eines davon an einen anderen Schutzschalter an, stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-rest = Stellen Sie es kleiner, oder machen Sie eine Pause, bevor drei Stunden um sind.
     .fix-life = Stellen Sie { $life } nie kleiner, und machen Sie damit keine Pause. Schließen Sie alles andere an einen anderen Schutzschalter an, oder suchen Sie eine Steckdose, die es stundenlang trägt.

@@ -9,6 +9,7 @@ POWER001 = { $fix ->
     [life-off] Um { $time } ist neben { $life } zu viel an
     [life-turns] Um { $time } ist neben { $life } zu viel an
     [leg] Von einer Seite des Generators wird um { $time } zu viel verlangt
+    [leg-turns] Von einer Seite des Generators wird um { $time } zu viel verlangt
     [leg-look] Von einer Seite des Generators wird um { $time } vielleicht zu viel verlangt
     [leg-cord] Von einer Seite des Generators wird um { $time } vielleicht zu viel verlangt
    *[other] Um { $time } ist zu viel auf einmal an
@@ -23,13 +24,15 @@ POWER001 = { $fix ->
         [life-off] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [life-turns] { life-on } Diese verlangen zusammen { $demand }: { $about }. Der Generator kann auf Dauer { $limit } geben, also sind es { $over } zu viel.
         [leg] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
+        [leg-turns] Diese belasten eine Seite: { $about }. Sie ziehen auf einer Seite { $demand }, und jede Seite gibt { $limit }, also sind es { $over } zu viel.
         [leg-look] Liegen diese alle auf einer Seite, ziehen sie dort { $demand }: { $about }. Jede Seite gibt { $limit }, also sind es { $over } zu viel.
         [leg-cord] Liegen diese alle auf einer Seite, ziehen sie dort { $demand }: { $about }. Jede Seite gibt { $limit }, also sind es { $over } zu viel.
        *[other] Diese ziehen zusammen { $demand }: { $about }. Der Generator gibt { $limit }, also sind es { $over } zu viel. Manche ziehen mehr, als ihre Watt erwarten lassen.
       }
     .fix-turns = Lassen Sie sie abwechselnd laufen. Geben Sie jedem seine Stunden, oder lassen Sie eines zu Hause. Sehen Sie zuerst { $first } an: Es verlangt am meisten.
     .fix-hours = Lassen Sie sie abwechselnd laufen: Die Karte zeigt, was zusammen geht. Oder schreiben Sie in den Plan, wann jedes läuft.
-    .fix-leg = Schließen Sie { $first } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
+    .fix-leg = Schließen Sie { $move } an eine Steckdose der anderen Seite an, oder lassen Sie diese abwechselnd laufen.
+    .fix-leg-turns = Lassen Sie diese abwechselnd laufen, oder lassen Sie eines zu Hause.
     .fix-leg-look = Finden Sie heraus, auf welcher Seite jede Steckdose liegt, und schreiben Sie es in den Plan. Bis dahin lassen Sie diese abwechselnd laufen.
     .fix-leg-cord = Lassen Sie diese abwechselnd laufen. Kein Plan weiß, auf welcher Seite welches Ende eines Kabels liegt. Fragen Sie eine Elektrofachkraft, bevor sie zusammen laufen.
     .fix-leg-alone = Lassen Sie { $about } zu Hause, nutzen Sie die kleinere Stufe, oder nehmen Sie einen größeren Generator.

@@ -129,4 +129,5 @@ SHOCK013 = { $fix ->
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
     .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein Kabel mit eingebautem GFCI ein.
-    .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein Kabel mit eingebautem FI-Schutzschalter, und dieses Kabel in { $about }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
+    .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein Kabel mit eingebautem FI-Schutzschalter, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
+    .fix-if-none = Benutzen Sie { $about } nicht: Dort ist noch mehr falsch. Selbst mit Tasten TEST und RESET an „{ $device }“ löst ein Fehler dort vielleicht nichts aus.

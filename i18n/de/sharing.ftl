@@ -2,13 +2,13 @@
 
 ## Eine Änderung. $first ist das Teil oder Gerät.
 
-change-more-distance = Stellen Sie den Motor ab und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
+change-more-distance = Stellen Sie den Motor ab und lassen Sie ihn abkühlen. Stellen Sie den Generator dann mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen. Brauchen Sie ein längeres, schreiben Sie es in den Plan und prüfen Sie noch einmal.
 change-no-building = Schließen Sie den Generator nicht an die Leitungen eines Gebäudes an. Schließen Sie Geräte direkt an ihn oder seinen Kasten an.
 change-open-air = { $stands ->
         [enclosed] Läuft der Generator jetzt dort drin: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein und stellt ihn ab. Ist er aus und kalt, tragen Sie ihn ins Freie.
         [covered] Stellen Sie den Motor ab. Ist er abgekühlt, tragen Sie ihn ins Freie.
        *[other] Läuft der Generator jetzt in Zelt, Vorzelt, Fahrzeug oder Schuppen: alle hinaus, rufen Sie von draußen { $call } an, und nur die Feuerwehr geht hinein. Ist er aus und kalt, tragen Sie ihn ins Freie.
-    } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen: Ein längeres Kabel ändert den Plan.
+    } Stellen Sie ihn mindestens { $distance } von jedem Zelt, Fahrzeug, Fenster und jeder Tür entfernt auf, ringsum { $clear } frei, nichts darüber außer einem Dach weit oben, an allen Seiten offen. Der Auspuff zeigt von Menschen weg. Sehen Sie nach, ob die Kabel noch reichen. Brauchen Sie ein längeres, schreiben Sie es in den Plan und prüfen Sie noch einmal.
 change-alarm = Legen Sie in jedes Zelt und jeden Wohnwagen, in dem jemand schläft, einen Kohlenmonoxid-Melder mit Batterie.
 change-uncoil = Rollen Sie das Kabel { $first } ab, und legen Sie es locker aus.
 change-run-alone = Stellen Sie alle Motoren ab. Nehmen Sie ab, was die Generatoren verbindet, und lassen Sie einen allein laufen.
@@ -84,7 +84,7 @@ mend-wrote = Der geänderte Plan steht in { $path }. Notizen, die Sie in die alt
 mend-kept = { $path } wurde nicht geschrieben: Der Plan bleibt, wie er ist.
 mend-people = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Prüfen Sie dann noch einmal. Starten Sie den Motor nur, wenn keine Gefahr mehr da ist.
 mend-people-left = An der Ausrüstung ist noch nichts geändert: Tun Sie jeden Schritt selbst. Diese Schritte beheben nicht jede Gefahr. Starten Sie den Motor nicht, bevor auch der Rest behoben und noch einmal geprüft ist.
-mend-try = „--into NEU.toml“ schreibt den geänderten Plan in eine neue Datei.
+mend-try = Um den geänderten Plan als neue Datei zu speichern: tallywatt mend PLAN --into NEU.toml
 mend-exists = { $path } gibt es schon, und es wurde nichts geschrieben. Nennen Sie eine neue Datei.
 
 print-ws-mend = Änderungen, die die Gefahren beheben würden
@@ -127,6 +127,7 @@ may-but = Der Plan hat außerdem { $signal ->
 may-but-amps = Nach den Ampere allein würde es passen. Das hilft nicht gegen eine Gefahr.
 may-life = Von { $life } hängt die Gesundheit eines Menschen ab. Schalten Sie zuerst { $others } aus, und fragen Sie noch einmal.
 may-no-place = In diesem Plan kein Platz für { $names }: { $reason }.
+may-wrong-place = Stecken Sie { $names } nicht ein, wo der Plan es hat. Frei, und stark genug: { $free }. Schreiben Sie es in den Plan, und fragen Sie noch einmal.
 may-taken = { $names } { $count ->
         [one] teilt sich die Dose
        *[other] teilen sich die Dose
@@ -135,6 +136,7 @@ may-nothing = Alles, was Sie nennen, läuft schon.
 may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
 may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.
 may-over-starting = Wenn { $by } neben dem Rest startet, muss der Generator { $asks } geben. Seine Spitze ist { $limit }: { $over } zu viel.
+may-over-starting-alone = Schon der Anlauf von { $by } allein braucht { $asks }. Die Spitze des Generators ist { $limit }: { $over } zu viel.
 may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.
 may-the-set = Der Generator
 may-part = „{ $id }“

@@ -69,7 +69,7 @@ label-row = { $title }: { $shown }
 # What a part is called until somebody names it, with a number behind it if need be: one short
 # word in small letters, without spaces. The first four are outlets by their shape: the household
 # kind, that for a camper, that which is twisted, the large ones.
-id-home = home
+id-regular = regular
 id-camper = camper
 id-twist = twist
 id-large = large
@@ -137,7 +137,7 @@ ask-generator-rated = How many running watts does the generator make?
         If the nameplate gives only amps and volts, multiply them: 20 A at 120 V is 2400 W.
     .row = Rated power
 
-ask-generator-peak = And how many watts for a few seconds, at most?
+ask-generator-peak = What is the most watts it can give for a few seconds?
     .why = Look on its label for starting, surge or peak watts.
     .help =
         A motor draws two to six times its running power for a moment when it starts. A fridge has one. The peak tells us if the generator can start it.
@@ -164,13 +164,13 @@ pick-generator-voltage-120-240 = 120 V and 240 V
 
 # Safety.
 ask-generator-neutral = Does its manual say “floating” or “bonded neutral”?
-    .why = The neutral wire carries power back. It decides how you test outlets.
+    .why = Whether neutral is joined to the frame decides how you test outlets.
     .help =
         The neutral is the wire that carries the power back. Floating: nothing inside joins it to the metal frame. Bonded: the manufacturer joined it to the frame.
         Look in the manual or near the outlets for "floating neutral" or "neutral bonded to frame".
         A bonding plug looks like a plug without a cord, and someone put it there on purpose. Look: is there a plug with no cord in any outlet? If so, leave it in, and ask the owner. Ask a licensed electrician before you use one.
-        A plug-in tester with three lamps helps. Two lamps lit, as for a good outlet: neutral and frame are joined somewhere. One lamp lit, for "open ground": most often it floats.
-        Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume it floats, and say so.
+        A plug-in tester with three lamps helps. If two lamps light, as at a wall outlet, neutral and frame are joined somewhere. If only one lights ("open ground"), most often they are not: it floats.
+        Do not open the generator to find out. Do not join anything yourself. If you do not know, we assume floating for the tests, and the worse of the two for shocks.
     .row = Neutral
 pick-generator-neutral-floating = Floating
 pick-generator-neutral-plug = Bonding plug (no cord) in an outlet
@@ -242,7 +242,7 @@ ask-generator-noise = How loud is it, and how far away was that measured?
 # ---- Its outlets
 
 ask-outlet-face = Which outlet, and what number is on its breaker?
-    .why = One kind at a time. Type 30, twist or regular to find it.
+    .why = One kind at a time. To search, type 30 or twist or regular.
     .help =
         A breaker is the small button or switch near the outlet that shuts it off when too much is on. It has a number: 15, 20, 30. Check it: it is not always the number that goes with the outlet's shape. If it is another one, or you cannot read it, pick "other number".
         Look at the holes and at the name molded next to them. A pair of the same outlets side by side is one kind. Name outlets on different breakers one at a time.
@@ -288,7 +288,7 @@ pick-outlets-gfci-none = None
 pick-outlets-gfci-some = Some: I will say which
 
 ask-outlets-odd = Is anything odd about the breakers?
-    .why = One that two outlets share, or that trips too soon, gives less.
+    .why = If two outlets share a breaker, or one trips too soon, you get less power.
     .help =
         Two outlets might share one breaker. Then what you use at one is missing at the other. The manual's diagram shows it. So does a panel with fewer breakers than outlets.
         A breaker that has tripped below its number counts at that lower number from then on.
@@ -471,12 +471,12 @@ pick-site-alarm-nobody = Nobody will sleep here or nearby
 # Safety.
 ask-site-building = Will it feed the wiring of a house or cabin?
     .why = That can kill workers on the power line, and you.
-    .help = Plugging appliances straight into the generator: no. Any cord from it to a wall outlet, an inlet or a panel of a building: yes. Never run a cord from it to a wall outlet. Only a licensed electrician may connect a generator to a building, with a transfer switch. If you do not know, we assume yes.
+    .help = Answer No if you only plug things into the generator, its cords and boxes. Answer Yes if any cord goes from it to a building’s wall outlet, inlet or panel. Never run such a cord. Only a licensed electrician may connect a generator to a building, with a transfer switch. If you do not know, we assume yes.
     .row = Feeds a building
 
 ask-site-altitude = What is the elevation?
     .why = Thin air cuts the generator's power. Example: { example-altitude }.
-    .help = Look on a map or a phone. Near the sea, type { example-sea }. If you are not sure, type a higher number.
+    .help = Look on a map or a phone. Near the sea, type { example-sea }. If you are not sure, guess high, not low.
     .row = Elevation
 
 ask-site-air = What is the hottest it will get?
@@ -722,6 +722,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): do not use
 picture-guarded = - { $id } ({ $shape }): only a GFCI cord
+picture-guarded-ahead = - { $id } ({ $shape }): put a GFCI cord ahead of it
 picture-load = * { $load }
 picture-unplaced = No outlet so far for: { $ids }
 picture-loose = Not plugged in: { $ids }
@@ -740,7 +741,7 @@ reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
 reject-empty = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
-reject-no-unit = What unit is { $found } in? Type it again with one of these: { $units }.
+reject-no-unit = "{ $found }" has no unit. Type it again with its unit: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
 reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.

@@ -127,6 +127,8 @@ plan-motor-code = No motor has the code letter { $found }
     .help = It is one letter from A to V, except I, O and Q. On the motor's label it comes after the word "code". Remove the line if there is none.
 plan-two-draws = { $second } repeats { $first }
     .help = Keep the one that is on the label, and remove the other.
+plan-place-for-no-plug = { $place } names an outlet, but { $plug } says that there is no plug
+    .help = Look at the generator. If a bonding plug is in, write { $plug } = true. If none is in, remove the line { $place }.
 plan-less-than = { $key } is less than { $other }: { $found } is below { $least }
     .help = { $key } cannot be the smaller one. Check for a typo, or for two values that changed places.
 

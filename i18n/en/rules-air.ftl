@@ -4,10 +4,10 @@ AIR001 = { $fix ->
     [measure] We do not know how close people are
    *[other] Exhaust is only { $distance } from people
   }
-    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: less than { $least } is a danger.
-    .fix-move = Stop the engine. Move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
+    .why = Carbon monoxide has no smell, and kills people in their sleep. Keep exhaust { $ample } or more from people, neighbors too: { $least } to { $ample } is still too close, and under { $least } is a danger.
+    .fix-move = Stop the engine, and let it cool. Then move the generator at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
     .fix-closed = If the generator runs in a closed place, get everyone out, call { $call }, and let only firefighters go in to stop it. Once it is off and cold, set it down at least { $ample } from every tent, vehicle, door and window. Point the exhaust away from people.
-    .fix-farther = Stop the engine, and move the generator out to { $ample } or more. Point the exhaust away from people. Wind can carry exhaust farther than { $least }.
+    .fix-farther = Stop the engine, and let it cool. Then move the generator out to { $ample } or more, and point the exhaust away from people. Wind can carry exhaust farther than { $least }.
     .fix-measure = Measure from the exhaust to the nearest tent, vehicle, door or window, neighbors’ too. If it is under { $ample }, move the generator before you start it.
 
 AIR002 = { $fix ->

@@ -28,7 +28,7 @@ CORD003 = { $fix ->
     [unwind] The cord { $first } stays coiled while in use
    *[other] We do not know if cord { $first } stays coiled
   }
-    .why = A coil traps its heat and melts from the inside, and no breaker can tell. Do not use it coiled: its limit is then only { $limit }.
+    .why = A coiled cord traps its heat and can melt from the inside, and no breaker can tell. Never use it coiled: it then carries only { $limit }.
     .fix-unwind = Unwind the whole cord, and lay it out loosely. If it is far too long, use a shorter one.
     .fix-look = Unwind the whole cord each time, and say so in the plan.
 
@@ -47,14 +47,21 @@ CORD005 = { $count } long cords plugged end to end
     .why = The connection can pull apart. Half out, its blades are exposed and live. The cords: { $about }.
     .fix-one-cord = Use one cord that is long enough. Until then, keep the connection dry, off the ground, and tied so that it cannot pull apart.
 
-CORD006 = The cord { $first } is overloaded in this heat
-    .why = Cords are rated for air of 86 °F (30 °C): in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
+CORD006 = { $fix ->
+    [cooler] In air of { $air } the cord { $first } carries nothing
+   *[other] The cord { $first } is overloaded in this heat
+  }
+    .why = { $fix ->
+        [cooler] A wire must get rid of its own heat, and in air this hot it cannot. Anything plugged into that cord is too much.
+       *[other] Cords are rated for air of 86 °F (30 °C): in air of { $air } this one carries { $limit }, not { $cool }. But { $demand } runs through it, and no breaker trips at { $limit }. Look at: { $about }.
+      }
     .fix-less = Run fewer things on it while it is hot, or use a thicker cord. Lay it in the shade.
     .fix-unwind = { CORD003.fix-unwind }
+    .fix-cooler = Plug nothing into that cord until it is cooler.
 
 CORD007 = The power strip { $first } is plugged into another cord
     .why = Strips are made for indoors, not for the end of a cord. All { $places } of its outlets share one thin cord. Look at: { $about }.
-    .fix-straight = Use an outdoor cord with several ends, or a listed box with breakers. Plug a strip straight into an outlet, and keep it dry.
+    .fix-straight = Use an outdoor cord with several ends, or a listed box (with a testing lab’s mark) with breakers. Plug a strip straight into an outlet, and keep it dry.
 
 CORD008 = { $first } makes heat for hours on a cord
     .why = It draws { $watts } for hours, which heats every worn contact, and no breaker notices. { $fix ->

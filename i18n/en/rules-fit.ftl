@@ -7,13 +7,18 @@ FIT001 = { $fix ->
     [dead] No outlet that fits { $about } can run it
     [part] { $about } does not fit where it should plug in
     [loose] { $place } is not plugged in: no power for { $about }
+    [unusable] Do not use { $place }, wherever you plug it in
     [misplaced] { $place } does not take the plug of { $about }
-    [hot] In air of { $air } the cord cannot carry { $about }
    *[other] No free socket for { $about }
   }
     .why = { $fix ->
+        [unusable] { $rule ->
+            [OVER001] It can overheat and catch fire before any breaker trips.
+            [CORD004] It might have no ground wire. Then a fault can put full voltage on a metal case.
+            [SHOCK005] It joins neutral to ground inside, or might. Then metal that you touch can carry current.
+           *[other] What is wrong with it stays wrong in any outlet.
+          }
         [loose] What is plugged into it gets no power, and we have not checked it.
-        [hot] A wire must get rid of its own heat, and in air this hot it cannot. Anything plugged into that cord is too much.
         [lost] The plan puts more into { $place } than it has sockets. We have not checked anything past { $about }.
         [bonding-plug] The plan says that a bonding plug is in, and it takes a socket for itself. All household sockets of the generator are taken.
         [bonding-socket] The plan says that a bonding plug is in { $place }, and it takes a socket for itself. Other things have every socket there.
@@ -26,7 +31,7 @@ FIT001 = { $fix ->
     .fix-lost = Look where { $about } really plugs in, and correct the plan. To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
     .fix-loose = Plug { $place } in where it fits, and write in the plan where, or plug { $about } in elsewhere. Then check again.
     .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
-    .fix-hot = Plug nothing into that cord until it is cooler.
+    .fix-unusable = Do not use { $place }. Take it out of the plan, and plug in elsewhere what needs power.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -34,17 +39,22 @@ FIT002 = { $first } carries less than its shape says
     .why = It ends in a { $shape } shape, but its plug is rated for { $plug }. The limit is { $limit }.
     .fix-plan = Plan with { $limit } for everything past { $first }, and mark it so.
 
-FIT003 = { $about }: wrong voltage for its shape
-    .why = It needs both halves of a 120/240 V generator, or a neutral, and lacks it: no adapter can add that. But it is live.
+FIT003 = { $fix ->
+    [look] There might be no { $twice } at { $about }
+   *[other] { $about }: wrong voltage for its shape
+  }
+    .why = { $fix ->
+        [look] It is for { $twice } only. Many small generators do not give it: then it is live, with the wrong voltage.
+       *[other] It needs both halves of a 120/240 V generator, or a neutral, and lacks it: no adapter can add that. But it is live.
+      }
     .fix-leave = Plug nothing into it, and treat it as live. Use an outlet that has what it needs. Never change a plug to make it fit.
+    .fix-look = Look for “{ $twice }” on the generator’s nameplate. Until then, plug nothing into it, and treat it as live.
 
 FIT004 = { $fix ->
     [too-large] { $first } needs more than its outlet can give
     [life-large] No outlet here can run { $about }
-    [refused] { $planned ->
-        [yes] Wrong outlet in the plan for { $about }
-       *[other] No usable outlet for { $about }
-    }
+    [refused] No usable outlet for { $about }
+    [refused-here] The plan has the wrong outlet for { $about }
    *[other] No free outlet for { $about }
   }
     .why = { $fix ->
@@ -55,19 +65,18 @@ FIT004 = { $fix ->
         [life-large] { life-it } It needs { $demand }, but the best outlet it can use gives { $limit }.
         [life-room] { life-it } Every outlet that it can use is taken, or has too little left.
         [refused] { $planned ->
-            [yes] You must not plug it in where the plan has it.
-           *[other] You must not use any outlet that its plug fits.
+            [yes] You must not plug it in where the plan has it, and no other free outlet can run it.
+           *[other] You must not plug it in anywhere that its plug fits.
         }
+        [refused-here] You must not plug it in where the plan has it. Free, and able to run it: { $free }.
        *[other] Every outlet that it can use is taken, or has too little left.
       }
     .fix-too-large = Leave it at home, use its lower setting, or use an outlet that can give { $demand }.
     .fix-no-room = Leave something at home: this, or what takes its place. Then check again.
     .fix-life-large = Use an outlet that can give { $demand }, or do not rely on this generator for { $about }. Stay where there is utility power, or use your supplier’s backup. Never change the device’s setting.
     .fix-life-room = Leave something else at home for it, and check again.
-    .fix-refused = { $planned ->
-        [yes] Plug it in elsewhere, clear what is wrong there first, or leave it at home.
-       *[other] Clear what is wrong there first, or leave it at home.
-      }
+    .fix-refused = Clear what is wrong there first, plug it in elsewhere, or leave it at home.
+    .fix-refused-here = Plug it in at { $free } instead, put that in the plan, and check again. Or clear what is wrong with its own outlet first.
 
 FIT005 = Easy to mix up: { $one } and { $other }
     .why = In the dark you can take one for the other. { $one } gives { $volts }, and { $other } gives { $volts-other }. Outlets: { $about }.

@@ -25,6 +25,6 @@ NOISE002 = { $fix ->
        *[other] The camp must be quiet { $quiet }.
       }
     .fix-move = Run { $about } at other hours, or from a battery charged during the day.
-    .fix-life = Ask your host before you come, or run it from its own battery, charged during the day. Do not change its hours.
-    .fix-move-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-move }
-    .fix-life-assumed = Ask your host when the camp must be quiet. { NOISE002.fix-life }
+    .fix-life = Before you come, ask the campground host if it may run then. If not, run it from its own battery, charged during the day. Do not change its hours.
+    .fix-move-assumed = Ask the campground host when the camp must be quiet. { NOISE002.fix-move }
+    .fix-life-assumed = Ask the campground host when the camp must be quiet, and if this may run then. If not, run it from its own battery, charged during the day. Do not change its hours.

@@ -13,20 +13,33 @@ OVER001 = { $fix ->
         [unknown] We do not know at how many amps this path trips. If nothing trips, its weakest part ({ $known ->
             [no] we assumed
            *[yes] rated for
-          } { $rating }) overheats and can catch fire. Parts: { $about }.
+          } { $rating }) overheats and can catch fire.{ $alone ->
+            [yes] {""}
+           *[no] {" "}Parts: { $about }.
+          }
         [own] The generator can supply { $demand } and stops itself past that. What it feeds here is rated for { $rating } or more.
         [single-look] A single outlet of { $rating } must not be alone on a breaker of { $breaker }: it overloads before anything trips. Two or more are allowed.
         [camper] The adapter is rated for { $rating }. The breaker ahead of it trips only above { $breaker }.
        *[other] { $known ->
-            [no] We assumed that the weakest part here is
-           *[yes] The weakest part here is
-          } rated for { $rating }. { $stops ->
-            [set] The generator can push up to { $peak } through that part before anything trips: the part can overheat and catch fire.
-           *[breaker] The breaker ahead of it trips only above { $breaker }: until then the part can overheat and catch fire.
-          } Parts: { $about }.
+            [no] We assumed that{" "}
+           *[yes] {""}
+          }{ $alone ->
+            [yes] { $first }
+           *[no] { $known ->
+                [no] the weakest part here
+               *[yes] The weakest part here
+              }
+          } is rated for { $rating }. { $stops ->
+            [set] The generator can push up to { $peak } through it before anything trips: it can overheat and catch fire.
+           *[breaker] The breaker ahead of it trips only above { $breaker }: until then it can overheat and catch fire.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Parts: { $about }.
+          }
       }
-    .fix-splitter = Do not use { $first } for anything. Use a listed distribution box with a breaker for each outlet.
+    .fix-splitter = Do not use { $first } for anything. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-receptacle = Do not use { $first }. Have a licensed electrician look at its breaker.
+    .fix-no-breaker = Do not use { $first }. Use a factory-made box with a testing lab’s mark (“listed”), and a breaker for each outlet.
     .fix-single = Keep what is plugged in here to { $rating }. Have a licensed electrician look at it.
     .fix-single-look = Look how many plugs { $first } takes, and write sockets in the plan. If it takes one, keep it to { $rating }, and have a licensed electrician look at it.
     .fix-cord = Do not use { $first } here. { over-cord } Use { $first } itself only where the breaker is { $fits } or less.
@@ -48,7 +61,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = { $first } carries too much for too long
-    .why = { $first } can handle { $rating }, or { $limit } for three hours or more. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
+    .why = For three hours or more, { $first } can handle { $limit }. At { $time } it carries { $demand }, and { $long } of that runs for hours. Look at: { $about }.
     .fix-move = Move one of these to another breaker, turn it down, or give it a rest before three hours are up.
     .fix-rest = Turn it down, or give it a rest before three hours are up.
     .fix-life = Never turn { $life } down or pause it. Move everything else here to another breaker, or find an outlet that can run it for hours.

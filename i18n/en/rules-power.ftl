@@ -9,6 +9,7 @@ POWER001 = { $fix ->
     [life-off] Too much is on along with { $life } at { $time }
     [life-turns] Too much is on along with { $life } at { $time }
     [leg] One half of the generator is overloaded at { $time }
+    [leg-turns] One half of the generator is overloaded at { $time }
     [leg-look] Half of the generator might be overloaded at { $time }
     [leg-cord] Half of the generator might be overloaded at { $time }
    *[other] Too much is on at once at { $time }
@@ -23,13 +24,15 @@ POWER001 = { $fix ->
         [life-off] { life-on } The generator can supply { $limit }, but these need { $demand }, which is { $over } too much: { $about }.
         [life-turns] { life-on } The generator can supply { $limit }, but these need { $demand }, which is { $over } too much: { $about }.
         [leg] These draw { $demand } on one half: { $about }. Each half can supply { $limit }, so it is { $over } too much.
+        [leg-turns] These draw { $demand } on one half: { $about }. Each half can supply { $limit }, so it is { $over } too much.
         [leg-look] If all of these are on one half, they draw { $demand } there: { $about }. Each half can supply { $limit }, so it is { $over } too much.
         [leg-cord] If all of these are on one half, they draw { $demand } there: { $about }. Each half can supply { $limit }, so it is { $over } too much.
        *[other] These draw { $demand } together: { $about }. The generator can supply { $limit }, so it is { $over } too much.
       }
     .fix-turns = Run them in turns. Give each its hours, or leave one at home. Look at { $first } first: it needs the most.
     .fix-hours = Run them in turns: the card shows what goes together. Or say in the plan when each one runs.
-    .fix-leg = Move { $first } to an outlet on the other half, or run these in turns.
+    .fix-leg = Move { $move } to an outlet on the other half, or run these in turns.
+    .fix-leg-turns = Run these in turns, or leave one at home.
     .fix-leg-look = Find out which half each outlet is on, and put it in the plan. Until then, run these in turns.
     .fix-leg-cord = Run these in turns. No plan knows which half each end of a cord is on. Ask a licensed electrician before you run them together.
     .fix-leg-alone = Leave { $about } at home, use its lower setting, or bring a bigger generator.
@@ -85,14 +88,14 @@ POWER003 = You cannot use { $stranded } of the generator’s power
 
 POWER004 = { $fix ->
     [late] The breaker of { $first } tripped above its number
-   *[other] The breaker of { $first } trips early
+   *[other] The breaker of { $first } trips too soon
   }
     .why = { $fix ->
-        [late] It is marked { $marked }, and you saw it trip at { $trips }. Any breaker lets more through for a short time, so we count { $marked }.
-       *[other] It is marked { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not count on it to trip there.
+        [late] Its number is { $marked }, but it tripped only at { $trips }. Any breaker lets more through for a short time, so we still count { $marked }.
+       *[other] Its number is { $marked }, but it has tripped at { $trips }. Plan with { $trips }, but do not trust it to trip there again.
       }
     .fix-service = Have a service shop or a licensed electrician look at it. Stop using it if it smells, turns brown or gets hot.
-    .fix-late = Plan with { $marked }, the number on it. If it lets more through for an hour, stop using it until a licensed electrician has looked at it.
+    .fix-late = Plan with { $marked }, the number on it. If it carries more than that for an hour, stop using it until a licensed electrician has looked at it.
 
 POWER005 = Running and peak power are nearly the same
     .why = The plan gives { $rated } running and { $peak } peak. On most generators the running power is clearly less: the big number on the carton is the peak.

@@ -11,7 +11,7 @@ SHOCK001 = { $fix ->
     [named] Plug no appliance into { $about }
    *[other] No GFCI protects { $about }
   }
-    .why = A bad cord or appliance can send current through you, and no breaker notices; the ground here is { $ground }. A GFCI is made to trip at 6 thousandths of an amp.
+    .why = A bad cord or appliance can send power through your body, and no breaker cuts it off; the ground here is { $ground }. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
     .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
     .fix-free = Do not plug an appliance in here. Plug in only a cord with a GFCI built in (TEST and RESET buttons), and plug things into that cord.
@@ -54,9 +54,9 @@ SHOCK005 = { $fix ->
     [known] Neutral is joined to ground inside { $first }
    *[other] We do not know how { $first } is wired
   }
-    .why = Never join neutral and ground. If a box joins them inside, metal that you touch can carry current, and a GFCI can fail. Boxes: { $about }.
-    .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
-    .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it.
+    .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail. Boxes: { $about }.
+    .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it. Never join neutral and ground.
+    .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it. Never join neutral and ground.
 
 SHOCK006 = { $fix ->
     [home-made] Home-made box: { $about }
@@ -97,8 +97,8 @@ SHOCK011 = { $fix ->
     .fix-leave = Do not use it. Use a cord with four wires, such as 10/4.
     .fix-count = Read the print on the cord: 10/4 has four wires, 10/3 has three. Do not use it until you know.
 
-SHOCK012 = Cord with no GFCI ahead of it: { $about }
-    .why = A GFCI protects only what gets its power through it: this cord ({ $length } in all) does not. Where the cord is cut or wet, current can pass through you, and nothing trips in time.
+SHOCK012 = The GFCI does not protect this cord: { $about }
+    .why = A GFCI protects only what is past it, and here { $length } of cord is ahead of it. Where that cord is cut or wet, power can pass through your body, and nothing trips in time.
     .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
     .fix-first = Better: plug a cord with a GFCI built in into { $place }, and { $about } into that. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
@@ -129,4 +129,5 @@ SHOCK013 = { $fix ->
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a cord with a GFCI built in into “{ $device }”.
-    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $about }. See if “{ $device }” has the buttons, and put that in the plan.
+    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
+    .fix-if-none = Do not use { $about }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.

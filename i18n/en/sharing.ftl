@@ -2,13 +2,13 @@
 
 ## Safety. One change. $first is the part or load.
 
-change-more-distance = Stop the engine, and let it cool. Move the generator to a spot { $distance } or more from every tent, vehicle, door and window. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
+change-more-distance = Stop the engine, and let it cool. Move the generator to a spot { $distance } or more from every tent, vehicle, door and window. Point the exhaust away from people. See if the cords still reach. If you need a longer cord, put it in the plan, and check again.
 change-no-building = Do not connect the generator to any building’s wiring. Plug things straight into it or its box.
 change-open-air = { $stands ->
         [enclosed] If the generator runs in a closed place now, get everyone out and call { $call }. Let only firefighters go in to stop it. Move it only when it is off and cold.
         [covered] Stop the engine. Move it only when it is cool.
        *[other] If the generator runs in a tent, porch, vehicle or shed now, get everyone out and call { $call }. Let only firefighters go in. Move it only when it is off and cold.
-    } Set it down in the open, at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a high roof, open on all sides. Point the exhaust away from people. See if the cords still reach: a longer cord changes the plan.
+    } Set it down in the open, at least { $distance } from every tent, vehicle, door and window, with { $clear } clear on all sides. Have nothing over it but a high roof, open on all sides. Point the exhaust away from people. See if the cords still reach. If you need a longer cord, put it in the plan, and check again.
 change-alarm = Put a carbon monoxide alarm that runs on a battery in every tent and camper where people sleep.
 change-uncoil = Unwind the cord { $first }, and lay it out loosely.
 change-run-alone = Stop every engine. Take off what joins the generators, and run one of them alone.
@@ -48,9 +48,9 @@ change-smaller-appliance = { $starts ->
     [yes] In place of { $first }, use an appliance that needs { $power } or less to run and { $starting } or less to start.
    *[no] Use an appliance of { $power } or less in place of { $first }.
   }
-change-box-for-splitter = Use a listed distribution box, with a breaker and a GFCI for each outlet, in place of { $first }.
-change-listed-box = Use a factory-made, listed box, with a breaker and a GFCI for each outlet, in place of { $first }.
-change-new-box = Plug a listed distribution box, with a breaker and a GFCI for each outlet, into { $first }.
+change-box-for-splitter = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.
+change-listed-box = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.
+change-new-box = Plug a factory-made box with a testing lab’s mark (“listed”) into { $first }. It must have a breaker and a GFCI for each outlet.
 
 ## tallywatt mend
 
@@ -72,19 +72,19 @@ mend-tally = { $dangers ->
        *[other] { $warnings } warnings
     }, { $musts ->
         [0] every must-have has an outlet
-        [one] 1 must-have cannot run, or not when you want
-       *[other] { $musts } must-haves cannot run, or not when you want
+        [one] 1 must-have cannot run when you want it
+       *[other] { $musts } must-haves cannot run when you want them
     }
 mend-turns = Not everything can run whenever you want it. The new card shows whose turn it is.
 mend-proven = We found no easier way with the changes we know.
 mend-unproven = There might be an easier way: we did not try everything.
-mend-left = No change that we know clears the rest. “tallywatt check” shows what is left.
-mend-stays = Still there
-mend-wrote = The changed plan is written to { $path }. Notes from the old file are not in it. Now print the new card: tallywatt print { $path } --into FOLDER. Throw the old card away.
-mend-kept = We did not write { $path }: the plan is as it was.
+mend-left = We know of no change that clears the rest. Run “tallywatt check” to see what is left.
+mend-stays = Not cleared
+mend-wrote = We wrote the changed plan to { $path }, without the notes of the old file. Now print the new card: tallywatt print { $path } --into FOLDER. Throw the old card away.
+mend-kept = Nothing in the plan changed, so we did not write { $path }.
 mend-people = Your gear is not changed yet: do each step yourself. Then check again. Start the engine only if no danger is left.
 mend-people-left = Your gear is not changed yet: do each step yourself. These steps do not clear every danger. Do not start the engine until you clear the rest and check again.
-mend-try = “--into NEW.toml” writes the changed plan to a new file.
+mend-try = To save the changed plan as a new file: tallywatt mend PLAN --into NEW.toml
 mend-exists = { $path } is there already, so we wrote nothing. Name a new file.
 
 print-ws-mend = Changes that would clear the dangers
@@ -123,9 +123,10 @@ may-but = The plan also has { $signal ->
         [warning] a warning
        *[other] a caution
     }: { $title } ({ $code }).
-may-but-amps = By amps alone they would fit. That does not make the danger go away.
+may-but-amps = There is enough power for them. That does not clear the danger.
 may-life = Someone’s health depends on { $life }. Switch off { $others } first, and ask again.
 may-no-place = No outlet in this plan for { $names }: { $reason }.
+may-wrong-place = Do not plug in { $names } where the plan has it. Free, and able to run it: { $free }. Put that in the plan, and ask again.
 may-taken = { $names } { $count ->
         [one] shares its socket
        *[other] share their sockets
@@ -134,7 +135,8 @@ may-nothing = Everything you named is on already.
 may-over-short = { $at } can handle { $limit }. These need { $asks }: { $over } too much.
 may-over-hours = { $at } can handle { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.
 may-over-starting = When { $by } starts with the rest on, the generator must give { $asks }. Its peak is { $limit }: { $over } too much.
-may-order-only = In one order each would start. But anything with a thermostat or a motor starts again by itself, and that would be too much.
+may-over-starting-alone = Starting { $by } alone takes { $asks }. The generator’s peak is { $limit }: { $over } too much.
+may-order-only = If you switch them on in the right order, each one starts. But anything with a thermostat or a motor starts again by itself later, and that would be too much.
 may-the-set = The generator
 may-part = “{ $id }”
 may-order = Switch on in this order
@@ -151,7 +153,7 @@ may-no-load-known = It has: { $known }.
 
 ## What may run together, as check shows it. Names are joined by “+” or commas.
 
-share-danger = This list goes by amps alone. Clear every danger first: until then, leave the engine off.
+share-danger = This list looks only at power, not at danger. Leave the engine off until you have cleared every danger.
 share-all = As far as power goes, all of it can be on at once.
 share-together = What may run at once: all of one line, and nothing else with it
 share-never = Never together
@@ -167,7 +169,7 @@ share-turns = Not everything can run whenever you want it. Take turns
 
 start-any-order = Any other order works too. This one has the lowest peak.
 start-leave-off = Leave { $extra } off while these are on: what starts again by itself would then need more than the generator’s peak.
-stop-order = Switch off the largest first: { $names }.
+stop-order = Switch off in this order, largest first: { $names }.
 
 print-turns-title = Take turns
 print-ws-stop-row = Switch off

@@ -7,7 +7,7 @@ interview-welcome =
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
-    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un enchufe de pared, una entrada o un cuadro eléctrico de un edificio: sí. Ese trabajo es solo para un { -electrician }. Si no lo sabe, suponemos que sí.
+    .help = Responda No si solo enchufa cosas en el generador, sus cables y sus cajas. Responda Sí si algún cable va de él a un enchufe de pared, una entrada o un cuadro eléctrico de un edificio. Nunca tienda un cable así. Ese trabajo es solo para un { -electrician }. Si no lo sabe, suponemos que sí.
     .row = Alimenta un edificio
 
 # A longer row is cut on a narrow terminal.

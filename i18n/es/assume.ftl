@@ -44,11 +44,11 @@ assume-all-day = No se sabe cuándo funciona “{ $part }”; se contaron { $val
 decides-dangers = Averigüe esto primero: es lo que más decide. { $assumption } { $dangers ->
         [one] Si no es tan malo, puede desaparecer un peligro.
        *[other] Si no es tan malo, pueden desaparecer { $dangers } peligros.
-    } No adivine: mire o mida.
+    } No adivine.
 decides-warnings = Averigüe esto primero: es lo que más decide. { $assumption } { $warnings ->
         [one] Si no es tan malo, puede desaparecer una advertencia.
        *[other] Si no es tan malo, pueden desaparecer { $warnings } advertencias.
-    } No adivine: mire o mida.
-decides-limits = Averigüe esto primero: es lo que más decide. { $assumption } Si no es tan malo, puede usar más. No adivine: mire o mida.
+    } No adivine.
+decides-limits = Averigüe esto primero: es lo que más decide. { $assumption } Si no es tan malo, puede usar más. No adivine.
 assume-parallel-limit = No se sabe cuánto deja pasar el kit entre los generadores; se tomó { $value }, como de uno solo. Lea los amperios en el kit.
 assume-rated-on = Con propano, un generador da cerca de una décima parte menos que con gasolina. Por eso se tomó { $value }. Si su placa da vatios para propano, ponga rated_on = "propane" en el plan.

@@ -156,7 +156,7 @@ ask-generator-neutral = ¿Su neutro es flotante o está unido a tierra?
         Flotante: nada une por dentro el neutro al chasis. Unido: el fabricante los ha unido.
         Una clavija de unión neutro-tierra parece una clavija sin cable, y alguien la puso ahí a propósito. Mire: ¿hay una clavija sin cable en algún { -receptacle }? Si la hay, déjela y pregunte al dueño. Consulte a un { -electrician } antes de usar una.
         Ayuda un probador enchufable con tres luces. Dos luces encendidas, como en un { -receptacle } bueno: el neutro y el chasis están unidos en algún lugar. Una luz encendida, que significa “open ground” (tierra abierta): lo más probable es que sea flotante.
-        No abra el generador para averiguarlo, y no una nada por su cuenta. Si no lo sabe, lo damos por flotante, y lo decimos.
+        No abra el generador para averiguarlo, y no una nada por su cuenta. Si no lo sabe, para las pruebas lo damos por flotante, y para las descargas por lo que sea peor.
     .row = Neutro
 pick-generator-neutral-floating = Flotante
 pick-generator-neutral-plug = Flotante, con una clavija de unión
@@ -453,7 +453,7 @@ pick-site-alarm-nobody = Nadie dormirá aquí ni cerca
 
 ask-site-building = ¿Alimentará la instalación de una casa o cabaña?
     .why = Eso puede matar a quien trabaja en la línea, y a usted.
-    .help = Enchufar cosas sueltas en el generador: no. Cualquier cable desde él a un { -receptacle } de pared, una entrada o un tablero de un edificio: sí. Nunca lleve un cable a un { -receptacle } de pared. Solo un { -electrician } puede conectarlo a un edificio, con un conmutador de transferencia. Si no lo sabe, suponemos que sí.
+    .help = Responda No si solo enchufa cosas en el generador, sus cables y sus cajas. Responda Sí si algún cable va de él a un { -receptacle } de pared, una entrada o un tablero de un edificio. Nunca tienda un cable así. Solo un { -electrician } puede conectarlo a un edificio, con un conmutador de transferencia. Si no lo sabe, suponemos que sí.
     .row = Alimenta un edificio
 
 ask-site-altitude = ¿A qué altura sobre el mar está?
@@ -695,6 +695,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }): { $amps }
 picture-refused = - { $id } ({ $shape }): no usar
 picture-guarded = - { $id } ({ $shape }): solo un cable con { -gfci }
+picture-guarded-ahead = - { $id } ({ $shape }): ponga antes un cable con { -gfci }
 picture-load = * { $load }
 picture-unplaced = Por ahora sin lugar: { $ids }
 picture-loose = Sin enchufar: { $ids }
@@ -798,7 +799,7 @@ interview-folder = ¿En qué carpeta los ponemos?
     .help = Escriba un nombre, como: impresos. Enter toma el nombre que se muestra. No se toma una carpeta que contiene otro plan.
 interview-folder-taken = Ya hay un plan en { $dir }. Indique otra carpeta.
 
-id-home = casa
+id-regular = normal
 id-camper = camper
 id-twist = giro
 id-large = grande

@@ -127,6 +127,8 @@ plan-motor-code = Ningún motor tiene la letra de código { $found }
     .help = Es una letra de la A a la V, sin I, O ni Q, después de la palabra "code" en la placa del motor. Si no hay ninguna, no la ponga.
 plan-two-draws = { $second } dice otra vez lo que dice { $first }
     .help = Quédese con el que está en la placa, y quite el otro.
+plan-place-for-no-plug = { $place } nombra un { -receptacle }, pero { $plug } dice que no hay clavija
+    .help = Mire el generador. Si tiene una clavija de unión neutro-tierra, escriba { $plug } = true. Si no tiene ninguna, quite la línea { $place }.
 plan-less-than = { $key } es menor que { $other }: { $found } y { $least }
     .help = { $key } no puede ser el menor de los dos. Busque una cifra corrida, o dos valores que cambiaron de lugar.
 

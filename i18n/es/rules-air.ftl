@@ -4,10 +4,10 @@ AIR001 = { $fix ->
     [measure] Nadie ha medido a qué distancia del escape está la gente
    *[other] Hay personas a { $distance } del escape del generador
   }
-    .why = Deje { $ample } o más: menos de { $least } es un peligro. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
-    .fix-move = Apague el motor. Lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
+    .why = Deje { $ample } o más: de { $least } a { $ample } sigue siendo demasiado cerca, y menos de { $least } es un peligro. Los gases de escape llevan monóxido de carbono. No se ve ni se huele, y quien duerme no despierta. También cuentan las { -tent(form: "many") }, { -camper(form: "many") } y vehículos de los vecinos.
+    .fix-move = Apague el motor y deje que se enfríe. Después lleve el generador al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente. Nunca lo haga funcionar en una { -tent }, porche, garaje o vehículo, ni bajo un toldo.
     .fix-closed = Si funciona en algo cerrado: todos fuera, llame al { $call }, y que solo los bomberos entren a pararlo. Ya apagado y frío, póngalo al aire libre, al menos a { $ample } de cualquier { -tent }, vehículo, puerta o ventana. Dirija el escape lejos de la gente.
-    .fix-farther = Pare el motor. Lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
+    .fix-farther = Pare el motor y deje que se enfríe. Después lleve el generador a { $ample } o más, y dirija el escape lejos de la gente. A solo { $least }, el viento todavía puede traer los gases.
     .fix-measure = Mida desde el escape hasta la { -tent }, el vehículo, la puerta o la ventana más cercana, también de los vecinos. Si hay menos de { $ample }, mueva el generador antes de arrancarlo.
 
 AIR002 = { $fix ->

@@ -47,10 +47,17 @@ CORD005 = { $count } cables largos, uno tras otro
     .why = La unión queda en el suelo y puede soltarse. A medio salir, sus patas quedan al descubierto y con tensión. Uno tras otro: { $about }.
     .fix-one-cord = Use un solo cable que alcance. Hasta entonces, mantenga la unión separada del suelo, lejos de la humedad y atada de modo que no pueda soltarse.
 
-CORD006 = A { $first } se le pide demasiado con el aire tan caliente
-    .why = Los cables se calculan para aire a 86 °F (30 °C). Con aire a { $air }, este soporta { $limit }, no { $cool }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }. Intervienen: { $about }.
+CORD006 = { $fix ->
+    [cooler] Con aire a { $air } el cable { $first } no soporta nada
+   *[other] A { $first } se le pide demasiado con el aire tan caliente
+  }
+    .why = { $fix ->
+        [cooler] Un conductor debe soltar su propio calor. Con aire tan caliente no puede: todo lo que cuelgue de ese cable es demasiado.
+       *[other] Los cables se calculan para aire a 86 °F (30 °C). Con aire a { $air }, este soporta { $limit }, no { $cool }. Se le piden { $demand }. Ningún { -breaker } se dispara a { $limit }. Intervienen: { $about }.
+      }
     .fix-less = Haga funcionar menos cosas en él mientras haga calor, o use un cable más grueso. Póngalo a la sombra.
     .fix-unwind = { CORD003.fix-unwind }
+    .fix-cooler = No enchufe nada en ese cable hasta que refresque.
 
 CORD007 = La regleta { $first } está enchufada en otro cable
     .why = Las regletas son para interiores y para un { -receptacle }, no para el extremo de un cable. Sus { $places } tomas dependen de un solo cable delgado. Intervienen: { $about }.

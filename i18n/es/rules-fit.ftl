@@ -7,13 +7,18 @@ FIT001 = { $fix ->
     [dead] La toma donde entraría { $about } no le da la corriente que necesita
     [part] { $about } no entra donde debería enchufarse
     [loose] { $place } no está enchufado en nada: no hay corriente para { $about }
+    [unusable] No use { $place }, lo enchufe donde lo enchufe
     [misplaced] { $place } no admite la clavija de { $about }
-    [hot] Con aire a { $air } el cable no soporta nada para { $about }
    *[other] No hay toma libre para { $about }
   }
     .why = { $fix ->
+        [unusable] { $rule ->
+            [OVER001] Puede recalentarse e incendiarse antes de que se dispare un { -breaker }.
+            [CORD004] Quizá no tenga { -ground-wire }. Entonces una falla puede poner toda la tensión en una caja de metal.
+            [SHOCK005] Une el neutro a tierra por dentro, o quizá. Entonces el metal que usted toca puede llevar corriente.
+           *[other] Lo que tiene mal sigue mal en cualquier { -receptacle }.
+          }
         [loose] Lo que cuelga de ahí no recibe corriente, y nada de ello se ha revisado.
-        [hot] Un conductor debe soltar su propio calor. Con aire tan caliente no puede: todo lo que cuelgue de ese cable es demasiado.
         [lost] El plan pone en { $place } más de lo que cabe. Nada de lo que hay más allá de { $about } se ha revisado.
         [bonding-plug] El plan dice que hay puesta una clavija de unión neutro-tierra, y ella ocupa una toma. Todas las tomas domésticas del generador están ocupadas.
         [bonding-socket] El plan dice que hay una clavija de unión neutro-tierra en { $place }, y ella ocupa una toma. Otras cosas ocupan todas las de ahí.
@@ -26,7 +31,7 @@ FIT001 = { $fix ->
     .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
     .fix-loose = Enchufe { $place } donde encaje y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
     .fix-misplaced = Use en su lugar { $others }: allí entra la clavija. Corrija el plan. Nunca lime, doble ni corte una clavija.
-    .fix-hot = No enchufe nada en ese cable hasta que refresque.
+    .fix-unusable = No use { $place }. Quítelo del plan, y enchufe en otro sitio lo que necesita corriente.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -34,17 +39,22 @@ FIT002 = { $first } parece más grande de lo que es
     .why = Termina en una forma { $shape }, pero su clavija está hecha para { $plug }. El límite es { $limit }.
     .fix-plan = Cuente con { $limit } para todo lo que haya más allá de { $first }, y márquelo así.
 
-FIT003 = { $about }: no da los voltios que su forma promete
-    .why = Un { -receptacle } de 240 V necesita ambos lados de un generador de 120/240 V: con uno solo tiene 120 V. Uno de 120 V necesita un neutro. Lo que alimenta a este no lo tiene, y ningún adaptador puede crearlo. No está sin tensión.
+FIT003 = { $fix ->
+    [look] Quizá no haya { $twice } en { $about }
+   *[other] { $about }: no da los voltios que su forma promete
+  }
+    .why = { $fix ->
+        [look] Es solo para { $twice }. Muchos generadores pequeños no los dan: entonces tiene tensión, pero no la correcta.
+       *[other] Un { -receptacle } de 240 V necesita ambos lados de un generador de 120/240 V: con uno solo tiene 120 V. Uno de 120 V necesita un neutro. Lo que alimenta a este no lo tiene, y ningún adaptador puede crearlo. No está sin tensión.
+      }
     .fix-leave = No enchufe nada en él y trátelo como si tuviera tensión. Use un { -receptacle } que tenga lo que necesita. Nunca cambie una clavija para que encaje.
+    .fix-look = Busque “{ $twice }” en la placa del generador. Hasta entonces, no enchufe nada en él y trátelo como si tuviera tensión.
 
 FIT004 = { $fix ->
     [too-large] { $first } pide más de lo que soporta su { -receptacle }
     [life-large] Ningún { -receptacle } de aquí soporta { $about }
-    [refused] { $planned ->
-        [yes] En el plan, { -receptacle } equivocado para { $about }
-       *[other] Ningún { -receptacle } que se pueda usar para { $about }
-    }
+    [refused] Ningún { -receptacle } que se pueda usar para { $about }
+    [refused-here] El plan tiene una toma equivocada para { $about }
    *[other] No hay { -receptacle } libre para { $about }
   }
     .why = { $fix ->
@@ -55,19 +65,18 @@ FIT004 = { $fix ->
         [life-large] { life-it } Pide { $demand }. El mejor { -receptacle } que puede usar soporta { $limit }.
         [life-room] { life-it } Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
         [refused] { $planned ->
-            [yes] No se debe enchufar donde lo pone el plan.
-           *[other] No se debe usar ningún { -receptacle } en el que quepa su clavija.
+            [yes] No se debe enchufar donde lo pone el plan, y ninguna otra toma libre puede con ello.
+           *[other] No se debe enchufar en ningún sitio donde cabe su clavija.
         }
+        [refused-here] Donde lo pone el plan no se debe enchufar. Libre, y puede con ello: { $free }.
        *[other] Todos los { -receptacle(form: "many") } que puede usar están ocupados, o con lo demás ya no soportan bastante.
       }
     .fix-too-large = Déjelo en casa, use su nivel más bajo, o use un { -receptacle } que soporte { $demand }.
     .fix-no-room = Deje algo en casa: esto, o lo que ocupa su lugar. Después compruebe otra vez.
     .fix-life-large = Use un { -receptacle } que soporte { $demand }. Si no lo hay: { life-cannot }
     .fix-life-room = Deje otra cosa en casa por él, y compruebe otra vez.
-    .fix-refused = { $planned ->
-        [yes] Enchúfelo en otra parte, resuelva antes lo que falla ahí, o déjelo en casa.
-       *[other] Resuelva antes lo que falla ahí, o déjelo en casa.
-      }
+    .fix-refused = Resuelva antes lo que falla ahí, enchúfelo en otra parte, o déjelo en casa.
+    .fix-refused-here = Enchúfelo en { $free }, anótelo en el plan y compruebe otra vez. O resuelva antes lo que falla en su toma.
 
 FIT005 = Aquí hay dos formas fáciles de confundir: { $one } y { $other }
     .why = A oscuras, la mano toma una por la otra. { $one } da { $volts }, { $other } da { $volts-other }. { -receptacle(form: "Many") }: { $about }.

@@ -11,8 +11,8 @@ FUEL001 = { $fix ->
         [life-pause] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). Si de ello depende una vida, cuente con el { $usable }.
        *[other] De { $from } a { $to } no hay pausa para cargar combustible, y eso quema el { $burns } de un { -tank } (100 % es un { -tank } lleno). El combustible sobre un motor caliente se incendia.
       }
-    .fix-pause = Prevea una pausa de media hora de día. Apague el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca con lluvia ni cerca de llamas.
-    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa de día: motor apagado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
+    .fix-pause = Prevea una pausa de media hora dentro de ese tiempo, pero no de noche, o use menos cosas entonces. Apague el motor y déjelo enfriar { $cooling } minutos antes de cargar combustible. Nunca con lluvia ni cerca de llamas.
+    .fix-find-out = Busque en el manual las horas por { -tank } y póngalas en el plan. Hasta entonces, prevea una pausa dentro de ese tiempo, pero no de noche: motor apagado, { $cooling } minutos de enfriamiento, sin lluvia y sin llamas.
     .fix-life-pause = Primero pase { $life } a una batería hecha para ello, o a la reserva del proveedor. Sin ninguna de las dos, no confíe en este generador para ello. Después: { FUEL001.fix-pause }
     .fix-life-find-out = Primero pase { $life } a una batería hecha para ello, o a la reserva del proveedor. Sin ninguna de las dos, no confíe en este generador para ello. Después: { FUEL001.fix-find-out }
 

@@ -25,6 +25,6 @@ NOISE002 = { $fix ->
        *[other] El campamento debe estar en silencio: { $quiet }.
       }
     .fix-move = Use { $about } a otras horas, o con una batería cargada de día.
-    .fix-life = Sus horas no cambian. Pregunte al encargado del lugar antes de venir, o aliméntelo entonces con una batería hecha para ello y cargada de día.
+    .fix-life = Antes de venir, pregunte al encargado del lugar si puede funcionar a esas horas. Si no, aliméntelo entonces con una batería hecha para ello y cargada de día. Sus horas no cambian.
     .fix-move-assumed = Pregunte al encargado del lugar cuándo debe haber silencio. { NOISE002.fix-move }
     .fix-life-assumed = Pregunte al encargado del lugar cuándo debe haber silencio. { NOISE002.fix-life }

@@ -18,15 +18,22 @@ OVER001 = { $fix ->
         [single-look] Un solo { -receptacle } de { $rating } no debe estar único en un { -breaker } de { $breaker }: nada se dispara antes de que se sobrecargue. Dos o más sí.
         [camper] El adaptador está hecho para { $rating }. El { -breaker } que lo precede solo se dispara por encima de { $breaker }.
        *[other] { $known ->
-            [no] Se supone que la parte más débil está hecha
-           *[yes] La parte más débil está hecha
-          } para { $rating }. { $stops ->
+            [no] Suponemos que el límite de
+           *[yes] El límite de
+          } { $alone ->
+            [yes] { $first }
+           *[no] la parte más débil
+          } es de { $rating }. { $stops ->
             [set] El generador da hasta { $peak } antes de pararse solo, y el { -breaker } se dispara aún más tarde: la parte se calienta y puede arder.
            *[breaker] El { -breaker } que la precede solo se dispara por encima de { $breaker }. Entre ambos valores nada se dispara: la parte se calienta y puede arder.
-          } Partes: { $about }.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Partes: { $about }.
+          }
       }
     .fix-splitter = No use { $first }, se enchufe lo que se enchufe. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
     .fix-receptacle = No use { $first }. Haga que un { -electrician } revise su { -breaker }.
+    .fix-no-breaker = No use { $first }. Use una caja de distribución certificada por un laboratorio, con un { -breaker } por { -receptacle }.
     .fix-single = Lo que se enchufe aquí no debe pasar de { $rating }. Haga que un { -electrician } lo revise.
     .fix-single-look = Mire cuántas clavijas admite { $first } y escriba sockets en el plan. Si es una: no pase de { $rating }, y haga que un { -electrician } lo revise.
     .fix-cord = No use { $first } aquí. { over-cord } { $first } puede ir donde el { -breaker } sea de { $fits } o menos.
@@ -45,7 +52,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Demasiado durante horas en { $first }
-    .why = Límite de { $first }: { $rating }, o { $limit } si funciona tres horas o más. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
+    .why = Límite de { $first } durante tres horas o más: { $limit }. A las { $time } lleva { $demand }, y de eso { $long } funcionan durante horas. Intervienen: { $about }.
     .fix-move = Pase uno de estos a otro { -breaker }, póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-rest = Póngalo más bajo o dele un descanso antes de que pasen tres horas.
     .fix-life = Nunca ponga más bajo { $life } ni lo pare. Pase todo lo demás a otro { -breaker }, o busque un { -receptacle } que lo soporte durante horas.

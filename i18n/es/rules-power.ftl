@@ -9,6 +9,7 @@ POWER001 = { $fix ->
     [life-off] Hay demasiado encendido junto con { $life } a las { $time }
     [life-turns] Hay demasiado encendido junto con { $life } a las { $time }
     [leg] A un lado del generador se le pide demasiado a las { $time }
+    [leg-turns] A un lado del generador se le pide demasiado a las { $time }
     [leg-look] Quizá se le pida demasiado a un lado del generador a las { $time }
     [leg-cord] Quizá se le pida demasiado a un lado del generador a las { $time }
    *[other] Hay demasiado encendido a la vez a las { $time }
@@ -23,13 +24,15 @@ POWER001 = { $fix ->
         [life-off] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [life-turns] { life-on } Estos piden juntos { $demand }: { $about }. El generador puede dar de forma continua { $limit }, así que son { $over } de más.
         [leg] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
+        [leg-turns] Estos cargan un solo lado: { $about }. Consumen { $demand } en un lado y cada lado da { $limit }, así que son { $over } de más.
         [leg-look] Si todos estos están del mismo lado, consumen ahí { $demand }: { $about }. Cada lado da { $limit }, así que son { $over } de más.
         [leg-cord] Si todos estos están del mismo lado, consumen ahí { $demand }: { $about }. Cada lado da { $limit }, así que son { $over } de más.
        *[other] Estos consumen juntos { $demand }: { $about }. El generador da { $limit }, así que son { $over } de más. Algunos consumen más de lo que dicen sus vatios.
       }
     .fix-turns = Hágalos funcionar por turnos. Dé a cada uno sus horas, o deje uno en casa. Mire primero { $first }: es el que más pide.
     .fix-hours = Hágalos funcionar por turnos: la tarjeta muestra cuáles van juntos. O diga en el plan cuándo funciona cada uno.
-    .fix-leg = Pase { $first } a un { -receptacle } del otro lado, o haga funcionar estos por turnos.
+    .fix-leg = Pase { $move } a un { -receptacle } del otro lado, o haga funcionar estos por turnos.
+    .fix-leg-turns = Haga funcionar estos por turnos, o deje uno en casa.
     .fix-leg-look = Averigüe de qué lado es cada { -receptacle } y anótelo en el plan. Hasta entonces, haga funcionar estos por turnos.
     .fix-leg-cord = Haga funcionar estos por turnos. Ningún plan sabe de qué lado es cada extremo de un cable. Pregunte a un { -electrician } antes de usarlos juntos.
     .fix-leg-alone = Deje { $about } en casa, use su nivel más bajo o lleve un generador más grande.

@@ -129,4 +129,5 @@ SHOCK013 = { $fix ->
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
     .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con { -gfci } incorporado.
-    .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con { -gfci } integrado, y ese cable en { $about }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
+    .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con { -gfci } integrado, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
+    .fix-if-none = No use { $about }: ahí hay más cosas mal. Aunque “{ $device }” tenga botones TEST y RESET, una avería ahí quizá no dispare nada.

@@ -2,12 +2,12 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Apague el motor y deje que se enfríe. Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
+change-more-distance = Apague el motor y deje que se enfríe. Lleve el generador al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana. El escape apunta lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
 change-open-air = { $stands ->
         [enclosed] Si el generador funciona ahora ahí dentro: todos fuera, llame al { $call } desde fuera, y que solo los bomberos entren a pararlo. Cuando esté apagado y frío, sáquelo al aire libre.
         [covered] Apague el motor. Cuando esté frío, sáquelo al aire libre.
        *[other] Si el generador funciona ahora en una { -tent }, porche, vehículo o cobertizo: todos fuera, llame al { $call } desde fuera, y que solo entren los bomberos. Cuando esté apagado y frío, sáquelo al aire libre.
-    } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan: un cable más largo cambia el plan.
+    } Póngalo al menos a { $distance } de cualquier { -tent }, vehículo, puerta o ventana, con { $clear } libres alrededor y sin nada encima salvo un techo bien alto, abierto por todos los lados. El escape apunta lejos de la gente. Vea si los cables aún alcanzan. Si necesita un cable más largo, póngalo en el plan y compruebe otra vez.
 change-no-building = No conecte el generador a la instalación de ningún edificio. Enchufe las cosas directamente en él o en su caja.
 change-alarm = Ponga una alarma de monóxido de carbono de pilas en cada { -tent } y { -camper } donde duerma gente.
 change-uncoil = Desenrolle el cable { $first } y extiéndalo suelto.
@@ -84,7 +84,7 @@ mend-wrote = El plan cambiado está escrito en { $path }. Las notas que usted es
 mend-kept = { $path } no se escribió: el plan queda como estaba.
 mend-people = El equipo no ha cambiado todavía: haga usted cada paso. Después compruebe otra vez. Arranque el motor solo si no queda ningún peligro.
 mend-people-left = El equipo no ha cambiado todavía: haga usted cada paso. Estos pasos no eliminan todos los peligros. No arranque el motor hasta eliminar el resto y comprobar otra vez.
-mend-try = “--into NUEVO.toml” escribe el plan cambiado en un archivo nuevo.
+mend-try = Para guardar el plan cambiado en un archivo nuevo: tallywatt mend PLAN --into NUEVO.toml
 mend-exists = { $path } ya existe, y no se escribió nada. Indique un archivo nuevo.
 
 print-ws-mend = Cambios que eliminarían los peligros
@@ -127,6 +127,7 @@ may-but = El plan tiene además { $signal ->
 may-but-amps = Solo por los amperios, cabrían. Eso no sirve de nada contra un peligro.
 may-life = La salud de alguien depende de { $life }. Apague primero { $others }, y pregunte de nuevo.
 may-no-place = En este plan no hay sitio para { $names }: { $reason }.
+may-wrong-place = No enchufe { $names } donde lo pone el plan. Libre, y puede con ello: { $free }. Anótelo en el plan y pregunte otra vez.
 may-taken = { $names } { $count ->
         [one] comparte su toma
        *[other] comparten su toma
@@ -135,6 +136,7 @@ may-nothing = Todo lo que nombra ya funciona.
 may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
 may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.
 may-over-starting = Cuando arranca { $by } además de lo demás, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
+may-over-starting-alone = El arranque de { $by } solo pide { $asks }. El máximo del generador es { $limit }: { $over } de más.
 may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.
 may-the-set = El generador
 may-part = “{ $id }”

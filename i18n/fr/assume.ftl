@@ -46,9 +46,9 @@ assume-rated-on = Au propane, on a environ un dixième de moins qu’à l’esse
 decides-dangers = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } { $dangers ->
         [one] Si c’est moins grave, un danger peut disparaître.
        *[other] Si c’est moins grave, { $dangers } dangers peuvent disparaître.
-    } Ne devinez pas : regardez ou mesurez.
+    } Ne devinez pas.
 decides-warnings = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } { $warnings ->
         [one] Si c’est moins grave, un avertissement peut disparaître.
        *[other] Si c’est moins grave, { $warnings } avertissements peuvent disparaître.
-    } Ne devinez pas : regardez ou mesurez.
-decides-limits = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } Si c’est moins grave, vous pouvez utiliser plus. Ne devinez pas : regardez ou mesurez.
+    } Ne devinez pas.
+decides-limits = À vérifier d’abord : c’est ce qui décide le plus. { $assumption } Si c’est moins grave, vous pouvez utiliser plus. Ne devinez pas.

@@ -66,7 +66,7 @@ label-row = { $title } : { $shown }
 # What a part is called until somebody names it, with a number behind it if need be: one short
 # word in small letters, without spaces. The first four are outlets by their shape: the household
 # kind, that for a camper, that which is twisted, the large ones.
-id-home = maison
+id-regular = normale
 id-camper = { -camper }
 id-twist = tournante
 id-large = grosse
@@ -166,7 +166,7 @@ ask-generator-neutral = Son neutre est-il flottant ou relié au châssis ?
         Flottant : rien à l’intérieur ne relie le fil neutre au châssis. Relié : le fabricant les a reliés.
         Une fiche de liaison ressemble à une fiche sans cordon, et quelqu’un l’a mise là exprès. Regardez : y a-t-il une fiche sans cordon dans une prise ? Si oui, laissez-la et demandez au propriétaire. Demandez à un { -electrician } avant d’en utiliser une.
         Un testeur de prise à trois lampes aide. Deux lampes allumées, comme pour une bonne prise : neutre et châssis sont reliés quelque part. Une seule lampe, pour « open ground » (terre coupée) : le plus souvent, il est flottant.
-        N’ouvrez rien pour le savoir, et ne reliez rien vous-même. Si vous ne savez pas, on le compte comme flottant, et on le dit.
+        N’ouvrez rien pour le savoir, et ne reliez rien vous-même. Si vous ne savez pas, on le compte comme flottant pour les essais, et au pire pour les chocs.
     .row = Neutre
 pick-generator-neutral-floating = Flottant
 pick-generator-neutral-plug = Flottant, avec une fiche de liaison
@@ -463,7 +463,7 @@ pick-site-stands-enclosed = Dans tente, porche, véhicule, remise
 
 ask-site-building = Branché à l’électricité d’une maison ou d’un chalet ?
     .why = Cela peut tuer des gens sur la ligne, et vous.
-    .help = Brancher des appareils un à un : non. Un cordon qui va à une prise murale, une entrée ou un panneau d’un bâtiment : oui. N’allez jamais à une prise murale avec un cordon. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source. Si vous ne savez pas, nous supposons que oui.
+    .help = Répondez Non si vous branchez seulement des choses sur { -generator(form: "the") }, ses cordons et ses coffrets. Répondez Oui si un cordon va de là à une prise murale, une entrée ou un panneau d’un bâtiment. Ne tirez jamais un tel cordon. Seul un { -electrician } peut relier { -generator(form: "the") } à un bâtiment, avec un inverseur de source. Si vous ne savez pas, nous supposons que oui.
     .row = Alimente un bâtiment
 
 ask-site-altitude = À quelle altitude est-ce ?
@@ -705,6 +705,7 @@ picture-set = { $name }
 picture-place = - { $id } ({ $shape }) : { $amps }
 picture-refused = - { $id } ({ $shape }) : ne pas utiliser
 picture-guarded = - { $id } ({ $shape }) : seulement une rallonge avec { -gfci }
+picture-guarded-ahead = - { $id } ({ $shape }) : mettez en amont une rallonge avec { -gfci }
 picture-load = * { $load }
 picture-unplaced = Pas de place jusqu’ici pour : { $ids }
 picture-loose = Non branché : { $ids }

@@ -127,6 +127,8 @@ plan-motor-code = Aucun moteur n’a la lettre de code { $found }
     .help = C’est une lettre de A à V, sans I, O ni Q, après le mot « code » sur l’étiquette du moteur. Laissez-la de côté s’il n’y en a pas.
 plan-two-draws = { $second } redit ce que dit { $first }
     .help = Gardez celui qui est sur l’étiquette, et retirez l’autre.
+plan-place-for-no-plug = { $place } nomme une prise, mais { $plug } dit qu’il n’y a pas de fiche
+    .help = Regardez { -generator(form: "the") }. Si une fiche de liaison neutre-terre y est branchée, écrivez { $plug } = true. S’il n’y en a pas, retirez la ligne { $place }.
 plan-less-than = { $key } est moins que { $other } : { $found } et { $least }
     .help = { $key } ne peut pas être le plus petit des deux. Cherchez un chiffre de trop ou de moins, ou deux valeurs qui ont échangé leurs places.
 

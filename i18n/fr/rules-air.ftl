@@ -4,10 +4,10 @@ AIR001 = { $fix ->
     [measure] Personne n’a mesuré à quelle distance de l’échappement sont les gens
    *[other] Des gens sont à { $distance } de l’échappement { -generator(form: "of") }
   }
-    .why = Gardez { $ample } de distance ou plus : moins de { $least }, c’est un danger. Les gaz d’échappement contiennent du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
-    .fix-move = Arrêtez le moteur. Éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
+    .why = Gardez { $ample } de distance ou plus : de { $least } à { $ample }, c’est encore trop près, et moins de { $least }, c’est un danger. Les gaz d’échappement contiennent du monoxyde de carbone. On ne le voit pas, on ne le sent pas, et qui dort ne se réveille pas. Les tentes, { -camper(form: "many") } et voitures des voisins comptent aussi.
+    .fix-move = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } d’au moins { $ample } de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens. Jamais en marche dans une tente, un garage ou un véhicule, ni sous un porche ou un auvent.
     .fix-closed = S’il tourne dans un endroit fermé : tout le monde dehors, appelez le { $call }, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, placez { -generator(form: "the") } dehors, à { $ample } au moins de toute tente, tout véhicule, toute porte et fenêtre. Dirigez l’échappement à l’opposé des gens.
-    .fix-farther = Arrêtez le moteur. Éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
+    .fix-farther = Arrêtez le moteur et laissez-le refroidir. Puis éloignez { -generator(form: "the") } jusqu’à { $ample } ou plus, et dirigez l’échappement à l’opposé des gens. Le vent peut porter les gaz au-delà de { $least }.
     .fix-measure = Mesurez de l’échappement jusqu’à la tente, au véhicule, à la porte ou à la fenêtre les plus proches, ceux des voisins aussi. S’il y a moins de { $ample }, éloignez { -generator(form: "the") } avant de démarrer.
 
 AIR002 = { $fix ->

@@ -47,10 +47,17 @@ CORD005 = { $count } longues rallonges à la suite
     .why = Le raccord traîne par terre et peut se défaire. À moitié défait, il a des lames nues et sous tension. À la suite : { $about }.
     .fix-one-cord = Prenez une seule rallonge assez longue. D’ici là, gardez le raccord au-dessus du sol, à l’abri de l’eau, et attaché de façon qu’il ne puisse pas se défaire.
 
-CORD006 = On demande trop à { $first } par un air si chaud
-    .why = Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit }. En cause : { $about }.
+CORD006 = { $fix ->
+    [cooler] Dans un air à { $air }, la rallonge { $first } ne supporte rien
+   *[other] On demande trop à { $first } par un air si chaud
+  }
+    .why = { $fix ->
+        [cooler] Un fil doit évacuer sa propre chaleur. Dans un air aussi chaud, il ne le peut pas : tout ce qui dépend de cette rallonge est de trop.
+       *[other] Les rallonges sont prévues pour un air de 86 °F (30 °C). Dans un air de { $air }, celle-ci supporte { $limit }, et non { $cool }. On lui demande { $demand }. Aucun disjoncteur ne se déclenche à { $limit }. En cause : { $about }.
+      }
     .fix-less = Faites-y marcher moins d’appareils tant qu’il fait chaud, ou prenez une rallonge plus grosse. Posez-la à l’ombre.
     .fix-unwind = { CORD003.fix-unwind }
+    .fix-cooler = Ne branchez rien sur cette rallonge avant qu’il fasse moins chaud.
 
 CORD007 = La multiprise { $first } est branchée sur une autre rallonge
     .why = Les multiprises sont faites pour l’intérieur et pour une prise, pas pour le bout d’une rallonge. Ses { $places } places tiennent à un seul cordon mince. En cause : { $about }.

@@ -7,13 +7,18 @@ FIT001 = { $fix ->
     [dead] La prise où { $about } pourrait se brancher ne lui donne pas le courant qu’il faut
     [part] { $about } n’entre pas là où il faudrait le brancher
     [loose] { $place } n’est branché sur rien : pas de courant pour { $about }
+    [unusable] N’utilisez pas { $place }, où que vous le branchiez
     [misplaced] { $place } n’accepte pas la fiche de { $about }
-    [hot] Dans un air à { $air }, la rallonge ne supporte rien pour { $about }
    *[other] Aucune place libre pour { $about }
   }
     .why = { $fix ->
+        [unusable] { $rule ->
+            [OVER001] Il peut surchauffer et prendre feu avant qu’un disjoncteur se déclenche.
+            [CORD004] Il n’a peut-être pas de { -ground-wire }. Un défaut peut alors mettre toute la tension sur un boîtier de métal.
+            [SHOCK005] Il relie le neutre à la terre à l’intérieur, ou peut-être. Le métal que vous touchez peut alors conduire du courant.
+           *[other] Ce qui ne va pas n’ira pas mieux dans une autre prise.
+          }
         [loose] Ce qui en dépend ne reçoit pas de courant, et rien n’y a été vérifié.
-        [hot] Un fil doit évacuer sa propre chaleur. Dans un air aussi chaud, il ne le peut pas : tout ce qui dépend de cette rallonge est de trop.
         [lost] Le plan met plus de fiches dans { $place } qu’il n’y a de places. Rien de ce qui suit { $about } n’a été vérifié.
         [bonding-plug] Le plan dit qu’une fiche de liaison neutre-terre est en place, et elle occupe une prise. Toutes les prises domestiques { -generator(form: "of") } sont prises.
         [bonding-socket] Le plan dit qu’une fiche de liaison neutre-terre est dans { $place }, et elle occupe une prise. D’autres choses y occupent toutes les prises.
@@ -26,7 +31,7 @@ FIT001 = { $fix ->
     .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ou un adaptateur.
     .fix-loose = Branchez { $place } là où sa fiche entre, et dites dans le plan où, ou branchez { $about } ailleurs. Puis vérifiez de nouveau.
     .fix-misplaced = Prenez plutôt { $others } : la fiche y entre. Corrigez le plan. Ne limez, pliez ou coupez jamais une fiche.
-    .fix-hot = Ne branchez rien sur cette rallonge avant qu’il fasse moins chaud.
+    .fix-unusable = N’utilisez pas { $place }. Retirez-le du plan, et branchez ailleurs ce qui a besoin de courant.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne la mettez jamais dans un répartiteur, un adaptateur ou une rallonge.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }
 
@@ -34,17 +39,22 @@ FIT002 = { $first } porte moins qu’il n’y paraît
     .why = Le bout a la forme { $shape }, mais la fiche est faite pour { $plug }. La limite est { $limit }.
     .fix-plan = Comptez { $limit } pour tout ce qui vient après { $first }, et marquez-le ainsi.
 
-FIT003 = { $about } : pas les volts que sa forme promet
-    .why = Une prise de 240 V demande les deux côtés { -generator(form: "of") } de 120/240 V : avec un seul, elle a 120 V. Une prise de 120 V demande un neutre. Ce qui alimente celle-ci ne l’a pas, et aucun adaptateur ne peut le créer. Elle n’est pas hors tension.
+FIT003 = { $fix ->
+    [look] Il n’y a peut-être pas { $twice } à { $about }
+   *[other] { $about } : pas les volts que sa forme promet
+  }
+    .why = { $fix ->
+        [look] Elle est pour { $twice } seulement. Beaucoup de petits appareils n’en donnent pas : alors elle est sous tension, mais pas la bonne.
+       *[other] Une prise de 240 V demande les deux côtés { -generator(form: "of") } de 120/240 V : avec un seul, elle a 120 V. Une prise de 120 V demande un neutre. Ce qui alimente celle-ci ne l’a pas, et aucun adaptateur ne peut le créer. Elle n’est pas hors tension.
+      }
     .fix-leave = N’y branchez rien, et traitez-la comme sous tension. Prenez une prise qui a ce qu’il faut. Ne changez jamais une fiche pour qu’elle entre.
+    .fix-look = Cherchez « { $twice } » sur la plaque { -generator(form: "of") }. D’ici là, n’y branchez rien, et traitez-la comme sous tension.
 
 FIT004 = { $fix ->
     [too-large] { $first } demande plus que sa prise ne supporte
     [life-large] Aucune prise ici ne supporte { $about }
-    [refused] { $planned ->
-        [yes] Mauvaise prise dans le plan pour { $about }
-       *[other] Aucune prise utilisable pour { $about }
-    }
+    [refused] Aucune prise utilisable pour { $about }
+    [refused-here] Le plan a une mauvaise prise pour { $about }
    *[other] Pas de prise libre pour { $about }
   }
     .why = { $fix ->
@@ -55,19 +65,18 @@ FIT004 = { $fix ->
         [life-large] { life-it } Cet appareil demande { $demand }. La meilleure prise possible supporte { $limit }.
         [life-room] { life-it } Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
         [refused] { $planned ->
-            [yes] Il ne faut pas le brancher là où le plan le met.
-           *[other] Il ne faut utiliser aucune prise où sa fiche entre.
+            [yes] Il ne faut pas le brancher là où le plan le met, et aucune autre prise libre ne convient.
+           *[other] Il ne faut le brancher nulle part où sa fiche entre.
         }
+        [refused-here] Là où le plan le met, il ne faut pas le brancher. Libre, et capable de l’alimenter : { $free }.
        *[other] Toutes les prises possibles sont occupées, ou supportent trop peu avec le reste.
       }
     .fix-too-large = Laissez-le à la maison, mettez-le à un réglage plus bas, ou prenez une prise qui supporte { $demand }.
     .fix-no-room = Laissez quelque chose à la maison : ceci, ou ce qui prend sa place. Puis vérifiez de nouveau.
     .fix-life-large = Prenez une prise qui supporte { $demand }. S’il n’y en a pas : { life-cannot }
     .fix-life-room = Laissez autre chose à la maison pour lui, et vérifiez de nouveau.
-    .fix-refused = { $planned ->
-        [yes] Branchez-le ailleurs, réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
-       *[other] Réglez d’abord ce qui ne va pas là, ou laissez-le à la maison.
-      }
+    .fix-refused = Réglez d’abord ce qui ne va pas là, branchez-le ailleurs, ou laissez-le à la maison.
+    .fix-refused-here = Branchez-le plutôt à { $free }, notez-le dans le plan et vérifiez de nouveau. Ou réglez d’abord ce qui ne va pas à sa prise.
 
 FIT005 = Deux formes ici se confondent facilement : { $one } et { $other }
     .why = Dans le noir, la main prend l’une pour l’autre. { $one } donne { $volts }, { $other } donne { $volts-other }. Prises : { $about }.

@@ -11,8 +11,8 @@ FUEL001 = { $fix ->
         [life-pause] De { $from } à { $to }, aucune pause pour faire le plein, et cela brûle { $burns } d’un réservoir (100 %, c’est un réservoir plein). Si une vie en dépend, comptez sur { $usable }.
        *[other] De { $from } à { $to }, aucune pause pour faire le plein, et cela brûle { $burns } d’un réservoir (100 %, c’est un réservoir plein). Du carburant sur un moteur chaud prend feu.
       }
-    .fix-pause = Prévoyez une pause d’une demi-heure de jour. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant de faire le plein. Pas sous la pluie, pas de flammes.
-    .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause de jour : moteur arrêté, { $cooling } minutes pour refroidir, pas sous la pluie, pas de flammes.
+    .fix-pause = Prévoyez une pause d’une demi-heure pendant ce temps, mais pas la nuit, ou utilisez alors moins d’appareils. Arrêtez le moteur et laissez-le refroidir { $cooling } minutes avant de faire le plein. Pas sous la pluie, pas de flammes.
+    .fix-find-out = Cherchez dans le manuel les heures par réservoir, et mettez-les dans le plan. D’ici là, prévoyez une pause pendant ce temps, mais pas la nuit : moteur arrêté, { $cooling } minutes pour refroidir, pas sous la pluie, pas de flammes.
     .fix-life-pause = Mettez d’abord { $life } sur une batterie faite pour cela, ou sur la réserve du fournisseur. Sans l’une ni l’autre, ne comptez pas sur { -generator(form: "this") } pour cela. Ensuite : { FUEL001.fix-pause }
     .fix-life-find-out = Mettez d’abord { $life } sur une batterie faite pour cela, ou sur la réserve du fournisseur. Sans l’une ni l’autre, ne comptez pas sur { -generator(form: "this") } pour cela. Ensuite : { FUEL001.fix-find-out }
 

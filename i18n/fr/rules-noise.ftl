@@ -25,6 +25,6 @@ NOISE002 = { $fix ->
        *[other] Le camping doit être silencieux : { $quiet }.
       }
     .fix-move = Utilisez { $about } à d’autres heures, ou sur une batterie chargée le jour.
-    .fix-life = Ses heures ne changent pas. Demandez au responsable du camping avant de venir, ou alimentez-le alors d’une batterie faite pour lui et chargée le jour.
+    .fix-life = Avant de venir, demandez au responsable du camping s’il peut marcher à ces heures. Sinon, alimentez-le alors d’une batterie faite pour lui et chargée le jour. Ses heures ne changent pas.
     .fix-move-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-move }
     .fix-life-assumed = Demandez au responsable du camping quand il faut le silence. { NOISE002.fix-life }

@@ -17,16 +17,23 @@ OVER001 = { $fix ->
         [own] { -generator(form: "The") } tient { $demand } et s’arrête au-delà. Ce qui est alimenté ici est fait pour { $rating } ou plus.
         [single-look] Une prise simple de { $rating } ne doit pas être seule derrière un disjoncteur de { $breaker } : rien ne se déclenche avant qu’elle soit surchargée. Deux ou plus, si.
         [camper] L’adaptateur est fait pour { $rating }. Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }.
-       *[other] La partie la plus faible ici est { $known ->
-            [no] supposée faite
-           *[yes] faite
-          } pour { $rating }. { $stops ->
+       *[other] { $known ->
+            [no] Nous supposons que la limite de
+           *[yes] La limite de
+          } { $alone ->
+            [yes] { $first }
+           *[no] la partie la plus faible
+          } est { $rating }. { $stops ->
             [set] { -generator(form: "The") } donne jusqu’à { $peak } avant de s’arrêter, et le disjoncteur se déclenche plus tard encore : la partie chauffe et peut brûler.
            *[breaker] Le disjoncteur en amont ne se déclenche qu’au-dessus de { $breaker }. Entre les deux, rien ne se déclenche : la partie chauffe et peut brûler.
-          } Parties : { $about }.
+          }{ $alone ->
+            [yes] {""}
+           *[no] {" "}Parties : { $about }.
+          }
       }
     .fix-splitter = N’utilisez pas { $first }, quoi que vous y branchiez. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-receptacle = N’utilisez pas { $first }. Faites examiner son disjoncteur par un { -electrician }.
+    .fix-no-breaker = N’utilisez pas { $first }. Prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur par prise.
     .fix-single = Ne dépassez pas { $rating } pour ce qui est branché ici. Faites examiner cette prise par un { -electrician }.
     .fix-single-look = Regardez combien de fiches { $first } accepte, et écrivez sockets dans le plan. Si c’est une seule : ne dépassez pas { $rating }, et faites-la examiner par un { -electrician }.
     .fix-cord = N’utilisez pas { $first } ici. { over-cord } { $first } peut aller là où le disjoncteur est de { $fits } ou moins.
@@ -45,7 +52,7 @@ over-cord = { $cord ->
   }
 
 OVER002 = Trop pendant des heures sur { $first }
-    .why = Limite de { $first } : { $rating }, ou { $limit } si cela dure trois heures ou plus. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
+    .why = Limite de { $first } pendant trois heures ou plus : { $limit }. À { $time }, il y passe { $demand }, dont { $long } pendant des heures. En cause : { $about }.
     .fix-move = Déplacez un de ces appareils sur un autre disjoncteur, baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-rest = Baissez-le, ou faites-lui faire une pause avant trois heures.
     .fix-life = Ne baissez jamais { $life } et ne l’arrêtez pas. Déplacez tout le reste sur un autre disjoncteur, ou trouvez une prise qui le supporte pendant des heures.

@@ -9,6 +9,7 @@ POWER001 = { $fix ->
     [life-off] Trop d’appareils en marche avec { $life } à { $time }
     [life-turns] Trop d’appareils en marche avec { $life } à { $time }
     [leg] On demande trop à un côté { -generator(form: "of") } à { $time }
+    [leg-turns] On demande trop à un côté { -generator(form: "of") } à { $time }
     [leg-look] On demande peut-être trop à un côté { -generator(form: "of") } à { $time }
     [leg-cord] On demande peut-être trop à un côté { -generator(form: "of") } à { $time }
    *[other] Trop d’appareils en marche à la fois à { $time }
@@ -23,13 +24,15 @@ POWER001 = { $fix ->
         [life-off] { life-on } Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [life-turns] { life-on } Ceux-ci demandent { $demand } ensemble : { $about }. { -generator(form: "The") } peut fournir { $limit } en continu : c’est { $over } de trop.
         [leg] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
+        [leg-turns] Ceux-ci chargent un seul côté : { $about }. Ils consomment { $demand } sur un côté, et chaque côté donne { $limit } : c’est { $over } de trop.
         [leg-look] Si tous ceux-ci sont du même côté, ils y consomment { $demand } : { $about }. Chaque côté donne { $limit } : c’est { $over } de trop.
         [leg-cord] Si tous ceux-ci sont du même côté, ils y consomment { $demand } : { $about }. Chaque côté donne { $limit } : c’est { $over } de trop.
        *[other] Ceux-ci consomment { $demand } ensemble : { $about }. { -generator(form: "The") } donne { $limit } : c’est { $over } de trop. Certains consomment plus que leurs watts ne le disent.
       }
     .fix-turns = Utilisez-les à tour de rôle. Donnez à chacun ses heures, ou laissez-en un à la maison. Voyez { $first } d’abord : c’est ce qui demande le plus.
     .fix-hours = Utilisez-les à tour de rôle : la carte montre ce qui va ensemble. Ou dites dans le plan quand chacun fonctionne.
-    .fix-leg = Déplacez { $first } vers une prise de l’autre côté, ou utilisez ces appareils à tour de rôle.
+    .fix-leg = Déplacez { $move } vers une prise de l’autre côté, ou utilisez ces appareils à tour de rôle.
+    .fix-leg-turns = Utilisez ces appareils à tour de rôle, ou laissez-en un à la maison.
     .fix-leg-look = Cherchez de quel côté est chaque prise, et notez-le dans le plan. D’ici là, utilisez ces appareils à tour de rôle.
     .fix-leg-cord = Utilisez ces appareils à tour de rôle. Aucun plan ne sait de quel côté est chaque bout d’une rallonge. Demandez à un { -electrician } avant de les utiliser ensemble.
     .fix-leg-alone = Laissez { $about } à la maison, prenez son réglage le plus bas, ou apportez plus puissant.

@@ -129,4 +129,5 @@ SHOCK013 = { $fix ->
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’une rallonge avec { -gfci } intégré.
-    .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur une rallonge avec un { -gfci } intégré, et cette rallonge à { $about }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
+    .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur une rallonge avec un { -gfci } intégré, et cette rallonge à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
+    .fix-if-none = N’utilisez pas { $about } : autre chose y est dangereux. Même avec des boutons TEST et RESET sur « { $device } », un défaut peut n’y rien déclencher.

@@ -2,12 +2,12 @@
 
 ## One change. $first is the part or load.
 
-change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
+change-more-distance = Arrêtez le moteur et laissez-le refroidir. Éloignez { -generator(form: "the") } d’au moins { $distance } de toute tente, tout véhicule, toute porte et fenêtre. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
 change-open-air = { $stands ->
         [enclosed] Si le moteur tourne là-dedans : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent pour l’arrêter. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
         [covered] Arrêtez le moteur. Quand il est froid, portez { -generator(form: "the") } à l’air libre.
        *[other] Si le moteur tourne dans une tente, un porche, un véhicule ou une remise : tout le monde dehors, appelez le { $call } de dehors, et que seuls les pompiers entrent. Une fois arrêté et froid, portez { -generator(form: "the") } à l’air libre.
-    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore : une rallonge plus longue change le plan.
+    } Il faut au moins { $distance } jusqu’à toute tente, tout véhicule, toute porte et fenêtre, { $clear } libres tout autour, et rien au-dessus sauf un toit bien plus haut, ouvert de tous côtés. Échappement à l’opposé des gens. Voyez si les rallonges suffisent encore. S’il en faut une plus longue, mettez-la dans le plan et vérifiez de nouveau.
 change-no-building = Ne reliez jamais { -generator(form: "the") } au câblage d’un bâtiment. Branchez les appareils directement { -generator(form: "to") } ou à son coffret.
 change-alarm = Mettez un { -alarm } de monoxyde de carbone à piles dans chaque tente et chaque { -camper } où l’on dort.
 change-uncoil = Déroulez la rallonge { $first } et étendez-la sans la serrer.
@@ -87,7 +87,7 @@ mend-wrote = Le plan changé est écrit dans { $path }. Les notes que vous aviez
 mend-kept = { $path } n’a pas été écrit : le plan reste tel quel.
 mend-people = Rien n’est encore changé au matériel : faites vous-même chaque étape. Puis vérifiez de nouveau. Ne démarrez le moteur que s’il ne reste aucun danger.
 mend-people-left = Rien n’est encore changé au matériel : faites vous-même chaque étape. Ces étapes n’éliminent pas tous les dangers. Ne démarrez pas le moteur avant d’avoir réglé le reste et vérifié de nouveau.
-mend-try = « --into NOUVEAU.toml » écrit le plan changé dans un nouveau fichier.
+mend-try = Pour enregistrer le plan changé dans un nouveau fichier : tallywatt mend PLAN --into NOUVEAU.toml
 mend-exists = { $path } existe déjà, et rien n’a été écrit. Donnez le nom d’un nouveau fichier.
 
 print-ws-mend = Changements qui élimineraient les dangers
@@ -132,6 +132,7 @@ may-but = Le plan a aussi { $signal ->
 may-but-amps = Pour les ampères seuls, cela irait. Cela ne protège pas d’un danger.
 may-life = La santé de quelqu’un dépend de { $life }. Arrêtez d’abord { $others }, et demandez de nouveau.
 may-no-place = Pas de place dans ce plan pour { $names } : { $reason }.
+may-wrong-place = Ne branchez pas { $names } là où le plan le met. Libre, et capable de l’alimenter : { $free }. Notez-le dans le plan et redemandez.
 may-taken = { $names } { $count ->
         [one] partage sa place
        *[other] partagent leur place
@@ -140,6 +141,7 @@ may-nothing = Tout ce que vous nommez fonctionne déjà.
 may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
 may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.
 may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit donner { $asks }. La pointe est de { $limit } : { $over } de trop.
+may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }. La pointe { -generator(form: "of") } est de { $limit } : { $over } de trop.
 may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »

@@ -204,6 +204,8 @@ pub(super) fn picture(words: &Words, plan: &Plan) -> String {
         let line = words.with(
             if report.refused(&limit.id).is_some() {
                 "picture-refused"
+            } else if report.guarded(&limit.id).is_some() && report.guarded_ahead(&limit.id) {
+                "picture-guarded-ahead"
             } else if report.guarded(&limit.id).is_some() {
                 "picture-guarded"
             } else {

@@ -528,13 +528,13 @@ pub(super) fn sole_feed(draft: &Draft, n: u8) -> Option<Place> {
 
 /// The words of the code for what has no name yet: messages `id-WORD`.
 pub(super) const WORDS: [&str; 8] = [
-    "home", "camper", "twist", "large", "outlet", "cord", "box", "load",
+    "regular", "camper", "twist", "large", "outlet", "cord", "box", "load",
 ];
 
 /// What people call an outlet of this shape.
 const fn shape_word(shape: Receptacle) -> &'static str {
     match shape.0 {
-        Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20 => "home",
+        Configuration::N1_15 | Configuration::N5_15 | Configuration::N5_20 => "regular",
         Configuration::TT30 => "camper",
         Configuration::L5_20
         | Configuration::L5_30

@@ -88,7 +88,11 @@ impl Open {
             other => other,
         };
         self.put("generator.voltage", voltage);
-        let plug = set.get("bonding_plug").and_then(Value::as_bool) == Some(true);
+        let plug = match set.get("bonding_plug") {
+            // Who names its place says that there is one.
+            None => set.contains_key("bonding_plug_in"),
+            Some(said) => said.as_bool() == Some(true),
+        };
         let neutral = match said(set.get("neutral")) {
             Said::Is(text) if text == "floating" && plug => Said::is("plug"),
             other => other,

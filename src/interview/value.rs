@@ -33,7 +33,10 @@ impl Value {
             Self::Text(text) => text.clone(),
             Self::Word(key) => words.text(key),
             Self::Words(keys) => {
-                let all: Vec<String> = keys.iter().map(|key| words.text(key)).collect();
+                // In quotation marks: “Electric cooler, compressor” is one of them.
+                let quoted =
+                    |key: &String| words.with("id-quoted", [("id", words.text(key).into())]);
+                let all: Vec<String> = keys.iter().map(quoted).collect();
                 all.join(&words.text("list-comma"))
             }
             Self::Numbers(text) => words.typed_numbers(text),

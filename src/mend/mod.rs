@@ -41,11 +41,14 @@ use search::Search;
 use crate::plan::{Id, Plan};
 use crate::report::{self, Effect, Repair, Report, Sharing, Signal, Tally, Values};
 
-/// How many plans of so many loads are tried at most: well under a second to 20 loads, and not much longer
-/// with more, each trial of which takes longer.
-fn plans(loads: usize) -> usize {
+/// How many changed plans are tried at most: for well under a second to 20 loads, and not much longer with more,
+/// each trial of which takes longer.
+fn plans(plan: &Plan) -> usize {
     const PLANS: usize = 240;
     const SMALL: usize = 12;
+    let loads: usize = (plan.loads.iter())
+        .map(|load| usize::from(load.count))
+        .sum();
     PLANS * SMALL / loads.max(SMALL)
 }
 
@@ -121,12 +124,11 @@ impl Mended {
 /// whatever else on the list leaves fewer warnings, the cheapest first.
 #[must_use]
 pub fn mend(plan: &Plan, warnings: bool) -> Mended {
-    let loads = plan.loads.iter().map(|load| usize::from(load.count)).sum();
-    mend_within(plan, warnings, plans(loads))
+    mend_within(plan, warnings, plans(plan)).0
 }
 
-/// The same, trying at most so many plans.
-fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
+/// The same, trying at most so many plans. With the plan as it is, judged.
+fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     let mut search = Search::new(plan, plans);
     let (mut done, proven) = search.cheapest();
     let cheapest = done.changes.len();
@@ -143,16 +145,17 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
     let proven = proven && done.changes.len() == cheapest;
     search.drop_idle(&mut done, warnings);
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.
-    let report = report::build(&done.state.plan);
+    let report = report::in_full(&done.state.plan, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;
     let troubles = report.figures.troubles.iter();
     let left = troubles
         .filter(|trouble| trouble.signal <= Signal::Warning)
         .filter_map(|trouble| report.findings_of(trouble).next().cloned())
         .collect();
-    Mended {
+    let before = search.into_before();
+    let mended = Mended {
         effect: Effect {
-            before: search.before().tally,
+            before: before.tally,
             after: done.state.tally,
             cost: done.changes.iter().map(Change::cost).sum(),
             proven,
@@ -163,15 +166,16 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> Mended {
         steps: done.steps,
         plan: done.state.plan,
         report,
-    }
+    };
+    (mended, before.report)
 }
 
 /// The report of a plan with what would clear it, and the plan mended. Whoever tells of the changes, on
 /// screen or on paper, has them from here, so that all tell the same.
 #[must_use]
 pub fn advised(plan: &Plan, warnings: bool) -> (Report, Mended) {
-    let mended = mend(plan, warnings);
-    let mut report = report::build(plan);
+    let (mended, judged) = mend_within(plan, warnings, plans(plan));
+    let mut report = report::in_full(plan, judged);
     mended.tell(plan, &mut report);
     (report, mended)
 }

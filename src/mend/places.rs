@@ -139,12 +139,10 @@ impl Sockets {
     pub fn of(plan: &Plan) -> Self {
         let supply = Supply::build(plan);
         let verdicts = Verdicts::of(plan, &supply);
-        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         let all = supply
             .receptacles()
-            .map(|(ix, node, shape, sockets)| {
-                let gear = supply.fed_from(ix).count() + usize::from(bonded == Some(ix));
-                let beside_gear = usize::from(sockets).saturating_sub(gear);
+            .map(|(ix, node, shape, _)| {
+                let beside_gear = verdicts.grounding.beside_gear(ix);
                 let refused = verdicts.refused(ix);
                 let socket = Socket {
                     ix,

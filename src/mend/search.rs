@@ -222,8 +222,8 @@ impl<'a> Search<'a> {
     }
 
     /// The plan as it is.
-    pub const fn before(&self) -> &State {
-        &self.before
+    pub fn into_before(self) -> State {
+        self.before
     }
 
     /// Lets so many more plans be checked.

@@ -154,7 +154,7 @@ fn what_makes_heat_is_off_while_people_sleep() {
 
 #[test]
 fn a_budget_that_ends_the_search_is_said() {
-    let mended = mend_within(&plan(WEEKEND), false, 1);
+    let mended = mend_within(&plan(WEEKEND), false, 1).0;
     assert!(!mended.effect.proven);
 }
 
@@ -252,7 +252,7 @@ fn nothing_cheaper_among_all_subsets_of_what_was_considered() {
 fn what_nobody_can_change_is_left_and_the_rest_is_mended() {
     // A set whose breaker nobody has read stays a danger where that is one.
     let text = WEEKEND.replacen("breaker = \"30 A\"", "breaker = \"unknown\"", 1);
-    let mended = mend_within(&plan(&text), false, 60);
+    let mended = mend_within(&plan(&text), false, 60).0;
     assert!(mended.effect.after.dangers < mended.effect.before.dangers);
     assert!(mended.plan.site.sleepers_at.is_known());
 }

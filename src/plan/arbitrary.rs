@@ -365,6 +365,13 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
         .prop_map(|(site, mut generator, cords, boxes, loads, shares)| {
             let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
             if shares.last() == Some(&true) {
+                // A place says that there is one.
+                if matches!(
+                    generator.bonding_plug,
+                    Answer::Missing | Answer::Known(false)
+                ) {
+                    generator.bonding_plug = Answer::Known(true);
+                }
                 generator.bonding_plug_in = receptacles.last().cloned();
             }
             let mut named_cords = Vec::new();

@@ -100,6 +100,7 @@ fn verdict(name: &str, loads: &[&str]) -> Verdict {
         only: Vec::new(),
         bonding_plug: false,
         why: None,
+        gfci_cord: None,
         only_if: None,
         loads: loads.iter().map(|load| id(load)).collect(),
         one_at_a_time: false,

@@ -2,9 +2,9 @@
 
 use super::loads::{self, LoadUnit};
 use super::{
-    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, Limit, LoadFacts, Report, SetBy,
-    Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy, noise,
-    proofs, telling, troubles, volts,
+    Acts, Admits, Because, EnergyUse, FORMAT, Figures, Finding, GfciCord, Limit, LoadFacts, Report,
+    SetBy, Sharing, Shock, ShockState, Signal, Usable, Verdict, Volts, decides, drops, energy,
+    noise, proofs, telling, troubles, volts,
 };
 use crate::plan::{Id, Leg, Plan};
 use crate::quantity::{Current, Power};
@@ -16,9 +16,13 @@ use crate::verdict::{OnlyIf, Protection, Refusal, Verdicts, wrong_anywhere};
 /// The report of a plan.
 #[must_use]
 pub fn build(plan: &Plan) -> Report {
+    in_full(plan, judge(plan))
+}
+
+/// The report of a plan that is judged already, with the unknown that decides most and what rests on others.
+#[must_use]
+pub(crate) fn in_full(plan: &Plan, mut report: Report) -> Report {
     let supply = Supply::build(plan);
-    let verdicts = Verdicts::of(plan, &supply);
-    let mut report = judged(plan, &supply, &verdicts);
     let Report {
         findings, figures, ..
     } = &mut report;
@@ -37,7 +41,7 @@ pub fn build(plan: &Plan) -> Report {
             &Facts::new(answered, supply, &verdicts, trial),
             decides::counts,
         );
-        let standing = decides::Standing::of(trial, &found);
+        let standing = decides::Standing::of(answered, trial, &found);
         if let Some(limits) = limits {
             trial.limits = limits;
         }
@@ -143,6 +147,7 @@ fn judged(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>) -> Report {
     figures.troubles = troubles::of_findings(plan, &findings);
     figures.verdicts = of_points(plan, supply, verdicts, &figures, &findings);
     let (spare, told) = of_spare_parts(plan, supply);
+    figures.verdicts.extend(lost(supply, &findings, &spare));
     figures.verdicts.extend(spare);
     figures.spare = told;
     Report {
@@ -278,20 +283,30 @@ fn of_points(
                 at: id(refusal.at).clone(),
                 lifted_by: lifted_by(&refusal),
             }),
+            gfci_cord: verdicts.guard_goes(ix).map(|into| GfciCord {
+                into: id(into).clone(),
+                ahead_of: verdicts
+                    .to_go_past(into)
+                    .into_iter()
+                    .map(|part| id(part).clone())
+                    .collect(),
+            }),
             only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
             one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
         });
     }
-    points.extend(lost(supply, findings));
     points
 }
 
 /// The verdict on what is plugged into a socket that is not there, or does not take its plug, and on what hangs
 /// on that. A part that the plan plugs in nowhere is in the bin: there is nothing to say of it.
-fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item = Verdict> + 'a {
-    supply.detached.iter().filter_map(|part| {
+/// What must not be used wherever it is plugged in has its verdict.
+fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict> {
+    let detached = supply.detached.iter();
+    let left = detached.filter(|part| spare.iter().all(|it| it.id != part.id));
+    let verdicts = left.filter_map(|part| {
         let mut of_rule = findings.iter().filter(|it| it.code == "FIT001");
         let finding = of_rule.find(|finding| finding.about.contains(&part.begins))?;
         Some(Verdict {
@@ -304,20 +319,20 @@ fn lost<'a>(supply: &'a Supply, findings: &'a [Finding]) -> impl Iterator<Item =
                 at: part.begins.clone(),
                 lifted_by: Some(finding.fix.key),
             }),
+            gfci_cord: None,
             only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
             assumed: Vec::new(),
         })
-    })
+    });
+    verdicts.collect()
 }
 
-/// The verdict on what is plugged into nothing and must not be used wherever it is plugged in, with the findings
+/// The verdict on what is plugged into nothing, or into a socket that is not there, and must not be used wherever it is plugged in, with the findings
 /// that tell why. They are no troubles of the plan: nothing of it is in use.
 fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
-    let spare = supply.detached.iter();
-    let spare = spare.filter(|part| part.reason == supply::DetachReason::NotPluggedIn);
-    let refused = spare.filter_map(|part| {
+    let refused = supply.detached.iter().filter_map(|part| {
         let (refusal, at, best) = wrong_anywhere(plan, &part.id)?;
         let code = refusal.cause.code();
         let report = trial(&best, Signal::Notice);
@@ -332,6 +347,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
                 at,
                 lifted_by: Some(finding.fix.key),
             }),
+            gfci_cord: None,
             only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,

@@ -10,6 +10,7 @@ mod answer;
 use serde::Serialize;
 
 use self::answer::{answer, answer_low};
+use super::troubles::of_findings;
 use super::{Figures, Finding, Signal};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
@@ -47,11 +48,14 @@ pub(super) struct Standing {
 }
 
 impl Standing {
-    pub(super) fn of(figures: &Figures, findings: &[Finding]) -> Self {
+    pub(super) fn of(plan: &Plan, figures: &Figures, findings: &[Finding]) -> Self {
+        // As they are told: of two that one deed clears, nothing is gone when one is left.
+        let serious = findings.partition_point(|finding| finding.signal <= Signal::Warning);
+        let troubles = of_findings(plan, &findings[..serious]);
         let count = |signal: Signal| {
-            findings
+            troubles
                 .iter()
-                .filter(|finding| finding.signal == signal)
+                .filter(|trouble| trouble.signal == signal)
                 .count()
         };
         let limits = figures
@@ -190,7 +194,7 @@ pub(super) fn answers(
     findings: &[Finding],
     again: impl Fn(&Plan, Changes, &mut Figures) -> (Standing, Vec<Finding>),
 ) -> Answers {
-    let now = Standing::of(figures, findings);
+    let now = Standing::of(plan, figures, findings);
     let fields: Vec<String> = figures
         .assumed
         .iter()
@@ -375,7 +379,7 @@ mod tests {
             figures.limits = build::limits(&supply, &verdicts);
             figures.loads = build::facts(answered, &loads::units(answered).0);
             let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
-            (Standing::of(&figures, &found), found)
+            (Standing::of(answered, &figures, &found), found)
         })
         .decides
     }
@@ -500,13 +504,13 @@ mod tests {
         #[test]
         fn what_is_not_asked_about_clears_no_danger(plan in arbitrary::camp()) {
             let Report { findings, mut figures, .. } = build::judge(&plan);
-            let now = Standing::of(&figures, &findings);
+            let now = Standing::of(&plan, &figures, &findings);
             let told = told(&plan);
             figures.loads = build::facts(&told, &loads::units(&told).0);
             let supply = Supply::build(&told);
             let verdicts = Verdicts::of(&told, &supply);
             let found = rules::check(&Facts::new(&told, &supply, &verdicts, &figures));
-            let then = Standing::of(&figures, &found);
+            let then = Standing::of(&told, &figures, &found);
             prop_assert!(then.dangers >= now.dangers, "{:?}", gone(&findings, &found));
             prop_assert!(then.warnings >= now.warnings, "{:?}", gone(&findings, &found));
         }
@@ -722,5 +726,28 @@ mod tests {
                 figures.matters
             );
         }
+    }
+
+    /// Two outlets of a box that nobody knows, whose wire nobody knows, one of them without a breaker: that the box is
+    /// listed clears what is said of one, and the same danger is then told of the other. With breakers it clears it.
+    #[test]
+    fn no_danger_goes_while_the_same_is_told_of_another() {
+        let wires = [
+            ("listed = true", "listed = \"unknown\""),
+            ("wire = \"14 AWG\" # left", ""),
+            ("wire = \"14 AWG\" # right", ""),
+        ];
+        let bare = ("breaker = \"15 A\" # right", "breaker = \"unknown\"");
+        let dangers = |edits: &[crate::rules::Edit]| {
+            let report = report(edits);
+            let now = report.count(Signal::Danger);
+            let decides = report
+                .figures
+                .decides
+                .filter(|it| it.field == "box.box.listed");
+            (now, decides.map(|it| it.dangers))
+        };
+        assert_eq!(dangers(&wires), (1, Some(1)));
+        assert_ne!(dangers(&[&wires[..], &[bare]].concat()).1, Some(1));
     }
 }

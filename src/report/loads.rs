@@ -361,14 +361,13 @@ pub(crate) const fn fills_its_plug(kind: Answer<LoadKind>) -> bool {
     !matches!(kind, Answer::Known(LoadKind::Lamp | LoadKind::Medical))
 }
 
-/// What is taken for a thing whose power nobody knows: the most of its kind. With a plug above 15 A,
-/// the most that may be plugged in there: 16 A of 20 A, 24 A of 30 A (NEC 210.21(B)(2)).
+/// What is taken for a thing whose power nobody knows: the most of its kind, up to all that its plug carries. That
+/// it may draw only 80 % of that for hours binds whoever made it, and promises nothing of what it draws for less.
 fn unknown_power(of: Answer<LoadKind>, kind: &KindFigures, plug: Plug, volts: Voltage) -> Power {
-    const MOST: Ratio = Ratio::from_permille(800);
     if !fills_its_plug(of) {
         return kind.running;
     }
-    let most = Power::of_capacity(plug.0.rating().scaled_down(MOST), volts);
+    let most = Power::of_capacity(plug.0.rating(), volts);
     most.max(kind.running)
 }
 
@@ -635,17 +634,16 @@ breaker = "20 A"
         assert_eq!(unit.starting_current, unit.running_current);
     }
 
-    /// All that a plug of 15 A carries, or of a larger one the most that may be plugged in: 80 % (NEC
-    /// 210.21(B)(2), from a secondary copy). A lamp and a medical thing by their kind.
+    /// All that its plug carries, times 120 V, or 240 V of a 6-20P. A lamp and a medical thing by their kind.
     #[test]
     fn an_unknown_load_is_the_worst_of_its_kind() {
         for (kind, plug, watts, milliamps) in [
             ("heater", "5-15P", 1800, 15_000),
             ("motor", "5-15P", 1800, 15_000),
             ("electronic", "5-15P", 1800, 15_000),
-            ("electronic", "5-20P", 1920, 16_000),
-            ("motor", "TT-30P", 2880, 24_000),
-            ("heater", "6-20P", 3840, 16_000),
+            ("electronic", "5-20P", 2400, 20_000),
+            ("motor", "TT-30P", 3600, 30_000),
+            ("heater", "6-20P", 4800, 20_000),
             // 500 W and 600 W at a power factor of 0.6.
             ("lamp", "5-15P", 500, 6_945),
             ("medical", "5-15P", 600, 8_334),

@@ -21,7 +21,7 @@ mod tests;
 mod troubles;
 mod volts;
 
-pub(crate) use build::{acts, flow, set_by, trial};
+pub(crate) use build::{acts, flow, in_full, set_by, trial};
 pub use build::{build, judge};
 pub use decides::Decides;
 pub use farther::{Farther, Place};
@@ -186,6 +186,15 @@ pub enum Admits {
     Nothing,
 }
 
+/// Where a cord with ground-fault protection built in goes.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct GfciCord {
+    /// The receptacle.
+    pub into: Id,
+    /// The cords and boxes that come out of it first, and go into that cord.
+    pub ahead_of: Vec<Id>,
+}
+
 /// Why not everything may be plugged in somewhere.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Because {
@@ -211,6 +220,8 @@ pub struct Verdict {
     pub bonding_plug: bool,
     /// Why not everything.
     pub why: Option<Because>,
+    /// Where a cord with ground-fault protection built in goes so that it may be used, if that is all it lacks.
+    pub gfci_cord: Option<GfciCord>,
     /// What must hold beyond the plan, for it to be used at all.
     pub only_if: Option<OnlyIf>,
     /// The loads to plug in here: those placed here that may run at all.
@@ -343,9 +354,10 @@ pub struct Unplaced {
     /// The load.
     pub load: Id,
     /// `no-receptacle-fits`, `no-room`, `too-large`; `no-power`: what the plan puts it on is plugged into
-    /// nothing; `too-hot`: the air leaves the cord there nothing to carry; `refused`: where it fits, nothing of its kind may be
-    /// plugged in; or `impossible`: it is said to draw more than its own plug is rated for.
+    /// nothing; `refused`: where it fits, nothing of its kind may be plugged in; or `impossible`: it is said to draw more than its own plug is rated for.
     pub reason: &'static str,
+    /// Of one that must not be plugged in where the plan puts it: the receptacles with a free socket that can run it.
+    pub free: Vec<Id>,
 }
 
 /// One step of starting up.
@@ -778,6 +790,15 @@ impl Report {
         let verdict = self.verdict(id)?;
         let why = verdict.why.as_ref()?;
         (verdict.admits == Admits::Guarded).then_some(why)
+    }
+
+    /// Whether that cord goes in nearer the generator than here, so that it protects this as well.
+    #[must_use]
+    pub fn guarded_ahead(&self, id: &Id) -> bool {
+        let cord = self
+            .verdict(id)
+            .and_then(|verdict| verdict.gfci_cord.as_ref());
+        cord.is_some_and(|cord| cord.into != *id)
     }
 
     /// Whether something that the plan has may be plugged in here: only then has it amps to tell.

@@ -57,7 +57,6 @@ const DEEDS: &[Deed] = &[
         ("CORD004", "replace"),
         ("CORD005", "*"),
         ("CORD006", "less"),
-        ("CORD008", "*"),
         ("OVER001", "cord"),
         ("OVER001", "thicker"),
         ("OVER001", "splitter"),
@@ -87,6 +86,7 @@ const DEEDS: &[Deed] = &[
     // Another box, or none.
     of_part(&[
         ("OVER001", "receptacle"),
+        ("OVER001", "no-breaker"),
         ("OVER001", "wiring"),
         ("SHOCK004", "box"),
         ("SHOCK005", "known"),
@@ -120,6 +120,14 @@ const DEEDS: &[Deed] = &[
         ("SHOCK009", "*"),
         ("OVER005", "set"),
         ("FIT004", "refused"),
+        ("FIT004", "refused-here"),
+    ]),
+    // The same, one cord ahead of another.
+    of_part(&[
+        ("SHOCK001", "first"),
+        ("SHOCK009", "*"),
+        ("FIT004", "refused"),
+        ("FIT004", "refused-here"),
     ]),
     // A camper's feed: an outlet or a cord with a GFCI.
     of_all(&[("SHOCK001", "camper"), ("OVER005", "set")]),
@@ -136,6 +144,7 @@ const DEEDS: &[Deed] = &[
             ("POWER001", "turns"),
             ("POWER001", "hours"),
             ("POWER001", "leg"),
+            ("POWER001", "leg-turns"),
             ("POWER001", "leg-look"),
             ("POWER001", "leg-cord"),
             ("POWER001", "amps"),
@@ -175,13 +184,19 @@ const UNUSED: &[(&str, &str)] = &[
 #[must_use]
 pub(super) fn of_findings(plan: &Plan, findings: &[Finding]) -> Vec<Trouble> {
     let mut troubles: Vec<Trouble> = Vec::new();
+    let owners: Vec<Vec<&Id>> = (findings.iter())
+        .map(|finding| named(finding).map(|id| owner(plan, id)).collect())
+        .collect();
     for (at, finding) in findings.iter().enumerate() {
         // The first, if several would clear it: the gravest is done first, and then it is gone. In two of them it
         // would be counted twice.
         let same = troubles.iter_mut().find(|trouble| {
             // Only what the remedy that is told clears: that of its gravest.
             let lead = trouble.findings.first();
-            lead.is_some_and(|lead| one_deed(plan, &findings[*lead], finding))
+            lead.is_some_and(|lead| {
+                let lead = (&findings[*lead], &owners[*lead][..]);
+                one_deed(lead, (finding, &owners[at][..]))
+            })
         });
         match same {
             Some(trouble) => {
@@ -209,12 +224,13 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, the part that these hang on where it gets no power, and the outlet
+/// The parts and things that a finding is about, first, the part that these hang on where it gets no power, and the outlet
 /// that is wrong itself where it is too small.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
-        ("FIT001", "loose") => finding.values.get("place"),
+        ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
+        ("SHOCK001", "first") => finding.fix.values.get("place"),
         _ => None,
     };
     let more = match value {
@@ -224,34 +240,31 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     finding.about.iter().chain(more)
 }
 
-/// Whether one deed clears both.
-fn one_deed(plan: &Plan, one: &Finding, other: &Finding) -> bool {
-    let in_common = || {
-        let mut owners = named(one).map(|id| owner(plan, id));
-        owners.any(|part| named(other).any(|id| owner(plan, id) == part))
-    };
+/// What a remedy says to leave off.
+fn off(finding: &Finding) -> &[Id] {
+    match finding.fix.values.get("off") {
+        Some(Value::Parts(off)) => off,
+        _ => &[],
+    }
+}
+
+/// Whether one deed clears both, each with the owners of what it names.
+fn one_deed((one, owners): (&Finding, &[&Id]), (other, others): (&Finding, &[&Id])) -> bool {
+    let in_common = || owners.iter().any(|part| others.contains(part));
     // Of a cord that is not used, nothing else needs to be found out.
     let unused = UNUSED.contains(&(one.code, one.fix.key))
         && other.area == "cord"
         && other.signal > one.signal
-        && other
-            .about
-            .iter()
-            .all(|id| one.about.contains(owner(plan, id)));
+        && (others[..other.about.len()].iter()).all(|part| one.about.contains(part));
     // What stays off for what a life depends on at one hour may not be all that stays off at another.
-    let off = |finding: &Finding| match finding.fix.values.get("off") {
-        Some(Value::Parts(off)) => off.clone(),
-        _ => Vec::new(),
-    };
-    let stays_off = off(one);
-    let as_much = off(other).iter().all(|id| stays_off.contains(id));
+    let as_much = || off(other).iter().all(|id| off(one).contains(id));
     let by_deed = DEEDS.iter().any(|deed| {
         let names = |(code, fix): &(&str, &str), finding: &Finding| {
             *code == finding.code && (*fix == "*" || *fix == finding.fix.key)
         };
         let cleared = |finding: &Finding| deed.clears.iter().any(|of| names(of, finding));
         let also = || deed.also.iter().any(|of| names(of, other));
-        as_much && cleared(one) && (cleared(other) || also()) && (!deed.same_part || in_common())
+        cleared(one) && (cleared(other) || also()) && (!deed.same_part || in_common()) && as_much()
     });
     unused || by_deed
 }

@@ -9,7 +9,7 @@ use crate::plan::{Answer, Id, Leg, Load, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, Ratio};
 use crate::report::{Figures, LoadFacts, Value};
 use crate::rules::Facts;
-use crate::supply::{NodeIx, Supply, UNKNOWN_LENGTH};
+use crate::supply::{Legs, NodeIx, Supply, UNKNOWN_LENGTH};
 use crate::tables::shape::Configuration::{L5_30, L14_30, N14_50, TT30};
 use crate::tables::shape::Receptacle;
 use crate::verdict::Verdicts;
@@ -286,6 +286,7 @@ pub(super) fn needs<'a>(
     let left: BTreeMap<&Id, &str> = (sharing.unplaced.iter())
         .map(|it| (&it.load, it.reason))
         .collect();
+    let mut crowded = None;
     figures
         .loads
         .iter()
@@ -295,7 +296,13 @@ pub(super) fn needs<'a>(
             let by_gear = match left.get(&facts.id) {
                 Some(&"refused") => true,
                 Some(&"too-large") => guessed(supply, load, facts),
-                Some(&"no-room") => in_the_way(supply, verdicts, load),
+                Some(&"no-room") => crowded
+                    .get_or_insert_with(|| crowded_for_nothing(supply, verdicts))
+                    .iter()
+                    .any(|(id, shape)| match &load.on {
+                        Some(on) => on == *id,
+                        None => load.plug.known().is_none_or(|plug| shape.takes(*plug)),
+                    }),
                 _ => false,
             };
             Some(Need {
@@ -311,25 +318,24 @@ pub(super) fn needs<'a>(
         .collect()
 }
 
-/// Whether some outlet has a socket for a load as soon as the gear in it that leads to nothing usable is out.
-fn in_the_way(supply: &Supply, verdicts: &Verdicts<'_>, load: &Load) -> bool {
+/// The full outlets that have a socket as soon as the gear in them that leads to nothing usable is out.
+fn crowded_for_nothing<'s>(
+    supply: &'s Supply,
+    verdicts: &Verdicts<'_>,
+) -> Vec<(&'s Id, Receptacle)> {
     let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
-    supply.receptacles().any(|(at, node, shape, sockets)| {
-        let its = match &load.on {
-            Some(on) => *on == node.id,
-            None => load.plug.known().is_none_or(|plug| shape.takes(*plug)),
-        };
-        let sockets = usize::from(sockets).saturating_sub(usize::from(bonded == Some(at)));
-        let (stays, goes): (Vec<NodeIx>, Vec<NodeIx>) = supply
-            .fed_from(at)
-            .map(|(fed, _)| fed)
-            .partition(|fed| verdicts.leads_on(*fed));
-        let full = stays.len() + goes.len() >= sockets;
-        its && supply.limit(at).short > Current::ZERO
-            && verdicts.no_loads(at).is_none()
-            && full
-            && stays.len() < sockets
-    })
+    let opens = |at: NodeIx, sockets: u8| {
+        let mut stays = supply.fed_from(at).map(|(fed, _)| fed).collect::<Vec<_>>();
+        stays.retain(|fed| verdicts.leads_on(*fed));
+        stays.len() + usize::from(bonded == Some(at)) < usize::from(sockets)
+    };
+    let all = supply.receptacles().filter(|(at, _, _, sockets)| {
+        verdicts.no_loads(*at).is_none()
+            && verdicts.grounding.beside_gear(*at) == 0
+            && opens(*at, *sockets)
+            && supply.limit(*at).short > Current::ZERO
+    });
+    all.map(|(_, node, shape, _)| (&node.id, shape)).collect()
 }
 
 /// Whether what a load asks for, or what the generator or the gear has for it, is only a guess.
@@ -409,6 +415,30 @@ impl<'a> Facts<'a> {
             // outlets are.
             None => leg == self.supply.unknown_leg || need.load.needs_240(),
         }
+    }
+
+    /// Whether a load that draws on one leg alone has a place on the other: a receptacle there with a free socket
+    /// that takes its plug, carries it and may be used.
+    pub(super) fn moves_to(&self, need: &Need<'_>, leg: Leg) -> bool {
+        let here = need.at.map(|at| self.supply.node(at).legs);
+        let other = |legs: Legs| matches!(legs, Legs::One(is) if is == leg);
+        let alone = matches!(here, Some(Legs::One(is)) if is != leg);
+        let mut receptacles = self.supply.receptacles();
+        alone
+            && receptacles.any(|(at, node, shape, _)| {
+                let limit = self.supply.limit(at);
+                let most = if need.continuous() {
+                    limit.continuous
+                } else {
+                    limit.short
+                };
+                let there = self.needs.iter().filter(|it| it.at == Some(at)).count();
+                other(node.legs)
+                    && self.open(at)
+                    && need.fits(shape)
+                    && need.amps() <= most
+                    && there < self.verdicts.grounding.beside_gear(at)
+            })
     }
 
     /// Those of these needs that draw on a leg.

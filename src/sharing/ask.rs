@@ -15,7 +15,7 @@ use crate::report::loads::{LoadUnit, units};
 use crate::report::{Report, Signal, Trouble};
 use crate::supply::drop::{Flow, Running, lost};
 use crate::supply::{NodeIx, NodeKind, Supply};
-use crate::verdict::Verdicts;
+use crate::verdict::Grounding;
 
 /// What is passed at one point.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -210,11 +210,10 @@ pub fn ask(plan: &Plan, report: &Report, wanted: &[Id], running: &[Id]) -> Answe
         .filter(|load| place(**load).is_none())
         .map(id)
         .collect();
-    let bonded = Verdicts::of(plan, &supply).grounding.bonding_socket();
-    let bonded = bonded.map(|socket| socket.at);
+    let grounding = Grounding::new(plan, &supply);
     let taken: Vec<Id> = on
         .iter()
-        .filter(|(load, at)| scene.socket_taken(*load, *at, bonded))
+        .filter(|(load, at)| scene.socket_taken(*load, *at, &grounding))
         .map(|(load, _)| id(load))
         .collect();
     let troubles = report.figures.troubles.iter();
@@ -285,13 +284,9 @@ struct Scene<'a> {
 
 impl Scene<'_> {
     /// Whether gear, a bonding plug and the loads told before this one have every socket there.
-    fn socket_taken(&self, load: usize, at: NodeIx, bonded: Option<NodeIx>) -> bool {
-        let NodeKind::Receptacle { sockets, .. } = self.supply.node(at).kind else {
-            return false;
-        };
-        let gear = self.supply.fed_from(at).count() + usize::from(bonded == Some(at));
+    fn socket_taken(&self, load: usize, at: NodeIx, grounding: &Grounding<'_>) -> bool {
         let before = self.on.iter().take_while(|(other, _)| *other != load);
-        gear + before.filter(|(_, place)| *place == at).count() >= usize::from(sockets)
+        before.filter(|(_, place)| *place == at).count() >= grounding.beside_gear(at)
     }
 
     /// What passes a node on one leg, in millivolt-amperes: of what runs for hours, and of the rest.

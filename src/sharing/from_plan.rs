@@ -46,7 +46,7 @@ use crate::plan::{Answer, Ground, Id, Leg, LoadKind, Plan, Span, Wanted};
 use crate::quantity::{ApparentPower, Current, Length, Power, narrow};
 use crate::report::loads::LoadUnit;
 use crate::report::{Placed, Sharing, Start, StartStep, StartVerdict, Unplaced};
-use crate::supply::{CONTINUOUS, Legs, LimitReason, NodeIx, NodeKind, Supply};
+use crate::supply::{CONTINUOUS, Legs, NodeIx, NodeKind, Supply};
 use crate::tables::exhaust::AMPLE;
 use crate::tables::shape::Circuit;
 use crate::verdict::Verdicts;
@@ -228,14 +228,11 @@ impl<'a> Setting<'a> {
         let mut sockets = Vec::new();
         let mut kept = Vec::new();
         let mut shared: Vec<(NodeIx, u32)> = Vec::new();
-        let bonded = verdicts.grounding.bonding_socket().map(|socket| socket.at);
         // Of equals, what comes first is near those who use it.
         let mut receptacles: Vec<_> = supply.receptacles().collect();
         receptacles.sort_by_cached_key(|(ix, ..)| Reverse(cords(&lengths, supply, *ix).min(AMPLE)));
-        for (ix, node, _, count) in receptacles {
-            let count = u32::from(count);
-            let gear = u32::try_from(supply.fed_from(ix).count()).unwrap_or(u32::MAX);
-            let free = count.saturating_sub(gear + u32::from(bonded == Some(ix)));
+        for (ix, node, ..) in receptacles {
+            let free = u32::try_from(verdicts.grounding.beside_gear(ix)).unwrap_or(u32::MAX);
             if supply.limit(ix).short.milliamps() <= 0 || verdicts.no_loads(ix).is_some() {
                 continue;
             }
@@ -405,6 +402,7 @@ impl<'a> Setting<'a> {
                 None => sharing.unplaced.push(Unplaced {
                     load: unit.id.clone(),
                     reason: self.reason(plan, load),
+                    free: self.elsewhere(plan, load, &at),
                 }),
             }
         }
@@ -413,6 +411,7 @@ impl<'a> Setting<'a> {
             .extend(self.beyond.iter().map(|unit| Unplaced {
                 load: unit.id.clone(),
                 reason: "no-room",
+                free: Vec::new(),
             }));
         let never = never(
             &self.model.at(&at),
@@ -603,8 +602,6 @@ impl<'a> Setting<'a> {
                 (_, Some(true)) => "no-room",
                 _ => "too-large",
             }
-        } else if fits.is_empty() && self.too_hot(on, load) {
-            "too-hot"
         } else if fits.is_empty() {
             "no-receptacle-fits"
         } else if fits.iter().any(|place| self.runs_alone(load, *place)) {
@@ -614,16 +611,27 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// Whether it fits where the air leaves a cord nothing to carry.
-    fn too_hot(&self, on: Option<&Id>, load: usize) -> bool {
-        let mut receptacles = self.supply.receptacles();
-        receptacles.any(|(at, node, ..)| {
-            let limit = self.supply.limit(at);
-            on.is_none_or(|on| node.id == *on)
-                && fits_at(self.supply, at, &self.units[load])
-                && limit.short <= Current::ZERO
-                && limit.short_by.reason == LimitReason::HotCord
-        })
+    /// Receptacles with a free socket that would take and run a load that must not be plugged in where the plan
+    /// puts it.
+    fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
+        let unit = &self.units[load];
+        if plan.loads[unit.load].on.is_none() || self.reason(plan, load) != "refused" {
+            return Vec::new();
+        }
+        let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();
+        let free = (0..self.places.len()).filter(|place| {
+            fits_at(self.supply, self.places[*place], unit)
+                && self.runs_alone(load, *place)
+                && used(*place) < usize::try_from(self.model.sockets[*place]).unwrap_or(usize::MAX)
+        });
+        let mut ids: Vec<Id> = Vec::new();
+        for place in free {
+            let id = &self.supply.node(self.places[place]).id;
+            if !ids.contains(id) {
+                ids.push(id.clone());
+            }
+        }
+        ids
     }
 
     /// The steps of an order with the power of each: volt-amperes, counted as watts, which they
@@ -858,7 +866,9 @@ fn fits_at(supply: &Supply, place: NodeIx, unit: &LoadUnit) -> bool {
             Legs::Between => false,
         },
     };
-    shape.takes(unit.plug) && fed
+    // Of a set of which nobody knows the volts one leg is all that is sure.
+    let sure = supply.volts_known || unit.volts == supply.volts;
+    shape.takes(unit.plug) && fed && sure
 }
 
 #[cfg(test)]

@@ -94,6 +94,7 @@ impl<'a> Builder<'a> {
                 leg_peak: Current::ZERO,
                 volts: plan.line_to_neutral(),
                 unknown_leg: leg_taken(plan),
+                volts_known: plan.generator.voltage.is_known(),
                 assumed: Vec::new(),
             },
             reached: BTreeSet::new(),
@@ -449,11 +450,14 @@ impl<'a> Builder<'a> {
         legs: Legs,
         gfci: Answer<bool>,
     ) {
+        // A set of which nobody knows the volts may give no 240.
+        let sure = self.supply.volts_known || shape.0.circuit() != Circuit::TwoLegs;
         // A breaker or wiring between does not feed what its box is not fed with.
-        let fed = self
-            .supply
-            .up(above)
-            .all(|(_, node)| node.reason != LimitReason::NotFed)
+        let fed = sure
+            && self
+                .supply
+                .up(above)
+                .all(|(_, node)| node.reason != LimitReason::NotFed)
             && fed_legs(shape, self.supply.node(above).legs, Leg::A).is_some();
         let mut node = self.node(id, NodeKind::Receptacle { shape, sockets }, above, legs);
         node.continuous = CONTINUOUS;

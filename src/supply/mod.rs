@@ -202,6 +202,14 @@ pub struct Node {
     pub protected_at: Option<(NodeIx, Current)>,
 }
 
+impl Node {
+    /// Whether this is a cord that the air leaves nothing to carry.
+    #[must_use]
+    pub fn too_hot(&self) -> bool {
+        self.reason == LimitReason::HotCord && self.rating <= Current::ZERO
+    }
+}
+
 /// Why a part hangs on nothing. The word in reports is [`DetachReason::code`].
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum DetachReason {
@@ -270,6 +278,9 @@ pub struct Supply {
     pub volts: Voltage,
     /// The leg that anything is taken to be on of which nobody knows it.
     pub unknown_leg: Leg,
+    /// Whether somebody said if the set gives 120 V, or 240 V as well: if not, no shape for 240 V alone is fed for
+    /// sure, and none is known to be without it.
+    pub volts_known: bool,
     /// Every unknown that was taken for the unsafe case while building.
     pub assumed: Vec<Assumption>,
 }

@@ -48,8 +48,8 @@ pub const EMERGENCIES: &[Emergency] = &[
     // - American Red Cross, generator advice: into fresh air at the first dizziness, sickness or weakness
     //   (from a secondary copy).
     // - St John Ambulance, carbon monoxide poisoning: into fresh air, and whoever helps stays out of the
-    //   fumes (confirmed). Cheshire Fire and Rescue Service: out of the bad air at once (confirmed). That
-    //   what can be done in one breath may be done is common practice, no source.
+    //   fumes (confirmed). Cheshire Fire and Rescue Service: out of the bad air at once (confirmed). Nobody goes
+    //   in where the gas is: who helps is the next to fall.
     // - American Heart Association, adult CPR: not breathing or only gasping, push hard and fast in the
     //   middle of the chest, AED (from secondary copies).
     Emergency {

@@ -11,7 +11,7 @@
 
 use serde::Serialize;
 
-use crate::plan::{Answer, Generator, Id, Load, Neutral, Outlet, Plan};
+use crate::plan::{Answer, DistributionBox, Generator, Id, Load, Neutral, Outlet, Plan};
 use crate::supply::{NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Configuration, Plug};
 
@@ -140,6 +140,17 @@ impl<'a> Grounding<'a> {
     #[must_use]
     pub const fn bonding_socket(&self) -> Option<BondingSocket> {
         self.bonding_socket
+    }
+
+    /// How many sockets of a receptacle no cord, box or bonding plug is in. None of what is no receptacle.
+    #[must_use]
+    pub fn beside_gear(&self, at: NodeIx) -> usize {
+        let NodeKind::Receptacle { sockets, .. } = self.supply.node(at).kind else {
+            return 0;
+        };
+        let plug = self.bonding_socket.is_some_and(|socket| socket.at == at);
+        let gear = self.supply.fed_from(at).count() + usize::from(plug);
+        usize::from(sockets).saturating_sub(gear)
     }
 
     /// Where a plug of which nobody said where it is was taken to be: every receptacle that it would do harm in,
@@ -323,23 +334,27 @@ pub(crate) fn bonds_at_set(plan: &Plan) -> usize {
         + usize::from(plan.generator.bonding_plug == Answer::Known(true))
 }
 
-/// The boxes that join them.
+/// The boxes that join them, or are taken to: one of which nobody knows, and that is not known to be factory made and
+/// listed.
 pub(crate) fn bonded_boxes(plan: &Plan) -> Vec<Id> {
-    plan.boxes
-        .iter()
-        .filter(|it| it.from.is_some() && it.bond == Answer::Known(true))
-        .map(|it| it.id.clone())
-        .collect()
+    of_boxes(plan, |it| match it.joins() {
+        Answer::Known(joins) => joins,
+        Answer::Missing | Answer::Unknown => it.listed != Answer::Known(true),
+    })
 }
 
-/// The boxes that may join them, for all that is known: nobody knows, or nothing is said of a box
-/// that is not known to be factory made and listed.
+/// The listed boxes that may join them, for all that is known.
 pub(crate) fn doubtful_boxes(plan: &Plan) -> Vec<Id> {
-    plan.boxes
-        .iter()
-        .filter(|it| it.from.is_some() && !it.joins().is_known())
-        .map(|it| it.id.clone())
-        .collect()
+    of_boxes(plan, |it| {
+        !it.joins().is_known() && it.listed == Answer::Known(true)
+    })
+}
+
+/// The boxes in use of which this is so.
+fn of_boxes(plan: &Plan, is_so: impl Fn(&DistributionBox) -> bool) -> Vec<Id> {
+    let boxes = plan.boxes.iter();
+    let boxes = boxes.filter(|it| it.from.is_some() && is_so(it));
+    boxes.map(|it| it.id.clone()).collect()
 }
 
 /// Where a bonding plug is: where the plan says. Where it says nothing, in any household outlet of the set, full

@@ -33,15 +33,13 @@ use crate::supply::{Legs, LimitReason, NodeIx, NodeKind, Supply};
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
 use crate::value::{Assumption, Value};
 
-/// What keeps something from being used. Each is told in the words of one rule.
+/// What keeps something from being used, the gravest first. Each is told in the words of one rule.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Cause {
     /// Nothing trips before some part of it is overloaded.
     Unprotected,
     /// It gives 240 V where its shape promises 120 V or both.
     WrongVolts,
-    /// It is live with other volts than its shape is for, or dead.
-    NotFed,
     /// Its neutral may be missing, with 120 V things beyond it on two legs.
     LostNeutral,
     /// Its ground may not go through.
@@ -50,6 +48,10 @@ pub enum Cause {
     TwoBonds,
     /// It joins neutral to ground, which belongs at the generator.
     BondInBox,
+    /// It is live with other volts than its shape is for, or dead.
+    NotFed,
+    /// The air is too hot for it to carry anything.
+    TooHot,
     /// Its ground-fault protection is blind, or may be.
     BlindProtection,
     /// It has no ground-fault protection.
@@ -64,6 +66,7 @@ impl Cause {
             Self::Unprotected => "OVER001",
             Self::WrongVolts => "FIT006",
             Self::NotFed => "FIT003",
+            Self::TooHot => "CORD006",
             Self::LostNeutral => "SHOCK011",
             Self::NoGround => "CORD004",
             Self::TwoBonds => "SHOCK004",
@@ -81,6 +84,13 @@ pub struct Refusal {
     pub cause: Cause,
     /// With what: the point itself, or what it hangs on.
     pub at: NodeIx,
+}
+
+/// The graver of two reasons, of equals the first: whoever reads only one reads the worst.
+fn graver(one: Option<Refusal>, other: Option<Refusal>) -> Option<Refusal> {
+    one.into_iter()
+        .chain(other)
+        .min_by_key(|refusal| refusal.cause)
 }
 
 /// The verdicts on one supply.
@@ -106,7 +116,7 @@ struct Beyond {
     open: bool,
     /// Somewhere a cord that brings ground-fault protection may, since nothing else is missing.
     guarded: bool,
-    /// Why none may be plugged in at the first receptacle of them that is closed.
+    /// Why none may be plugged in at those that are closed: the gravest of it.
     closed: Option<Refusal>,
 }
 
@@ -155,7 +165,7 @@ impl<'a> Verdicts<'a> {
                 cause,
                 at: NodeIx(at),
             });
-            refused[at] = above.or(own);
+            refused[at] = graver(above, own);
         }
         let mut verdicts = Self {
             supply,
@@ -181,7 +191,7 @@ impl<'a> Verdicts<'a> {
             let here = &mut self.beyond[at.0];
             here.open |= closed.is_none();
             here.guarded |= guarded;
-            here.closed = closed.or(here.closed);
+            here.closed = graver(closed, here.closed);
         }
         let part = node.kind.is_gear();
         if part && !self.takes_guarded(at) {
@@ -192,7 +202,7 @@ impl<'a> Verdicts<'a> {
             let above = &mut self.beyond[parent.0];
             above.open |= here.open;
             above.guarded |= here.guarded;
-            above.closed = here.closed.or(above.closed);
+            above.closed = graver(here.closed, above.closed);
         }
     }
 
@@ -247,7 +257,7 @@ impl<'a> Verdicts<'a> {
     pub fn no_loads(&self, at: NodeIx) -> Option<Refusal> {
         if !self.is_receptacle(at) {
             let dead_end = self.beyond[at.0].closed.filter(|_| !self.leads_on(at));
-            return self.refused(at).or(dead_end);
+            return graver(self.refused(at), dead_end);
         }
         self.refused(at).or_else(|| {
             self.bare[at.0].then(|| Refusal {
@@ -279,6 +289,25 @@ impl<'a> Verdicts<'a> {
     #[must_use]
     pub fn takes_guarded(&self, at: NodeIx) -> bool {
         !self.leads_on(at) && self.beyond[at.0].guarded
+    }
+
+    /// Where a cord that brings ground-fault protection goes, for a point that lacks nothing else: into the receptacle
+    /// nearest the generator that takes one, so that it protects all there is beyond.
+    #[must_use]
+    pub fn guard_goes(&self, at: NodeIx) -> Option<NodeIx> {
+        let takes = |at: NodeIx| self.bare[at.0] && self.wants_device(at) && self.takes_guarded(at);
+        let way = self.supply.up(at).map(|(above, _)| above);
+        let way = way.take_while(|_| self.refused(at).is_none());
+        way.filter(|above| self.is_receptacle(*above) && takes(*above))
+            .last()
+    }
+
+    /// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
+    #[must_use]
+    pub fn to_go_past(&self, at: NodeIx) -> Vec<NodeIx> {
+        let fed = self.supply.fed_from(at).map(|(fed, _)| fed);
+        fed.filter(|fed| self.refused(*fed).is_none() && !self.leads_on(*fed))
+            .collect()
     }
 
     /// What alone may be plugged in where no appliance may: the cords and boxes there that lead on, and whether the
@@ -364,6 +393,9 @@ fn own_causes(plan: &Plan, supply: &Supply) -> Vec<Option<Cause>> {
                 let Some(cord) = plan.cords.iter().find(|cord| cord.id == node.id) else {
                     continue;
                 };
+                if node.too_hot() {
+                    note(ix, Cause::TooHot);
+                }
                 if lost_neutral(supply, ix, cord) {
                     note(ix, Cause::LostNeutral);
                 }
@@ -395,11 +427,12 @@ pub(crate) fn is_trap(supply: &Supply, ix: NodeIx) -> bool {
     };
     node.legs == Legs::Between
         && shape.0.circuit() != Circuit::TwoLegs
-        // What hangs on a receptacle that gets nothing at all gets nothing either.
-        && supply.up(ix).skip(1).all(|(_, above)| {
+        // What hangs on a receptacle that gets nothing at all gets nothing either. Of one that may get nothing that
+        // is not sure.
+        && (!supply.volts_known || supply.up(ix).skip(1).all(|(_, above)| {
             !matches!(above.kind, NodeKind::Receptacle { .. })
                 || above.reason != LimitReason::NotFed
-        })
+        }))
 }
 
 /// Whether a cord with both legs may lack its neutral while 120 V things hang beyond it.
@@ -474,11 +507,59 @@ mod tests {
         );
     }
 
+    /// A box of which nobody knows whether it joins neutral and ground is refused like one that does; a listed one is
+    /// only told of.
+    #[test]
+    fn a_box_that_nobody_knows_is_as_bad_as_a_bonded_one() {
+        let bond = |bond, listed| {
+            admits(
+                &[("bond = false", bond), ("listed = true", listed)],
+                &["box", "left"],
+            )
+        };
+        let nothing = [Some((Admits::Nothing, Some("SHOCK004"))); 2];
+        for bonded in ["bond = true", "bond = \"unknown\"", ""] {
+            for listed in ["listed = false", "listed = \"unknown\"", ""] {
+                assert_eq!(bond(bonded, listed), nothing, "{bonded} {listed}");
+            }
+        }
+        assert_eq!(bond("bond = false", "listed = false"), [EVERYTHING; 2]);
+        assert_eq!(bond("bond = \"unknown\"", "listed = true"), [EVERYTHING; 2]);
+    }
+
+    /// A box with a bond, a warning, one of whose receptacles has a breaker that is too big, a danger.
+    #[test]
+    fn the_gravest_reason_is_told() {
+        let bond = ("bond = false", "bond = true");
+        let left = ("breaker = \"15 A\" # left", "breaker = \"30 A\"");
+        let nothing = |code| Some((Admits::Nothing, Some(code)));
+        let ids = ["box", "left", "right"];
+        assert_eq!(admits(&[bond], &ids), [nothing("SHOCK004"); 3]);
+        let graver = [nothing("OVER001"), nothing("OVER001"), nothing("SHOCK004")];
+        assert_eq!(admits(&[bond, left], &ids), graver);
+    }
+
+    /// Nobody knows the volts of the generator: a shape for 240 V alone gets nothing that is sure.
+    #[test]
+    fn what_may_lack_240_volts_is_not_to_be_used() {
+        let volts = |volts| {
+            let shape = (
+                "shape = \"5-20R\"\nbreaker = \"20 A\" # front",
+                "shape = \"6-20R\"\nbreaker = \"20 A\"",
+            );
+            admits(&[("voltage = \"120 V\"", volts), shape], &["front", "left"])
+        };
+        let nothing = Some((Admits::Nothing, Some("FIT003")));
+        assert_eq!(volts("voltage = \"unknown\""), [nothing, EVERYTHING]);
+        assert_eq!(volts("voltage = \"120 V\""), [nothing, EVERYTHING]);
+        assert_eq!(volts("voltage = \"120/240 V\""), [EVERYTHING; 2]);
+    }
+
     /// A second box in a single receptacle, with a cord in it; and the same box in the bin.
     #[test]
     fn what_found_no_socket_is_not_to_be_used_nor_what_hangs_on_it() {
         const SECOND: &str = "[[cord]]\nid = \"third\"\nfrom = \"there\"\nplug = \"5-20P\"\nends = [\"5-20R\"]\n\
-             [[box]]\nid = \"second\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
+             wire = \"12 AWG\"\nconductors = 3\n[[box]]\nid = \"second\"\nfrom = \"long\"\ninlet = \"L5-30P\"\nlisted = true\nbond = false\n\
              [[box.outlet]]\nid = \"there\"\nshape = \"5-20R\"\nbreaker = \"20 A\"\ngfci = true\n\
              [[load]]\nid = \"kettle\"";
         let ids = ["box", "second", "third"];

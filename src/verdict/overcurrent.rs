@@ -4,7 +4,7 @@ use serde::Serialize;
 
 use super::own_limit::{OwnLimit, own_limit};
 use crate::plan::{Answer, Id, Load, Plan};
-use crate::quantity::Current;
+use crate::quantity::{Current, Wire};
 use crate::supply::{LimitReason, NodeIx, NodeKind, Supply, UNKNOWN_CORD};
 use crate::tables::conductor::{CORD_SET_CIRCUIT, flexible_ampacity, gauge_of};
 use crate::tables::shape::Configuration;
@@ -15,7 +15,27 @@ fn allowed_cord_set(plan: &Plan, cord: &Id) -> bool {
         .iter()
         .find(|candidate| candidate.id == *cord)
         .and_then(|cord| cord.wire.known())
-        .is_some_and(|wire| gauge_of(*wire).is_some_and(|gauge| gauge <= 16))
+        .is_some_and(|wire| thick_enough(*wire))
+}
+
+/// Whether a wire is thick enough for the allowance of 240.5(B)(4).
+fn thick_enough(wire: Wire) -> bool {
+    gauge_of(wire).is_some_and(|gauge| gauge <= 16)
+}
+
+/// Whether this is in a listed box with a plug of 15 A and no thinner wire than a cord set: several receptacles at the
+/// end of one, and protected as one is. Its listing covers wire of which nothing is said.
+fn in_listed_unit(plan: &Plan, supply: &Supply, ix: NodeIx) -> bool {
+    let holder = supply.up(ix).find_map(|(_, node)| match node.kind {
+        NodeKind::Inlet { .. } => plan.boxes.iter().find(|it| it.id == node.id),
+        _ => None,
+    });
+    holder.is_some_and(|it| {
+        let mut wires = it.outlets.iter().filter_map(|outlet| outlet.wire.known());
+        it.listed == Answer::Known(true)
+            && it.inlet.0 == Configuration::N5_15
+            && wires.all(|wire| thick_enough(*wire))
+    })
 }
 
 /// What a part stands: a cord what its plug and its wire carry. What cords of its gauge and length are usually
@@ -36,7 +56,7 @@ pub(crate) fn stands(plan: &Plan, supply: &Supply, ix: NodeIx) -> Current {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Allowance {
     /// A cord set of 16 AWG or larger on a 15 A or 20 A circuit, and the 15 A receptacles at its
-    /// end: 240.5(B)(4).
+    /// end: 240.5(B)(4). So is a listed unit of several such receptacles on a plug of 15 A.
     CordSet,
     /// Two or more 15 A receptacles on a 20 A circuit: 210.21(B)(3).
     Receptacles,
@@ -120,6 +140,11 @@ impl Overcurrent {
             }
             NodeKind::Cord { .. }
                 if breaker <= CORD_SET_CIRCUIT && allowed_cord_set(plan, &node.id) =>
+            {
+                allowed(Allowance::CordSet)
+            }
+            NodeKind::Inlet { .. } | NodeKind::Wiring
+                if breaker <= CORD_SET_CIRCUIT && in_listed_unit(plan, supply, ix) =>
             {
                 allowed(Allowance::CordSet)
             }

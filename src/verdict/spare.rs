@@ -2,16 +2,24 @@
 
 use super::{Refusal, Verdicts, may_be_wet};
 use crate::plan::{Answer, Ground, Id, Outlet, Plan};
+use crate::quantity::Current;
 use crate::supply::{NodeIx, Supply};
-use crate::tables::shape::Receptacle;
+use crate::tables::shape::{Plug, Receptacle};
 
-/// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
-/// nothing: an outlet of its shape and a breaker of its size, on ground that is not wet. What is wrong there is
-/// wrong wherever it is plugged in. `None` if there is no such part.
-fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
+/// A breaker that protects whatever a cord or box is made of: 5 A (common practice, no source).
+const PROTECTS_ALL: Current = Current::from_milliamps(5_000);
+
+/// The plug of a cord, or the inlet of a box.
+fn plug_of(plan: &Plan, part: &Id) -> Option<Plug> {
     let cord = plan.cords.iter().find(|it| it.id == *part);
     let holder = plan.boxes.iter().find(|it| it.id == *part);
-    let plug = cord.map(|it| it.plug).or(holder.map(|it| it.inlet))?;
+    cord.map(|it| it.plug).or(holder.map(|it| it.inlet))
+}
+
+/// The plan with this cord or box at its best: plugged in by itself, with what is plugged into it, where it wants
+/// nothing: an outlet of its shape and this breaker, on ground that is not wet. What is wrong there is
+/// wrong wherever it is plugged in. `None` if there is no such part.
+fn at_its_best(plan: &Plan, part: &Id, plug: Plug, breaker: Current) -> Option<Plan> {
     let mut best = plan.clone();
     let outlet = best.generator.outlets.first()?.id.clone();
     best.loads.clear();
@@ -24,7 +32,7 @@ fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
         id: outlet.clone(),
         shape: Receptacle(plug.0),
         sockets: Some(1),
-        breaker: Answer::Known(plug.0.rating()),
+        breaker: Answer::Known(breaker),
         shares: None,
         trips_at: None,
         gfci: Answer::Known(false),
@@ -45,9 +53,14 @@ fn at_its_best(plan: &Plan, part: &Id) -> Option<Plan> {
 }
 
 /// Why this cord or box is not to be used, wherever it is plugged in, if so, with the part that is wrong and the
-/// plan in which that shows.
+/// plan in which that shows. What is wrong whatever the breaker comes before what no breaker of its own size stops.
 pub(crate) fn wrong_anywhere(plan: &Plan, part: &Id) -> Option<(Refusal, Id, Plan)> {
-    let best = at_its_best(plan, part)?;
+    let plug = plug_of(plan, part)?;
+    let mut breakers = [PROTECTS_ALL, plug.0.rating()].into_iter();
+    breakers.find_map(|breaker| wrong_on(part, at_its_best(plan, part, plug, breaker)?))
+}
+
+fn wrong_on(part: &Id, best: Plan) -> Option<(Refusal, Id, Plan)> {
     let supply = Supply::build(&best);
     let verdicts = Verdicts::of(&best, &supply);
     let at = supply.nodes.iter().position(|node| {

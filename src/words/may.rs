@@ -77,21 +77,27 @@ impl Words {
                 ],
             ));
         }
-        let mut no_place: BTreeMap<&str, Vec<Id>> = BTreeMap::new();
+        let mut no_place: BTreeMap<(&str, &[Id]), Vec<Id>> = BTreeMap::new();
         for lost in &report.figures.sharing.unplaced {
             if answer.no_place.contains(&lost.load) {
                 no_place
-                    .entry(lost.reason)
+                    .entry((lost.reason, &lost.free))
                     .or_default()
                     .push(lost.load.clone());
             }
         }
-        for (reason, loads) in no_place {
+        for ((reason, free), loads) in no_place {
+            let names = free.iter().map(Id::as_str);
             say(self.with(
-                "may-no-place",
+                if free.is_empty() {
+                    "may-no-place"
+                } else {
+                    "may-wrong-place"
+                },
                 [
                     ("names", self.set_quoted(report, &loads).into()),
                     ("reason", self.text(&format!("print-ws-{reason}")).into()),
+                    ("free", self.quoted(names).into()),
                 ],
             ));
         }
@@ -105,7 +111,8 @@ impl Words {
             ));
         }
         for over in answer.over.iter().take(SHOWN) {
-            say(self.over(report, over));
+            let alone = answer.wanted.len() + answer.running.len() == 1;
+            say(self.over(report, over, alone));
         }
         let life = |ids: &[Id], wanted: bool| -> Vec<Id> {
             let loads = &report.figures.loads;
@@ -135,7 +142,7 @@ impl Words {
         }
     }
 
-    fn over(&self, report: &Report, over: &Over) -> String {
+    fn over(&self, report: &Report, over: &Over, alone: bool) -> String {
         let at = if over.set {
             self.text("may-the-set")
         } else {
@@ -148,6 +155,7 @@ impl Words {
             match over.passed {
                 Passed::Short => "may-over-short",
                 Passed::Hours => "may-over-hours",
+                Passed::Starting if alone => "may-over-starting-alone",
                 Passed::Starting => "may-over-starting",
             },
             [

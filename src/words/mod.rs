@@ -394,6 +394,9 @@ impl Words {
         let names = names_of(&finding.about, loads);
         let first = self.quoted(names.iter().copied().take(1));
         args.set("first", FluentValue::from(first));
+        // One part is named in the sentence, and needs no list after it.
+        let alone = if names.len() == 1 { "yes" } else { "no" };
+        args.set("alone", FluentValue::from(alone));
         args.set("about", FluentValue::from(self.quoted(names.into_iter())));
         // Whether somebody said that a life depends on it, where it is one of those.
         let life = loads.iter().filter(|load| load.life());

@@ -439,6 +439,10 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
             set("first", first);
             set("second", second);
         }
+        ProblemKind::PlaceForNoPlug { place, plug } => {
+            set("place", place);
+            set("plug", plug);
+        }
         ProblemKind::BadHours { key, found } => {
             set("key", key);
             set("found", found);
@@ -675,6 +679,10 @@ mod tests {
             ProblemKind::TwoDraws {
                 first: "running",
                 second: "motor",
+            },
+            ProblemKind::PlaceForNoPlug {
+                place: "bonding_plug_in",
+                plug: "bonding_plug",
             },
             ProblemKind::BadHours {
                 key,

@@ -90,11 +90,16 @@ impl Words {
         for line in textwrap::wrap(&text.title, wrapping(width)) {
             let _ = writeln!(out, "{bold}{line}{bold:#}");
         }
+        // Said in full: beside “No usable outlet” a bare “also” reads as if that were the remedy.
+        let also = match text.also.as_slice() {
+            [] => String::new(),
+            also => self.with("trouble-too", [("troubles", also.join("; ").into())]),
+        };
         let rows = [
             ("check-label-why", text.why),
             ("check-label-look", text.look.join(" ")),
             ("check-label-do", text.fix),
-            ("check-label-also", text.also.join("; ")),
+            ("check-label-also", also),
         ]
         .map(|(label, body)| (self.text(label), body));
         let wide = |label: &str| textwrap::core::display_width(label);
@@ -177,7 +182,11 @@ impl Words {
             let guarded = report.guarded(&limit.id).map(|why| why.code);
             let text = match refusal(limit) {
                 None if guarded.is_some() => self.with(
-                    "check-limit-guarded",
+                    if report.guarded_ahead(&limit.id) {
+                        "check-limit-guarded-ahead"
+                    } else {
+                        "check-limit-guarded"
+                    },
                     [("code", guarded.unwrap_or_default().into())],
                 ),
                 Some((None, code)) => self.with("check-limit-refused", [("code", code.into())]),
@@ -338,7 +347,13 @@ impl Words {
                 self.text("summary-together")
             } else {
                 let names = self.set_quoted(report, &lost);
-                self.with("summary-no-place", [("names", names.into())])
+                let elsewhere = unplaced.iter().all(|lost| !lost.free.is_empty());
+                let key = if elsewhere {
+                    "summary-wrong-place"
+                } else {
+                    "summary-no-place"
+                };
+                self.with(key, [("names", names.into())])
             };
         }
         // A stable sort: equal lengths stay in the order of the report.

@@ -152,7 +152,7 @@ impl Person {
 
 const GENERATOR: &[(&str, &str)] = &[
     ("How many running watts does the", "2800 W"),
-    ("And how many watts for", "3300 W"),
+    ("What is the most watts it can give", "3300 W"),
     ("What voltage", ""),
     ("or “bonded neutral”?", ""),
     ("an inverter generator?", "yes"),
@@ -197,7 +197,7 @@ fn a_whole_interview_ends_in_paper() {
         "id = \"fridge-small\"",
         "wire = \"14 AWG\"",
         "outdoor = true",
-        "from = \"home\"",
+        "from = \"regular\"",
         "neutral = \"unknown\"",
     ] {
         assert!(plan.contains(expected), "{expected} not in\n{plan}");
@@ -220,15 +220,15 @@ fn escape_goes_back_one_question_with_the_answer_kept() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 40);
     person.answers("How many running watts does the", "2000 W");
-    person.is_asked("And how many watts for");
+    person.is_asked("What is the most watts it can give");
     person.screen = blank(40);
     person.types("\u{1b}");
     // Asked again, with what was answered as what Enter takes.
     person.sees("How many running watts does the");
     person.sees("2000 W");
     person.answers("How many running watts does the", "2200 W");
-    person.answers("And how many watts for", "2800");
-    person.is_asked("What unit is 2800 in?");
+    person.answers("What is the most watts it can give", "2800");
+    person.is_asked("\"2800\" has no unit.");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -432,12 +432,12 @@ fn two_runs_at_once_do_not_share_a_draft() {
     let home = tempfile::tempdir().unwrap();
     let mut one = Person::sits_down(home.path(), 80);
     one.answers("How many running watts does the", "2000 W");
-    one.is_asked("And how many watts for");
+    one.is_asked("What is the most watts it can give");
     // The other is not offered what the first is at, and begins its own.
     let mut other = Person::sits_down(home.path(), 80);
     other.answers("How many running watts does the", "1000 W");
-    other.is_asked("And how many watts for");
-    one.answers("And how many watts for", "2200 W");
+    other.is_asked("What is the most watts it can give");
+    one.answers("What is the most watts it can give", "2200 W");
     one.is_asked("What voltage");
     for (person, name) in [(&mut one, "plan"), (&mut other, "plan-2")] {
         person.types("\u{3}");
@@ -474,7 +474,7 @@ fn pastes(bytes: &str) {
     assert!(String::from_utf8_lossy(&person.raw).contains("\u{1b}[?2004h"));
     person.types(bytes);
     person.sees("We took only the first line");
-    person.is_asked("And how many watts for");
+    person.is_asked("What is the most watts it can give");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     let draft = std::fs::read_to_string(home.path().join("data/drafts/plan.toml")).unwrap();
@@ -561,7 +561,7 @@ fn line_by_line_nothing_is_redrawn_and_control_c_says_the_same() {
         person.sees("How many running watts does the");
         person.sees("Enter: don't know");
         person.types("2800 W\n");
-        person.sees("And how many watts for");
+        person.sees("What is the most watts it can give");
         person.types("3300 W\n");
         person.sees("1. 120 V only");
         person.types("1\n");
@@ -672,7 +672,7 @@ fn control_c_behind_an_answer_and_between_questions() {
     for signal in ["INT", "TERM"] {
         let mut person = Person::sits_down(home.path(), 80);
         person.answers("Go on with an unfinished plan?", "");
-        person.is_asked("And how many watts for");
+        person.is_asked("What is the most watts it can give");
         person.is_ended_by(signal, "Your answers are kept");
     }
 }
@@ -774,7 +774,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
         person.screen = blank(80);
         person.types(&format!("{typed}\n"));
         if rated != "unknown" {
-            person.sees("And how many watts for");
+            person.sees("What is the most watts it can give");
             person.types("<\n");
         }
         person.sees("How many running watts does the");
@@ -790,7 +790,7 @@ fn asked_to_end_at_the_first_question_it_gives_the_terminal_back() {
     let home = tempfile::tempdir().unwrap();
     let mut person = Person::sits_down(home.path(), 80);
     person.answers("How many running watts does the", "2800 W");
-    person.is_asked("And how many watts for");
+    person.is_asked("What is the most watts it can give");
     person.types("\u{3}");
     assert_eq!(person.ends(), 130);
     for signal in ["INT", "TERM"] {

@@ -189,7 +189,7 @@ fn a_bad_answer_says_what_is_taken_and_asks_again() {
     let (outcome, kept, said) = answers("2800\nlots\n2800 V\n0 W\n2.8 kW\n2000 W\n?\n");
     assert!(matches!(outcome, Outcome::Interrupted { .. }));
     for expected in [
-        "What unit is 2800 in? Type it again with one of these: W, kW.",
+        "\"2800\" has no unit. Type it again with its unit: W, kW.",
         "Start with a number, then its unit (W, kW).",
         "\"V\" does not fit here. Use one of: W, kW.",
         "Rated power must be from 50\u{a0}W to 100,000\u{a0}W.",
@@ -914,7 +914,7 @@ fn no_two_parts_are_called_the_same() {
         ("gear.2.what", "extension"),
         ("gear.3.what", "box"),
         ("gear.3.plug", "5-15P"),
-        ("gear.3.name", "home"),
+        ("gear.3.name", "regular"),
         ("gear.3.out.1.face", "5-20R"),
         ("gear.3.out.1.count", "3"),
         ("gear.4.what", "box"),
@@ -923,7 +923,7 @@ fn no_two_parts_are_called_the_same() {
         ("gear.4.out.1.face", "5-20R"),
         ("gear.4.out.1.count", "12"),
         ("load.1.what", "own"),
-        ("load.1.name", "home-2"),
+        ("load.1.name", "regular-2"),
         ("load.1.kind", "lamp"),
     ] {
         draft.answers.insert(key.into(), Said::is(text));
@@ -937,7 +937,7 @@ fn no_two_parts_are_called_the_same() {
         .outlets
         .iter()
         .map(|outlet| outlet.id.as_str());
-    assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "home-2"]);
+    assert_eq!(ids.collect::<Vec<_>>(), ["cord2", "regular-2"]);
     let ids = plan.cords.iter().map(|cord| cord.id.as_str());
     assert_eq!(ids.collect::<Vec<_>>(), ["cord1", "cord3"]);
 }

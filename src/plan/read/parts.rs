@@ -168,6 +168,25 @@ fn site(fields: &Fields<'_>) -> Site {
     }
 }
 
+/// Whether a bonding plug is in. Who names the place of one says that it is, and cannot say that it is not.
+fn bonding_plug(fields: &Fields<'_>) -> Answer<bool> {
+    let said = fields.answer("bonding_plug", Field::yes_no);
+    let Some(place) = fields.get("bonding_plug_in") else {
+        return said;
+    };
+    match said {
+        Answer::Missing => Answer::Known(true),
+        Answer::Known(false) => {
+            place.put(ProblemKind::PlaceForNoPlug {
+                place: place.key,
+                plug: "bonding_plug",
+            });
+            said
+        }
+        said => said,
+    }
+}
+
 fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
     let rated = fields.required_answer("rated", r#"rated = "2800 W""#, |field| {
         field.quantity(&bounds::RATED)
@@ -186,6 +205,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
     });
     let (bonding_plug_in, span) = reference(fields, "bonding_plug_in", names);
     names.plug_in("bonding_plug_in", None, bonding_plug_in.clone(), span);
+    let bonding_plug = bonding_plug(fields);
     let outlets = outlets(fields, OUTLET, &Owner::Generator, "generator", names);
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
@@ -197,7 +217,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
                 true,
             )
         }),
-        bonding_plug: fields.answer("bonding_plug", Field::yes_no),
+        bonding_plug,
         bonding_plug_in,
         inverter: fields.answer("inverter", Field::yes_no),
         fuel: fields.answer("fuel", fuel),

@@ -272,6 +272,13 @@ pub enum ProblemKind {
         /// The one too many.
         second: &'static str,
     },
+    /// A place for a bonding plug of which the plan says that it is not in.
+    PlaceForNoPlug {
+        /// The key of the place.
+        place: &'static str,
+        /// The key that says that there is none.
+        plug: &'static str,
+    },
     /// No part of the day.
     BadHours {
         /// Its key.
@@ -429,6 +436,7 @@ impl ProblemKind {
             Self::ShareDiffers { .. } => "plan-share-differs",
             Self::LessThan { .. } => "plan-less-than",
             Self::TwoDraws { .. } => "plan-two-draws",
+            Self::PlaceForNoPlug { .. } => "plan-place-for-no-plug",
             Self::BadHours { .. } => "plan-bad-hours",
             Self::MotorCode { .. } => "plan-motor-code",
             Self::NoOutlets { .. } => "plan-no-outlets",

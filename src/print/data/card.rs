@@ -236,13 +236,18 @@ fn alt(context: &Context<'_>, rows: &[Row]) -> String {
     context.say("tree-alt", &[("parts", &parts.join("; "))])
 }
 
-/// What no outlet can run, in one sentence.
+/// What no outlet can run, in one sentence, and what must not be plugged in where the plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
-    let unplaced = context.report.figures.sharing.unplaced.iter();
-    let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
-    ids.sort_by_key(|id| !context.load(id).is_some_and(LoadFacts::life));
-    let names = context.load_names(ids).join(", ");
-    (!names.is_empty()).then(|| context.say("unplaced", &[("loads", &names)]))
+    let said = [("unplaced", false), ("misplaced", true)].map(|(key, elsewhere)| {
+        let unplaced = context.report.figures.sharing.unplaced.iter();
+        let unplaced = unplaced.filter(|lost| lost.free.is_empty() != elsewhere);
+        let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
+        ids.sort_by_key(|id| !context.load(id).is_some_and(LoadFacts::life));
+        let names = context.load_names(ids).join(", ");
+        (!names.is_empty()).then(|| context.say(key, &[("loads", &names)]))
+    });
+    let said: Vec<String> = said.into_iter().flatten().collect();
+    (!said.is_empty()).then(|| said.join(" "))
 }
 
 fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
@@ -251,8 +256,11 @@ fn loose(context: &Context<'_>, rows: &[Row]) -> Vec<String> {
         .iter()
         .map(|cord| &cord.id)
         .chain(plan.boxes.iter().map(|part| &part.id))
-        .map(Id::to_string)
-        .filter(|id| rows.iter().all(|row| row.id != *id))
+        .filter(|id| rows.iter().all(|row| row.id != id.as_str()))
+        .map(|id| match context.report.refused(id) {
+            Some(_) => format!("{id} ({})", context.say("do-not-use", &[])),
+            None => id.to_string(),
+        })
         .collect()
 }
 

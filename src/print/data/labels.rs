@@ -6,7 +6,7 @@ use super::super::stock::{StockData, millimetres};
 use super::{Common, Context, PrintError};
 use crate::plan::{Answer, Cord, DistributionBox, Id, Leg, Neutral, Outlet};
 use crate::quantity::{Amount, Current, Power, Wire};
-use crate::report::{Acts, Assumption, Limit, Report, SetBy, ShockState, Signal};
+use crate::report::{Acts, Assumption, Limit, Report, SetBy, ShockState};
 use crate::supply::{self, Governing, NodeIx};
 
 /// The data of `labels.typ`.
@@ -234,12 +234,8 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
         let elsewhere = |it: &Assumption| !verdict.assumed.contains(&it.field);
         finding.rests_on.sort_by_key(elsewhere);
     }
-    // The ends of one cord look alike: all say the same, the gravest of it.
     if !forbidden && finding.fix.key == "protect" {
         finding.fix.key = "free";
-    }
-    if let Some(signal) = gravest_end(context, id).filter(|_| !forbidden) {
-        finding.signal = signal;
     }
     let text = context
         .words
@@ -268,18 +264,6 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     }))
 }
 
-/// The gravest signal of the ends of one cord into which only a cord with a GFCI may go.
-fn gravest_end(context: &Context<'_>, id: &Id) -> Option<Signal> {
-    let plan = context.plan;
-    let part = plan.part_of(id).unwrap_or(id);
-    let cord = plan.cords.iter().find(|cord| cord.id == *part)?;
-    let told = cord.end_ids().filter_map(|end| {
-        let why = context.report.guarded(&end)?;
-        Some(context.report.told_by(why)?.signal)
-    });
-    told.min()
-}
-
 /// What stands in the place of amps where nothing that the plan has may be plugged in.
 fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
     let report = context.report;
@@ -291,6 +275,9 @@ fn stop(context: &Context<'_>, id: &Id) -> Option<String> {
 /// The same in fewer words.
 fn stop_briefly(context: &Context<'_>, id: &Id) -> Option<String> {
     match context.report.guarded(id) {
+        Some(_) if context.report.guarded_ahead(id) => {
+            Some(context.say("guarded-ahead-brief", &[]))
+        }
         Some(_) => Some(context.say("guarded-brief", &[])),
         None => stop(context, id),
     }
@@ -396,17 +383,9 @@ fn leg(context: &Context<'_>, limit: &Limit) -> Option<String> {
 /// Whether it is known which leg feeds a receptacle, or what it is plugged into.
 fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
     let figures = &context.report.figures;
-    let of = |field: &str, id: &Id| {
-        let rest = field
-            .strip_suffix(".leg")
-            .and_then(|it| it.strip_suffix(id.as_str()));
-        rest.is_some_and(|rest| rest.ends_with('.'))
-    };
     let mut assumed = figures.assumed.iter();
-    !assumed.any(|it| {
-        it.field == "generator.voltage"
-            || it.why == "leg" && limit.path.iter().any(|id| of(&it.field, id))
-    })
+    !assumed
+        .any(|it| it.field == "generator.voltage" || limit.path.iter().any(|id| it.is_leg_of(id)))
 }
 
 /// Whether shock protection works at a receptacle, and where the button to try it is.

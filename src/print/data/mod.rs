@@ -331,9 +331,11 @@ impl<'a> Context<'a> {
     }
 
     /// How it is said that only a cord with a GFCI may go in: a cord's label and its line on the card speak of
-    /// its far end, and are not at it.
+    /// its far end, and are not at it. Where it goes in nearer the generator, they say so.
     fn guarded_key(&self, id: &Id) -> &'static str {
-        if self.plan.cords.iter().any(|cord| cord.id == *id) {
+        if self.report.guarded_ahead(id) {
+            "guarded-ahead"
+        } else if self.plan.cords.iter().any(|cord| cord.id == *id) {
             "guarded-cord"
         } else {
             "guarded"

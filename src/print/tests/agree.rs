@@ -105,7 +105,8 @@ proptest! {
         }
     }
 
-    /// Of what hangs on nothing no figures are told, and it is in no tree.
+    /// Of what hangs on nothing no figures are told, and it is in no tree. Where its label says not to use it, so does
+    /// the card.
     #[test]
     fn what_hangs_on_nothing_carries_nothing(plan in arbitrary::camp()) {
         let report = crate::report::judge(&plan);
@@ -119,8 +120,12 @@ proptest! {
             let of_it = |item: &&Json| text_of(item, "id") == part.id.as_str();
             let mut rows = card["rows"].as_array().into_iter().flatten();
             prop_assert!(!rows.any(|row| of_it(&row)), "{}", part.id);
-            prop_assert!(loose.contains(&part.id.as_str()), "{}", part.id);
+            let id = part.id.as_str();
+            let told = loose.iter().find(|told| told.split(" (").next() == Some(id));
+            prop_assert!(told.is_some(), "{id}");
             let label = labels["items"].as_array().into_iter().flatten().find(of_it);
+            let refused = label.is_some_and(|label| label["stop"].is_string());
+            prop_assert_eq!(told.is_some_and(|told| *told != id), refused, "{}", id);
             prop_assert!(label.is_none_or(|label| label["long"].is_null()), "{label:?}");
         }
     }
@@ -206,7 +211,7 @@ fn a_label_says_never_or_only_so() {
         labels(&[plain]),
         [
             stopped("GFCI CORD ONLY IN HERE"),
-            stopped("GFCI CORD ONLY AT FAR END")
+            stopped("GFCI CORD GOES IN FIRST")
         ]
     );
     let big = (

@@ -35,7 +35,6 @@ use crate::rules::demand::{Need, camper};
 use crate::rules::prelude::*;
 use crate::supply::{NodeIx, NodeKind};
 use crate::tables::exhaust::AMPLE;
-use crate::tables::shape::Receptacle;
 
 pub(super) const RULE: Rule = Rule {
     code: "AIR005",
@@ -156,15 +155,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         !reach.cords.is_empty() || medical.iter().all(|(other, _)| other != load)
     });
     // Nobody is sent to an outlet that must not be used.
-    let taken = |shape: Receptacle| {
-        let mut plugs = needs.iter().filter_map(|need| need.load.plug.known());
-        plugs.any(|plug| shape.takes(*plug))
-    };
-    let open = facts.supply.receptacles().any(|(at, _, shape, _)| {
-        facts.open(at)
-            && taken(shape)
-            && reach(facts, at).cords.is_empty()
-    });
+    let told_of = |need: &&Need<'_>| all.iter().any(|(load, _)| *load == need.load.id);
+    let open = needs.iter().filter(told_of).all(|need| need.at.is_some_and(|at| facts.open(at)));
     everything(found, all, told, open);
 }
 

@@ -11,7 +11,7 @@
 //! ## The arithmetic
 //! The published ampacity times the published factor for conductors of 60 °C, which cords are unless
 //! they are marked otherwise: 0.91 up to 35 °C, 0.82 up to 40 °C, 0.71 up to 45 °C, 0.58 up to 50 °C,
-//! 0.41 up to 55 °C, above that nothing. Every limit, label and place counts the cord at that. Against
+//! 0.41 up to 55 °C, above that nothing: then the cord must not be used, whatever is planned on it. Every limit, label and place counts the cord at that. Against
 //! it stands the greatest current that runs through the cord at any time. Air that nobody knows
 //! counts as 100 °F, which is 0.82. Of a coil this is a third again, since the coil and the air use up
 //! the same rise: rule CORD003. A cord that is too thin in cool air too, lying as it does, is rule
@@ -39,10 +39,12 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("hot_cord.rs"),
     sources: &[cite::NEC_310_15, cite::NEC_400_5],
-    fixes: &["less", "unwind"],
+    fixes: &["less", "unwind", "cooler"],
     check,
     #[cfg(test)]
     fires: &[
+        // Air that leaves the cord nothing.
+        &[("air = \"59 °F\"", "air = \"132 °F\"")],
         // 12.9 A through 14 AWG, 18 A, at 50 °C: 10.44 A.
         &[
             ("air = \"59 °F\"", "air = \"122 °F\""),
@@ -78,6 +80,11 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     for (at, node) in facts.supply.nodes.iter().enumerate() {
         let ix = NodeIx(at);
         if !matches!(node.kind, NodeKind::Cord { .. }) || node.reason == LimitReason::NotFed {
+            continue;
+        }
+        if node.too_hot() {
+            let air = values([("air", facts.supply.air.into())]);
+            found.add(Signal::Warning, vec![node.id.clone()], air, "cooler", values([]));
             continue;
         }
         // Laid out, and then as it lies. More than it carries so in any air is rule CORD001's.
@@ -130,17 +137,23 @@ mod tests {
         (of_cord.map(|found| (found.code, found.fix.key)).collect(), end.set_by.reason.code())
     }
 
-    /// Unwinding helps nothing against the air: where the coil by itself is no fault, heat is the reason.
+    /// Unwinding helps nothing against the air: the cord must not be used, whether 0.42 A are planned on it or 12.9 A,
+    /// which are too much for the coil in cool air too.
     #[test]
     fn what_the_heat_takes_no_unwinding_brings_back() {
-        // The fan's 0.42 A alone.
+        let (coil, heat) = (("CORD003", "unwind"), ("CORD006", "cooler"));
         let (found, reason) = coiled_in_60_degrees("front");
-        assert_eq!(reason, "hot-cord");
-        assert_eq!(found, [("CORD003", "unwind"), ("CORD006", "less")]);
-        // 12.9 A are too much for the coil in cool air too, and then too much for the heat.
+        assert_eq!((found, reason), (vec![coil, heat], "hot-cord"));
         let (found, _) = coiled_in_60_degrees("left");
-        let both = [("CORD001", "unwind"), ("CORD003", "unwind"), ("CORD006", "less")];
-        assert_eq!(found, both);
+        assert_eq!(found, [("CORD001", "unwind"), coil, heat]);
+        let long = crate::plan::Id::new("long").expect("an id");
+        let refused = |air| {
+            let report = report(&[("air = \"59 °F\"", air)]);
+            report.refused(&long).map(|why| why.code)
+        };
+        assert_eq!(refused("air = \"132 °F\""), Some("CORD006"));
+        // 55 °C, the hottest for which there is a factor.
+        assert_eq!(refused("air = \"55 °C\""), None);
     }
 
     /// A coil in hot air: both use up the same rise, so that the factors multiply. By hand, of 12 AWG,

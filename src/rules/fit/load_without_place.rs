@@ -24,6 +24,8 @@
 //!   copy).
 //! - The rest is arithmetic on the limits: common practice, no source.
 
+use std::collections::BTreeMap;
+
 use crate::plan::{Id, Wanted};
 use crate::quantity::Current;
 use crate::report::Limit;
@@ -38,7 +40,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("load_without_place.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
-    fixes: &["too-large", "no-room", "life-large", "life-room", "refused"],
+    fixes: &["too-large", "no-room", "life-large", "life-room", "refused", "refused-here"],
     check,
     #[cfg(test)]
     fires: &[
@@ -56,6 +58,7 @@ pub(super) const RULE: Rule = Rule {
             ("on = \"right\" # fan", ""),
         ],
         // Nothing trips before this box is overloaded.
+        &[("breaker = \"30 A\" # twist", "breaker = \"unknown\""), FRONT_BARE],
         &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
     ],
     #[cfg(test)]
@@ -66,6 +69,9 @@ pub(super) const RULE: Rule = Rule {
         &[("wanted = \"must\" # fan", "count = 9\nwanted = \"wish\""), ("on = \"right\" # fan", "")],
     ],
 };
+
+#[cfg(test)]
+const FRONT_BARE: crate::rules::Edit = ("gfci = true # front", "gfci = false");
 
 /// The limits of what gives anything, and whether it may be used. Of what gives nothing other rules tell.
 fn live<'a>(facts: &Facts<'a>) -> Vec<(bool, &'a Limit)> {
@@ -194,22 +200,23 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         without_room.partition(|need| need.life());
     let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
     let (life, crowded) = (ids(life), ids(crowded));
-    // Only the plan is wrong where another outlet carries it.
-    let elsewhere = |need: &Need<'_>| {
-        let carries = |limit: &Limit| {
-            let most = if need.continuous() { limit.continuous_amps } else { limit.short_amps };
-            need.fits(limit.shape) && need.amps() <= most
-        };
-        need.load.on.is_some() && fed.iter().any(|(usable, limit)| *usable && carries(limit))
-    };
     let refused = must.iter().filter(|need| unplaced(need, "refused"));
-    let (misplaced, refused): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
-        refused.chain(barred).partition(|need| elsewhere(need));
-    for (refused, planned) in [(ids(misplaced), "yes"), (ids(refused), "no")] {
-        if !refused.is_empty() {
-            let shown = values([("planned", Value::Name(planned.to_owned()))]);
-            found.add(Signal::Caution, refused, shown, "refused", values([]));
-        }
+    // What another outlet can run is told with that outlet.
+    let free = |need: &Need<'_>| -> Vec<Id> {
+        let mut lost = facts.figures.sharing.unplaced.iter();
+        let lost = lost.find(|lost| lost.load == need.facts.id);
+        lost.map(|lost| lost.free.clone()).unwrap_or_default()
+    };
+    let mut by_free: BTreeMap<(bool, Vec<Id>), Vec<&Need<'_>>> = BTreeMap::new();
+    for need in refused.chain(barred) {
+        let free = (need.load.on.is_some(), free(need));
+        by_free.entry(free).or_default().push(need);
+    }
+    for ((planned, free), needs) in by_free {
+        let fix = if free.is_empty() { "refused" } else { "refused-here" };
+        let planned = Value::Name(if planned { "yes" } else { "no" }.to_owned());
+        let shown = values([("free", Value::Parts(free)), ("planned", planned)]);
+        found.add(Signal::Caution, ids(needs), shown, fix, values([]));
     }
     if !life.is_empty() {
         found.add(Signal::Warning, life, values([]), "life-room", values([]));
@@ -255,25 +262,28 @@ mod tests {
         }
     }
 
-    /// What the plan puts where nothing may be plugged in has another outlet, or has none; then nobody is told to
-    /// look for one.
+    /// Where the plan has it, it must not be; another outlet with a free socket can run it, and is named. Near
+    /// misses: that one is taken, or carries too little.
     #[test]
-    fn what_the_plan_puts_in_a_bad_outlet_is_told_of_others_only_where_there_are() {
-        let words = crate::words::Words::english();
-        let left = ("gfci = true # left", "gfci = false");
-        let others = [
-            ("gfci = true # right", "gfci = false"),
-            ("gfci = true # front", "gfci = false"),
-            ("on = \"right\" # fan", ""),
-        ];
-        for (edits, planned) in [(vec![left], true), ([[left].as_slice(), &others].concat(), false)] {
-            let report = report(&edits);
-            let mut found = report.findings.iter().filter(|it| it.code == "FIT004");
-            let kettle = found.find(|it| it.about.iter().any(|id| id.as_str() == "kettle"));
-            let text = words.finding(kettle.expect("found"), &report.figures.loads);
-            assert_eq!(text.why.contains("where the plan has it"), planned, "{}", text.why);
-            assert_eq!(text.fix.contains("elsewhere"), planned, "{}", text.fix);
-        }
+    fn an_outlet_that_is_free_is_named() {
+        let bare = ("gfci = true # left", "gfci = false");
+        let thin = ("breaker = \"20 A\" # front", "breaker = \"10 A\"");
+        let fan = ("on = \"right\" # fan", "count = 3\non = \"front\"");
+        let right = ("breaker = \"15 A\" # right", "breaker = \"10 A\"");
+        let told = |edits: &[crate::rules::Edit]| -> Vec<_> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "FIT004" && it.fix.key.starts_with("refused"));
+            found.map(|it| (it.fix.key, it.values["free"].clone())).collect()
+        };
+        let parts = |ids: &[&str]| {
+            let id = |id: &&str| crate::plan::Id::new(id).expect("an id");
+            Value::Parts(ids.iter().map(id).collect())
+        };
+        let all = told(&[bare]);
+        assert_eq!(all, [("refused-here", parts(&["right", "front"]))]);
+        assert_eq!(told(&[bare, right]), [("refused-here", parts(&["front"]))]);
+        assert_eq!(told(&[bare, right, thin]), [("refused", parts(&[]))]);
+        assert_eq!(told(&[bare, right, fan]), [("refused", parts(&[]))]);
     }
 
     /// Nothing that takes its plug may be used, so that its size is held against nothing; that the generator cannot

@@ -26,6 +26,8 @@
 //! What must run, or somebody's health depends on, and is plugged into a cord or box that is plugged into
 //! nothing, or does not go in where the plan says, is a warning.
 //!
+//! A part that must not be used wherever it is plugged in is told as that, and nobody is told to plug it in.
+//!
 //! ## What to do
 //! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
 //! the right one with a breaker of the right size. Do not alter a plug.
@@ -39,7 +41,7 @@ use crate::plan::{Answer, Id, Load, LoadKind, Wanted};
 use crate::rules::demand::{Need, busiest};
 use crate::rules::prelude::*;
 use crate::supply::{DetachReason, NodeIx, NodeKind};
-use crate::verdict::BONDING_PLUG;
+use crate::verdict::{BONDING_PLUG, wrong_anywhere};
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT001",
@@ -48,7 +50,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
-    fixes: &["load", "dead", "part", "lost", "bonding-plug", "bonding-socket", "loose", "misplaced", "hot"],
+    fixes: &["load", "dead", "part", "lost", "bonding-plug", "bonding-socket", "loose", "misplaced", "unusable"],
     check,
     #[cfg(test)]
     fires: &[
@@ -78,14 +80,23 @@ pub(super) const RULE: Rule = Rule {
         ],
         // A plug that goes into another receptacle than the plan says.
         &[("plug = \"5-15P\" # kettle", "plug = \"5-20P\"")],
-        // Air that leaves the cord nothing.
-        &[("air = \"59 °F\"", "air = \"132 °F\"")],
         // A box that is plugged into nothing.
         &[("from = \"long\"\ninlet", "inlet")],
+        // A box without a plug that would be wrong anywhere.
+        &[
+            ("from = \"long\"\ninlet", "inlet"),
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bond = false", "bond = true"),
+        ],
+        // A second cord in a single receptacle that no other would take.
+        &[(
+            "[[box]]",
+            "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\nconductors = 2\n[[box]]",
+        )],
         // A second cord in a single receptacle.
         &[(
             "[[box]]",
-            "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\n[[box]]",
+            "[[cord]]\nid = \"other\"\nfrom = \"twist\"\nplug = \"L5-30P\"\nends = [\"L5-30R\"]\nwire = \"10 AWG\"\nconductors = 3\n[[box]]",
         )],
     ],
     #[cfg(test)]
@@ -239,10 +250,35 @@ fn takers(facts: &Facts<'_>, load: &Load) -> Vec<Id> {
     receptacles.map(|(_, node, ..)| node.id.clone()).collect()
 }
 
+/// What is wrong with a part that must not be used wherever it is plugged in, if so: the part that is at fault, and
+/// the rule that tells of it.
+fn unusable(facts: &Facts<'_>, part: &Id) -> Option<crate::rules::Values> {
+    let (refusal, at, _) = wrong_anywhere(facts.plan, part)?;
+    let rule = Value::Name(refusal.cause.code().to_owned());
+    Some(values([("place", Value::Parts(vec![at])), ("rule", rule)]))
+}
+
+/// Tells of the parts that no other outlet would make usable, and hands the others on.
+fn told_apart(
+    facts: &Facts<'_>,
+    parts: Vec<Id>,
+    signal: Signal,
+    found: &mut Findings<'_>,
+) -> Vec<Id> {
+    let mut left = Vec::new();
+    for part in parts {
+        match unusable(facts, &part) {
+            Some(wrong) => found.add(signal, vec![part], wrong, "unusable", values([])),
+            None => left.push(part),
+        }
+    }
+    left
+}
+
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let is_unplaced = |load: &Load, reason: &str| {
+    let without_taker = |load: &Load| {
         facts.figures.sharing.unplaced.iter().any(|unplaced| {
-            unplaced.reason == reason
+            unplaced.reason == "no-receptacle-fits"
                 && (unplaced.load == load.id || unplaced.load == load.id.end(1))
         })
     };
@@ -258,7 +294,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         // Of what hangs on a part that hangs on nothing, only that part is told.
         .filter(|load| load.on.as_ref().is_none_or(|on| facts.supply.receptacle(on).is_some()))
         .filter(|load| {
-            is_unplaced(load, "no-receptacle-fits") || misplaced(facts, load).is_some()
+            without_taker(load) || misplaced(facts, load).is_some()
         })
         .map(|load| load.id.clone())
         .collect();
@@ -282,12 +318,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let others = values([("others", Value::Parts(others))]);
         found.add(Signal::Caution, about, place, "misplaced", others);
     }
-    let hot = facts.plan.loads.iter().filter(|load| is_unplaced(load, "too-hot"));
-    let hot: Vec<Id> = hot.map(|load| load.id.clone()).collect();
-    if !hot.is_empty() {
-        let air = values([("air", facts.supply.air.into())]);
-        found.add(Signal::Caution, hot, air, "hot", values([]));
-    }
     // What takes its plug and gives nothing, or other volts, is there.
     let dead = |id: &Id| {
         let load = facts.plan.loads.iter().find(|load| load.id == *id);
@@ -310,6 +340,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|part| part.reason == DetachReason::PlugDoesNotFit)
         .map(|part| part.id.clone())
         .collect();
+    let parts = told_apart(facts, parts, Signal::Caution, found);
     if !parts.is_empty() {
         found.add(Signal::Caution, parts, values([]), "part", values([]));
     }
@@ -323,10 +354,18 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         }
     }
     for (place, about) in loose(facts) {
+        if let Some(wrong) = unusable(facts, &place) {
+            found.add(Signal::Warning, about, wrong, "unusable", values([]));
+            continue;
+        }
         let place = Value::Parts(vec![place]);
         found.add(Signal::Warning, about, values([("place", place)]), "loose", values([]));
     }
     for (place, about) in lost(facts) {
+        let about = told_apart(facts, about, Signal::Danger, found);
+        if about.is_empty() {
+            continue;
+        }
         let place = Value::Parts(vec![place]);
         found.add(Signal::Danger, about, values([("place", place)]), "lost", values([]));
     }
@@ -393,7 +432,7 @@ mod tests {
     }
 
     /// A plug of 20 A at an end of 15 A: the outlet takes it. Where that has no place for it either, no
-    /// receptacle does. Air of 132 °F leaves a cord nothing: what hangs on it has a plug that fits.
+    /// receptacle does.
     #[test]
     fn what_is_told_is_what_is_wrong() {
         let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Vec<String>)> {
@@ -412,10 +451,6 @@ mod tests {
         assert_eq!(found.fix.values["others"], at("front"));
         let bare = ("gfci = true # front", "gfci = false");
         assert_eq!(told(&[plug, bare]), [("load", kettle)]);
-
-        let both = vec!["kettle".to_owned(), "fan".to_owned()];
-        assert_eq!(told(&[("air = \"59 °F\"", "air = \"132 °F\"")]), [("hot", both)]);
-        assert_eq!(told(&[("air = \"59 °F\"", "air = \"100 °F\"")]), []);
     }
 
     #[test]

@@ -13,7 +13,8 @@
 //! A 240 V shape needs both legs of a 120/240 V generator; with one leg and a neutral it has 120 V. A 120 V
 //! shape needs one leg and a neutral. An adapter cannot make the one that is missing. One that gives 240 V
 //! instead is rule FIT006's, and so is a thing for 240 V that would go in here. Nothing is placed there,
-//! its limit is 0 A, and its label says not to use it.
+//! its limit is 0 A, and its label says not to use it. Where nobody knows the volts of the generator, a shape for
+//! 240 V alone is taken not to get them.
 //!
 //! ## What to do
 //! Plug nothing into it and treat it as live. Use an outlet of the generator that has what is needed.
@@ -22,8 +23,10 @@
 //! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
 
 use crate::plan::Id;
+use crate::quantity::Voltage;
 use crate::rules::prelude::*;
-use crate::supply::LimitReason;
+use crate::supply::{Legs, LimitReason};
+use crate::tables::shape::Circuit;
 
 pub(super) const RULE: Rule = Rule {
     code: "FIT003",
@@ -32,10 +35,17 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Caution,
     text: include_str!("receptacle_not_fed.rs"),
     sources: &[cite::WD_6],
-    fixes: &["leave"],
+    fixes: &["leave", "look"],
     check,
     #[cfg(test)]
-    fires: &[&[("shape = \"5-15R\" # right", "shape = \"6-20R\"")]],
+    fires: &[
+        &[("shape = \"5-15R\" # right", "shape = \"6-20R\"")],
+        // Nobody knows if there is 240 V.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"unknown\""),
+            ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+        ],
+    ],
     #[cfg(test)]
     spares: &[
         &[],
@@ -48,15 +58,21 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let traps = super::wrong_voltage::traps(facts);
-    let live: Vec<Id> = facts
-        .supply
-        .receptacles()
-        .filter(|(_, node, ..)| node.reason == LimitReason::NotFed)
-        .map(|(_, node, ..)| node.id.clone())
-        .filter(|id| !traps.contains(id))
-        .collect();
-    if !live.is_empty() {
-        found.add(Signal::Caution, live, values([]), "leave", values([]));
+    let not_fed = facts.supply.receptacles().filter(|(_, node, ..)| {
+        node.reason == LimitReason::NotFed && !traps.contains(&node.id)
+    });
+    // Both hots of a set of which nobody knows the volts may have 240 V between them, or none.
+    let (doubtful, live): (Vec<_>, Vec<_>) = not_fed.partition(|(_, node, shape, _)| {
+        !facts.supply.volts_known
+            && node.legs == Legs::Between
+            && shape.0.circuit() == Circuit::TwoLegs
+    });
+    for (of, fix) in [(live, "leave"), (doubtful, "look")] {
+        let about: Vec<Id> = of.into_iter().map(|(_, node, ..)| node.id.clone()).collect();
+        if !about.is_empty() {
+            let twice = Voltage::from_millivolts(facts.supply.volts.millivolts() * 2);
+            found.add(Signal::Caution, about, values([("twice", twice.into())]), fix, values([]));
+        }
     }
 }
 

@@ -140,7 +140,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             values([
                 ("demand", facts.worst_leg(&busiest.on).into()),
                 ("long", facts.worst_leg(&long).into()),
-                ("rating", node.rating.into()),
                 ("limit", node.rating.scaled_down(node.continuous).into()),
                 ("time", clock(busiest.minute)),
             ]),

@@ -24,6 +24,8 @@
 //!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries. The first names no least gauge: a
 //!   thinner one is found here even if it is listed, since its wire carries 10 A where 15 or 20 A may flow;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
+//! - a listed box with a plug of 15 A and wire of 16 AWG or thicker, on up to 20 A: it is several receptacles at the
+//!   end of a cord set, and no worse than a cord with as many ends;
 //! - wiring inside a listed box, for which the listing answers. In any other box, wire that nobody knows is
 //!   taken for 18 AWG: whoever made it may have used what was cut from a thin cord.
 //!
@@ -124,6 +126,7 @@ pub(super) const RULE: Rule = Rule {
     fixes: &[
         "splitter",
         "receptacle",
+        "no-breaker",
         "single",
         "single-look",
         "cord",
@@ -152,8 +155,9 @@ pub(super) const RULE: Rule = Rule {
             ("shape = \"L5-30R\"\nbreaker = \"30 A\"", "shape = \"L5-20R\"\nbreaker = \"30 A\""),
             ("plug = \"L5-30P\"", "plug = \"L5-20P\""),
         ],
-        &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\"")],
+        &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\""), HOME_MADE],
         &[("wire = \"14 AWG\" # left", "wire = \"16 AWG\"")],
+        &[("breaker = \"15 A\" # left", ""), ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"")],
         &[("breaker = \"30 A\" # twist", "breaker = \"unknown\"")],
         // 20 A and a peak of 25 A through a plug of 15 A.
         &[
@@ -161,6 +165,7 @@ pub(super) const RULE: Rule = Rule {
             ("rated = \"3600 W\"", "rated = \"2400 W\""),
             ("peak = \"4500 W\"", "peak = \"3000 W\""),
             ("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\""),
+            HOME_MADE,
         ],
         // 30 A and a peak of 37.5 A: what the twist-lock itself is rated for.
         &[
@@ -182,6 +187,8 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
+        // The same box of a maker, with a plug of 15 A on a breaker of 20 A.
+        &[("from = \"long\"\ninlet = \"L5-30P\"", "from = \"front\"\ninlet = \"5-15P\"")],
         // 7.5 A and a peak of 8.3 A through 100 ft of 18 AWG, marked with 7 A, whose wire carries 10 A.
         &[
             ("inverter = false", "inverter = true"),
@@ -209,6 +216,9 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+#[cfg(test)]
+const HOME_MADE: crate::rules::Edit = ("listed = true", "listed = false");
 
 /// A camper on an adapter from an outlet of 50 A.
 #[cfg(test)]
@@ -409,6 +419,13 @@ fn cord_instead(
     (cord, made)
 }
 
+/// Whether a receptacle has a breaker to look at: those of a box may have none of their own.
+fn has_breaker(facts: &Facts<'_>, at: NodeIx) -> bool {
+    let id = &facts.supply.node(at).id;
+    let of_boxes = facts.plan.boxes.iter().flat_map(|part| &part.outlets);
+    of_boxes.filter(|outlet| outlet.id == *id).all(|outlet| outlet.breaker.is_known())
+}
+
 fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static str {
     match (&facts.supply.node(first).kind, failing) {
         (_, Overcurrent::Unknown) => "unknown",
@@ -416,9 +433,11 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static st
         (_, Overcurrent::Single { .. }) => "single-look",
         (_, Overcurrent::Camper { .. }) => "camper",
         (NodeKind::Receptacle { .. }, _) if splitter(facts.supply, first).is_some() => "splitter",
-        // Whatever its wire, small receptacles straight behind a big breaker are the worst of it.
-        (NodeKind::Cord { .. }, Overcurrent::TooHigh { breaker })
+        // Whatever its wire, small receptacles straight behind a big breaker are the worst of it. Where its plug is
+        // too small for that breaker itself, what it is plugged into put it there.
+        (NodeKind::Cord { plug, .. }, Overcurrent::TooHigh { breaker })
             if breaker > CORD_SET_CIRCUIT
+                && plug.0.rating() >= breaker
                 && facts
                     .supply
                     .fed_from(first)
@@ -426,6 +445,7 @@ fn remedy(facts: &Facts<'_>, first: NodeIx, failing: Overcurrent) -> &'static st
         {
             "splitter"
         }
+        (NodeKind::Receptacle { .. }, _) if !has_breaker(facts, first) => "no-breaker",
         (NodeKind::Receptacle { .. }, _) => "receptacle",
         (NodeKind::Cord { .. }, _) => "cord",
         (NodeKind::Inlet { .. }, _) => "inlet",
@@ -448,6 +468,17 @@ mod tests {
                 (fix.key, about.iter().map(ToString::to_string).collect())
             })
             .collect()
+    }
+
+    /// Nobody looks at a breaker that is not there: the box is replaced. With one too big, it is looked at.
+    #[test]
+    fn a_breaker_is_looked_at_where_there_is_one() {
+        let wire = ("wire = \"14 AWG\" # left", "wire = \"10 AWG\"");
+        for (breaker, fix) in [("", "no-breaker"), ("breaker = \"30 A\"", "receptacle")] {
+            let found = findings(&[("breaker = \"15 A\" # left", breaker), wire]);
+            let found = found.iter().find(|it| it.code == "OVER001").expect("found");
+            assert_eq!(found.fix.key, fix);
+        }
     }
 
     /// A spare outlet of the generator with too large a breaker: nobody can change it, and nothing goes in.
@@ -751,7 +782,7 @@ mod tests {
         let unknown = ("breaker = \"20 A\" # front", "breaker = \"unknown\"");
         let twist = ("breaker = \"30 A\" # twist", "breaker = \"unknown\"");
         assert_eq!(codes(&[unknown, twist]), [("OVER001", Signal::Caution)]);
-        // The cord is allowed behind 20 A, and the inlet is not.
+        // The cord is allowed behind 20 A, and the inlet of a home-made box is not.
         let found = [("OVER001", Signal::Danger), ("OVER003", Signal::Notice)];
         for near_miss in [
             ("inverter = true", "inverter = false"),
@@ -762,7 +793,7 @@ mod tests {
             ("rated = \"1716 W\"", "rated = \"unknown\""),
             ("inverter = true", "inverter = true\nparallel = { sets = 2, kit = true, limit = \"15 A\" }"),
         ] {
-            assert_eq!(codes(&[near_miss, more, after]), found, "{near_miss:?}");
+            assert_eq!(codes(&[near_miss, more, after, super::HOME_MADE]), found, "{near_miss:?}");
         }
     }
 

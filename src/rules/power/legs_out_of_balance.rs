@@ -26,7 +26,7 @@ use crate::plan::Leg;
 use crate::quantity::Current;
 use crate::rules::demand::{Need, busiest, clock, once};
 use crate::rules::prelude::*;
-use crate::supply::{Legs, NodeIx};
+use crate::supply::NodeIx;
 
 pub(super) const RULE: Rule = Rule {
     code: "POWER006",
@@ -40,7 +40,10 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     // 8.3 A and 4.2 A on one leg of 15 A, nothing on the other.
     fires: &[&[
-        ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+        LEGS,
+        FRONT_B,
+        LEFT_A,
+        RIGHT_A,
         ("running = \"1500 W\"", "running = \"1000 W\""),
         ("running = \"50 W\"", "running = \"500 W\""),
     ]],
@@ -49,6 +52,12 @@ pub(super) const RULE: Rule = Rule {
         &[],
         // 12.5 A alone, which is as much on the other leg.
         &[("voltage = \"120 V\"", "voltage = \"120/240 V\"")],
+        // The same as above, and no outlet on the other leg.
+        &[
+            LEGS,
+            ("running = \"1500 W\"", "running = \"1000 W\""),
+            ("running = \"50 W\"", "running = \"500 W\""),
+        ],
         // 5 A is a third of a leg.
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
@@ -56,6 +65,15 @@ pub(super) const RULE: Rule = Rule {
         ],
     ],
 };
+
+#[cfg(test)]
+const LEGS: crate::rules::Edit = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
+#[cfg(test)]
+const FRONT_B: crate::rules::Edit = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"B\"");
+#[cfg(test)]
+const LEFT_A: crate::rules::Edit = ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"A\"");
+#[cfg(test)]
+const RIGHT_A: crate::rules::Edit = ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"A\"");
 
 /// A move is worth it from this part of what a leg gives.
 const WORTH: i64 = 10;
@@ -73,11 +91,6 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let (a, b) = (facts.on_leg(on, Leg::A), facts.on_leg(on, Leg::B));
         (a.max(b), a.min(b))
     };
-    // Only what is on the heavier leg alone can be moved to the other.
-    let movable = |need: &&Need<'_>, leg: Leg| {
-        need.at
-            .is_some_and(|at| facts.supply.node(at).legs == Legs::One(leg))
-    };
     let busiest = busiest(&needs, |on| {
         let (heavy, light) = on_legs(on);
         heavy - light
@@ -86,17 +99,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let leg = facts.supply.leg_rated;
     let (twice_heavy, twice_light) = (heavy + heavy, light + light);
     if twice_heavy > leg && twice_light < heavy && heavy <= leg {
-        let heavier = if facts.on_leg(&busiest.on, Leg::A) == heavy {
-            Leg::A
-        } else {
+        let lighter = if facts.on_leg(&busiest.on, Leg::A) == heavy {
             Leg::B
+        } else {
+            Leg::A
         };
         // What the heavier leg is left with when one load has moved to the other.
         let after = |need: &Need<'_>| (heavy - need.amps()).max(light + need.amps());
         let mut moves: Vec<&Need<'_>> = busiest
             .on
             .iter()
-            .filter(|need| movable(need, heavier))
+            .filter(|need| !need.life() && facts.moves_to(need, lighter))
             .filter(|need| times(heavy - after(need).min(heavy), WORTH) >= leg)
             .collect();
         // The best one is named first; of equals the first in the plan.
@@ -131,11 +144,23 @@ mod tests {
     /// current law). With the fan moved it is 8.333 against 5, with the kettle moved the same.
     #[test]
     fn what_is_worth_a_move_is_named_and_the_neutral_carries_the_difference() {
-        let found = findings(&[
-            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+        let edits = [
+            super::LEGS,
+            super::FRONT_B,
+            super::LEFT_A,
+            super::RIGHT_A,
             ("running = \"1500 W\"", "running = \"1000 W\""),
             ("running = \"50 W\"", "running = \"600 W\""),
-        ]);
+            // What somebody breathes with stays where it is.
+            ("kind = \"electronic\" # fan", "kind = \"medical\""),
+        ];
+        let told = |edits: &[crate::rules::Edit]| -> Vec<String> {
+            let mut found = findings(edits).into_iter();
+            let found = found.find(|it| it.code == "POWER006").expect("it is found");
+            found.about.iter().map(ToString::to_string).collect()
+        };
+        assert_eq!(told(&edits), ["kettle"]);
+        let found = findings(&edits[..6]);
         let found = found.iter().find(|it| it.code == "POWER006").expect("it is found");
         let about: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
         assert_eq!(about, ["kettle", "fan"]);

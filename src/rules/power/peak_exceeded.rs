@@ -112,6 +112,8 @@ struct Judge<'j, 'a> {
     /// What the set or the leg gives for a moment, and for hours.
     peak: i64,
     rated: i64,
+    /// Of which loads what they draw was only assumed.
+    guessed: &'j dyn Fn(&Need<'a>) -> bool,
     /// Of which loads it tells all that is asked.
     judges: &'j dyn Fn(&Need<'a>) -> bool,
     /// Of these, those that draw on the set or the leg.
@@ -164,10 +166,14 @@ impl<'a> Judge<'_, 'a> {
     fn alone(&self, needs: &mut Vec<Need<'a>>, found: &mut Findings<'_>) {
         // What cannot even run is rule POWER001's.
         let runs = |need: &Need<'a>| !need.ever_on() || (self.running)(need) <= self.rated;
+        let said = |need: &Need<'a>| !(self.guessed)(need);
         let over = |need: &Need<'a>| (self.judges)(need) && (self.starting)(need) > self.peak;
-        for life in [true, false] {
-            let mut alone = needs.clone();
-            alone.retain(|need| need.life() == life && over(need) && runs(need));
+        let too_much: Vec<Need<'a>> =
+            needs.iter().filter(|need| over(need) && runs(need)).copied().collect();
+        // What is certain is told apart from what rests on an unknown: of each what is to be found out is its own.
+        for (life, sure) in [(true, true), (true, false), (false, true), (false, false)] {
+            let mut alone = too_much.clone();
+            alone.retain(|need| need.life() == life && said(need) == sure);
             alone.sort_by_key(|need| std::cmp::Reverse((self.starting)(need)));
             let Some(largest) = alone.first() else {
                 continue;
@@ -239,11 +245,17 @@ impl<'a> Judge<'_, 'a> {
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
     let usable = &facts.figures.usable;
     let (peak, rated) = (usable.peak_watts, usable.rated_watts);
+    let assumed = &facts.figures.assumed;
+    let guessed = |need: &Need<'a>| {
+        let of_load = format!("load.{}.", need.load.id);
+        assumed.iter().any(|it| it.field.starts_with(&of_load))
+    };
     let watts = Judge {
         running: |need| need.running().milliwatts(),
         starting: |need| need.starting().milliwatts(),
         peak: peak.milliwatts(),
         rated: rated.milliwatts(),
+        guessed: &guessed,
         judges: &|need| need.by_watts(facts.supply),
         draws: &<[_]>::to_vec,
         value: &|count| Power::from_milliwatts(count).into(),
@@ -265,6 +277,7 @@ fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
         starting: |need| need.starting_apparent().millivolt_amps(),
         peak: facts.supply.peak_room().millivolt_amps(),
         rated: facts.supply.room(NodeIx(0)).millivolt_amps(),
+        guessed: &guessed,
         judges: &|_| true,
         draws,
         value: &amps,
@@ -325,6 +338,26 @@ mod tests {
         };
         assert_eq!(hours(&[&[super::LIFE], &edits[..]].concat()), [7 * 60, 18 * 60 + 30]);
         assert_eq!(hours(&edits), [18 * 60 + 30]);
+    }
+
+    /// One that surely cannot start, and one of which nobody knows: the first is no guess, and the second is.
+    #[test]
+    fn what_is_certain_is_told_apart_from_a_guess() {
+        let told = |fan: &str| -> Vec<(Vec<String>, bool)> {
+            let fan = format!("kind = \"motor\"\nstarting = {fan}");
+            let edits = [
+                ("power_factor = 1.0", "starting = \"4501 W\""),
+                ("kind = \"electronic\" # fan", fan.as_str()),
+                ("running = \"50 W\"", "running = \"1400 W\""),
+            ];
+            let found = crate::rules::testing::report(&edits).findings;
+            let found = found.into_iter().filter(|it| it.code == "POWER002");
+            let about = |ids: Vec<crate::plan::Id>| ids.iter().map(ToString::to_string).collect();
+            found.map(|it| (about(it.about), it.rests_on.is_empty())).collect()
+        };
+        let each = |ids: &[&str], sure| (ids.iter().map(ToString::to_string).collect(), sure);
+        assert_eq!(told("\"unknown\""), [each(&["fan"], false), each(&["kettle"], true)]);
+        assert_eq!(told("\"4600 W\""), [each(&["fan", "kettle"], true)]);
     }
 
     /// 37.6 A locked rotor are 4512 VA at 120 V, whatever the power factor; 37.0 A are 4440. Read as watts

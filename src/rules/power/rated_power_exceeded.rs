@@ -46,7 +46,7 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
     fixes: &[
-        "turns", "hours", "leg", "leg-look", "leg-cord", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
+        "turns", "hours", "leg", "leg-turns", "leg-look", "leg-cord", "leg-alone", "amps", "alone", "amps-alone", "life-alone",
         "life-off", "life-turns",
     ],
     check,
@@ -97,6 +97,16 @@ pub(super) const RULE: Rule = Rule {
         &[
             ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
             ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+            ("running = \"50 W\"", "running = \"400 W\""),
+        ],
+        // And an outlet on the other.
+        &[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\""),
+            ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"B\""),
+            ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"B\""),
             ("on = \"left\" # kettle", "on = \"front\""),
             ("on = \"right\" # fan", "on = \"front\""),
             ("running = \"50 W\"", "running = \"400 W\""),
@@ -192,7 +202,7 @@ impl<'a> Judge<'_, 'a> {
     /// something runs on which a life depends; says whether it was the busiest. What is in `told` is.
     fn together(
         &self,
-        facts: &Facts<'_>,
+        facts: &Facts<'a>,
         needs: &[Need<'a>],
         done: bool,
         told: &mut Vec<Id>,
@@ -210,7 +220,7 @@ impl<'a> Judge<'_, 'a> {
     }
 
     /// The same of one minute: whether there is anything to tell.
-    fn at(&self, facts: &Facts<'_>, busiest: &Busiest<'a>, told: &mut Vec<Id>, found: &mut Findings<'_>) -> bool {
+    fn at(&self, facts: &Facts<'a>, busiest: &Busiest<'a>, told: &mut Vec<Id>, found: &mut Findings<'_>) -> bool {
         if self.fits(&busiest.on) || !busiest.on.iter().all(self.judges) {
             return false;
         }
@@ -222,7 +232,25 @@ impl<'a> Judge<'_, 'a> {
             Beside::Nothing if self.fixes[1] == "turns" && busiest.on.iter().all(Need::any_time) => {
                 "hours"
             }
-            Beside::Nothing if self.fixes[1] == "leg" => leg_fix(facts, &busiest.on),
+            Beside::Nothing if self.fixes[1] == "leg" => {
+                let halves = Halves::of(facts, &busiest.on);
+                let spread = halves.least().filter(|least| *least > self.limit);
+                if halves.known() || spread.is_some() {
+                    // Wherever these are: no more than is certain.
+                    let time = shown.remove("time");
+                    shown = self.shown(spread.unwrap_or((self.sum)(&busiest.on)));
+                    shown.extend(time.map(|time| ("time", time)));
+                    match halves.to_move(facts, self.limit) {
+                        Some(id) if halves.known() => {
+                            fix_values.insert("move", Value::Parts(vec![id.clone()]));
+                            "leg"
+                        }
+                        _ => "leg-turns",
+                    }
+                } else {
+                    halves.look()
+                }
+            }
             Beside::Nothing => self.fixes[1],
             Beside::TooMuch(life) => {
                 let alone: Vec<Need<'a>> =
@@ -246,29 +274,93 @@ impl<'a> Judge<'_, 'a> {
     }
 }
 
-/// What to do where one half has too much: to move something to the other, where it is known on which half each of
-/// these is. Who does not know that moves nothing. It can be found out of outlets, and a plan takes it; of the ends
-/// of a cord it takes none.
-fn leg_fix(facts: &Facts<'_>, on: &[Need<'_>]) -> &'static str {
-    let path = |need: &Need<'_>| -> Vec<&Id> {
-        let up = need.at.into_iter().flat_map(|at| facts.supply.up(at));
-        up.map(|(_, node)| &node.id).collect()
-    };
-    let paths: Vec<&Id> = on.iter().flat_map(path).collect();
-    let names = |field: &str, id: &Id| {
-        let (field, id) = (field.strip_suffix(".leg").unwrap_or(field), id.as_str());
-        field.strip_suffix(id).is_some_and(|rest| rest.ends_with('.'))
-    };
-    let assumed = facts.supply.assumed.iter();
-    let legs = assumed.clone().filter(|it| it.why == "leg" && paths.iter().any(|id| names(&it.field, id)));
-    let of_cords = legs.clone().any(|it| it.field.starts_with("cord."));
-    let mut all = assumed;
-    if of_cords {
-        "leg-cord"
-    } else if legs.count() > 0 || all.any(|it| it.field == "generator.voltage") {
-        "leg-look"
-    } else {
-        "leg"
+/// What is on each half at once.
+struct Halves<'n, 'a> {
+    on: &'n [Need<'a>],
+    /// What each draws on half A and on half B, as far as is known or assumed.
+    draws: Vec<[i64; 2]>,
+    /// Of which nobody knows the half.
+    unknown: Vec<bool>,
+    /// Whether the ends of a cord are among them.
+    of_cords: bool,
+    /// Whether it is known that there are two halves.
+    two: bool,
+}
+
+impl<'n, 'a> Halves<'n, 'a> {
+    fn of(facts: &Facts<'a>, on: &'n [Need<'a>]) -> Self {
+        let assumed = |need: &Need<'_>| -> Vec<&str> {
+            let up = need.at.into_iter().flat_map(|at| facts.supply.up(at));
+            let ids: Vec<&Id> = up.map(|(_, node)| &node.id).collect();
+            let all = facts.supply.assumed.iter();
+            let of = all.filter(|it| ids.iter().any(|id| it.is_leg_of(id)));
+            of.map(|it| it.field.as_str()).collect()
+        };
+        let draws: Vec<[i64; 2]> = on
+            .iter()
+            .map(|need| {
+                let of = |leg| facts.apparent_on_leg([need], leg).millivolt_amps();
+                [of(Leg::A), of(Leg::B)]
+            })
+            .collect();
+        let one = |draws: &[i64; 2]| draws.contains(&0);
+        Self {
+            on,
+            unknown: (on.iter().zip(&draws))
+                .map(|(need, draws)| one(draws) && !assumed(need).is_empty())
+                .collect(),
+            draws,
+            of_cords: on.iter().any(|need| assumed(need).iter().any(|it| it.starts_with("cord."))),
+            two: facts.supply.assumed.iter().all(|it| it.field != "generator.voltage"),
+        }
+    }
+
+    fn known(&self) -> bool {
+        self.two && !self.unknown.contains(&true)
+    }
+
+    /// The least that the fuller half draws, wherever those are of which nobody knows the half; `None` where there may
+    /// be one half only, or too many of them to try.
+    fn least(&self) -> Option<i64> {
+        const TRIED: usize = 12;
+        let free: Vec<usize> = (0..self.on.len()).filter(|at| self.unknown[*at]).collect();
+        if !self.two || free.len() > TRIED {
+            return None;
+        }
+        let sum = |leg: usize| -> i64 {
+            let fixed = (0..self.on.len()).filter(|at| !self.unknown[*at]);
+            fixed.map(|at| self.draws[at][leg]).sum()
+        };
+        let fixed = [sum(0), sum(1)];
+        let fuller = |choice: u32| {
+            let mut both = fixed;
+            for (bit, at) in free.iter().enumerate() {
+                let draw = self.draws[*at];
+                both[usize::from(choice >> bit & 1 == 1)] += draw[0].max(draw[1]);
+            }
+            both[0].max(both[1])
+        };
+        (0..1_u32 << free.len()).map(fuller).min()
+    }
+
+    /// A load on the fuller half alone that another outlet takes on the other, so that both have enough: the least.
+    fn to_move(&self, facts: &Facts<'_>, limit: i64) -> Option<&Id> {
+        let sum = |leg: usize| -> i64 { self.draws.iter().map(|draws| draws[leg]).sum() };
+        let (from, to, other) = if sum(0) > sum(1) { (0, 1, Leg::B) } else { (1, 0, Leg::A) };
+        let helps = |at: &usize| {
+            let draw = self.draws[*at][from];
+            self.draws[*at][to] == 0 && sum(from) - draw <= limit && sum(to) + draw <= limit
+        };
+        let moves = (0..self.on.len()).filter(helps);
+        let mut moves: Vec<usize> = moves.filter(|at| facts.moves_to(&self.on[*at], other)).collect();
+        moves.sort_by_key(|at| self.draws[*at][from]);
+        moves.first().map(|at| &self.on[*at].load.id)
+    }
+
+    /// Who does not know the half of each moves nothing. It can be found out of outlets, and a plan takes it; of the
+    /// ends of a cord it takes none.
+    fn look(&self) -> &'static str {
+        if self.of_cords { "leg-cord" } else { "leg-look" }
     }
 }
 
@@ -285,8 +377,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     };
     let amps = Judge {
         sum: &|on| {
-            let of = |leg| facts.those_on_leg(on, leg).iter().map(Need::apparent).sum::<ApparentPower>();
-            of(Leg::A).max(of(Leg::B)).millivolt_amps()
+            let legs = [Leg::A, Leg::B].map(|leg| facts.apparent_on_leg(on, leg));
+            legs[0].max(legs[1]).millivolt_amps()
         },
         judges: &|_| true,
         limit: facts.supply.room(NodeIx(0)).millivolt_amps(),
@@ -329,6 +421,47 @@ mod tests {
             let ids: Vec<_> = found.about.iter().map(crate::plan::Id::as_str).collect();
             assert_eq!((found.fix.key, ids), (fix, about));
         }
+    }
+
+    /// A load of 240 V draws on both halves, so it is not moved, and with it each of these is too much on either half,
+    /// whichever it is on. Near misses: two things that one half has too much of and the other has room for, and an
+    /// outlet for it; and nobody knows the half.
+    #[test]
+    fn only_what_helps_moves_and_what_is_certain_is_told_so() {
+        let base = [
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"6-20R\"\nbreaker = \"20 A\""),
+            ("from = \"twist\"\nplug = \"L5-30P\" # long", "plug = \"L5-30P\""),
+            ("on = \"right\" # fan", "on = \"front\""),
+        ];
+        let fan = |draws: &'static str| ("running = \"50 W\"", draws);
+        let big = ("plug = \"5-15P\" # kettle", "plug = \"6-20P\"");
+        let on_twist = ("on = \"left\" # kettle", "on = \"twist\"");
+        let known = ("breaker = \"20 A\" # front", "breaker = \"20 A\"\nleg = \"A\"");
+        let told = |edits: &[crate::rules::Edit]| -> Vec<_> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "POWER001");
+            found.map(|it| (it.fix.key, it.fix.values.get("move").cloned())).collect()
+        };
+        // 6.25 A on both halves, and 12.5 A on one, of 15 A.
+        let both = [&base[..], &[big, on_twist, fan("running = \"1500 W\"")]].concat();
+        assert_eq!(told(&[&both[..], &[known]].concat()), [("leg-turns", None)]);
+        assert_eq!(told(&both), [("leg-turns", None)]);
+        // 12.5 A and 3.3 A on one half, and an outlet on the other.
+        let moves = [
+            base[0],
+            known,
+            ("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"B\""),
+            ("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"B\""),
+            ("on = \"left\" # kettle", "on = \"front\""),
+            base[3],
+            fan("running = \"400 W\""),
+        ];
+        let id = crate::plan::Id::new("fan").expect("an id");
+        assert_eq!(told(&moves), [("leg", Some(Value::Parts(vec![id])))]);
+        let home = ("from = \"twist\"\nplug = \"L5-30P\" # long", "plug = \"L5-30P\"");
+        assert_eq!(told(&[&moves[..], &[home]].concat()), [("leg-turns", None)]);
+        assert_eq!(told(&[base[0], fan("running = \"400 W\"")]), [("leg-look", None)]);
     }
 
     /// No outlet may be used before it has a GFCI. Then the generator is asked for both, by a thing of which nobody
@@ -500,7 +633,7 @@ mod tests {
     /// Whoever does not know the halves is told to find them out first.
     #[test]
     fn nothing_is_moved_to_a_half_that_nobody_knows() {
-        for (leg, fix) in [("", "leg-look"), ("leg = \"A\"\n", "leg")] {
+        for (leg, fix) in [("", "leg-look"), ("leg = \"A\"\n", "leg-turns")] {
             let box_leg = format!("{leg}breaker = \"15 A\"");
             let edits = [
                 ("voltage = \"120 V\"", "voltage = \"120/240 V\""),

@@ -32,7 +32,6 @@
 //! - Which way the current of a fault takes: common practice, no source.
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
-use super::no_ground_fault_protection::to_go_past;
 use crate::plan::{Answer, Neutral};
 use crate::report::Values;
 use crate::rules::prelude::*;
@@ -47,7 +46,7 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", "shared", "if-any",
+        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", "shared", "if-any", "if-none",
     ],
     check,
     #[cfg(test)]
@@ -69,6 +68,7 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, IN_BACK, AT_FRONT, SHARED],
         // Nobody looked for its buttons.
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
+        &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
     ],
     #[cfg(test)]
     spares: &[
@@ -174,7 +174,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let mut at = free;
             at.retain(|at| *at != joint);
             at.insert(0, joint);
-            let first = to_go_past(facts, joint);
+            let first = facts.verdicts.to_go_past(joint);
             let alone = if first.is_empty() { "plug-alone" } else { "plug-first" };
             shown.insert("parts", Value::Parts(ids(facts, &first)));
             tell(at, Signal::Caution, if fix == "plug" { alone } else { fix }, &shown);
@@ -206,7 +206,17 @@ fn if_any(facts: &Facts<'_>, signal: Signal, ground: &Value, found: &mut Finding
         let shown = values([("device", id(of.0)), ("joint", id(of.1)), ("ground", ground.clone())]);
         for (at, signal) in [(used, signal), (campers, of_campers(signal))] {
             if !at.is_empty() {
-                found.add(signal, ids(facts, &at), shown.clone(), "if-any", values([]));
+                // A cord with a GFCI goes into nothing that must not be used for another reason.
+                let usable = at.iter().filter(|at| facts.verdicts.refused(**at).is_none());
+                let mut places: Vec<NodeIx> = Vec::new();
+                for at in usable.map(|at| facts.verdicts.guard_goes(*at).unwrap_or(*at)) {
+                    if !places.contains(&at) {
+                        places.push(at);
+                    }
+                }
+                let fix = if places.is_empty() { "if-none" } else { "if-any" };
+                let places = values([("parts", Value::Parts(ids(facts, &places)))]);
+                found.add(signal, ids(facts, &at), shown.clone(), fix, places);
             }
         }
     }
@@ -330,6 +340,25 @@ mod tests {
         let report = report(&edits);
         let front = crate::plan::Id::new("front").expect("an id");
         assert_eq!(report.verdict(&front).expect("a verdict").admits, Admits::Guarded);
+    }
+
+    /// A cord with a GFCI is sent only into what may be used: not into the outlet on a breaker too big for it.
+    #[test]
+    fn a_cord_with_a_gfci_goes_into_nothing_refused() {
+        let told = |left: &str| -> Vec<_> {
+            let left = format!("breaker = \"{left} A\"");
+            let left = ("breaker = \"15 A\" # left", left.as_str());
+            let both = [FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\""), left];
+            let report = report(&both);
+            let found = report.findings.iter().filter(|it| it.code == "SHOCK013");
+            found.map(|it| (it.fix.key, it.fix.values.get("parts").cloned())).collect()
+        };
+        let parts = |ids: &[&str]| {
+            let id = |id: &&str| crate::plan::Id::new(id).expect("an id");
+            Some(Value::Parts(ids.iter().map(id).collect()))
+        };
+        assert_eq!(told("15"), [("if-any", parts(&["left", "right"]))]);
+        assert_eq!(told("30"), [("if-any", parts(&["right"]))]);
     }
 
     /// Said to be in the outlet that has no GFCI, it harms nothing.

@@ -1,16 +1,16 @@
 //! # SHOCK005 bond-in-box
 //!
 //! ## What it checks
-//! Whether a distribution box joins neutral to ground inside, or may do so: a box of which nobody
-//! knows, or of which nothing is said and that is not known to be factory made and listed.
+//! Whether a distribution box joins neutral to ground inside, or may do so, for all that anybody knows.
 //!
 //! ## Why it hurts
 //! The joint belongs at the generator. In a box, the ground wire of the cord before it carries current, a
 //! GFCI at the generator trips or is blinded, and with a bonded generator there are two joints.
 //!
 //! ## The arithmetic
-//! None. A box known to have a bond is a warning; if the generator has one too, rule SHOCK004 speaks
-//! instead. A box of whose bond nobody knows is a caution; silence about a listed one is none.
+//! None. A box with a bond is a warning, and so is one of which nobody knows, unless it is listed; if the
+//! generator has one too, rule SHOCK004 speaks instead. A listed one is a caution where somebody said that nobody
+//! knows; silence about it is none.
 //!
 //! ## What to do
 //! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself.
@@ -34,8 +34,18 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     fires: &[
         &[("neutral = \"bonded\"", "neutral = \"floating\""), ("bond = false", "bond = true")],
-        &[("bond = false", "bond = \"unknown\""), ("listed = true", "listed = false")],
-        &[("bond = false", ""), ("listed = true", "")],
+        &[("bond = false", "bond = \"unknown\"")],
+        // Nobody knows, and no laboratory looked: as bad as known.
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bond = false", "bond = \"unknown\""),
+            ("listed = true", "listed = false"),
+        ],
+        &[
+            ("neutral = \"bonded\"", "neutral = \"floating\""),
+            ("bond = false", ""),
+            ("listed = true", ""),
+        ],
     ],
     #[cfg(test)]
     spares: &[&[], &[("bond = false", "")]],

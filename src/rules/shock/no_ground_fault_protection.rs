@@ -20,10 +20,12 @@
 //! label says what may go in. What does not fit is not plugged in. Rule SHOCK013 is about a device that is there
 //! but sees no fault.
 //!
-//! The longest a class A device may take is (20 / I)^1.43 seconds, I in mA: 5.6 s at
-//! 6 mA, 0.56 s at 30 mA, 0.025 s at 264 mA. A wet person across 120 V draws about 100 mA (from
-//! memory): it is off within a tenth of a second. The cord that feeds a protected box is itself not
-//! protected by it: see rule SHOCK012.
+//! A class A GFCI has a limit for how long it may take to cut the power. The formula is (20 / I)^1.43
+//! seconds, where I is the leak in mA, thousandths of an ampere. A bigger leak must be cut off sooner: 6 mA
+//! within 5.6 s, 30 mA within 0.56 s, 264 mA within 0.025 s. A wet person across 120 V draws about 100 mA (from
+//! memory). By that formula the power should then be off within about a tenth of a second. That is what
+//! the device is built to do, and no promise: it can fail, so press TEST before each use. The cord that feeds
+//! a protected box gets no protection from the box: see rule SHOCK012.
 //!
 //! ## What to do
 //! Plug into a receptacle that has protection (look for a TEST and a RESET button), or use a cord
@@ -114,7 +116,7 @@ const PLAIN: crate::rules::Edit = (
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let Exposed {
-        used,
+        mut used,
         campers,
         free,
     } = exposed(facts, None, |at| facts.verdicts.protection(at) == Protection::None);
@@ -124,16 +126,40 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             found.add(signal, ids(facts, at), values([("ground", ground.clone())]), fix, remedy);
         }
     };
+    // One cord ahead of what leads on to several receptacles: one remedy for all of them, told once.
+    let mut rest = free.clone();
+    let goes = |at: &NodeIx| facts.verdicts.guard_goes(*at);
+    let mut places: Vec<NodeIx> = Vec::new();
+    for at in used.iter().chain(&free).filter_map(goes) {
+        if !places.contains(&at) && !facts.verdicts.to_go_past(at).is_empty() {
+            places.push(at);
+        }
+    }
+    for at in places {
+        let past = |other: &NodeIx| goes(other) == Some(at);
+        let (these, others): (Vec<_>, Vec<_>) = used.into_iter().partition(past);
+        let (unused, free): (Vec<_>, Vec<_>) = rest.into_iter().partition(past);
+        let worst = if these.is_empty() { Signal::Caution } else { signal };
+        // What nobody plugs into is no danger; but the ends of one cord look alike.
+        let (here, ends): (Vec<_>, Vec<_>) = unused.into_iter().partition(|other| *other == at);
+        let mut these = [these, ends].concat();
+        these.sort_unstable();
+        let [first, place] = [&facts.verdicts.to_go_past(at)[..], &[at]]
+            .map(|these| Value::Parts(ids(facts, these)));
+        let remedy = values([("parts", first), ("place", place)]);
+        if worst == Signal::Caution {
+            tell(&[here, these].concat(), worst, "first", remedy);
+        } else {
+            tell(&these, worst, "first", remedy.clone());
+            tell(&here, Signal::Caution, "first", remedy);
+        }
+        (used, rest) = (others, free);
+    }
     tell(&used, signal, "protect", values([]));
     tell(&campers, milder(signal), "camper", values([]));
     // What is in there, and what may stay, is told of each by itself.
-    let mut rest = free.clone();
-    for at in free {
-        if !rest.contains(&at) {
-            continue;
-        }
+    for at in rest.clone() {
         let (only, plug) = facts.verdicts.named(at);
-        let first = to_go_past(facts, at);
         if plug || !only.is_empty() {
             let said = match (plug, only.is_empty()) {
                 (false, _) => "no",
@@ -144,23 +170,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             let only = values([("parts", only), ("plug", Value::Name(said.to_owned()))]);
             tell(&[at], Signal::Caution, "named", only);
             rest.retain(|other| *other != at);
-        } else if !first.is_empty() {
-            let past = |other: &NodeIx| facts.supply.up(*other).any(|(above, _)| above == at);
-            let (these, others): (Vec<_>, Vec<_>) = rest.into_iter().partition(past);
-            let [first, place] = [&first[..], &[at]].map(|these| Value::Parts(ids(facts, these)));
-            let first = values([("parts", first), ("place", place)]);
-            tell(&these, Signal::Caution, "first", first);
-            rest = others;
         }
     }
     tell(&rest, Signal::Caution, "free", values([]));
-}
-
-/// What is plugged in at a receptacle and is of use only past a GFCI: a cord that brings one goes in ahead of it.
-pub(super) fn to_go_past(facts: &Facts<'_>, at: NodeIx) -> Vec<NodeIx> {
-    let fed = facts.supply.fed_from(at).map(|(fed, _)| fed);
-    fed.filter(|fed| facts.verdicts.refused(*fed).is_none() && !facts.verdicts.leads_on(*fed))
-        .collect()
 }
 
 #[cfg(test)]
@@ -283,6 +295,7 @@ mod tests {
             ("from = \"twist\"\nplug = \"L5-30P\"", "from = \"front\"\nplug = \"5-20P\""),
             ("ends = [\"L5-30R\"]", "ends = [\"5-20R\"]"),
             ("inlet = \"L5-30P\"", "inlet = \"5-15P\""),
+            ("listed = true", "listed = false"),
             ("gfci = true # front", "gfci = false"),
         ];
         for (edits, id) in [(&locking[..], "twist"), (&ends[..], "long")] {

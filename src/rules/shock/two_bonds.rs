@@ -77,27 +77,56 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut boxes = bonded_boxes(facts.plan);
     let doubtful = doubtful_boxes(facts.plan);
     let mut bonds = bonds_at_set(facts.plan) + boxes.len();
-    let (signal, fix) = if bonds < 2 {
+    // Each deed by itself: without the box the generator's own may still be too many.
+    let mut told = Vec::new();
+    if bonds < 2 {
         bonds += doubtful_at_set(facts.plan) + doubtful.len();
-        (Signal::Caution, "find-out")
-    } else if !boxes.is_empty() {
-        (Signal::Warning, "box")
-    } else if facts.plan.generator.bonding_plug == Answer::Known(true) {
-        (Signal::Warning, "plug")
+        told.push((Signal::Caution, "find-out"));
     } else {
-        // Only the makers' own joints are left.
-        (Signal::Warning, "sets")
-    };
+        let at_set = bonds_at_set(facts.plan);
+        let plug = facts.plan.generator.bonding_plug == Answer::Known(true);
+        if !boxes.is_empty() {
+            told.push((Signal::Warning, "box"));
+        } else if !doubtful.is_empty() {
+            // It may be one more.
+            told.push((Signal::Caution, "find-out"));
+        }
+        if at_set > 1 {
+            // Without a plug only the makers' own joints are left.
+            told.push((Signal::Warning, if plug { "plug" } else { "sets" }));
+        }
+    }
     boxes.extend(doubtful);
     if bonds > 1 {
-        let bonds = Value::Count(bonds);
-        found.add(signal, boxes, values([("bonds", bonds)]), fix, values([]));
+        for (signal, fix) in told {
+            let of_boxes = matches!(fix, "box" | "find-out");
+            let about = if of_boxes { boxes.clone() } else { Vec::new() };
+            found.add(signal, about, values([("bonds", Value::Count(bonds))]), fix, values([]));
+        }
     }
 }
 
 #[cfg(test)]
 mod tests {
     use crate::rules::testing::findings;
+
+    /// Three joints: without the box there are two, so the plug comes out as well. Two: the box alone.
+    #[test]
+    fn each_joint_too_many_has_its_deed() {
+        let bond = ("bond = false", "bond = true");
+        let plug = ("bonding_plug = false", "bonding_plug = true");
+        let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+        let told = |edits: &[crate::rules::Edit]| -> Vec<&'static str> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "SHOCK004");
+            found.map(|it| it.fix.key).collect()
+        };
+        assert_eq!(told(&[bond, plug]), ["plug", "box"]);
+        assert_eq!(told(&[bond]), ["box"]);
+        assert_eq!(told(&[bond, plug, floating]), ["box"]);
+        // A box that nobody knows is told as well as one that joins them.
+        assert_eq!(told(&[("bond = false", "bond = \"unknown\""), plug]), ["plug", "find-out"]);
+    }
 
     /// A plug that nobody has cannot be taken out.
     #[test]

@@ -98,7 +98,7 @@ print-guarded-ahead = D’ABORD, CORDON GFCI
 print-guarded-ahead-brief = GFCI D’ABORD
 # On a cord, of whatever is plugged in at its far end: one outlet or several.
 print-guarded-cord = AU BOUT, CORDON GFCI SEUL
-print-guarded-cord-do = Dans chaque prise de cette rallonge, branchez seulement un cordon avec GFCI (boutons TEST et RESET). Aucun appareil. Branchez les appareils sur ce cordon GFCI.
+print-guarded-cord-do = Dans chaque prise de cette rallonge, branchez seulement un cordon GFCI (boutons TEST et RESET). Aucun appareil. Branchez les appareils sur ce cordon GFCI.
 print-behind = Alimenté par « { $id } », à ne pas utiliser.
 print-dead-end = Rien de ce qui y est branché ne doit servir. Voir « { $id } ».
 print-refused-alt = { $id } barré : ne pas utiliser
@@ -208,7 +208,7 @@ print-setup-load = Branchez alors les appareils, à l’arrêt, seulement comme 
 print-test-title = Essai
 print-test-button = À chaque GFCI, branchez une lampe. Appuyez sur TEST : déclic, et la lampe s’éteint. Sinon, ne l’utilisez pas.
 print-test-reset = Appuyez sur RESET. La lampe doit se rallumer.
-print-test-none = On ne sait d’aucune de vos prises qu’elle protège contre les chocs (GFCI). Sol mouillé : seulement par une rallonge GFCI certifiée par un laboratoire.
+print-test-none = On ne sait d’aucune de vos prises qu’elle protège contre les chocs (GFCI). Sol mouillé : seulement par un cordon GFCI certifié par un laboratoire.
 print-stop-title = Arrêt et plein
 print-stop-life = Mettez d’abord { $life } sur sa batterie. S’il n’y en a pas, réveillez la personne.
 print-stop-1 = Arrêtez les appareils, le plus gros d’abord. Puis le moteur.

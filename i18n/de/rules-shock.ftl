@@ -39,7 +39,9 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
-   *[other] Der Neutralleiter ist an { $bonds } Stellen mit dem Schutzleiter verbunden
+    [plug] Der Brückenstecker verbindet Neutralleiter und Schutzleiter noch einmal
+    [sets] Jeder Generator verbindet Neutralleiter und Schutzleiter
+   *[other] Neutralleiter und Schutzleiter sind noch einmal verbunden: { $about }
   }
     .why = { $fix ->
         [find-out] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
-    .fix-box = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
+    .fix-box = Benutzen Sie { $about } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
     .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
 
 SHOCK005 = { $fix ->
-    [known] Neutralleiter und Schutzleiter sind in { $first } verbunden
-   *[other] Niemand weiß, wie { $first } innen verdrahtet ist
+    [known] Neutralleiter und Schutzleiter sind in { $about } verbunden
+   *[other] Neutralleiter und Schutzleiter sind vielleicht in { $about } verbunden
   }
-    .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht. Kästen: { $about }.
-    .fix-known = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
-    .fix-unknown = Nehmen Sie einen in der Fabrik gebauten, von einem Prüflabor zugelassenen Kasten, oder lassen Sie { $first } von einer Elektrofachkraft ansehen. Öffnen Sie es nicht.
+    .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht.
+    .fix-known = Benutzen Sie { $about } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
+    .fix-unknown = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in den Papieren von { $about }, oder fragen Sie den Hersteller. Hilft beides nicht, lassen Sie eine Elektrofachkraft hineinsehen. Öffnen Sie selbst nichts.
 
 SHOCK006 = { $fix ->
     [home-made] Selbst gebauter Kasten: { $about }

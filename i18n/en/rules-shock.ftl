@@ -38,8 +38,10 @@ SHOCK003 = { $fix ->
     .fix-ask = Find out before you start it. If it will feed a building, do not connect it: a licensed electrician must install transfer equipment first.
 
 SHOCK004 = { $fix ->
+    [plug] The bonding plug joins neutral to ground again
+    [sets] Each generator joins neutral to ground
     [find-out] Neutral might be joined to ground in { $bonds } places
-   *[other] Neutral is joined to ground in { $bonds } places
+   *[other] Neutral is joined to ground again: { $about }
   }
     .why = { $fix ->
         [find-out] Neutral, the wire that carries power back, might be joined to ground in { $bonds } places: that is too many. Then metal that you touch carries current, and a GFCI can fail to trip.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Stop the engine. Take the bonding plug out: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
-    .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
+    .fix-box = Do not use { $about } until a licensed electrician has looked inside. Open nothing yourself.
     .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it. Do not open, join or change anything yourself.
 
 SHOCK005 = { $fix ->
-    [known] Neutral is joined to ground inside { $first }
-   *[other] We do not know how { $first } is wired
+    [known] Neutral is joined to ground inside { $about }
+   *[other] Neutral might be joined to ground inside { $about }
   }
-    .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail. Boxes: { $about }.
-    .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it. Never join neutral and ground.
-    .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it. Never join neutral and ground.
+    .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail.
+    .fix-known = Do not use { $about } until a licensed electrician has looked inside. Open nothing yourself. Never join neutral and ground.
+    .fix-unknown = Look for “neutral bonded” or “isolated neutral” in the papers of { $about }, or ask the maker. If neither tells you, have a licensed electrician look inside. Open nothing yourself.
 
 SHOCK006 = { $fix ->
     [home-made] Home-made box: { $about }

@@ -39,7 +39,9 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] El neutro puede estar unido a tierra en { $bonds } lugares: no se sabe
-   *[other] El neutro está unido a tierra en { $bonds } lugares
+    [plug] La clavija de unión une el neutro a tierra otra vez
+    [sets] Cada generador une el neutro a tierra
+   *[other] El neutro está unido a tierra otra vez: { $about }
   }
     .why = { $fix ->
         [find-out] El neutro, el conductor de retorno, puede estar unido a tierra en { $bonds } lugares: son demasiados. Entonces el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. No una ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
-    .fix-box = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
+    .fix-box = No use { $about } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
     .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No abra, una ni cambie nada usted mismo.
 
 SHOCK005 = { $fix ->
-    [known] El neutro está unido a tierra dentro de { $first }
-   *[other] No se sabe cómo es el cableado interior de { $first }
+    [known] El neutro está unido a tierra dentro de { $about }
+   *[other] El neutro quizá esté unido a tierra dentro de { $about }
   }
-    .why = Nunca una usted el neutro y la tierra. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar. Cajas: { $about }.
-    .fix-known = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
-    .fix-unknown = Use una caja hecha en fábrica y certificada por un laboratorio, o haga que un { -electrician } revise { $first }. No la abra.
+    .why = Nunca una usted el neutro y la tierra. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar.
+    .fix-known = No use { $about } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
+    .fix-unknown = Busque “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado) en los papeles de { $about }, o pregunte al fabricante. Si no lo averigua, haga que un { -electrician } mire dentro. No abra nada usted mismo.
 
 SHOCK006 = { $fix ->
     [home-made] Caja casera: { $about }

@@ -39,7 +39,9 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] Le neutre est peut-être relié à la terre à { $bonds } endroits : on l’ignore
-   *[other] Le neutre est relié à la terre à { $bonds } endroits
+    [plug] La fiche de liaison relie encore le neutre à la terre
+    [sets] Chaque { -generator } relie le neutre à la terre
+   *[other] Le neutre est encore relié à la terre : { $about }
   }
     .why = { $fix ->
         [find-out] Le neutre, le fil de retour, est peut-être relié à la terre à { $bonds } endroits : c’est trop. Alors du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
-    .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-box = N’utilisez pas { $about } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
     .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. N’ouvrez, ne reliez et ne changez rien vous-même.
 
 SHOCK005 = { $fix ->
-    [known] Le neutre est relié à la terre dans { $first }
-   *[other] On ignore comment { $first } est câblé à l’intérieur
+    [known] Le neutre est relié à la terre dans { $about }
+   *[other] Le neutre est peut-être relié à la terre dans { $about }
   }
-    .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
-    .fix-known = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-unknown = Prenez un coffret d’usine certifié par un laboratoire, ou faites examiner { $first } par un { -electrician }. Ne l’ouvrez pas.
+    .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner.
+    .fix-known = N’utilisez pas { $about } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
+    .fix-unknown = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans les papiers de { $about }, ou demandez au fabricant. À défaut, faites regarder à l’intérieur par un { -electrician }. N’ouvrez rien vous-même.
 
 SHOCK006 = { $fix ->
     [home-made] Coffret fait maison : { $about }

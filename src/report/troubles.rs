@@ -335,6 +335,30 @@ mod tests {
         }
     }
 
+    /// A reader tells two troubles apart by their titles: a bonding plug too many and a box that joins neutral and
+    /// ground are two.
+    #[test]
+    fn no_two_troubles_have_one_title() {
+        let words = crate::words::Words::english();
+        let bonds = [
+            ("bond = false", "bond = true"),
+            ("bonding_plug = false", "bonding_plug = true"),
+        ];
+        let fires = rules::all().flat_map(|rule| rule.fires.iter().copied());
+        for edits in fires.chain([&bonds[..]]) {
+            let report = report(edits);
+            let troubles = report.figures.troubles.iter();
+            let mut titles: Vec<String> = troubles
+                .filter_map(|trouble| report.findings_of(trouble).next())
+                .map(|finding| words.finding(finding, &report.figures.loads).title)
+                .collect();
+            let all = titles.len();
+            titles.sort();
+            titles.dedup();
+            assert_eq!(titles.len(), all, "{edits:?}: {titles:#?}");
+        }
+    }
+
     fn codes(edits: &[(&str, &str)], lead: &str) -> Vec<&'static str> {
         let report = report(edits);
         let all = report.figures.troubles.iter();

@@ -162,7 +162,7 @@ const DEEDS: &[Deed] = &[
     },
     // A part for which it is too much.
     of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
-    // Leave it unused.
+    // Leave it unused, until there is 240 V for it.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
     // Plug it in where it fits.
     of_part(&[("FIT001", "lost"), ("FIT001", "part"), ("FIT001", "loose")]),
@@ -224,12 +224,13 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, first, the part that these hang on where it gets no power, and the outlet
-/// that is wrong itself where it is too small.
+/// The parts and things that a finding is about, first; then the part that these hang on where it gets no power, the
+/// outlet that is too small for them, and the outlets that lack 240 V as they do.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
+        ("FIT006", _) => finding.values.get("unfed"),
         ("SHOCK001", "first") => finding.fix.values.get("place"),
         _ => None,
     };

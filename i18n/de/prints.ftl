@@ -206,6 +206,7 @@ print-test-reset = RESET drücken. Die Lampe muss wieder leuchten.
 print-test-none = Von keiner Ihrer Steckdosen weiß man, dass sie wirksamen Schutz gegen Stromschlag (GFCI) hat. Auf nassem Boden nur mit einem zugelassenen GFCI-Kabel benutzen.
 print-stop-title = Abstellen und tanken
 print-stop-life = Zuerst { $life } auf die eigene Batterie umstellen. Gibt es keine, die Person wecken.
+print-stopped-life = Gleich danach { $life } auf die eigene Batterie umstellen, oder die Person wecken.
 print-stop-1 = Alles ausschalten, das Größte zuerst. Dann den Motor abstellen.
 print-stop-2 = { $cooling } Minuten warten, bis er kalt ist. Dann tanken, fern von Flammen und Menschen.
 print-stop-3 = Verschüttetes: weggehen, Dampf abziehen lassen, erst dann starten. Kraftstoff draußen lagern, fern von Zelten.

@@ -206,6 +206,8 @@ print-test-reset = Press RESET. The lamp must light again.
 print-test-none = We know of no outlet of yours with a GFCI that works. On wet ground use only a GFCI cord that is listed (with a test lab’s mark).
 print-stop-title = Stop and refuel
 print-stop-life = First switch { $life } to its battery. If it has none, wake the person.
+# After the engine is stopped, where someone’s health depends on { $life }.
+print-stopped-life = Right after that, switch { $life } to its battery, or wake the person.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Let it cool { $cooling } minutes. Then refuel, away from flames and people.
 print-stop-3 = If fuel spills, get back. Start the engine only after the vapor is gone. Store fuel outdoors, away from tents.

@@ -208,6 +208,7 @@ print-test-reset = Presione RESET. La lámpara debe encenderse.
 print-test-none = De ninguno de sus { -receptacle(form: "many") } se sabe que tenga protección contra descargas (GFCI) que funcione. En suelo mojado, enchufe solo a través de un cable con GFCI certificado por un laboratorio.
 print-stop-title = Apagar y cargar combustible
 print-stop-life = Primero pase { $life } a su batería. Si no hay, despierte a la persona.
+print-stopped-life = Enseguida pase { $life } a su batería, o despierte a la persona.
 print-stop-1 = Apague las cosas, la más grande primero. Después pare el motor.
 print-stop-2 = Espere { $cooling } minutos a que se enfríe. Solo entonces cargue combustible, lejos de llamas y personas.
 print-stop-3 = Si se derrama: aléjese y deje que el vapor se disipe antes de arrancar. Combustible al aire libre, lejos de las { -tent(form: "many") }.

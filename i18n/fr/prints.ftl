@@ -211,6 +211,7 @@ print-test-reset = Appuyez sur RESET. La lampe doit se rallumer.
 print-test-none = On ne sait d’aucune de vos prises qu’elle protège contre les chocs (GFCI). Sol mouillé : seulement par un cordon GFCI certifié par un laboratoire.
 print-stop-title = Arrêt et plein
 print-stop-life = Mettez d’abord { $life } sur sa batterie. S’il n’y en a pas, réveillez la personne.
+print-stopped-life = Aussitôt après, mettez { $life } sur sa batterie, ou réveillez la personne.
 print-stop-1 = Arrêtez les appareils, le plus gros d’abord. Puis le moteur.
 print-stop-2 = Attendez { $cooling } minutes qu’il refroidisse. Plein loin des flammes et des gens.
 print-stop-3 = Carburant renversé : éloignez-vous, et laissez les vapeurs se dissiper avant de démarrer. Carburant dehors, loin des tentes.

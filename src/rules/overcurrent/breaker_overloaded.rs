@@ -20,10 +20,11 @@
 //! nobody said when the things run, it is a caution.
 //!
 //! Parts on one way that are asked too much by the same things are one finding, with what the least of them
-//! holds. Where it is too much only because we assumed which half of the generator an outlet or an end of a cord is
-//! on, it says so. What has no place is not switched on. Cords, and what a cord on the way carries less than, are left
-//! to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as a whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found
-//! here either.
+//! holds. Where it is too much only because we assumed which half of the generator an outlet or an end of a
+//! cord is on, it says so. What has no place is not switched on. Cords, and parts past a cord that carries less
+//! than they do, are left to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as a
+//! whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found here
+//! either.
 //!
 //! ## What to do
 //! Run these things in turns, as the card shows, or move one of them to a receptacle with another breaker, if

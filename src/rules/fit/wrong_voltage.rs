@@ -231,7 +231,7 @@ mod tests {
         assert_eq!(lack(&[OUTLET_240, PLUG_240, free]), one);
         assert_eq!(lack(&[OUTLET_240, PLUG_240, free, unknown]), one);
         // The outlet that there is does not take its plug.
-        let other = ("plug = \"5-15P\" # kettle", "plug = \"L6-30P\"");
+        let other = ("plug = \"5-15P\" # kettle", "plug = \"14-30P\"\nvoltage = \"240 V\"");
         assert_eq!(lack(&[OUTLET_240, other, free, unknown]), one);
         // Nothing for 240 V is brought.
         assert_eq!(lack(&[OUTLET_240, unknown]), [vec!["FIT003"]]);

@@ -56,7 +56,7 @@ AIR005 = { $fix ->
       }
     .fix-longer = Nehmen Sie ein einziges Kabel mit, das lang genug ist und dick genug für das, was daran hängt. Nie stattdessen den Generator näher stellen.
     .fix-no-cord = { $open ->
-        [no] Nehmen Sie ein Kabel mit eingebautem GFCI mit, das lang und dick genug ist.
+        [no] Nehmen Sie ein GFCI-Kabel (Tasten TEST und RESET) mit, das lang und dick genug ist.
        *[other] Stecken Sie das am Generator ein, und gehen Sie dann von den Abgasen weg, dorthin, woher der Wind kommt. Oder nehmen Sie ein Kabel mit, das lang und dick genug ist.
       } Nie stattdessen den Generator näher stellen.
     .fix-measure = Schreiten Sie die Kabel ab, und schreiben Sie ihre Länge in den Plan. Nie stattdessen den Generator näher stellen.

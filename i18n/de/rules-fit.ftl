@@ -105,7 +105,7 @@ FIT007 = { $fix ->
    *[other] Hier sind { $twice }: { $about }
   }
     .why = { $fix ->
-        [plate] Eines von beiden stimmt nicht. Gibt der Generator { $twice }, hat jede Steckdose mit { $volts } nur die halbe Leistung, und dieser Plan rechnet mit der ganzen.
+        [plate] Eines von beiden stimmt nicht. Gibt der Generator { $twice }, hat jede Steckdose mit { $volts } nur die halbe Leistung, und alle Zahlen dieses Plans rechnen mit der ganzen.
         [maybe] Niemand weiß, ob der Generator { $volts } oder { $twice } gibt. Geräte für { $volts } brennen an { $twice } durch.
         [these] Die brauchen sie: { $needs }. Alle anderen Steckdosen geben { $volts }.
        *[other] Nichts im Plan braucht sie. Alle anderen Steckdosen geben { $volts }.
@@ -113,4 +113,4 @@ FIT007 = { $fix ->
     .fix-nothing = Stecken Sie dort nur Kabel, Kästen und Adapter ein, die für 120/240 V geprüft sind. Kleben Sie das gedruckte Etikett an.
     .fix-these = Stecken Sie dort nur ein, was laut Schild für { $twice } ist, und Kabel, Kästen und Adapter, die für 120/240 V geprüft sind.
     .fix-maybe = Suchen Sie „120/240 V“ auf dem Schild des Generators. Bis dahin dort nur Kabel, Kästen und Adapter einstecken, die für 120/240 V geprüft sind.
-    .fix-plate = Suchen Sie „120 V“ oder „120/240 V“ auf dem Schild des Generators, und schreiben Sie es in den Plan. Bis dahin nur die halbe Leistung nutzen.
+    .fix-plate = Bevor Sie den Motor starten, suchen Sie „120 V“ oder „120/240 V“ auf dem Schild des Generators. Steht dort „120/240 V“, schreiben Sie es in den Plan, und drucken Sie neue Etiketten und eine neue Karte.

@@ -75,14 +75,22 @@ OVER005 = { $fix ->
     .fix-look = Suchen Sie das Wort „Inverter“ auf dem Generator. Werden Lampen plötzlich dunkel oder riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
     .fix-wire = Nehmen Sie ein kürzeres oder dickeres Kabel. Riecht etwas heiß: Motor abstellen, ausstecken, dann nachsehen.
 
-OVER006 = Zu viel auf einmal für { $first }
-    .why = { $planned ->
-        [yes] Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
-       *[no] Stecken diese Geräte alle dort, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+OVER006 = { $half ->
+    [assumed] Vielleicht zu viel auf einmal für { $first }
+   *[known] Zu viel auf einmal für { $first }
+  }
+    .why = { $half ->
+        [assumed] Liegen diese alle auf einer Seite des Generators, wie wir annehmen, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+       *[known] { $planned ->
+            [yes] Um { $time } ziehen diese Geräte dort { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+           *[no] Stecken diese Geräte alle dort, ziehen sie um { $time } { $demand }, und { $limit } sind das Höchste: { $loads }. { $what }
+        }
       }
     .fix-turns = Lassen Sie diese Geräte abwechselnd laufen. Oder schließen Sie { $largest } an eine Steckdose mit einem anderen Schutzschalter an.
     .fix-turns-only = Lassen Sie diese Geräte abwechselnd laufen.
     .fix-hours = Sagen Sie im Plan, wann jedes davon läuft. Oder lassen Sie sie abwechselnd laufen.
+    .fix-leg-look = { POWER001.fix-leg-look }
+    .fix-leg-cord = { POWER001.fix-leg-cord }
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Schließen Sie { $life } an Steckdosen mit verschiedenen Schutzschaltern an. Stellen Sie nichts davon je kleiner.

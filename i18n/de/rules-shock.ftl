@@ -14,9 +14,9 @@ SHOCK001 = { $fix ->
     .why = Der Boden ist hier { $ground }. Geht ein Kabel oder Gerät kaputt, kann Strom durch jeden fließen, der es berührt. Ein Leitungsschutzschalter merkt das nicht. Ein FI-Schutzschalter (GFCI) ist gemacht, um bei 6 Tausendstel Ampere auszulösen.
     .fix-protect = Benutzen Sie nur Steckdosen mit den Tasten TEST und RESET, oder ein Kabel oder einen Kasten, die sie haben. Stecken Sie vor jeder Benutzung eine Lampe ein und drücken Sie TEST: Sie muss ausgehen. Wenn nicht, benutzen Sie die Steckdose nicht.
     .fix-camper = Nehmen Sie wenn möglich eine Steckdose oder ein Kabel mit FI-Schutzschalter (GFCI). Vorschriften verlangen für Wohnwagen keinen: Sie können ihn ohne Fehler auslösen. Löst er jedes Mal aus, rufen Sie eine Elektrofachkraft.
-    .fix-free = Stecken Sie dort kein Gerät ein. Ein Kabel mit eingebautem FI-Schutzschalter (GFCI) darf hinein: Benutzen Sie nur sein Ende.
+    .fix-free = Stecken Sie dort kein Gerät ein. Ein GFCI-Kabel (Tasten TEST und RESET) darf hinein: Benutzen Sie nur sein Ende.
     .fix-named = Stecken Sie dort nichts ein als { shock-named }. Für ein Gerät nehmen Sie eine Steckdose oder ein Kabel mit Tasten TEST und RESET (GFCI).
-    .fix-first = Ziehen Sie { $parts } aus { $place }. Stecken Sie in { $place } ein Kabel mit eingebautem GFCI (Tasten TEST und RESET), und { $parts } in dieses.
+    .fix-first = Ziehen Sie { $parts } aus { $place }. Stecken Sie in { $place } ein GFCI-Kabel (Tasten TEST und RESET), und { $parts } in dieses.
 
 # What alone may be plugged in. $plug: whether the bonding plug is with it, or alone.
 shock-named = { $plug ->
@@ -39,7 +39,9 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] Der Neutralleiter ist vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Niemand weiß es
-   *[other] Der Neutralleiter ist an { $bonds } Stellen mit dem Schutzleiter verbunden
+    [plug] Der Brückenstecker verbindet Neutralleiter und Schutzleiter noch einmal
+    [sets] Jeder Generator verbindet Neutralleiter und Schutzleiter
+   *[other] Neutralleiter und Schutzleiter sind noch einmal verbunden: { $about }
   }
     .why = { $fix ->
         [find-out] Der Neutralleiter führt den Strom zurück. Hier ist er vielleicht an { $bonds } Stellen mit dem Schutzleiter verbunden: Das sind zu viele. Dann fließt Strom über Metall, das Sie berühren, und der Schutz gegen Stromschlag löst vielleicht grundlos aus oder gar nicht.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Verbinden und ändern Sie sonst nichts.
     .fix-sets = Lassen Sie die Generatoren getrennt laufen, bis ihr Hersteller sagt, dass man solche verbinden darf, deren Neutralleiter mit dem Schutzleiter verbunden ist. Nichts öffnen und nichts ändern.
-    .fix-box = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
+    .fix-box = Benutzen Sie { $about } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
     .fix-find-out = Suchen Sie in der Anleitung des Generators nach „bonded“ (verbunden) oder „floating neutral“ (erdfrei), und in seinen Steckdosen nach einem Brückenstecker. Gibt es einen Kasten, lassen Sie ihn von einer Elektrofachkraft ansehen. Öffnen, verbinden und ändern Sie selbst nichts.
 
 SHOCK005 = { $fix ->
-    [known] Neutralleiter und Schutzleiter sind in { $first } verbunden
-   *[other] Niemand weiß, wie { $first } innen verdrahtet ist
+    [known] Neutralleiter und Schutzleiter sind in { $about } verbunden
+   *[other] Neutralleiter und Schutzleiter sind vielleicht in { $about } verbunden
   }
-    .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht. Kästen: { $about }.
-    .fix-known = Benutzen Sie { $first } nicht, bis eine Elektrofachkraft es angesehen hat. Öffnen Sie es nicht.
-    .fix-unknown = Nehmen Sie einen in der Fabrik gebauten, von einem Prüflabor zugelassenen Kasten, oder lassen Sie { $first } von einer Elektrofachkraft ansehen. Öffnen Sie es nicht.
+    .why = Verbinden Sie nie Neutralleiter und Schutzleiter. Sind sie in einem Kasten verbunden, kann Strom über Metall fließen, das Sie berühren, und der Schutz gegen Stromschlag wirkt vielleicht nicht.
+    .fix-known = Benutzen Sie { $about } nicht, bis eine Elektrofachkraft hineingesehen hat. Öffnen Sie selbst nichts.
+    .fix-unknown = Suchen Sie „neutral bonded“ (verbunden) oder „isolated neutral“ (getrennt) in den Papieren von { $about }, oder fragen Sie den Hersteller. Hilft beides nicht, lassen Sie eine Elektrofachkraft hineinsehen. Öffnen Sie selbst nichts.
 
 SHOCK006 = { $fix ->
     [home-made] Selbst gebauter Kasten: { $about }
@@ -100,7 +102,7 @@ SHOCK011 = { $fix ->
 SHOCK012 = Kein Schutz gegen Stromschlag entlang { $about }
     .why = Ein FI-Schutzschalter (GFCI) schützt, was hinter ihm liegt. { $length } Kabel liegen davor. Ist das Kabel angeschnitten oder eine Verbindung nass, kann Strom durch jeden fließen, der es berührt, und nichts löst rechtzeitig aus.
     .fix-dry = Halten Sie jede Verbindung vom Boden weg und trocken. Nicht berühren, nichts einstecken oder ausstecken und es nicht bewegen, solange der Motor läuft. Sehen Sie es vor jeder Benutzung ganz durch: angeschnitten oder gequetscht, benutzen Sie es nicht.
-    .fix-first = Besser: Stecken Sie in { $place } ein Kabel mit eingebautem GFCI, und { $about } in dieses. Bis dahin halten Sie seine Verbindungen trocken und vom Boden weg, und fassen Sie es bei laufendem Motor nicht an.
+    .fix-first = Besser: Erst kommt ein GFCI-Kabel (Tasten TEST und RESET). Stecken Sie es in { $place }, und { $about } in dieses. Bis dahin halten Sie seine Verbindungen trocken und vom Boden weg, und fassen Sie es bei laufendem Motor nicht an.
 
 SHOCK013 = { $fix ->
     [plug] Der GFCI an „{ $device }“ sieht keinen Fehler
@@ -121,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
-    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein Kabel mit eingebautem GFCI.
+    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
-    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein Kabel mit eingebautem GFCI. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
-    .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein Kabel mit eingebautem GFCI ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
+    .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein GFCI-Kabel (Tasten TEST und RESET) ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
     .fix-box-look = Benutzen Sie „{ $joint }“ nicht, bis Sie es wissen. Suchen Sie in den Unterlagen „neutral bonded“ (N und PE verbunden) oder „isolated neutral“ (getrennt), oder fragen Sie den Hersteller. Öffnen Sie nichts selbst.
-    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein Kabel mit eingebautem GFCI ein.
-    .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein Kabel mit eingebautem FI-Schutzschalter, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
+    .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.
+    .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein GFCI-Kabel, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
     .fix-if-none = Benutzen Sie { $about } nicht: Dort ist noch mehr falsch. Selbst mit Tasten TEST und RESET an „{ $device }“ löst ein Fehler dort vielleicht nichts aus.

@@ -146,8 +146,8 @@ check-limit-amps = { $amps } (about { $watts })
 check-limit-two = { $long } for 3 hours or more, limited by { $long_by }. { $short } for less than 3 hours, limited by { $short_by }.
 # Safety.
 check-limit-refused = DO NOT USE. See { $code }.
-check-limit-guarded = Use only a cord with a GFCI built in. See { $code }.
-check-limit-guarded-ahead = Put a cord with a GFCI built in ahead of it. See { $code }.
+check-limit-guarded = Use only a GFCI cord (TEST and RESET buttons). See { $code }.
+check-limit-guarded-ahead = A GFCI cord (TEST and RESET buttons) goes in first, ahead of it. See { $code }.
 check-limit-behind = DO NOT USE: it gets its power from “{ $id }”, which you must not use. See { $code }.
 check-limit-one = { $long }. Limited by { $short_by }.
 check-limit-same = { $long } for 3 hours or more, { $short } for less than 3 hours. Limited by { $short_by }.

@@ -56,7 +56,7 @@ AIR005 = { $fix ->
       }
     .fix-longer = Bring one cord that is long enough, and thick enough for what is plugged into it. Never move the generator closer instead.
     .fix-no-cord = { $open ->
-        [no] Bring one cord with a GFCI built in that is long and thick enough.
+        [no] Bring one GFCI cord (TEST and RESET buttons) that is long and thick enough.
        *[other] Plug these in at the generator, then step away, upwind. Or bring one cord that is long and thick enough.
       } Never move the generator closer instead.
     .fix-measure = Pace off the cords, and put their lengths in the plan. Never move the generator closer instead.

@@ -105,7 +105,7 @@ FIT007 = { $fix ->
    *[other] There is { $twice } here: { $about }
   }
     .why = { $fix ->
-        [plate] One of the two is wrong. If the generator gives { $twice }, each { $volts } outlet has only half of its power.
+        [plate] One of the two is wrong. All figures here are for { $volts }: if it gives { $twice }, each { $volts } outlet has only half of its power.
         [maybe] We do not know if the generator gives { $volts } or { $twice }. Things made for { $volts } burn up on { $twice }.
         [these] These need it: { $needs }. All other outlets give { $volts }.
        *[other] Nothing in the plan needs it. All other outlets give { $volts }.
@@ -113,4 +113,4 @@ FIT007 = { $fix ->
     .fix-nothing = Plug in only cords, boxes and adapters that are listed for 120/240 V. Put the printed label on it.
     .fix-these = Plug in only things whose nameplate says { $twice }, or cords, boxes and adapters listed for 120/240 V.
     .fix-maybe = Look for “120/240 V” on the generator’s nameplate. Until then, plug in only cords, boxes and adapters that are listed for 120/240 V.
-    .fix-plate = Look for “120 V” or “120/240 V” on the generator’s nameplate, and put it in the plan. Until then, use half of the power.
+    .fix-plate = Before you start the engine, look for “120 V” or “120/240 V” on its nameplate. If it says “120/240 V”, put that in the plan, and print new labels and a new card.

@@ -84,14 +84,22 @@ OVER005 = { $fix ->
     .fix-look = Look for the word “inverter” on the generator. If lights suddenly dim or something smells hot, stop the engine, unplug, then look.
     .fix-wire = Use a shorter or thicker cord. If something smells hot, stop the engine, unplug, then look.
 
-OVER006 = Too much at once on { $first }
-    .why = { $planned ->
-        [yes] At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
-       *[no] If all of these are plugged in there, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
+OVER006 = { $half ->
+    [assumed] Too much at once might be on { $first }
+   *[known] Too much at once on { $first }
+  }
+    .why = { $half ->
+        [assumed] If all of these are on one half, as we assumed, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
+       *[known] { $planned ->
+            [yes] At { $time } these draw { $demand } there, but its limit is { $limit }: { $loads }. { $what }
+           *[no] If all of these are plugged in there, they draw { $demand } at { $time }, but its limit is { $limit }: { $loads }. { $what }
+        }
       }
     .fix-turns = Run these in turns. Or move { $largest } to an outlet with another breaker.
     .fix-turns-only = Run these in turns.
     .fix-hours = Say in the plan when each of these runs. Or run them in turns.
+    .fix-leg-look = { POWER001.fix-leg-look }
+    .fix-leg-cord = { POWER001.fix-leg-cord }
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Plug { $life } into outlets with different breakers. Never turn any of them down.

@@ -14,9 +14,9 @@ SHOCK001 = { $fix ->
     .why = A bad cord or appliance can send power through your body, and no breaker cuts it off; the ground here is { $ground }. A GFCI (TEST and RESET buttons) is made to cut the power at a leak of 6 thousandths of an amp.
     .fix-protect = Use only outlets, cords or boxes with TEST and RESET buttons (GFCI). Before each use, plug in a lamp and press TEST: the lamp must go out. If it does not, do not use that outlet.
     .fix-camper = If you can, use an outlet or a cord with a GFCI. Codes ask for none at a camper outlet, since a camper can trip one with nothing wrong. If it keeps tripping, call a licensed electrician.
-    .fix-free = Do not plug an appliance in here. Plug in only a cord with a GFCI built in (TEST and RESET buttons), and plug things into that cord.
+    .fix-free = Do not plug an appliance in here. Plug in only a GFCI cord (TEST and RESET buttons), and plug things into that cord.
     .fix-named = Plug in nothing here but { shock-named }. For an appliance, use an outlet or a cord with TEST and RESET buttons (GFCI).
-    .fix-first = Unplug { $parts } from { $place }. Plug a cord with a GFCI built in (TEST and RESET buttons) into { $place }, and { $parts } into that.
+    .fix-first = Unplug { $parts } from { $place }. Plug a GFCI cord (TEST and RESET buttons) into { $place }, and { $parts } into that.
 
 # What alone may be plugged in. $plug: whether the bonding plug is with it, or alone.
 shock-named = { $plug ->
@@ -38,8 +38,10 @@ SHOCK003 = { $fix ->
     .fix-ask = Find out before you start it. If it will feed a building, do not connect it: a licensed electrician must install transfer equipment first.
 
 SHOCK004 = { $fix ->
+    [plug] The bonding plug joins neutral to ground again
+    [sets] Each generator joins neutral to ground
     [find-out] Neutral might be joined to ground in { $bonds } places
-   *[other] Neutral is joined to ground in { $bonds } places
+   *[other] Neutral is joined to ground again: { $about }
   }
     .why = { $fix ->
         [find-out] Neutral, the wire that carries power back, might be joined to ground in { $bonds } places: that is too many. Then metal that you touch carries current, and a GFCI can fail to trip.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Stop the engine. Take the bonding plug out: this generator is bonded already. Do not join or change anything else.
     .fix-sets = Run the generators apart until their maker says that you may join bonded ones. Do not open or change them.
-    .fix-box = Do not use { $first } until a licensed electrician has looked at it. Do not open it.
+    .fix-box = Do not use { $about } until a licensed electrician has looked inside. Open nothing yourself.
     .fix-find-out = Look in the generator’s manual for “bonded” or “floating neutral”, and for a bonding plug in its outlets. If you use a box, have a licensed electrician look at it. Do not open, join or change anything yourself.
 
 SHOCK005 = { $fix ->
-    [known] Neutral is joined to ground inside { $first }
-   *[other] We do not know how { $first } is wired
+    [known] Neutral is joined to ground inside { $about }
+   *[other] Neutral might be joined to ground inside { $about }
   }
-    .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail. Boxes: { $about }.
-    .fix-known = Do not use { $first } until a licensed electrician has looked at it. Do not open it. Never join neutral and ground.
-    .fix-unknown = Use a factory-made, listed box, or have a licensed electrician look at { $first }. Do not open it. Never join neutral and ground.
+    .why = The neutral wire carries power back; the ground wire should carry none. If a box joins the two inside, metal that you touch can carry power, and a GFCI can fail.
+    .fix-known = Do not use { $about } until a licensed electrician has looked inside. Open nothing yourself. Never join neutral and ground.
+    .fix-unknown = Look for “neutral bonded” or “isolated neutral” in the papers of { $about }, or ask the maker. If neither tells you, have a licensed electrician look inside. Open nothing yourself.
 
 SHOCK006 = { $fix ->
     [home-made] Home-made box: { $about }
@@ -100,7 +102,7 @@ SHOCK011 = { $fix ->
 SHOCK012 = The GFCI does not protect this cord: { $about }
     .why = A GFCI protects only what is past it, and here { $length } of cord is ahead of it. Where that cord is cut or wet, power can pass through your body, and nothing trips in time.
     .fix-dry = Keep its connections dry and off the ground. Do not touch it, plug it in or move it while the engine runs. Look along it before each use: if it is cut or crushed, do not use it.
-    .fix-first = Better: plug a cord with a GFCI built in into { $place }, and { $about } into that. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
+    .fix-first = Better: a GFCI cord (TEST and RESET buttons) goes in first. Plug it into { $place }, and { $about } into it. Until then, keep its connections dry and off the ground, and do not touch it while the engine runs.
 
 SHOCK013 = { $fix ->
     [plug] The GFCI at “{ $device }” cannot see a fault
@@ -121,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
-    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a cord with a GFCI built in.
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
-    .fix-plug-alone = Plug nothing else in at “{ $joint }” but a cord with a GFCI built in. If the outlet’s own GFCI trips, stop the engine and find out why.
-    .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a cord with a GFCI built in, and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
+    .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
     .fix-box-look = Do not use “{ $joint }” until you know. Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
-    .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a cord with a GFCI built in into “{ $device }”.
-    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a cord with a GFCI built in, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
+    .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
+    .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a GFCI cord, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
     .fix-if-none = Do not use { $about }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.

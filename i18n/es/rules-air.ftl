@@ -56,7 +56,7 @@ AIR005 = { $fix ->
       }
     .fix-longer = Lleve un solo cable bastante largo, y bastante grueso para lo que se conecta a él. Nunca acerque el generador para compensar.
     .fix-no-cord = { $open ->
-        [no] Lleve un cable con { -gfci } incorporado, bastante largo y bastante grueso.
+        [no] Lleve un cable con GFCI (botones TEST y RESET), bastante largo y bastante grueso.
        *[other] Enchufe estas cosas en el generador y luego aléjese de sus gases, hacia el lado de donde viene el viento. O lleve un cable bastante largo y bastante grueso.
       } Nunca acerque el generador para compensar.
     .fix-measure = Mida los cables a pasos y ponga su largo en el plan. Nunca acerque el generador para compensar.

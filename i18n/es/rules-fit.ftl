@@ -105,7 +105,7 @@ FIT007 = { $fix ->
    *[other] Aquí hay { $twice }: { $about }
   }
     .why = { $fix ->
-        [plate] Una de las dos cosas no es así. Si el generador da { $twice }, cada { -receptacle } de { $volts } tiene la mitad de su potencia, y este plan cuenta toda.
+        [plate] Una de las dos cosas no es así. Si el generador da { $twice }, cada { -receptacle } de { $volts } tiene la mitad de su potencia, y las cifras de este plan la cuentan toda.
         [maybe] No se sabe si el generador da { $volts } o { $twice }. Lo que es para { $volts } se quema con { $twice }.
         [these] Los necesitan: { $needs }. Todo lo demás da { $volts }.
        *[other] Nada en el plan los necesita. Todo lo demás da { $volts }.
@@ -113,4 +113,4 @@ FIT007 = { $fix ->
     .fix-nothing = Enchufe ahí solo cables, cajas y adaptadores certificados para 120/240 V. Ponga la etiqueta impresa.
     .fix-these = Enchufe ahí solo lo que según su placa es para { $twice }, y cables, cajas y adaptadores certificados para 120/240 V.
     .fix-maybe = Busque “120/240 V” en la placa del generador. Hasta entonces, enchufe ahí solo cables, cajas y adaptadores certificados para 120/240 V.
-    .fix-plate = Busque “120 V” o “120/240 V” en la placa del generador y póngalo en el plan. Hasta entonces, use la mitad de la potencia.
+    .fix-plate = Antes de arrancar el motor, busque “120 V” o “120/240 V” en la placa del generador. Si dice “120/240 V”, póngalo en el plan e imprima etiquetas y tarjeta nuevas.

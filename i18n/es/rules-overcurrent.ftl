@@ -75,14 +75,22 @@ OVER005 = { $fix ->
     .fix-look = Busque la palabra “inverter” en el generador. Si de pronto las lámparas se atenúan o algo huele a quemado: pare el motor, desenchufe, después mire.
     .fix-wire = Use un cable más corto o más grueso. Si algo huele a quemado: pare el motor, desenchufe, después mire.
 
-OVER006 = Demasiado a la vez para { $first }
-    .why = { $planned ->
-        [yes] A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
-       *[no] Si todos estos se enchufan ahí, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
+OVER006 = { $half ->
+    [assumed] Quizá demasiado a la vez para { $first }
+   *[known] Demasiado a la vez para { $first }
+  }
+    .why = { $half ->
+        [assumed] Si todos estos están del mismo lado del generador, como suponemos, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
+       *[known] { $planned ->
+            [yes] A las { $time } estos toman ahí { $demand }, y aguanta { $limit }: { $loads }. { $what }
+           *[no] Si todos estos se enchufan ahí, toman { $demand } a las { $time }, y aguanta { $limit }: { $loads }. { $what }
+        }
       }
     .fix-turns = Haga funcionar estos por turnos. O pase { $largest } a un { -receptacle } con otro { -breaker }.
     .fix-turns-only = Haga funcionar estos por turnos.
     .fix-hours = Diga en el plan cuándo funciona cada uno. O hágalos funcionar por turnos.
+    .fix-leg-look = { POWER001.fix-leg-look }
+    .fix-leg-cord = { POWER001.fix-leg-cord }
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Enchufe { $life } en { -receptacle(form: "many") } con distintos { -breaker(form: "many") }. Nunca baje ninguno.

@@ -14,9 +14,9 @@ SHOCK001 = { $fix ->
     .why = Suelo aquí: { $ground }. Si un cable o un aparato se daña, la corriente puede pasar por quien lo toque. Un { -breaker } no lo nota. Un { -gfci(form: "full") } está hecho para dispararse con 6 milésimas de amperio.
     .fix-protect = Use solo { -receptacle(form: "many") } con un botón TEST y un botón RESET, o un cable o una caja que los tenga. Antes de cada uso, enchufe una lámpara y presione TEST: debe apagarse. Si no se apaga, no lo use.
     .fix-camper = Si puede, use un { -receptacle } o un cable con { -gfci }. Las normas no lo piden para una { -camper }, que puede dispararlo sin avería. Si se dispara cada vez, llame a un { -electrician }.
-    .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable que lleve { -gfci }: use solo su extremo.
+    .fix-free = No enchufe ahí ningún aparato. Puede enchufar un cable con GFCI (botones TEST y RESET): use solo su extremo.
     .fix-named = No enchufe ahí nada más que { shock-named }. Para un aparato, use un { -receptacle } o un cable con botones TEST y RESET ({ -gfci }).
-    .fix-first = Desenchufe { $parts } de { $place }. Enchufe en { $place } un cable que lleve { -gfci } (botones TEST y RESET), y { $parts } en él.
+    .fix-first = Desenchufe { $parts } de { $place }. Enchufe en { $place } un cable con GFCI (botones TEST y RESET), y { $parts } en él.
 
 # What alone may be plugged in. $plug: whether the bonding plug is with it, or alone.
 shock-named = { $plug ->
@@ -39,7 +39,9 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] El neutro puede estar unido a tierra en { $bonds } lugares: no se sabe
-   *[other] El neutro está unido a tierra en { $bonds } lugares
+    [plug] La clavija de unión une el neutro a tierra otra vez
+    [sets] Cada generador une el neutro a tierra
+   *[other] El neutro está unido a tierra otra vez: { $about }
   }
     .why = { $fix ->
         [find-out] El neutro, el conductor de retorno, puede estar unido a tierra en { $bonds } lugares: son demasiados. Entonces el metal que usted toca lleva corriente, y la protección contra descargas eléctricas puede dispararse sin motivo o no dispararse en absoluto.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. No una ni cambie nada más.
     .fix-sets = Use los generadores por separado hasta que su fabricante diga que se pueden unir los que tienen el neutro unido a tierra. No los abra ni los cambie.
-    .fix-box = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
+    .fix-box = No use { $about } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
     .fix-find-out = Busque en el manual del generador “bonded neutral” (neutro unido a tierra) o “floating neutral” (neutro flotante), y una clavija de unión en sus { -receptacle(form: "many") }. Si usa una caja, haga que un { -electrician } la revise. No abra, una ni cambie nada usted mismo.
 
 SHOCK005 = { $fix ->
-    [known] El neutro está unido a tierra dentro de { $first }
-   *[other] No se sabe cómo es el cableado interior de { $first }
+    [known] El neutro está unido a tierra dentro de { $about }
+   *[other] El neutro quizá esté unido a tierra dentro de { $about }
   }
-    .why = Nunca una usted el neutro y la tierra. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar. Cajas: { $about }.
-    .fix-known = No use { $first } hasta que un { -electrician } la haya revisado. No la abra.
-    .fix-unknown = Use una caja hecha en fábrica y certificada por un laboratorio, o haga que un { -electrician } revise { $first }. No la abra.
+    .why = Nunca una usted el neutro y la tierra. Si una caja los une por dentro, el metal que usted toca puede llevar corriente, y la protección contra descargas eléctricas puede no funcionar.
+    .fix-known = No use { $about } hasta que un { -electrician } haya mirado dentro. No abra nada usted mismo.
+    .fix-unknown = Busque “neutral bonded” (neutro unido a tierra) o “isolated neutral” (neutro aislado) en los papeles de { $about }, o pregunte al fabricante. Si no lo averigua, haga que un { -electrician } mire dentro. No abra nada usted mismo.
 
 SHOCK006 = { $fix ->
     [home-made] Caja casera: { $about }
@@ -100,7 +102,7 @@ SHOCK011 = { $fix ->
 SHOCK012 = Sin protección contra descargas a lo largo de { $about }
     .why = La protección ({ -gfci }) cubre lo que está detrás de ella. Antes de ella hay { $length } de cable. Donde el cable tiene un corte o una unión está mojada, la corriente puede pasar por quien lo toque, y nada se dispara a tiempo.
     .fix-dry = Mantenga cada unión fuera del suelo y seca. No lo toque, enchufe ni mueva con el motor en marcha. Revíselo todo antes de cada uso: cortado o aplastado, no lo use.
-    .fix-first = Mejor: enchufe en { $place } un cable con { -gfci } incorporado, y { $about } en él. Hasta entonces, mantenga secas y en alto las conexiones, y no lo toque con el motor en marcha.
+    .fix-first = Mejor: va antes un cable con GFCI (botones TEST y RESET). Enchúfelo en { $place }, y { $about } en él. Hasta entonces, mantenga secas y en alto las conexiones, y no lo toque con el motor en marcha.
 
 SHOCK013 = { $fix ->
     [plug] El { -gfci } de “{ $device }” no ve una avería
@@ -121,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
-    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con { -gfci } incorporado.
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
-    .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con { -gfci } incorporado. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
-    .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con { -gfci } incorporado, y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
+    .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
+    .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con GFCI (botones TEST y RESET), y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
     .fix-box-look = No use “{ $joint }” hasta saberlo. Busque en sus papeles “neutral bonded” (neutro unido) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted.
-    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con { -gfci } incorporado.
-    .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con { -gfci } integrado, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
+    .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con GFCI (botones TEST y RESET).
+    .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con GFCI, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
     .fix-if-none = No use { $about }: ahí hay más cosas mal. Aunque “{ $device }” tenga botones TEST y RESET, una avería ahí quizá no dispare nada.

@@ -56,7 +56,7 @@ AIR005 = { $fix ->
       }
     .fix-longer = Apportez une seule rallonge assez longue, et assez grosse pour ce qui y est branché. Ne rapprochez jamais le moteur pour compenser.
     .fix-no-cord = { $open ->
-        [no] Apportez une rallonge avec { -gfci } intégré, assez longue et assez grosse.
+        [no] Apportez un cordon GFCI (boutons TEST et RESET), assez long et assez gros.
        *[other] Branchez ces appareils sur le moteur même, puis éloignez-vous de ses gaz, du côté d’où vient le vent. Ou apportez une rallonge assez longue et assez grosse.
       } Ne rapprochez jamais le moteur pour compenser.
     .fix-measure = Mesurez les rallonges au pas et mettez leur longueur dans le plan. Ne rapprochez jamais le moteur pour compenser.

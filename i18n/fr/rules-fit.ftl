@@ -105,7 +105,7 @@ FIT007 = { $fix ->
    *[other] Ici, il y a { $twice } : { $about }
   }
     .why = { $fix ->
-        [plate] L’un des deux est faux. Si { -generator(form: "the") } donne { $twice }, chaque prise de { $volts } n’a que la moitié de la puissance, et ce plan la compte entière.
+        [plate] L’un des deux est faux. Si { -generator(form: "the") } donne { $twice }, chaque prise de { $volts } n’a que la moitié de la puissance, et les chiffres de ce plan la comptent entière.
         [maybe] On ignore si { -generator(form: "the") } donne { $volts } ou { $twice }. Ce qui est fait pour { $volts } brûle à { $twice }.
         [these] En ont besoin : { $needs }. Toutes les autres prises donnent { $volts }.
        *[other] Rien dans le plan n’en a besoin. Toutes les autres prises donnent { $volts }.
@@ -113,4 +113,4 @@ FIT007 = { $fix ->
     .fix-nothing = N’y branchez que des cordons, coffrets et adaptateurs homologués pour 120/240 V. Collez l’étiquette imprimée.
     .fix-these = N’y branchez que ce dont la plaque dit { $twice }, et des cordons, coffrets et adaptateurs homologués pour 120/240 V.
     .fix-maybe = Cherchez « 120/240 V » sur la plaque. D’ici là, n’y branchez que des cordons, coffrets et adaptateurs homologués pour 120/240 V.
-    .fix-plate = Cherchez « 120 V » ou « 120/240 V » sur la plaque, et mettez-le dans le plan. D’ici là, n’utilisez que la moitié de la puissance.
+    .fix-plate = Avant de démarrer le moteur, cherchez « 120 V » ou « 120/240 V » sur la plaque. Si elle dit « 120/240 V », mettez-le dans le plan et imprimez de nouvelles étiquettes et une nouvelle carte.

@@ -75,14 +75,22 @@ OVER005 = { $fix ->
     .fix-look = Cherchez le mot « inverter » (onduleur) dessus. Si les lampes baissent soudain ou que quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
     .fix-wire = Prenez une rallonge plus courte ou plus grosse. Si quelque chose sent le brûlé : arrêtez le moteur, débranchez, puis regardez.
 
-OVER006 = Trop à la fois pour { $first }
-    .why = { $planned ->
-        [yes] À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
-       *[no] Si tous ces appareils y sont branchés, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
+OVER006 = { $half ->
+    [assumed] Peut-être trop à la fois pour { $first }
+   *[known] Trop à la fois pour { $first }
+  }
+    .why = { $half ->
+        [assumed] Si tous sont du même côté { -generator(form: "of") }, comme nous le supposons, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
+       *[known] { $planned ->
+            [yes] À { $time }, ces appareils y prennent { $demand }, pour { $limit } au plus : { $loads }. { $what }
+           *[no] Si tous ces appareils y sont branchés, ils prennent { $demand } à { $time }, pour { $limit } au plus : { $loads }. { $what }
+        }
       }
     .fix-turns = Utilisez ces appareils à tour de rôle. Ou déplacez { $largest } sur une prise avec un autre disjoncteur.
     .fix-turns-only = Utilisez ces appareils à tour de rôle.
     .fix-hours = Dites dans le plan quand chacun fonctionne. Ou utilisez-les à tour de rôle.
+    .fix-leg-look = { POWER001.fix-leg-look }
+    .fix-leg-cord = { POWER001.fix-leg-cord }
     .fix-life-off = { life-off }
     .fix-life-turns = { life-turns }
     .fix-life-apart = Branchez { $life } sur des prises avec des disjoncteurs différents. Ne baissez jamais leur réglage.

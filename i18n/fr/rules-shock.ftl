@@ -14,9 +14,9 @@ SHOCK001 = { $fix ->
     .why = Le sol ici est { $ground }. Si une rallonge ou un appareil devient défectueux, le courant peut traverser la personne qui y touche. Un disjoncteur ne s’en aperçoit pas. Un { -gfci(form: "full") } est fait pour se déclencher à 6 millièmes d’ampère.
     .fix-protect = N’utilisez que des prises avec un bouton TEST et un bouton RESET, ou une rallonge ou un coffret qui les ont. Avant chaque usage, branchez une lampe et appuyez sur TEST : elle doit s’éteindre. Sinon, n’utilisez pas cette prise.
     .fix-camper = Si possible, prenez une prise ou une rallonge avec un { -gfci }. Les codes n’en demandent pas pour une { -camper }, qui peut le déclencher sans défaut. S’il se déclenche chaque fois, appelez un { -electrician }.
-    .fix-free = N’y branchez aucun appareil. Une rallonge avec un { -gfci } intégré peut y aller : n’utilisez que son bout.
+    .fix-free = N’y branchez aucun appareil. Un cordon GFCI (boutons TEST et RESET) peut y aller : n’utilisez que son bout.
     .fix-named = N’y branchez rien d’autre que { shock-named }. Pour un appareil, prenez une prise ou une rallonge avec boutons TEST et RESET ({ -gfci }).
-    .fix-first = Débranchez { $parts } de { $place }. Branchez à { $place } une rallonge avec { -gfci } intégré (boutons TEST et RESET), puis { $parts } dans celle-ci.
+    .fix-first = Débranchez { $parts } de { $place }. Branchez à { $place } un cordon GFCI (boutons TEST et RESET), puis { $parts } dans celui-ci.
 
 # What alone may be plugged in. $plug: whether the bonding plug is with it, or alone.
 shock-named = { $plug ->
@@ -39,7 +39,9 @@ SHOCK003 = { $fix ->
 
 SHOCK004 = { $fix ->
     [find-out] Le neutre est peut-être relié à la terre à { $bonds } endroits : on l’ignore
-   *[other] Le neutre est relié à la terre à { $bonds } endroits
+    [plug] La fiche de liaison relie encore le neutre à la terre
+    [sets] Chaque { -generator } relie le neutre à la terre
+   *[other] Le neutre est encore relié à la terre : { $about }
   }
     .why = { $fix ->
         [find-out] Le neutre, le fil de retour, est peut-être relié à la terre à { $bonds } endroits : c’est trop. Alors du métal que vous touchez est parcouru par du courant, et la protection contre les chocs peut se déclencher sans raison ou pas du tout.
@@ -47,16 +49,16 @@ SHOCK004 = { $fix ->
       }
     .fix-plug = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. Ne reliez et ne changez rien d’autre.
     .fix-sets = Faites-les fonctionner séparément tant que leur fabricant ne dit pas qu’on peut joindre des modèles à neutre mis à la terre. Ne les ouvrez pas, n’y changez rien.
-    .fix-box = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-box = N’utilisez pas { $about } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
     .fix-find-out = Cherchez dans le manuel « neutre relié » (bonded) ou « neutre flottant » (floating neutral), et une fiche de liaison dans les prises. S’il y a un coffret, faites-le examiner par un { -electrician }. N’ouvrez, ne reliez et ne changez rien vous-même.
 
 SHOCK005 = { $fix ->
-    [known] Le neutre est relié à la terre dans { $first }
-   *[other] On ignore comment { $first } est câblé à l’intérieur
+    [known] Le neutre est relié à la terre dans { $about }
+   *[other] Le neutre est peut-être relié à la terre dans { $about }
   }
-    .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner. Coffrets : { $about }.
-    .fix-known = N’utilisez pas { $first } avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-unknown = Prenez un coffret d’usine certifié par un laboratoire, ou faites examiner { $first } par un { -electrician }. Ne l’ouvrez pas.
+    .why = Ne reliez jamais le neutre et la terre. Reliés dans un coffret, ils peuvent mettre du courant dans le métal que vous touchez, et la protection contre les chocs peut ne pas fonctionner.
+    .fix-known = N’utilisez pas { $about } avant qu’un { -electrician } ait regardé à l’intérieur. N’ouvrez rien vous-même.
+    .fix-unknown = Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans les papiers de { $about }, ou demandez au fabricant. À défaut, faites regarder à l’intérieur par un { -electrician }. N’ouvrez rien vous-même.
 
 SHOCK006 = { $fix ->
     [home-made] Coffret fait maison : { $about }
@@ -100,7 +102,7 @@ SHOCK011 = { $fix ->
 SHOCK012 = Aucune protection contre les chocs le long de { $about }
     .why = La protection ({ -gfci }) couvre ce qui vient après elle. { $length } de rallonge viennent avant elle. Là où la rallonge est coupée ou un raccord mouillé, le courant peut traverser la personne qui y touche, et rien ne se déclenche à temps.
     .fix-dry = Gardez chaque raccord hors du sol et au sec. N’y touchez pas, ne la branchez et ne la déplacez pas moteur en marche. Regardez-la sur toute sa longueur avant chaque usage : coupée ou écrasée, ne vous en servez pas.
-    .fix-first = Mieux : branchez à { $place } une rallonge avec { -gfci } intégré, puis { $about } dans celle-ci. D’ici là, gardez ses connexions au sec et hors du sol, et n’y touchez pas moteur en marche.
+    .fix-first = Mieux : un cordon GFCI (boutons TEST et RESET) va d’abord. Branchez-le à { $place }, puis { $about } dans celui-ci. D’ici là, gardez ses connexions au sec et hors du sol, et n’y touchez pas moteur en marche.
 
 SHOCK013 = { $fix ->
     [plug] Le { -gfci } de « { $device } » ne voit pas un défaut
@@ -121,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
-    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’une rallonge avec { -gfci } intégré.
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
-    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’une rallonge avec { -gfci } intégré. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
-    .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y une rallonge avec { -gfci } intégré, puis { $parts } dans celle-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’un cordon GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
+    .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y un cordon GFCI (boutons TEST et RESET), puis { $parts } dans celui-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
     .fix-box-look = N’utilisez pas « { $joint } » avant de le savoir. Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans sa notice, ou demandez au fabricant. N’ouvrez rien vous-même.
-    .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’une rallonge avec { -gfci } intégré.
-    .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur une rallonge avec un { -gfci } intégré, et cette rallonge à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
+    .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
+    .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur un cordon GFCI, et ce cordon à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
     .fix-if-none = N’utilisez pas { $about } : autre chose y est dangereux. Même avec des boutons TEST et RESET sur « { $device } », un défaut peut n’y rien déclencher.

@@ -121,7 +121,8 @@ impl Mended {
 }
 
 /// Finds the cheapest changes that clear every danger and serve every must; then, if `warnings`,
-/// whatever else on the list leaves fewer warnings, the cheapest first.
+/// whatever else on the list leaves fewer warnings, the cheapest first, and else only the cords to lay out that
+/// leave fewer.
 #[must_use]
 pub fn mend(plan: &Plan, warnings: bool) -> Mended {
     mend_within(plan, warnings, plans(plan)).0
@@ -135,15 +136,21 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     if !done.state.tally.clear() {
         // Not all of it can be cleared, or not in so many plans: one thing after the other, then.
         search.allow(plans / 4);
-        search.fewer(&mut done, Signal::Danger);
+        search.fewer(&mut done, Signal::Danger, |_| true);
     }
     if warnings {
         search.allow(plans / 2);
-        search.fewer(&mut done, Signal::Warning);
+        search.fewer(&mut done, Signal::Warning, |_| true);
     }
     // Beyond the dangers one change after the other is added, and none taken back.
     let proven = proven && done.changes.len() == cheapest;
     search.drop_idle(&mut done, warnings);
+    // Nobody is left with a warning that laying out a cord clears. It is done last, so that nothing else is chosen
+    // for it, and what was cheapest stays so.
+    search.allow(plans / 4);
+    search.fewer(&mut done, Signal::Warning, |change| {
+        matches!(change, Change::Uncoil(_))
+    });
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.
     let report = report::in_full(&done.state.plan, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;

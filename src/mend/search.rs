@@ -512,9 +512,9 @@ impl<'a> Search<'a> {
         Err(Found::Nothing)
     }
 
-    /// Adds, for each problem of this signal or worse that is left, the cheapest change that leaves
+    /// Adds, for each problem of this signal or worse that is left, the cheapest of these changes that leaves
     /// fewer of them and nothing worse.
-    pub fn fewer(&mut self, done: &mut Done, down_to: Signal) {
+    pub fn fewer(&mut self, done: &mut Done, down_to: Signal, of: impl Fn(&Change) -> bool) {
         let worth = |state: &State| {
             let (worst, warnings) = state.badness();
             (
@@ -536,7 +536,7 @@ impl<'a> Search<'a> {
             let mut lists: Vec<(Change, bool)> = Vec::new();
             for problem in list::problems(&now.plan, &now.report, down_to) {
                 let seen = problem.is_found_in(&on_trial.report);
-                let changes = of_plan.changes(&problem).into_iter();
+                let changes = of_plan.changes(&problem).into_iter().filter(&of);
                 lists.extend(changes.map(|change| (change, seen)));
             }
             lists.retain(|(change, _)| done.changes.iter().all(|made| !made.clashes(change)));

@@ -329,8 +329,9 @@ fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict
     verdicts.collect()
 }
 
-/// The verdict on what is plugged into nothing, or into a socket that is not there, and must not be used wherever it is plugged in, with the findings
-/// that tell why. They are no troubles of the plan: nothing of it is in use.
+/// The verdicts on cords and boxes that are plugged into nothing, or into a socket that does not exist, and that must
+/// not be used anywhere; with the findings that say why. These findings are no troubles of the plan, because
+/// nobody uses the parts.
 fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) {
     let refused = supply.detached.iter().filter_map(|part| {
         let (refusal, at, best) = wrong_anywhere(plan, &part.id)?;

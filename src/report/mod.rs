@@ -353,10 +353,12 @@ pub struct Placed {
 pub struct Unplaced {
     /// The load.
     pub load: Id,
-    /// `no-receptacle-fits`, `no-room`, `too-large`; `no-power`: what the plan puts it on is plugged into
-    /// nothing; `refused`: where it fits, nothing of its kind may be plugged in; or `impossible`: it is said to draw more than its own plug is rated for.
+    /// `no-receptacle-fits`, `no-room` or `too-large`; `no-power`: the part that the plan puts it on is plugged
+    /// into nothing; `refused`: no appliance may be plugged in where it fits; or `impossible`: the plan says that
+    /// it draws more than its own plug is rated for.
     pub reason: &'static str,
-    /// Of one that must not be plugged in where the plan puts it: the receptacles with a free socket that can run it.
+    /// Of a load that must not be plugged in where the plan puts it: the receptacles with a free socket that can
+    /// run it, only those with a working GFCI where there are any.
     pub free: Vec<Id>,
 }
 

@@ -553,7 +553,9 @@ proptest! {
                 let covers = |it: &(&str, Option<Id>)| {
                     // Where even a short time is too much, nothing is said of hours.
                     let hours = found.0 == "OVER002" && it.0 == "OVER006";
-                    (it.0 == found.0 || hours || silenced && it.0 == "POWER001")
+                    // Where two places join neutral and ground, the rule on one box leaves it to that on both.
+                    let bonds = found.0 == "SHOCK005" && it.0 == "SHOCK004";
+                    (it.0 == found.0 || hours || bonds || silenced && it.0 == "POWER001")
                         && (found.1.is_none() || it.1 == found.1 || found.0 == "OVER001" && feeds(&it.1, &found.1))
                 };
                 if dangers_told.iter().any(worse) {

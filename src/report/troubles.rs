@@ -162,7 +162,7 @@ const DEEDS: &[Deed] = &[
     },
     // A part for which it is too much.
     of_part(&[("OVER002", "*"), ("OVER006", "*"), ("FIT004", "too-large")]),
-    // Leave it unused.
+    // Leave it unused, until there is 240 V for it.
     of_part(&[("FIT003", "*"), ("FIT001", "dead"), ("FIT006", "*")]),
     // Plug it in where it fits.
     of_part(&[("FIT001", "lost"), ("FIT001", "part"), ("FIT001", "loose")]),
@@ -229,6 +229,7 @@ fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
+        ("FIT006", _) => finding.values.get("unfed"),
         ("SHOCK001", "first") => finding.fix.values.get("place"),
         ("SHOCK013", "box" | "box-look") => finding.fix.values.get("part"),
         _ => None,
@@ -332,6 +333,30 @@ mod tests {
                     "{edits:?}"
                 );
             }
+        }
+    }
+
+    /// A reader tells two troubles apart by their titles: a bonding plug too many and a box that joins neutral and
+    /// ground are two.
+    #[test]
+    fn no_two_troubles_have_one_title() {
+        let words = crate::words::Words::english();
+        let bonds = [
+            ("bond = false", "bond = true"),
+            ("bonding_plug = false", "bonding_plug = true"),
+        ];
+        let fires = rules::all().flat_map(|rule| rule.fires.iter().copied());
+        for edits in fires.chain([&bonds[..]]) {
+            let report = report(edits);
+            let troubles = report.figures.troubles.iter();
+            let mut titles: Vec<String> = troubles
+                .filter_map(|trouble| report.findings_of(trouble).next())
+                .map(|finding| words.finding(finding, &report.figures.loads).title)
+                .collect();
+            let all = titles.len();
+            titles.sort();
+            titles.dedup();
+            assert_eq!(titles.len(), all, "{edits:?}: {titles:#?}");
         }
     }
 

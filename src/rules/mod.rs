@@ -14,6 +14,7 @@ mod cord;
 mod demand;
 mod fit;
 mod fuel;
+mod halves;
 mod health;
 mod night;
 mod noise;

@@ -191,6 +191,8 @@ struct Setting<'a> {
     /// The receptacle of each place. A receptacle with sockets kept for loads the plan puts there
     /// has a place for these and another for the rest.
     places: Vec<NodeIx>,
+    /// For each place, whether a GFCI works there.
+    protected: Vec<bool>,
     /// For each load, the places its plug fits and its legs are fed, of whatever capacity.
     fits: Vec<Vec<usize>>,
     /// For each load, whether the plan puts it where it is.
@@ -256,10 +258,10 @@ impl<'a> Setting<'a> {
         sockets.truncate(Model::MOST_PLACES);
 
         let dry = plan.site.ground == Answer::Known(Ground::Dry);
-        let sound: Vec<bool> = places
-            .iter()
-            .map(|place| dry || verdicts.protected(*place))
+        let protected: Vec<bool> = (places.iter())
+            .map(|place| verdicts.protected(*place))
             .collect();
+        let sound: Vec<bool> = protected.iter().map(|it| dry || *it).collect();
         let mut fits: Vec<Vec<usize>> = units
             .iter()
             .map(|unit| {
@@ -354,6 +356,7 @@ impl<'a> Setting<'a> {
                 enough: CONTINUOUS.permille(),
             },
             places,
+            protected,
             settled: units.iter().map(|unit| on(unit).is_some()).collect(),
             refused,
             taken,
@@ -612,18 +615,22 @@ impl<'a> Setting<'a> {
     }
 
     /// Receptacles with a free socket that would take and run a load that must not be plugged in where the plan
-    /// puts it.
+    /// puts it: where a GFCI works, if there is one.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
         let unit = &self.units[load];
         if plan.loads[unit.load].on.is_none() || self.reason(plan, load) != "refused" {
             return Vec::new();
         }
         let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();
-        let free = (0..self.places.len()).filter(|place| {
+        let free = |place: &usize| {
             fits_at(self.supply, self.places[*place], unit)
                 && self.runs_alone(load, *place)
                 && used(*place) < usize::try_from(self.model.sockets[*place]).unwrap_or(usize::MAX)
-        });
+        };
+        let mut free: Vec<usize> = (0..self.places.len()).filter(free).collect();
+        if free.iter().any(|place| self.protected[*place]) {
+            free.retain(|place| self.protected[*place]);
+        }
         let mut ids: Vec<Id> = Vec::new();
         for place in free {
             let id = &self.supply.node(self.places[place]).id;

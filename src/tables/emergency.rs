@@ -14,9 +14,9 @@ pub struct Emergency {
     pub name: &'static str,
     /// What to do, the first thing first.
     pub steps: &'static [&'static str],
-    /// Whether the engine stops before anybody is in danger, so that there is time to put what a life
-    /// depends on on its battery.
-    pub battery_first: bool,
+    /// How many steps are done before what a life depends on goes on its battery: none where the engine stops
+    /// before anybody is in danger, so that there is time. None at all where everyone gets away from there.
+    pub battery_after: Option<usize>,
 }
 
 /// All of them, what kills soonest first.
@@ -39,7 +39,7 @@ pub const EMERGENCIES: &[Emergency] = &[
             "fire-clothes",
             "burns",
         ],
-        battery_first: false,
+        battery_after: None,
     },
     // - CDC, carbon monoxide poisoning: headache, dizziness, weakness, sickness; sleepers die before
     //   they feel any (from a secondary copy, the words of its film).
@@ -62,7 +62,7 @@ pub const EMERGENCIES: &[Emergency] = &[
             "alarm-engine",
             "alarm-back",
         ],
-        battery_first: false,
+        battery_after: None,
     },
     // - USDA Agricultural Research Service, electrical safety: do not touch, call 911, shut off the
     //   power, CPR (confirmed).
@@ -72,7 +72,8 @@ pub const EMERGENCIES: &[Emergency] = &[
     Emergency {
         name: "shock",
         steps: &["shock-off", "shock-touch", "cpr", "shock-doctor"],
-        battery_first: false,
+        // The engine that is stopped for one feeds what another breathes with.
+        battery_after: Some(1),
     },
     // Common practice, no source.
     Emergency {
@@ -83,6 +84,6 @@ pub const EMERGENCIES: &[Emergency] = &[
             "breaker-once",
             "breaker-off",
         ],
-        battery_first: true,
+        battery_after: Some(0),
     },
 ];

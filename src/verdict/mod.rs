@@ -7,8 +7,8 @@
 //! behind it: nothing passes what must not be used. A point is **bare** where ground-fault protection
 //! does not work and the ground may be wet: no appliance goes in there, but a cord or a box may, whose own
 //! receptacles are judged by themselves. Where it is bare for want of a device, or because a bonding plug blinds it,
-//! a cord that brings one may go in ([`Verdicts::takes_guarded`]). On damp ground and on dry a bare point is told of by rules, and refused to
-//! nobody.
+//! a cord that brings one may go in ([`Verdicts::takes_guarded`]). On damp or dry ground the rules tell of a bare
+//! point, and nothing is refused there.
 //!
 //! A cord or box that is plugged into nothing is judged where it wants nothing: what is wrong with it there is wrong
 //! with it anywhere.

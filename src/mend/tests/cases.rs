@@ -1051,3 +1051,45 @@ fn what_the_new_card_shows_nowhere_is_only_unplugged() {
     let unplug = Change::Unplug(other);
     assert!(mended.steps.iter().any(|step| step.change == unplug));
 }
+
+/// Nobody buys or gives up anything to lay a cord out: it is done for a warning as well, with a danger beside it or
+/// alone. Near misses: nothing is coiled, and a coiled cord is plugged into nothing.
+#[test]
+fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
+    let lying = "coiled = false\ngfci";
+    assert!(MENDED.contains(lying));
+    let coiled = MENDED.replacen(lying, "coiled = true\ngfci", 1);
+    let near = ("sleepers_at = \"45 ft\"", "sleepers_at = \"12 ft\"");
+    assert!(MENDED.contains(near.0));
+    let before = plan(&coiled);
+    let is = |it: &&crate::plan::Cord| it.coiled == Answer::Known(true);
+    let cord = before.cords.iter().find(is).expect("it is coiled").clone();
+    let id = cord.id.to_string();
+    let mended = mend(&before, false);
+    assert_eq!(keys(&mended), one("uncoil", &id));
+    assert!(mended.report.findings.iter().all(|it| it.code != "CORD003"));
+    assert!(mended.effect.after.warnings < mended.effect.before.warnings);
+    assert!(
+        mended
+            .plan
+            .cords
+            .iter()
+            .all(|it| it.coiled == Answer::Known(false))
+    );
+
+    let both = mend(&plan(&coiled.replacen(near.0, near.1, 1)), false);
+    let mut told = keys(&both);
+    told.sort();
+    assert_eq!(
+        told,
+        [one("more-distance", ""), one("uncoil", &id)].concat()
+    );
+
+    assert_eq!(keys(&mend(&plan(MENDED), false)), []);
+    let mut spare = cord;
+    spare.id = Id::new("spare").expect("an id");
+    spare.from = None;
+    let mut unused = plan(MENDED);
+    unused.cords.push(spare);
+    assert_eq!(keys(&mend(&unused, false)), []);
+}

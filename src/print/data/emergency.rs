@@ -18,24 +18,36 @@ pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
     let say = |key: &str| context.say(&format!("emergency-{key}"), &[]);
     EMERGENCIES
         .iter()
-        .map(|emergency| Emergency {
-            title: say(emergency.name),
-            steps: life_first(context)
-                .filter(|_| emergency.battery_first)
-                .into_iter()
-                .chain(emergency.steps.iter().map(|step| say(step)))
-                .collect(),
+        .map(|emergency| {
+            let mut steps: Vec<String> = emergency.steps.iter().map(|step| say(step)).collect();
+            if let Some(after) = emergency.battery_after {
+                let key = if after == 0 {
+                    "stop-life"
+                } else {
+                    "stopped-life"
+                };
+                steps.splice(after..after, to_battery(context, key));
+            }
+            Emergency {
+                title: say(emergency.name),
+                steps,
+            }
         })
         .collect()
 }
 
 /// What comes before the engine stops: of what somebody's health depends on.
 pub(super) fn life_first(context: &Context<'_>) -> Option<String> {
+    to_battery(context, "stop-life")
+}
+
+/// That what somebody's health depends on goes on its battery; none where there is no such thing.
+fn to_battery(context: &Context<'_>, key: &str) -> Option<String> {
     let loads = context.report.figures.loads.iter();
     let life: Vec<Id> = loads
         .filter(|load| load.life())
         .map(|load| load.id.clone())
         .collect();
     let names = context.words.set_quoted(context.report, &life);
-    (!life.is_empty()).then(|| context.say("stop-life", &[("life", &names)]))
+    (!life.is_empty()).then(|| context.say(key, &[("life", &names)]))
 }

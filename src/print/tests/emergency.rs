@@ -136,6 +136,29 @@ fn what_a_life_depends_on_comes_before_the_engine_stops() {
     assert!(first(&medical).contains("battery"), "{}", first(&medical));
 }
 
+/// Who is shocked comes first, then at once whoever breathes with what the engine fed; on card and cautions, and
+/// only where there is such a thing. Where everyone gets away, nobody stays for it.
+#[test]
+fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
+    let words = Words::english();
+    let mended = crate::plan::demo::MENDED;
+    let medical = mended.replacen("kind = \"lamp\"", "kind = \"medical\"", 1);
+    for document in [Document::Card, Document::Cautions] {
+        let battery = |text: &str, name: &str| {
+            let print = data(text, &words, document);
+            let at = EMERGENCIES.iter().position(|it| it.name == name);
+            let steps = &print["emergencies"][at.expect("an emergency")]["steps"];
+            texts(steps)
+                .iter()
+                .position(|step| step.contains("battery"))
+        };
+        assert_eq!(battery(&medical, "shock"), Some(1));
+        assert_eq!(battery(mended, "shock"), None);
+        assert_eq!(battery(&medical, "fire"), None);
+        assert_eq!(battery(&medical, "alarm"), None);
+    }
+}
+
 /// Cords and boxes are joined while nothing is live, all is off when the engine starts, and what is
 /// used is switched on last.
 #[test]

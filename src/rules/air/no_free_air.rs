@@ -16,9 +16,9 @@
 //! known. Clear on every side is 4 ft, the larger of the published 3 to 4 ft.
 //!
 //! ## What to do
-//! Where it runs in something: everybody out, and nobody goes in again, not even to stop it; call the fire
-//! department, 911, from outside, and let them turn it off. Gas that an engine has filled a shed or a van with takes down whoever
-//! walks in. Where it is only covered, or close to something, stop the engine. Stand the generator in the
+//! Where it runs in something: everybody out, and nobody goes in again, not even to stop it. From outside, call
+//! the fire department, 911, and let them turn it off. Whoever walks into a shed or a van that an engine has
+//! filled with gas goes down too. Where it is only covered, or close to something, stop the engine. Stand the generator in the
 //! open when it is cool: nothing over it, or only a roof on posts well above it, and 4 ft clear on all
 //! sides. Then measure again how far people are.
 //!

@@ -11,13 +11,13 @@
 //! ## The arithmetic
 //! The published ampacity times the published factor for conductors of 60 °C, which cords are unless
 //! they are marked otherwise: 0.91 up to 35 °C, 0.82 up to 40 °C, 0.71 up to 45 °C, 0.58 up to 50 °C,
-//! 0.41 up to 55 °C, above that nothing: then the cord must not be used, whatever is planned on it. Every limit, label and place counts the cord at that. Against
-//! it stands the greatest current that runs through the cord at any time. Air that nobody knows
-//! counts as 100 °F, which is 0.82. Of a coil this is a third again, since the coil and the air use up
-//! the same rise: rule CORD003. A cord that is too thin in cool air too, lying as it does, is rule
-//! CORD001's, unless the air would be too hot for it laid out as well. Where a breaker or the generator
-//! itself stops before that, this rule is silent. A cord in the sun is hotter than the air; that is not
-//! counted.
+//! 0.41 up to 55 °C. In hotter air the cord carries nothing and must not be used, whatever is planned on it.
+//! Every limit and every label uses the reduced figure. The rule compares it with the greatest current that
+//! runs through the cord at any time. Air of unknown heat counts as 100 °F, which is 0.82. A coiled cord
+//! keeps a third of the reduced figure, because the coil and the air use up the same rise: rule CORD003. A
+//! cord that is too thin in cool air too, lying as it does, is rule CORD001's, unless the air would be too
+//! hot for it laid out as well. Where a breaker or the generator itself stops the current before that, this
+//! rule is silent. A cord in the sun is hotter than the air; that is not counted.
 //!
 //! ## What to do
 //! Run fewer things on it at the hottest time, use a thicker cord, and lay it in the shade, not under
@@ -137,8 +137,8 @@ mod tests {
         (of_cord.map(|found| (found.code, found.fix.key)).collect(), end.set_by.reason.code())
     }
 
-    /// Unwinding helps nothing against the air: the cord must not be used, whether 0.42 A are planned on it or 12.9 A,
-    /// which are too much for the coil in cool air too.
+    /// In air this hot the cord must not be used even when it is unwound: with 0.42 A planned on it, and with 12.9 A,
+    /// which the coil could not carry in cool air either.
     #[test]
     fn what_the_heat_takes_no_unwinding_brings_back() {
         let (coil, heat) = (("CORD003", "unwind"), ("CORD006", "cooler"));

@@ -286,6 +286,26 @@ mod tests {
         assert_eq!(told(&[bare, right, fan]), [("refused", parts(&[]))]);
     }
 
+    /// On damp ground a bare outlet is refused to nobody, but nobody is sent there from another where a GFCI works
+    /// somewhere. Near miss: where none works.
+    #[test]
+    fn the_outlet_that_is_named_has_a_gfci_where_one_has() {
+        let damp = [
+            ("ground = \"wet\"", "ground = \"damp\""),
+            ("listed = true", "listed = false"),
+            ("wire = \"14 AWG\" # left", "wire = \"18 AWG\""),
+            ("gfci = true # right", "gfci = false"),
+            ("gfci = true # front", "gfci = false"),
+        ];
+        let free = |edits: &[crate::rules::Edit]| -> Vec<String> {
+            let lost = report(edits).figures.sharing.unplaced;
+            let lost = lost.iter().find(|it| it.load.as_str() == "kettle").expect("no place");
+            lost.free.iter().map(ToString::to_string).collect()
+        };
+        assert_eq!(free(&damp[..4]), ["front"]);
+        assert_eq!(free(&damp), ["right", "front"]);
+    }
+
     /// Nothing that takes its plug may be used, so that its size is held against nothing; that the generator cannot
     /// start it, rule POWER002 tells, and says nothing of outlets.
     #[test]

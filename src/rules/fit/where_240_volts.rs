@@ -16,7 +16,7 @@
 //! neutral contact (6-20P), or a thing that the plan says uses 240 V only, needs 240 V. Where we do not
 //! know what the generator gives, these receptacles may carry 240 V, which is a caution. So is an outlet of
 //! that kind (6-20, L14, 14-30, 14-50) on a generator of 120 V: one of the two is not true, or the maker
-//! joined its slots, and the plan counts the whole power for 120 V.
+//! joined its slots. Every figure stays that of the plan's answer, the whole power for 120 V.
 //!
 //! ## What to do
 //! Plug in there only cords, boxes and adapters that are listed for 120/240 V, and things whose plate
@@ -129,7 +129,25 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::report::Value;
-    use crate::rules::testing::findings;
+    use crate::rules::testing::{findings, report};
+
+    /// Four slots on a set of which the plan says 120 V: label and card count on the whole power, and so the remedy
+    /// names no other figure. Once the plan says 120/240 V each outlet has half.
+    #[test]
+    fn the_remedy_tells_no_figure_that_the_labels_do_not_have() {
+        let four = ("shape = \"5-20R\"\nbreaker = \"20 A\" # front", "shape = \"L14-20R\"\nbreaker = \"20 A\"");
+        let both = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
+        let most = |edits: &[(&str, &str)]| {
+            let limits = report(edits).figures.limits;
+            let twist = limits.iter().find(|limit| limit.id.as_str() == "twist");
+            twist.expect("its limit").short_amps.milliamps()
+        };
+        assert_eq!([most(&[four]), most(&[]), most(&[four, both])], [30_000, 30_000, 15_000]);
+        let report = report(&[four]);
+        let found = report.findings.iter().find(|it| it.code == "FIT007").expect("found");
+        let text = crate::words::Words::english().finding(found, &report.figures.loads);
+        assert!(!text.fix.contains("half") && text.fix.contains("new labels"), "{}", text.fix);
+    }
 
     /// L14-20 carries both legs and neutral, 5-20 one leg (NEMA WD 6, from memory).
     #[test]

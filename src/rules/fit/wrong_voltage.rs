@@ -129,6 +129,18 @@ pub(super) fn unserved(facts: &Facts<'_>) -> Vec<Id> {
     loads
 }
 
+/// The receptacles without their 240 V for the same reason as these loads: all of them where the generator is the
+/// reason, and else those that the loads are at.
+fn unfed(facts: &Facts<'_>, loads: &[Id]) -> Vec<Id> {
+    let sure = facts.plan.generator.voltage.known() == Some(&System::V120_240);
+    let here = |at: &Id| {
+        let planned = facts.plan.loads.iter().filter(|load| loads.contains(&load.id));
+        planned.filter_map(|load| load.on.as_ref()).any(|on| on == at)
+    };
+    let all = super::receptacle_not_fed::not_fed(facts).map(|(node, _)| node.id.clone());
+    all.filter(|at| !sure || here(at)).collect()
+}
+
 /// The receptacles that give 240 V and no neutral where their shape says otherwise.
 pub(super) fn traps(facts: &Facts<'_>) -> Vec<Id> {
     let supply = facts.supply;
@@ -154,7 +166,9 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         } else {
             "look"
         };
-        found.add(Signal::Warning, unserved, volts(), fix, values([]));
+        let mut shown = volts();
+        shown.insert("unfed", Value::Parts(unfed(facts, &unserved)));
+        found.add(Signal::Warning, unserved, shown, fix, values([]));
     }
     let halved: Vec<Id> = facts
         .plan
@@ -176,7 +190,7 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 #[cfg(test)]
 mod tests {
     use crate::report::Signal;
-    use crate::rules::testing::{codes, signals};
+    use crate::rules::testing::{codes, report, signals};
 
     const TWO_LEGS: (&str, &str) = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
     const OUTLET_240: (&str, &str) = (
@@ -198,6 +212,38 @@ mod tests {
         assert_eq!(signals("FIT006", &edits), [Signal::Warning]);
         let edits = [TWO_LEGS, OUTLET_240, PLUG_240, on];
         assert_eq!(signals("FIT006", &edits), []);
+    }
+
+    /// One trouble: what needs 240 V, and the outlet that would give them from another generator, or from this one if its
+    /// nameplate says so. A dead outlet of a box on one leg is a trouble of its own, for the generator has what the
+    /// load needs.
+    #[test]
+    fn one_lack_of_240_volts_is_one_trouble() {
+        let lack = |edits: &[(&str, &str)]| -> Vec<Vec<&'static str>> {
+            let report = report(edits);
+            let troubles = report.figures.troubles.iter();
+            let codes = troubles.map(|it| report.findings_of(it).map(|it| it.code).collect());
+            codes.filter(|codes: &Vec<_>| codes.iter().any(|it| ["FIT003", "FIT006"].contains(it))).collect()
+        };
+        let free = ("on = \"left\" # kettle", "");
+        let unknown = ("voltage = \"120 V\"", "voltage = \"unknown\"");
+        let one = [vec!["FIT006", "FIT003"]];
+        assert_eq!(lack(&[OUTLET_240, PLUG_240, free]), one);
+        assert_eq!(lack(&[OUTLET_240, PLUG_240, free, unknown]), one);
+        // The outlet that there is does not take its plug.
+        let other = ("plug = \"5-15P\" # kettle", "plug = \"14-30P\"\nvoltage = \"240 V\"");
+        assert_eq!(lack(&[OUTLET_240, other, free, unknown]), one);
+        // Nothing for 240 V is brought.
+        assert_eq!(lack(&[OUTLET_240, unknown]), [vec!["FIT003"]]);
+        // Four contacts on one leg, and a dead outlet elsewhere.
+        let on_one_leg = [
+            TWO_LEGS,
+            ("shape = \"5-15R\" # right", "shape = \"6-20R\""),
+            ("shape = \"5-15R\" # left", "shape = \"14-30R\""),
+            ("plug = \"5-15P\" # kettle", "plug = \"14-30P\"\nvoltage = \"240 V\""),
+        ];
+        let each = lack(&on_one_leg);
+        assert!(each.contains(&vec!["FIT003"]) && each.len() == 2, "{each:?}");
     }
 
     /// A thing with a plug of four contacts that uses 240 V only has nothing to run from on one leg: no

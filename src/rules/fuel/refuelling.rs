@@ -10,8 +10,8 @@
 //! ## The arithmetic
 //! What burns is added up minute by minute. A chance to refuel is a break of 30 minutes by day: 20 for
 //! the engine to cool, and 10 to pour, not in the night, which is the camp's quiet hours (but in its last
-//! ten minutes), and not within an hour of the night of what somebody's health depends on. In a shorter break nobody stops the engine,
-//! and it burns what it burns at its least published load. Things without hours burn, but wait while you
+//! ten minutes), and not within an hour of the night of what somebody's health depends on. In a shorter break
+//! nobody stops the engine, and it burns what it burns at its least published load. Things without hours burn, but wait while you
 //! refuel; what somebody's health depends on waits for nobody unless its own battery takes over, and
 //! without hours it runs all day.
 //!

@@ -20,9 +20,11 @@
 //! nobody said when the things run, it is a caution.
 //!
 //! Parts on one way that are asked too much by the same things are one finding, with what the least of them
-//! holds. What has no place is not switched on. Cords, and what a cord on the way carries less than, are left
-//! to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as a whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found
-//! here either.
+//! holds. Where it is too much only because we assumed which half of the generator an outlet or an end of a
+//! cord is on, it says so. What has no place is not switched on. Cords, and parts past a cord that carries less
+//! than they do, are left to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as a
+//! whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found here
+//! either.
 //!
 //! ## What to do
 //! Run these things in turns, as the card shows, or move one of them to a receptacle with another breaker, if
@@ -39,6 +41,7 @@ use std::cmp::Reverse;
 use crate::plan::{Id, Leg};
 use crate::quantity::Current;
 use crate::rules::demand::{Beside, Need, beside, busiest, clock, ids, once, planned};
+use crate::rules::halves::Halves;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, Node, NodeIx, NodeKind};
 
@@ -51,7 +54,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Warning,
     text: include_str!("breaker_overloaded.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
-    fixes: &["turns", "turns-only", "hours", "life-off", "life-turns", "life-apart"],
+    fixes: &["turns", "turns-only", "hours", "leg-look", "leg-cord", "life-off", "life-turns", "life-apart"],
     check,
     #[cfg(test)]
     fires: &[
@@ -80,6 +83,10 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:00-23:00\"]", ""),
             ("hours = [\"18:30-19:00\"]", ""),
         ],
+        // On the two ends of a cord with four contacts, of which nobody knows the halves.
+        &ON_ENDS,
+        // On two outlets of a box, likewise.
+        &IN_BOX,
         // The fan is a breathing aid: beside a kettle, beside two, and two of them.
         &[ON_LEFT, LIFE, ("running = \"50 W\"", "running = \"350 W\"")],
         &[
@@ -107,8 +114,44 @@ pub(super) const RULE: Rule = Rule {
         ],
         // On breakers of their own.
         &[("running = \"50 W\"", "running = \"350 W\"")],
+        // 12.5 A and 7.5 A on both halves or on one.
+        &[
+            ON_ENDS[0], ON_ENDS[1], ON_ENDS[2], ON_ENDS[3], ON_ENDS[4], ON_ENDS[5], ON_ENDS[6], ON_ENDS[7], ON_ENDS[8],
+            ON_ENDS[9],
+            ("running = \"50 W\"", "running = \"900 W\""),
+        ],
     ],
 };
+
+/// 12.5 A and 10 A on 20 A for each half, at the two ends of a cord.
+#[cfg(test)]
+const ON_ENDS: [(&str, &str); 11] = [
+    ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+    ("rated = \"3600 W\"", "rated = \"6000 W\""),
+    ("peak = \"4500 W\"", "peak = \"7000 W\""),
+    ("shape = \"L5-30R\"\nbreaker = \"30 A\" # twist", "shape = \"L14-20R\"\nbreaker = \"20 A\""),
+    ("gfci = false # twist", "gfci = true"),
+    ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long", "plug = \"L14-20P\"\nends = [\"5-20R\", \"5-20R\"]"),
+    ("from = \"long\"\n", ""),
+    ("on = \"left\" # kettle", "on = \"long.1\""),
+    ("on = \"right\" # fan", "on = \"long.2\""),
+    ("conductors = 3 # long", "conductors = 4"),
+    ("running = \"50 W\"", "running = \"1200 W\""),
+];
+
+/// The same on two outlets of a box.
+#[cfg(test)]
+const IN_BOX: [(&str, &str); 9] = [
+    ON_ENDS[0],
+    ON_ENDS[1],
+    ON_ENDS[2],
+    ON_ENDS[3],
+    ON_ENDS[4],
+    ("plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long", "plug = \"L14-20P\"\nends = [\"L14-20R\"]"),
+    ON_ENDS[9],
+    ("inlet = \"L5-30P\"", "inlet = \"L14-20P\""),
+    ON_ENDS[10],
+];
 
 #[cfg(test)]
 const ON_LEFT: (&str, &str) = ("on = \"right\" # fan", "on = \"left\"");
@@ -132,6 +175,8 @@ pub(in crate::rules) struct Overload<'a> {
     musts: bool,
     /// How many things are plugged in beyond the first part.
     beyond: usize,
+    /// Where it rests on halves of the generator that were assumed: how to find out.
+    halves: Option<&'static str>,
 }
 
 impl<'a> Overload<'a> {
@@ -143,7 +188,17 @@ impl<'a> Overload<'a> {
         let sum = |on: &[Need<'_>]| facts.amps_of(on);
         let on = legs.into_iter().rev().max_by_key(|on| sum(on))?;
         let demand = sum(&on);
+        // On a part of one leg they are together whichever it is.
+        let both = facts.supply.node(part).legs.all().len() > 1;
+        let halves = || {
+            let halves = Halves::of(facts, &busiest.on);
+            // Microwatts in milliwatts: as much as the part holds.
+            let holds = limit.milliamps() * facts.supply.volts.millivolts() / 1000;
+            let spread = halves.least().is_none_or(|least| least <= holds);
+            (both && spread).then(|| halves.assumed()).flatten()
+        };
         (demand > limit).then(|| Self {
+            halves: halves(),
             parts: vec![part],
             on,
             minute: busiest.minute,
@@ -272,10 +327,12 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             ("time", clock(over.minute)),
             ("what", Value::Word { word: acts(facts, over) }),
             ("planned", planned(over.on.iter().map(|need| need.load))),
+            ("half", Value::Name(over.halves.map_or("known", |_| "assumed").to_owned())),
         ]);
         let mut remedy = values([]);
         let fits = |on: &[Need<'_>]| facts.worst_leg(on) <= over.limit;
         let fix = match beside(&over.on, fits) {
+            Beside::Nothing if over.halves.is_some() => over.halves.unwrap_or("turns-only"),
             Beside::Nothing if over.on.iter().all(Need::any_time) => "hours",
             Beside::Nothing if elsewhere(facts, over, &largest) => {
                 remedy.insert("largest", (&largest).into());
@@ -570,6 +627,43 @@ mod tests {
                 assert!(sharing.never.iter().any(|set| set.iter().all(of)), "{edits:?}");
             }
         }
+    }
+
+    /// Of outlets the plan can say the half; of the ends of a cord it cannot. Near misses: the plan says that both are
+    /// on one half, and what is too much however it is spread.
+    #[test]
+    fn a_half_that_was_assumed_is_no_fact() {
+        let told = |edits: &[(&str, &str)]| -> Vec<(&'static str, Value)> {
+            let found = found(edits).into_iter();
+            found.map(|it| (it.fix.key, it.values["half"].clone())).collect()
+        };
+        let half = |word: &str| Value::Name(word.to_owned());
+        assert_eq!(told(&super::ON_ENDS), [("leg-cord", half("assumed"))]);
+        assert_eq!(told(&super::IN_BOX), [("leg-look", half("assumed"))]);
+        let mut known = super::IN_BOX.to_vec();
+        known.push(("breaker = \"15 A\" # left", "breaker = \"15 A\"\nleg = \"A\""));
+        known.push(("breaker = \"15 A\" # right", "breaker = \"15 A\"\nleg = \"A\""));
+        let found = told(&known);
+        assert!(found.len() == 1 && found[0].1 == half("known"), "{found:?}");
+        // 12.5 A and twice 10.5 A: two of them are on one half, whichever.
+        let outlet = "[[box.outlet]]\nid = \"third\"\nshape = \"5-15R\"\nbreaker = \"15 A\"\ngfci = true\nwire = \"14 AWG\"\n\
+                      [[load]]\nid = \"kettle\"";
+        let grill = "[[load]]\nid = \"grill\"\nname = \"Grill\"\nkind = \"heater\"\nrunning = \"1260 W\"\n\
+                     continuous = false\nhours = [\"18:30-19:00\"]\nplug = \"5-15P\"\non = \"third\"\n[[load]]\nid = \"fan\"";
+        let mut three = super::IN_BOX.to_vec();
+        three[8] = ("running = \"50 W\"", "running = \"1260 W\"");
+        three.push(("[[load]]\nid = \"kettle\"", outlet));
+        three.push(("[[load]]\nid = \"fan\"", grill));
+        let found = told(&three);
+        assert!(found.len() == 1 && found[0].1 == half("known"), "{found:?}");
+        let words = crate::words::Words::english();
+        let title = |edits: &[(&str, &str)]| {
+            let report = report(edits);
+            let found = report.findings.iter().find(|it| it.code == "OVER006").expect("found");
+            words.finding(found, &report.figures.loads).title
+        };
+        assert!(title(&super::ON_ENDS).contains("might"));
+        assert!(!title(&known).contains("might"));
     }
 
     #[test]

@@ -24,8 +24,8 @@
 //!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries. The first names no least gauge: a
 //!   thinner one is found here even if it is listed, since its wire carries 10 A where 15 or 20 A may flow;
 //! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
-//! - a listed box with a plug of 15 A and wire of 16 AWG or thicker, on up to 20 A: it is several receptacles at the
-//!   end of a cord set, and no worse than a cord with as many ends;
+//! - a listed box with a 15 A plug and wire of 16 AWG or thicker, on a circuit of up to 20 A: it is several
+//!   receptacles at the end of a cord set, and no worse than a cord with as many ends;
 //! - wiring inside a listed box, for which the listing answers. In any other box, wire that nobody knows is
 //!   taken for 18 AWG: whoever made it may have used what was cut from a thin cord.
 //!
@@ -40,11 +40,12 @@
 //!
 //! **The generator itself.** An inverter generator limits its own current and shuts down past it. Then no
 //! part is found whose rating is no less than what the generator keeps up, and whose rating times 1.35 is
-//! no less than its peak. Of a cord that rating is what its wire and its plug carry: the lower mark of a long
-//! one limits what may be planned on it, and rule CORD001 warns of more. The code knows such a generator (445.12(A)), and asks of the wires behind it to
-//! carry all of the current on its plate and no more (445.13(A), exception). A breaker marked with the
-//! part's own rating may let 135 % of it pass for an hour: what cannot drive even that does the part no
-//! more harm than the breaker that it asks for. All else is taken for the worse case:
+//! no less than its peak. The rating of a cord is what its wire and its plug carry. The lower mark that a long
+//! cord has limits only what may be planned on it, and rule CORD001 warns of more. The code knows such
+//! generators (445.12(A)): the wires past one have to carry the current on its plate and no more (445.13(A),
+//! exception). A breaker marked with the part's own rating may let 135 % of it pass for an hour. A generator
+//! that cannot drive even that much does the part no more harm than such a breaker would. Everything else is
+//! taken for the worse case:
 //! - only what somebody said counts: that it is an inverter, its rated and its peak power. Of a peak alone
 //!   it is taken that it keeps that up. Thin air, hot air and another fuel take nothing off either: its
 //!   electronics stop it, not its engine, and what tables take off for them is more than some generators
@@ -60,9 +61,10 @@
 //! Where we do not know the breaker of one of the generator's own receptacles, and the generator cannot
 //! give more than the receptacle is rated for, that is a caution with both figures.
 //!
-//! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle, and the camper's cord past it, of wire
-//! for 30 A, with a camper on it and nothing else, is a warning: a camper with that plug has a main breaker of 30 A of its own, and
-//! 50 A are enough to clear a short circuit. Whoever uses it looks at that breaker first.
+//! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle is a warning, and so is the
+//! camper's cord past it, if their wire is for 30 A and a camper is all that is on it. A camper with that plug
+//! has a main breaker of 30 A, and 50 A is enough to clear a short circuit. The finding says to look at that
+//! breaker first.
 //!
 //! Parts that fail for one reason, on the same breaker, are one finding. What fails behind another breaker
 //! has another remedy, and is a finding of its own.

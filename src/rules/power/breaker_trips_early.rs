@@ -14,8 +14,9 @@
 //! marking changes no figure: any breaker lets more pass for a while.
 //!
 //! ## What to do
-//! Plan with the lower figure; with the marking, where it tripped above it. Open nothing: have the generator looked at by a service shop or a licensed
-//! electrician, and stop using the outlet if it smells, discolors or is too warm to touch.
+//! Plan with the lower of the two figures, the marking or the current at which it tripped. Open nothing: have
+//! a service shop or a licensed electrician look at the generator. Stop using the outlet if it smells,
+//! discolors or is too warm to touch.
 //!
 //! ## Sources
 //! - A seen trip is that breaker's rating from then on: common practice, no source.

@@ -16,9 +16,10 @@
 //! running to starting among them, against the peak. If that is too much, the same loads are switched on
 //! one by one, largest step first, each step's sum against the peak: no other order does better. Where this
 //! order holds, that is said and is no remedy: what has a thermostat or a motor starts again by itself,
-//! while the others run. What cannot even run together is rule POWER001's. The same is asked of every other minute in
-//! which something runs on which somebody's health depends, as far as more is to stay off for it then. If the watts hold, the same is
-//! asked of the amperes on each leg: a leg of a 120/240 V generator has half of the peak. On a generator
+//! while the others run. What cannot even run together is rule POWER001's. Every other minute in which
+//! somebody's health depends on something that runs is judged in the same way, if more has to stay off for it
+//! then. If the watts are enough, the amperes on each leg are judged likewise: a leg of a 120/240 V generator
+//! has half of the peak. On a generator
 //! with one leg, only the amperes are told where a load draws more of them than its watts suggest. What has
 //! no place, whatever is done about the gear, does not count beside the rest. What a starting motor draws
 //! is its own figure where given, else the locked-rotor figure by its code letter or six times its running
@@ -170,7 +171,7 @@ impl<'a> Judge<'_, 'a> {
         let over = |need: &Need<'a>| (self.judges)(need) && (self.starting)(need) > self.peak;
         let too_much: Vec<Need<'a>> =
             needs.iter().filter(|need| over(need) && runs(need)).copied().collect();
-        // What is certain is told apart from what rests on an unknown: of each what is to be found out is its own.
+        // What is certain is one finding and what rests on an unknown another: each has its own thing to find out.
         for (life, sure) in [(true, true), (true, false), (false, true), (false, false)] {
             let mut alone = too_much.clone();
             alone.retain(|need| need.life() == life && said(need) == sure);
@@ -191,8 +192,8 @@ impl<'a> Judge<'_, 'a> {
         needs.retain(|need| !over(need) && runs(need));
     }
 
-    /// Adds what is too much in the worst moment of the day, and in that of every other minute in which something
-    /// runs on which a life depends; says of which loads, if any.
+    /// Adds what is too much in the worst moment of the day, and in the worst moment of every other minute in
+    /// which a life depends on something that runs. Returns the loads that were told.
     fn together(&self, needs: &[Need<'a>], told: &[Id], found: &mut Findings<'_>) -> Vec<Id> {
         let mut told = told.to_vec();
         let before = told.len();

@@ -13,7 +13,8 @@
 //! knows; silence about it is none.
 //!
 //! ## What to do
-//! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself.
+//! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself. Of a listed one
+//! that it is listed is known: what to find out is what its papers say of the neutral.
 //!
 //! ## Sources
 //! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
@@ -59,5 +60,29 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let doubtful = doubtful_boxes(facts.plan);
     if !doubtful.is_empty() {
         found.add(Signal::Caution, doubtful, values([]), "unknown", values([]));
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::rules::testing::report;
+    use crate::words::Words;
+
+    /// A listed box is asked for what is not known of it. One that nobody listed is judged as one that joins them,
+    /// and is not used.
+    #[test]
+    fn what_is_known_of_a_box_is_not_asked_for() {
+        let words = Words::english();
+        let told = |edits: &[(&str, &str)]| {
+            let report = report(edits);
+            let found = report.findings.iter().find(|it| it.code == "SHOCK005").expect("found");
+            words.finding(found, &report.figures.loads).fix
+        };
+        let unknown = ("bond = false", "bond = \"unknown\"");
+        let listed = told(&[unknown]);
+        assert!(listed.contains("neutral") && !listed.contains("listed"), "{listed}");
+        let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+        let unlisted = told(&[floating, unknown, ("listed = true", "listed = false")]);
+        assert!(unlisted.starts_with("Do not use"), "{unlisted}");
     }
 }

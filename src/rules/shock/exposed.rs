@@ -18,7 +18,8 @@ pub(super) struct Exposed {
     pub free: Vec<NodeIx>,
 }
 
-/// Those that count: for want of protection, or because what joins neutral and ground beyond this device blinds it.
+/// The receptacles among those that count: they count because they have no protection, or because a joint of
+/// neutral and ground past this device blinds it.
 pub(super) fn exposed(
     facts: &Facts<'_>,
     device: Option<NodeIx>,
@@ -33,8 +34,8 @@ pub(super) fn exposed(
         if node.reason == LimitReason::NotFed || !counts(at) {
             continue;
         }
-        // What does not fit is not plugged in, wherever the plan puts it. What nothing that may be used carries is
-        // plugged in all the same, into what is free.
+        // A plug that does not fit is not plugged in, wherever the plan puts it. A load that is too much for every
+        // receptacle that may be used is plugged in all the same, wherever a socket is free.
         let bonded = socket.filter(|socket| socket.at == at);
         // What leads to nothing usable comes out again.
         let plugs = |stays: &dyn Fn(NodeIx) -> bool| {
@@ -125,9 +126,9 @@ mod tests {
     use crate::report::Signal;
     use crate::rules::testing::signals;
 
-    /// The only outlet for household plugs holds a box that takes none of them. It comes out where it joins neutral and
-    /// ground, and may come out where we do not know; then the kettle goes in. While it is what blinds the GFCI, it
-    /// is in.
+    /// The only outlet for household plugs feeds a box that takes none. The box has to come out if it joins neutral
+    /// and ground, and might have to if we do not know; then the kettle goes in. As long as it blinds the GFCI, the
+    /// box is in.
     #[test]
     fn a_box_that_may_have_to_come_out_leaves_its_socket() {
         let home = ("from = \"twist\"\nplug", "plug");
@@ -157,8 +158,8 @@ mod tests {
         }
     }
 
-    /// The only outlet that takes the kettle is bare. In cool air the generator can start it; how hot it gets we may not
-    /// know, and then what is too large on a guess is plugged in all the same.
+    /// The only outlet that takes the kettle is bare. In cool air the generator can start it. Where we do not know how
+    /// hot the air gets, it is too large only on a guess, and is plugged in all the same.
     #[test]
     fn what_only_a_guess_makes_too_large_is_plugged_in() {
         let kettle = [

@@ -11,8 +11,8 @@
 //!
 //! ## The arithmetic
 //! None. A plug of which nobody knows counts as one. With a building in the plan, or nobody sure, it
-//! is a warning beside the danger of rule SHOCK003. With a load that plugs into a camper's configuration (TT-30, 14-50, L5-30, L14-30) it
-//! is a notice.
+//! is a warning beside the danger of rule SHOCK003. With a load that plugs into a camper's configuration
+//! (TT-30, 14-50, L5-30, L14-30) it is a notice.
 //!
 //! ## What to do
 //! Take the bonding plug out before the generator feeds anything with a joint of its own. Ask the camper's

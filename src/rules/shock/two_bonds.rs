@@ -74,33 +74,33 @@ fn doubtful_at_set(plan: &Plan) -> usize {
 }
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
-    let mut boxes = bonded_boxes(facts.plan);
+    let at_set = bonds_at_set(facts.plan);
+    let boxes = bonded_boxes(facts.plan);
     let doubtful = doubtful_boxes(facts.plan);
-    let mut bonds = bonds_at_set(facts.plan) + boxes.len();
-    // Each deed by itself: without the box the generator's own may still be too many.
+    let sure = at_set + boxes.len();
+    // Each deed by itself, and each of its own place, so that no two of them have one title: without the box the
+    // generator's own may still be too many.
     let mut told = Vec::new();
-    if bonds < 2 {
-        bonds += doubtful_at_set(facts.plan) + doubtful.len();
-        told.push((Signal::Caution, "find-out"));
+    if sure < 2 {
+        let all = sure + doubtful_at_set(facts.plan) + doubtful.len();
+        let about = [boxes, doubtful].concat();
+        told.push((Signal::Caution, "find-out", all, about));
     } else {
-        let at_set = bonds_at_set(facts.plan);
-        let plug = facts.plan.generator.bonding_plug == Answer::Known(true);
         if !boxes.is_empty() {
-            told.push((Signal::Warning, "box"));
-        } else if !doubtful.is_empty() {
-            // It may be one more.
-            told.push((Signal::Caution, "find-out"));
+            told.push((Signal::Warning, "box", sure, boxes));
+        }
+        // Beside what is left when the boxes that join them are not used, each of these may be one too many.
+        if at_set + doubtful.len() > 1 && !doubtful.is_empty() {
+            told.push((Signal::Caution, "find-out", sure + doubtful.len(), doubtful));
         }
         if at_set > 1 {
             // Without a plug only the makers' own joints are left.
-            told.push((Signal::Warning, if plug { "plug" } else { "sets" }));
+            let plug = facts.plan.generator.bonding_plug == Answer::Known(true);
+            told.push((Signal::Warning, if plug { "plug" } else { "sets" }, sure, Vec::new()));
         }
     }
-    boxes.extend(doubtful);
-    if bonds > 1 {
-        for (signal, fix) in told {
-            let of_boxes = matches!(fix, "box" | "find-out");
-            let about = if of_boxes { boxes.clone() } else { Vec::new() };
+    for (signal, fix, bonds, about) in told {
+        if bonds > 1 {
             found.add(signal, about, values([("bonds", Value::Count(bonds))]), fix, values([]));
         }
     }
@@ -126,6 +126,25 @@ mod tests {
         assert_eq!(told(&[bond, plug, floating]), ["box"]);
         // A box that nobody knows is told as well as one that joins them.
         assert_eq!(told(&[("bond = false", "bond = \"unknown\""), plug]), ["plug", "find-out"]);
+    }
+
+    /// A box that joins them and one that may are two boxes: no title says of the second that it does.
+    #[test]
+    fn each_box_is_told_as_what_is_known_of_it() {
+        let second = "[[box]]\nid = \"other\"\nfrom = \"front\"\ninlet = \"5-20P\"\nlisted = true\nbond = \"unknown\"\n\
+                      [[box.outlet]]\nid = \"spare\"\nshape = \"5-20R\"\n[[load]]\nid = \"kettle\"";
+        let told = |edits: &[crate::rules::Edit]| -> Vec<(&'static str, Vec<String>)> {
+            let found = findings(edits);
+            let found = found.iter().filter(|it| it.code == "SHOCK004");
+            found.map(|it| (it.fix.key, it.about.iter().map(ToString::to_string).collect())).collect()
+        };
+        let both = [("bond = false", "bond = true"), ("[[load]]\nid = \"kettle\"", second)];
+        let of = |id: &str| vec![id.to_owned()];
+        assert_eq!(told(&both), [("box", of("box")), ("find-out", of("other"))]);
+        assert_eq!(told(&both[..1]), [("box", of("box"))]);
+        // Where nothing else joins them, one that may is no joint too many.
+        let floating = ("neutral = \"bonded\"", "neutral = \"floating\"");
+        assert_eq!(told(&[floating, both[1]]), []);
     }
 
     /// A plug that nobody has cannot be taken out.

@@ -1,0 +1,117 @@
+//! What is on each half of a 120/240 V generator, as far as anybody knows which half an outlet or an end of a cord
+//! is on.
+
+use super::Facts;
+use super::demand::Need;
+use crate::plan::{Id, Leg};
+
+/// What is on each half at once.
+pub(super) struct Halves<'n, 'a> {
+    on: &'n [Need<'a>],
+    /// What each draws on half A and on half B, as far as is known or assumed.
+    draws: Vec<[i64; 2]>,
+    /// Of which nobody knows the half.
+    unknown: Vec<bool>,
+    /// Whether the ends of a cord are among them.
+    of_cords: bool,
+    /// Whether it is known that there are two halves.
+    two: bool,
+}
+
+impl<'n, 'a> Halves<'n, 'a> {
+    pub fn of(facts: &Facts<'a>, on: &'n [Need<'a>]) -> Self {
+        let assumed = |need: &Need<'_>| -> Vec<&str> {
+            let up = need.at.into_iter().flat_map(|at| facts.supply.up(at));
+            let ids: Vec<&Id> = up.map(|(_, node)| &node.id).collect();
+            let all = facts.supply.assumed.iter();
+            let of = all.filter(|it| ids.iter().any(|id| it.is_leg_of(id)));
+            of.map(|it| it.field.as_str()).collect()
+        };
+        let draws: Vec<[i64; 2]> = on
+            .iter()
+            .map(|need| {
+                let of = |leg| facts.apparent_on_leg([need], leg).millivolt_amps();
+                [of(Leg::A), of(Leg::B)]
+            })
+            .collect();
+        let one = |draws: &[i64; 2]| draws.contains(&0);
+        Self {
+            on,
+            unknown: (on.iter().zip(&draws))
+                .map(|(need, draws)| one(draws) && !assumed(need).is_empty())
+                .collect(),
+            draws,
+            of_cords: on
+                .iter()
+                .any(|need| assumed(need).iter().any(|it| it.starts_with("cord."))),
+            two: facts
+                .supply
+                .assumed
+                .iter()
+                .all(|it| it.field != "generator.voltage"),
+        }
+    }
+
+    pub fn known(&self) -> bool {
+        self.two && !self.unknown.contains(&true)
+    }
+
+    /// What to find out, where a half was assumed.
+    pub fn assumed(&self) -> Option<&'static str> {
+        self.unknown.contains(&true).then(|| self.look())
+    }
+
+    /// The least that the fuller half draws, wherever those are of which nobody knows the half; `None` where there may
+    /// be one half only, or too many of them to try.
+    pub fn least(&self) -> Option<i64> {
+        const TRIED: usize = 12;
+        let free: Vec<usize> = (0..self.on.len()).filter(|at| self.unknown[*at]).collect();
+        if !self.two || free.len() > TRIED {
+            return None;
+        }
+        let sum = |leg: usize| -> i64 {
+            let fixed = (0..self.on.len()).filter(|at| !self.unknown[*at]);
+            fixed.map(|at| self.draws[at][leg]).sum()
+        };
+        let fixed = [sum(0), sum(1)];
+        let fuller = |choice: u32| {
+            let mut both = fixed;
+            for (bit, at) in free.iter().enumerate() {
+                let draw = self.draws[*at];
+                both[usize::from(choice >> bit & 1 == 1)] += draw[0].max(draw[1]);
+            }
+            both[0].max(both[1])
+        };
+        (0..1_u32 << free.len()).map(fuller).min()
+    }
+
+    /// A load on the fuller half alone that another outlet takes on the other, so that both have enough: the least.
+    pub fn to_move(&self, facts: &Facts<'_>, limit: i64) -> Option<&Id> {
+        let sum = |leg: usize| -> i64 { self.draws.iter().map(|draws| draws[leg]).sum() };
+        let (from, to, other) = if sum(0) > sum(1) {
+            (0, 1, Leg::B)
+        } else {
+            (1, 0, Leg::A)
+        };
+        let helps = |at: &usize| {
+            let draw = self.draws[*at][from];
+            self.draws[*at][to] == 0 && sum(from) - draw <= limit && sum(to) + draw <= limit
+        };
+        let moves = (0..self.on.len()).filter(helps);
+        let mut moves: Vec<usize> = moves
+            .filter(|at| facts.moves_to(&self.on[*at], other))
+            .collect();
+        moves.sort_by_key(|at| self.draws[*at][from]);
+        moves.first().map(|at| &self.on[*at].load.id)
+    }
+
+    /// Who does not know the half of each moves nothing. It can be found out of outlets, and a plan takes it; of the
+    /// ends of a cord it takes none.
+    pub fn look(&self) -> &'static str {
+        if self.of_cords {
+            "leg-cord"
+        } else {
+            "leg-look"
+        }
+    }
+}

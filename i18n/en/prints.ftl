@@ -196,7 +196,7 @@ print-setup-place = Put the generator outdoors, at least { $ample } from every t
 print-setup-clear = Keep { $clear } clear on all sides. Dry, level ground. Nothing over it except a high roof with open sides.
 print-setup-look = Look at every cord and plug. Do not use a cut or scorched cord, or a plug that is loose or whose round pin is broken off.
 print-setup-uncoil = Uncoil every cord fully. Keep plugs out of wet grass.
-print-setup-plug = Leave appliances unplugged. Plug in cords and boxes from the generator out, only as side 1 shows. Skip what says { print-do-not-use }. Where it says { print-guarded-brief }, plug in a GFCI cord first. { print-guarded-ahead-brief } or { print-guarded-ahead }: plug it in ahead of that, nearer the generator.
+print-setup-plug = Leave appliances unplugged. Plug in cords and boxes from the generator out, only as side 1 shows. Skip what says { print-do-not-use }. Where it says { print-guarded-brief }, plug in a GFCI cord first. { print-guarded-ahead-brief } ({ print-guarded-ahead }): plug it in nearer the generator.
 print-setup-start = Start the engine. Let it run for two minutes.
 print-setup-test = Do everything under “Test”, every time.
 print-setup-load = Now plug in appliances, switched off, only where side 1 shows. Switch them on one at a time.
@@ -207,7 +207,7 @@ print-test-none = We know of no outlet of yours with a GFCI that works. On wet g
 print-stop-title = Stop and refuel
 print-stop-life = First switch { $life } to its battery. If it has none, wake the person.
 # After the engine is stopped, where someone’s health depends on { $life }.
-print-stopped-life = Right after that, switch { $life } to its battery, or wake the person.
+print-stopped-life = Then switch { $life } to its battery.
 print-stop-1 = Switch things off, the largest first. Then stop the engine.
 print-stop-2 = Let it cool { $cooling } minutes. Then refuel, away from flames and people.
 print-stop-3 = If fuel spills, get back. Start the engine only after the vapor is gone. Store fuel outdoors, away from tents.

@@ -14,8 +14,8 @@ pub struct Emergency {
     pub name: &'static str,
     /// What to do, the first thing first.
     pub steps: &'static [&'static str],
-    /// How many steps are done before what a life depends on goes on its battery: none where the engine stops
-    /// before anybody is in danger, so that there is time. None at all where everyone gets away from there.
+    /// How many steps are done before what a life depends on goes on its battery: 0 where the engine stops before
+    /// anybody is in danger, so that there is time. `None` where everyone gets away from there.
     pub battery_after: Option<usize>,
 }
 

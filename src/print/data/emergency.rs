@@ -20,13 +20,15 @@ pub(super) fn all(context: &Context<'_>) -> Vec<Emergency> {
         .iter()
         .map(|emergency| {
             let mut steps: Vec<String> = emergency.steps.iter().map(|step| say(step)).collect();
-            if let Some(after) = emergency.battery_after {
-                let key = if after == 0 {
-                    "stop-life"
-                } else {
-                    "stopped-life"
-                };
-                steps.splice(after..after, to_battery(context, key));
+            match emergency.battery_after {
+                Some(0) => steps.splice(0..0, life_first(context)).for_each(drop),
+                // On the line of the step before it: cards have little room.
+                Some(after) => {
+                    if let Some(then) = to_battery(context, "stopped-life") {
+                        steps[after - 1] = format!("{} {then}", steps[after - 1]);
+                    }
+                }
+                None => {}
             }
             Emergency {
                 title: say(emergency.name),

@@ -152,7 +152,8 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
                 .iter()
                 .position(|step| step.contains("battery"))
         };
-        assert_eq!(battery(&medical, "shock"), Some(1));
+        // On the line of the step that stops the engine.
+        assert_eq!(battery(&medical, "shock"), Some(0));
         assert_eq!(battery(mended, "shock"), None);
         assert_eq!(battery(&medical, "fire"), None);
         assert_eq!(battery(&medical, "alarm"), None);

@@ -227,6 +227,11 @@ const fn is_cord(node: &Node) -> bool {
 /// Every part that is asked for more than it holds, those on one way and by the same things together.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
     let mut list: Vec<Overload<'a>> = Vec::new();
+    // By turns such a thing is too much as well: rule FIT004 tells of it.
+    let alone = |need: &Need<'_>| {
+        let mut way = need.at.into_iter().flat_map(|at| facts.supply.up(at));
+        way.any(|(ix, node)| is_judged(facts, ix) && need.amps() > node.rating)
+    };
     // What is farthest from the generator first.
     for at in (0..facts.supply.nodes.len()).rev() {
         let part = NodeIx(at);
@@ -239,21 +244,16 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         if facts.worst_leg(all) <= limit {
             continue;
         }
-        let over = |these: &[Need<'a>]| {
-            let mut waits_for_nothing = these.to_vec();
-            waits_for_nothing.retain(Need::cannot_wait);
-            Overload::of(facts, part, &waits_for_nothing, true)
-                .or_else(|| Overload::of(facts, part, these, false))
-        };
         let mut through = all.to_vec();
-        through.retain(|need| need.amps() <= limit);
-        let together = over(&through);
-        // What is too much by itself is too much together too: told where the same things are too much beyond.
-        let alone = together.is_none();
-        let Some(mut over) = together.or_else(|| over(all)) else {
+        through.retain(|need| !alone(need));
+        let mut waits_for_nothing = through.clone();
+        waits_for_nothing.retain(Need::cannot_wait);
+        let Some(mut over) = Overload::of(facts, part, &waits_for_nothing, true)
+            .or_else(|| Overload::of(facts, part, &through, false))
+        else {
             continue;
         };
-        over.beyond = all.len();
+        over.beyond = through.len();
         let beyond = |known: &Overload<'_>| {
             let part_of = known.parts[0];
             facts.supply.up(part_of).any(|(ix, _)| ix == part)
@@ -263,8 +263,8 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         let excess: Current = below.iter().map(|known| list[*known].demand - list[*known].limit).sum();
         let same = below.iter().find(|known| list[**known].beyond == over.beyond);
         let explained = over.demand - excess <= limit;
-        match same.or_else(|| below.first().filter(|_| explained && !alone)) {
-            Some(known) if alone || list[*known].musts || !over.musts => {
+        match same.or_else(|| below.first().filter(|_| explained)) {
+            Some(known) if list[*known].musts || !over.musts => {
                 let known = &mut list[*known];
                 if known.beyond == over.beyond && over.limit <= known.limit {
                     over.parts.append(&mut known.parts);
@@ -274,8 +274,6 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
                     known.parts.push(part);
                 }
             }
-            // Rule FIT004 tells of each of these: by turns they are too much as well.
-            _ if alone => {}
             _ => list.push(over),
         }
     }

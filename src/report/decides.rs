@@ -318,7 +318,7 @@ pub(super) fn answers(
             |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, figures).1;
         answers.rest_on_several(findings, &several, tried, found_with);
     }
-    // Findings that are alike come in the order of their ids.
+    // What several make together comes last, and is told where it was assumed.
     let order = |field: &String| fields.iter().position(|it| it == field);
     answers.matters.sort_by_key(order);
     answers.decides = best.map(|((_, dangers, warnings, limits), field)| Decides {

@@ -356,7 +356,7 @@ mod tests {
             found.map(|it| (about(it.about), it.rests_on.is_empty())).collect()
         };
         let each = |ids: &[&str], sure| (ids.iter().map(ToString::to_string).collect(), sure);
-        assert_eq!(told("\"unknown\""), [each(&["fan"], false), each(&["kettle"], true)]);
+        assert_eq!(told("\"unknown\""), [each(&["kettle"], true), each(&["fan"], false)]);
         assert_eq!(told("\"4600 W\""), [each(&["fan", "kettle"], true)]);
     }
 

@@ -23,7 +23,7 @@
 //! ## Sources
 //! - That only inverter sets made for it may be joined, and how, is common practice, no source.
 
-use crate::plan::{Answer, System};
+use crate::plan::Answer;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -61,23 +61,19 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let set = &facts.plan.generator;
-    let Some(parallel) = set.parallel else {
+    let Some(may_join) = set.may_join() else {
         return;
     };
-    let (signal, fix) = match (set.inverter, set.voltage, parallel.kit) {
-        (Answer::Known(false), _, _)
-        | (_, Answer::Known(System::V120_240), _)
-        | (_, _, Answer::Known(false)) => (Signal::Danger, "apart"),
-        (Answer::Known(true), Answer::Known(System::V120), Answer::Known(true)) => {
-            (Signal::Notice, "sum")
-        }
-        _ => (Signal::Danger, "look"),
+    let (signal, fix) = match may_join {
+        Answer::Known(false) => (Signal::Danger, "apart"),
+        Answer::Known(true) => (Signal::Notice, "sum"),
+        Answer::Missing | Answer::Unknown => (Signal::Danger, "look"),
     };
     found.add(
         signal,
         vec![],
         values([
-            ("sets", Value::Count(parallel.sets.into())),
+            ("sets", Value::Count(usize::try_from(set.sets()).unwrap_or(1))),
             ("rated", facts.supply.rated.into()),
             ("leg", facts.supply.leg_rated.into()),
         ]),
@@ -113,6 +109,17 @@ mod tests {
             let said = report.figures.assumed.iter().any(|it| it.why == "parallel-limit");
             assert_eq!(said, !limit.contains('A'), "{limit}");
         }
+    }
+
+    /// Without the kit they run apart: then an outlet has the power of one.
+    #[test]
+    fn what_may_not_be_joined_has_the_power_of_one() {
+        let rated = |kit: &str| {
+            let text = format!("inverter = true\nparallel = {{ sets = 2, limit = \"80 A\", kit = {kit} }}");
+            report(&[("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
+        };
+        assert_eq!(rated("false"), 3_600_000);
+        assert_eq!(rated("true"), 7_200_000);
     }
 
     /// Twice the tanks at half of the load each: never less fuel than one set burns.

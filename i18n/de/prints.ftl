@@ -67,6 +67,7 @@ print-nothing-below-set = Der Generator schützt das nicht: Er schaltet erst üb
 print-shock-yes = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST drücken.
 print-shock-yes-at = Schutz gegen Stromschlag (GFCI): JA. Vor Gebrauch TEST an „{ $at }“ drücken.
 print-shock-no = Schutz gegen Stromschlag (GFCI): NEIN.
+print-shock-unknown = Schutz gegen Stromschlag (GFCI): UNBEKANNT, gilt als NEIN. Tasten TEST und RESET suchen.
 print-short-trips = Darüber geht der Strom aus.
 print-short-add-up = Ampere zählen
 print-short-gfci = GFCI: zuerst TEST drücken.

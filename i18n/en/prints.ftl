@@ -67,6 +67,7 @@ print-nothing-below-set = The generator will not protect this: it shuts off only
 print-shock-yes = GFCI: YES. Press TEST before use.
 print-shock-yes-at = GFCI: YES. Press TEST on “{ $at }” before use.
 print-shock-no = GFCI: NO. Nothing here cuts off a shock.
+print-shock-unknown = GFCI: NOT KNOWN. We assumed none. Look for TEST and RESET.
 print-short-trips = Power cuts out above that.
 print-short-add-up = Add up the amps
 print-short-gfci = GFCI: press TEST first.

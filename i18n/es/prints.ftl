@@ -67,6 +67,7 @@ print-nothing-below-set = El generador no protege esto: solo se apaga por encima
 print-shock-yes = Protección contra descargas (GFCI): SÍ. Antes de usar, presione su botón TEST.
 print-shock-yes-at = Protección contra descargas (GFCI): SÍ. Antes de usar, presione TEST en “{ $at }”.
 print-shock-no = Protección contra descargas (GFCI): NO.
+print-shock-unknown = Protección contra descargas (GFCI): NO SE SABE, cuenta como NO. Busque los botones TEST y RESET.
 print-short-trips = Si se supera, la corriente se corta.
 print-short-add-up = Sume los amperios
 print-short-gfci = Antes, presione TEST.

@@ -67,6 +67,7 @@ print-nothing-below-set = { -generator(form: "The") } ne protège pas ici : cou
 print-shock-yes = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST avant l’usage.
 print-shock-yes-at = Protection contre les chocs (GFCI) : OUI. Appuyez sur TEST de « { $at } » avant l’usage.
 print-shock-no = Protection contre les chocs (GFCI) : NON.
+print-shock-unknown = Protection contre les chocs (GFCI) : INCONNUE, comptée comme NON. Cherchez les boutons TEST et RESET.
 print-short-trips = Au-delà, le courant se coupe.
 print-short-add-up = Additionnez les ampères
 print-short-gfci = GFCI : TEST d’abord.

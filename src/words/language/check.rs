@@ -6,6 +6,7 @@ use unicode_width::UnicodeWidthStr;
 
 use super::catalog::{ByKey, Catalog, Item, Parts, parts};
 use super::formats;
+use crate::words::pages::{self, PARTS};
 use crate::words::{FIRST_LANGUAGE, Library, Units, Words};
 
 /// What is wrong with a message.
@@ -45,6 +46,10 @@ pub enum Kind {
     TooWide(usize, usize),
     /// Signs that a letter cannot have: a replacement mark, a control sign.
     BadSign(char),
+    /// A page has this heading where it should have the other.
+    Heading(String, String),
+    /// It does not name the rules, standards and shapes that the first language names.
+    Codes(String, String),
 }
 
 impl Kind {
@@ -68,6 +73,8 @@ impl Kind {
             Self::Untranslated => "untranslated",
             Self::TooWide(..) => "too-wide",
             Self::BadSign(_) => "bad-sign",
+            Self::Heading(..) => "heading",
+            Self::Codes(..) => "codes",
         }
     }
 
@@ -85,7 +92,9 @@ impl Kind {
             | Self::NeverSay(text) => (text.clone(), String::new()),
             Self::NoCase(one, other)
             | Self::UnknownCase(one, other)
-            | Self::Numbers(one, other) => (one.clone(), other.clone()),
+            | Self::Numbers(one, other)
+            | Self::Heading(one, other)
+            | Self::Codes(one, other) => (one.clone(), other.clone()),
             Self::TooWide(found, most) => (found.to_string(), most.to_string()),
             Self::BadSign(sign) => (sign.escape_unicode().to_string(), String::new()),
         }
@@ -164,6 +173,17 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
         found.extend(kinds.into_iter().map(place));
     }
     if let Some(words) = &words {
+        let folder = library.folder(tag);
+        for (code, text) in folder.into_iter().flat_map(|folder| folder.pages()) {
+            for (heading, part) in pages::headings(text).zip(PARTS) {
+                let wanted = words.text(&format!("page-{part}"));
+                if heading != wanted {
+                    let key = format!("page-{code}.{part}");
+                    let kind = Kind::Heading(heading.to_owned(), wanted);
+                    found.push(problem(tag, &pages::file(code), &key, kind));
+                }
+            }
+        }
         // Of a variant all messages: its terms change those of its language.
         for item in there.values() {
             if let Some(model) = english.get(item.key.as_str()) {
@@ -323,6 +343,11 @@ fn sentences(its: &Parts, models: &Parts, model: &Item) -> Vec<Kind> {
         let list = |set: BTreeSet<String>| set.into_iter().collect::<Vec<_>>().join(" ");
         kinds.push(Kind::Numbers(list(own), list(wanted)));
     }
+    let (own, wanted) = (codes(&its.text), codes(&models.text));
+    if model.key.starts_with("page-") && own != wanted {
+        let list = |set: BTreeSet<&str>| set.into_iter().collect::<Vec<_>>().join(" ");
+        kinds.push(Kind::Codes(list(own), list(wanted)));
+    }
     let words = |text: &str| {
         text.split(|c: char| !c.is_alphabetic())
             .filter(|word| word.len() > 2 && word.chars().any(char::is_lowercase))
@@ -351,8 +376,25 @@ pub(super) fn plural(cases: &BTreeSet<String>) -> bool {
     })
 }
 
-/// The numbers in a text, with a point for the decimal mark.
+/// The names of standards, rules and shapes in a text: a capital and a figure, or capitals only.
+fn codes(text: &str) -> BTreeSet<&str> {
+    let named = |word: &&str| {
+        let capitals = word.chars().filter(char::is_ascii_uppercase).count();
+        let figures = word.chars().any(|c| c.is_ascii_digit());
+        let small = word.chars().any(char::is_lowercase);
+        !small && (figures && capitals > 0 || capitals > 2)
+    };
+    text.split(|c: char| !(c.is_alphanumeric() || "-.()&".contains(c)))
+        .map(|word| word.trim_matches(['.', '(', ')', '-', '&']))
+        .filter(named)
+        // What a language calls by a word of its own.
+        .filter(|word| *word != "GFCI")
+        .collect()
+}
+
+/// The numbers in a text, with a point for the decimal mark, and hours as on a clock of 24.
 fn numbers(text: &str) -> BTreeSet<String> {
+    let text = &of_24_hours(text);
     let mut found = BTreeSet::new();
     let mut number = String::new();
     for c in text.chars().chain([' ']) {
@@ -366,6 +408,32 @@ fn numbers(text: &str) -> BTreeSet<String> {
         }
     }
     found
+}
+
+/// A text with "22:00" for "10 PM".
+fn of_24_hours(text: &str) -> String {
+    let words: Vec<&str> = text.split(' ').collect();
+    let mut out: Vec<String> = Vec::new();
+    for word in words {
+        let half = word.trim_end_matches(|c: char| !c.is_alphanumeric());
+        let later = match half {
+            "AM" => 0,
+            "PM" => 12,
+            _ => {
+                out.push(word.to_owned());
+                continue;
+            }
+        };
+        match out.last().and_then(|hour| hour.parse::<u32>().ok()) {
+            Some(hour) => {
+                out.pop();
+                let rest = &word[half.len()..];
+                out.push(format!("{:02}:00{rest}", hour % 12 + later));
+            }
+            None => out.push(word.to_owned()),
+        }
+    }
+    out.join(" ")
 }
 
 fn bad(sign: char) -> bool {
@@ -419,6 +487,10 @@ mod tests {
         assert!(library.offered().any(|tag| tag == FIRST_LANGUAGE));
         for (tag, folder) in library.folders() {
             let mut found = check(library, tag);
+            // Until they are translated.
+            found.retain(|problem| {
+                problem.kind != Kind::Missing || !problem.key.starts_with("page-")
+            });
             if !folder.complete() {
                 found.retain(|problem| problem.kind != Kind::Missing);
             }
@@ -426,6 +498,47 @@ mod tests {
             assert!(!folder.name().is_empty(), "{tag}");
             assert!(folder.never_say().count() > 0 || tag.contains('-'), "{tag}");
         }
+    }
+
+    #[test]
+    fn what_a_page_says_is_held_against_its_english() {
+        let kinds = |page: &'static str| -> Vec<Kind> {
+            let mut library = Library::built_in().clone();
+            library.add("de", "explain/FIT002.md", page);
+            let found = check(&library, "de").into_iter();
+            found.map(|problem| problem.kind).collect()
+        };
+        let german = Library::built_in().folder("de").expect("German");
+        let page: &'static str = match &german.files["explain/FIT002.md"] {
+            std::borrow::Cow::Borrowed(text) => text,
+            std::borrow::Cow::Owned(_) => panic!("it is built in"),
+        };
+        assert_eq!(kinds(page), []);
+        let changed = |from: &str, to: &str| -> Vec<Kind> {
+            assert!(page.contains(from), "{from}");
+            kinds(page.replace(from, to).leak())
+        };
+        let has = |found: Vec<Kind>, code: &str| {
+            assert!(
+                found.iter().any(|kind| kind.code() == code),
+                "{code}: {found:?}"
+            );
+        };
+        has(changed("OVER001", "OVER002"), "codes");
+        has(changed("30", "50"), "numbers");
+        has(changed("## Quellen", "## Woher"), "heading");
+        has(changed("## Quellen\n", ""), "missing");
+        has(
+            changed("## Quellen\n", "## Mehr\n\nA.\n\n## Quellen\n"),
+            "unused",
+        );
+        has(changed("# FIT002", "# FIT003"), "junk");
+        has(changed("Adapter", "{ -adapter }"), "unknown-term");
+        has(changed("Adapter", "sicher"), "never-say");
+        assert_eq!(
+            numbers("from 10 PM to 6 AM (12 AM)"),
+            numbers("22:00 06:00 00:00")
+        );
     }
 
     /// How long an engine or a burn cools is one number: messages name `{ $cooling }` and `{ $burn }`,
@@ -455,6 +568,8 @@ mod tests {
                         || spelled.contains(&pair[0]))
             })
         };
+        // How long an alarm takes, and the sources, are told on pages; only what to do is held to this.
+        let page = |key: &str| key.starts_with("page-") && !key.ends_with(".do");
         for (wrong, text) in [
             (true, "off, cool for 15 minutes"),
             (true, "laissez refroidir 20\u{a0}minutes"),
@@ -470,7 +585,7 @@ mod tests {
             for item in Catalog::of(folder).items {
                 let key = &item.key;
                 assert!(
-                    other.contains(&key.as_str()) || !own_minutes(&item.written),
+                    other.contains(&key.as_str()) || page(key) || !own_minutes(&item.written),
                     "{tag} {key}: {}",
                     item.written
                 );
@@ -482,7 +597,10 @@ mod tests {
                         *named.entry(figure).or_default() += 1;
                         // No second one beside it.
                         let digits = item.written.contains(|c: char| c.is_ascii_digit());
-                        assert!(!digits || figure != "step", "{tag} {key}");
+                        assert!(
+                            !digits || figure != "step" || key.starts_with("page-"),
+                            "{tag} {key}"
+                        );
                     }
                 }
             }

@@ -376,16 +376,21 @@ pub(super) fn plural(cases: &BTreeSet<String>) -> bool {
     })
 }
 
-/// The names of standards, rules and shapes in a text: a capital and a figure, or capitals only.
+/// The names of standards, rules and shapes in a text: a capital and a figure, or capitals only. Of a word
+/// like "AWG-Zahl" its first part.
 fn codes(text: &str) -> BTreeSet<&str> {
+    let small = |word: &str| word.chars().any(char::is_lowercase);
     let named = |word: &&str| {
         let capitals = word.chars().filter(char::is_ascii_uppercase).count();
         let figures = word.chars().any(|c| c.is_ascii_digit());
-        let small = word.chars().any(char::is_lowercase);
-        !small && (figures && capitals > 0 || capitals > 2)
+        !small(word) && (figures && capitals > 0 || capitals > 2)
     };
     text.split(|c: char| !(c.is_alphanumeric() || "-.()&".contains(c)))
         .map(|word| word.trim_matches(['.', '(', ')', '-', '&']))
+        .flat_map(|word| {
+            let apart = if small(word) { '-' } else { '\0' };
+            word.split(apart)
+        })
         .filter(named)
         // What a language calls by a word of its own.
         .filter(|word| *word != "GFCI")

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::{all, find};
 use crate::tables::emergency::CALL;
-use crate::words::{Library, PARTS, Units, Words, list_of_rules};
+use crate::words::{Library, PAGES, PARTS, Units, Words, list_of_rules};
 
 #[test]
 fn codes_and_names_are_unique_and_found() {
@@ -264,6 +264,45 @@ fn numbers_before<'t>(text: &'t str, unit: &str) -> Vec<&'t str> {
         named == unit && pair[0].starts_with(|c: char| c.is_ascii_digit())
     });
     before.map(|pair| pair[0]).collect()
+}
+
+/// What a page gives in both units is one amount: "25 ft (7.7 m)", "95 °F (35 °C)". What is rounded is
+/// rounded up but for what must not be longer, the adapters' 2 m.
+#[test]
+fn pages_give_one_amount_in_both_units() {
+    let number = |text: &str| -> Option<f64> { text.rsplit(['\n', ' ', '(']).next()?.parse().ok() };
+    let english = Library::built_in().folder("en").expect("English");
+    let mut found = 0;
+    for rule in all() {
+        let page = &english.files[&format!("{PAGES}/{}.md", rule.code)];
+        let page = page.replace('\n', " ");
+        for (customary, metric, step) in [("ft", "m", 0.3048), ("°F", "°C", 1.0)] {
+            for (before, after) in page
+                .match_indices(&format!(" {customary} ("))
+                .map(|(at, sign)| (&page[..at], &page[at + sign.len()..]))
+            {
+                let Some((inside, _)) = after.split_once(&format!(" {metric})")) else {
+                    panic!("{}: {customary} without {metric}: {after}", rule.code);
+                };
+                let (Some(theirs), Some(ours)) = (number(before), number(inside)) else {
+                    panic!("{}: {before} {inside}", rule.code);
+                };
+                let exact = match customary {
+                    "ft" => theirs * step,
+                    // A difference of 18 °F is one of 10 °C.
+                    _ if inside == "10" => theirs / 1.8,
+                    _ => (theirs - 32.0) / 1.8,
+                };
+                let over = ours - exact;
+                let most = if theirs < 1000.0 { 0.1 } else { 0.5 };
+                assert!(over.abs() < most, "{}: {theirs} {ours}", rule.code);
+                let need = ["20", "25", "10", "15", "3"].contains(&theirs.to_string().as_str());
+                assert!(!need || over >= 0.0, "{}: {theirs} {ours}", rule.code);
+                found += 1;
+            }
+        }
+    }
+    assert!(found > 40, "{found}");
 }
 
 /// What is too near or too short never reads as what it must be: a person at 19.99 ft is not told of

@@ -275,7 +275,7 @@ fn pages_give_one_amount_in_both_units() {
     let mut found = 0;
     for rule in all() {
         let page = &english.files[&format!("{PAGES}/{}.md", rule.code)];
-        let page = page.replace('\n', " ");
+        let page = page.split_whitespace().collect::<Vec<_>>().join(" ");
         for (customary, metric, step) in [("ft", "m", 0.3048), ("°F", "°C", 1.0)] {
             for (before, after) in page
                 .match_indices(&format!(" {customary} ("))

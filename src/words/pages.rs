@@ -138,10 +138,10 @@ pub(super) fn headings(page: &str) -> impl Iterator<Item = &str> {
 }
 
 /// What a file holds as messages: a page becomes one, with an attribute for each part.
-pub(super) fn messages<'t>(file: &str, text: &'t Cow<'static, str>) -> Cow<'t, str> {
+pub(super) fn messages<'t>(file: &str, text: &'t str) -> Cow<'t, str> {
     match page_code(file) {
         Some(code) => as_messages(code, text).into(),
-        None => Cow::Borrowed(text.as_ref()),
+        None => text.into(),
     }
 }
 

@@ -7,7 +7,7 @@ use unicode_width::UnicodeWidthStr;
 use super::catalog::{ByKey, Catalog, Item, Parts, parts};
 use super::formats;
 use crate::words::pages::{self, PARTS};
-use crate::words::{FIRST_LANGUAGE, Library, Units, Words};
+use crate::words::{FIRST_LANGUAGE, Folder, Library, Units, Words};
 
 /// What is wrong with a message.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -174,7 +174,7 @@ pub fn check(library: &Library, tag: &str) -> Vec<Problem> {
     }
     if let Some(words) = &words {
         let folder = library.folder(tag);
-        for (code, text) in folder.into_iter().flat_map(|folder| folder.pages()) {
+        for (code, text) in folder.into_iter().flat_map(Folder::pages) {
             for (heading, part) in pages::headings(text).zip(PARTS) {
                 let wanted = words.text(&format!("page-{part}"));
                 if heading != wanted {
@@ -570,7 +570,12 @@ mod tests {
             })
         };
         // How long an alarm takes, and the sources, are told on pages; only what to do is held to this.
-        let page = |key: &str| key.starts_with("page-") && !key.ends_with(".do");
+        let page = |key: &str| {
+            let part = key
+                .strip_prefix("page-")
+                .and_then(|key| key.split_once('.'));
+            part.is_some_and(|(_, part)| part != "do")
+        };
         for (wrong, text) in [
             (true, "off, cool for 15 minutes"),
             (true, "laissez refroidir 20\u{a0}minutes"),

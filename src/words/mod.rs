@@ -9,13 +9,16 @@ mod library;
 mod may;
 mod mend;
 mod number;
+mod pages;
 pub mod problem;
 mod screen;
 mod sets;
 mod share;
 mod typed;
 
+use std::borrow::Cow;
 use std::cell::RefCell;
+use std::collections::BTreeMap;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use rust_decimal::RoundingStrategy;
@@ -29,8 +32,9 @@ use crate::tables::emergency::CALL;
 use crate::tables::exhaust::{CLEAR, STEP};
 use crate::tables::source::{Mark, Source};
 
-pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
+pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library, PAGES};
 pub use number::{Show, Units};
+pub use pages::{PARTS, Page, list_of_rules};
 pub use screen::wrapping;
 pub(crate) use sets::told_apart;
 pub use typed::TwoMeanings;
@@ -40,6 +44,8 @@ pub struct Words {
     language: LanguageIdentifier,
     bundle: FluentBundle<FluentResource>,
     numbers: number::Numbers,
+    /// The rules' pages as they lie in the folders, by the codes of the rules.
+    pages: BTreeMap<String, Cow<'static, str>>,
     /// The published figures that any message may name, as the reader writes them.
     figures: [(&'static str, FluentValue<'static>); 6],
     faults: RefCell<Vec<String>>,
@@ -121,7 +127,7 @@ impl Words {
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
         for (at, (tag, folder)) in chain.folders.iter().enumerate() {
-            for (name, text) in folder.files.iter().filter(|(name, _)| *name != ABOUT) {
+            for (name, text) in folder.messages() {
                 let resource = FluentResource::try_new(text.clone().into_owned()).unwrap_or_else(
                     |(partial, errors)| {
                         faults.push(format!("{tag}/{name}: {errors:?}"));
@@ -135,10 +141,13 @@ impl Words {
                 }
             }
         }
+        let pages = chain.folders.iter().flat_map(|(_, folder)| folder.pages());
+        let pages = pages.map(|(code, text)| (code.to_owned(), text.clone()));
         let numbers = number::Numbers::new(&chain.tag.to_string(), units);
         Self {
             language: chain.tag.clone(),
             bundle,
+            pages: pages.collect(),
             figures: [
                 ("cooling", cooling::ENGINE_MINUTES.into()),
                 ("burn", cooling::BURN_MINUTES.into()),
@@ -203,6 +212,9 @@ impl Words {
 
     /// The message, or what is wrong with it.
     fn try_format(&self, key: &str, args: &FluentArgs<'_>) -> Result<String, String> {
+        if let Some(part) = self.part_of_page(key) {
+            return part;
+        }
         let Some(pattern) = self.pattern(key) else {
             return Err(format!("no message {key}"));
         };
@@ -502,7 +514,14 @@ impl Words {
             Mark::Memory => "mark-memory",
             Mark::CommonPractice => "mark-common-practice",
         });
-        let cited = [source.document, source.clause, source.edition]
+        let clause = match source.note {
+            "" => source.clause.to_owned(),
+            note => self.with(
+                &format!("source-{note}"),
+                [("clause", source.clause.into())],
+            ),
+        };
+        let cited = [source.document, &clause, source.edition]
             .into_iter()
             .filter(|part| !part.is_empty())
             .collect::<Vec<_>>()

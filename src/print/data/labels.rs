@@ -394,7 +394,8 @@ fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
 /// Whether nobody knows if anything on the way to a receptacle has a GFCI.
 fn gfci_unknown(context: &Context<'_>, limit: &Limit) -> bool {
     let verdict = context.report.verdict(&limit.id);
-    verdict.is_some_and(|it| it.assumed.iter().any(|field| field.ends_with(".gfci")))
+    let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
+    verdict.is_some_and(|it| it.assumed.iter().any(of_gfci))
 }
 
 /// Whether shock protection works at a receptacle, and where the button to try it is.

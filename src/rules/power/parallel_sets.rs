@@ -1,27 +1,4 @@
-//! # POWER008 parallel-sets
-//!
-//! ## What it checks
-//! Whether several generators that run in parallel are made for it: inverter generators of 120 V, joined by
-//! the maker's own kit.
-//!
-//! ## Why it hurts
-//! Two generators that are out of step drive current into each other, as much as a short circuit: they
-//! burn, or throw their engines out of speed. A cord with two plugs, the home-made way to join them, has
-//! live bare blades as soon as one end is pulled out.
-//!
-//! ## The arithmetic
-//! The power of one generator, derated, times their number, but no more than the kit passes: its amperes
-//! times the volts. A kit whose amperes nobody knows counts as what one generator gives alone. "I don't
-//! know" about the kit, or whether they are inverter generators, is a danger. Where all is right it is a
-//! notice with the sum. Each has a tank of its own, and two are 3 dB louder than one.
-//!
-//! ## What to do
-//! Run them apart, each with its own cords, until you have the maker's kit for exactly these generators.
-//! Join and part them only with the engines off. Neutral and ground may be joined at one of them at most,
-//! by its maker or by a plug: rule SHOCK004.
-//!
-//! ## Sources
-//! - That only inverter sets made for it may be joined, and how, is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER008.md")]
 
 use crate::plan::Answer;
 use crate::rules::prelude::*;
@@ -31,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "parallel-sets",
     area: "power",
     worst: Signal::Danger,
-    text: include_str!("parallel_sets.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["apart", "look", "sum"],
     check,

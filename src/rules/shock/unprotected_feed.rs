@@ -1,28 +1,4 @@
-//! # SHOCK012 unprotected-feed
-//!
-//! ## What it checks
-//! Whether a cord in use lies before the first ground-fault protection (GFCI) on its way, as the cord from
-//! a 30 A outlet to a distribution box whose own receptacles are protected.
-//!
-//! ## Why it hurts
-//! A GFCI protects what is past it and nothing ahead of it. Where this cord is cut, or one of its joints
-//! lies in the wet, current can pass through whoever touches it, and nothing trips in time.
-//!
-//! ## The arithmetic
-//! Each cord that something is plugged in beyond is walked back to the generator. If no ground-fault
-//! protection is met and some stands beyond, it is a caution, whatever the ground but for dry. Where
-//! none stands beyond either, rule SHOCK001 speaks. Ground that nobody has described counts as wet, and a
-//! cord of unknown length as 100 ft.
-//!
-//! ## What to do
-//! Keep every joint of it off the ground and dry, and leave it alone while the engine runs: stop the
-//! engine before it is plugged in, pulled out or moved. An outlet or a cord with protection built in, at
-//! the generator, covers the whole way.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less
-//!   used for temporary power have protection, which covers every cord (from a secondary copy).
-//! - Joints off the ground and dry are common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/SHOCK012.md")]
 
 use crate::plan::{Answer, Cord, Ground, Id};
 use crate::quantity::Length;
@@ -34,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "unprotected-feed",
     area: "shock",
     worst: Signal::Caution,
-    text: include_str!("unprotected_feed.rs"),
     sources: &[cite::NEC_590_6, cite::PRACTICE],
     fixes: &["dry", "first"],
     check,

@@ -21,7 +21,7 @@ pub(super) const RULE: Rule = Rule {
         cite::UL_817,
         cite::WD_6,
     ],
-    fixes: &["thicker", "unwind", "plug", "tag"],
+    fixes: &["thicker", "unwind", "unwind-less", "plug", "tag"],
     check,
     #[cfg(test)]
     fires: &[
@@ -58,6 +58,11 @@ pub(super) const RULE: Rule = Rule {
         // Coiled.
         &[
             ("coiled = false", "coiled = true"),
+        ],
+        // Too thin, and coiled.
+        &[
+            ("coiled = false", "coiled = true"),
+            ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
         ],
     ],
     #[cfg(test)]
@@ -121,8 +126,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
         let laid_out = node.laid_out;
         let fix = match plan {
-            // What is too much for it laid out as well is not mended by that.
+            // Coiled, neither its plug nor its mark is what limits it. What is too much for it laid out as well is not
+            // mended by that alone.
             _ if limit < laid_out && demand <= laid_out => "unwind",
+            _ if limit < laid_out => "unwind-less",
             Some(cord) if laid_out == cord.plug.0.rating() => "plug",
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",
@@ -228,7 +235,7 @@ mod tests {
     /// 12.9 A through a coil of 18 AWG: 10 A in air of 30 °C when it is laid out, a third of it coiled.
     #[test]
     fn unwinding_is_no_remedy_for_what_is_too_much_unwound() {
-        for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "thicker")] {
+        for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "unwind-less")] {
             let wire = format!("wire = \"{wire}\"");
             let found = findings(&[
                 ("coiled = false # long", "coiled = true"),

@@ -399,6 +399,16 @@ impl Words {
     /// about is given as `about` (all, in a list) and `first`: parts by their ids, which stand on
     /// their labels, and `loads` by their names.
     pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
+        self.finding_with(finding, &[], loads)
+    }
+
+    /// The same with what is done to others of its rule as well: the remedy names the first thing of each.
+    fn finding_with(
+        &self,
+        finding: &Finding,
+        others: &[&Finding],
+        loads: &[LoadFacts],
+    ) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
             args.set(*name, self.named(name, value, loads));
@@ -433,6 +443,17 @@ impl Words {
         };
         let title = self.format(finding.code, &args);
         let why = self.format(&format!("{}.why", finding.code), &args);
+        if !others.is_empty() {
+            let all = std::iter::once(finding).chain(others.iter().copied());
+            let firsts = all.filter_map(|it| names_of(&it.about, loads).into_iter().next());
+            let mut each: Vec<&str> = Vec::new();
+            for first in firsts {
+                if !each.contains(&first) {
+                    each.push(first);
+                }
+            }
+            args.set("first", FluentValue::from(self.quoted(each.into_iter())));
+        }
         FindingText {
             signal: self.signal(finding.signal),
             title: told("trouble-assumed", "title", title),
@@ -452,8 +473,16 @@ impl Words {
     pub fn trouble(&self, report: &Report, trouble: &Trouble) -> Option<FindingText> {
         let loads = &report.figures.loads;
         let mut findings = report.findings_of(trouble);
-        let mut text = self.finding(findings.next()?, loads);
-        text.also = findings
+        let lead = findings.next()?;
+        let rest: Vec<&Finding> = findings.collect();
+        let alike = rest.iter().copied();
+        // Two outlets of a box, say; of loads, the remedy names the one that needs most.
+        let of_gear = |id: &Id| loads.iter().all(|load| load.id != *id && load.of != *id);
+        let gear = lead.about.first().is_some_and(of_gear);
+        let alike = alike.filter(|it| gear && it.code == lead.code && it.fix.key == lead.fix.key);
+        let mut text = self.finding_with(lead, &alike.collect::<Vec<_>>(), loads);
+        text.also = rest
+            .into_iter()
             .map(|finding| {
                 let title = self.finding(finding, loads).title;
                 self.with(
@@ -716,6 +745,25 @@ mod tests {
             assert_eq!(english.named("at", &time, &[]), FluentValue::from(said));
         }
         assert_eq!(english.faults(), Vec::<String>::new());
+    }
+
+    /// Two outlets of a box with breakers too big for their wire: one deed, and it names both.
+    #[test]
+    fn a_remedy_names_every_part_that_it_is_done_to() {
+        let report = crate::rules::testing::report(&[
+            ("breaker = \"15 A\" # left", "breaker = \"30 A\""),
+            ("breaker = \"15 A\" # right", "breaker = \"25 A\""),
+        ]);
+        let of_rule = |it: &&Trouble| report.findings_of(it).all(|it| it.code == "OVER001");
+        let mut troubles = report.figures.troubles.iter().filter(of_rule);
+        let trouble = troubles.next().expect("a trouble");
+        let text = Words::english().trouble(&report, trouble).expect("words");
+        assert!(
+            text.fix.starts_with("Do not use “left” and “right”"),
+            "{}",
+            text.fix
+        );
+        assert!(troubles.next().is_none());
     }
 
     #[test]

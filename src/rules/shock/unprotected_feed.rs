@@ -4,6 +4,7 @@ use crate::plan::{Answer, Cord, Ground, Id};
 use crate::quantity::Length;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK012",
@@ -24,6 +25,11 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[("gfci = false # twist", "gfci = true")],
+        // It might be blind: nobody knows how the listed box is wired.
+        &[
+            ("gfci = false # twist", "gfci = true"),
+            ("bond = false", "bond = \"unknown\""),
+        ],
         &[("ground = \"wet\"", "ground = \"dry\"")],
         // No protection beyond either: that is rule SHOCK001's.
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
@@ -56,7 +62,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|(_, node)| {
             matches!(node.kind, NodeKind::Cord { .. }) && node.reason != LimitReason::NotFed
         })
-        .filter(|(ix, _)| !facts.verdicts.protected(*ix))
+        // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
+        .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
         .filter(|(ix, _)| beyond(*ix).any(|(at, _)| facts.verdicts.protected(NodeIx(at))))
         .filter(|(ix, _)| !facts.through(&needs, *ix).is_empty())
         .map(|(_, node)| node.id.clone())

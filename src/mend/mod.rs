@@ -148,7 +148,9 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     // Nobody is left with a warning that laying out a cord clears. It is done last, so that nothing else is chosen
     // for it, and what was cheapest stays so.
     search.allow(plans / 4);
-    search.fewer(&mut done, Signal::Warning, |change| matches!(change, Change::Uncoil(_)));
+    search.fewer(&mut done, Signal::Warning, |change| {
+        matches!(change, Change::Uncoil(_))
+    });
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.
     let report = report::in_full(&done.state.plan, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;

@@ -41,8 +41,14 @@ impl<'n, 'a> Halves<'n, 'a> {
                 .map(|(need, draws)| one(draws) && !assumed(need).is_empty())
                 .collect(),
             draws,
-            of_cords: on.iter().any(|need| assumed(need).iter().any(|it| it.starts_with("cord."))),
-            two: facts.supply.assumed.iter().all(|it| it.field != "generator.voltage"),
+            of_cords: on
+                .iter()
+                .any(|need| assumed(need).iter().any(|it| it.starts_with("cord."))),
+            two: facts
+                .supply
+                .assumed
+                .iter()
+                .all(|it| it.field != "generator.voltage"),
         }
     }
 
@@ -82,13 +88,19 @@ impl<'n, 'a> Halves<'n, 'a> {
     /// A load on the fuller half alone that another outlet takes on the other, so that both have enough: the least.
     pub fn to_move(&self, facts: &Facts<'_>, limit: i64) -> Option<&Id> {
         let sum = |leg: usize| -> i64 { self.draws.iter().map(|draws| draws[leg]).sum() };
-        let (from, to, other) = if sum(0) > sum(1) { (0, 1, Leg::B) } else { (1, 0, Leg::A) };
+        let (from, to, other) = if sum(0) > sum(1) {
+            (0, 1, Leg::B)
+        } else {
+            (1, 0, Leg::A)
+        };
         let helps = |at: &usize| {
             let draw = self.draws[*at][from];
             self.draws[*at][to] == 0 && sum(from) - draw <= limit && sum(to) + draw <= limit
         };
         let moves = (0..self.on.len()).filter(helps);
-        let mut moves: Vec<usize> = moves.filter(|at| facts.moves_to(&self.on[*at], other)).collect();
+        let mut moves: Vec<usize> = moves
+            .filter(|at| facts.moves_to(&self.on[*at], other))
+            .collect();
         moves.sort_by_key(|at| self.draws[*at][from]);
         moves.first().map(|at| &self.on[*at].load.id)
     }
@@ -96,6 +108,10 @@ impl<'n, 'a> Halves<'n, 'a> {
     /// Who does not know the half of each moves nothing. It can be found out of outlets, and a plan takes it; of the
     /// ends of a cord it takes none.
     pub fn look(&self) -> &'static str {
-        if self.of_cords { "leg-cord" } else { "leg-look" }
+        if self.of_cords {
+            "leg-cord"
+        } else {
+            "leg-look"
+        }
     }
 }

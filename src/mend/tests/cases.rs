@@ -1069,12 +1069,21 @@ fn a_coiled_cord_is_laid_out_where_that_clears_anything() {
     assert_eq!(keys(&mended), one("uncoil", &id));
     assert!(mended.report.findings.iter().all(|it| it.code != "CORD003"));
     assert!(mended.effect.after.warnings < mended.effect.before.warnings);
-    assert!(mended.plan.cords.iter().all(|it| it.coiled == Answer::Known(false)));
+    assert!(
+        mended
+            .plan
+            .cords
+            .iter()
+            .all(|it| it.coiled == Answer::Known(false))
+    );
 
     let both = mend(&plan(&coiled.replacen(near.0, near.1, 1)), false);
     let mut told = keys(&both);
     told.sort();
-    assert_eq!(told, [one("more-distance", ""), one("uncoil", &id)].concat());
+    assert_eq!(
+        told,
+        [one("more-distance", ""), one("uncoil", &id)].concat()
+    );
 
     assert_eq!(keys(&mend(&plan(MENDED), false)), []);
     let mut spare = cord;

@@ -148,7 +148,9 @@ fn what_a_life_depends_on_comes_right_after_the_engine_stops_for_a_shock() {
             let print = data(text, &words, document);
             let at = EMERGENCIES.iter().position(|it| it.name == name);
             let steps = &print["emergencies"][at.expect("an emergency")]["steps"];
-            texts(steps).iter().position(|step| step.contains("battery"))
+            texts(steps)
+                .iter()
+                .position(|step| step.contains("battery"))
         };
         // On the line of the step that stops the engine.
         assert_eq!(battery(&medical, "shock"), Some(0));

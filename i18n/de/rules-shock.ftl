@@ -123,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] An „{ $joint }“ sind Neutralleiter und Erde verbunden. Wir wissen nicht, ob ein GFCI beide Steckdosen schützt, also wurde das angenommen: Dann sieht er keinen Fehler. Der Boden ist hier { $ground }.
        *[other] Wir wissen nicht, ob „{ $joint }“ innen Neutralleiter und Erde verbindet, also wurde das angenommen. Dann löst dieser FI-Schutzschalter nicht aus. Der Boden ist hier { $ground }.
       }
-    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
+    .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein GFCI-Kabel (Tasten TEST und RESET) ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.
     .fix-box = Benutzen Sie „{ $joint }“ nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie den Kasten nicht.
-    .fix-box-look = Suchen Sie auf „{ $joint }“ das Zeichen einer Prüfstelle: Ein geprüfter Kasten hält beide getrennt. Fehlt es, benutzen Sie ihn nicht, bis eine Elektrofachkraft nachgesehen hat. Öffnen Sie ihn nicht.
+    .fix-box-look = Benutzen Sie „{ $joint }“ nicht, bis Sie es wissen. Suchen Sie in den Unterlagen „neutral bonded“ (N und PE verbunden) oder „isolated neutral“ (getrennt), oder fragen Sie den Hersteller. Öffnen Sie nichts selbst.
     .fix-shared = Schaltet TEST an „{ $device }“ auch „{ $joint }“ ab, schützt ein GFCI beide. Stellen Sie den Motor ab, und stecken Sie den Brückenstecker in eine Steckdose, deren Schutzschalter sonst nichts speist. Gibt es keine, stecken Sie an „{ $device }“ nur ein GFCI-Kabel (Tasten TEST und RESET) ein.
     .fix-if-any = Tasten TEST und RESET an „{ $device }“ selbst genügen nicht. Stecken Sie Geräte in ein GFCI-Kabel, und dieses Kabel in { $parts }. Sehen Sie nach, ob „{ $device }“ die Tasten hat, und schreiben Sie es in den Plan.
     .fix-if-none = Benutzen Sie { $about } nicht: Dort ist noch mehr falsch. Selbst mit Tasten TEST und RESET an „{ $device }“ löst ein Fehler dort vielleicht nichts aus.

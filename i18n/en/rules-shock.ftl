@@ -123,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] Neutral and ground are joined at “{ $joint }”. We do not know if one GFCI serves both, so we assumed a fault trips nothing; the ground here is { $ground }.
        *[other] We do not know if “{ $joint }” joins neutral to ground inside, so we assumed it does. Then that GFCI does not trip; the ground here is { $ground }.
       }
-    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
+    .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.
     .fix-box = Do not use “{ $joint }” until a licensed electrician has looked at it. Do not open it.
-    .fix-box-look = Look on “{ $joint }” for a testing lab’s mark: a listed box keeps the two apart. If there is none, do not use it until a licensed electrician has looked at it. Do not open it.
+    .fix-box-look = Do not use “{ $joint }” until you know. Look for “neutral bonded” or “isolated neutral” in its papers, or ask the maker. Open nothing yourself.
     .fix-shared = If TEST on “{ $device }” cuts off “{ $joint }” too, one GFCI serves both. Stop the engine, and move the bonding plug to an outlet that shares no breaker with anything in use. If there is none, plug only a GFCI cord (TEST and RESET buttons) into “{ $device }”.
     .fix-if-any = TEST and RESET buttons on “{ $device }” itself are not enough. Plug appliances into a GFCI cord, and that cord into { $parts }. See if “{ $device }” has the buttons, and put that in the plan.
     .fix-if-none = Do not use { $about }: more is wrong there. Even with TEST and RESET buttons on “{ $device }”, a fault there might trip nothing.

@@ -123,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] Neutro y tierra están unidos en “{ $joint }”. No se sabe si un solo { -gfci } sirve a las dos tomas; se supuso que sí, y que no ve una avería. Suelo aquí: { $ground }.
        *[other] No se sabe si “{ $joint }” une neutro y tierra por dentro; se supuso que sí. Entonces ese { -gfci } no se dispara. Suelo aquí: { $ground }.
       }
-    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
+    .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con GFCI (botones TEST y RESET), y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.
     .fix-box = No use “{ $joint }” hasta que lo mire un { -electrician }. No lo abra.
-    .fix-box-look = Busque en “{ $joint }” la marca de un laboratorio de ensayos: una caja certificada los tiene separados. Si no la hay, no la use hasta que la mire un { -electrician }. No la abra.
+    .fix-box-look = No use “{ $joint }” hasta saberlo. Busque en sus papeles “neutral bonded” (neutro unido) o “isolated neutral” (neutro aislado), o pregunte al fabricante. No abra nada usted.
     .fix-shared = Si TEST en “{ $device }” también corta “{ $joint }”, un solo { -gfci } sirve a las dos. Pare el motor y pase la clavija de unión a una toma que no comparta el { -breaker } con nada en uso. Si no la hay, enchufe en “{ $device }” solo un cable con GFCI (botones TEST y RESET).
     .fix-if-any = No bastan los botones TEST y RESET de “{ $device }” mismo. Enchufe los aparatos en un cable con GFCI, y ese cable en { $parts }. Mire si “{ $device }” tiene los botones, y anótelo en el plan.
     .fix-if-none = No use { $about }: ahí hay más cosas mal. Aunque “{ $device }” tenga botones TEST y RESET, una avería ahí quizá no dispare nada.

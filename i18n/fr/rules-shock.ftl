@@ -123,13 +123,13 @@ SHOCK013 = { $fix ->
         [shared] Neutre et terre sont reliés à « { $joint } ». On ignore si un seul { -gfci } sert les deux prises ; on a donc retenu que oui, et qu’il ne voit pas un défaut. Le sol ici est { $ground }.
        *[other] On ignore si « { $joint } » relie neutre et terre à l’intérieur ; on a donc retenu que oui. Alors ce { -gfci } ne se déclenche pas. Le sol ici est { $ground }.
       }
-    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
+    .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’un cordon GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y un cordon GFCI (boutons TEST et RESET), puis { $parts } dans celui-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.
     .fix-box = N’utilisez pas « { $joint } » avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
-    .fix-box-look = Cherchez sur « { $joint } » la marque d’un laboratoire d’essais : un coffret certifié les tient séparés. S’il n’y en a pas, ne l’utilisez pas avant qu’un { -electrician } l’ait examiné. Ne l’ouvrez pas.
+    .fix-box-look = N’utilisez pas « { $joint } » avant de le savoir. Cherchez « neutral bonded » (neutre relié) ou « isolated neutral » (neutre isolé) dans sa notice, ou demandez au fabricant. N’ouvrez rien vous-même.
     .fix-shared = Si TEST à « { $device } » coupe aussi « { $joint } », un seul { -gfci } sert les deux. Arrêtez le moteur et mettez la fiche de liaison dans une prise qui ne partage son disjoncteur avec rien en service. S’il n’y en a pas, ne branchez à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
     .fix-if-any = Des boutons TEST et RESET sur « { $device } » ne suffisent pas. Branchez les appareils sur un cordon GFCI, et ce cordon à { $parts }. Regardez si « { $device } » a ces boutons, et notez-le dans le plan.
     .fix-if-none = N’utilisez pas { $about } : autre chose y est dangereux. Même avec des boutons TEST et RESET sur « { $device } », un défaut peut n’y rien déclencher.

@@ -33,6 +33,10 @@ pub struct Decides {
 /// by one line any more.
 const MOST: usize = 24;
 
+/// At most so many, with those that may be what a finding rests on of which nothing is known yet: no guess is told as a
+/// fact.
+const MOST_ASKED: usize = 48;
+
 /// Whether a rule is asked again. Only dangers and warnings are counted, and some of the rules that
 /// find neither need figures that take long to work out.
 pub(super) fn counts(rule: &Rule) -> bool {
@@ -121,10 +125,51 @@ pub(super) struct Answers {
     pub rests_on: Vec<(usize, String)>,
 }
 
-/// Whether a finding is there no longer, or milder, or of fewer parts.
-fn eased(finding: &Finding, then: &[Finding]) -> bool {
+impl Answers {
+    /// Notes which of these unknowns together clear what no single one does.
+    fn rest_on_several(
+        &mut self,
+        findings: &[Finding],
+        several: &[usize],
+        tried: Vec<String>,
+        mut found_with: impl FnMut(&[String]) -> Vec<Finding>,
+    ) {
+        let cleared_by = |found: &[Finding]| -> Vec<usize> {
+            let gone = several.iter().filter(|at| cleared(&findings[**at], found));
+            gone.copied().collect()
+        };
+        let gone = cleared_by(&found_with(&tried));
+        if gone.is_empty() {
+            return;
+        }
+        let needed = needed(tried, |fields| cleared_by(&found_with(fields)) == gone);
+        for at in gone {
+            let own = |field: &&String| touches(field, &findings[at]);
+            let any = needed.iter().any(|field| own(&field));
+            for field in needed.iter().filter(|field| !any || own(field)) {
+                if !self.matters.contains(field) {
+                    self.matters.push(field.clone());
+                }
+                let new = (at, field.clone());
+                if !self.rests_on.contains(&new) {
+                    self.rests_on.push(new);
+                }
+            }
+        }
+    }
+}
+
+/// Whether a finding of these is there no longer, or milder, or of fewer parts. One that comes in its place says as
+/// much by another rule.
+fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
+    let new = |other: &Finding| {
+        other.area == finding.area
+            && now.iter().all(|it| {
+                it.code != other.code || it.about != other.about || it.signal > other.signal
+            })
+    };
     let covers = |other: &Finding| {
-        other.code == finding.code
+        (other.code == finding.code || new(other))
             && other.signal <= finding.signal
             && finding.about.iter().all(|id| other.about.contains(id))
     };
@@ -149,10 +194,22 @@ fn all_answered(plan: &Plan, fields: &[String]) -> Plan {
 
 /// Whether a field is about one of the things that a finding is about, or about none in particular.
 fn touches(field: &str, finding: &Finding) -> bool {
+    field.starts_with("generator.") || field.starts_with("site.") || names(field, finding)
+}
+
+/// Whether a field is about one of the things that a finding is about.
+fn names(field: &str, finding: &Finding) -> bool {
     let mut names = finding.about.iter().map(Id::as_str);
-    field.starts_with("generator.")
-        || field.starts_with("site.")
-        || names.any(|name| field.split('.').any(|part| part == name))
+    names.any(|name| field.split('.').any(|part| part == name))
+}
+
+/// Whether a danger or warning may rest on this field: one that is about the same thing, or of which nothing is known yet
+/// that it rests on.
+fn may_be_guessed(field: &str, findings: &[Finding], answers: &Answers) -> bool {
+    let untold = |at: usize| answers.rests_on.iter().all(|(of, _)| *of != at);
+    let serious = findings.iter().enumerate();
+    let mut serious = serious.take_while(|(_, it)| it.signal <= Signal::Warning);
+    serious.any(|(at, finding)| names(field, finding) || untold(at) && touches(field, finding))
 }
 
 /// Whether nothing of a finding is left.
@@ -208,7 +265,8 @@ pub(super) fn answers(
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.iter().enumerate() {
         // What was not tried may matter.
-        if at >= MOST {
+        let asked = || tried.len() < MOST_ASKED && may_be_guessed(field, findings, &answers);
+        if at >= MOST && !asked() {
             answers.matters.push(field.clone());
             continue;
         }
@@ -220,7 +278,7 @@ pub(super) fn answers(
             let (then, found) = again(&answered, Changes::of(field), figures);
             let serious = findings.iter().enumerate();
             let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
-            let rests = serious.filter(|(_, finding)| eased(finding, &found));
+            let rests = serious.filter(|(_, finding)| eased(finding, findings, &found));
             let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
             // What kills while nothing looks wrong is found out first.
             let air = rests.iter().any(|(at, _)| {
@@ -255,38 +313,12 @@ pub(super) fn answers(
     let several =
         |at: &usize| findings[*at].signal == Signal::Danger && !cleared_by_one.contains(at);
     let several: Vec<usize> = (0..findings.len()).filter(several).collect();
-    let mut found_with = |fields: &[String]| {
-        let (_, found) = again(&all_answered(plan, fields), Changes::ALL, figures);
-        found
-    };
     if tried.len() > 1 && !several.is_empty() {
-        let found = found_with(&tried);
-        let cleared_by = |found: &[Finding]| -> Vec<usize> {
-            let gone = several.iter().filter(|at| cleared(&findings[**at], found));
-            gone.copied().collect()
-        };
-        let gone = cleared_by(&found);
-        let suffice = |fields: &[String]| cleared_by(&found_with(fields)) == gone;
-        let needed = if gone.is_empty() {
-            Vec::new()
-        } else {
-            needed(tried, suffice)
-        };
-        for at in gone {
-            let own = |field: &&String| touches(field, &findings[at]);
-            let any = needed.iter().any(|field| own(&field));
-            for field in needed.iter().filter(|field| !any || own(field)) {
-                if !answers.matters.contains(field) {
-                    answers.matters.push(field.clone());
-                }
-                let new = (at, field.clone());
-                if !answers.rests_on.contains(&new) {
-                    answers.rests_on.push(new);
-                }
-            }
-        }
+        let found_with =
+            |fields: &[String]| again(&all_answered(plan, fields), Changes::ALL, figures).1;
+        answers.rest_on_several(findings, &several, tried, found_with);
     }
-    // Findings that are alike come in the order of their ids.
+    // What several make together comes last, and is told where it was assumed.
     let order = |field: &String| fields.iter().position(|it| it == field);
     answers.matters.sort_by_key(order);
     answers.decides = best.map(|((_, dangers, warnings, limits), field)| Decides {
@@ -690,6 +722,38 @@ mod tests {
         let (field, cleared, _) = decides(&unknown).expect("something decides");
         assert_eq!(field, "box.box.outlet.left.gfci");
         assert_eq!(dangers(&unknown) - dangers(&known), cleared);
+    }
+
+    /// Of a plan with more unknowns than are tried, a box of which nobody knows how it is wired is told as a guess.
+    #[test]
+    fn no_guess_is_told_as_a_fact_however_many_there_are() {
+        let outlet = |at: usize| {
+            format!(
+                "[[box.outlet]]\nid = \"out-{at}\"\nshape = \"5-20R\"\nbreaker = \"unknown\"\n\
+                 gfci = \"unknown\"\nwire = \"unknown\"\n"
+            )
+        };
+        let text = |bond: &str| {
+            format!(
+                "format = 1\n[generator]\nrated = \"unknown\"\nvoltage = \"120 V\"\n\
+                 [[generator.outlet]]\nid = \"twist\"\n\
+                 shape = \"L5-30R\"\n[[cord]]\nid = \"cord\"\nfrom = \"twist\"\nplug = \"L5-30P\"\n\
+                 ends = [\"L5-30R\"]\n[[box]]\nid = \"box\"\nfrom = \"cord\"\ninlet = \"L5-30P\"\n\
+                 bond = {bond}\n{}",
+                (0..9).map(outlet).collect::<String>()
+            )
+        };
+        for (bond, guessed) in [("\"unknown\"", true), ("true", false)] {
+            let report = build(&crate::plan::read(&text(bond)).expect("a plan that reads"));
+            assert!(report.figures.assumed.len() > MOST);
+            let mut found = report.findings.iter().filter(|it| it.code == "SHOCK005");
+            let rests = &found.next().expect("it is found").rests_on;
+            assert_eq!(
+                rests.iter().any(|it| it.field == "box.box.bond"),
+                guessed,
+                "{rests:?}"
+            );
+        }
     }
 
     /// What a cord and an outlet may be overloaded by rests on the wire of each; whatever their names, what decides it

@@ -817,6 +817,14 @@ impl Report {
         of(&self.findings).or_else(|| of(&self.figures.spare))
     }
 
+    /// How grave the trouble is that a finding belongs to. One of a part that is plugged into nothing belongs to none.
+    #[must_use]
+    pub fn signal_of(&self, finding: &Finding) -> Signal {
+        let troubles = self.figures.troubles.iter();
+        let mut of_it = troubles.filter(|it| self.findings_of(it).any(|of| of == finding));
+        of_it.next().map_or(finding.signal, |it| it.signal)
+    }
+
     /// How many troubles have this signal.
     #[must_use]
     pub fn count(&self, signal: Signal) -> usize {

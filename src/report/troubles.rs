@@ -224,14 +224,14 @@ fn owner<'a>(plan: &'a Plan, id: &'a Id) -> &'a Id {
     plan.part_of(id).unwrap_or(id)
 }
 
-/// The parts and things that a finding is about, first; then the part that these hang on where it gets no power, the
-/// outlet that is too small for them, and the outlets that lack 240 V as they do.
+/// The parts and things that a finding is about, and then what its remedy is done to where that is another part.
 fn named(finding: &Finding) -> impl Iterator<Item = &Id> {
     let value = match (finding.code, finding.fix.key) {
         ("FIT001", "loose" | "unusable") => finding.values.get("place"),
         ("FIT004", _) => finding.values.get("refused"),
         ("FIT006", _) => finding.values.get("unfed"),
         ("SHOCK001", "first") => finding.fix.values.get("place"),
+        ("SHOCK013", "box" | "box-look") => finding.fix.values.get("part"),
         _ => None,
     };
     let more = match value {

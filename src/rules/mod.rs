@@ -191,8 +191,8 @@ pub fn find(code_or_name: &str) -> Option<&'static Rule> {
 /// before fire. Areas that are not here come after these.
 const SOONEST: [&str; 5] = ["air", "shock", "overcurrent", "cord", "fit"];
 
-/// Everything that every rule finds: worst first, then what kills sooner, then by code, then by
-/// what it is about.
+/// Everything that every rule finds: worst first, then what kills sooner, then by code, then in
+/// the order of the rule, which is that of the plan: ids are names and nothing else.
 #[must_use]
 pub fn check(facts: &Facts<'_>) -> Vec<Finding> {
     check_some(facts, |_| true)
@@ -209,7 +209,7 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
         let place = SOONEST.iter().position(|area| *area == finding.area);
         (finding.signal, place.unwrap_or(SOONEST.len()), finding.code)
     };
-    list.sort_by(|a, b| (rank(a), &a.about).cmp(&(rank(b), &b.about)));
+    list.sort_by_key(rank);
     list
 }
 

@@ -6,8 +6,8 @@
 //! back through the sensor: nothing is missing, and nothing trips, while the device's own TEST button works
 //! all the same, because that button goes round the sensor. So what counts is not whether a device is
 //! there, but whether a joint lies beyond it (from how the device is built: common practice, no source).
-//! Of two outlets on one breaker that both have one, one device may serve both: it is in the breaker, or the one
-//! outlet feeds the other.
+//! Of two outlets on one breaker, the GFCI of one may serve both: it is in the breaker, or the one outlet feeds the
+//! other, which then has no buttons of its own.
 
 use serde::Serialize;
 
@@ -198,8 +198,8 @@ impl<'a> Grounding<'a> {
         devices.find_map(|(device, _)| Some((device, self.joint_beyond(device)?.0)))
     }
 
-    /// The surest joint beyond a device, of equals the first. Where another outlet on its breaker may have no
-    /// device of its own, but the same, a joint beyond that outlet may be beyond this device.
+    /// The surest joint beyond a device, of equals the first. A joint beyond another outlet on its breaker may be beyond
+    /// this device.
     fn joint_beyond(&self, device: NodeIx) -> Option<(NodeIx, Sure)> {
         let beyond = |(joint, sure): &(NodeIx, Sure)| {
             if self.is_on_path(device, *joint) {
@@ -213,25 +213,11 @@ impl<'a> Grounding<'a> {
         joints.rev().max_by_key(|(_, sure)| *sure)
     }
 
-    /// Whether a device and the one that a point is behind may be one and the same: both are told of, or not ruled
-    /// out, on outlets of one breaker, and buttons on one may serve the other.
+    /// Whether a device may serve a point too though it is not on the way there: the outlet that it is in and the one
+    /// that the point is behind are on one breaker. One may feed the other, buttons or not.
     #[must_use]
     pub fn one_device(&self, device: NodeIx, of: NodeIx) -> bool {
-        let of_outlet = |at: NodeIx| self.breaker_of(at);
-        let here = of_outlet(device);
-        here.is_some()
-            && self.supply.up(of).any(|(at, node)| {
-                at != device && (node.gfci || node.may_have_gfci) && of_outlet(at) == here
-            })
-    }
-
-    /// The breaker of an outlet of the generator or a box.
-    fn breaker_of(&self, outlet: NodeIx) -> Option<NodeIx> {
-        let node = self.supply.node(outlet);
-        let mut up = self.supply.up(outlet).skip(1);
-        let above = up.find(|(_, above)| !matches!(above.kind, NodeKind::Wiring))?;
-        let breaker = matches!(above.1.kind, NodeKind::Breaker { .. });
-        (breaker && matches!(node.kind, NodeKind::Receptacle { .. })).then_some(above.0)
+        on_one_breaker(self.supply, device, of)
     }
 
     /// Whether neutral and ground are joined beyond a device, or may be, elsewhere than in this gear and beyond it.
@@ -286,7 +272,7 @@ impl<'a> Grounding<'a> {
     }
 
     fn is_on_path(&self, part: NodeIx, of: NodeIx) -> bool {
-        self.supply.up(of).any(|(ix, _)| ix == part)
+        is_on_path(self.supply, part, of)
     }
 }
 
@@ -393,9 +379,32 @@ fn bonding_sockets(plan: &Plan, supply: &Supply) -> Vec<NodeIx> {
     sockets.into_iter().map(|(_, at)| at).collect()
 }
 
-/// Whether a GFCI is anywhere ahead of it.
+/// Whether a GFCI is anywhere ahead of it, or may be: another outlet on its breaker has one.
 fn has_gfci(supply: &Supply, at: NodeIx) -> bool {
-    supply.up(at).any(|(_, node)| node.gfci)
+    nodes(supply)
+        .filter(|(_, node)| node.gfci)
+        .any(|(device, _)| is_on_path(supply, device, at) || on_one_breaker(supply, device, at))
+}
+
+/// Whether a point is behind another outlet of the breaker that this outlet is on.
+fn on_one_breaker(supply: &Supply, outlet: NodeIx, of: NodeIx) -> bool {
+    breaker_of(supply, outlet).is_some_and(|here| {
+        let mut way = supply.up(of).filter(|(at, _)| *at != outlet);
+        way.any(|(at, _)| breaker_of(supply, at) == Some(here))
+    })
+}
+
+/// The breaker of an outlet of the generator or a box.
+fn breaker_of(supply: &Supply, outlet: NodeIx) -> Option<NodeIx> {
+    let node = supply.node(outlet);
+    let mut up = supply.up(outlet).skip(1);
+    let above = up.find(|(_, above)| !matches!(above.kind, NodeKind::Wiring))?;
+    let breaker = matches!(above.1.kind, NodeKind::Breaker { .. });
+    (breaker && matches!(node.kind, NodeKind::Receptacle { .. })).then_some(above.0)
+}
+
+fn is_on_path(supply: &Supply, part: NodeIx, of: NodeIx) -> bool {
+    supply.up(of).any(|(ix, _)| ix == part)
 }
 
 fn nodes(supply: &Supply) -> impl Iterator<Item = (NodeIx, &crate::supply::Node)> {

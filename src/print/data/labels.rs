@@ -224,7 +224,10 @@ fn refusal(context: &Context<'_>, id: &Id, shape: Option<String>) -> Option<Labe
     let report = context.report;
     let forbidden = report.refused(id).is_some();
     let why = report.refused(id).or_else(|| report.guarded(id))?;
-    let mut finding = report.told_by(why)?.clone();
+    let told = report.told_by(why)?;
+    let mut finding = told.clone();
+    // As grave as the trouble that it is part of: there is one deed for all of that.
+    finding.signal = report.signal_of(told);
     // A label speaks of what it is on.
     if Report::ONE_BY_ONE.contains(&finding.code) {
         let it = if forbidden { &why.at } else { id };

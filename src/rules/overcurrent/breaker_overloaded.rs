@@ -227,6 +227,11 @@ const fn is_cord(node: &Node) -> bool {
 /// Every part that is asked for more than it holds, those on one way and by the same things together.
 pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
     let mut list: Vec<Overload<'a>> = Vec::new();
+    // By turns such a thing is too much as well: rule FIT004 tells of it.
+    let alone = |need: &Need<'_>| {
+        let mut way = need.at.into_iter().flat_map(|at| facts.supply.up(at));
+        way.any(|(ix, node)| is_judged(facts, ix) && need.amps() > node.rating)
+    };
     // What is farthest from the generator first.
     for at in (0..facts.supply.nodes.len()).rev() {
         let part = NodeIx(at);
@@ -239,21 +244,16 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         if facts.worst_leg(all) <= limit {
             continue;
         }
-        let over = |these: &[Need<'a>]| {
-            let mut waits_for_nothing = these.to_vec();
-            waits_for_nothing.retain(Need::cannot_wait);
-            Overload::of(facts, part, &waits_for_nothing, true)
-                .or_else(|| Overload::of(facts, part, these, false))
-        };
         let mut through = all.to_vec();
-        through.retain(|need| need.amps() <= limit);
-        let together = over(&through);
-        // What is too much by itself is too much together too: told where the same things are too much beyond.
-        let alone = together.is_none();
-        let Some(mut over) = together.or_else(|| over(all)) else {
+        through.retain(|need| !alone(need));
+        let mut waits_for_nothing = through.clone();
+        waits_for_nothing.retain(Need::cannot_wait);
+        let Some(mut over) = Overload::of(facts, part, &waits_for_nothing, true)
+            .or_else(|| Overload::of(facts, part, &through, false))
+        else {
             continue;
         };
-        over.beyond = all.len();
+        over.beyond = through.len();
         let beyond = |known: &Overload<'_>| {
             let part_of = known.parts[0];
             facts.supply.up(part_of).any(|(ix, _)| ix == part)
@@ -263,8 +263,8 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
         let excess: Current = below.iter().map(|known| list[*known].demand - list[*known].limit).sum();
         let same = below.iter().find(|known| list[**known].beyond == over.beyond);
         let explained = over.demand - excess <= limit;
-        match same.or_else(|| below.first().filter(|_| explained && !alone)) {
-            Some(known) if alone || list[*known].musts || !over.musts => {
+        match same.or_else(|| below.first().filter(|_| explained)) {
+            Some(known) if list[*known].musts || !over.musts => {
                 let known = &mut list[*known];
                 if known.beyond == over.beyond && over.limit <= known.limit {
                     over.parts.append(&mut known.parts);
@@ -274,8 +274,6 @@ pub(in crate::rules) fn overloads<'a>(facts: &Facts<'a>) -> Vec<Overload<'a>> {
                     known.parts.push(part);
                 }
             }
-            // Of one thing rule FIT004 tells.
-            _ if alone && over.on.len() < 2 => {}
             _ => list.push(over),
         }
     }
@@ -441,6 +439,25 @@ mod tests {
             let expected = if seen { vec!["overload-early"] } else { vec![] };
             assert_eq!(words, expected, "{watts}");
         }
+    }
+
+    /// 12.5 A each on a breaker that trips at 11 A: by turns they are too much as well, so that only rule FIT004 speaks.
+    /// Where it trips at 13 A, each may run, and not both.
+    #[test]
+    fn what_turns_do_not_help_is_not_told_to_take_turns() {
+        let told = |trips: &str| -> Vec<&str> {
+            let trips = format!("breaker = \"20 A\"\ntrips_at = \"{trips}\"");
+            let edits = [
+                AT_FRONT[0],
+                AT_FRONT[1],
+                ("breaker = \"20 A\" # front", trips.as_str()),
+                ("running = \"50 W\"", "running = \"1500 W\""),
+            ];
+            let told = findings(&edits).iter().map(|it| it.code).collect::<Vec<_>>();
+            told.into_iter().filter(|code| ["OVER006", "FIT004"].contains(code)).collect()
+        };
+        assert_eq!(told("11 A"), ["FIT004"; 2]);
+        assert_eq!(told("13 A"), ["OVER006"]);
     }
 
     /// Two kettles at two receptacles behind one breaker of 20 A.

@@ -881,12 +881,12 @@ mod tests {
             .iter()
             .map(|it| it.about.iter().map(crate::plan::Id::as_str).collect())
             .collect();
-        assert_eq!(about, [vec!["left"], vec!["long"]]);
+        assert_eq!(about, [vec!["long"], vec!["left"]]);
         let amps = |milliamps| crate::report::Value::from(Current::from_milliamps(milliamps));
         let shown = |at: usize| (found[at].values["rating"].clone(), found[at].values["breaker"].clone());
-        assert_eq!(shown(0), (amps(15_000), amps(20_000)));
-        assert_eq!(shown(1), (amps(18_000), amps(30_000)));
-        assert_eq!((found[0].fix.key, found[1].fix.key), ("wiring", "cord"));
+        assert_eq!(shown(0), (amps(18_000), amps(30_000)));
+        assert_eq!(shown(1), (amps(15_000), amps(20_000)));
+        assert_eq!((found[0].fix.key, found[1].fix.key), ("cord", "wiring"));
     }
 
     /// A breaker that has tripped early may not do so next time.

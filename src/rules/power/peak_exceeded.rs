@@ -244,8 +244,7 @@ impl<'a> Judge<'_, 'a> {
 }
 
 fn check<'a>(facts: &Facts<'a>, found: &mut Findings<'_>) {
-    let usable = &facts.figures.usable;
-    let (peak, rated) = (usable.peak_watts, usable.rated_watts);
+    let (peak, rated) = (facts.supply.peak, facts.supply.rated);
     let assumed = &facts.figures.assumed;
     let guessed = |need: &Need<'a>| {
         let of_load = format!("load.{}.", need.load.id);
@@ -357,7 +356,7 @@ mod tests {
             found.map(|it| (about(it.about), it.rests_on.is_empty())).collect()
         };
         let each = |ids: &[&str], sure| (ids.iter().map(ToString::to_string).collect(), sure);
-        assert_eq!(told("\"unknown\""), [each(&["fan"], false), each(&["kettle"], true)]);
+        assert_eq!(told("\"unknown\""), [each(&["kettle"], true), each(&["fan"], false)]);
         assert_eq!(told("\"4600 W\""), [each(&["fan", "kettle"], true)]);
     }
 

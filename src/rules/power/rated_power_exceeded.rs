@@ -277,7 +277,7 @@ impl<'a> Judge<'_, 'a> {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let mut needs = facts.needs();
-    let rated = facts.figures.usable.rated_watts;
+    let rated = facts.supply.rated;
     let watts = Judge {
         sum: &|on| on.iter().map(Need::running).sum::<Power>().milliwatts(),
         judges: &|need| need.by_watts(facts.supply),
@@ -317,6 +317,21 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use crate::report::Value;
     use crate::rules::testing::{codes, findings, report};
+
+    /// Watts fall short, and nobody knows how many there are: then that is what the finding rests on.
+    #[test]
+    fn what_an_unknown_generator_cannot_give_rests_on_its_watts() {
+        let unknown = [
+            ("rated = \"3600 W\"", "rated = \"unknown\""),
+            ("peak = \"4500 W\"", "peak = \"unknown\""),
+        ];
+        let found = findings(&unknown);
+        let found = found.iter().find(|it| it.code == "POWER001").expect("found");
+        assert!(found.rests_on.iter().any(|it| it.field == "generator.rated"), "{found:?}");
+        let known = findings(&[("rated = \"3600 W\"", "rated = \"1200 W\"")]);
+        let known = known.iter().find(|it| it.code == "POWER001").expect("found");
+        assert!(known.rests_on.is_empty(), "{known:?}");
+    }
 
     /// A 3600 W set of two legs gives 15 A on each. 2000 W at 120 V are 16.7 A, too much for either;
     /// 12.5 A and 3.3 A are too much for one and not for two.

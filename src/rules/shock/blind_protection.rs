@@ -46,7 +46,8 @@ pub(super) const RULE: Rule = Rule {
     text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", "shared", "if-any", "if-none",
+        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", 
+        "shared", "if-any", "if-none",
     ],
     check,
     #[cfg(test)]
@@ -66,6 +67,8 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
         // The kettle on an outlet that shares the breaker, and may share the GFCI, of the one that the plug is in.
         &[FLOATING, IN_BACK, AT_FRONT, SHARED],
+        // That outlet has no buttons of its own, and may be fed by the other.
+        &[FLOATING, IN_BACK, AT_FRONT, SHARED, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // Nobody looked for its buttons.
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = true")],
         &[FLOATING, MAYBE, BARE_LEFT, BARE_RIGHT, ("bond = false", "bond = \"unknown\"")],
@@ -73,10 +76,10 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[],
+        // Its breaker is its own.
+        &[FLOATING, IN_BACK, AT_FRONT, SECOND, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // The plug in an outlet without a GFCI.
         &[FLOATING, PLUG, AT_FRONT, ("gfci = true # front", "gfci = false")],
-        // The outlet that shares the breaker has no GFCI.
-        &[FLOATING, IN_BACK, AT_FRONT, SHARED, ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]")],
         // The receptacles of the box have a GFCI each: the joint is ahead of them.
         &[FLOATING, BEHIND, ("bond = false", "bond = true")],
         &[FLOATING, BEHIND, BARE_LEFT, BARE_RIGHT],
@@ -161,9 +164,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         };
         let id = |at: NodeIx| Value::from(&facts.supply.node(at).id);
         let mut shown = values([("device", id(device)), ("joint", id(joint)), ("ground", ground.clone())]);
+        // The box that is not to be used: one such deed clears all that it blinds.
+        let unused = || match fix {
+            "box" | "box-look" => values([("part", Value::Parts(ids(facts, &[joint])))]),
+            _ => values([]),
+        };
         let mut tell = |at: Vec<NodeIx>, signal, fix, shown: &Values| {
             if !at.is_empty() {
-                found.add(signal, ids(facts, &at), shown.clone(), fix, values([]));
+                found.add(signal, ids(facts, &at), shown.clone(), fix, unused());
             }
         };
         let nobody = used.is_empty() && campers.is_empty();
@@ -336,6 +344,9 @@ mod tests {
         assert_eq!(shared(&edits), told);
         let unknown = ("gfci = true\n[[cord]]", "gfci = \"unknown\"\n[[cord]]");
         assert_eq!(shared(&[&edits[..], &[unknown]].concat()), told);
+        // Without buttons of its own it may be fed by the other.
+        let none = ("gfci = true\n[[cord]]", "gfci = false\n[[cord]]");
+        assert_eq!(shared(&[&edits[..], &[none]].concat()), told);
         assert_eq!(shared(&[FLOATING, IN_BACK, AT_FRONT, SECOND]), []);
         let report = report(&edits);
         let front = crate::plan::Id::new("front").expect("an id");

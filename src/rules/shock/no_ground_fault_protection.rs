@@ -141,7 +141,13 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let (unused, free): (Vec<_>, Vec<_>) = rest.into_iter().partition(past);
         let worst = if these.is_empty() { Signal::Caution } else { signal };
         // What nobody plugs into is no danger; but the ends of one cord look alike.
-        let (here, ends): (Vec<_>, Vec<_>) = unused.into_iter().partition(|other| *other == at);
+        let cord = |at: &NodeIx| {
+            let id = &facts.supply.node(*at).id;
+            let mut cords = facts.plan.cords.iter();
+            cords.position(|cord| cord.end_ids().any(|end| end == *id))
+        };
+        let alike = |end: &NodeIx| cord(end).is_some_and(|of| these.iter().any(|used| cord(used) == Some(of)));
+        let (ends, here): (Vec<_>, Vec<_>) = unused.into_iter().partition(alike);
         let mut these = [these, ends].concat();
         these.sort_unstable();
         let [first, place] = [&facts.verdicts.to_go_past(at)[..], &[at]]
@@ -179,6 +185,30 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
 mod tests {
     use crate::report::Signal;
     use crate::rules::testing::signals;
+
+    /// The plug of the kettle fits no outlet of the box that is plugged in beside it: past the same GFCI cord, that is a
+    /// caution. An unused end of the cord that the kettle is on is as much of a danger as the other.
+    #[test]
+    fn only_ends_of_one_cord_look_alike() {
+        let bare = ("gfci = true # front", "gfci = false");
+        let lead = "[[cord]]\nid = \"lead\"\nfrom = \"front\"\nplug = \"5-15P\"\nends = [\"5-15R\", \"5-15R\", \"5-15R\"]\n\
+                 wire = \"12 AWG\"\nconductors = 3\nlength = \"25 ft\"\noutdoor = true\ncoiled = false\n[[box]]\nid = \"lock\"\n\
+                 from = \"lead.2\"\ninlet = \"5-15P\"\nlisted = true\nbond = false\n[[box.outlet]]\n\
+                 id = \"twist-lock\"\nshape = \"L5-20R\"\nbreaker = \"15 A\"\n[[box]]\nid";
+        let report = crate::rules::testing::report(&[
+            bare,
+            ("on = \"left\" # kettle", "on = \"lead.1\""),
+            ("[[box]]\nid", lead),
+        ]);
+        let told = |id: &str| {
+            let mut of_rule = report.findings.iter().filter(|it| it.code == "SHOCK001");
+            let told = of_rule.find(|it| it.about.iter().any(|at| at.as_str() == id));
+            told.map(|it| it.signal)
+        };
+        assert_eq!(told("lead.1"), Some(Signal::Danger));
+        assert_eq!(told("lead.3"), Some(Signal::Danger));
+        assert_eq!(told("twist-lock"), Some(Signal::Caution));
+    }
 
     #[test]
     fn the_wetter_the_worse_and_unknown_is_wet() {

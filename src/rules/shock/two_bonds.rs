@@ -121,7 +121,7 @@ mod tests {
             let found = found.iter().filter(|it| it.code == "SHOCK004");
             found.map(|it| it.fix.key).collect()
         };
-        assert_eq!(told(&[bond, plug]), ["plug", "box"]);
+        assert_eq!(told(&[bond, plug]), ["box", "plug"]);
         assert_eq!(told(&[bond]), ["box"]);
         assert_eq!(told(&[bond, plug, floating]), ["box"]);
         // A box that nobody knows is told as well as one that joins them.

@@ -285,10 +285,10 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     true
 }
 
-/// A name that ends in so many watts, and in none that it had before.
+/// A name that ends in so many watts, and in none that it had before. In brackets: names stand between commas.
 fn name_with(name: &str, watts: i64) -> String {
-    let ending = format!(", {watts} W");
-    let bare = match name.rsplit_once(", ") {
+    let ending = format!(" ({watts} W)");
+    let bare = match name.rsplit_once(" (") {
         Some((bare, last)) if is_watts(last) => bare,
         _ => name,
     };
@@ -298,7 +298,7 @@ fn name_with(name: &str, watts: i64) -> String {
 }
 
 fn is_watts(text: &str) -> bool {
-    let figure = text.strip_suffix(" W");
+    let figure = text.strip_suffix(" W)");
     figure.is_some_and(|it| !it.is_empty() && it.bytes().all(|it| it.is_ascii_digit()))
 }
 
@@ -541,10 +541,10 @@ mod tests {
     #[test]
     fn a_smaller_appliance_has_a_name_of_its_own() {
         for (old, new) in [
-            ("Electric kettle", "Electric kettle, 750 W"),
-            ("Kettle, 1500 W", "Kettle, 750 W"),
-            ("Pot, red", "Pot, red, 750 W"),
-            ("W", "W, 750 W"),
+            ("Electric kettle", "Electric kettle (750 W)"),
+            ("Kettle (1500 W)", "Kettle (750 W)"),
+            ("Pot (red)", "Pot (red) (750 W)"),
+            ("W)", "W) (750 W)"),
         ] {
             assert_eq!(name_with(old, 750), new);
         }

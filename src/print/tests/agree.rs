@@ -90,9 +90,19 @@ proptest! {
                 prop_assert!(!refused.contains(part.as_str()), "{id} hangs on {part}");
             }
             let Some(verdict) = report.verdict(&limit.id) else { continue };
-            prop_assert!(!verdict.one_at_a_time || item.to_string().contains("one at a time"), "{id}");
             prop_assert!(verdict.one_at_a_time || verdict.loads.is_empty() || at_once(&verdict.loads)
                 || verdict.loads.len() == 1, "{id}: {:?}", verdict.loads);
+            // One at a time where no two may run together; else what may not is named, and is refused when asked.
+            let two = |set: &Vec<Id>| set.iter().filter(|load| verdict.loads.contains(load)).count() > 1;
+            let some = verdict.one_at_a_time && sharing.together.iter().any(two);
+            let says = |words: &str| item.to_string().contains(words);
+            prop_assert_eq!(says("one at a time"), verdict.one_at_a_time && !some, "{}", item);
+            prop_assert_eq!(says("not together"), some, "{}", item);
+            prop_assert_eq!(verdict.not_together.is_empty(), !some);
+            for set in &verdict.not_together {
+                prop_assert!(!at_once(set), "{set:?}");
+                prop_assert!(!ask(&plan, &report, set, &[]).may, "{set:?}");
+            }
             prop_assert_eq!(item["gfci"].as_bool().unwrap_or(limit.gfci), limit.gfci);
         }
         // What may not be used has a reason with words, and what may has none: cords and boxes like receptacles.

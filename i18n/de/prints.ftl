@@ -80,6 +80,7 @@ print-leg-unknown-brief = Seite ?
 print-leg-each = { $amps } auf jeder Seite
 print-legs = Seiten
 print-legs-value = A und B: die zwei Hälften seiner Leistung.
+print-not-all-at-once = nicht alles zugleich: { $loads }
 print-not-together = { $loads }; nicht zugleich: { $sets }
 print-one-at-a-time = nur eins zugleich: { $loads }
 print-only-these = HIER NUR { $parts }. Kein Gerät einstecken.

@@ -80,6 +80,7 @@ print-leg-unknown-brief = leg ?
 print-leg-each = { $amps } on each leg
 print-legs = Legs
 print-legs-value = A and B: the two halves of its power.
+print-not-all-at-once = not all at once: { $loads }
 print-not-together = { $loads }; not together: { $sets }
 print-one-at-a-time = one at a time: { $loads }
 print-only-these = ONLY { $parts } here. No appliances.

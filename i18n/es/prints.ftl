@@ -82,6 +82,7 @@ print-leg-unknown-brief = fase ?
 print-leg-each = { $amps } en cada fase
 print-legs = Fases
 print-legs-value = A y B: las dos mitades de su potencia.
+print-not-all-at-once = no todo a la vez: { $loads }
 print-not-together = { $loads }; no a la vez: { $sets }
 print-one-at-a-time = de uno en uno: { $loads }
 print-only-these = AQUÍ SOLO { $parts }. No enchufe aparatos.

@@ -80,6 +80,7 @@ print-leg-unknown-brief = phase ?
 print-leg-each = { $amps } sur chaque phase
 print-legs = Phases
 print-legs-value = A et B : les deux moitiés de sa puissance.
+print-not-all-at-once = pas tout à la fois : { $loads }
 print-not-together = { $loads } ; pas ensemble : { $sets }
 print-one-at-a-time = un à la fois : { $loads }
 print-only-these = ICI, SEULEMENT { $parts }. N’y branchez aucun appareil.

@@ -323,6 +323,8 @@ impl<'a> Context<'a> {
         let names = self.load_names(&verdict.loads).join(", ");
         if names.is_empty() {
             None
+        } else if matches!(&*verdict.not_together, [set] if set.len() == verdict.loads.len()) {
+            Some(self.say("not-all-at-once", &[("loads", &names)]))
         } else if !verdict.not_together.is_empty() {
             let sets = verdict.not_together.iter();
             let sets = sets.map(|set| self.words.set_names(self.report, set).join(" + "));

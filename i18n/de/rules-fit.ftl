@@ -28,9 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Sehen Sie nach, welche Form der Stecker hat. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen solchen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-dead = Lassen Sie es ausgesteckt. Nehmen Sie ein von einem Prüflabor zugelassenes Kabel oder einen Kasten mit der richtigen Steckdose und dem richtigen Schutzschalter. Nie einen Stecker ändern.
     .fix-part = Prüfen Sie beide Formen und berichtigen Sie den Plan, oder nehmen Sie ein zugelassenes Kabel, das zu beiden passt. Feilen, biegen oder kürzen Sie nie einen Stecker.
-    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
+    .fix-lost = Sehen Sie nach, wo { $about } wirklich eingesteckt ist, und berichtigen Sie den Plan. { $household ->
+        [no] Ist dort kein Platz, nehmen Sie eine andere Steckdose oder lassen Sie es ausgesteckt, und nehmen Sie nie ein Verteilerkabel oder einen Adapter.
+       *[yes] Schaffen Sie nur mit einem zugelassenen Dreifachkabel mit GFCI Platz, nie mit Verteiler oder Adapter.
+      }
     .fix-loose = Stecken Sie { $place } dort ein, wo der Stecker passt, und schreiben Sie in den Plan, wo, oder stecken Sie { $about } woanders ein. Dann noch einmal prüfen.
-    .fix-misplaced = Nehmen Sie stattdessen { $others }: Dort passt der Stecker. Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
+    .fix-misplaced = { $free ->
+        [no] Andere passende sind belegt oder reichen nicht: Lassen Sie es ausgesteckt.
+       *[yes] Nehmen Sie stattdessen { $others }: Dort passt der Stecker.
+      } Berichtigen Sie den Plan. Feilen, biegen oder kürzen Sie nie einen Stecker.
     .fix-unusable = Benutzen Sie { $place } nicht. Streichen Sie es aus dem Plan, und stecken Sie woanders ein, was Strom braucht.
     .fix-bonding-plug = Lassen Sie eine Dose für ihn frei, oder schreiben Sie in den Plan, dass er draußen bleibt. Stecken Sie ihn nie in einen Verteiler, einen Adapter oder ein Kabel.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }

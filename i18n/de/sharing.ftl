@@ -21,7 +21,10 @@ change-unplug = Stecken Sie { $first } aus.
 change-bonding-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden.
 change-bonding-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker N-PE in „{ $to }“, ohne GFCI.
 change-replug = Stecken Sie { $first } in „{ $to }“.
-change-move = Schließen Sie { $first } an { $to } an.
+change-move = { $some ->
+    [yes] Schließen Sie beliebige { $count } von { $total } { $first } an { $to } an, und lassen Sie den Rest ausgesteckt.
+   *[no] Schließen Sie { $first } an { $to } an.
+  }
 change-by-the-card = der Stelle, die die Karte zeigt,
 change-take-turns = An { $to } wechselt sich { $first } mit { $with } ab: Stecken Sie das eine aus, bevor Sie das andere einstecken.
 change-another-hour = Lassen Sie { $first } um { $to } laufen und nicht mehr um { $from }.
@@ -45,8 +48,11 @@ change-protected-outlet = Stecken Sie ein zugelassenes GFCI-Kabel oder einen GFC
     } von { $first }. Schließen Sie nur dahinter an.
 change-three-way-cord = Stecken Sie ein zugelassenes Dreifachkabel von { $length } mit GFCI in { $first }: 12 AWG (eine kleinere Zahl ist dicker), für draußen gekennzeichnet.
 change-smaller-appliance = { $starts ->
-    [yes] Nehmen Sie statt { $first } ein Gerät mit { $power } oder weniger im Lauf und { $starting } oder weniger beim Anlauf.
-   *[no] Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }.
+    [yes] Nehmen Sie statt { $first } ein Gerät mit { $power } oder weniger im Lauf und { $starting } oder weniger beim Anlauf. Stecken Sie das mit { $old } nicht ein.
+   *[no] Nehmen Sie ein Gerät mit { $power } oder weniger statt { $first }, nicht das mit { $old }.
+  }{ $apart ->
+    [yes] {" "}Es wird fern vom Generator gebraucht: Bringen Sie es nicht dorthin.
+   *[no] {""}
   }
 change-box-for-splitter = Nehmen Sie einen zugelassenen Verteilerkasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.
 change-listed-box = Nehmen Sie einen in der Fabrik gebauten, zugelassenen Kasten mit einem Schutzschalter und einem GFCI für jede Steckdose statt { $first }.

@@ -28,9 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Use a listed cord or box that has the right outlet and breaker. Never file, bend or cut a plug.
     .fix-dead = Leave it unplugged. Use a listed cord or box with the right outlet and breaker. Never change a plug.
     .fix-part = Check both shapes and correct the plan, or use a listed cord that fits both. Never file, bend or cut a plug.
-    .fix-lost = Look where { $about } really plugs in, and correct the plan. To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
+    .fix-lost = Look where { $about } really plugs in, and correct the plan. { $household ->
+        [no] If it has no room there, use another outlet or leave it unplugged, and never use a splitter or an adapter.
+       *[yes] To make room, use only a listed three-way cord with a GFCI, never a splitter or an adapter.
+      }
     .fix-loose = Plug { $place } in where it fits, and write in the plan where, or plug { $about } in elsewhere. Then check again.
-    .fix-misplaced = Use { $others } instead: the plug goes in there. Correct the plan. Never file, bend or cut a plug.
+    .fix-misplaced = { $free ->
+        [no] Every other outlet that fits is taken, or cannot run it: leave it unplugged.
+       *[yes] Use { $others } instead: the plug goes in there.
+      } Correct the plan. Never file, bend or cut a plug.
     .fix-unusable = Do not use { $place }. Take it out of the plan, and plug in elsewhere what needs power.
     .fix-bonding-plug = Leave one socket for it, or write in the plan that it is not in. Never put it in a splitter, an adapter or a cord.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }

@@ -21,7 +21,10 @@ change-unplug = Unplug { $first }.
 change-bonding-plug-out = Stop the engine. Take the bonding plug out: the generator is bonded already.
 change-bonding-plug = Stop the engine. Plug the bonding plug into “{ $to }”, which has no GFCI.
 change-replug = Plug { $first } into the outlet “{ $to }”.
-change-move = Plug { $first } into { $to }.
+change-move = { $some ->
+    [yes] Plug any { $count } of the { $total } { $first } into { $to }, and leave the rest unplugged.
+   *[no] Plug { $first } into { $to }.
+  }
 change-by-the-card = the outlet that the new card shows
 change-take-turns = At { $to }, let { $first } take turns with { $with }: unplug one before you plug in the other.
 change-another-hour = Run { $first } at { $to } instead of { $from }.
@@ -45,8 +48,11 @@ change-protected-outlet = Put a listed GFCI cord or adapter into { $sockets ->
     } of { $first }. Plug things only into that.
 change-three-way-cord = Plug a listed cord of { $length } with three outlets and a built-in GFCI into { $first }: 12 AWG, marked for outdoors. A smaller AWG number is thicker.
 change-smaller-appliance = { $starts ->
-    [yes] In place of { $first }, use an appliance that needs { $power } or less to run and { $starting } or less to start.
-   *[no] Use an appliance of { $power } or less in place of { $first }.
+    [yes] In place of { $first }, use an appliance that needs { $power } or less to run and { $starting } or less to start. Do not plug in the { $old } one.
+   *[no] Use an appliance of { $power } or less in place of { $first }, not the { $old } one.
+  }{ $apart ->
+    [yes] {" "}People use it away from the generator, so do not move it there.
+   *[no] {""}
   }
 change-box-for-splitter = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.
 change-listed-box = In place of { $first }, use a factory-made box with a testing lab’s mark (“listed”). It must have a breaker and a GFCI for each outlet.

@@ -28,9 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Mire la forma de la clavija. Use un cable o una caja, certificados por un laboratorio, que tengan el { -receptacle } y el { -breaker } correctos. Nunca lime, doble ni corte una clavija.
     .fix-dead = Déjelo desenchufado. Use un cable o caja certificado por un laboratorio que tenga el { -receptacle } y el { -breaker } correctos. Nunca cambie una clavija.
     .fix-part = Mire las dos formas y corrija el plan, o use un cable, certificado por un laboratorio, que encaje en ambas. Nunca lime, doble ni corte una clavija.
-    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
+    .fix-lost = Mire dónde se enchufa de verdad { $about } y corrija el plan. { $household ->
+        [no] Si allí no cabe, use otro { -receptacle } o déjelo desenchufado, y nunca un derivador ni un adaptador.
+       *[yes] Para hacer sitio, use solo un cable certificado de tres salidas con { -gfci }, nunca un derivador o un adaptador.
+      }
     .fix-loose = Enchufe { $place } donde encaje y diga en el plan dónde, o enchufe { $about } en otro sitio. Luego revise otra vez.
-    .fix-misplaced = Use en su lugar { $others }: allí entra la clavija. Corrija el plan. Nunca lime, doble ni corte una clavija.
+    .fix-misplaced = { $free ->
+        [no] Los otros donde entra están ocupados o no pueden con él: déjelo desenchufado.
+       *[yes] Use en su lugar { $others }: allí entra la clavija.
+      } Corrija el plan. Nunca lime, doble ni corte una clavija.
     .fix-unusable = No use { $place }. Quítelo del plan, y enchufe en otro sitio lo que necesita corriente.
     .fix-bonding-plug = Deje una toma para ella, o diga en el plan que no se pone. Nunca la ponga en un derivador, un adaptador o un cable.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }

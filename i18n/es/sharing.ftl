@@ -21,7 +21,10 @@ change-unplug = Desenchufe { $first }.
 change-bonding-plug-out = Pare el motor. Saque la clavija de unión neutro-tierra: el neutro de este generador ya está unido a tierra.
 change-bonding-plug = Pare el motor. Enchufe la clavija de unión neutro-tierra en “{ $to }”, que no tiene { -gfci }.
 change-replug = Enchufe { $first } en “{ $to }”.
-change-move = Enchufe { $first } en { $to }.
+change-move = { $some ->
+    [yes] Enchufe en { $to } { $count } de los { $total } { $first }, da igual cuáles, y deje el resto desenchufado.
+   *[no] Enchufe { $first } en { $to }.
+  }
 change-by-the-card = el lugar que muestra la tarjeta
 change-take-turns = En { $to }, use { $first } por turnos con { $with }: desenchufe uno antes de enchufar el otro.
 change-another-hour = Haga funcionar { $first } en el horario { $to }, y ya no en { $from }.
@@ -45,8 +48,11 @@ change-protected-outlet = Ponga un cable o un adaptador con { -gfci }, certifica
     } de { $first }. Enchufe solo detrás de él.
 change-three-way-cord = Enchufe en { $first } un cable de tres salidas de { $length } con { -gfci }, certificado por un laboratorio: 12 AWG (un número menor es más grueso), marcado para exteriores.
 change-smaller-appliance = { $starts ->
-    [yes] En lugar de { $first }, use un aparato de { $power } o menos en marcha y { $starting } o menos al arrancar.
-   *[no] Use un aparato de { $power } o menos en lugar de { $first }.
+    [yes] En lugar de { $first }, use un aparato de { $power } o menos en marcha y { $starting } o menos al arrancar. No enchufe el de { $old }.
+   *[no] Use un aparato de { $power } o menos en lugar de { $first }, no el de { $old }.
+  }{ $apart ->
+    [yes] {" "}Se usa donde hay gente, lejos del generador: no lo lleve allí.
+   *[no] {""}
   }
 change-box-for-splitter = Use una caja de distribución certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.
 change-listed-box = Use una caja hecha en fábrica y certificada por un laboratorio, con un { -breaker } y un { -gfci } para cada { -receptacle }, en lugar de { $first }.

@@ -28,9 +28,15 @@ FIT001 = { $fix ->
     .fix-load = Vérifiez la forme de la fiche. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne limez, pliez ou coupez jamais une fiche.
     .fix-dead = Laissez-le débranché. Prenez une rallonge ou un coffret certifié par un laboratoire, avec la bonne prise et le bon disjoncteur. Ne changez jamais une fiche.
     .fix-part = Vérifiez les deux formes et corrigez le plan, ou prenez une rallonge certifiée par un laboratoire qui va aux deux. Ne limez, pliez ou coupez jamais une fiche.
-    .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ou un adaptateur.
+    .fix-lost = Regardez où se branche vraiment { $about } et corrigez le plan. { $household ->
+        [no] S’il n’y a pas de place, prenez une autre prise ou laissez-le débranché, et jamais un répartiteur ni un adaptateur.
+       *[yes] Pour faire de la place, prenez seulement une rallonge certifiée à trois prises avec { -gfci }, jamais un répartiteur ou un adaptateur.
+      }
     .fix-loose = Branchez { $place } là où sa fiche entre, et dites dans le plan où, ou branchez { $about } ailleurs. Puis vérifiez de nouveau.
-    .fix-misplaced = Prenez plutôt { $others } : la fiche y entre. Corrigez le plan. Ne limez, pliez ou coupez jamais une fiche.
+    .fix-misplaced = { $free ->
+        [no] Ailleurs, tout est pris ou trop faible : laissez-le débranché.
+       *[yes] Prenez plutôt { $others } : la fiche y entre.
+      } Corrigez le plan. Ne limez, pliez ou coupez jamais une fiche.
     .fix-unusable = N’utilisez pas { $place }. Retirez-le du plan, et branchez ailleurs ce qui a besoin de courant.
     .fix-bonding-plug = Laissez une prise pour elle, ou dites dans le plan qu’elle reste dehors. Ne la mettez jamais dans un répartiteur, un adaptateur ou une rallonge.
     .fix-bonding-socket = { FIT001.fix-bonding-plug }

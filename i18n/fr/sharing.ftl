@@ -24,7 +24,10 @@ change-unplug = Débranchez { $first }.
 change-bonding-plug-out = Arrêtez le moteur. Retirez la fiche de liaison neutre-terre : le neutre { -generator(form: "of") } est déjà relié à la terre.
 change-bonding-plug = Arrêtez le moteur. Branchez la fiche de liaison neutre-terre à « { $to } », sans GFCI.
 change-replug = Branchez { $first } à « { $to } ».
-change-move = Branchez { $first } à { $to }.
+change-move = { $some ->
+    [yes] Branchez à { $to } { $count } des { $total } { $first }, n’importe lesquels, et laissez le reste débranché.
+   *[no] Branchez { $first } à { $to }.
+  }
 change-by-the-card = l’endroit indiqué sur la carte
 change-take-turns = À { $to }, utilisez { $first } tour à tour avec { $with } : débranchez l’un avant de brancher l’autre.
 change-another-hour = Faites fonctionner { $first } à { $to } et non plus à { $from }.
@@ -48,8 +51,11 @@ change-protected-outlet = Mettez une rallonge ou un adaptateur GFCI certifié pa
     } de { $first }. Ne branchez rien ailleurs qu’à la suite.
 change-three-way-cord = Branchez à { $first } une rallonge GFCI à trois prises de { $length }, certifiée par un laboratoire : 12 AWG (un numéro plus petit est plus gros), marquée pour l’extérieur.
 change-smaller-appliance = { $starts ->
-    [yes] À la place de { $first }, prenez un appareil de { $power } ou moins en marche et { $starting } ou moins au démarrage.
-   *[no] Prenez un appareil de { $power } ou moins à la place de { $first }.
+    [yes] À la place de { $first }, prenez un appareil de { $power } ou moins en marche et { $starting } ou moins au démarrage. Ne branchez pas celui de { $old }.
+   *[no] Prenez un appareil de { $power } ou moins à la place de { $first }, pas celui de { $old }.
+  }{ $apart ->
+    [yes] {" "}On s’en sert loin { -generator(form: "of") } : ne l’y apportez pas.
+   *[no] {""}
   }
 change-box-for-splitter = À la place de { $first }, prenez un coffret de distribution certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.
 change-listed-box = À la place de { $first }, prenez un coffret d’usine certifié par un laboratoire, avec un disjoncteur et un GFCI par prise.

@@ -372,6 +372,8 @@ impl Change {
                 let was = load_of(before, load).and_then(|load| load.on.or(load.now));
                 values.insert("from", was.as_ref().map_or(none.clone(), Value::from));
                 values.insert("to", to.as_ref().map_or(none, |seat| (&seat.at).into()));
+                // Whoever has the new report says more: `Mended::tell_of_load`.
+                values.insert("some", Value::Name("no".to_owned()));
             }
             Self::TakeTurns { with, at, .. } => {
                 values.insert("to", at.into());
@@ -400,11 +402,15 @@ impl Change {
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
             }
             Self::Smaller { load, .. } => {
-                let power = load_of(after, load).and_then(|it| match it.running {
-                    Answer::Known(Draw::Power(power)) => Some(power),
-                    _ => None,
-                });
-                let running = power.unwrap_or(Power::ZERO);
+                let power_of = |plan| {
+                    let power = load_of(plan, load).and_then(|it| match it.running {
+                        Answer::Known(Draw::Power(power)) => Some(power),
+                        _ => None,
+                    });
+                    power.unwrap_or(Power::ZERO)
+                };
+                let running = power_of(after);
+                values.insert("old", power_of(before).into());
                 values.insert("power", running.into());
                 // What it takes to start is less as well, and a motor of fewer watts need not take less.
                 let units = crate::report::loads::units(after).0;
@@ -415,6 +421,7 @@ impl Change {
                 let starts = if starting > running { "yes" } else { "no" };
                 values.insert("starts", Value::Name(starts.to_owned()));
                 values.insert("starting", starting.into());
+                values.insert("apart", Value::Name("no".to_owned()));
             }
             _ => {}
         }

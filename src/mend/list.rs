@@ -206,11 +206,10 @@ fn too_much_already(plan: &Plan, report: &Report) -> Vec<Vec<Id>> {
     let wants = Wants::of(plan, report);
     let musts: Vec<&Id> = report.figures.loads.iter().map(|fact| &fact.id).collect();
     let unplaced = &report.figures.sharing.unplaced;
-    // What is too much for every place gets none because something else is moved.
+    // What is too much for every place, or for its own plug, gets none because something else is moved.
     let lost = |id: &Id| {
-        unplaced
-            .iter()
-            .any(|it| it.load == *id && it.reason != "too-large")
+        let mut lost = unplaced.iter().filter(|it| it.load == *id);
+        lost.any(|it| !matches!(it.reason, "too-large" | "impossible"))
     };
     let mut pairs = Vec::new();
     for one in musts.iter().filter(|id| lost(id) && wants.must(id)) {

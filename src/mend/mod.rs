@@ -39,7 +39,7 @@ use std::collections::BTreeSet;
 use search::Search;
 
 use crate::plan::{Id, Plan};
-use crate::report::{self, Effect, Repair, Report, Sharing, Signal, Tally, Values};
+use crate::report::{self, Effect, Repair, Report, Sharing, Signal, Tally, Value, Values};
 
 /// How many changed plans are tried at most: for well under a second to 20 loads, and not much longer with more,
 /// each trial of which takes longer.
@@ -85,6 +85,7 @@ impl Mended {
             if step.comes_along {
                 repair.cost = 0;
             }
+            self.tell_of_load(step, &mut repair);
             // A cord that several changes are about is bought once.
             let same = |it: &&mut Repair| it.key == "other-cord" && it.about == repair.about;
             match repairs.iter_mut().find(same) {
@@ -103,6 +104,30 @@ impl Mended {
         }
         sharing.repairs = repairs;
         sharing.mended = Some(self.effect.clone());
+    }
+
+    /// What only the new report knows of the load that a repair is about: how many of it have a place, and whether
+    /// a smaller one is used away from the set.
+    fn tell_of_load(&self, step: &Step, repair: &mut Repair) {
+        let yes_no = |it| Value::Name(if it { "yes" } else { "no" }.to_owned());
+        let figures = &self.report.figures;
+        match &step.change {
+            Change::Move { load, .. } => {
+                let units = figures.loads.iter().filter(|it| it.of == *load);
+                let placed = &figures.sharing.placed;
+                let (there, out): (Vec<_>, Vec<_>) =
+                    units.partition(|unit| placed.iter().any(|it| it.load == unit.id));
+                let total = there.len() + out.len();
+                repair.values.insert("some", yes_no(!out.is_empty()));
+                repair.values.insert("count", Value::Count(there.len()));
+                repair.values.insert("total", Value::Count(total));
+            }
+            Change::Smaller { load, .. } => {
+                let apart = places::used_apart(&self.plan, &self.report).contains(load);
+                repair.values.insert("apart", yes_no(apart));
+            }
+            _ => {}
+        }
     }
 
     /// Whether something is to be elsewhere than the old card shows, and no repair says so.
@@ -151,6 +176,8 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     search.fewer(&mut done, Signal::Warning, |change| {
         matches!(change, Change::Uncoil(_))
     });
+    // Nor does anything stay plugged in that label and card forbid.
+    search.pull_out_refused(&mut done);
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.
     let report = report::in_full(&done.state.plan, done.state.report);
     let proven = proven && report.figures.sharing.families_complete;

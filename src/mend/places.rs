@@ -117,6 +117,16 @@ pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
     loads.map(|facts| facts.of.clone()).collect()
 }
 
+/// The loads that are used where people are, and have their places there and not at the set.
+pub(super) fn used_apart(plan: &Plan, report: &Report) -> BTreeSet<Id> {
+    let at_set = at_the_set(plan, report);
+    let apart = report.figures.loads.iter().filter(|facts| {
+        let load = plan.loads.iter().find(|it| it.id == facts.of);
+        load.is_some_and(|load| beside_people(load, facts)) && !at_set.contains(&facts.of)
+    });
+    apart.map(|facts| facts.of.clone()).collect()
+}
+
 /// A receptacle that the generator feeds.
 struct Socket {
     ix: NodeIx,

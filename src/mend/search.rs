@@ -573,6 +573,29 @@ impl<'a> Search<'a> {
         }
     }
 
+    /// Sets aside each cord or box that is plugged in and must not be used for what is wrong with itself or its
+    /// receptacles, wherever that leaves nothing worse.
+    pub fn pull_out_refused(&mut self, done: &mut Done) {
+        let plan = &done.state.plan;
+        let cords = plan.cords.iter().map(|it| (&it.id, &it.from));
+        let boxes = plan.boxes.iter().map(|it| (&it.id, &it.from));
+        let in_use = cords.chain(boxes).filter(|(_, from)| from.is_some());
+        let refused = in_use.filter(|(part, _)| {
+            let why = done.state.report.refused(part);
+            why.is_some_and(|why| why.at == **part || ends_of(plan, part).contains(&why.at))
+        });
+        let refused: Vec<Id> = refused.map(|(part, _)| part.clone()).collect();
+        for part in refused {
+            let mut more = done.changes.clone();
+            more.push(Change::SetAside(part));
+            if let Some(then) = self.carried_out(&more)
+                && then.state.badness() <= done.state.badness()
+            {
+                *done = then;
+            }
+        }
+    }
+
     /// Drops every change without which the plan is as well off.
     pub fn drop_idle(&mut self, done: &mut Done, warnings: bool) {
         let worth = |state: &State| {

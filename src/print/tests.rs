@@ -104,6 +104,7 @@ fn verdict(name: &str, loads: &[&str]) -> Verdict {
         only_if: None,
         loads: loads.iter().map(|load| id(load)).collect(),
         one_at_a_time: false,
+        not_together: Vec::new(),
         assumed: Vec::new(),
     }
 }

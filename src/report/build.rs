@@ -268,6 +268,7 @@ fn of_points(
             .filter(|load| receptacle && sharing.may_run(load, of))
             .collect();
         let at_once = |set: &Vec<Id>| loads.iter().all(|load| set.contains(load));
+        let one_at_a_time = loads.len() > 1 && !sharing.together.iter().any(at_once);
         points.push(Verdict {
             id: node.id.clone(),
             bonding_plug,
@@ -292,12 +293,33 @@ fn of_points(
                     .collect(),
             }),
             only_if: OnlyIf::of(plan, supply, ix).filter(|_| refused.is_none()),
-            one_at_a_time: loads.len() > 1 && !sharing.together.iter().any(at_once),
+            one_at_a_time,
+            not_together: if one_at_a_time {
+                not_together(sharing, &loads)
+            } else {
+                Vec::new()
+            },
             loads,
             assumed: assumed_on_the_way(supply, ix, figures),
         });
     }
     points
+}
+
+/// Of loads that may not all run at once, the sets that may not, if two of them may: all of them in one where none
+/// is known that holds no other.
+fn not_together(sharing: &Sharing, loads: &[Id]) -> Vec<Vec<Id>> {
+    let of_these = |set: &&Vec<Id>| set.iter().filter(|id| loads.contains(id)).count() > 1;
+    if sharing.together.iter().find(of_these).is_none() {
+        return Vec::new();
+    }
+    let never = sharing.never.iter();
+    let never = never.filter(|set| set.iter().all(|id| loads.contains(id)));
+    let never: Vec<Vec<Id>> = never.cloned().collect();
+    if never.is_empty() {
+        return vec![loads.to_vec()];
+    }
+    never
 }
 
 /// The verdict on what is plugged into a socket that is not there, or does not take its plug, and on what hangs
@@ -323,6 +345,7 @@ fn lost(supply: &Supply, findings: &[Finding], spare: &[Verdict]) -> Vec<Verdict
             only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
+            not_together: Vec::new(),
             assumed: Vec::new(),
         })
     });
@@ -352,6 +375,7 @@ fn of_spare_parts(plan: &Plan, supply: &Supply) -> (Vec<Verdict>, Vec<Finding>) 
             only_if: None,
             loads: Vec::new(),
             one_at_a_time: false,
+            not_together: Vec::new(),
             assumed: Vec::new(),
         };
         Some((verdict, finding))

@@ -228,6 +228,8 @@ pub struct Verdict {
     pub loads: Vec<Id>,
     /// Whether not all of these may run at once.
     pub one_at_a_time: bool,
+    /// Where not all of these may run at once, but two of them may: the sets that may not. Empty otherwise.
+    pub not_together: Vec<Vec<Id>>,
     /// What was only assumed on the way here, as fields of `assumed`.
     pub assumed: Vec<String>,
 }
@@ -357,8 +359,8 @@ pub struct Unplaced {
     /// into nothing; `refused`: no appliance may be plugged in where it fits; or `impossible`: the plan says that
     /// it draws more than its own plug is rated for.
     pub reason: &'static str,
-    /// Of a load that must not be plugged in where the plan puts it: the receptacles with a free socket that can
-    /// run it, only those with a working GFCI where there are any.
+    /// Of a load that has no place where the plan puts it: the receptacles with a free socket that can run it, only
+    /// those with a working GFCI where there are any.
     pub free: Vec<Id>,
 }
 

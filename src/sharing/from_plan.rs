@@ -614,11 +614,11 @@ impl<'a> Setting<'a> {
         }
     }
 
-    /// Receptacles with a free socket that would take and run a load that must not be plugged in where the plan
-    /// puts it: where a GFCI works, if there is one.
+    /// Receptacles with a free socket that would take and run a load that finds no place where the plan puts it,
+    /// whyever: where a GFCI works, if there is one.
     fn elsewhere(&self, plan: &Plan, load: usize, at: &[Option<usize>]) -> Vec<Id> {
         let unit = &self.units[load];
-        if plan.loads[unit.load].on.is_none() || self.reason(plan, load) != "refused" {
+        if plan.loads[unit.load].on.is_none() || unit.impossible {
             return Vec::new();
         }
         let used = |place: usize| at.iter().filter(|at| **at == Some(place)).count();

@@ -171,7 +171,7 @@ mod tests {
         let repair = |to: Value| Repair {
             key: "move",
             about: vec![Id::new("kettle").expect("an id")],
-            values: [("to", to)].into(),
+            values: [("to", to), ("some", Value::Name("no".to_owned()))].into(),
             cost: 1,
         };
         for (tag, first, to) in [

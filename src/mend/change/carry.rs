@@ -2,7 +2,9 @@
 
 use super::{Change, Seat};
 use crate::mend::places::{Leads, ends_of};
-use crate::plan::{Answer, Cord, DistributionBox, Draw, Id, Outlet, Plan, Span, Stands};
+use crate::plan::{
+    Answer, Cord, DistributionBox, Draw, Id, LONGEST_NAME, Outlet, Plan, Span, Stands,
+};
 use crate::quantity::{Current, Length, Power, Wire};
 use crate::rules::night;
 use crate::tables::exhaust::AMPLE;
@@ -254,7 +256,8 @@ fn ground(cord: &mut Cord) {
     });
 }
 
-/// An appliance of a part of the power; what it takes to start falls with it.
+/// An appliance of a part of the power, in whole watts; what it takes to start falls with it. It has a name of its
+/// own: whoever reads the new card must not take the one that it replaces.
 fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     let Some(load) = plan.loads.iter_mut().find(|it| it.id == *id) else {
         return false;
@@ -262,18 +265,41 @@ fn smaller(plan: &mut Plan, id: &Id, part: u8) -> bool {
     let Answer::Known(Draw::Power(running)) = load.running else {
         return false;
     };
-    // Up: a demand.
+    // Down: it is what people may bring, and the check is of no less.
     let part = i64::from(part);
-    let less = |power: Power| Power::from_milliwatts((power.milliwatts() + part - 1) / part);
-    load.running = Answer::Known(Draw::Power(less(running)));
+    let whole = |power: Power| power.milliwatts() / part / 1000;
+    let watts = whole(running);
+    if watts == 0 {
+        return false;
+    }
+    load.running = Answer::Known(Draw::Power(Power::from_milliwatts(watts * 1000)));
     if let Answer::Known(starting) = load.starting {
-        load.starting = Answer::Known(less(starting));
+        let starting = whole(starting).max(watts);
+        load.starting = Answer::Known(Power::from_milliwatts(starting * 1000));
     }
     if let Answer::Known(amps) = load.starting_current {
         let less = (amps.milliamps() + part - 1) / part;
         load.starting_current = Answer::Known(Current::from_milliamps(less));
     }
+    load.name = name_with(&load.name, watts);
     true
+}
+
+/// A name that ends in so many watts, and in none that it had before. In brackets: names stand between commas.
+fn name_with(name: &str, watts: i64) -> String {
+    let ending = format!(" ({watts} W)");
+    let bare = match name.rsplit_once(" (") {
+        Some((bare, last)) if is_watts(last) => bare,
+        _ => name,
+    };
+    let room = LONGEST_NAME.saturating_sub(ending.chars().count());
+    let bare: String = bare.chars().take(room).collect();
+    format!("{}{ending}", bare.trim_end())
+}
+
+fn is_watts(text: &str) -> bool {
+    let figure = text.strip_suffix(" W)");
+    figure.is_some_and(|it| !it.is_empty() && it.bytes().all(|it| it.is_ascii_digit()))
 }
 
 /// Wire that its breaker protects, by the usual sizes for 15, 20, 30 and 50 A.
@@ -489,20 +515,41 @@ fn free_id(plan: &Plan, wanted: &str) -> Id {
 mod tests {
     use super::*;
 
-    /// What a part of 1,001 W or of 0.001 W asks for is a demand.
+    /// What may be brought in the place of 1,001 W is so many whole watts and no more; of what has less than two
+    /// there is no half.
     #[test]
-    fn a_part_of_a_power_rounds_up() {
-        for (whole, part, less) in [(1_001_000, 3, 333_667), (1, 2, 1), (900, 3, 300)] {
+    fn a_part_of_a_power_is_whole_watts() {
+        for (whole, part, less) in [
+            (1_001_000, 3, Some(333_000)),
+            (1_500_000, 2, Some(750_000)),
+            (2_000, 2, Some(1_000)),
+            (1_999, 2, None),
+        ] {
             let mut plan = crate::plan::read(crate::plan::demo::MENDED).expect("the demo's plan");
             let load = &mut plan.loads[0];
             load.running = Answer::Known(Draw::Power(Power::from_milliwatts(whole)));
             load.starting = Answer::Known(Power::from_milliwatts(whole));
             let id = load.id.clone();
-            assert!(Change::Smaller { load: id, part }.apply(&mut plan));
-            let less = Power::from_milliwatts(less);
+            let made = Change::Smaller { load: id, part }.apply(&mut plan);
+            assert_eq!(made, less.is_some(), "{whole}");
+            let less = Power::from_milliwatts(less.unwrap_or(whole));
             assert_eq!(plan.loads[0].running, Answer::Known(Draw::Power(less)));
             assert_eq!(plan.loads[0].starting, Answer::Known(less));
         }
+    }
+
+    #[test]
+    fn a_smaller_appliance_has_a_name_of_its_own() {
+        for (old, new) in [
+            ("Electric kettle", "Electric kettle (750 W)"),
+            ("Kettle (1500 W)", "Kettle (750 W)"),
+            ("Pot (red)", "Pot (red) (750 W)"),
+            ("W)", "W) (750 W)"),
+        ] {
+            assert_eq!(name_with(old, 750), new);
+        }
+        let long = name_with(&"ü".repeat(LONGEST_NAME), 750);
+        assert_eq!(crate::plan::name(&long), Some(long));
     }
 
     #[test]

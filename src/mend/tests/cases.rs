@@ -612,7 +612,7 @@ fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
         ),
         (
             heater("oven", "18:00-18:15", ""),
-            "an appliance of 750 W or less in place",
+            "an appliance of 750 W or less in place of “oven”, not the 1,500 W one.",
         ),
     ] {
         let plan = plan(&camp(&loads));
@@ -625,6 +625,67 @@ fn a_smaller_motor_is_told_with_what_it_may_take_to_start() {
         let text = crate::words::Words::english().repair(&change.repair(&plan, &after), &[]);
         assert!(text.replace('\u{a0}', " ").contains(expected), "{text}");
     }
+}
+
+/// Label and card forbid a box that joins neutral to ground again: it is told to be pulled out, though a turn at the
+/// sockets serves all. One that joins nothing stays in.
+#[test]
+fn what_must_not_be_used_is_pulled_out() {
+    let joined = include_str!("../../../tests/plans/usual/b08-bonded-box.toml");
+    let apart = joined.replacen("bond = true", "bond = false", 1);
+    assert_ne!(joined, apart);
+    for (text, pulled, warnings) in [(joined, true, 0), (&apart, false, 0)] {
+        let mended = mend(&plan(text), false);
+        let told = keys(&mended).contains(&("set-aside", "box".to_owned()));
+        assert_eq!(told, pulled, "{:?}", mended.steps);
+        assert_eq!(mended.effect.after.warnings, warnings);
+        let forbidden = mended.plan.boxes.iter().filter(|it| it.from.is_some());
+        let mut forbidden = forbidden.filter(|it| mended.report.refused(&it.id).is_some());
+        assert!(forbidden.next().is_none());
+    }
+}
+
+/// What draws more than its own plug carries runs at no hour: the others stay at theirs. Without it, of two that
+/// clash one is moved.
+#[test]
+fn no_hours_change_for_what_its_own_plug_does_not_carry() {
+    let packs = |power: &str| {
+        format!(
+            "[[load]]\nid = \"packs\"\nname = \"packs\"\nkind = \"electronic\"\nrunning = \"{power}\"\n\
+             power_factor = 0.6\nhours = [\"09:00-16:00\"]\nplug = \"5-15P\"\n"
+        )
+    };
+    let pot = heater("pot", "12:00-12:15", "");
+    let told = |power: &str| keys(&mend(&plan(&camp(&(packs(power) + &pot))), false));
+    assert_eq!(told("1700 W"), []);
+    assert_eq!(told("900 W"), one("another-hour", "pot"));
+}
+
+/// Three alike where two sockets are left: the step says how many, and of one it does not.
+#[test]
+fn a_step_says_how_many_have_a_place() {
+    let words = crate::words::Words::english();
+    let told = |count: usize| {
+        let lamps = format!(
+            "[[load]]\nid = \"lamp\"\nname = \"lamp\"\nkind = \"cooker\"\nrunning = \"60 W\"\n\
+             count = {count}\ncontinuous = false\nplug = \"5-15P\"\nnow = \"front\"\n"
+        );
+        let before = plan(&camp(&lamps));
+        let step = Step {
+            change: Change::moved(before.loads[0].id.clone()),
+            comes_along: false,
+        };
+        let mut mended = mend(&before, false);
+        mended.steps = vec![step];
+        let mut report = mended.report.clone();
+        mended.tell(&before, &mut report);
+        let repair = &report.figures.sharing.repairs[0];
+        let sockets = report.figures.sharing.placed.len();
+        (words.repair(repair, &report.figures.loads), sockets)
+    };
+    let (text, sockets) = told(9);
+    assert!(text.contains(&format!("any {sockets} of the 9 “lamp”")), "{text}");
+    assert!(told(2).0.starts_with("Plug “lamp” into"));
 }
 
 /// What no outlet here can run gets none because something else runs at another hour: that is no change to make.

@@ -8,7 +8,7 @@ use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Limit, LoadFacts, Signal, StartVerdict};
+use crate::report::{Limit, LoadFacts, Signal, StartVerdict, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -236,11 +236,25 @@ fn alt(context: &Context<'_>, rows: &[Row]) -> String {
     context.say("tree-alt", &[("parts", &parts.join("; "))])
 }
 
-/// What no outlet can run, in one sentence, and what must not be plugged in where the plan has it.
+/// What no outlet can run, in one sentence, what none that is free can, and what must not be plugged in where the
+/// plan has it.
 fn unplaced(context: &Context<'_>) -> Option<String> {
-    let said = [("unplaced", false), ("misplaced", true)].map(|(key, elsewhere)| {
+    let planned = |unit: &Id| {
+        let facts = context.load(unit);
+        let mut loads = context.plan.loads.iter();
+        loads.any(|load| load.on.is_some() && facts.is_some_and(|it| it.of == load.id))
+    };
+    // Of what the plan puts somewhere, nobody asked whether the others could run it if they were free.
+    let key_of = |lost: &Unplaced| match lost.reason {
+        _ if !lost.free.is_empty() => "misplaced",
+        "impossible" => "unplaced",
+        "no-room" => "none-free",
+        _ if planned(&lost.load) => "none-free",
+        _ => "unplaced",
+    };
+    let said = ["unplaced", "none-free", "misplaced"].map(|key| {
         let unplaced = context.report.figures.sharing.unplaced.iter();
-        let unplaced = unplaced.filter(|lost| lost.free.is_empty() != elsewhere);
+        let unplaced = unplaced.filter(|lost| key_of(lost) == key);
         let mut ids: Vec<&Id> = unplaced.map(|unplaced| &unplaced.load).collect();
         ids.sort_by_key(|id| !context.load(id).is_some_and(LoadFacts::life));
         let names = context.load_names(ids).join(", ");

@@ -323,6 +323,14 @@ impl<'a> Context<'a> {
         let names = self.load_names(&verdict.loads).join(", ");
         if names.is_empty() {
             None
+        } else if matches!(&*verdict.not_together, [set] if set.len() == verdict.loads.len()) {
+            Some(self.say("not-all-at-once", &[("loads", &names)]))
+        } else if !verdict.not_together.is_empty() {
+            let sets = verdict.not_together.iter();
+            let sets = sets.map(|set| self.words.set_names(self.report, set).join(" + "));
+            let sets: Vec<String> = sets.collect();
+            let named = [("loads", &*names), ("sets", &sets.join("; "))];
+            Some(self.say("not-together", &named.map(|(key, text)| (key, text))))
         } else if verdict.one_at_a_time {
             Some(self.say("one-at-a-time", &[("loads", &names)]))
         } else {

@@ -90,9 +90,19 @@ proptest! {
                 prop_assert!(!refused.contains(part.as_str()), "{id} hangs on {part}");
             }
             let Some(verdict) = report.verdict(&limit.id) else { continue };
-            prop_assert!(!verdict.one_at_a_time || item.to_string().contains("one at a time"), "{id}");
             prop_assert!(verdict.one_at_a_time || verdict.loads.is_empty() || at_once(&verdict.loads)
                 || verdict.loads.len() == 1, "{id}: {:?}", verdict.loads);
+            // One at a time where no two may run together; else what may not is named, and is refused when asked.
+            let two = |set: &Vec<Id>| set.iter().filter(|load| verdict.loads.contains(load)).count() > 1;
+            let some = verdict.one_at_a_time && sharing.together.iter().any(two);
+            let says = |words: &str| item.to_string().contains(words);
+            prop_assert_eq!(says("one at a time"), verdict.one_at_a_time && !some, "{}", item);
+            prop_assert_eq!(says("not together") || says("not all at once"), some, "{}", item);
+            prop_assert_eq!(verdict.not_together.is_empty(), !some);
+            for set in &verdict.not_together {
+                prop_assert!(!at_once(set), "{set:?}");
+                prop_assert!(!ask(&plan, &report, set, &[]).may, "{set:?}");
+            }
             prop_assert_eq!(item["gfci"].as_bool().unwrap_or(limit.gfci), limit.gfci);
         }
         // What may not be used has a reason with words, and what may has none: cords and boxes like receptacles.
@@ -222,6 +232,40 @@ fn a_label_says_never_or_only_so() {
         labels(&[plain, big]),
         [stopped("DO NOT USE"), stopped("DO NOT USE")]
     );
+}
+
+/// Three things at an outlet of two sockets, 1500 W and two of `lamps` watts on 2400 W: two, or all but a pair, may
+/// run; one at a time only what no two of may.
+#[test]
+fn a_label_says_what_may_not_run_together() {
+    let told = |lamps: [&str; 2]| -> String {
+        let load = |id: &str, power: &str, hours: &str| {
+            format!(
+                "[[load]]\nid = \"{id}\"\nname = \"{id}\"\nkind = \"cooker\"\nrunning = \"{power}\"\n\
+                 continuous = false\nhours = [\"{hours}\"]\nplug = \"5-15P\"\non = \"front\"\n"
+            )
+        };
+        let head = "format = 1\n[site]\nground = \"dry\"\nsleepers_at = \"60 ft\"\naltitude = \"0 ft\"\n\
+            air = \"59 °F\"\nco_alarm = true\nstands = \"open\"\n[generator]\nname = \"set\"\nrated = \"2400 W\"\n\
+            peak = \"3000 W\"\nvoltage = \"120 V\"\nneutral = \"floating\"\n[[generator.outlet]]\nid = \"front\"\n\
+            shape = \"5-20R\"\nsockets = 2\nbreaker = \"20 A\"\ngfci = true\n";
+        let loads = load("pot", "1500 W", "08:00-08:10")
+            + &load("iron", lamps[0], "09:00-09:10")
+            + &load("lamp", lamps[1], "10:00-10:10");
+        let plan = crate::plan::read(&(head.to_owned() + &loads)).expect("a plan");
+        let report = crate::report::judge(&plan);
+        let labels = data_of(&plan, &report, Document::Labels).expect("labels");
+        let mut items = labels["items"].as_array().into_iter().flatten();
+        items.find(|item| text_of(item, "id") == "front").expect("a label").to_string()
+    };
+    for (lamps, words) in [
+        (["50 W", "50 W"], "not all at once: pot, iron, lamp"),
+        (["1400 W", "50 W"], "pot, iron, lamp; not together: pot + iron"),
+        (["1400 W", "1300 W"], "one at a time: pot, iron, lamp"),
+    ] {
+        let label = told(lamps);
+        assert!(label.contains(words), "{words}: {label}");
+    }
 }
 
 /// A leg that the plan names stands on the label as it is; one that was only assumed is said to be unknown. And what

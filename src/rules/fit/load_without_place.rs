@@ -167,23 +167,26 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|need| need.at.is_none() && unplaced(need, "too-large"))
         .filter(|need| !named.contains(&&need.load.id))
         .partition(|need| best(&fed, need).is_some_and(|(usable, _)| !usable));
-    let no_room = must.iter().filter(|need| unplaced(need, "no-room"));
-    let without_room = no_room
-        .chain(left.into_iter().filter(|need| starts(need)))
-        .filter(|need| taken.iter().all(|(load, _)| **load != need.load.id));
-    let (life, crowded): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
-        without_room.partition(|need| need.life());
-    let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
-    let (life, crowded) = (ids(life), ids(crowded));
-    let refused = must.iter().filter(|need| unplaced(need, "refused"));
     // What another outlet can run is told with that outlet.
     let free = |need: &Need<'_>| -> Vec<Id> {
         let mut lost = facts.figures.sharing.unplaced.iter();
         let lost = lost.find(|lost| lost.load == need.facts.id);
         lost.map(|lost| lost.free.clone()).unwrap_or_default()
     };
+    let no_room = must.iter().filter(|need| unplaced(need, "no-room"));
+    let without_room = no_room
+        .chain(left.into_iter().filter(|need| starts(need)))
+        .filter(|need| taken.iter().all(|(load, _)| **load != need.load.id));
+    let (elsewhere, without_room): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
+        without_room.partition(|need| !free(need).is_empty());
+    let without_room = without_room.into_iter();
+    let (life, crowded): (Vec<&Need<'_>>, Vec<&Need<'_>>) =
+        without_room.partition(|need| need.life());
+    let ids = |needs: Vec<&Need<'_>>| once(needs.into_iter().map(|need| &need.load.id));
+    let (life, crowded) = (ids(life), ids(crowded));
+    let refused = must.iter().filter(|need| unplaced(need, "refused"));
     let mut by_free: BTreeMap<(bool, Vec<Id>), Vec<&Need<'_>>> = BTreeMap::new();
-    for need in refused.chain(barred) {
+    for need in refused.chain(barred).chain(elsewhere) {
         let free = (need.load.on.is_some(), free(need));
         by_free.entry(free).or_default().push(need);
     }

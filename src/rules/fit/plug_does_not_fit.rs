@@ -205,13 +205,22 @@ fn misplaced<'a>(facts: &Facts<'a>, load: &'a Load) -> Option<&'a Id> {
     }
 }
 
-/// The receptacles that take the plug of a load, of those that something may be plugged into.
-fn takers(facts: &Facts<'_>, load: &Load) -> Vec<Id> {
-    let receptacles = facts.supply.receptacles().filter(|(at, _, shape, _)| {
+/// Whether a receptacle takes the plug of a load, of those that something may be plugged into.
+fn takes_elsewhere(facts: &Facts<'_>, load: &Load) -> bool {
+    facts.supply.receptacles().any(|(at, _, shape, _)| {
         let takes = load.plug.known().is_some_and(|plug| shape.takes(*plug));
-        takes && facts.open(*at)
+        takes && facts.open(at)
+    })
+}
+
+/// Where a load could be plugged in instead, as card and answer tell it.
+fn free_for(facts: &Facts<'_>, load: &Id) -> Vec<Id> {
+    let mut units = facts.figures.loads.iter().filter(|it| it.of == *load);
+    let lost = units.find_map(|unit| {
+        let mut unplaced = facts.figures.sharing.unplaced.iter();
+        unplaced.find(|it| it.load == unit.id)
     });
-    receptacles.map(|(_, node, ..)| node.id.clone()).collect()
+    lost.map(|lost| lost.free.clone()).unwrap_or_default()
 }
 
 /// What is wrong with a part that must not be used wherever it is plugged in, if so: the part that is at fault, and
@@ -262,16 +271,17 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         })
         .map(|load| load.id.clone())
         .collect();
-    // Another takes it: then it is only in the wrong place.
+    // Another takes it: then it is only in the wrong place. Those that could run it and are free are named.
     let mut elsewhere: BTreeMap<(Id, Vec<Id>), Vec<Id>> = BTreeMap::new();
     let mut left = Vec::new();
     for id in loads {
         let load = facts.plan.loads.iter().find(|load| load.id == id);
         let place = load.and_then(|load| misplaced(facts, load));
-        let others = load.map_or(Vec::new(), |load| takers(facts, load));
+        let taken = load.is_some_and(|load| takes_elsewhere(facts, load));
         match place {
-            Some(place) if !others.is_empty() => {
-                elsewhere.entry((place.clone(), others)).or_default().push(id);
+            Some(place) if taken => {
+                let free = free_for(facts, &id);
+                elsewhere.entry((place.clone(), free)).or_default().push(id);
             }
             _ => left.push(id),
         }
@@ -279,7 +289,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let loads = left;
     for ((place, others), about) in elsewhere {
         let place = values([("place", Value::Parts(vec![place]))]);
-        let others = values([("others", Value::Parts(others))]);
+        let free = Value::Name(if others.is_empty() { "no" } else { "yes" }.to_owned());
+        let others = values([("others", Value::Parts(others)), ("free", free)]);
         found.add(Signal::Caution, about, place, "misplaced", others);
     }
     // What takes its plug and gives nothing, or other volts, is there.
@@ -330,8 +341,14 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         if about.is_empty() {
             continue;
         }
+        // Three-way cords with a GFCI are of the household shapes.
+        let household = facts.supply.receptacle(&place).is_some_and(|at| {
+            matches!(facts.supply.node(at).kind, NodeKind::Receptacle { shape, .. } if shape.takes(BONDING_PLUG))
+        });
+        let household = Value::Name(if household { "yes" } else { "no" }.to_owned());
         let place = Value::Parts(vec![place]);
-        found.add(Signal::Danger, about, values([("place", place)]), "lost", values([]));
+        let room = values([("household", household)]);
+        found.add(Signal::Danger, about, values([("place", place)]), "lost", room);
     }
 }
 
@@ -395,6 +412,25 @@ mod tests {
         assert_eq!(reasons, ["no-power"; 2]);
     }
 
+    /// What hangs on nothing, and what does not go in where the plan has it, is told where it could be: the same by
+    /// the report, which card and answer read. Near miss: that outlet is taken.
+    #[test]
+    fn another_outlet_that_is_free_is_found_whatever_keeps_it_out() {
+        let free = |edits: &[(&str, &str)]| -> Vec<String> {
+            let report = crate::rules::testing::report(edits);
+            let mut lost = report.figures.sharing.unplaced.iter();
+            let lost = lost.find(|it| it.load.as_str() == "kettle").expect("no place");
+            lost.free.iter().map(ToString::to_string).collect()
+        };
+        let no_box = ("from = \"long\"\ninlet", "inlet");
+        let plug = ("plug = \"5-15P\" # kettle", "plug = \"5-20P\"");
+        let fans = ("on = \"right\" # fan", "count = 2\non = \"front\"");
+        assert_eq!(free(&[no_box]), ["front"]);
+        assert_eq!(free(&[plug]), ["front"]);
+        assert_eq!(free(&[no_box, fans]), [""; 0]);
+        assert_eq!(free(&[plug, fans]), [""; 0]);
+    }
+
     /// A plug of 20 A at an end of 15 A: the outlet takes it. Where that has no place for it either, no
     /// receptacle does.
     #[test]
@@ -414,7 +450,13 @@ mod tests {
         assert_eq!(found.values["place"], at("left"));
         assert_eq!(found.fix.values["others"], at("front"));
         let bare = ("gfci = true # front", "gfci = false");
-        assert_eq!(told(&[plug, bare]), [("load", kettle)]);
+        assert_eq!(told(&[plug, bare]), [("load", kettle.clone())]);
+        // Taken: it fits there and goes nowhere.
+        let fans = ("on = \"right\" # fan", "count = 2\non = \"front\"");
+        assert_eq!(told(&[plug, fans]), [("misplaced", kettle)]);
+        let found = findings(&[plug, fans]);
+        let found = found.iter().find(|it| it.code == "FIT001").expect("found");
+        assert_eq!(found.fix.values["others"], Value::Parts(vec![]));
     }
 
     #[test]
@@ -448,6 +490,26 @@ mod tests {
         assert_eq!(three("\"18:30-19:00\"").len(), 1);
         // One after the other in the same socket.
         assert_eq!(three("\"16:00-17:00\""), []);
+    }
+
+    /// For a household outlet there are three-way cords, for a twist-lock one none with a GFCI.
+    #[test]
+    fn room_is_made_with_a_cord_that_exists() {
+        let told = |edits: &[(&str, &str)]| -> Value {
+            let found = findings(edits);
+            let found = found.iter().find(|it| it.code == "FIT001" && it.fix.key == "lost");
+            found.expect("found").fix.values["household"].clone()
+        };
+        let twist = [
+            ("plug = \"5-15P\" # kettle", "plug = \"L5-30P\""),
+            ("on = \"left\" # kettle", "on = \"long\""),
+        ];
+        let front = [
+            ("on = \"left\" # kettle", "on = \"front\""),
+            ("on = \"right\" # fan", "count = 2\non = \"front\""),
+        ];
+        assert_eq!(told(&twist), Value::Name("no".to_owned()));
+        assert_eq!(told(&front), Value::Name("yes".to_owned()));
     }
 
     /// It is told once, and not as a plug that nothing takes.

@@ -256,11 +256,17 @@ fn a_label_says_what_may_not_run_together() {
         let report = crate::report::judge(&plan);
         let labels = data_of(&plan, &report, Document::Labels).expect("labels");
         let mut items = labels["items"].as_array().into_iter().flatten();
-        items.find(|item| text_of(item, "id") == "front").expect("a label").to_string()
+        items
+            .find(|item| text_of(item, "id") == "front")
+            .expect("a label")
+            .to_string()
     };
     for (lamps, words) in [
         (["50 W", "50 W"], "not all at once: pot, iron, lamp"),
-        (["1400 W", "50 W"], "pot, iron, lamp; not together: pot + iron"),
+        (
+            ["1400 W", "50 W"],
+            "pot, iron, lamp; not together: pot + iron",
+        ),
         (["1400 W", "1300 W"], "one at a time: pot, iron, lamp"),
     ] {
         let label = told(lamps);

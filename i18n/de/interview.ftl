@@ -376,7 +376,7 @@ ask-load-voltage = Nutzt es nur 240 V?
     .help = Sein Stecker bringt beides. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
     .row = Nutzt an Volt
 pick-load-voltage-240 = Nur 240 V
-pick-load-voltage-both = Auch 120 V
+pick-load-voltage-120-240 = Auch 120 V
 
 ask-load-wanted = Wie wichtig ist es?
     .why = { $about }. Ist Strom knapp, wartet das Verzichtbare.

@@ -401,7 +401,7 @@ ask-load-voltage = Does it use 240 V only?
     .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
     .row = Volts it uses
 pick-load-voltage-240 = 240 V only
-pick-load-voltage-both = 120 V as well
+pick-load-voltage-120-240 = 120 V as well
 
 ask-load-wanted = How important is it?
     .why = { $about }. When power runs short, nice-to-haves wait.

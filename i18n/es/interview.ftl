@@ -387,7 +387,7 @@ ask-load-voltage = ¿Usa solo 240 V?
     .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede ponerlo todo en una mitad. Si no lo sabe, suponemos eso.
     .row = Tensión que usa
 pick-load-voltage-240 = Solo 240 V
-pick-load-voltage-both = También 120 V
+pick-load-voltage-120-240 = También 120 V
 
 ask-load-wanted = ¿Cuánto importa?
     .why = { $about }. Si falta potencia, lo opcional espera.

@@ -397,7 +397,7 @@ ask-load-voltage = N’utilise-t-il que 240 V ?
     .help = Sa fiche apporte les deux. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
     .row = Tension qu’il utilise
 pick-load-voltage-240 = 240 V seulement
-pick-load-voltage-both = 120 V aussi
+pick-load-voltage-120-240 = 120 V aussi
 
 ask-load-wanted = À quel point compte-t-il ?
     .why = { $about }. S’il manque de puissance, le facultatif attend.

@@ -7,8 +7,8 @@ use super::form::{self, Start};
 use super::parts::{self, Ids, Place};
 use crate::plan::bounds::{self, Bounds};
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Outlet, Parallel, Plan, Region, Site, Stands, System, Uses, Wanted,
+    Answer, Choice, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel,
+    Plan, Region, Site,
 };
 use crate::quantity::{Current, Power, Quantity, Ratio, Wire};
 use crate::report::loads::least_current;
@@ -164,6 +164,10 @@ impl Build<'_> {
         self.read(key, |text| bounds.read(text).ok())
     }
 
+    fn choice<C: Choice>(&self, key: &str) -> Answer<C> {
+        self.read(key, C::named)
+    }
+
     fn yes(&self, key: &str) -> Answer<bool> {
         self.read(key, |text| match text {
             "yes" => Some(true),
@@ -183,12 +187,7 @@ impl Build<'_> {
     fn site(&self) -> Site {
         Site {
             name: self.name("site.name", "suggest-site-name"),
-            ground: self.read("site.ground", |text| match text {
-                "wet" => Some(Ground::Wet),
-                "damp" => Some(Ground::Damp),
-                "dry" => Some(Ground::Dry),
-                _ => None,
-            }),
+            ground: self.choice("site.ground"),
             sleepers_at: self.amount("site.sleepers", &bounds::SLEEPERS_AT),
             altitude: self.amount("site.altitude", &bounds::ALTITUDE),
             air: self.amount("site.air", &bounds::AIR),
@@ -200,13 +199,7 @@ impl Build<'_> {
             // Where nobody sleeps nothing is said of an alarm.
             co_alarm: self.yes("site.alarm"),
             feeds_building: self.yes("site.building"),
-            stands: self.read("site.stands", |text| match text {
-                "open" => Some(Stands::Open),
-                "roof" => Some(Stands::Roof),
-                "covered" => Some(Stands::Covered),
-                "enclosed" => Some(Stands::Enclosed),
-                _ => None,
-            }),
+            stands: self.choice("site.stands"),
             people_sleep: match self.draft.text("site.alarm") {
                 Some("nobody") => Answer::Known(false),
                 _ => Answer::Missing,
@@ -221,19 +214,17 @@ impl Build<'_> {
             name: self.name("generator.name", "suggest-generator-name"),
             rated,
             peak,
-            voltage: self.read("generator.voltage", |text| match text {
-                "120" => Some(System::V120),
-                "120-240" => Some(System::V120_240),
-                _ => None,
-            }),
-            neutral: self.read("generator.neutral", |text| match text {
-                "floating" | "plug" => Some(Neutral::Floating),
-                "bonded" => Some(Neutral::Bonded),
-                _ => None,
-            }),
+            voltage: self.choice("generator.voltage"),
+            neutral: match self.draft.text("generator.neutral") {
+                // A plug joins what the set leaves apart.
+                Some("plug") => Answer::Known(Neutral::Floating),
+                _ => self.choice("generator.neutral"),
+            },
             bonding_plug: match self.draft.text("generator.neutral") {
-                Some("floating") => Answer::Known(false),
                 Some("plug") => Answer::Known(true),
+                Some(said) if Neutral::named(said) == Some(Neutral::Floating) => {
+                    Answer::Known(false)
+                }
                 _ => Answer::Missing,
             },
             bonding_plug_in: self
@@ -243,18 +234,8 @@ impl Build<'_> {
                 .and_then(|token| self.place(token))
                 .and_then(|place| Id::new(&self.ids.of(place))),
             inverter: self.yes("generator.inverter"),
-            fuel: self.read(&extra("fuel"), |text| match text {
-                "gasoline" => Some(Fuel::Gasoline),
-                "propane" => Some(Fuel::Propane),
-                "diesel" => Some(Fuel::Diesel),
-                _ => None,
-            }),
-            rated_on: self.read(&extra("rated_on"), |text| match text {
-                "gasoline" => Some(Fuel::Gasoline),
-                "propane" => Some(Fuel::Propane),
-                "diesel" => Some(Fuel::Diesel),
-                _ => None,
-            }),
+            fuel: self.choice(&extra("fuel")),
+            rated_on: self.choice(&extra("rated_on")),
             parallel: self
                 .draft
                 .text("generator.sets")
@@ -304,11 +285,7 @@ impl Build<'_> {
                 None => Answer::Missing,
             },
             wire: Answer::Missing,
-            leg: self.read(&key("leg"), |text| match text {
-                "a" => Some(Leg::A),
-                "b" => Some(Leg::B),
-                _ => None,
-            }),
+            leg: self.choice(&key("leg")),
         })
     }
 
@@ -423,7 +400,7 @@ impl Build<'_> {
         let own_draw = self.draft.get(&key("draw")).is_some();
         let kind = match (self.draft.get(&key("kind")), table) {
             (None, Some(table)) => Answer::Known(table.kind),
-            _ => self.read(&key("kind"), LoadKind::named),
+            _ => self.choice(&key("kind")),
         };
         Some(Load {
             id: Id::new(id)?,
@@ -458,10 +435,11 @@ impl Build<'_> {
                 (None, Some(table)) => Answer::Known(table.continuous),
                 _ => self.yes(&key("continuous")),
             },
-            wanted: match self.draft.text(&key("wanted")) {
-                Some("wish") => Wanted::Wish,
-                _ => Wanted::Must,
-            },
+            wanted: self
+                .choice(&key("wanted"))
+                .known()
+                .copied()
+                .unwrap_or_default(),
             hours: self
                 .draft
                 .text(&key("hours"))
@@ -472,11 +450,7 @@ impl Build<'_> {
                 _ => self.read(&key("plug"), Plug::named),
             },
             voltage: if parts::may_use_both(self.draft, n) {
-                self.read(&key("voltage"), |text| match text {
-                    "240" => Some(Uses::V240),
-                    "both" => Some(Uses::V120AndV240),
-                    _ => None,
-                })
+                self.choice(&key("voltage"))
             } else {
                 Answer::Missing
             },

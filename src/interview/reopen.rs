@@ -5,7 +5,7 @@ use toml::{Table, Value};
 use super::draft::{Draft, Said};
 use super::parts;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
-use crate::plan::{self, Plan};
+use crate::plan::{self, Choice, Leg, LoadKind, Plan, System, Uses};
 
 /// The answers that make this plan; those it leaves open count as not known. `None` if it has
 /// more parts than the interview asks for.
@@ -42,6 +42,14 @@ fn said(value: Option<&Value>) -> Said {
         Some(Value::String(text)) if text == "unknown" => Said::Unknown,
         Some(Value::Boolean(yes)) => Said::is(if *yes { "yes" } else { "no" }),
         Some(value) => Said::is(text_of(value)),
+    }
+}
+
+/// A choice as the interview keeps it.
+fn picked<C: Choice>(value: Option<&Value>) -> Said {
+    match said(value) {
+        Said::Is(word) => C::named(&word).map_or(Said::Unknown, |choice| Said::Is(choice.pick())),
+        other => other,
     }
 }
 
@@ -82,12 +90,7 @@ impl Open {
         if said(set.get("peak")) == Said::Unknown && said(set.get("rated")) != Said::Unknown {
             self.is("generator.figure", "running");
         }
-        let voltage = match said(set.get("voltage")) {
-            Said::Is(text) if text == "120 V" => Said::is("120"),
-            Said::Is(_) => Said::is("120-240"),
-            other => other,
-        };
-        self.put("generator.voltage", voltage);
+        self.put("generator.voltage", picked::<System>(set.get("voltage")));
         let plug = match set.get("bonding_plug") {
             // Who names its place says that there is one.
             None => set.contains_key("bonding_plug_in"),
@@ -182,12 +185,8 @@ impl Open {
             self.is(key("name"), text_of(outlet.get("id")?));
             self.put(key("breaker"), said(outlet.get("breaker")));
             self.if_there(key("sockets"), outlet.get("sockets"));
-            self.if_there(
-                key("leg"),
-                outlet.get("leg").filter(|leg| text_of(leg) != "unknown"),
-            );
-            if let Some(leg) = self.draft.text(&key("leg")).map(str::to_lowercase) {
-                self.is(key("leg"), leg);
+            if let leg @ Said::Is(_) = picked::<Leg>(outlet.get("leg")) {
+                self.put(key("leg"), leg);
             }
             if some {
                 self.put(key("gfci"), said(outlet.get("gfci")));
@@ -259,12 +258,7 @@ impl Open {
                 None => said(load.get("starting")),
             };
             self.put(key("starting"), starting);
-            let uses = match said(load.get("voltage")) {
-                Said::Is(text) if text == "240 V" => Said::is("240"),
-                Said::Is(_) => Said::is("both"),
-                other => other,
-            };
-            self.put(key("voltage"), uses);
+            self.put(key("voltage"), picked::<Uses>(load.get("voltage")));
             for (field, name) in [
                 ("factor", "power_factor"),
                 ("continuous", "continuous"),
@@ -282,7 +276,9 @@ impl Open {
                 Said::Is(_) => Said::is("none"),
                 other => other,
             };
-            if load.contains_key("backup") || text_of(load.get("kind")?) == "medical" {
+            if load.contains_key("backup")
+                || LoadKind::named(&text_of(load.get("kind")?)) == Some(LoadKind::Medical)
+            {
                 self.put(key("backup"), backup);
             }
         }

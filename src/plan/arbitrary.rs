@@ -9,8 +9,9 @@ use proptest::sample::{Index, select};
 
 use super::bounds::{self, Bounds};
 use super::{
-    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Uses, Wanted,
+    Answer, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
+    Neutral, Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Uses,
+    Wanted,
 };
 use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
@@ -23,6 +24,10 @@ fn answer<T: Clone + std::fmt::Debug>(
         1 => Answer::Unknown,
         _ => Answer::Known(known),
     })
+}
+
+fn choice<C: Choice>() -> impl Strategy<Value = C> {
+    select(C::ALL).prop_map(|(choice, _)| choice)
 }
 
 fn quantity<Q: Quantity>(least: i64, most: i64) -> impl Strategy<Value = Q> {
@@ -56,7 +61,7 @@ fn span() -> impl Strategy<Value = Span> {
 fn site() -> impl Strategy<Value = Site> {
     (
         prop_oneof![Just(String::new()), name()],
-        answer(select(vec![Ground::Dry, Ground::Damp, Ground::Wet])),
+        answer(choice::<Ground>()),
         answer(within(&bounds::SLEEPERS_AT)),
         answer(within(&bounds::ALTITUDE)),
         answer(within(&bounds::AIR)),
@@ -64,12 +69,7 @@ fn site() -> impl Strategy<Value = Site> {
         answer(any::<bool>()),
         (
             answer(any::<bool>()),
-            answer(select(vec![
-                Stands::Open,
-                Stands::Roof,
-                Stands::Covered,
-                Stands::Enclosed,
-            ])),
+            answer(choice::<Stands>()),
             // Mostly not said.
             prop_oneof![4 => Just(Answer::Missing), 1 => answer(any::<bool>())],
         ),
@@ -109,7 +109,7 @@ fn outlet() -> impl Strategy<Value = Outlet> {
         option::of(within(&bounds::TRIPS_AT)),
         answer(any::<bool>()),
         answer(wire()),
-        answer(select(vec![Leg::A, Leg::B])),
+        answer(choice::<Leg>()),
     )
         .prop_map(
             |(shape, sockets, breaker, trips_at, gfci, wire, leg)| Outlet {
@@ -127,7 +127,7 @@ fn outlet() -> impl Strategy<Value = Outlet> {
 }
 
 fn fuel() -> impl Strategy<Value = Answer<Fuel>> {
-    answer(select(vec![Fuel::Gasoline, Fuel::Propane, Fuel::Diesel]))
+    answer(choice::<Fuel>())
 }
 
 fn parallel() -> impl Strategy<Value = Parallel> {
@@ -162,7 +162,7 @@ fn generator() -> impl Strategy<Value = Generator> {
                 Answer::Known(System::V120),
                 Answer::Known(System::V120_240),
             ]),
-            answer(select(vec![Neutral::Floating, Neutral::Bonded])),
+            answer(choice::<Neutral>()),
             answer(any::<bool>()),
             answer(any::<bool>()),
         ),
@@ -259,7 +259,7 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
             prop_oneof![
                 // It may be unknown, but not left out.
                 1 => Just(Answer::Unknown),
-                9 => select(&LoadKind::ALL[..]).prop_map(Answer::Known),
+                9 => choice::<LoadKind>().prop_map(Answer::Known),
             ],
             answer(draw),
             1..=5_u8,
@@ -276,12 +276,9 @@ pub(crate) fn load() -> impl Strategy<Value = Load> {
         ),
         answer(within(&bounds::POWER_FACTOR)),
         answer(any::<bool>()),
-        select(vec![Wanted::Must, Wanted::Wish]),
+        choice::<Wanted>(),
         vec(span(), 0..3),
-        (
-            answer(shape().prop_map(Plug)),
-            answer(select(Uses::ALL.to_vec())),
-        ),
+        (answer(shape().prop_map(Plug)), answer(choice::<Uses>())),
     )
         .prop_map(
             |(

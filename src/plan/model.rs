@@ -48,6 +48,35 @@ impl<T: Copy> Answer<T> {
     }
 }
 
+/// One of a few: every one with its word, which is the same in plan files, drafts and reports.
+pub trait Choice: Copy + PartialEq + std::fmt::Debug + 'static {
+    /// All of them, in the order in which they are told.
+    const ALL: &'static [(Self, &'static str)];
+
+    /// Its word in plan files and reports.
+    #[must_use]
+    fn word(self) -> &'static str {
+        let row = Self::ALL.iter().find(|(choice, _)| *choice == self);
+        row.map_or("", |(_, word)| word)
+    }
+
+    /// Its word where people are asked, which is part of a message's key: `120-240` for "120/240 V".
+    #[must_use]
+    fn pick(self) -> String {
+        let bare = self.word().trim_end_matches(" V");
+        bare.replace('/', "-").to_lowercase()
+    }
+
+    /// The one of that word, of whichever of the two.
+    #[must_use]
+    fn named(word: &str) -> Option<Self> {
+        let row = Self::ALL
+            .iter()
+            .find(|(choice, own)| *own == word || choice.pick() == word);
+        row.map(|(choice, _)| *choice)
+    }
+}
+
 /// The name of a part or load in the plan: letters, digits, `-` and `_`, no dot. One end of a
 /// cord with several is written with a dot and a number, as in `long.2`.
 ///
@@ -140,6 +169,10 @@ pub enum Region {
     NorthAmerica,
 }
 
+impl Choice for Region {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::NorthAmerica, "north-america")];
+}
+
 impl Region {
     /// The nominal voltage of a 120 V circuit in this region.
     #[must_use]
@@ -216,6 +249,15 @@ pub enum Stands {
     Enclosed,
 }
 
+impl Choice for Stands {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Open, "open"),
+        (Self::Roof, "roof"),
+        (Self::Covered, "covered"),
+        (Self::Enclosed, "enclosed"),
+    ];
+}
+
 /// How wet it is where people touch the gear.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Ground {
@@ -225,6 +267,11 @@ pub enum Ground {
     Damp,
     /// Rain, wet grass, puddles.
     Wet,
+}
+
+impl Choice for Ground {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Dry, "dry"), (Self::Damp, "damp"), (Self::Wet, "wet")];
 }
 
 /// A part of the day, which may pass midnight. Minutes after midnight, `from` in 0..1440 and
@@ -339,6 +386,11 @@ pub enum System {
     V120_240,
 }
 
+impl Choice for System {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::V120, "120 V"), (Self::V120_240, "120/240 V")];
+}
+
 /// What joins neutral to ground at the generator.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Neutral {
@@ -346,6 +398,11 @@ pub enum Neutral {
     Floating,
     /// The maker joined it to the frame.
     Bonded,
+}
+
+impl Choice for Neutral {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Floating, "floating"), (Self::Bonded, "bonded")];
 }
 
 /// What the engine burns.
@@ -357,6 +414,14 @@ pub enum Fuel {
     Propane,
     /// Diesel.
     Diesel,
+}
+
+impl Choice for Fuel {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Gasoline, "gasoline"),
+        (Self::Propane, "propane"),
+        (Self::Diesel, "diesel"),
+    ];
 }
 
 /// Several sets that run as one source. All other figures of the generator are those of one set.
@@ -437,6 +502,10 @@ pub enum Leg {
     A,
     /// The second.
     B,
+}
+
+impl Choice for Leg {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::A, "A"), (Self::B, "B")];
 }
 
 /// A cord, adapter or splitter.
@@ -610,17 +679,9 @@ pub enum Uses {
     V120AndV240,
 }
 
-impl Uses {
-    /// Both, in the order in which people are asked.
-    pub const ALL: [Self; 2] = [Self::V240, Self::V120AndV240];
-    /// Their words in plan files, in that order.
-    pub const WORDS: [&str; 2] = ["240 V", "120/240 V"];
-
-    /// Its word in plan files.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        Self::WORDS[self as usize]
-    }
+impl Choice for Uses {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
 }
 
 /// Electrical behaviour of a load.
@@ -642,35 +703,22 @@ pub enum LoadKind {
     Medical,
 }
 
-impl LoadKind {
-    /// Every kind, in the order in which people are asked.
-    pub const ALL: [Self; 6] = [
-        Self::Heater,
-        Self::Cooker,
-        Self::Motor,
-        Self::Electronic,
-        Self::Lamp,
-        Self::Medical,
+impl Choice for LoadKind {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Heater, "heater"),
+        (Self::Cooker, "cooker"),
+        (Self::Motor, "motor"),
+        (Self::Electronic, "electronic"),
+        (Self::Lamp, "lamp"),
+        (Self::Medical, "medical"),
     ];
-    /// Their words, in that order.
-    pub const WORDS: [&str; 6] = ["heater", "cooker", "motor", "electronic", "lamp", "medical"];
+}
 
-    /// Its word in plan files and reports.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        Self::WORDS[self as usize]
-    }
-
+impl LoadKind {
     /// Whether it is resistance heat: what is worked out of watts and amps is the same for all of it.
     #[must_use]
     pub const fn heats(self) -> bool {
         matches!(self, Self::Heater | Self::Cooker)
-    }
-
-    /// The kind of that word.
-    #[must_use]
-    pub fn named(word: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|kind| kind.word() == word)
     }
 }
 
@@ -698,6 +746,10 @@ pub enum Wanted {
     Must,
     /// Nice to have.
     Wish,
+}
+
+impl Choice for Wanted {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Must, "must"), (Self::Wish, "wish")];
 }
 
 impl Plan {
@@ -796,12 +848,26 @@ mod tests {
     }
 
     #[test]
-    fn every_kind_has_its_own_word() {
-        for (kind, word) in LoadKind::ALL.into_iter().zip(LoadKind::WORDS) {
-            assert_eq!((kind.word(), LoadKind::named(word)), (word, Some(kind)));
+    fn every_choice_has_its_own_word() {
+        fn hold<C: Choice>() {
+            for (choice, word) in C::ALL {
+                assert_eq!((choice.word(), C::named(word)), (*word, Some(*choice)));
+                assert_eq!(C::named(&choice.pick()), Some(*choice));
+            }
+            assert_eq!(C::named("unknown"), None);
         }
+        hold::<Region>();
+        hold::<Stands>();
+        hold::<Ground>();
+        hold::<System>();
+        hold::<Neutral>();
+        hold::<Fuel>();
+        hold::<Leg>();
+        hold::<Uses>();
+        hold::<LoadKind>();
+        hold::<Wanted>();
         assert_eq!(LoadKind::Medical.word(), "medical");
-        assert_eq!(LoadKind::named("unknown"), None);
+        assert_eq!(Uses::V120AndV240.pick(), "120-240");
     }
 
     #[test]

@@ -9,8 +9,8 @@ use std::fmt::{Display, Write};
 use rust_decimal::Decimal;
 
 use super::{
-    Answer, Cord, DistributionBox, Draw, FORMAT, Fuel, Generator, Ground, Id, Leg, Load, Neutral,
-    Outlet, Parallel, Plan, Region, Site, Stands, System, Wanted,
+    Answer, Choice, Cord, DistributionBox, Draw, FORMAT, Generator, Id, Load, Outlet, Parallel,
+    Plan, Site,
 };
 use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume};
 
@@ -19,12 +19,7 @@ use crate::quantity::{Length, Quantity, Ratio, Round, Temperature, Unit, Volume}
 pub fn write(plan: &Plan) -> String {
     let mut out = Out::default();
     out.raw("format", FORMAT);
-    out.text(
-        "region",
-        match plan.region {
-            Region::NorthAmerica => "north-america",
-        },
-    );
+    out.text("region", plan.region.word());
     if let Some(language) = &plan.language {
         out.text("language", language);
     }
@@ -80,6 +75,10 @@ impl Out {
         self.answer(key, &answer, bool::to_string);
     }
 
+    fn choice<C: Choice>(&mut self, key: &str, answer: Answer<C>) {
+        self.answer(key, &answer, |choice| quoted(choice.word()));
+    }
+
     fn quantity<Q: Quantity>(&mut self, key: &str, answer: &Answer<Q>, round: Round) {
         self.answer(key, answer, |value| quoted(&natural(*value, round)));
     }
@@ -88,13 +87,7 @@ impl Out {
 fn site(out: &mut Out, site: &Site) {
     out.heading("[site]");
     out.optional("name", (!site.name.is_empty()).then_some(&site.name));
-    out.answer("ground", &site.ground, |ground| {
-        quoted(match ground {
-            Ground::Dry => "dry",
-            Ground::Damp => "damp",
-            Ground::Wet => "wet",
-        })
-    });
+    out.choice("ground", site.ground);
     out.quantity("sleepers_at", &site.sleepers_at, Round::Down);
     out.quantity("altitude", &site.altitude, Round::Up);
     out.quantity("air", &site.air, Round::Up);
@@ -107,14 +100,7 @@ fn site(out: &mut Out, site: &Site) {
     });
     out.yes_no("co_alarm", site.co_alarm);
     out.yes_no("feeds_building", site.feeds_building);
-    out.answer("stands", &site.stands, |stands| {
-        quoted(match stands {
-            Stands::Open => "open",
-            Stands::Roof => "roof",
-            Stands::Covered => "covered",
-            Stands::Enclosed => "enclosed",
-        })
-    });
+    out.choice("stands", site.stands);
     out.yes_no("people_sleep", site.people_sleep);
 }
 
@@ -126,30 +112,13 @@ fn generator(out: &mut Out, generator: &Generator) {
     );
     out.quantity("rated", &generator.rated, Round::Down);
     out.quantity("peak", &generator.peak, Round::Down);
-    out.answer("voltage", &generator.voltage, |voltage| {
-        quoted(match voltage {
-            System::V120 => "120 V",
-            System::V120_240 => "120/240 V",
-        })
-    });
-    out.answer("neutral", &generator.neutral, |neutral| {
-        quoted(match neutral {
-            Neutral::Floating => "floating",
-            Neutral::Bonded => "bonded",
-        })
-    });
+    out.choice("voltage", generator.voltage);
+    out.choice("neutral", generator.neutral);
     out.yes_no("bonding_plug", generator.bonding_plug);
     out.optional("bonding_plug_in", generator.bonding_plug_in.as_ref());
     out.yes_no("inverter", generator.inverter);
-    let fuel = |fuel: &Fuel| {
-        quoted(match fuel {
-            Fuel::Gasoline => "gasoline",
-            Fuel::Propane => "propane",
-            Fuel::Diesel => "diesel",
-        })
-    };
-    out.answer("fuel", &generator.fuel, fuel);
-    out.answer("rated_on", &generator.rated_on, fuel);
+    out.choice("fuel", generator.fuel);
+    out.choice("rated_on", generator.rated_on);
     if let Some(joined) = &generator.parallel {
         out.raw("parallel", parallel(joined));
     }
@@ -214,12 +183,7 @@ fn outlet(out: &mut Out, outlet: &Outlet) {
     );
     out.yes_no("gfci", outlet.gfci);
     out.answer("wire", &outlet.wire, |wire| quoted(&wire.to_string()));
-    out.answer("leg", &outlet.leg, |leg| {
-        quoted(match leg {
-            Leg::A => "A",
-            Leg::B => "B",
-        })
-    });
+    out.choice("leg", outlet.leg);
 }
 
 fn cord(out: &mut Out, cord: &Cord) {
@@ -296,13 +260,7 @@ fn load(out: &mut Out, load: &Load) {
         }
     });
     out.yes_no("continuous", load.continuous);
-    out.text(
-        "wanted",
-        match load.wanted {
-            Wanted::Must => "must",
-            Wanted::Wish => "wish",
-        },
-    );
+    out.text("wanted", load.wanted.word());
     if !load.hours.is_empty() {
         let spans: Vec<String> = load
             .hours
@@ -312,7 +270,7 @@ fn load(out: &mut Out, load: &Load) {
         out.raw("hours", format!("[{}]", spans.join(", ")));
     }
     out.answer("plug", &load.plug, |plug| quoted(&plug.to_string()));
-    out.answer("voltage", &load.voltage, |uses| quoted(uses.word()));
+    out.choice("voltage", load.voltage);
     out.optional("on", load.on.as_ref().map(Id::as_str));
     out.yes_no("backup", load.backup);
     out.optional("now", load.now.as_ref().map(Id::as_str));

@@ -338,7 +338,7 @@ fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
             or_unknown,
         } => {
             near = nearest.is_some();
-            let mut choices = allowed.to_vec();
+            let mut choices = allowed.clone();
             if *or_unknown {
                 choices.push("unknown");
             }
@@ -565,7 +565,7 @@ mod tests {
                     key,
                     found: found(),
                     nearest: near,
-                    allowed: &["a", "b"],
+                    allowed: vec!["a", "b"],
                     or_unknown: yes,
                 },
                 ProblemKind::NotALanguage { found: found() },

@@ -1,15 +1,15 @@
 //! What is to run.
 
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, place_item, plugs, said,
-    step, word, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, ended, flow_if, place_item,
+    plugs, said, step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::interview::parts::{self, Ids};
 use crate::interview::value::Value;
 
-use crate::plan::{LoadKind, bounds};
+use crate::plan::{Choice, LoadKind, Uses, Wanted, bounds};
 use crate::quantity::Quantity;
 use crate::tables::shape::{Configuration, Plug};
 use crate::tables::{appliances, occasions};
@@ -92,12 +92,12 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "kind",
         "load-kind",
-        Takes::Pick(|_, _| words("load-kind", &LoadKind::WORDS)),
+        Takes::Pick(|_, _| choices::<LoadKind>("load-kind")),
     )
     .unknown()
     .when(own_first)
     .suggest(|draft, at| {
-        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.word()))
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.pick()))
     }),
     step(Group::Load, "draw", "load-draw", Takes::Typed(Form::Draw))
         .unknown()
@@ -123,7 +123,8 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     )
     .unknown()
     .when(|draft, at| {
-        let motor = draft.text(&format!("load.{}.kind", at.n)) == Some("motor");
+        let kind = draft.text(&format!("load.{}.kind", at.n));
+        let motor = kind.and_then(LoadKind::named) == Some(LoadKind::Motor);
         flow_if(own(draft, at) && motor)
     })
     .suggest(|draft, at| {
@@ -183,7 +184,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "voltage",
         "load-voltage",
-        Takes::Pick(|_, _| words("load-voltage", &["240", "both"])),
+        Takes::Pick(|_, _| choices::<Uses>("load-voltage")),
     )
     .rather_unknown()
     .when(|draft, at| {
@@ -197,10 +198,10 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "wanted",
         "load-wanted",
-        Takes::Pick(|_, _| words("load-wanted", &["must", "wish"])),
+        Takes::Pick(|_, _| choices::<Wanted>("load-wanted")),
     )
     .later()
-    .suggest(|_, _| said("must")),
+    .suggest(|_, _| said(Wanted::Must.pick())),
     step(
         Group::Load,
         "hours",

@@ -21,6 +21,7 @@ use super::draft::{Draft, Said};
 use super::form::Form;
 use super::parts::{Ids, Place};
 use super::value::Value;
+use crate::plan::Choice;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// A part of the interview.
@@ -223,6 +224,13 @@ fn words(id: &str, values: &[&str]) -> Vec<Item> {
         .iter()
         .map(|value| Item::new(*value, Label::word(format!("pick-{id}-{value}"))))
         .collect()
+}
+
+/// All choices of a kind.
+fn choices<C: Choice>(id: &str) -> Vec<Item> {
+    let picks: Vec<String> = C::ALL.iter().map(|(choice, _)| choice.pick()).collect();
+    let picks: Vec<&str> = picks.iter().map(String::as_str).collect();
+    words(id, &picks)
 }
 
 /// The words that end a list come first, where Enter finds them; the one that takes a thing out

@@ -10,7 +10,7 @@ use toml::de::{DeTable, DeValue};
 use super::nearest;
 use super::problem::{Problem, ProblemKind, Type};
 use crate::plan::bounds::{Bounds, Refused, Whole};
-use crate::plan::{Answer, Id, LONGEST_NAME, Span, hides};
+use crate::plan::{Answer, Choice, Id, LONGEST_NAME, Span, hides};
 use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire, allowed_units};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
@@ -447,13 +447,8 @@ impl<'t> Field<'t> {
         None
     }
 
-    /// One of a few words. `names` and `values` go together.
-    pub(super) fn choice<T: Copy>(
-        &self,
-        names: &'static [&'static str],
-        values: &[T],
-        or_unknown: bool,
-    ) -> Option<T> {
+    /// One of a few words.
+    pub(super) fn choice<C: Choice>(&self, or_unknown: bool) -> Option<C> {
         let text = self.text()?;
         let squeeze = |text: &str| -> String {
             let kept = text
@@ -462,17 +457,18 @@ impl<'t> Field<'t> {
             kept.flat_map(char::to_lowercase).collect()
         };
         let wanted = squeeze(text);
-        let at = names.iter().position(|name| squeeze(name) == wanted);
-        if at.is_none() {
+        let row = C::ALL.iter().find(|(_, word)| squeeze(word) == wanted);
+        if row.is_none() {
+            let allowed: Vec<&str> = C::ALL.iter().map(|(_, word)| *word).collect();
             self.put(ProblemKind::NotAChoice {
                 key: self.key,
                 found: shorten(text),
-                nearest: nearest(text, names.iter().copied()),
-                allowed: names,
+                nearest: nearest(text, allowed.iter().copied()),
+                allowed,
                 or_unknown,
             });
         }
-        at.and_then(|at| values.get(at).copied())
+        row.map(|(choice, _)| *choice)
     }
 
     /// The tag of a language, as `es` or `fr-CA`.

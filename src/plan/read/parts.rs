@@ -6,8 +6,8 @@ use super::fields::{Field, Fields};
 use super::problem::{ProblemKind, Type};
 use super::refs::{Names, Owner};
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Stands, System, Uses, Wanted, bounds,
+    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Id, Load, Noise, Outlet, Parallel, Plan,
+    Runtime, Site, bounds,
 };
 use crate::quantity::{Amount, Percent, Quantity};
 
@@ -92,9 +92,7 @@ const LOAD: &[&str] = &[
 
 /// The whole plan, or `None` when something was reported without which there is none.
 pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Option<Plan> {
-    let region = root.optional("region", |field| {
-        field.choice(&["north-america"], &[Region::NorthAmerica], false)
-    });
+    let region = root.optional("region", |field| field.choice(false));
     let language = root.optional("language", Field::language);
     let site = root
         .optional("site", |field| field.table(SITE))
@@ -139,31 +137,14 @@ fn all<'t, T>(
 fn site(fields: &Fields<'_>) -> Site {
     Site {
         name: fields.optional("name", Field::name).unwrap_or_default(),
-        ground: fields.answer("ground", |field| {
-            field.choice(
-                &["dry", "damp", "wet"],
-                &[Ground::Dry, Ground::Damp, Ground::Wet],
-                true,
-            )
-        }),
+        ground: fields.answer("ground", |field| field.choice(true)),
         sleepers_at: fields.answer("sleepers_at", |field| field.quantity(&bounds::SLEEPERS_AT)),
         altitude: fields.answer("altitude", |field| field.quantity(&bounds::ALTITUDE)),
         air: fields.answer("air", |field| field.quantity(&bounds::AIR)),
         quiet_hours: fields.answer("quiet_hours", Field::hours_or_list),
         co_alarm: fields.answer("co_alarm", Field::yes_no),
         feeds_building: fields.answer("feeds_building", Field::yes_no),
-        stands: fields.answer("stands", |field| {
-            field.choice(
-                &["open", "roof", "covered", "enclosed"],
-                &[
-                    Stands::Open,
-                    Stands::Roof,
-                    Stands::Covered,
-                    Stands::Enclosed,
-                ],
-                true,
-            )
-        }),
+        stands: fields.answer("stands", |field| field.choice(true)),
         people_sleep: fields.answer("people_sleep", Field::yes_no),
     }
 }
@@ -197,11 +178,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
     });
     // A set of two legs that passed for one would seem to give twice what an outlet of it can.
     let voltage = fields.required_answer("voltage", r#"voltage = "120 V""#, |field| {
-        field.choice(
-            &["120 V", "120/240 V"],
-            &[System::V120, System::V120_240],
-            true,
-        )
+        field.choice(true)
     });
     let (bonding_plug_in, span) = reference(fields, "bonding_plug_in", names);
     names.plug_in("bonding_plug_in", None, bonding_plug_in.clone(), span);
@@ -210,13 +187,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
     Some(Generator {
         name: fields.optional("name", Field::name).unwrap_or_default(),
         peak,
-        neutral: fields.answer("neutral", |field| {
-            field.choice(
-                &["floating", "bonded"],
-                &[Neutral::Floating, Neutral::Bonded],
-                true,
-            )
-        }),
+        neutral: fields.answer("neutral", |field| field.choice(true)),
         bonding_plug,
         bonding_plug_in,
         inverter: fields.answer("inverter", Field::yes_no),
@@ -235,11 +206,7 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Option<Generator> {
 }
 
 fn fuel(field: &Field<'_>) -> Option<Fuel> {
-    field.choice(
-        &["gasoline", "propane", "diesel"],
-        &[Fuel::Gasoline, Fuel::Propane, Fuel::Diesel],
-        true,
-    )
+    field.choice(true)
 }
 
 fn parallel(field: &Field<'_>) -> Option<Parallel> {
@@ -322,9 +289,7 @@ fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Option<Outle
         trips_at: fields.optional("trips_at", |field| field.quantity(&bounds::TRIPS_AT)),
         gfci: fields.answer("gfci", Field::yes_no),
         wire: fields.answer("wire", Field::wire),
-        leg: fields.answer("leg", |field| {
-            field.choice(&["A", "B"], &[Leg::A, Leg::B], true)
-        }),
+        leg: fields.answer("leg", |field| field.choice(true)),
         id: id?,
         shape: shape?,
         shares,
@@ -384,14 +349,10 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
     names.plug_in("on", None, on.clone(), on_span);
     let (now, now_span) = reference(fields, "now", names);
     names.plug_in("now", None, now.clone(), now_span);
-    let kind = fields.required_answer("kind", r#"kind = "heater""#, |field| {
-        field.choice(&LoadKind::WORDS, &LoadKind::ALL, true)
-    });
+    let kind = fields.required_answer("kind", r#"kind = "heater""#, |field| field.choice(true));
     let running = draw(fields);
     one_of(fields, &["starting", "starting_current"]);
-    let wanted = fields.optional("wanted", |field| {
-        field.choice(&["must", "wish"], &[Wanted::Must, Wanted::Wish], false)
-    });
+    let wanted = fields.optional("wanted", |field| field.choice(false));
     let name = fields.optional("name", Field::name);
     let count = fields.optional("count", |field| field.whole(bounds::COUNT));
     names.loads += usize::from(count.unwrap_or(1));
@@ -420,9 +381,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Option<Load> {
             .optional("hours", |field| field.list(Type::List, Field::hours))
             .unwrap_or_default(),
         plug: fields.answer("plug", Field::plug),
-        voltage: fields.answer("voltage", |field| {
-            field.choice(&Uses::WORDS, &Uses::ALL, true)
-        }),
+        voltage: fields.answer("voltage", |field| field.choice(true)),
         backup: fields.answer("backup", Field::yes_no),
         name: name.or_else(|| id.as_ref().map(ToString::to_string))?,
         id: id?,

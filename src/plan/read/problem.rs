@@ -166,7 +166,7 @@ pub enum ProblemKind {
         /// The choice that was likely meant.
         nearest: Option<&'static str>,
         /// The choices.
-        allowed: &'static [&'static str],
+        allowed: Vec<&'static str>,
         /// Whether `"unknown"` would do as well.
         or_unknown: bool,
     },

@@ -10,9 +10,12 @@
 pub(crate) mod arbitrary;
 pub mod bounds;
 pub mod demo;
+mod kinds;
 pub mod model;
 mod read;
+pub(crate) mod row;
 pub mod store;
+mod table;
 mod write;
 
 pub use model::*;

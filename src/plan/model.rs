@@ -97,6 +97,11 @@ impl Id {
     /// The id under which reports speak of the set itself. Nothing else may have it.
     pub const SET: &str = "generator";
 
+    /// What stands in the place of an id until there is one. No plan that is handed out has it.
+    pub(crate) fn blank() -> Self {
+        Self("".into())
+    }
+
     /// An id from text, if it is one: 1 to [`Self::LONGEST`] letters or digits of any script, `-`
     /// or `_`, beginning with a letter or digit.
     #[must_use]
@@ -425,7 +430,7 @@ impl Choice for Fuel {
 }
 
 /// Several sets that run as one source. All other figures of the generator are those of one set.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Parallel {
     /// How many there are, two or more.
     pub sets: u8,
@@ -444,7 +449,7 @@ impl Generator {
 }
 
 /// One published running time.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Runtime {
     /// Share of rated load.
     pub load: Percent,
@@ -453,7 +458,7 @@ pub struct Runtime {
 }
 
 /// A published sound level.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Noise {
     /// The level.
     pub level: SoundLevel,

@@ -551,13 +551,13 @@ mod tests {
                 ProblemKind::UnknownKey {
                     found: found(),
                     nearest: near,
-                    allowed: &["a", "b"],
+                    allowed: vec!["a", "b"],
                     heading: false,
                 },
                 ProblemKind::UnknownKey {
                     found: found(),
                     nearest: near,
-                    allowed: &["a", "b"],
+                    allowed: vec!["a", "b"],
                     heading: true,
                 },
                 ProblemKind::UnknownNotAllowed { key, optional: yes },

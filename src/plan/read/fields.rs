@@ -15,44 +15,46 @@ use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire, allowed_units
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The word for "I don't know".
-pub(super) const UNKNOWN: &str = "unknown";
+const UNKNOWN: &str = "unknown";
 
 /// Where problems are put.
 #[derive(Debug, Default)]
-pub(super) struct Sink(RefCell<Vec<Problem>>);
+pub(crate) struct Sink(RefCell<Vec<Problem>>);
 
 impl Sink {
-    pub(super) fn put(&self, span: Range<usize>, kind: ProblemKind) {
+    pub(crate) fn put(&self, span: Range<usize>, kind: ProblemKind) {
         self.0.borrow_mut().push(Problem { span, kind });
     }
 
-    pub(super) fn into_problems(self) -> Vec<Problem> {
+    pub(crate) fn into_problems(self) -> Vec<Problem> {
         self.0.into_inner()
     }
 }
 
 /// A table of the file.
-pub(super) struct Fields<'t> {
+pub(crate) struct Fields<'t> {
     pub(super) sink: &'t Sink,
     pub(super) span: Range<usize>,
     table: &'t DeTable<'t>,
 }
 
 /// One value with its key, under which to report what is wrong with it.
-pub(super) struct Field<'t> {
+pub(crate) struct Field<'t> {
     pub(super) sink: &'t Sink,
     pub(super) key: &'static str,
     pub(super) span: Range<usize>,
+    /// Whether "unknown" is an answer here.
+    or_unknown: bool,
     value: &'t DeValue<'t>,
 }
 
 impl<'t> Fields<'t> {
     /// A table, after every key without a meaning here was reported.
-    pub(super) fn open(
+    pub(crate) fn open(
         sink: &'t Sink,
         table: &'t DeTable<'t>,
         span: Range<usize>,
-        allowed: &'static [&'static str],
+        allowed: &[&'static str],
     ) -> Self {
         for (key, value) in table {
             let found = key.get_ref().as_ref();
@@ -62,7 +64,7 @@ impl<'t> Fields<'t> {
                     ProblemKind::UnknownKey {
                         found: shorten(found),
                         nearest: nearest(found, allowed.iter().copied()),
-                        allowed,
+                        allowed: allowed.to_vec(),
                         // A heading's span is that of its brackets, and holds its key.
                         heading: value.span().start < key.span().start,
                     },
@@ -73,7 +75,7 @@ impl<'t> Fields<'t> {
     }
 
     /// A table whose keys are another's business.
-    pub(super) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
+    pub(crate) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
         Self {
             sink,
             span: 0..0,
@@ -81,45 +83,48 @@ impl<'t> Fields<'t> {
         }
     }
 
-    /// The value of a key, if the key is there.
-    pub(super) fn get(&self, key: &'static str) -> Option<Field<'t>> {
+    /// Reports something about the table as a whole.
+    pub(crate) fn put(&self, kind: ProblemKind) {
+        self.sink.put(self.span.clone(), kind);
+    }
+
+    /// The value of a key, if the key is there, and whether it may be unknown.
+    pub(crate) fn get(&self, key: &'static str, or_unknown: bool) -> Option<Field<'t>> {
         self.table.get(key).map(|value| Field {
             sink: self.sink,
             key,
             span: value.span(),
+            or_unknown,
             value: value.get_ref(),
         })
     }
 
+    /// Reports every key but the first of those that say the same.
+    pub(crate) fn one_of(&self, keys: &[&'static str]) {
+        let mut given = keys.iter().filter_map(|key| self.get(key, true));
+        if let Some(Field { key: first, .. }) = given.next() {
+            for field in given {
+                let second = field.key;
+                field.put(ProblemKind::TwoDraws { first, second });
+            }
+        }
+    }
+
     /// A value that may be left out or unknown.
-    pub(super) fn answer<T>(
+    pub(crate) fn answer<T>(
         &self,
         key: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Answer<T> {
-        match self.get(key) {
+        match self.get(key, true) {
             None => Answer::Missing,
             Some(field) if field.is_unknown() => Answer::Unknown,
             Some(field) => read(&field).map_or(Answer::Missing, Answer::Known),
         }
     }
 
-    /// A value that may be unknown but not be left out.
-    pub(super) fn required_answer<T>(
-        &self,
-        key: &'static str,
-        example: &'static str,
-        read: impl FnOnce(&Field<'t>) -> Option<T>,
-    ) -> Answer<T> {
-        if self.get(key).is_none() {
-            self.sink
-                .put(self.span.clone(), ProblemKind::MissingKey { key, example });
-        }
-        self.answer(key, read)
-    }
-
     /// A value that may be left out but not be unknown.
-    pub(super) fn optional<T>(
+    pub(crate) fn optional<T>(
         &self,
         key: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
@@ -133,9 +138,8 @@ impl<'t> Fields<'t> {
         optional: bool,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
-        let field = self.get(key)?;
-        // Something may be called "Unknown"; that is a name like any other.
-        if field.is_unknown() && key != "name" {
+        let field = self.get(key, false)?;
+        if field.is_unknown() {
             field.put(ProblemKind::UnknownNotAllowed { key, optional });
             return None;
         }
@@ -143,26 +147,21 @@ impl<'t> Fields<'t> {
     }
 
     /// A value that must be there.
-    pub(super) fn required<T>(
+    pub(crate) fn required<T>(
         &self,
         key: &'static str,
         example: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
-        if self.get(key).is_none() {
-            self.sink
-                .put(self.span.clone(), ProblemKind::MissingKey { key, example });
+        if self.get(key, false).is_none() {
+            self.put(ProblemKind::MissingKey { key, example });
         }
         self.known(key, false, read)
     }
 
     /// The tables under a heading in two square brackets.
-    pub(super) fn tables(
-        &self,
-        key: &'static str,
-        allowed: &'static [&'static str],
-    ) -> Vec<Fields<'t>> {
-        let Some(field) = self.get(key) else {
+    pub(crate) fn tables(&self, key: &'static str, allowed: &[&'static str]) -> Vec<Fields<'t>> {
+        let Some(field) = self.get(key, false) else {
             return Vec::new();
         };
         let Some(items) = field.value.as_array() else {
@@ -184,11 +183,11 @@ impl<'t> Fields<'t> {
 }
 
 impl<'t> Field<'t> {
-    pub(super) fn put(&self, kind: ProblemKind) {
+    pub(crate) fn put(&self, kind: ProblemKind) {
         self.sink.put(self.span.clone(), kind);
     }
 
-    fn is_unknown(&self) -> bool {
+    pub(crate) fn is_unknown(&self) -> bool {
         self.value
             .as_str()
             .is_some_and(|text| text.trim().eq_ignore_ascii_case(UNKNOWN))
@@ -212,7 +211,7 @@ impl<'t> Field<'t> {
     }
 
     /// Whether it is a whole number, as it should be; else that is reported.
-    pub(super) fn is_whole(&self) -> bool {
+    pub(crate) fn is_whole(&self) -> bool {
         matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>(Type::Whole).is_some()
     }
 
@@ -235,7 +234,7 @@ impl<'t> Field<'t> {
     }
 
     /// A table in its own right.
-    pub(super) fn table(&self, allowed: &'static [&'static str]) -> Option<Fields<'t>> {
+    pub(crate) fn table(&self, allowed: &[&'static str]) -> Option<Fields<'t>> {
         match self.value {
             DeValue::Table(table) => {
                 Some(Fields::open(self.sink, table, self.span.clone(), allowed))
@@ -245,7 +244,7 @@ impl<'t> Field<'t> {
     }
 
     /// A list, item by item.
-    pub(super) fn list<T>(
+    pub(crate) fn list<T>(
         &self,
         wanted: Type,
         mut read: impl FnMut(&Self) -> Option<T>,
@@ -267,7 +266,7 @@ impl<'t> Field<'t> {
     }
 
     /// A text.
-    pub(super) fn text(&self) -> Option<&'t str> {
+    pub(crate) fn text(&self) -> Option<&'t str> {
         match self.value.as_str() {
             Some(text) if text.trim().is_empty() => {
                 self.put(ProblemKind::EmptyText { key: self.key });
@@ -279,7 +278,7 @@ impl<'t> Field<'t> {
     }
 
     /// A text that is printed: one line, not endless.
-    pub(super) fn name(&self) -> Option<String> {
+    pub(crate) fn name(&self) -> Option<String> {
         let name = crate::plan::name(self.text()?);
         if name.is_none() {
             self.put(ProblemKind::BadText {
@@ -291,7 +290,7 @@ impl<'t> Field<'t> {
     }
 
     /// Yes or no.
-    pub(super) fn yes_no(&self) -> Option<bool> {
+    pub(crate) fn yes_no(&self) -> Option<bool> {
         match self.value {
             DeValue::Boolean(yes) => Some(*yes),
             _ => self.wrong(Type::YesNoUnknown),
@@ -299,7 +298,7 @@ impl<'t> Field<'t> {
     }
 
     /// A whole number within bounds.
-    pub(super) fn whole(&self, bounds: Whole) -> Option<u8> {
+    pub(crate) fn whole(&self, bounds: Whole) -> Option<u8> {
         let DeValue::Integer(whole) = self.value else {
             return self.wrong(Type::Whole);
         };
@@ -319,7 +318,7 @@ impl<'t> Field<'t> {
     }
 
     /// A quantity within bounds.
-    pub(super) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
+    pub(crate) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let key = self.key;
         if let Some(found) = self.bare_number() {
             self.put(ProblemKind::NoUnit {
@@ -376,7 +375,7 @@ impl<'t> Field<'t> {
     }
 
     /// A ratio: a number without a unit, and here without quotes.
-    pub(super) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
+    pub(crate) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let Some(found) = self.bare_number() else {
             return self.wrong(Type::Number);
         };
@@ -398,7 +397,7 @@ impl<'t> Field<'t> {
     }
 
     /// A ratio that may be a fraction and so stands in quotes: "1/2". A bare number will do.
-    pub(super) fn ratio_in_text<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
+    pub(crate) fn ratio_in_text<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         if self.bare_number().is_some() {
             return self.number(bounds);
         }
@@ -408,7 +407,7 @@ impl<'t> Field<'t> {
     }
 
     /// The size of a wire.
-    pub(super) fn wire(&self) -> Option<Wire> {
+    pub(crate) fn wire(&self) -> Option<Wire> {
         const UNITS: [&str; 2] = ["AWG", "mm²"];
         let key = self.key;
         if let Some(found) = self.bare_number() {
@@ -448,7 +447,7 @@ impl<'t> Field<'t> {
     }
 
     /// One of a few words.
-    pub(super) fn choice<C: Choice>(&self, or_unknown: bool) -> Option<C> {
+    pub(crate) fn choice<C: Choice>(&self) -> Option<C> {
         let text = self.text()?;
         let squeeze = |text: &str| -> String {
             let kept = text
@@ -465,14 +464,14 @@ impl<'t> Field<'t> {
                 found: shorten(text),
                 nearest: nearest(text, allowed.iter().copied()),
                 allowed,
-                or_unknown,
+                or_unknown: self.or_unknown,
             });
         }
         row.map(|(choice, _)| *choice)
     }
 
     /// The tag of a language, as `es` or `fr-CA`.
-    pub(super) fn language(&self) -> Option<String> {
+    pub(crate) fn language(&self) -> Option<String> {
         let text = self.text()?;
         let tag = text.parse::<unic_langid::LanguageIdentifier>();
         if tag.is_err() {
@@ -483,7 +482,7 @@ impl<'t> Field<'t> {
     }
 
     /// The shape of a receptacle.
-    pub(super) fn receptacle(&self) -> Option<Receptacle> {
+    pub(crate) fn receptacle(&self) -> Option<Receptacle> {
         let text = self.text()?;
         Receptacle::named(text).or_else(|| {
             self.put(match Plug::named(text) {
@@ -495,7 +494,7 @@ impl<'t> Field<'t> {
     }
 
     /// The shape of a plug.
-    pub(super) fn plug(&self) -> Option<Plug> {
+    pub(crate) fn plug(&self) -> Option<Plug> {
         let text = self.text()?;
         Plug::named(text).or_else(|| {
             self.put(match Receptacle::named(text) {
@@ -526,7 +525,7 @@ impl<'t> Field<'t> {
     }
 
     /// A new id.
-    pub(super) fn id(&self) -> Option<Id> {
+    pub(crate) fn id(&self) -> Option<Id> {
         let text = self.text()?;
         let id = Id::new(text);
         if id.is_none() {
@@ -538,16 +537,35 @@ impl<'t> Field<'t> {
         id
     }
 
-    /// One part of the day, or a list of several.
-    pub(super) fn hours_or_list(&self) -> Option<Vec<Span>> {
-        match self.value {
-            DeValue::Array(_) => self.list(Type::List, Self::hours),
-            _ => self.hours().map(|span| vec![span]),
+    /// Whether it stands in square brackets.
+    pub(crate) fn is_list(&self) -> bool {
+        self.value.is_array()
+    }
+
+    /// The letter of a motor that says what it draws while its rotor is locked.
+    pub(crate) fn motor_code(&self) -> Option<char> {
+        let text = self.text()?;
+        let mut letters = text.chars();
+        let code = letters
+            .next()
+            .map(|letter| letter.to_ascii_uppercase())
+            .filter(|letter| letters.next().is_none() && "ABCDEFGHJKLMNPRSTUV".contains(*letter));
+        if code.is_none() {
+            self.put(ProblemKind::MotorCode {
+                found: shorten(text),
+            });
         }
+        code
+    }
+
+    /// The text of a reference that cannot be the name of anything.
+    pub(super) fn stray(&self) -> Option<&'t str> {
+        let text = self.value.as_str()?.trim();
+        (!text.is_empty() && Id::reference(text).is_none()).then_some(text)
     }
 
     /// A part of the day: "22:00-06:00".
-    pub(super) fn hours(&self) -> Option<Span> {
+    pub(crate) fn hours(&self) -> Option<Span> {
         let text = self.text()?;
         let span = span_of_day(text);
         if span.is_none() {
@@ -612,7 +630,7 @@ fn example(unit: Unit) -> String {
 }
 
 /// What was found, short enough for a message.
-pub(super) fn shorten(text: &str) -> String {
+pub(crate) fn shorten(text: &str) -> String {
     const LONGEST: usize = 40;
     let clean = |c: char| if hides(c) { ' ' } else { c };
     if text.chars().count() <= LONGEST {

@@ -12,7 +12,8 @@ mod syntax;
 use toml::de::DeTable;
 
 use super::{FORMAT, Plan};
-use fields::{Fields, Sink};
+use fields::Sink;
+pub(crate) use fields::{Field, Fields};
 pub use problem::{Problem, ProblemKind, Problems, Syntax, Type};
 use refs::Names;
 
@@ -38,7 +39,7 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     } else if format_is_ours(&sink, root) {
         let fields = Fields::open(&sink, root, 0..0, parts::ROOT);
         let mut names = Names::new(text);
-        plan = parts::plan(&fields, &mut names);
+        let mut read = parts::plan(&fields, &mut names);
         too_many(&sink, "parts", names.parts(), MOST_PARTS);
         too_many(&sink, "loads", names.loads, MOST_LOADS);
         // What refers to what is only looked at in plans of a size that can be right: it takes
@@ -46,9 +47,8 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
         if names.parts() <= MOST_PARTS && names.loads <= 100 * MOST_LOADS {
             names.check(&sink);
         }
-        if let Some(plan) = &mut plan {
-            names.settle(plan);
-        }
+        names.settle(&mut read);
+        plan = Some(read);
     }
     let mut problems = sink.into_problems();
     // What stands on a line that could not be read is seldom what its owner wrote, and what
@@ -65,7 +65,7 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     problems.dedup();
     match plan {
         Some(plan) if problems.is_empty() => Ok(plan),
-        // A part is given up only after its problem was put.
+        // What could not be read was put.
         _ => Err(Problems(problems)),
     }
 }
@@ -78,7 +78,9 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
     };
     let Some(whole) = value.get_ref().as_integer() else {
         let fields = Fields::peek(sink, root);
-        return fields.get("format").is_some_and(|field| field.is_whole());
+        return fields
+            .get("format", false)
+            .is_some_and(|field| field.is_whole());
     };
     let found = fields::shorten(&whole.to_string());
     match i64::from_str_radix(whole.as_str(), whole.radix()) {
@@ -157,8 +159,15 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
 
 #[cfg(test)]
 mod tests {
+    use proptest::prelude::*;
+    use proptest::test_runner::TestRunner;
+
     use super::*;
-    use crate::plan::{Answer, Draw};
+    use crate::plan::row::Part;
+    use crate::plan::{
+        Answer, Cord, DistributionBox, Draw, Generator, Load, Noise, Outlet, Parallel, Runtime,
+        Site,
+    };
     use crate::quantity::{Current, Power};
 
     const SMALLEST: &str = r#"
@@ -297,6 +306,46 @@ shape = "5-20R"
         // What joins letters within a word is part of how some languages are written.
         let text = format!("{SMALLEST}[site]\nname = \"a\u{200d}b\u{200c}c\"\n");
         assert!(read(&text).is_ok());
+    }
+
+    /// Each field, over all that it may be and not only where plans mostly are: what is written is
+    /// read, as the same, and by nobody as another.
+    #[test]
+    fn every_field_reads_back_the_same() {
+        fn hold<P: Part + PartialEq>() {
+            for row in P::ROWS {
+                let back = |part: P| {
+                    let Some((key, value)) = row.write(&part) else {
+                        return Ok(());
+                    };
+                    // A name that only a whole plan can give.
+                    if value == "\"\"" {
+                        return Ok(());
+                    }
+                    let text = format!("{key} = {value}");
+                    let sink = Sink::default();
+                    let (table, _) = DeTable::parse_recoverable(&text);
+                    let fields = Fields::open(&sink, table.get_ref(), 0..0, &P::keys());
+                    let mut back = P::blank();
+                    row.read(&fields, &mut back);
+                    prop_assert_eq!(back, part, "{}", text);
+                    prop_assert_eq!(sink.into_problems(), [], "{}", text);
+                    Ok(())
+                };
+                TestRunner::new(ProptestConfig::with_cases(300))
+                    .run(&row.any(), back)
+                    .unwrap_or_else(|error| panic!("{:?}: {error}", row.keys()));
+            }
+        }
+        hold::<Site>();
+        hold::<Generator>();
+        hold::<Parallel>();
+        hold::<Runtime>();
+        hold::<Noise>();
+        hold::<Outlet>();
+        hold::<Cord>();
+        hold::<DistributionBox>();
+        hold::<Load>();
     }
 
     #[test]

@@ -71,7 +71,7 @@ pub enum ProblemKind {
         /// The key that was likely meant.
         nearest: Option<&'static str>,
         /// The keys that have a meaning here.
-        allowed: &'static [&'static str],
+        allowed: Vec<&'static str>,
         /// Whether it is a heading in brackets rather than a line.
         heading: bool,
     },

@@ -124,17 +124,15 @@ impl Names {
         &mut self,
         key: &'static str,
         part: Option<Id>,
-        to: Option<Id>,
-        span: Option<Range<usize>>,
+        to: Id,
+        span: Range<usize>,
     ) {
-        if let (Some(to), Some(span)) = (to, span) {
-            self.references.push(Reference {
-                key,
-                part,
-                to,
-                span,
-            });
-        }
+        self.references.push(Reference {
+            key,
+            part,
+            to,
+            span,
+        });
     }
 
     /// A reference that cannot be the name of anything.

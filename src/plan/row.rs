@@ -1,0 +1,253 @@
+//! How a field of the plan is described, once for whoever reads, writes, asks or draws one: a
+//! [`Row`] for each key, in the order in which files are written. The rows are in
+//! [`super::table`], the kinds of value in [`super::kinds`].
+
+#[cfg(test)]
+use proptest::prelude::*;
+
+use super::Answer;
+use super::read::{Field, Fields, ProblemKind};
+use super::write::quoted;
+
+/// A part of the plan: keys in a table of the file.
+pub(crate) trait Part: Clone + std::fmt::Debug + 'static {
+    /// What may be said of it, in the order in which it is written.
+    const ROWS: &'static [&'static dyn Row<Self>];
+
+    /// One of which nothing is said. What it must have is not right before it was read.
+    fn blank() -> Self;
+
+    /// Every key that means something here.
+    fn keys() -> Vec<&'static str> {
+        Self::ROWS
+            .iter()
+            .flat_map(|row| row.keys())
+            .copied()
+            .collect()
+    }
+
+    /// Reads all of it, so that everything that is wrong is reported.
+    fn read(fields: &Fields<'_>) -> Self {
+        let mut part = Self::blank();
+        for row in Self::ROWS {
+            row.read(fields, &mut part);
+        }
+        part
+    }
+
+    /// Its keys with their values as TOML; those of which nothing is said left out.
+    fn written(&self) -> impl Iterator<Item = (&'static str, String)> {
+        Self::ROWS.iter().filter_map(|row| row.write(self))
+    }
+}
+
+/// One field of a part.
+pub(crate) trait Row<P>: Sync {
+    /// Its key; of what can be said in several ways, one for each.
+    fn keys(&self) -> &'static [&'static str];
+    /// Takes it from the file, and reports what is wrong with it.
+    fn read(&self, fields: &Fields<'_>, part: &mut P);
+    /// Its key and value, as TOML.
+    fn write(&self, part: &P) -> Option<(&'static str, String)>;
+    /// The value as people type it.
+    fn text(&self, part: &P) -> Answer<String>;
+    /// Takes it from another.
+    #[cfg(test)]
+    fn copy(&self, from: &P, to: &mut P);
+    /// A part with any value in this field.
+    #[cfg(test)]
+    fn any(&self) -> BoxedStrategy<P>;
+}
+
+/// What a value may be, and how it is written.
+pub(crate) trait Kind: Sync {
+    /// The value.
+    type Value: Clone + std::fmt::Debug + 'static;
+    /// Reads it, or reports what is wrong with it.
+    fn read(&self, field: &Field<'_>) -> Option<Self::Value>;
+    /// As people type it.
+    fn text(&self, value: &Self::Value) -> String;
+    /// As TOML.
+    fn toml(&self, value: &Self::Value) -> String {
+        quoted(&self.text(value))
+    }
+    /// Any value that is taken.
+    #[cfg(test)]
+    fn any(&self) -> BoxedStrategy<Self::Value>;
+}
+
+/// How a part holds a value: as an answer, perhaps, or for sure.
+pub(crate) trait Holds<T>: Clone + std::fmt::Debug + 'static {
+    /// What is held when nobody knows, where that is an answer.
+    const UNKNOWN: Option<Self>;
+    /// A value that is known.
+    fn known(value: T) -> Self;
+    /// What is known.
+    fn answer(&self) -> Answer<&T>;
+    /// Holds this value, or none where there may be none.
+    #[cfg(test)]
+    fn any(value: BoxedStrategy<T>, needed: bool) -> BoxedStrategy<Self>;
+}
+
+impl<T: Clone + std::fmt::Debug + 'static> Holds<T> for Answer<T> {
+    const UNKNOWN: Option<Self> = Some(Self::Unknown);
+
+    fn known(value: T) -> Self {
+        Self::Known(value)
+    }
+
+    fn answer(&self) -> Answer<&T> {
+        match self {
+            Self::Missing => Answer::Missing,
+            Self::Unknown => Answer::Unknown,
+            Self::Known(value) => Answer::Known(value),
+        }
+    }
+
+    #[cfg(test)]
+    fn any(value: BoxedStrategy<T>, needed: bool) -> BoxedStrategy<Self> {
+        let answer = (u8::from(needed)..6, value).prop_map(|(which, value)| match which {
+            0 => Self::Missing,
+            1 => Self::Unknown,
+            _ => Self::Known(value),
+        });
+        answer.boxed()
+    }
+}
+
+impl<T: Clone + std::fmt::Debug + 'static> Holds<T> for Option<T> {
+    const UNKNOWN: Option<Self> = None;
+
+    fn known(value: T) -> Self {
+        Some(value)
+    }
+
+    fn answer(&self) -> Answer<&T> {
+        self.as_ref().map_or(Answer::Missing, Answer::Known)
+    }
+
+    #[cfg(test)]
+    fn any(value: BoxedStrategy<T>, _: bool) -> BoxedStrategy<Self> {
+        proptest::option::of(value).boxed()
+    }
+}
+
+impl<T: Clone + std::fmt::Debug + 'static> Holds<T> for T {
+    const UNKNOWN: Option<Self> = None;
+
+    fn known(value: T) -> Self {
+        value
+    }
+
+    fn answer(&self) -> Answer<&T> {
+        Answer::Known(self)
+    }
+
+    #[cfg(test)]
+    fn any(value: BoxedStrategy<T>, _: bool) -> BoxedStrategy<Self> {
+        value
+    }
+}
+
+/// A field of one key.
+pub(crate) struct Of<P: 'static, H: 'static, K> {
+    pub(super) keys: &'static [&'static str],
+    pub(super) kind: K,
+    pub(super) get: fn(&P) -> &H,
+    pub(super) place: fn(&mut P) -> &mut H,
+    pub(super) example: Option<&'static str>,
+    pub(super) unless: fn(&P) -> bool,
+}
+
+/// The row of a field, whose key is its name, and the kind of its values.
+macro_rules! row {
+    ($part:ident.$field:ident: $kind:expr) => {
+        $crate::plan::row::Of {
+            keys: &[stringify!($field)],
+            kind: $kind,
+            get: |part: &$part| &part.$field,
+            place: |part: &mut $part| &mut part.$field,
+            example: None,
+            unless: |_| false,
+        }
+    };
+}
+pub(super) use row;
+
+impl<P, H, K> Of<P, H, K> {
+    /// May not be left out. A line with it looks like this.
+    pub(super) const fn needed(mut self, example: &'static str) -> Self {
+        self.example = Some(example);
+        self
+    }
+
+    /// Is not written where it says nothing.
+    pub(super) const fn unless(mut self, unless: fn(&P) -> bool) -> Self {
+        self.unless = unless;
+        self
+    }
+}
+
+impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
+    fn keys(&self) -> &'static [&'static str] {
+        self.keys
+    }
+
+    fn read(&self, fields: &Fields<'_>, part: &mut P) {
+        let key = self.keys[0];
+        let Some(field) = fields.get(key, H::UNKNOWN.is_some()) else {
+            if let Some(example) = self.example {
+                fields.put(ProblemKind::MissingKey { key, example });
+            }
+            return;
+        };
+        // Something may be called "Unknown"; that is a name like any other.
+        let held = if !field.is_unknown() || key == "name" {
+            self.kind.read(&field).map(H::known)
+        } else {
+            if H::UNKNOWN.is_none() {
+                let optional = self.example.is_none();
+                field.put(ProblemKind::UnknownNotAllowed { key, optional });
+            }
+            H::UNKNOWN
+        };
+        if let Some(held) = held {
+            *(self.place)(part) = held;
+        }
+    }
+
+    fn write(&self, part: &P) -> Option<(&'static str, String)> {
+        let value = match (self.get)(part).answer() {
+            _ if (self.unless)(part) => None,
+            Answer::Missing if self.example.is_none() => None,
+            Answer::Missing | Answer::Unknown => Some(quoted("unknown")),
+            Answer::Known(value) => Some(self.kind.toml(value)),
+        };
+        value.map(|value| (self.keys[0], value))
+    }
+
+    fn text(&self, part: &P) -> Answer<String> {
+        match (self.get)(part).answer() {
+            Answer::Missing => Answer::Missing,
+            Answer::Unknown => Answer::Unknown,
+            Answer::Known(value) => Answer::Known(self.kind.text(value)),
+        }
+    }
+
+    #[cfg(test)]
+    fn copy(&self, from: &P, to: &mut P) {
+        *(self.place)(to) = (self.get)(from).clone();
+    }
+
+    #[cfg(test)]
+    fn any(&self) -> BoxedStrategy<P> {
+        let place = self.place;
+        let held = H::any(self.kind.any(), self.example.is_some());
+        held.prop_map(move |held| {
+            let mut part = P::blank();
+            *place(&mut part) = held;
+            part
+        })
+        .boxed()
+    }
+}

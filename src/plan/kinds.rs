@@ -31,6 +31,10 @@ impl<Q: Quantity + Sync + 'static> Kind for Bounds<Q> {
         natural(*value, self.round)
     }
 
+    fn typed(&self, text: &str) -> Option<Q> {
+        Bounds::read(self, text).ok()
+    }
+
     #[cfg(test)]
     fn any(&self) -> BoxedStrategy<Q> {
         let (least, most) = (self.least.count(), self.most.count());
@@ -53,6 +57,11 @@ impl Kind for Whole {
         value.to_string()
     }
 
+    fn typed(&self, text: &str) -> Option<u8> {
+        let count = text.trim().parse().ok();
+        count.filter(|count| self.hold(*count))
+    }
+
     fn toml(&self, value: &u8) -> String {
         value.to_string()
     }
@@ -73,6 +82,10 @@ impl<C: Choice + Sync> Kind for &'static [(C, &'static str)] {
 
     fn text(&self, value: &C) -> String {
         value.pick()
+    }
+
+    fn typed(&self, text: &str) -> Option<C> {
+        C::named(text)
     }
 
     fn toml(&self, value: &C) -> String {
@@ -99,6 +112,14 @@ impl Kind for YesNo {
         if *value { "yes" } else { "no" }.to_owned()
     }
 
+    fn typed(&self, text: &str) -> Option<bool> {
+        match text {
+            "yes" => Some(true),
+            "no" => Some(false),
+            _ => None,
+        }
+    }
+
     fn toml(&self, value: &bool) -> String {
         value.to_string()
     }
@@ -121,6 +142,10 @@ impl<Q: Quantity + Sync + 'static> Kind for Bare<Q> {
 
     fn text(&self, value: &Q) -> String {
         value.amount().to_string()
+    }
+
+    fn typed(&self, text: &str) -> Option<Q> {
+        self.0.typed(text)
     }
 
     fn toml(&self, value: &Q) -> String {
@@ -152,6 +177,10 @@ impl Kind for WireSize {
         value.to_string()
     }
 
+    fn typed(&self, text: &str) -> Option<Wire> {
+        Wire::parse(text).ok()
+    }
+
     #[cfg(test)]
     fn any(&self) -> BoxedStrategy<Wire> {
         prop_oneof![
@@ -174,6 +203,10 @@ impl Kind for PlugShape {
 
     fn text(&self, value: &Plug) -> String {
         value.to_string()
+    }
+
+    fn typed(&self, text: &str) -> Option<Plug> {
+        Plug::named(text)
     }
 
     #[cfg(test)]

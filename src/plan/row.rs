@@ -17,6 +17,12 @@ pub(crate) trait Part: Clone + std::fmt::Debug + 'static {
     /// One of which nothing is said. What it must have is not right before it was read.
     fn blank() -> Self;
 
+    /// The row of this key.
+    fn row(key: &str) -> Option<&'static dyn Row<Self>> {
+        let mut rows = Self::ROWS.iter();
+        rows.find(|row| row.keys().contains(&key)).copied()
+    }
+
     /// Every key that means something here.
     fn keys() -> Vec<&'static str> {
         Self::ROWS
@@ -51,6 +57,9 @@ pub(crate) trait Row<P>: Sync {
     fn write(&self, part: &P) -> Option<(&'static str, String)>;
     /// The value as people type it.
     fn text(&self, part: &P) -> Answer<String>;
+    /// Takes it from what somebody typed. What is no such value, or may not be unknown, changes
+    /// nothing.
+    fn take(&self, part: &mut P, said: Answer<&str>);
     /// Takes it from another.
     #[cfg(test)]
     fn copy(&self, from: &P, to: &mut P);
@@ -67,6 +76,10 @@ pub(crate) trait Kind: Sync {
     fn read(&self, field: &Field<'_>) -> Option<Self::Value>;
     /// As people type it.
     fn text(&self, value: &Self::Value) -> String;
+    /// What somebody typed, where it takes no more than the value's own form.
+    fn typed(&self, _: &str) -> Option<Self::Value> {
+        None
+    }
     /// As TOML.
     fn toml(&self, value: &Self::Value) -> String {
         quoted(&self.text(value))
@@ -231,6 +244,17 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
             Answer::Missing => Answer::Missing,
             Answer::Unknown => Answer::Unknown,
             Answer::Known(value) => Answer::Known(self.kind.text(value)),
+        }
+    }
+
+    fn take(&self, part: &mut P, said: Answer<&str>) {
+        let held = match said {
+            Answer::Missing => None,
+            Answer::Unknown => H::UNKNOWN,
+            Answer::Known(text) => self.kind.typed(text).map(H::known),
+        };
+        if let Some(held) = held {
+            *(self.place)(part) = held;
         }
     }
 

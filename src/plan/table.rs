@@ -277,6 +277,13 @@ impl Row<Load> for Running {
         }
     }
 
+    fn take(&self, load: &mut Load, said: Answer<&str>) {
+        // What people type is read off a plate in many ways: that is the interview's.
+        if said == Answer::Unknown {
+            load.running = Answer::Unknown;
+        }
+    }
+
     #[cfg(test)]
     fn copy(&self, from: &Load, to: &mut Load) {
         to.running = from.running.clone();

@@ -531,9 +531,9 @@ impl Machine {
             "id",
             "name",
             "kind",
-            "draw",
+            "running",
             "starting",
-            "factor",
+            "power_factor",
             "continuous",
             "voltage",
         ] {

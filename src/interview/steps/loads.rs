@@ -99,14 +99,19 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     .suggest(|draft, at| {
         table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.pick()))
     }),
-    step(Group::Load, "draw", "load-draw", Takes::Typed(Form::Draw))
-        .unknown()
-        .when(own_first)
-        .suggest(|draft, at| {
-            table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
-                said(format!("{} W", a.running.amount()))
-            })
-        }),
+    step(
+        Group::Load,
+        "running",
+        "load-draw",
+        Takes::Typed(Form::Draw),
+    )
+    .unknown()
+    .when(own_first)
+    .suggest(|draft, at| {
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
+            said(format!("{} W", a.running.amount()))
+        })
+    }),
     step(
         Group::Load,
         "count",
@@ -129,7 +134,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     })
     .suggest(|draft, at| {
         // The table's starting figure belongs to the table's running figure.
-        let changed = draft.get(&format!("load.{}.draw", at.n)).is_some();
+        let changed = draft.get(&format!("load.{}.running", at.n)).is_some();
         table(draft, at)
             .filter(|_| !changed)
             .map_or(Suggestion::Said(Said::Unknown), |a| {
@@ -138,7 +143,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     }),
     step(
         Group::Load,
-        "factor",
+        "power_factor",
         "load-factor",
         Takes::Typed(Form::Ratio(&bounds::POWER_FACTOR)),
     )

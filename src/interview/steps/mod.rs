@@ -135,7 +135,8 @@ pub enum Suggestion {
 pub struct Step {
     /// The part it belongs to.
     pub group: Group,
-    /// The name of its answer within the part.
+    /// The name of its answer within the part: the key of the plan that it fills, where it fills
+    /// just one.
     pub field: &'static str,
     /// The name of its messages.
     pub id: &'static str,

@@ -192,7 +192,7 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
     .suggest(|_, _| said("own")),
     step(
         Group::Outlet,
-        "trips",
+        "trips_at",
         "outlet-trips",
         Takes::Typed(Form::Current(&bounds::TRIPS_AT)),
     )

@@ -20,7 +20,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
     .suggest(|_, _| said(Ground::Wet.pick())),
     step(
         Group::Site,
-        "sleepers",
+        "sleepers_at",
         "site-sleepers",
         Takes::Typed(Form::Length(&bounds::SLEEPERS_AT)),
     )
@@ -41,7 +41,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
         Takes::Pick(|_, _| words("site-alarm", &["yes", "no", "nobody"])),
     )
     .rather_unknown(),
-    step(Group::Site, "building", "site-building", Takes::YesNo).rather_unknown(),
+    step(Group::Site, "feeds_building", "site-building", Takes::YesNo).rather_unknown(),
     step(
         Group::Site,
         "altitude",
@@ -59,7 +59,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
     .later(),
     step(
         Group::Site,
-        "quiet",
+        "quiet_hours",
         "site-quiet",
         Takes::Typed(Form::Spans),
     )

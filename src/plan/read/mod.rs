@@ -159,6 +159,8 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
     use proptest::prelude::*;
     use proptest::test_runner::TestRunner;
 
@@ -346,6 +348,30 @@ shape = "5-20R"
         hold::<Cord>();
         hold::<DistributionBox>();
         hold::<Load>();
+    }
+
+    /// A field without a row would be neither read nor written nor drawn.
+    #[test]
+    fn every_field_has_a_row() {
+        fn hold<P: Part>(in_tables: &[&str]) {
+            // A line for each field, not so far in as what is in it.
+            let told = format!("{:#?}", P::blank());
+            let fields = told.lines().filter_map(|line| line.strip_prefix("    "));
+            let fields = fields.filter(|line| line.starts_with(char::is_alphabetic));
+            let fields = fields.map(|line| line.split(':').next().unwrap_or_default());
+            let rows = P::ROWS.iter().map(|row| row.keys()[0]);
+            let rows = rows.chain(in_tables.iter().copied());
+            assert_eq!(fields.collect::<BTreeSet<_>>(), rows.collect());
+        }
+        hold::<Site>(&[]);
+        hold::<Generator>(&["outlets"]);
+        hold::<Parallel>(&[]);
+        hold::<Runtime>(&[]);
+        hold::<Noise>(&[]);
+        hold::<Outlet>(&[]);
+        hold::<Cord>(&[]);
+        hold::<DistributionBox>(&["outlets"]);
+        hold::<Load>(&[]);
     }
 
     #[test]

@@ -241,7 +241,7 @@ impl Build<'_> {
 
     fn outlet(&self, n: u8) -> Option<Outlet> {
         let prefix = format!("outlet.{n}");
-        let mut outlet = Outlet::blank();
+        let mut outlet = Outlet::default();
         self.fill(&mut outlet, &prefix, OUTLET);
         self.fill(&mut outlet, &prefix, OUTLET_AFTER);
         outlet.id = Id::new(&self.ids.outlet(n))?;
@@ -288,7 +288,7 @@ impl Build<'_> {
 
     fn cord(&self, n: u8) -> Option<Cord> {
         let prefix = format!("gear.{n}");
-        let mut cord = Cord::blank();
+        let mut cord = Cord::default();
         self.fill(&mut cord, &prefix, GEAR);
         cord.id = Id::new(&self.ids.gear(n))?;
         cord.from = self.from(n);
@@ -316,7 +316,7 @@ impl Build<'_> {
     }
 
     fn distribution_box(&self, n: u8) -> Option<DistributionBox> {
-        let mut part = DistributionBox::blank();
+        let mut part = DistributionBox::default();
         self.fill(&mut part, &format!("gear.{n}"), GEAR);
         part.id = Id::new(&self.ids.gear(n))?;
         part.from = self.from(n);
@@ -331,7 +331,7 @@ impl Build<'_> {
 
     fn out(&self, n: u8, m: u8, copy: u8) -> Option<Outlet> {
         let prefix = format!("gear.{n}.out.{m}");
-        let mut outlet = Outlet::blank();
+        let mut outlet = Outlet::default();
         self.fill(&mut outlet, &prefix, OUT);
         let place = Place::Out(n, m, copy);
         outlet.id = Id::new(&self.ids.of(place))?;
@@ -359,7 +359,7 @@ impl Build<'_> {
 
     fn load(&self, n: u8, id: &str) -> Option<Load> {
         let key = |field: &str| format!("load.{n}.{field}");
-        let mut load = Load::blank();
+        let mut load = Load::default();
         let mut called = "part-load".to_owned();
         if let Some(table) = load_table(self.draft, n) {
             called = format!("appliance-{}", table.key);

@@ -16,8 +16,8 @@ use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// A part with any value in each of its fields.
 pub(super) fn part<P: Part>() -> impl Strategy<Value = P> {
-    Apart(P::blank()).prop_map(|drawn: Vec<P>| {
-        let mut part = P::blank();
+    Apart(P::default()).prop_map(|drawn: Vec<P>| {
+        let mut part = P::default();
         for (row, from) in P::ROWS.iter().zip(drawn) {
             row.copy(&from, &mut part);
         }

@@ -1,5 +1,6 @@
 //! The kinds of value that a plan has.
 
+use std::fmt::{Debug, Display};
 use std::marker::PhantomData;
 
 #[cfg(test)]
@@ -163,247 +164,150 @@ impl<Q: Quantity + Sync + 'static> Kind for Bare<Q> {
     }
 }
 
-/// The size of a wire.
-pub(super) struct WireSize;
+/// A value that is written as it is shown.
+pub(super) struct Shown<T: 'static> {
+    read: fn(&Field<'_>) -> Option<T>,
+    typed: fn(&str) -> Option<T>,
+    #[cfg(test)]
+    any: fn() -> BoxedStrategy<T>,
+}
 
-impl Kind for WireSize {
-    type Value = Wire;
+impl<T: Display + Clone + Debug + 'static> Kind for Shown<T> {
+    type Value = T;
 
-    fn read(&self, field: &Field<'_>) -> Option<Wire> {
-        field.wire()
+    fn read(&self, field: &Field<'_>) -> Option<T> {
+        (self.read)(field)
     }
 
-    fn text(&self, value: &Wire) -> String {
+    fn text(&self, value: &T) -> String {
         value.to_string()
     }
 
-    fn typed(&self, text: &str) -> Option<Wire> {
-        Wire::parse(text).ok()
+    fn typed(&self, text: &str) -> Option<T> {
+        (self.typed)(text)
     }
 
     #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Wire> {
-        prop_oneof![
-            (0..=30_i8).prop_map(Wire::Awg),
-            (100..=400_000_i32).prop_map(Wire::Area)
-        ]
-        .boxed()
+    fn any(&self) -> BoxedStrategy<T> {
+        (self.any)()
     }
 }
+
+/// The size of a wire.
+pub(super) const WIRE: Shown<Wire> = Shown {
+    read: |field| field.wire(),
+    typed: |text| Wire::parse(text).ok(),
+    #[cfg(test)]
+    any: || {
+        let gauge = (0..=30_i8).prop_map(Wire::Awg);
+        prop_oneof![gauge, (100..=400_000_i32).prop_map(Wire::Area)].boxed()
+    },
+};
 
 /// The shape of a plug.
-pub(super) struct PlugShape;
-
-impl Kind for PlugShape {
-    type Value = Plug;
-
-    fn read(&self, field: &Field<'_>) -> Option<Plug> {
-        field.plug()
-    }
-
-    fn text(&self, value: &Plug) -> String {
-        value.to_string()
-    }
-
-    fn typed(&self, text: &str) -> Option<Plug> {
-        Plug::named(text)
-    }
-
+pub(super) const PLUG: Shown<Plug> = Shown {
+    read: |field| field.plug(),
+    typed: Plug::named,
     #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Plug> {
-        select(Configuration::ALL.to_vec()).prop_map(Plug).boxed()
-    }
-}
+    any: || select(&Configuration::ALL[..]).prop_map(Plug).boxed(),
+};
 
 /// The shape of a receptacle.
-pub(super) struct Face;
-
-impl Kind for Face {
-    type Value = Receptacle;
-
-    fn read(&self, field: &Field<'_>) -> Option<Receptacle> {
-        field.receptacle()
-    }
-
-    fn text(&self, value: &Receptacle) -> String {
-        value.to_string()
-    }
-
+pub(super) const FACE: Shown<Receptacle> = Shown {
+    read: |field| field.receptacle(),
+    typed: Receptacle::named,
     #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Receptacle> {
-        select(Configuration::ALL.to_vec())
-            .prop_map(Receptacle)
-            .boxed()
-    }
-}
+    any: || select(&Configuration::ALL[..]).prop_map(Receptacle).boxed(),
+};
+
+/// A part of the day.
+pub(super) const HOURS: Shown<Span> = Shown {
+    read: |field| field.hours(),
+    // As many ways as there are clocks: the interview's.
+    typed: |_| None,
+    #[cfg(test)]
+    any: || {
+        let ends = (0..Span::DAY, 1..=Span::DAY);
+        ends.prop_map(|(from, to)| Span { from, to }).boxed()
+    },
+};
+
+/// What its owner calls something.
+pub(super) const NAME: Shown<String> = Shown {
+    read: |field| field.name(),
+    typed: super::name,
+    // Words of any script, with the characters that need care in TOML.
+    #[cfg(test)]
+    any: || "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]".boxed(),
+};
+
+/// What others refer to a part by.
+pub(super) const ID: Shown<Id> = Shown {
+    read: |field| field.id(),
+    typed: Id::new,
+    // Whoever draws a plan names its parts and plugs them in.
+    #[cfg(test)]
+    any: || Just(Id::default()).boxed(),
+};
+
+/// The id of a receptacle. Whether there is one is looked up when all was read.
+pub(super) const REFERENCE: Shown<Id> = Shown {
+    read: |field| field.text().and_then(Id::reference),
+    typed: |_| None,
+    #[cfg(test)]
+    any: || Just(Id::default()).boxed(),
+};
 
 /// Several, in brackets.
-pub(super) struct List<K>(pub(super) K);
+pub(super) struct List<K> {
+    /// What each of them is.
+    pub(super) of: K,
+    /// How many there are at least.
+    pub(super) least: usize,
+    /// Whether one alone needs no brackets.
+    pub(super) alone: bool,
+}
+
+/// Any number of them.
+pub(super) const fn list<K>(of: K) -> List<K> {
+    List {
+        of,
+        least: 0,
+        alone: false,
+    }
+}
 
 impl<K: Kind> Kind for List<K> {
     type Value = Vec<K::Value>;
 
     fn read(&self, field: &Field<'_>) -> Option<Self::Value> {
-        field.list(Type::List, |item| self.0.read(item))
+        if self.alone && !field.is_list() {
+            return self.of.read(field).map(|only| vec![only]);
+        }
+        let all = field.list(Type::List, |item| self.of.read(item))?;
+        if all.len() < self.least {
+            // Only cords must have some.
+            field.put(ProblemKind::NoOutlets { part: "cord" });
+        }
+        Some(all)
     }
 
     fn text(&self, value: &Self::Value) -> String {
-        let all: Vec<String> = value.iter().map(|item| self.0.text(item)).collect();
+        let all: Vec<String> = value.iter().map(|item| self.of.text(item)).collect();
         all.join(", ")
     }
 
     fn toml(&self, value: &Self::Value) -> String {
-        let all: Vec<String> = value.iter().map(|item| self.0.toml(item)).collect();
-        format!("[{}]", all.join(", "))
-    }
-
-    #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Self::Value> {
-        vec(self.0.any(), 0..3).boxed()
-    }
-}
-
-/// The receptacles of a cord, one at least.
-pub(super) struct Ends;
-
-impl Kind for Ends {
-    type Value = Vec<Receptacle>;
-
-    fn read(&self, field: &Field<'_>) -> Option<Self::Value> {
-        let ends = List(Face).read(field)?;
-        if ends.is_empty() {
-            field.put(ProblemKind::NoOutlets { part: "cord" });
-        }
-        Some(ends)
-    }
-
-    fn text(&self, value: &Self::Value) -> String {
-        List(Face).text(value)
-    }
-
-    fn toml(&self, value: &Self::Value) -> String {
-        List(Face).toml(value)
-    }
-
-    #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Self::Value> {
-        vec(Face.any(), 1..4).boxed()
-    }
-}
-
-/// A part of the day.
-pub(super) struct Hours;
-
-impl Kind for Hours {
-    type Value = Span;
-
-    fn read(&self, field: &Field<'_>) -> Option<Span> {
-        field.hours()
-    }
-
-    fn text(&self, value: &Span) -> String {
-        value.to_string()
-    }
-
-    #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Span> {
-        let ends = (0..Span::DAY, 1..=Span::DAY);
-        ends.prop_map(|(from, to)| Span { from, to }).boxed()
-    }
-}
-
-/// Parts of the day, of which a single one needs no brackets.
-pub(super) struct OneOrMoreHours;
-
-impl Kind for OneOrMoreHours {
-    type Value = Vec<Span>;
-
-    fn read(&self, field: &Field<'_>) -> Option<Self::Value> {
-        if field.is_list() {
-            List(Hours).read(field)
-        } else {
-            Hours.read(field).map(|only| vec![only])
-        }
-    }
-
-    fn text(&self, value: &Self::Value) -> String {
-        List(Hours).text(value)
-    }
-
-    fn toml(&self, value: &Self::Value) -> String {
-        match value.as_slice() {
-            [only] => Hours.toml(only),
-            _ => List(Hours).toml(value),
+        let all: Vec<String> = value.iter().map(|item| self.of.toml(item)).collect();
+        match all.as_slice() {
+            [only] if self.alone => only.clone(),
+            _ => format!("[{}]", all.join(", ")),
         }
     }
 
     #[cfg(test)]
     fn any(&self) -> BoxedStrategy<Self::Value> {
-        List(Hours).any()
-    }
-}
-
-/// What its owner calls something.
-pub(super) struct Name;
-
-impl Kind for Name {
-    type Value = String;
-
-    fn read(&self, field: &Field<'_>) -> Option<String> {
-        field.name()
-    }
-
-    fn text(&self, value: &String) -> String {
-        value.clone()
-    }
-
-    #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<String> {
-        // Words of any script, with the characters that need care in TOML.
-        let name = "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]";
-        name.boxed()
-    }
-}
-
-/// The name of a part, which others refer to it by.
-pub(super) struct NewId;
-
-impl Kind for NewId {
-    type Value = Id;
-
-    fn read(&self, field: &Field<'_>) -> Option<Id> {
-        field.id()
-    }
-
-    fn text(&self, value: &Id) -> String {
-        value.to_string()
-    }
-
-    /// Whoever draws a plan names its parts.
-    #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Id> {
-        Just(Id::blank()).boxed()
-    }
-}
-
-/// The name of a receptacle. Whether there is one of that name is looked up when all was read.
-pub(super) struct Reference;
-
-impl Kind for Reference {
-    type Value = Id;
-
-    fn read(&self, field: &Field<'_>) -> Option<Id> {
-        field.text().and_then(Id::reference)
-    }
-
-    fn text(&self, value: &Id) -> String {
-        value.to_string()
-    }
-
-    /// Whoever draws a plan plugs its parts in.
-    #[cfg(test)]
-    fn any(&self) -> BoxedStrategy<Id> {
-        Just(Id::blank()).boxed()
+        vec(self.of.any(), self.least..self.least + 3).boxed()
     }
 }
 

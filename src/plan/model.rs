@@ -80,8 +80,9 @@ pub trait Choice: Copy + PartialEq + std::fmt::Debug + 'static {
 /// The name of a part or load in the plan: letters, digits, `-` and `_`, no dot. One end of a
 /// cord with several is written with a dot and a number, as in `long.2`.
 ///
-/// Shared, for a report and all that is tried for it names the same parts thousands of times.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+/// Shared, for a report and all that is tried for it names the same parts thousands of times. The
+/// default stands for an id that is not known yet; no plan that is handed out has it.
+#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Id(Arc<str>);
 
 impl serde::Serialize for Id {
@@ -96,11 +97,6 @@ impl Id {
 
     /// The id under which reports speak of the set itself. Nothing else may have it.
     pub const SET: &str = "generator";
-
-    /// What stands in the place of an id until there is one. No plan that is handed out has it.
-    pub(crate) fn blank() -> Self {
-        Self("".into())
-    }
 
     /// An id from text, if it is one: 1 to [`Self::LONGEST`] letters or digits of any script, `-`
     /// or `_`, beginning with a letter or digit.
@@ -469,7 +465,7 @@ pub struct Noise {
 }
 
 /// A receptacle of the generator or of a box, or several behind one face.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Outlet {
     /// Its id.
     pub id: Id,
@@ -514,7 +510,7 @@ impl Choice for Leg {
 }
 
 /// A cord, adapter or splitter.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Cord {
     /// Its id; also the id of its only receptacle.
     pub id: Id,
@@ -587,7 +583,7 @@ impl Cord {
 }
 
 /// A distribution box.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct DistributionBox {
     /// Its id.
     pub id: Id,
@@ -651,6 +647,29 @@ pub struct Load {
     pub backup: Answer<bool>,
     /// Where it is plugged in now, if it may be moved: it stays there unless more can be served.
     pub now: Option<Id>,
+}
+
+impl Default for Load {
+    fn default() -> Self {
+        Self {
+            id: Id::default(),
+            name: String::new(),
+            kind: Answer::Missing,
+            running: Answer::Missing,
+            count: 1,
+            starting: Answer::Missing,
+            starting_current: Answer::Missing,
+            power_factor: Answer::Missing,
+            continuous: Answer::Missing,
+            wanted: Wanted::default(),
+            hours: Vec::new(),
+            plug: Answer::Missing,
+            voltage: Answer::Missing,
+            on: None,
+            backup: Answer::Missing,
+            now: None,
+        }
+    }
 }
 
 impl Load {

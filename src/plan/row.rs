@@ -9,13 +9,10 @@ use super::Answer;
 use super::read::{Field, Fields, ProblemKind};
 use super::write::quoted;
 
-/// A part of the plan: keys in a table of the file.
-pub(crate) trait Part: Clone + std::fmt::Debug + 'static {
+/// A part of the plan: keys in a table of the file. By default nothing is said of it.
+pub(crate) trait Part: Default + Clone + std::fmt::Debug + 'static {
     /// What may be said of it, in the order in which it is written.
     const ROWS: &'static [&'static dyn Row<Self>];
-
-    /// One of which nothing is said. What it must have is not right before it was read.
-    fn blank() -> Self;
 
     /// The row of this key.
     fn row(key: &str) -> Option<&'static dyn Row<Self>> {
@@ -34,7 +31,7 @@ pub(crate) trait Part: Clone + std::fmt::Debug + 'static {
 
     /// Reads all of it, so that everything that is wrong is reported.
     fn read(fields: &Fields<'_>) -> Self {
-        let mut part = Self::blank();
+        let mut part = Self::default();
         for row in Self::ROWS {
             row.read(fields, &mut part);
         }
@@ -268,7 +265,7 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
         let place = self.place;
         let held = H::any(self.kind.any(), self.example.is_some());
         held.prop_map(move |held| {
-            let mut part = P::blank();
+            let mut part = P::default();
             *place(&mut part) = held;
             part
         })

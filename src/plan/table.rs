@@ -4,61 +4,52 @@
 use proptest::prelude::*;
 
 use super::bounds;
-use super::kinds::{
-    Bare, Ends, Face, Hours, Inline, List, Name, NewId, OneOrMoreHours, PlugShape, Reference,
-    WireSize, YesNo,
-};
+use super::kinds::{Bare, FACE, HOURS, ID, Inline, List, NAME, PLUG, REFERENCE, WIRE, YesNo, list};
 use super::read::{Field, Fields};
 use super::row::{Kind, Part, Row, row};
 use super::write::{horsepower, quoted};
 use super::{
-    Answer, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind,
+    Answer, Choice, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Leg, Load, LoadKind,
     Neutral, Noise, Outlet, Parallel, Runtime, Site, Stands, System, Uses, Wanted,
 };
-use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 impl Part for Site {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
-        &row!(Site.name: Name).unless(|site| site.name.is_empty()),
+        &row!(Site.name: NAME).unless(|site| site.name.is_empty()),
         &row!(Site.ground: Ground::ALL),
         &row!(Site.sleepers_at: bounds::SLEEPERS_AT),
         &row!(Site.altitude: bounds::ALTITUDE),
         &row!(Site.air: bounds::AIR),
-        &row!(Site.quiet_hours: OneOrMoreHours),
+        &row!(Site.quiet_hours: List {
+            alone: true,
+            ..list(HOURS)
+        }),
         &row!(Site.co_alarm: YesNo),
         &row!(Site.feeds_building: YesNo),
         &row!(Site.stands: Stands::ALL),
         &row!(Site.people_sleep: YesNo),
     ];
-
-    fn blank() -> Self {
-        Self::default()
-    }
 }
 
 impl Part for Generator {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
-        &row!(Generator.name: Name).unless(|set| set.name.is_empty()),
+        &row!(Generator.name: NAME).unless(|set| set.name.is_empty()),
         &row!(Generator.rated: bounds::RATED).needed(r#"rated = "2800 W""#),
         &row!(Generator.peak: bounds::PEAK),
         // A set of two legs that passed for one would seem to give twice what an outlet of it can.
         &row!(Generator.voltage: System::ALL).needed(r#"voltage = "120 V""#),
         &row!(Generator.neutral: Neutral::ALL),
         &row!(Generator.bonding_plug: YesNo),
-        &row!(Generator.bonding_plug_in: Reference),
+        &row!(Generator.bonding_plug_in: REFERENCE),
         &row!(Generator.inverter: YesNo),
         &row!(Generator.fuel: Fuel::ALL),
         &row!(Generator.rated_on: Fuel::ALL),
         &row!(Generator.parallel: Inline::<Parallel>::with(", ")),
         &row!(Generator.tank: bounds::TANK),
-        &row!(Generator.runtime: List(Inline::<Runtime>::with(" ")))
+        &row!(Generator.runtime: list(Inline::<Runtime>::with(" ")))
             .unless(|set| set.runtime.is_empty()),
         &row!(Generator.noise: Inline::<Noise>::with(", ")),
     ];
-
-    fn blank() -> Self {
-        Self::default()
-    }
 }
 
 impl Part for Parallel {
@@ -67,10 +58,6 @@ impl Part for Parallel {
         &row!(Parallel.limit: bounds::KIT_LIMIT),
         &row!(Parallel.kit: YesNo),
     ];
-
-    fn blank() -> Self {
-        Self::default()
-    }
 }
 
 impl Part for Runtime {
@@ -78,10 +65,6 @@ impl Part for Runtime {
         &row!(Runtime.load: bounds::SHARE).needed(r#"load = "25 %""#),
         &row!(Runtime.lasts: bounds::LASTS).needed(r#"lasts = "8.5 h""#),
     ];
-
-    fn blank() -> Self {
-        Self::default()
-    }
 }
 
 impl Part for Noise {
@@ -90,95 +73,55 @@ impl Part for Noise {
         &row!(Noise.at: bounds::NOISE_AT).needed(r#"at = "23 ft""#),
         &row!(Noise.load: bounds::SHARE),
     ];
-
-    fn blank() -> Self {
-        Self::default()
-    }
 }
 
 impl Part for Outlet {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
-        &row!(Outlet.id: NewId).needed(r#"id = "front""#),
-        &row!(Outlet.shape: Face).needed(r#"shape = "5-20R""#),
+        &row!(Outlet.id: ID).needed(r#"id = "front""#),
+        &row!(Outlet.shape: FACE).needed(r#"shape = "5-20R""#),
         &row!(Outlet.sockets: bounds::SOCKETS),
         &row!(Outlet.breaker: bounds::BREAKER),
-        &row!(Outlet.shares: Reference),
+        &row!(Outlet.shares: REFERENCE),
         &row!(Outlet.trips_at: bounds::TRIPS_AT),
         &row!(Outlet.gfci: YesNo),
-        &row!(Outlet.wire: WireSize),
+        &row!(Outlet.wire: WIRE),
         &row!(Outlet.leg: Leg::ALL),
     ];
-
-    fn blank() -> Self {
-        Self {
-            id: Id::blank(),
-            shape: Receptacle(Configuration::N5_20),
-            sockets: None,
-            breaker: Answer::Missing,
-            shares: None,
-            trips_at: None,
-            gfci: Answer::Missing,
-            wire: Answer::Missing,
-            leg: Answer::Missing,
-        }
-    }
 }
 
 impl Part for Cord {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
-        &row!(Cord.id: NewId).needed(r#"id = "long""#),
-        &row!(Cord.from: Reference),
-        &row!(Cord.plug: PlugShape).needed(r#"plug = "5-15P""#),
-        &row!(Cord.ends: Ends).needed(r#"ends = ["5-15R"]"#),
-        &row!(Cord.wire: WireSize),
+        &row!(Cord.id: ID).needed(r#"id = "long""#),
+        &row!(Cord.from: REFERENCE),
+        &row!(Cord.plug: PLUG).needed(r#"plug = "5-15P""#),
+        &row!(Cord.ends: List {
+            least: 1,
+            ..list(FACE)
+        })
+        .needed(r#"ends = ["5-15R"]"#),
+        &row!(Cord.wire: WIRE),
         &row!(Cord.conductors: bounds::CONDUCTORS),
         &row!(Cord.length: bounds::LENGTH),
         &row!(Cord.outdoor: YesNo),
         &row!(Cord.coiled: YesNo),
         &row!(Cord.gfci: YesNo),
     ];
-
-    fn blank() -> Self {
-        Self {
-            id: Id::blank(),
-            from: None,
-            plug: Plug(Configuration::N5_15),
-            ends: Vec::new(),
-            wire: Answer::Missing,
-            conductors: Answer::Missing,
-            length: Answer::Missing,
-            outdoor: Answer::Missing,
-            coiled: Answer::Missing,
-            gfci: Answer::Missing,
-        }
-    }
 }
 
 impl Part for DistributionBox {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
-        &row!(DistributionBox.id: NewId).needed(r#"id = "box""#),
-        &row!(DistributionBox.from: Reference),
-        &row!(DistributionBox.inlet: PlugShape).needed(r#"inlet = "L5-30P""#),
+        &row!(DistributionBox.id: ID).needed(r#"id = "box""#),
+        &row!(DistributionBox.from: REFERENCE),
+        &row!(DistributionBox.inlet: PLUG).needed(r#"inlet = "L5-30P""#),
         &row!(DistributionBox.listed: YesNo),
         &row!(DistributionBox.bond: YesNo),
     ];
-
-    fn blank() -> Self {
-        Self {
-            id: Id::blank(),
-            from: None,
-            inlet: Plug(Configuration::L5_30),
-            listed: Answer::Missing,
-            bond: Answer::Missing,
-            outlets: Vec::new(),
-        }
-    }
 }
 
 impl Part for Load {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
-        &row!(Load.id: NewId).needed(r#"id = "kettle""#),
-        &row!(Load.name: Name).unless(|load| load.name == load.id.as_str()),
+        &row!(Load.id: ID).needed(r#"id = "kettle""#),
+        &row!(Load.name: NAME).unless(|load| load.name == load.id.as_str()),
         &row!(Load.kind: LoadKind::ALL).needed(r#"kind = "heater""#),
         &Running,
         &row!(Load.count: bounds::COUNT).unless(|load| load.count == 1),
@@ -187,34 +130,13 @@ impl Part for Load {
         &row!(Load.power_factor: Bare(bounds::POWER_FACTOR)),
         &row!(Load.continuous: YesNo),
         &row!(Load.wanted: Wanted::ALL),
-        &row!(Load.hours: List(Hours)).unless(|load| load.hours.is_empty()),
-        &row!(Load.plug: PlugShape),
+        &row!(Load.hours: list(HOURS)).unless(|load| load.hours.is_empty()),
+        &row!(Load.plug: PLUG),
         &row!(Load.voltage: Uses::ALL),
-        &row!(Load.on: Reference),
+        &row!(Load.on: REFERENCE),
         &row!(Load.backup: YesNo),
-        &row!(Load.now: Reference),
+        &row!(Load.now: REFERENCE),
     ];
-
-    fn blank() -> Self {
-        Self {
-            id: Id::blank(),
-            name: String::new(),
-            kind: Answer::Missing,
-            running: Answer::Missing,
-            count: 1,
-            starting: Answer::Missing,
-            starting_current: Answer::Missing,
-            power_factor: Answer::Missing,
-            continuous: Answer::Missing,
-            wanted: Wanted::default(),
-            hours: Vec::new(),
-            plug: Answer::Missing,
-            voltage: Answer::Missing,
-            on: None,
-            backup: Answer::Missing,
-            now: None,
-        }
-    }
 }
 
 /// What a load draws, by whichever of three keys is there.
@@ -303,7 +225,7 @@ impl Row<Load> for Running {
         super::row::Holds::any(draw.boxed(), false)
             .prop_map(|running| Load {
                 running,
-                ..Load::blank()
+                ..Load::default()
             })
             .boxed()
     }

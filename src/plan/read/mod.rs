@@ -328,7 +328,7 @@ shape = "5-20R"
                     let sink = Sink::default();
                     let (table, _) = DeTable::parse_recoverable(&text);
                     let fields = Fields::open(&sink, table.get_ref(), 0..0, &P::keys());
-                    let mut back = P::blank();
+                    let mut back = P::default();
                     row.read(&fields, &mut back);
                     prop_assert_eq!(back, part, "{}", text);
                     prop_assert_eq!(sink.into_problems(), [], "{}", text);
@@ -355,7 +355,7 @@ shape = "5-20R"
     fn every_field_has_a_row() {
         fn hold<P: Part>(in_tables: &[&str]) {
             // A line for each field, not so far in as what is in it.
-            let told = format!("{:#?}", P::blank());
+            let told = format!("{:#?}", P::default());
             let fields = told.lines().filter_map(|line| line.strip_prefix("    "));
             let fields = fields.filter(|line| line.starts_with(char::is_alphabetic));
             let fields = fields.map(|line| line.split(':').next().unwrap_or_default());

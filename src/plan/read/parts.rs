@@ -161,7 +161,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Load {
 /// Notes what a part is called; `None` where that could not be read.
 fn define(fields: &Fields<'_>, id: &Id, owner: Owner, names: &mut Names) -> Option<Id> {
     let field = fields.get("id", false)?;
-    if *id == Id::blank() {
+    if *id == Id::default() {
         return None;
     }
     names.define(fields.sink, id.clone(), field.span, owner);

@@ -699,11 +699,11 @@ plain-default = Enter: { $text }
 
 reject-choice = Bitte wählen Sie eines aus der Liste.
 reject-yes-no = Bitte antworten Sie ja oder nein.
-reject-empty = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
+reject-empty-text = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
 reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
 reject-no-unit = { $found } was? Tippen Sie es mit einer dieser Einheiten: { $units }.
 reject-unknown-unit = „{ $found }“ passt hier nicht. Nehmen Sie: { $units }.
-reject-two-meanings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
+reject-two-readings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
 reject-out-of-range = { $field }: Möglich ist { $least } bis { $most }. Sehen Sie nach, ob eine Ziffer verrutscht oder die Einheit falsch ist.
 reject-zero = Es muss mehr als null sein.
 reject-ratio = Eine Zahl von { $least } bis { $most }, etwa 0,8.

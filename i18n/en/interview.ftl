@@ -739,12 +739,12 @@ plain-default = Enter: { $text }
 
 reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
-reject-empty = Please type a number with its unit ({ $units }).
+reject-empty-text = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
 reject-no-unit = "{ $found }" has no unit. Type it again with its unit: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
-reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
+reject-two-readings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
 reject-out-of-range = { $field } must be from { $least } to { $most }. Check for a typo or the wrong unit.
 reject-zero = It must be more than zero.
 reject-ratio = A number from { $least } to { $most }, such as 0.8.

@@ -711,11 +711,11 @@ plain-default = Enter: { $text }
 
 reject-choice = Elija uno de la lista.
 reject-yes-no = Responda sí o no.
-reject-empty = Escriba un número con su unidad ({ $units }).
+reject-empty-text = Escriba un número con su unidad ({ $units }).
 reject-no-number = Empiece con un número y después su unidad ({ $units }).
 reject-no-unit = ¿{ $found } qué? Escríbalo con una de estas unidades: { $units }.
 # $decimals is the one reading, $thousands the other.
-reject-two-meanings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
+reject-two-readings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
 reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.
 reject-out-of-range = { $field }: se admite de { $least } a { $most }. Vea si sobra o falta una cifra, o si la unidad es otra.
 reject-zero = Debe ser más que cero.

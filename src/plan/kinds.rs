@@ -11,7 +11,7 @@ use proptest::prelude::*;
 use proptest::sample::select;
 
 use super::bounds::{Bounds, Whole};
-use super::read::{Field, ProblemKind, Type};
+use super::read::{Field, Refusal, Type};
 use super::row::{Kind, Part};
 use super::write::{natural, quoted};
 use super::{Answer, Choice, Id, Span};
@@ -287,7 +287,7 @@ impl<K: Kind> Kind for List<K> {
         let all = field.list(Type::List, |item| self.of.read(item))?;
         if all.len() < self.least {
             // Only cords must have some.
-            field.put(ProblemKind::NoOutlets { part: "cord" });
+            field.put(Refusal::new("no-outlets-cord"));
         }
         Some(all)
     }

@@ -6,7 +6,7 @@
 use proptest::prelude::*;
 
 use super::Answer;
-use super::read::{Field, Fields, ProblemKind};
+use super::read::{Field, Fields, missing, not_unknown};
 use super::write::quoted;
 
 /// A part of the plan: keys in a table of the file. By default nothing is said of it.
@@ -207,7 +207,7 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
         let key = self.keys[0];
         let Some(field) = fields.get(key, H::UNKNOWN.is_some()) else {
             if let Some(example) = self.example {
-                fields.put(ProblemKind::MissingKey { key, example });
+                fields.put(missing(key, example));
             }
             return;
         };
@@ -216,8 +216,7 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
             self.kind.read(&field).map(H::known)
         } else {
             if H::UNKNOWN.is_none() {
-                let optional = self.example.is_none();
-                field.put(ProblemKind::UnknownNotAllowed { key, optional });
+                field.put(not_unknown(self.example.is_none()));
             }
             H::UNKNOWN
         };

@@ -3,9 +3,9 @@
 use super::{Machine, Note, Place};
 use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
-use crate::interview::value::Value;
 use crate::interview::{build, live};
 use crate::plan::Plan;
+use crate::plan::problem::Value;
 use crate::quantity::{Amount, Power};
 use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;

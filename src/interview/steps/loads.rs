@@ -7,7 +7,7 @@ use super::{
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::interview::parts::{self, Ids};
-use crate::interview::value::Value;
+use crate::plan::problem::Value;
 
 use crate::plan::{Choice, LoadKind, Uses, Wanted, bounds};
 use crate::quantity::Quantity;

@@ -20,8 +20,8 @@ pub(super) use site::SITE;
 use super::draft::{Draft, Said};
 use super::form::Form;
 use super::parts::{Ids, Place};
-use super::value::Value;
 use crate::plan::Choice;
+use crate::plan::problem::Value;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// A part of the interview.

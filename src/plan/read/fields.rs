@@ -8,10 +8,10 @@ use rust_decimal::Decimal;
 use toml::de::{DeTable, DeValue};
 
 use super::nearest;
-use super::problem::{Problem, ProblemKind, Type};
-use crate::plan::bounds::{Bounds, Refused, Whole};
-use crate::plan::{Answer, Choice, Id, LONGEST_NAME, Span, hides};
-use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire, allowed_units};
+use super::problem::{Problem, Refusal, Type, Value, shorten};
+use crate::plan::bounds::{Bounds, Whole};
+use crate::plan::{Answer, Choice, Id, LONGEST_NAME, Span};
+use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The word for "I don't know".
@@ -22,8 +22,15 @@ const UNKNOWN: &str = "unknown";
 pub(crate) struct Sink(RefCell<Vec<Problem>>);
 
 impl Sink {
-    pub(crate) fn put(&self, span: Range<usize>, kind: ProblemKind) {
-        self.0.borrow_mut().push(Problem { span, kind });
+    pub(crate) fn put(&self, span: Range<usize>, why: Refusal) {
+        let first = None;
+        self.0.borrow_mut().push(Problem { span, why, first });
+    }
+
+    /// Reports the second of two, which cannot both be.
+    pub(crate) fn put_second(&self, span: Range<usize>, why: Refusal, first: Range<usize>) {
+        let first = Some(first);
+        self.0.borrow_mut().push(Problem { span, why, first });
     }
 
     pub(crate) fn into_problems(self) -> Vec<Problem> {
@@ -59,15 +66,18 @@ impl<'t> Fields<'t> {
         for (key, value) in table {
             let found = key.get_ref().as_ref();
             if !allowed.contains(&found) {
+                // A heading's span is that of its brackets, and holds its key.
+                let heading = value.span().start < key.span().start;
+                let why = Refusal::new(if heading {
+                    "unknown-heading"
+                } else {
+                    "unknown-key"
+                });
+                let why = why.near("nearest", nearest(found, allowed.iter().copied()));
+                let allowed = allowed.iter().copied().map(str::to_owned).collect();
                 sink.put(
                     key.span(),
-                    ProblemKind::UnknownKey {
-                        found: shorten(found),
-                        nearest: nearest(found, allowed.iter().copied()),
-                        allowed: allowed.to_vec(),
-                        // A heading's span is that of its brackets, and holds its key.
-                        heading: value.span().start < key.span().start,
-                    },
+                    why.found(found).with("allowed", Value::All(allowed)),
                 );
             }
         }
@@ -84,8 +94,8 @@ impl<'t> Fields<'t> {
     }
 
     /// Reports something about the table as a whole.
-    pub(crate) fn put(&self, kind: ProblemKind) {
-        self.sink.put(self.span.clone(), kind);
+    pub(crate) fn put(&self, why: Refusal) {
+        self.sink.put(self.span.clone(), why);
     }
 
     /// The value of a key, if the key is there, and whether it may be unknown.
@@ -104,8 +114,8 @@ impl<'t> Fields<'t> {
         let mut given = keys.iter().filter_map(|key| self.get(key, true));
         if let Some(Field { key: first, .. }) = given.next() {
             for field in given {
-                let second = field.key;
-                field.put(ProblemKind::TwoDraws { first, second });
+                let why = Refusal::new("two-draws").with("first", first);
+                field.put(why.with("second", field.key));
             }
         }
     }
@@ -140,7 +150,7 @@ impl<'t> Fields<'t> {
     ) -> Option<T> {
         let field = self.get(key, false)?;
         if field.is_unknown() {
-            field.put(ProblemKind::UnknownNotAllowed { key, optional });
+            field.put(not_unknown(optional));
             return None;
         }
         read(&field)
@@ -154,7 +164,7 @@ impl<'t> Fields<'t> {
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
         if self.get(key, false).is_none() {
-            self.put(ProblemKind::MissingKey { key, example });
+            self.put(missing(key, example));
         }
         self.known(key, false, read)
     }
@@ -183,8 +193,9 @@ impl<'t> Fields<'t> {
 }
 
 impl<'t> Field<'t> {
-    pub(crate) fn put(&self, kind: ProblemKind) {
-        self.sink.put(self.span.clone(), kind);
+    /// Reports what is wrong with this value.
+    pub(crate) fn put(&self, why: Refusal) {
+        self.sink.put(self.span.clone(), why.with("key", self.key));
     }
 
     pub(crate) fn is_unknown(&self) -> bool {
@@ -216,11 +227,12 @@ impl<'t> Field<'t> {
     }
 
     fn wrong<T>(&self, wanted: Type) -> Option<T> {
-        self.put(ProblemKind::WrongType {
-            key: self.key,
-            found: self.found(),
-            wanted,
-        });
+        let word = |kind: Type| Value::Word(format!("plan-type-{}", kind.code()));
+        let why = Refusal::new("wrong-type").with("found", word(self.found()));
+        self.put(
+            why.with("wanted", word(wanted))
+                .near("example", example_of(self.key)),
+        );
         None
     }
 
@@ -269,7 +281,7 @@ impl<'t> Field<'t> {
     pub(crate) fn text(&self) -> Option<&'t str> {
         match self.value.as_str() {
             Some(text) if text.trim().is_empty() => {
-                self.put(ProblemKind::EmptyText { key: self.key });
+                self.put(Refusal::new("empty-text"));
                 None
             }
             Some(text) => Some(text.trim()),
@@ -281,10 +293,7 @@ impl<'t> Field<'t> {
     pub(crate) fn name(&self) -> Option<String> {
         let name = crate::plan::name(self.text()?);
         if name.is_none() {
-            self.put(ProblemKind::BadText {
-                key: self.key,
-                most: LONGEST_NAME,
-            });
+            self.put(Refusal::new("bad-text").with("most", LONGEST_NAME.to_string()));
         }
         name
     }
@@ -307,25 +316,17 @@ impl<'t> Field<'t> {
             .and_then(|number| u8::try_from(number).ok())
             .filter(|number| bounds.hold(*number));
         if number.is_none() {
-            self.put(ProblemKind::OutOfRange {
-                key: self.key,
-                found: shorten(&whole.to_string()),
-                least: Amount::count(bounds.least.into()),
-                most: Amount::count(bounds.most.into()),
-            });
+            let why = Refusal::new("out-of-range").found(&whole.to_string());
+            let why = why.with("least", Amount::count(bounds.least.into()));
+            self.put(why.with("most", Amount::count(bounds.most.into())));
         }
         number
     }
 
     /// A quantity within bounds.
     pub(crate) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
-        let key = self.key;
         if let Some(found) = self.bare_number() {
-            self.put(ProblemKind::NoUnit {
-                key,
-                found: shorten(&found),
-                allowed: allowed_units(Q::UNIT).collect(),
-            });
+            self.put(bounds.no_unit(&found));
             return None;
         }
         let Some(text) = self.value.as_str() else {
@@ -335,43 +336,15 @@ impl<'t> Field<'t> {
     }
 
     fn quantity_of<Q: Quantity>(&self, text: &str, bounds: &Bounds<Q>) -> Option<Q> {
-        let key = self.key;
-        let found = || shorten(text.trim());
-        let problem = match bounds.read(text) {
-            Ok(quantity) => return Some(quantity),
-            Err(Refused::TwoReadings([decimals, thousands])) => ProblemKind::TwoReadings {
-                key,
-                found: found(),
-                decimals: shorten(&decimals),
-                thousands: shorten(&thousands),
-            },
-            Err(Refused::Outside | Refused::Not(QuantityError::OutOfRange)) => {
-                ProblemKind::OutOfRange {
-                    key,
-                    found: found(),
-                    least: Amount::of(bounds.least),
-                    most: Amount::of(bounds.most),
-                }
-            }
-            Err(Refused::Not(QuantityError::Empty)) => ProblemKind::EmptyText { key },
-            Err(Refused::Not(QuantityError::NoNumber)) => ProblemKind::NoNumber {
-                key,
-                found: found(),
-                example: example(Q::UNIT),
-            },
-            Err(Refused::Not(QuantityError::NoUnit)) => ProblemKind::NoUnit {
-                key,
-                found: found(),
-                allowed: allowed_units(Q::UNIT).collect(),
-            },
-            Err(Refused::Not(QuantityError::UnknownUnit { found })) => ProblemKind::UnknownUnit {
-                key,
-                found: shorten(&found),
-                allowed: allowed_units(Q::UNIT).collect(),
-            },
+        let refused = |why: Refusal| {
+            let key = match why.key {
+                "no-number" if Q::UNIT == Unit::One => "no-plain-number",
+                "unknown-unit" if Q::UNIT == Unit::Watt && of_volt_amperes(&why) => "volt-amperes",
+                key => key,
+            };
+            self.put(Refusal { key, ..why });
         };
-        self.put(problem);
-        None
+        bounds.read(text).map_err(refused).ok()
     }
 
     /// A ratio: a number without a unit, and here without quotes.
@@ -386,12 +359,7 @@ impl<'t> Field<'t> {
             .and_then(|number: Decimal| Q::parse(&number.to_string(), bounds.round).ok())
             .filter(|number| bounds.hold(*number));
         if number.is_none() {
-            self.put(ProblemKind::OutOfRange {
-                key: self.key,
-                found: shorten(&found),
-                least: Amount::of(bounds.least),
-                most: Amount::of(bounds.most),
-            });
+            self.put(bounds.refusal("out-of-range", &found));
         }
         number
     }
@@ -408,41 +376,28 @@ impl<'t> Field<'t> {
 
     /// The size of a wire.
     pub(crate) fn wire(&self) -> Option<Wire> {
-        const UNITS: [&str; 2] = ["AWG", "mm²"];
-        let key = self.key;
+        let no_unit = |found: &str| {
+            let why = Refusal::new("no-unit").found(found);
+            why.with("example", format!("{} AWG", shorten(found)))
+        };
         if let Some(found) = self.bare_number() {
-            self.put(ProblemKind::NoUnit {
-                key,
-                found: shorten(&found),
-                allowed: UNITS.to_vec(),
-            });
+            self.put(no_unit(&found).with("allowed", wire_units()));
             return None;
         }
         let Some(text) = self.value.as_str() else {
             return self.wrong(Type::Quantity);
         };
-        let found = || shorten(text.trim());
-        let problem = match Wire::parse(text) {
+        let why = match Wire::parse(text) {
             Ok(wire) => return Some(wire),
-            Err(QuantityError::Empty) => ProblemKind::EmptyText { key },
-            Err(QuantityError::NoNumber) => ProblemKind::NoNumber {
-                key,
-                found: found(),
-                example: Wire::Awg(12).to_string(),
-            },
-            Err(QuantityError::NoUnit) => ProblemKind::NoUnit {
-                key,
-                found: found(),
-                allowed: UNITS.to_vec(),
-            },
-            Err(QuantityError::UnknownUnit { found }) => ProblemKind::UnknownUnit {
-                key,
-                found: shorten(&found),
-                allowed: UNITS.to_vec(),
-            },
-            Err(QuantityError::OutOfRange) => ProblemKind::WireSize { found: found() },
+            Err(QuantityError::Empty) => Refusal::new("empty-text"),
+            Err(QuantityError::NoNumber) => Refusal::new("no-number")
+                .found(text)
+                .with("example", Wire::Awg(12).to_string()),
+            Err(QuantityError::NoUnit) => no_unit(text.trim()),
+            Err(QuantityError::UnknownUnit { found }) => Refusal::new("unknown-unit").found(&found),
+            Err(QuantityError::OutOfRange) => Refusal::new("wire-size").found(text),
         };
-        self.put(problem);
+        self.put(why.with("allowed", wire_units()));
         None
     }
 
@@ -458,14 +413,13 @@ impl<'t> Field<'t> {
         let wanted = squeeze(text);
         let row = C::ALL.iter().find(|(_, word)| squeeze(word) == wanted);
         if row.is_none() {
-            let allowed: Vec<&str> = C::ALL.iter().map(|(_, word)| *word).collect();
-            self.put(ProblemKind::NotAChoice {
-                key: self.key,
-                found: shorten(text),
-                nearest: nearest(text, allowed.iter().copied()),
-                allowed,
-                or_unknown: self.or_unknown,
-            });
+            let words = C::ALL.iter().map(|(_, word)| *word);
+            let near = nearest(text, words.clone());
+            let unknown = self.or_unknown.then_some(UNKNOWN);
+            let why = Refusal::new("not-a-choice")
+                .found(text)
+                .near("nearest", near);
+            self.put(why.with("allowed", Value::any(words.chain(unknown))));
         }
         row.map(|(choice, _)| *choice)
     }
@@ -475,8 +429,7 @@ impl<'t> Field<'t> {
         let text = self.text()?;
         let tag = text.parse::<unic_langid::LanguageIdentifier>();
         if tag.is_err() {
-            let found = shorten(text);
-            self.put(ProblemKind::NotALanguage { found });
+            self.put(Refusal::new("not-a-language").found(text));
         }
         tag.ok().map(|tag| tag.to_string())
     }
@@ -486,8 +439,17 @@ impl<'t> Field<'t> {
         let text = self.text()?;
         Receptacle::named(text).or_else(|| {
             self.put(match Plug::named(text) {
-                Some(plug) => self.wrong_half(text, Receptacle(plug.0).to_string(), false),
-                None => self.no_shape(text, |c| Receptacle(c).to_string()),
+                // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
+                Some(plug) => wrong_half(
+                    if self.key == "ends" {
+                        "two-plugs"
+                    } else {
+                        "wrong-half-receptacle"
+                    },
+                    text,
+                    Receptacle(plug.0).to_string(),
+                ),
+                None => no_shape(text, |c| Receptacle(c).to_string()),
             });
             None
         })
@@ -498,30 +460,11 @@ impl<'t> Field<'t> {
         let text = self.text()?;
         Plug::named(text).or_else(|| {
             self.put(match Receptacle::named(text) {
-                Some(half) => self.wrong_half(text, Plug(half.0).to_string(), true),
-                None => self.no_shape(text, |c| Plug(c).to_string()),
+                Some(half) => wrong_half("wrong-half", text, Plug(half.0).to_string()),
+                None => no_shape(text, |c| Plug(c).to_string()),
             });
             None
         })
-    }
-
-    fn wrong_half(&self, found: &str, meant: String, plug: bool) -> ProblemKind {
-        ProblemKind::WrongHalf {
-            key: self.key,
-            found: shorten(found),
-            meant,
-            plug,
-        }
-    }
-
-    fn no_shape(&self, found: &str, name: impl Fn(Configuration) -> String) -> ProblemKind {
-        let allowed: Vec<String> = Configuration::ALL.into_iter().map(name).collect();
-        ProblemKind::UnknownShape {
-            key: self.key,
-            found: shorten(found),
-            nearest: nearest(found, allowed.iter().map(String::as_str)).map(str::to_owned),
-            allowed,
-        }
     }
 
     /// A new id.
@@ -529,10 +472,8 @@ impl<'t> Field<'t> {
         let text = self.text()?;
         let id = Id::new(text);
         if id.is_none() {
-            self.put(ProblemKind::BadId {
-                found: shorten(text),
-                nearest: mend_id(text),
-            });
+            let why = Refusal::new("bad-id").found(text);
+            self.put(why.near("nearest", mend_id(text)));
         }
         id
     }
@@ -551,9 +492,7 @@ impl<'t> Field<'t> {
             .map(|letter| letter.to_ascii_uppercase())
             .filter(|letter| letters.next().is_none() && "ABCDEFGHJKLMNPRSTUV".contains(*letter));
         if code.is_none() {
-            self.put(ProblemKind::MotorCode {
-                found: shorten(text),
-            });
+            self.put(Refusal::new("motor-code").found(text));
         }
         code
     }
@@ -569,10 +508,7 @@ impl<'t> Field<'t> {
         let text = self.text()?;
         let span = span_of_day(text);
         if span.is_none() {
-            self.put(ProblemKind::BadHours {
-                key: self.key,
-                found: shorten(text),
-            });
+            self.put(Refusal::new("bad-hours").found(text));
         }
         span
     }
@@ -612,32 +548,58 @@ fn minute(text: &str) -> Option<u16> {
     (minute < 60 && total <= Span::DAY).then_some(total)
 }
 
-/// A quantity that reads well in this unit, for help.
-fn example(unit: Unit) -> String {
-    let number = match unit {
-        Unit::Ampere => "20",
-        Unit::Volt => "120",
-        Unit::Watt => "1500",
-        Unit::Metre | Unit::Percent => "50",
-        Unit::Celsius => "80",
-        Unit::DecibelA => "58",
-        Unit::Hour => "8",
-        Unit::One => "1/2",
-        _ => "1",
-    };
-    let name = allowed_units(unit).next().unwrap_or_default();
-    format!("{number} {name}").trim_end().to_owned()
+/// A key that must be there is not.
+pub(crate) fn missing(key: &'static str, example: &'static str) -> Refusal {
+    let why = Refusal::new("missing-key").with("key", key);
+    why.with("example", example)
 }
 
-/// What was found, short enough for a message.
-pub(crate) fn shorten(text: &str) -> String {
-    const LONGEST: usize = 40;
-    let clean = |c: char| if hides(c) { ' ' } else { c };
-    if text.chars().count() <= LONGEST {
-        return text.chars().map(clean).collect();
+/// What cannot be unknown, and may be left out or not.
+pub(crate) fn not_unknown(optional: bool) -> Refusal {
+    Refusal {
+        near: optional,
+        ..Refusal::new("unknown-not-allowed")
     }
-    let head: String = text.chars().take(LONGEST - 1).map(clean).collect();
-    format!("{head}…")
+}
+
+/// Whether the unit that was found is that of apparent power.
+fn of_volt_amperes(why: &Refusal) -> bool {
+    why.values.iter().any(|(name, value)| {
+        *name == "found"
+            && matches!(value, Value::Text(found) if found.to_ascii_uppercase().ends_with("VA"))
+    })
+}
+
+fn wire_units() -> Value {
+    Value::any(["AWG", "mm²"])
+}
+
+fn wrong_half(key: &'static str, found: &str, meant: String) -> Refusal {
+    Refusal::new(key).found(found).with("meant", meant)
+}
+
+fn no_shape(found: &str, name: impl Fn(Configuration) -> String) -> Refusal {
+    let allowed: Vec<String> = Configuration::ALL.into_iter().map(name).collect();
+    let near = nearest(found, allowed.iter().map(String::as_str)).map(str::to_owned);
+    let why = Refusal::new("unknown-shape").found(found);
+    why.near("nearest", near)
+        .with("allowed", Value::Any(allowed))
+}
+
+/// A line with this key, for keys whose values are more than one text or number.
+fn example_of(key: &str) -> Option<&'static str> {
+    Some(match key {
+        "runtime" => r#"runtime = [{ load = "25 %", lasts = "8.5 h" }]"#,
+        "noise" => r#"noise = { level = "58 dBA", at = "23 ft", load = "25 %" }"#,
+        "motor" => r#"motor = { hp = "1/2", code = "G" }"#,
+        "hours" => r#"hours = ["07:00-07:20", "19:00-19:20"]"#,
+        "quiet_hours" => r#"quiet_hours = "22:00-06:00""#,
+        "ends" => r#"ends = ["5-15R", "5-15R"]"#,
+        "shape" => r#"shape = "5-20R""#,
+        "plug" => r#"plug = "5-15P""#,
+        "power_factor" => "power_factor = 0.8",
+        _ => return None,
+    })
 }
 
 #[cfg(test)]

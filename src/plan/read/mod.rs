@@ -9,12 +9,15 @@ pub mod problem;
 mod refs;
 mod syntax;
 
+use std::ops::Range;
+
 use toml::de::DeTable;
 
 use super::{FORMAT, Plan};
 use fields::Sink;
-pub(crate) use fields::{Field, Fields};
-pub use problem::{Problem, ProblemKind, Problems, Syntax, Type};
+pub(crate) use fields::{Field, Fields, missing, not_unknown};
+pub(crate) use problem::Type;
+pub use problem::{Problem, Problems, Refusal, Value};
 use refs::Names;
 
 /// The most parts (outlets, boxes, cords with each of their ends) that a plan may have: as many as are judged
@@ -23,6 +26,22 @@ pub const MOST_PARTS: usize = 250;
 
 /// The most loads that a plan may have, counting every one of several: as many as are judged within a second.
 pub const MOST_LOADS: usize = 300;
+
+/// What may be only the consequence of a line that could not be read.
+const MAY_FOLLOW: &[&str] = &[
+    "empty",
+    "no-format",
+    "missing-key",
+    "missing-table",
+    "unknown-reference",
+    "unknown-share",
+    "not-a-receptacle",
+    "no-outlets-generator",
+    "no-outlets-box",
+    "no-outlets-cord",
+    "bad-share",
+    "share-differs",
+];
 
 /// Reads a plan.
 ///
@@ -35,7 +54,7 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     let root = root.get_ref();
     let mut plan = None;
     if root.is_empty() && damaged.is_empty() {
-        sink.put(0..0, ProblemKind::Empty);
+        sink.put(0..0, Refusal::new("empty"));
     } else if format_is_ours(&sink, root) {
         let fields = Fields::open(&sink, root, 0..0, parts::ROOT);
         let mut names = Names::new(text);
@@ -52,14 +71,14 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     }
     let mut problems = sink.into_problems();
     // What stands on a line that could not be read is seldom what its owner wrote, and what
-    // seems to be missing may be there.
+    // seems to be missing may be there. The lines themselves were reported first.
+    let mut at = 0;
     problems.retain(|problem| {
-        matches!(problem.kind, ProblemKind::Syntax(_))
-            || damaged.is_empty()
-            || !(problem.kind.follows_from_damage()
-                || damaged
-                    .iter()
-                    .any(|line| problem.span.start <= line.end && line.start <= problem.span.end))
+        at += 1;
+        let beside =
+            |line: &Range<usize>| problem.span.start <= line.end && line.start <= problem.span.end;
+        let follows = !damaged.is_empty() && MAY_FOLLOW.contains(&problem.why.key);
+        at <= damaged.len() || !(follows || damaged.iter().any(beside))
     });
     problems.sort_by_key(|problem| (problem.span.start, problem.span.end));
     problems.dedup();
@@ -73,7 +92,7 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
 /// Whether the rest of the file means what this program takes it to mean.
 fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
     let Some(value) = root.get("format") else {
-        sink.put(0..0, ProblemKind::NoFormat);
+        sink.put(0..0, Refusal::new("no-format"));
         return true;
     };
     let Some(whole) = value.get_ref().as_integer() else {
@@ -82,16 +101,19 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
             .get("format", false)
             .is_some_and(|field| field.is_whole());
     };
-    let found = fields::shorten(&whole.to_string());
+    let other = |key| {
+        let why = Refusal::new(key).found(&whole.to_string());
+        sink.put(value.span(), why.with("ours", FORMAT.to_string()));
+    };
     match i64::from_str_radix(whole.as_str(), whole.radix()) {
         Ok(FORMAT) => true,
         Ok(number) if number < FORMAT => {
-            sink.put(value.span(), ProblemKind::NoSuchFormat { found });
+            other("no-such-format");
             true
         }
         // The keys of a later format are not this program's to judge.
         _ => {
-            sink.put(value.span(), ProblemKind::NewerFormat { found });
+            other("newer-format");
             false
         }
     }
@@ -99,7 +121,12 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
 
 fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
     if found > most {
-        sink.put(0..0, ProblemKind::TooMany { what, found, most });
+        let why = Refusal::new("too-many").with("found", found.to_string());
+        let why = why.with("most", most.to_string());
+        sink.put(
+            0..0,
+            why.with("what", Value::Word(format!("plan-too-many.{what}"))),
+        );
     }
 }
 
@@ -206,8 +233,8 @@ shape = "5-20R"
             r#"running = "2.800""#,
         ] {
             let problems = load(draw).expect_err(draw);
-            let keys: Vec<_> = problems.0.iter().map(|p| p.kind.key()).collect();
-            assert_eq!(keys, ["plan-two-readings"], "{draw}");
+            let keys: Vec<_> = problems.0.iter().map(|p| p.why.key).collect();
+            assert_eq!(keys, ["two-readings"], "{draw}");
         }
         for (draw, running) in [
             (
@@ -243,7 +270,7 @@ shape = "5-20R"
         let keys = |rest: &str| -> Vec<&'static str> {
             match read(&format!("{SMALLEST}{rest}\n")) {
                 Ok(_) => Vec::new(),
-                Err(problems) => problems.0.iter().map(|p| p.kind.key()).collect(),
+                Err(problems) => problems.0.iter().map(|p| p.why.key).collect(),
             }
         };
         let load = "[[load]]\nid = \"l\"\nkind = \"heater\"\n";
@@ -257,7 +284,7 @@ shape = "5-20R"
             &format!("{load}running = \"1.875\""),
             "[site]\nair = \"31,125 °C\"",
         ] {
-            assert_eq!(keys(line), ["plan-two-readings"], "{line}");
+            assert_eq!(keys(line), ["two-readings"], "{line}");
         }
         for line in [
             // The other reading is out of bounds.
@@ -299,7 +326,7 @@ shape = "5-20R"
                 "{SMALLEST}[[load]]\nid = \"l\"\nkind = \"lamp\"\nname = \"gnal{sign}pm\"\n"
             );
             let problems = read(&text).expect_err("refused");
-            assert_eq!(problems.0[0].kind.key(), "plan-bad-text", "{sign:?}");
+            assert_eq!(problems.0[0].why.key, "bad-text", "{sign:?}");
             let words = crate::words::Words::english();
             let look = crate::words::problem::Look::default();
             let said = crate::words::problem::render(&words, "p", &text, &problems, look);

@@ -2,7 +2,7 @@
 //! and what they refer to. What may be said of each is in [`crate::plan::table`].
 
 use super::fields::{Field, Fields};
-use super::problem::ProblemKind;
+use super::problem::Refusal;
 use super::refs::{Names, Owner};
 use crate::plan::row::Part;
 use crate::plan::{Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Site};
@@ -25,7 +25,7 @@ pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Plan {
     let region = root.optional("region", Field::choice);
     let site = root.optional("site", |field| field.table(&Site::keys()));
     if root.get("generator", false).is_none() {
-        root.put(ProblemKind::MissingTable { table: "generator" });
+        root.put(Refusal::new("missing-table").with("table", "generator"));
     }
     let generator = root
         .get("generator", false)
@@ -70,17 +70,23 @@ fn generator(fields: &Fields<'_>, names: &mut Names) -> Generator {
     if let Some(place) = place {
         match set.bonding_plug {
             Answer::Missing => set.bonding_plug = Answer::Known(true),
-            Answer::Known(false) => place.put(ProblemKind::PlaceForNoPlug {
-                place: place.key,
-                plug: "bonding_plug",
-            }),
+            Answer::Known(false) => {
+                let why = Refusal::new("place-for-no-plug").with("place", place.key);
+                place.put(why.with("plug", "bonding_plug"));
+            }
             Answer::Known(true) | Answer::Unknown => {}
         }
     }
     // Only the wiring of boxes is asked for.
     let mut keys = Outlet::keys();
     keys.retain(|key| *key != "wire");
-    set.outlets = outlets(fields, &keys, &Owner::Generator, "generator", names);
+    set.outlets = outlets(
+        fields,
+        &keys,
+        &Owner::Generator,
+        "no-outlets-generator",
+        names,
+    );
     set
 }
 
@@ -88,12 +94,12 @@ fn outlets(
     fields: &Fields<'_>,
     keys: &[&'static str],
     owner: &Owner,
-    part: &'static str,
+    none: &'static str,
     names: &mut Names,
 ) -> Vec<Outlet> {
     let tables = fields.tables("outlet", keys);
     if tables.is_empty() {
-        fields.put(ProblemKind::NoOutlets { part });
+        fields.put(Refusal::new(none));
     }
     let outlet = |fields| outlet(fields, owner, names);
     tables.iter().map(outlet).collect()
@@ -133,7 +139,7 @@ fn distribution_box(fields: &Fields<'_>, names: &mut Names) -> DistributionBox {
     let id = define(fields, &part.id, Owner::Box, names);
     refer(fields, "from", id.clone(), part.from.as_ref(), names);
     let owner = id.map_or(Owner::Nobody, |id| Owner::OutletOf { box_id: id });
-    part.outlets = outlets(fields, &Outlet::keys(), &owner, "box", names);
+    part.outlets = outlets(fields, &Outlet::keys(), &owner, "no-outlets-box", names);
     part
 }
 
@@ -196,11 +202,7 @@ fn at_least<Q: Quantity>(
         && figure < least
         && let Some(field) = fields.get(key, true)
     {
-        field.put(ProblemKind::LessThan {
-            key,
-            found: Amount::of(figure),
-            other,
-            least: Amount::of(least),
-        });
+        let why = Refusal::new("less-than").with("found", Amount::of(figure));
+        field.put(why.with("other", other).with("least", Amount::of(least)));
     }
 }

@@ -842,18 +842,13 @@ mod tests {
     fn a_short_cord_from_shape_to_shape_is_an_adapter() {
         let cord = |ends: &[&str], length| Cord {
             id: Id("one".into()),
-            from: None,
             plug: Plug::named("TT-30P").expect("a shape"),
             ends: ends
                 .iter()
                 .map(|end| Receptacle::named(end).expect("a shape"))
                 .collect(),
-            wire: Answer::Missing,
-            conductors: Answer::Missing,
             length,
-            outdoor: Answer::Missing,
-            coiled: Answer::Missing,
-            gfci: Answer::Missing,
+            ..Cord::default()
         };
         let metre = |millimetres| Answer::Known(Length::from_millimetres(millimetres));
         // 3 ft, and the last millimetre of a metre.

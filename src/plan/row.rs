@@ -20,6 +20,23 @@ pub(crate) trait Part: Default + Clone + std::fmt::Debug + 'static {
         rows.find(|row| row.keys().contains(&key)).copied()
     }
 
+    /// Gives it the best answer in this field that somebody can find out; `None`, and nothing changed,
+    /// of a field without one that is the same for every part.
+    fn answer_best(&mut self, key: &str) -> Option<()> {
+        let row = Self::row(key)?;
+        row.take(self, Answer::Known(row.best()?));
+        Some(())
+    }
+
+    /// One with the best answers.
+    fn best() -> Self {
+        let mut part = Self::default();
+        for row in Self::ROWS {
+            row.take(&mut part, row.best().map_or(Answer::Missing, Answer::Known));
+        }
+        part
+    }
+
     /// Every key that means something here.
     fn keys() -> Vec<&'static str> {
         Self::ROWS
@@ -54,6 +71,9 @@ pub(crate) trait Row<P>: Sync {
     fn write(&self, part: &P) -> Option<(&'static str, String)>;
     /// The value as people type it.
     fn text(&self, part: &P) -> Answer<String>;
+    /// The best answer that somebody can find out, as people type it, where it is the same for
+    /// every part.
+    fn best(&self) -> Option<&'static str>;
     /// Takes it from what somebody typed. What is no such value, or may not be unknown, changes
     /// nothing.
     fn take(&self, part: &mut P, said: Answer<&str>);
@@ -167,6 +187,7 @@ pub(crate) struct Of<P: 'static, H: 'static, K> {
     pub(super) place: fn(&mut P) -> &mut H,
     pub(super) example: Option<&'static str>,
     pub(super) unless: fn(&P) -> bool,
+    pub(super) best: Option<&'static str>,
 }
 
 /// The row of a field, whose key is its name, and the kind of its values.
@@ -179,6 +200,7 @@ macro_rules! row {
             place: |part: &mut $part| &mut part.$field,
             example: None,
             unless: |_| false,
+            best: None,
         }
     };
 }
@@ -194,6 +216,12 @@ impl<P, H, K> Of<P, H, K> {
     /// Is not written where it says nothing.
     pub(super) const fn unless(mut self, unless: fn(&P) -> bool) -> Self {
         self.unless = unless;
+        self
+    }
+
+    /// The best that somebody can find out is this.
+    pub(super) const fn best(mut self, best: &'static str) -> Self {
+        self.best = Some(best);
         self
     }
 }
@@ -241,6 +269,10 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
             Answer::Unknown => Answer::Unknown,
             Answer::Known(value) => Answer::Known(self.kind.text(value)),
         }
+    }
+
+    fn best(&self) -> Option<&'static str> {
+        self.best
     }
 
     fn take(&self, part: &mut P, said: Answer<&str>) {

@@ -16,18 +16,18 @@ use super::{
 impl Part for Site {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
         &row!(Site.name: NAME).unless(|site| site.name.is_empty()),
-        &row!(Site.ground: Ground::ALL),
-        &row!(Site.sleepers_at: bounds::SLEEPERS_AT),
-        &row!(Site.altitude: bounds::ALTITUDE),
-        &row!(Site.air: bounds::AIR),
+        &row!(Site.ground: Ground::ALL).best("dry"),
+        &row!(Site.sleepers_at: bounds::SLEEPERS_AT).best("100 ft"),
+        &row!(Site.altitude: bounds::ALTITUDE).best("0 ft"),
+        &row!(Site.air: bounds::AIR).best("15 °C"),
         &row!(Site.quiet_hours: List {
             alone: true,
             ..list(HOURS)
         }),
-        &row!(Site.co_alarm: YesNo),
-        &row!(Site.feeds_building: YesNo),
-        &row!(Site.stands: Stands::ALL),
-        &row!(Site.people_sleep: YesNo),
+        &row!(Site.co_alarm: YesNo).best("yes"),
+        &row!(Site.feeds_building: YesNo).best("no"),
+        &row!(Site.stands: Stands::ALL).best("roof"),
+        &row!(Site.people_sleep: YesNo).best("no"),
     ];
 }
 
@@ -37,13 +37,16 @@ impl Part for Generator {
         &row!(Generator.rated: bounds::RATED).needed(r#"rated = "2800 W""#),
         &row!(Generator.peak: bounds::PEAK),
         // A set of two legs that passed for one would seem to give twice what an outlet of it can.
-        &row!(Generator.voltage: System::ALL).needed(r#"voltage = "120 V""#),
-        &row!(Generator.neutral: Neutral::ALL),
-        &row!(Generator.bonding_plug: YesNo),
+        &row!(Generator.voltage: System::ALL)
+            .needed(r#"voltage = "120 V""#)
+            .best("120"),
+        &row!(Generator.neutral: Neutral::ALL).best("bonded"),
+        &row!(Generator.bonding_plug: YesNo).best("no"),
         &row!(Generator.bonding_plug_in: REFERENCE),
-        &row!(Generator.inverter: YesNo),
+        // Only an inverter set limits its own current, and only such sets may run as one.
+        &row!(Generator.inverter: YesNo).best("yes"),
         &row!(Generator.fuel: Fuel::ALL),
-        &row!(Generator.rated_on: Fuel::ALL),
+        &row!(Generator.rated_on: Fuel::ALL).best("propane"),
         &row!(Generator.parallel: Inline::<Parallel>::with(", ")),
         &row!(Generator.tank: bounds::TANK),
         &row!(Generator.runtime: list(Inline::<Runtime>::with(" ")))
@@ -55,8 +58,9 @@ impl Part for Generator {
 impl Part for Parallel {
     const ROWS: &'static [&'static dyn Row<Self>] = &[
         &row!(Parallel.sets: bounds::SETS).needed("sets = 2"),
-        &row!(Parallel.limit: bounds::KIT_LIMIT),
-        &row!(Parallel.kit: YesNo),
+        // At best more than any kit passes.
+        &row!(Parallel.limit: bounds::KIT_LIMIT).best("50 A"),
+        &row!(Parallel.kit: YesNo).best("yes"),
     ];
 }
 
@@ -83,8 +87,8 @@ impl Part for Outlet {
         &row!(Outlet.breaker: bounds::BREAKER),
         &row!(Outlet.shares: REFERENCE),
         &row!(Outlet.trips_at: bounds::TRIPS_AT),
-        &row!(Outlet.gfci: YesNo),
-        &row!(Outlet.wire: WIRE),
+        &row!(Outlet.gfci: YesNo).best("yes"),
+        &row!(Outlet.wire: WIRE).best("10 AWG"),
         &row!(Outlet.leg: Leg::ALL),
     ];
 }
@@ -99,12 +103,13 @@ impl Part for Cord {
             ..list(FACE)
         })
         .needed(r#"ends = ["5-15R"]"#),
-        &row!(Cord.wire: WIRE),
+        &row!(Cord.wire: WIRE).best("10 AWG"),
         &row!(Cord.conductors: bounds::CONDUCTORS),
-        &row!(Cord.length: bounds::LENGTH),
-        &row!(Cord.outdoor: YesNo),
-        &row!(Cord.coiled: YesNo),
-        &row!(Cord.gfci: YesNo),
+        // At best the shortest that is commonly sold.
+        &row!(Cord.length: bounds::LENGTH).best("25 ft"),
+        &row!(Cord.outdoor: YesNo).best("yes"),
+        &row!(Cord.coiled: YesNo).best("no"),
+        &row!(Cord.gfci: YesNo).best("yes"),
     ];
 }
 
@@ -113,8 +118,8 @@ impl Part for DistributionBox {
         &row!(DistributionBox.id: ID).needed(r#"id = "box""#),
         &row!(DistributionBox.from: REFERENCE),
         &row!(DistributionBox.inlet: PLUG).needed(r#"inlet = "L5-30P""#),
-        &row!(DistributionBox.listed: YesNo),
-        &row!(DistributionBox.bond: YesNo),
+        &row!(DistributionBox.listed: YesNo).best("yes"),
+        &row!(DistributionBox.bond: YesNo).best("no"),
     ];
 }
 
@@ -127,12 +132,13 @@ impl Part for Load {
         &row!(Load.count: bounds::COUNT).unless(|load| load.count == 1),
         &row!(Load.starting: bounds::STARTING),
         &row!(Load.starting_current: bounds::STARTING_CURRENT),
-        &row!(Load.power_factor: Bare(bounds::POWER_FACTOR)),
-        &row!(Load.continuous: YesNo),
+        &row!(Load.power_factor: Bare(bounds::POWER_FACTOR)).best("1"),
+        &row!(Load.continuous: YesNo).best("no"),
         &row!(Load.wanted: Wanted::ALL),
         &row!(Load.hours: list(HOURS)).unless(|load| load.hours.is_empty()),
         &row!(Load.plug: PLUG),
-        &row!(Load.voltage: Uses::ALL),
+        // At best as much on each half as on the other.
+        &row!(Load.voltage: Uses::ALL).best("240"),
         &row!(Load.on: REFERENCE),
         &row!(Load.backup: YesNo),
         &row!(Load.now: REFERENCE),
@@ -197,6 +203,10 @@ impl Row<Load> for Running {
                 }
             }),
         }
+    }
+
+    fn best(&self) -> Option<&'static str> {
+        None
     }
 
     fn take(&self, load: &mut Load, said: Answer<&str>) {

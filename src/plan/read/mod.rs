@@ -389,6 +389,11 @@ shape = "5-20R"
             let rows = P::ROWS.iter().map(|row| row.keys()[0]);
             let rows = rows.chain(in_tables.iter().copied());
             assert_eq!(fields.collect::<BTreeSet<_>>(), rows.collect());
+            // The best answer is one.
+            let best = P::best();
+            for row in P::ROWS.iter().filter(|row| row.best().is_some()) {
+                assert!(row.text(&best).is_known(), "{:?}", row.keys());
+            }
         }
         hold::<Site>(&[]);
         hold::<Generator>(&["outlets"]);

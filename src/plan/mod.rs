@@ -2,7 +2,9 @@
 //!
 //! [`model`] is the plan itself. A field a beginner may not know is an [`Answer`], so that
 //! "not said", "I don't know" and a value stay three different things all the way to the rules.
-//! [`bounds`] says what each figure may be, for the file and for the interview alike.
+//! What may be said of each part stands in `table`, a row for each field: who reads, writes, asks or
+//! draws a plan goes by it. [`bounds`] says what each figure may be, for the file and for the
+//! interview alike.
 //! [`read()`] takes a plan file apart and reports everything that is wrong with it at once;
 //! [`write()`] is its reverse.
 

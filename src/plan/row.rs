@@ -233,12 +233,13 @@ impl<P: Part, K: Kind, H: Holds<K::Value>> Row<P> for Of<P, H, K> {
 
     fn read(&self, fields: &Fields<'_>, part: &mut P) {
         let key = self.keys[0];
-        let Some(field) = fields.get(key, H::UNKNOWN.is_some()) else {
+        let Some(mut field) = fields.get(key) else {
             if let Some(example) = self.example {
                 fields.put(missing(key, example));
             }
             return;
         };
+        field.or_unknown = H::UNKNOWN.is_some();
         // Something may be called "Unknown"; that is a name like any other.
         let held = if !field.is_unknown() || key == "name" {
             self.kind.read(&field).map(H::known)

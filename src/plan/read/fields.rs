@@ -51,7 +51,7 @@ pub(crate) struct Field<'t> {
     pub(super) key: &'static str,
     pub(super) span: Range<usize>,
     /// Whether "unknown" is an answer here.
-    or_unknown: bool,
+    pub(crate) or_unknown: bool,
     value: &'t DeValue<'t>,
 }
 
@@ -98,20 +98,20 @@ impl<'t> Fields<'t> {
         self.sink.put(self.span.clone(), why);
     }
 
-    /// The value of a key, if the key is there, and whether it may be unknown.
-    pub(crate) fn get(&self, key: &'static str, or_unknown: bool) -> Option<Field<'t>> {
+    /// The value of a key, if the key is there.
+    pub(crate) fn get(&self, key: &'static str) -> Option<Field<'t>> {
         self.table.get(key).map(|value| Field {
             sink: self.sink,
             key,
             span: value.span(),
-            or_unknown,
+            or_unknown: false,
             value: value.get_ref(),
         })
     }
 
     /// Reports every key but the first of those that say the same.
     pub(crate) fn one_of(&self, keys: &[&'static str]) {
-        let mut given = keys.iter().filter_map(|key| self.get(key, true));
+        let mut given = keys.iter().filter_map(|key| self.get(key));
         if let Some(Field { key: first, .. }) = given.next() {
             for field in given {
                 let why = Refusal::new("two-draws").with("first", first);
@@ -126,7 +126,7 @@ impl<'t> Fields<'t> {
         key: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Answer<T> {
-        match self.get(key, true) {
+        match self.get(key) {
             None => Answer::Missing,
             Some(field) if field.is_unknown() => Answer::Unknown,
             Some(field) => read(&field).map_or(Answer::Missing, Answer::Known),
@@ -148,7 +148,7 @@ impl<'t> Fields<'t> {
         optional: bool,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
-        let field = self.get(key, false)?;
+        let field = self.get(key)?;
         if field.is_unknown() {
             field.put(not_unknown(optional));
             return None;
@@ -163,7 +163,7 @@ impl<'t> Fields<'t> {
         example: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
-        if self.get(key, false).is_none() {
+        if self.get(key).is_none() {
             self.put(missing(key, example));
         }
         self.known(key, false, read)
@@ -171,7 +171,7 @@ impl<'t> Fields<'t> {
 
     /// The tables under a heading in two square brackets.
     pub(crate) fn tables(&self, key: &'static str, allowed: &[&'static str]) -> Vec<Fields<'t>> {
-        let Some(field) = self.get(key, false) else {
+        let Some(field) = self.get(key) else {
             return Vec::new();
         };
         let Some(items) = field.value.as_array() else {

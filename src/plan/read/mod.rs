@@ -97,9 +97,7 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
     };
     let Some(whole) = value.get_ref().as_integer() else {
         let fields = Fields::peek(sink, root);
-        return fields
-            .get("format", false)
-            .is_some_and(|field| field.is_whole());
+        return fields.get("format").is_some_and(|field| field.is_whole());
     };
     let other = |key| {
         let why = Refusal::new(key).found(&whole.to_string());

@@ -24,11 +24,11 @@ pub(super) const ROOT: &[&str] = &[
 pub(super) fn plan(root: &Fields<'_>, names: &mut Names) -> Plan {
     let region = root.optional("region", Field::choice);
     let site = root.optional("site", |field| field.table(&Site::keys()));
-    if root.get("generator", false).is_none() {
+    if root.get("generator").is_none() {
         root.put(Refusal::new("missing-table").with("table", "generator"));
     }
     let generator = root
-        .get("generator", false)
+        .get("generator")
         .and_then(|field| field.table(&with_outlets(Generator::keys())))
         .map(|fields| generator(&fields, names));
     let cords = root.tables("cord", &Cord::keys());
@@ -110,7 +110,7 @@ fn outlet(fields: &Fields<'_>, owner: &Owner, names: &mut Names) -> Outlet {
     let breaker = outlet.breaker.known().copied();
     let shares = outlet.shares.as_ref();
     let id = define(fields, &outlet.id, owner.outlet(shares.is_some()), names);
-    match (shares, fields.get("shares", false)) {
+    match (shares, fields.get("shares")) {
         (Some(to), Some(field)) => {
             if let Some(id) = &id {
                 names.share(id.clone(), to.clone(), breaker, field.span);
@@ -166,7 +166,7 @@ fn load(fields: &Fields<'_>, names: &mut Names) -> Load {
 
 /// Notes what a part is called; `None` where that could not be read.
 fn define(fields: &Fields<'_>, id: &Id, owner: Owner, names: &mut Names) -> Option<Id> {
-    let field = fields.get("id", false)?;
+    let field = fields.get("id")?;
     if *id == Id::default() {
         return None;
     }
@@ -183,7 +183,7 @@ fn refer<'t>(
     to: Option<&Id>,
     names: &mut Names,
 ) -> Option<Field<'t>> {
-    let field = fields.get(key, false)?;
+    let field = fields.get(key)?;
     match (to, field.stray()) {
         (Some(to), _) => names.plug_in(key, part, to.clone(), field.span.clone()),
         (None, Some(text)) => names.stray(key, text, field.span.clone()),
@@ -200,7 +200,7 @@ fn at_least<Q: Quantity>(
 ) {
     if let (Answer::Known(figure), Answer::Known(least)) = (figure, least)
         && figure < least
-        && let Some(field) = fields.get(key, true)
+        && let Some(field) = fields.get(key)
     {
         let why = Refusal::new("less-than").with("found", Amount::of(figure));
         field.put(why.with("other", other).with("least", Amount::of(least)));

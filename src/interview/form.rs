@@ -3,6 +3,7 @@
 use crate::plan::bounds::{self, Bounds, Whole};
 use crate::plan::{Answer, Draw, Id, LONGEST_NAME, Leg, Noise, Refusal, Runtime, Span, hides};
 use crate::quantity::{Current, Length, Power, Quantity, Ratio, Temperature, Unit, Volume, Wire};
+use crate::tables::motors::code_letter;
 use crate::tables::shape::{Plug, Receptacle};
 
 /// A kind of typed answer.
@@ -177,7 +178,7 @@ pub(super) fn jacket(text: &str) -> Result<Jacket, Refusal> {
     }
     let squeezed: String = upper.chars().filter(|c| !c.is_whitespace()).collect();
     let numbers = split_numbers(&squeezed);
-    let conductors = |text: &str| text.parse().ok().filter(|n| (2..=5_u8).contains(n));
+    let conductors = |text: &str| count(text, bounds::CONDUCTORS).ok();
     for (at, (number, after)) in numbers.iter().enumerate() {
         let next = numbers
             .get(at + 1)
@@ -416,14 +417,9 @@ pub(super) fn draw(text: &str) -> Result<Draw, Refusal> {
         let horses = horses.ok_or_else(|| Refusal::new("draw"))??;
         let rest = rest.trim().trim_start_matches(',').trim_start();
         let rest = rest.strip_prefix("code").unwrap_or(rest).trim();
-        let mut letters = rest.chars();
-        let code = match (letters.next(), letters.next()) {
-            (None, _) => None,
-            // The table has no I, O or Q.
-            (Some(letter), None) if ('a'..='v').contains(&letter) && !"ioq".contains(letter) => {
-                Some(letter.to_ascii_uppercase())
-            }
-            _ => return Err(Refusal::new("draw-code")),
+        let code = match rest {
+            "" => None,
+            rest => Some(code_letter(rest).ok_or_else(|| Refusal::new("draw-code"))?),
         };
         return Ok(Draw::Motor {
             millihorsepower: u32::try_from(horses.permille()).map_err(|_| Refusal::new("draw"))?,

@@ -11,7 +11,7 @@ use proptest::prelude::*;
 use proptest::sample::select;
 
 use super::bounds::{Bounds, Whole};
-use super::read::{Field, Refusal, Type};
+use super::read::{Field, Refusal};
 use super::row::{Kind, Part};
 use super::write::{natural, quoted};
 use super::{Answer, Choice, Id, Span};
@@ -284,7 +284,7 @@ impl<K: Kind> Kind for List<K> {
         if self.alone && !field.is_list() {
             return self.of.read(field).map(|only| vec![only]);
         }
-        let all = field.list(Type::List, |item| self.of.read(item))?;
+        let all = field.list("list", |item| self.of.read(item))?;
         if all.len() < self.least {
             // Only cords must have some.
             field.put(Refusal::new("no-outlets-cord"));

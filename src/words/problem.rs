@@ -287,12 +287,16 @@ mod tests {
             std::fs::read_to_string(entry.unwrap().path()).unwrap()
         };
         let deep = format!("a = {}", "[".repeat(200));
+        let many = (0..300).map(|n| format!("[[cord]]\nid = \"c{n}\"\n"));
+        let many: String = many.collect();
         let few = [
             "language = \"!!\"",
             "# \u{1}",
             "ä = 1",
             "a = 1 = 2",
             &deep,
+            &many,
+            "site = 3",
             "[generator]\nbonding_plug = false\nbonding_plug_in = \"a\"",
             "[generator]\n[[generator.outlet]]\nid = \"a\"\nshares = \"a\"",
             "[generator]\n[[generator.outlet]]\nid = \"a\"\nshares = \"zebra\"",
@@ -311,19 +315,26 @@ mod tests {
             assert!(!spoken.title.is_empty() && !spoken.help.is_empty());
             let help = if why.near { "help-near" } else { "help" };
             used.insert(format!("plan-{}.{help}", why.key));
+            used.extend(why.values.into_iter().filter_map(|(_, value)| match value {
+                Value::Word(key) => Some(key),
+                _ => None,
+            }));
         }
         assert_eq!(words.faults(), Vec::<String>::new());
         let mut there: BTreeSet<String> = BTreeSet::new();
         let mut key = "";
-        let ours = include_str!("../../i18n/en/plan.ftl").split("# The TOML itself.");
-        for line in ours.last().unwrap().lines() {
+        for line in include_str!("../../i18n/en/plan.ftl").lines() {
             let word = line.trim_start().split(' ').next().unwrap_or_default();
-            if line.starts_with("plan-") {
-                key = word;
-            } else if key.starts_with("plan-") && word.starts_with(".help") {
-                there.insert(format!("{key}{word}"));
-            } else if line.starts_with("store-") {
-                key = word;
+            match word {
+                _ if line.starts_with("plan-type-") => {
+                    there.insert(word.to_owned());
+                }
+                _ if !line.starts_with(' ') => key = word,
+                // What stands around problems has no help.
+                _ if key.starts_with("plan-") && word.starts_with('.') => {
+                    there.insert(format!("{key}{word}"));
+                }
+                _ => {}
             }
         }
         assert_eq!(used, there);

@@ -107,7 +107,11 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Group::Generator,
         "sets",
         "generator-sets",
-        Takes::Pick(|_, _| words("generator-sets", &["1", "2", "3", "4"])),
+        Takes::Pick(|_, _| {
+            let counts: Vec<String> = (1..=bounds::SETS.most).map(|n| n.to_string()).collect();
+            let counts: Vec<&str> = counts.iter().map(String::as_str).collect();
+            words("generator-sets", &counts)
+        }),
     )
     .later()
     .suggest(|_, _| said("1")),

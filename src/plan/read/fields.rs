@@ -8,10 +8,11 @@ use rust_decimal::Decimal;
 use toml::de::{DeTable, DeValue};
 
 use super::nearest;
-use super::problem::{Problem, Refusal, Type, Value, shorten};
+use super::problem::{Problem, Refusal, Value, shorten};
 use crate::plan::bounds::{Bounds, Whole};
 use crate::plan::{Answer, Choice, Id, LONGEST_NAME, Span};
 use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire};
+use crate::tables::motors::code_letter;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The word for "I don't know".
@@ -175,7 +176,7 @@ impl<'t> Fields<'t> {
             return Vec::new();
         };
         let Some(items) = field.value.as_array() else {
-            field.wrong::<()>(Type::Tables);
+            field.wrong::<()>("tables");
             return Vec::new();
         };
         items
@@ -204,30 +205,31 @@ impl<'t> Field<'t> {
             .is_some_and(|text| text.trim().eq_ignore_ascii_case(UNKNOWN))
     }
 
-    fn found(&self) -> Type {
+    /// The kind of value that it is: message `plan-type-KIND`.
+    fn found(&self) -> &'static str {
         match self.value {
-            DeValue::String(_) => Type::Text,
-            DeValue::Integer(_) => Type::Whole,
-            DeValue::Float(_) => Type::Number,
-            DeValue::Boolean(_) => Type::YesNo,
-            DeValue::Datetime(_) => Type::Date,
+            DeValue::String(_) => "text",
+            DeValue::Integer(_) => "whole",
+            DeValue::Float(_) => "number",
+            DeValue::Boolean(_) => "yes-no",
+            DeValue::Datetime(_) => "date",
             DeValue::Array(array)
                 if !array.is_empty() && array.iter().all(|item| item.get_ref().is_table()) =>
             {
-                Type::Tables
+                "tables"
             }
-            DeValue::Array(_) => Type::List,
-            DeValue::Table(_) => Type::Table,
+            DeValue::Array(_) => "list",
+            DeValue::Table(_) => "table",
         }
     }
 
     /// Whether it is a whole number, as it should be; else that is reported.
     pub(crate) fn is_whole(&self) -> bool {
-        matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>(Type::Whole).is_some()
+        matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>("whole").is_some()
     }
 
-    fn wrong<T>(&self, wanted: Type) -> Option<T> {
-        let word = |kind: Type| Value::Word(format!("plan-type-{}", kind.code()));
+    fn wrong<T>(&self, wanted: &'static str) -> Option<T> {
+        let word = |kind: &str| Value::Word(format!("plan-type-{kind}"));
         let why = Refusal::new("wrong-type").with("found", word(self.found()));
         self.put(
             why.with("wanted", word(wanted))
@@ -251,14 +253,14 @@ impl<'t> Field<'t> {
             DeValue::Table(table) => {
                 Some(Fields::open(self.sink, table, self.span.clone(), allowed))
             }
-            _ => self.wrong(Type::Table),
+            _ => self.wrong("table"),
         }
     }
 
     /// A list, item by item.
     pub(crate) fn list<T>(
         &self,
-        wanted: Type,
+        wanted: &'static str,
         mut read: impl FnMut(&Self) -> Option<T>,
     ) -> Option<Vec<T>> {
         let Some(items) = self.value.as_array() else {
@@ -285,7 +287,7 @@ impl<'t> Field<'t> {
                 None
             }
             Some(text) => Some(text.trim()),
-            None => self.wrong(Type::Text),
+            None => self.wrong("text"),
         }
     }
 
@@ -302,14 +304,14 @@ impl<'t> Field<'t> {
     pub(crate) fn yes_no(&self) -> Option<bool> {
         match self.value {
             DeValue::Boolean(yes) => Some(*yes),
-            _ => self.wrong(Type::YesNoUnknown),
+            _ => self.wrong("yes-no-unknown"),
         }
     }
 
     /// A whole number within bounds.
     pub(crate) fn whole(&self, bounds: Whole) -> Option<u8> {
         let DeValue::Integer(whole) = self.value else {
-            return self.wrong(Type::Whole);
+            return self.wrong("whole");
         };
         let number = i64::from_str_radix(whole.as_str(), whole.radix())
             .ok()
@@ -330,7 +332,7 @@ impl<'t> Field<'t> {
             return None;
         }
         let Some(text) = self.value.as_str() else {
-            return self.wrong(Type::Quantity);
+            return self.wrong("quantity");
         };
         self.quantity_of(text, bounds)
     }
@@ -350,7 +352,7 @@ impl<'t> Field<'t> {
     /// A ratio: a number without a unit, and here without quotes.
     pub(crate) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let Some(found) = self.bare_number() else {
-            return self.wrong(Type::Number);
+            return self.wrong("number");
         };
         let number = found
             .parse()
@@ -385,7 +387,7 @@ impl<'t> Field<'t> {
             return None;
         }
         let Some(text) = self.value.as_str() else {
-            return self.wrong(Type::Quantity);
+            return self.wrong("quantity");
         };
         let why = match Wire::parse(text) {
             Ok(wire) => return Some(wire),
@@ -486,11 +488,7 @@ impl<'t> Field<'t> {
     /// The letter of a motor that says what it draws while its rotor is locked.
     pub(crate) fn motor_code(&self) -> Option<char> {
         let text = self.text()?;
-        let mut letters = text.chars();
-        let code = letters
-            .next()
-            .map(|letter| letter.to_ascii_uppercase())
-            .filter(|letter| letters.next().is_none() && "ABCDEFGHJKLMNPRSTUV".contains(*letter));
+        let code = code_letter(text);
         if code.is_none() {
             self.put(Refusal::new("motor-code").found(text));
         }

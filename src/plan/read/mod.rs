@@ -16,7 +16,6 @@ use toml::de::DeTable;
 use super::{FORMAT, Plan};
 use fields::Sink;
 pub(crate) use fields::{Field, Fields, missing, not_unknown};
-pub(crate) use problem::Type;
 pub use problem::{Problem, Problems, Refusal, Value};
 use refs::Names;
 

@@ -376,7 +376,7 @@ ask-load-voltage = Nutzt es nur 240 V?
     .help = Sein Stecker bringt beides. Ein Gerät nur für 240 V, etwa ein Warmwasserbereiter, belastet beide Hälften des Generators gleich. Eines für 120/240 V, etwa ein Wohnwagen oder ein Wäschetrockner, kann alles auf eine Hälfte legen. Wenn Sie es nicht wissen, nehmen wir das an.
     .row = Nutzt an Volt
 pick-load-voltage-240 = Nur 240 V
-pick-load-voltage-both = Auch 120 V
+pick-load-voltage-120-240 = Auch 120 V
 
 ask-load-wanted = Wie wichtig ist es?
     .why = { $about }. Ist Strom knapp, wartet das Verzichtbare.
@@ -699,11 +699,11 @@ plain-default = Enter: { $text }
 
 reject-choice = Bitte wählen Sie eines aus der Liste.
 reject-yes-no = Bitte antworten Sie ja oder nein.
-reject-empty = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
+reject-empty-text = Bitte tippen Sie eine Zahl mit Einheit ({ $units }).
 reject-no-number = Erst eine Zahl, dann ihre Einheit ({ $units }).
 reject-no-unit = { $found } was? Tippen Sie es mit einer dieser Einheiten: { $units }.
 reject-unknown-unit = „{ $found }“ passt hier nicht. Nehmen Sie: { $units }.
-reject-two-meanings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
+reject-two-readings = { $found } kann { $decimals } oder { $thousands } heißen. Bitte tippen Sie eines davon.
 reject-out-of-range = { $field }: Möglich ist { $least } bis { $most }. Sehen Sie nach, ob eine Ziffer verrutscht oder die Einheit falsch ist.
 reject-zero = Es muss mehr als null sein.
 reject-ratio = Eine Zahl von { $least } bis { $most }, etwa 0,8.

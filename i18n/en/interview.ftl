@@ -401,7 +401,7 @@ ask-load-voltage = Does it use 240 V only?
     .help = Its plug brings both. An appliance for 240 V only, such as a water heater, loads both halves of the generator alike. One for 120/240 V, such as a camper or a clothes dryer, might put everything on one half. If you do not know, we assume that.
     .row = Volts it uses
 pick-load-voltage-240 = 240 V only
-pick-load-voltage-both = 120 V as well
+pick-load-voltage-120-240 = 120 V as well
 
 ask-load-wanted = How important is it?
     .why = { $about }. When power runs short, nice-to-haves wait.
@@ -739,12 +739,12 @@ plain-default = Enter: { $text }
 
 reject-choice = Please pick one from the list.
 reject-yes-no = Please answer yes or no.
-reject-empty = Please type a number with its unit ({ $units }).
+reject-empty-text = Please type a number with its unit ({ $units }).
 reject-no-number = Start with a number, then its unit ({ $units }).
 reject-no-unit = "{ $found }" has no unit. Type it again with its unit: { $units }.
 reject-unknown-unit = "{ $found }" does not fit here. Use one of: { $units }.
 # Safety. $decimals is the one reading, $thousands the other.
-reject-two-meanings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
+reject-two-readings = { $found } can mean { $decimals } or { $thousands }. Please type one of these.
 reject-out-of-range = { $field } must be from { $least } to { $most }. Check for a typo or the wrong unit.
 reject-zero = It must be more than zero.
 reject-ratio = A number from { $least } to { $most }, such as 0.8.

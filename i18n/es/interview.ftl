@@ -387,7 +387,7 @@ ask-load-voltage = ¿Usa solo 240 V?
     .help = Su clavija trae ambas tensiones. Un aparato solo para 240 V, como un calentador de agua, carga por igual las dos mitades del generador. Uno para 120/240 V, como una { -camper } o una secadora de ropa, puede ponerlo todo en una mitad. Si no lo sabe, suponemos eso.
     .row = Tensión que usa
 pick-load-voltage-240 = Solo 240 V
-pick-load-voltage-both = También 120 V
+pick-load-voltage-120-240 = También 120 V
 
 ask-load-wanted = ¿Cuánto importa?
     .why = { $about }. Si falta potencia, lo opcional espera.
@@ -711,11 +711,11 @@ plain-default = Enter: { $text }
 
 reject-choice = Elija uno de la lista.
 reject-yes-no = Responda sí o no.
-reject-empty = Escriba un número con su unidad ({ $units }).
+reject-empty-text = Escriba un número con su unidad ({ $units }).
 reject-no-number = Empiece con un número y después su unidad ({ $units }).
 reject-no-unit = ¿{ $found } qué? Escríbalo con una de estas unidades: { $units }.
 # $decimals is the one reading, $thousands the other.
-reject-two-meanings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
+reject-two-readings = { $found } puede significar { $decimals } o { $thousands }. Escriba uno de los dos.
 reject-unknown-unit = “{ $found }” no va aquí. Use una de estas: { $units }.
 reject-out-of-range = { $field }: se admite de { $least } a { $most }. Vea si sobra o falta una cifra, o si la unidad es otra.
 reject-zero = Debe ser más que cero.

@@ -397,7 +397,7 @@ ask-load-voltage = N’utilise-t-il que 240 V ?
     .help = Sa fiche apporte les deux. Un appareil pour 240 V seulement, comme un chauffe-eau, charge autant les deux moitiés { -generator(form: "of") }. Un appareil pour 120/240 V, comme une { -camper } ou une sécheuse, peut tout mettre sur une moitié. Si vous ne savez pas, nous supposons cela.
     .row = Tension qu’il utilise
 pick-load-voltage-240 = 240 V seulement
-pick-load-voltage-both = 120 V aussi
+pick-load-voltage-120-240 = 120 V aussi
 
 ask-load-wanted = À quel point compte-t-il ?
     .why = { $about }. S’il manque de puissance, le facultatif attend.
@@ -721,7 +721,7 @@ plain-default = Entrée : { $text }
 
 reject-choice = Choisissez-en un dans la liste.
 reject-yes-no = Répondez oui ou non.
-reject-empty = Tapez un nombre avec son unité ({ $units }).
+reject-empty-text = Tapez un nombre avec son unité ({ $units }).
 reject-no-number = Commencez par un nombre, puis son unité ({ $units }).
 reject-no-unit = { $found } quoi ? Tapez-le avec l’une de ces unités : { $units }.
 reject-unknown-unit = « { $found } » ne va pas ici. Prenez une de celles-ci : { $units }.
@@ -730,7 +730,7 @@ reject-zero = Il faut plus que zéro.
 reject-ratio = Un nombre de { $least } à { $most }, comme 0,8.
 reject-count = Un nombre entier de { $least } à { $most }.
 # $decimals is the one reading, $thousands the other.
-reject-two-meanings = { $found } peut vouloir dire { $decimals } ou { $thousands }. Tapez l’un des deux.
+reject-two-readings = { $found } peut vouloir dire { $decimals } ou { $thousands }. Tapez l’un des deux.
 reject-ident = Lettres et chiffres, - et _, sans espaces, 40 au plus.
 reject-ident-taken = Une autre partie a ce nom. Choisissez-en un autre.
 reject-name-empty = Tapez un nom.

@@ -5,15 +5,17 @@ use std::collections::BTreeSet;
 use super::draft::{Draft, Said};
 use super::form::{self, Start};
 use super::parts::{self, Ids, Place};
+use super::steps::{FUEL, GEAR, GENERATOR, LOAD, OUT, OUTLET, OUTLET_AFTER, SITE, Step};
 use crate::plan::bounds::{self, Bounds};
+use crate::plan::row::Part;
 use crate::plan::{
-    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Outlet, Parallel, Plan, Region, Site, Stands, System, Uses, Wanted,
+    Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Neutral, Outlet, Parallel, Plan,
+    Region, Site,
 };
-use crate::quantity::{Current, Power, Quantity, Ratio, Wire};
+use crate::quantity::{Current, Power, Ratio};
 use crate::report::loads::least_current;
 use crate::tables::appliances;
-use crate::tables::shape::{Configuration, Plug, Receptacle};
+use crate::tables::shape::{Configuration, Plug};
 
 /// The plan of these answers. Those that are missing or no longer make sense are left out of
 /// it. `named` gives the text of a message, for names the user took from a list.
@@ -66,7 +68,7 @@ pub(super) fn set_power(draft: &Draft) -> (Answer<Power>, Answer<Power>) {
 
 /// What one of a load asks for in the moment it starts, where that was told or is in the table.
 pub(super) fn load_starting(draft: &Draft, n: u8) -> Option<Power> {
-    let own_draw = draft.get(&format!("load.{n}.draw")).is_some();
+    let own_draw = draft.get(&format!("load.{n}.running")).is_some();
     match draft.get(&format!("load.{n}.starting")) {
         Some(said) => match form::start(said.text()?).ok()? {
             Start::Power(power) => Some(power),
@@ -89,7 +91,7 @@ fn load_table(draft: &Draft, n: u8) -> Option<&'static appliances::Appliance> {
 
 /// What one of a load draws.
 pub(super) fn load_draw(draft: &Draft, n: u8) -> Answer<Draw> {
-    let said = draft.get(&format!("load.{n}.draw"));
+    let said = draft.get(&format!("load.{n}.running"));
     match (said, load_table(draft, n)) {
         (Some(Said::Is(text)), _) => form::draw(text).map_or(Answer::Missing, Answer::Known),
         (Some(_), _) => Answer::Unknown,
@@ -119,15 +121,15 @@ pub(super) fn beyond_plug(
         None if table.is_some() => Plug(Configuration::N5_15),
         None => return None,
     };
-    let draw = match said("draw") {
+    let draw = match said("running") {
         Some(text) => form::draw(text).ok()?,
         None => Draw::Power(table?.running),
     };
-    let factor = match (said("factor"), table) {
+    let factor = match (said("power_factor"), table) {
         (Some(text), _) => bounds::POWER_FACTOR
             .read(text)
             .map_or(Answer::Missing, Answer::Known),
-        (None, Some(table)) if draft.get(&format!("load.{n}.factor")).is_none() => {
+        (None, Some(table)) if draft.get(&format!("load.{n}.power_factor")).is_none() => {
             Answer::Known(table.power_factor)
         }
         (None, _) => Answer::Missing,
@@ -160,8 +162,18 @@ impl Build<'_> {
         }
     }
 
-    fn amount<Q: Quantity>(&self, key: &str, bounds: &Bounds<Q>) -> Answer<Q> {
-        self.read(key, |text| bounds.read(text).ok())
+    /// What is answered to these questions, for the fields that they are named after.
+    fn fill<P: Part>(&self, part: &mut P, prefix: &str, steps: &[Step]) {
+        for step in steps {
+            let Some(row) = P::row(step.field) else {
+                continue;
+            };
+            match self.draft.get(&format!("{prefix}.{}", step.field)) {
+                Some(Said::Is(text)) => row.take(part, Answer::Known(text)),
+                Some(Said::Unknown) => row.take(part, Answer::Unknown),
+                Some(Said::None | Said::Word(_)) | None => {}
+            }
+        }
     }
 
     fn yes(&self, key: &str) -> Answer<bool> {
@@ -181,135 +193,72 @@ impl Build<'_> {
     }
 
     fn site(&self) -> Site {
-        Site {
-            name: self.name("site.name", "suggest-site-name"),
-            ground: self.read("site.ground", |text| match text {
-                "wet" => Some(Ground::Wet),
-                "damp" => Some(Ground::Damp),
-                "dry" => Some(Ground::Dry),
-                _ => None,
-            }),
-            sleepers_at: self.amount("site.sleepers", &bounds::SLEEPERS_AT),
-            altitude: self.amount("site.altitude", &bounds::ALTITUDE),
-            air: self.amount("site.air", &bounds::AIR),
+        let mut site = Site::default();
+        self.fill(&mut site, "site", SITE);
+        site.name = self.name("site.name", "suggest-site-name");
+        site.quiet_hours = match self.draft.get("site.quiet_hours") {
             // None is an answer of its own: nobody has to be quiet.
-            quiet_hours: match self.draft.get("site.quiet") {
-                Some(Said::None) => Answer::Known(Vec::new()),
-                _ => self.read("site.quiet", |text| form::spans(text).ok()),
-            },
-            // Where nobody sleeps nothing is said of an alarm.
-            co_alarm: self.yes("site.alarm"),
-            feeds_building: self.yes("site.building"),
-            stands: self.read("site.stands", |text| match text {
-                "open" => Some(Stands::Open),
-                "roof" => Some(Stands::Roof),
-                "covered" => Some(Stands::Covered),
-                "enclosed" => Some(Stands::Enclosed),
-                _ => None,
-            }),
-            people_sleep: match self.draft.text("site.alarm") {
-                Some("nobody") => Answer::Known(false),
-                _ => Answer::Missing,
-            },
+            Some(Said::None) => Answer::Known(Vec::new()),
+            _ => self.read("site.quiet_hours", |text| form::spans(text).ok()),
+        };
+        // Where nobody sleeps nothing is said of an alarm.
+        if self.draft.text("site.alarm") == Some("nobody") {
+            site.people_sleep = Answer::Known(false);
+        } else {
+            site.co_alarm = self.yes("site.alarm");
         }
+        site
     }
 
     fn generator(&self) -> Generator {
-        let extra = |key: &str| format!("fuel.{key}");
-        let (rated, peak) = set_power(self.draft);
-        Generator {
-            name: self.name("generator.name", "suggest-generator-name"),
-            rated,
-            peak,
-            voltage: self.read("generator.voltage", |text| match text {
-                "120" => Some(System::V120),
-                "120-240" => Some(System::V120_240),
-                _ => None,
-            }),
-            neutral: self.read("generator.neutral", |text| match text {
-                "floating" | "plug" => Some(Neutral::Floating),
-                "bonded" => Some(Neutral::Bonded),
-                _ => None,
-            }),
-            bonding_plug: match self.draft.text("generator.neutral") {
-                Some("floating") => Answer::Known(false),
-                Some("plug") => Answer::Known(true),
-                _ => Answer::Missing,
-            },
-            bonding_plug_in: self
-                .draft
-                .text("outlets.bonding")
-                .filter(|_| self.draft.text("generator.neutral") == Some("plug"))
+        let mut set = Generator::default();
+        self.fill(&mut set, "generator", GENERATOR);
+        self.fill(&mut set, "fuel", FUEL);
+        set.name = self.name("generator.name", "suggest-generator-name");
+        (set.rated, set.peak) = set_power(self.draft);
+        let neutral = self.draft.text("generator.neutral");
+        if neutral == Some("plug") {
+            // A plug joins what the set leaves apart.
+            set.neutral = Answer::Known(Neutral::Floating);
+            set.bonding_plug = Answer::Known(true);
+            let place = self.draft.text("outlets.bonding");
+            set.bonding_plug_in = place
                 .and_then(|token| self.place(token))
-                .and_then(|place| Id::new(&self.ids.of(place))),
-            inverter: self.yes("generator.inverter"),
-            fuel: self.read(&extra("fuel"), |text| match text {
-                "gasoline" => Some(Fuel::Gasoline),
-                "propane" => Some(Fuel::Propane),
-                "diesel" => Some(Fuel::Diesel),
-                _ => None,
-            }),
-            rated_on: self.read(&extra("rated_on"), |text| match text {
-                "gasoline" => Some(Fuel::Gasoline),
-                "propane" => Some(Fuel::Propane),
-                "diesel" => Some(Fuel::Diesel),
-                _ => None,
-            }),
-            parallel: self
-                .draft
-                .text("generator.sets")
-                .and_then(|text| text.parse().ok())
-                .filter(|sets| *sets > 1)
-                .map(|sets| Parallel {
-                    sets,
-                    limit: self.amount("generator.limit", &bounds::KIT_LIMIT),
-                    kit: self.yes("generator.kit"),
-                }),
-            tank: self.amount(&extra("tank"), &bounds::TANK),
-            runtime: self
-                .draft
-                .text(&extra("runtime"))
-                .and_then(|text| form::runtime(text).ok())
-                .unwrap_or_default(),
-            noise: self.read(&extra("noise"), |text| form::noise(text).ok()),
-            outlets: parts::outlets(self.draft)
-                .filter_map(|n| self.outlet(n))
-                .collect(),
+                .and_then(|place| Id::new(&self.ids.of(place)));
+        } else if set.neutral == Answer::Known(Neutral::Floating) {
+            set.bonding_plug = Answer::Known(false);
         }
+        let mut joined = Parallel::default();
+        self.fill(&mut joined, "generator", GENERATOR);
+        set.parallel = Some(joined).filter(|joined| joined.sets > 1);
+        let runtime = self.draft.text("fuel.runtime").map(form::runtime);
+        set.runtime = runtime.and_then(Result::ok).unwrap_or_default();
+        set.noise = self.read("fuel.noise", |text| form::noise(text).ok());
+        let outlets = parts::outlets(self.draft);
+        set.outlets = outlets.filter_map(|n| self.outlet(n)).collect();
+        set
     }
 
     fn outlet(&self, n: u8) -> Option<Outlet> {
-        let key = |field: &str| format!("outlet.{n}.{field}");
-        let shares =
-            parts::shares(self.draft, n).and_then(|other| Id::new(&self.ids.outlet(other)));
-        Some(Outlet {
-            id: Id::new(&self.ids.outlet(n))?,
-            shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
-            sockets: self
-                .draft
-                .text(&key("sockets"))
-                .and_then(|text| form::count(text, bounds::SOCKETS).ok()),
-            breaker: self.amount(&key("breaker"), &bounds::BREAKER),
-            shares,
-            trips_at: self
-                .amount(&key("trips"), &bounds::TRIPS_AT)
-                .known()
-                .copied()
-                .filter(|_| parts::odd(self.draft, "early")),
-            gfci: match self.draft.get("outlets.gfci") {
-                Some(Said::Is(all)) if all == "all" => Answer::Known(true),
-                Some(Said::Is(all)) if all == "none" => Answer::Known(false),
-                Some(Said::Is(_)) => self.yes(&key("gfci")),
-                Some(_) => Answer::Unknown,
-                None => Answer::Missing,
-            },
-            wire: Answer::Missing,
-            leg: self.read(&key("leg"), |text| match text {
-                "a" => Some(Leg::A),
-                "b" => Some(Leg::B),
-                _ => None,
-            }),
-        })
+        let prefix = format!("outlet.{n}");
+        let mut outlet = Outlet::default();
+        self.fill(&mut outlet, &prefix, OUTLET);
+        self.fill(&mut outlet, &prefix, OUTLET_AFTER);
+        outlet.id = Id::new(&self.ids.outlet(n))?;
+        outlet.shape = Place::Outlet(n).shape(self.draft)?;
+        let shares = parts::shares(self.draft, n);
+        outlet.shares = shares.and_then(|other| Id::new(&self.ids.outlet(other)));
+        if !parts::odd(self.draft, "early") {
+            outlet.trips_at = None;
+        }
+        outlet.gfci = match self.draft.get("outlets.gfci") {
+            Some(Said::Is(all)) if all == "all" => Answer::Known(true),
+            Some(Said::Is(all)) if all == "none" => Answer::Known(false),
+            Some(Said::Is(_)) => outlet.gfci,
+            Some(_) => Answer::Unknown,
+            None => Answer::Missing,
+        };
+        Some(outlet)
     }
 
     fn place(&self, token: &str) -> Option<Place> {
@@ -333,81 +282,72 @@ impl Build<'_> {
     }
 
     fn cords(&self) -> Vec<Cord> {
-        parts::gear(self.draft)
-            .filter(|n| !parts::is_box(self.draft, *n))
-            .filter_map(|n| {
-                let key = |field: &str| format!("gear.{n}.{field}");
-                let plug = parts::gear_plug(self.draft, n)?;
-                let jacket = self.read(&key("jacket"), |text| form::jacket(text).ok());
-                let told = jacket.known().copied();
-                let part = |known: Option<Answer<u8>>| known.unwrap_or(Answer::Unknown);
-                Some(Cord {
-                    id: Id::new(&self.ids.gear(n))?,
-                    from: self.from(n),
-                    plug,
-                    ends: parts::gear_ends(self.draft, n),
-                    wire: match jacket {
-                        Answer::Known(jacket) => Answer::Known(jacket.wire),
-                        Answer::Unknown => Answer::Unknown,
-                        Answer::Missing => Answer::Missing,
-                    },
-                    conductors: part(told.and_then(|j| j.conductors).map(Answer::Known)),
-                    length: self.amount(&key("length"), &bounds::LENGTH),
-                    outdoor: match told.and_then(|jacket| jacket.outdoor) {
-                        Some(outdoor) => Answer::Known(outdoor),
-                        None => self.yes(&key("outdoor")),
-                    },
-                    coiled: self.yes(&key("coiled")),
-                    gfci: self.yes(&key("gfci")),
-                })
-            })
-            .collect()
+        let cords = parts::gear(self.draft).filter(|n| !parts::is_box(self.draft, *n));
+        cords.filter_map(|n| self.cord(n)).collect()
+    }
+
+    fn cord(&self, n: u8) -> Option<Cord> {
+        let prefix = format!("gear.{n}");
+        let mut cord = Cord::default();
+        self.fill(&mut cord, &prefix, GEAR);
+        cord.id = Id::new(&self.ids.gear(n))?;
+        cord.from = self.from(n);
+        cord.plug = parts::gear_plug(self.draft, n)?;
+        cord.ends = parts::gear_ends(self.draft, n);
+        let jacket = self.read(&format!("{prefix}.jacket"), |text| form::jacket(text).ok());
+        cord.wire = match jacket {
+            Answer::Known(jacket) => Answer::Known(jacket.wire),
+            Answer::Unknown => Answer::Unknown,
+            Answer::Missing => Answer::Missing,
+        };
+        let told = jacket.known();
+        let conductors = told.and_then(|jacket| jacket.conductors);
+        cord.conductors = conductors.map_or(Answer::Unknown, Answer::Known);
+        // The letters of the jacket tell it before anybody is asked.
+        if let Some(outdoor) = told.and_then(|jacket| jacket.outdoor) {
+            cord.outdoor = Answer::Known(outdoor);
+        }
+        Some(cord)
     }
 
     fn boxes(&self) -> Vec<DistributionBox> {
-        parts::gear(self.draft)
-            .filter(|n| parts::is_box(self.draft, *n))
-            .filter_map(|n| {
-                let key = |field: &str| format!("gear.{n}.{field}");
-                Some(DistributionBox {
-                    id: Id::new(&self.ids.gear(n))?,
-                    from: self.from(n),
-                    inlet: parts::gear_plug(self.draft, n)?,
-                    listed: self.yes(&key("listed")),
-                    bond: self.yes(&key("bond")),
-                    outlets: parts::outs(self.draft, n)
-                        .flat_map(|m| {
-                            (1..=parts::out_count(self.draft, n, m)).map(move |copy| (m, copy))
-                        })
-                        .filter_map(|(m, copy)| self.out(n, m, copy))
-                        .collect(),
-                })
-            })
-            .collect()
+        let boxes = parts::gear(self.draft).filter(|n| parts::is_box(self.draft, *n));
+        boxes.filter_map(|n| self.distribution_box(n)).collect()
+    }
+
+    fn distribution_box(&self, n: u8) -> Option<DistributionBox> {
+        let mut part = DistributionBox::default();
+        self.fill(&mut part, &format!("gear.{n}"), GEAR);
+        part.id = Id::new(&self.ids.gear(n))?;
+        part.from = self.from(n);
+        part.inlet = parts::gear_plug(self.draft, n)?;
+        for m in parts::outs(self.draft, n) {
+            let copies = 1..=parts::out_count(self.draft, n, m);
+            let outs = copies.filter_map(|copy| self.out(n, m, copy));
+            part.outlets.extend(outs);
+        }
+        Some(part)
     }
 
     fn out(&self, n: u8, m: u8, copy: u8) -> Option<Outlet> {
-        let key = |field: &str| format!("gear.{n}.out.{m}.{field}");
-        Some(Outlet {
-            id: Id::new(&self.ids.of(Place::Out(n, m, copy)))?,
-            shape: self.draft.text(&key("face")).and_then(Receptacle::named)?,
-            sockets: parts::told_sockets(self.draft, n, m, copy),
-            breaker: self.amount(&key("breaker"), &bounds::BREAKER),
-            shares: None,
-            trips_at: None,
-            gfci: self.yes(&key("gfci")),
-            wire: self.read(&key("wire"), |text| Wire::parse(text).ok()),
-            // One letter is for all of them.
-            leg: self.read(&key("leg"), |text| {
-                let legs = form::legs(text).ok()?;
-                let own = if legs.len() == 1 {
-                    0
-                } else {
-                    usize::from(copy) - 1
-                };
-                legs.get(own).copied()
-            }),
-        })
+        let prefix = format!("gear.{n}.out.{m}");
+        let mut outlet = Outlet::default();
+        self.fill(&mut outlet, &prefix, OUT);
+        let place = Place::Out(n, m, copy);
+        outlet.id = Id::new(&self.ids.of(place))?;
+        outlet.shape = place.shape(self.draft)?;
+        outlet.sockets = parts::told_sockets(self.draft, n, m, copy);
+        // One letter is for all of them.
+        outlet.leg = self.read(&format!("{prefix}.leg"), |text| {
+            let legs = form::legs(text).ok()?;
+            let own = if legs.len() == 1 {
+                0
+            } else {
+                usize::from(copy) - 1
+            };
+            legs.get(own).copied()
+        });
+        Some(outlet)
     }
 
     fn loads(&self) -> Vec<Load> {
@@ -419,79 +359,46 @@ impl Build<'_> {
 
     fn load(&self, n: u8, id: &str) -> Option<Load> {
         let key = |field: &str| format!("load.{n}.{field}");
-        let table = load_table(self.draft, n);
-        let own_draw = self.draft.get(&key("draw")).is_some();
-        let kind = match (self.draft.get(&key("kind")), table) {
-            (None, Some(table)) => Answer::Known(table.kind),
-            _ => self.read(&key("kind"), LoadKind::named),
-        };
-        Some(Load {
-            id: Id::new(id)?,
-            name: self.name(
-                &key("name"),
-                &table.map_or_else(
-                    || "part-load".to_owned(),
-                    |table| format!("appliance-{}", table.key),
-                ),
-            ),
-            kind,
-            running: load_draw(self.draft, n),
-            count: parts::many(self.draft, n),
-            starting: match (self.draft.get(&key("starting")), table) {
-                // The table's starting figure belongs to the table's running figure.
-                (None, Some(table)) if !own_draw => Answer::Known(table.starting),
-                _ => self.read(&key("starting"), |text| match form::start(text) {
-                    Ok(Start::Power(power)) => Some(power),
-                    _ => None,
-                }),
-            },
-            // Nobody knows either: that is said once.
-            starting_current: match self.draft.text(&key("starting")).map(form::start) {
-                Some(Ok(Start::Current(amps))) => Answer::Known(amps),
-                _ => Answer::Missing,
-            },
-            power_factor: match (self.draft.get(&key("factor")), table) {
-                (None, Some(table)) => Answer::Known(table.power_factor),
-                _ => self.amount(&key("factor"), &bounds::POWER_FACTOR),
-            },
-            continuous: match (self.draft.get(&key("continuous")), table) {
-                (None, Some(table)) => Answer::Known(table.continuous),
-                _ => self.yes(&key("continuous")),
-            },
-            wanted: match self.draft.text(&key("wanted")) {
-                Some("wish") => Wanted::Wish,
-                _ => Wanted::Must,
-            },
-            hours: self
-                .draft
-                .text(&key("hours"))
-                .and_then(|text| form::spans(text).ok())
-                .unwrap_or_default(),
-            plug: match self.draft.get(&key("plug")) {
-                None if table.is_some() => Answer::Known(Plug(Configuration::N5_15)),
-                _ => self.read(&key("plug"), Plug::named),
-            },
-            voltage: if parts::may_use_both(self.draft, n) {
-                self.read(&key("voltage"), |text| match text {
-                    "240" => Some(Uses::V240),
-                    "both" => Some(Uses::V120AndV240),
-                    _ => None,
-                })
-            } else {
-                Answer::Missing
-            },
-            on: self
-                .draft
-                .text(&key("on"))
-                .and_then(|token| self.place(token))
-                .and_then(|place| Id::reference(&self.ids.of(place))),
-            backup: self.read(&key("backup"), |text| match text {
-                "battery" => Some(true),
-                "none" => Some(false),
-                _ => None,
-            }),
-            // Not asked: of equals the check keeps a place that somebody wrote down.
-            now: None,
-        })
+        let mut load = Load::default();
+        let mut called = "part-load".to_owned();
+        if let Some(table) = load_table(self.draft, n) {
+            called = format!("appliance-{}", table.key);
+            load.kind = Answer::Known(table.kind);
+            load.power_factor = Answer::Known(table.power_factor);
+            load.continuous = Answer::Known(table.continuous);
+            load.plug = Answer::Known(Plug(Configuration::N5_15));
+            // The table's starting figure belongs to the table's running figure.
+            if self.draft.get(&key("running")).is_none() {
+                load.starting = Answer::Known(table.starting);
+            }
+        }
+        self.fill(&mut load, &format!("load.{n}"), LOAD);
+        load.id = Id::new(id)?;
+        load.name = self.name(&key("name"), &called);
+        load.running = load_draw(self.draft, n);
+        match self.draft.text(&key("starting")).map(form::start) {
+            Some(Ok(Start::Power(power))) => load.starting = Answer::Known(power),
+            Some(Ok(Start::Current(amps))) => {
+                load.starting = Answer::Missing;
+                load.starting_current = Answer::Known(amps);
+            }
+            Some(Err(_)) => load.starting = Answer::Missing,
+            None => {}
+        }
+        let hours = self.draft.text(&key("hours")).map(form::spans);
+        load.hours = hours.and_then(Result::ok).unwrap_or_default();
+        if !parts::may_use_both(self.draft, n) {
+            load.voltage = Answer::Missing;
+        }
+        let on = self.draft.text(&key("on"));
+        load.on = on
+            .and_then(|token| self.place(token))
+            .and_then(|place| Id::reference(&self.ids.of(place)));
+        load.backup = self.read(&key("backup"), |text| match text {
+            "battery" => Some(true),
+            "none" => Some(false),
+            _ => None,
+        });
+        Some(load)
     }
 }

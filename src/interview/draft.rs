@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use serde::{Deserialize, Serialize};
 
 /// The version of the draft format.
-pub const FORMAT: u32 = 2;
+pub const FORMAT: u32 = 1;
 
 /// One answer, as the user gave it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -175,15 +175,11 @@ impl Draft {
         let mut answers: BTreeMap<String, Said> = BTreeMap::new();
         answers.extend(file.unknown.into_iter().map(|key| (key, Said::Unknown)));
         answers.extend(file.none.into_iter().map(|key| (key, Said::None)));
-        answers.extend(file.answers.into_iter().map(|(key, text)| {
-            // The first format had message keys among the texts, behind a sign that no name
-            // could begin with.
-            let said = match text.strip_prefix('@') {
-                Some(word) if format == 1 => Said::Word(word.to_owned()),
-                _ => Said::Is(text),
-            };
-            (key, said)
-        }));
+        answers.extend(
+            file.answers
+                .into_iter()
+                .map(|(key, text)| (key, Said::Is(text))),
+        );
         answers.extend(
             file.words
                 .into_iter()
@@ -222,7 +218,7 @@ mod tests {
             ("generator.rated", Said::is("2.8 kW")),
             ("generator.name", Said::is("the \"big\" one\\ \u{1F525}")),
             ("generator.peak", Said::Unknown),
-            ("site.quiet", Said::None),
+            ("site.quiet_hours", Said::None),
             ("site.name", Said::is("@ the lake")),
             ("load.1.name", Said::Word("appliance-kettle".into())),
         ] {
@@ -235,20 +231,10 @@ mod tests {
     fn refuses_what_it_cannot_know() {
         assert!(Draft::from_text("").is_err());
         assert!(Draft::from_text("format = 1\nname = \"a\"\nextra = 1\n").is_err());
-        let later = "format = 3\nname = \"a\"\nextra = 1\n";
+        let later = "format = 2\nname = \"a\"\nextra = 1\n";
         assert!(matches!(
             Draft::from_text(later),
-            Err(DraftError::Newer { found: 3 })
+            Err(DraftError::Newer { found: 2 })
         ));
-    }
-
-    #[test]
-    fn the_first_format_is_still_read() {
-        let text = "format = 1\nname = \"a\"\n[answers]\n\
-                    \"load.1.name\" = \"@appliance-kettle\"\n\"site.name\" = \"Lake\"\n";
-        let draft = Draft::from_text(text).unwrap();
-        let word = Said::Word("appliance-kettle".into());
-        assert_eq!(draft.get("load.1.name"), Some(&word));
-        assert_eq!(draft.text("site.name"), Some("Lake"));
     }
 }

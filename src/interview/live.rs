@@ -287,7 +287,7 @@ mod tests {
         assert_eq!(codes(&draft(&answers), &[]), Vec::<&str>::new());
         answers.push(("site.ground", "wet"));
         assert_eq!(codes(&draft(&answers), &[]), ["SHOCK001"]);
-        answers.push(("site.building", "yes"));
+        answers.push(("site.feeds_building", "yes"));
         assert_eq!(codes(&draft(&answers), &[]).len(), 2);
     }
 
@@ -308,8 +308,8 @@ mod tests {
 
     #[test]
     fn a_danger_is_told_once_and_again_when_it_is_gone() {
-        let with = draft(&[("site.building", "yes")]);
-        let without = draft(&[("site.building", "no")]);
+        let with = draft(&[("site.feeds_building", "yes")]);
+        let without = draft(&[("site.feeds_building", "no")]);
         let none = BTreeSet::new();
         let mut told = Told::default();
         assert!(matches!(

@@ -17,24 +17,21 @@ mod steps;
 pub mod terminal;
 #[cfg(test)]
 mod tests;
-mod value;
 mod view;
 
-use crate::plan::Plan;
+use crate::plan::{Plan, Refusal};
 use crate::report::{self, loads};
 use crate::words::Words;
 
 pub use build::plan as plan_of;
 pub use draft::{Draft, DraftError, Said};
-pub use form::{Form, Reject};
+pub use form::Form;
 pub use machine::{Input, Kind, Machine, Note, Question};
 pub use merge::merge;
 pub use reopen::draft_of;
 pub use steps::{Group, Item, Label, Suggestion};
-pub use value::Value;
 pub use view::{Row, Shape, View, view};
 
-use value::spoken;
 use view::{explanation, news_text, not_known};
 
 /// Keeps the draft where nothing is lost.
@@ -172,7 +169,7 @@ pub fn run(
             Ok(notes) => {
                 keeper.keep(machine.draft()).map_err(InterviewError::Keep)?;
                 for note in notes {
-                    let values = spoken(words, &note.values);
+                    let values = words.spoken(&note.values);
                     tell(&words.with(&format!("note-{}", note.key), values))?;
                 }
                 if may_change && machine.draft().get(&question.key) == Some(&Said::Unknown) {
@@ -196,8 +193,7 @@ pub fn run(
                 }
             }
             Err(reject) => {
-                let values = spoken(words, &reject.values);
-                tell(&words.with(&format!("reject-{}", reject.key), values))?;
+                tell(&words.refused(&reject))?;
                 if reject.key == "unknown-shape" {
                     tell(&words.text("drawn-faces"))?;
                 }
@@ -241,7 +237,7 @@ fn readable(
     question: &Question,
     shown: &View,
     input: Input,
-) -> Result<Input, Reject> {
+) -> Result<Input, Refusal> {
     let (Kind::Text(form), Input::Answer(text)) = (&question.kind, &input) else {
         return Ok(input);
     };
@@ -268,7 +264,7 @@ fn readable(
     if form.check(&other).is_err() {
         return Ok(Input::Answer(own));
     }
-    Err(Reject::new("two-meanings")
+    Err(Refusal::new("two-readings")
         .with("found", two.found)
         .with("decimals", two.decimals)
         .with("thousands", two.thousands))

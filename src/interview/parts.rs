@@ -6,7 +6,7 @@ use super::draft::Draft;
 use super::form;
 use super::steps::{COMMON, MOST_GEAR, MOST_LOADS, MOST_OUTLETS, MOST_OUTS};
 use crate::plan::bounds::{self, Whole};
-use crate::plan::{Id, LoadKind, Span};
+use crate::plan::{Choice, Id, LoadKind, Span, System};
 use crate::tables::shape::{Circuit, Configuration, Plug, Receptacle};
 use crate::verdict::BONDING_PLUG;
 
@@ -44,7 +44,9 @@ pub(super) fn is_medical(draft: &Draft, n: u8) -> bool {
         .and_then(crate::tables::appliances::named)
         .is_some_and(|table| table.kind == LoadKind::Medical);
     let told = draft.text(&format!("load.{n}.kind"));
-    told.map_or(table, |kind| kind == "medical")
+    told.map_or(table, |kind| {
+        LoadKind::named(kind) == Some(LoadKind::Medical)
+    })
 }
 
 /// Whether a load's plug brings 120 V and 240 V, so that it may use the one, or both.
@@ -53,11 +55,16 @@ pub(super) fn may_use_both(draft: &Draft, n: u8) -> bool {
     plug.is_some_and(|plug| plug.0.circuit() == Circuit::TwoLegsNeutral)
 }
 
+/// What the outlets of the set give, if that is known.
+pub(super) fn legs(draft: &Draft) -> Option<System> {
+    draft.text("generator.voltage").and_then(System::named)
+}
+
 /// Whether each outlet of this kind of a box is on one of two legs that come in.
 pub(super) fn has_leg(draft: &Draft, n: u8, m: u8) -> bool {
     let face = draft.text(&format!("gear.{n}.out.{m}.face"));
     let inlet = gear_plug(draft, n);
-    draft.text("generator.voltage") == Some("120-240")
+    legs(draft) == Some(System::V120_240)
         && inlet.is_some_and(|inlet| inlet.0.circuit() == Circuit::TwoLegsNeutral)
         && face
             .and_then(Receptacle::named)

@@ -5,7 +5,6 @@ use super::form::Form;
 use super::live;
 use super::machine::{Input, Kind, Machine, Question};
 use super::steps::{Group, Label, Suggestion};
-use super::value::spoken;
 use crate::report::{LoadFacts, loads};
 use crate::words::Words;
 
@@ -99,7 +98,7 @@ pub(super) fn label(words: &Words, label: &Label) -> String {
     match label {
         Label::Plain(text) => text.clone(),
         Label::Numbers(text) => words.typed_numbers(text),
-        Label::Word(key, values) => words.with(key, spoken(words, values)),
+        Label::Word(key, values) => words.with(key, words.spoken(values)),
         Label::Place(id, shape) => words.with(
             "label-place",
             [

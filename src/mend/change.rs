@@ -7,7 +7,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::plan::{Answer, Draw, Id, Load, Plan, Span, Stands};
+use crate::plan::{Answer, Choice, Draw, Id, Load, Plan, Span, Stands};
 use crate::quantity::{Length, Power};
 use crate::report::{Repair, Value, Values};
 use crate::tables::exhaust::AMPLE;
@@ -329,8 +329,7 @@ impl Change {
             Self::OpenAir => {
                 // Nobody is sent to carry what may be running in there.
                 let stands = match before.site.stands {
-                    Answer::Known(Stands::Enclosed) => "enclosed",
-                    Answer::Known(Stands::Covered) => "covered",
+                    Answer::Known(bad @ (Stands::Enclosed | Stands::Covered)) => bad.word(),
                     _ => "unknown",
                 };
                 values.insert("distance", AMPLE.into());

@@ -5,325 +5,121 @@ use std::collections::BTreeMap;
 use proptest::collection::vec;
 use proptest::option;
 use proptest::prelude::*;
-use proptest::sample::{Index, select};
+use proptest::sample::Index;
+use proptest::strategy::{NewTree, ValueTree};
+use proptest::test_runner::{RngAlgorithm, TestRng, TestRunner};
 
-use super::bounds::{self, Bounds};
-use super::{
-    Answer, Cord, DistributionBox, Draw, Fuel, Generator, Ground, Id, Leg, Load, LoadKind, Neutral,
-    Noise, Outlet, Parallel, Plan, Region, Runtime, Site, Span, Stands, System, Uses, Wanted,
-};
+use super::row::Part;
+use super::{Answer, Cord, DistributionBox, Draw, Generator, Id, Load, Outlet, Plan, Region, Site};
 use crate::quantity::{Current, Length, Power, Quantity, Wire};
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
-fn answer<T: Clone + std::fmt::Debug>(
-    known: impl Strategy<Value = T>,
-) -> impl Strategy<Value = Answer<T>> {
-    (0..6_u8, known).prop_map(|(which, known)| match which {
-        0 => Answer::Missing,
-        1 => Answer::Unknown,
-        _ => Answer::Known(known),
+/// A part with any value in each of its fields.
+pub(super) fn part<P: Part>() -> impl Strategy<Value = P> {
+    Apart(P::default()).prop_map(|drawn: Vec<P>| {
+        let mut part = P::default();
+        for (row, from) in P::ROWS.iter().zip(drawn) {
+            row.copy(&from, &mut part);
+        }
+        part
     })
 }
 
-fn quantity<Q: Quantity>(least: i64, most: i64) -> impl Strategy<Value = Q> {
-    (least..=most).prop_map(Q::from_count)
+/// For each field of a part one with any value in that field. Each draws from a stream of its own,
+/// which its key chooses, so that with one field more the others are what they were.
+#[derive(Debug)]
+struct Apart<P>(P);
+
+impl<P: Part> Strategy for Apart<P> {
+    type Tree = <Vec<Stream<P>> as Strategy>::Tree;
+    type Value = Vec<P>;
+
+    fn new_tree(&self, runner: &mut TestRunner) -> NewTree<Self> {
+        let seed = any::<[u8; 32]>().new_tree(runner)?.current();
+        let fields = P::ROWS.iter().map(|row| {
+            let mut seed = seed;
+            for (byte, letter) in seed.iter_mut().zip(row.keys()[0].bytes()) {
+                *byte ^= letter;
+            }
+            let field = row.any();
+            Stream { seed, field }
+        });
+        fields.collect::<Vec<_>>().new_tree(runner)
+    }
 }
 
-fn within<Q: Quantity>(bounds: &Bounds<Q>) -> impl Strategy<Value = Q> + use<Q> {
-    quantity(bounds.least.count(), bounds.most.count())
+#[derive(Debug)]
+struct Stream<P> {
+    seed: [u8; 32],
+    field: BoxedStrategy<P>,
 }
 
-fn shape() -> impl Strategy<Value = Configuration> {
-    select(Configuration::ALL.to_vec())
-}
+impl<P: Part> Strategy for Stream<P> {
+    type Tree = <BoxedStrategy<P> as Strategy>::Tree;
+    type Value = P;
 
-fn wire() -> impl Strategy<Value = Wire> {
-    prop_oneof![
-        (0..=30_i8).prop_map(Wire::Awg),
-        (100..=400_000_i32).prop_map(Wire::Area)
-    ]
-}
-
-fn name() -> impl Strategy<Value = String> {
-    // Words of any script, with the characters that need care in TOML.
-    "[\\p{L}\"'\\\\#=\\[{][\\p{L}\\p{N} \"'\\\\#=,.-]{0,18}[\\p{L}\\p{N}\"\\\\]"
-}
-
-fn span() -> impl Strategy<Value = Span> {
-    (0..Span::DAY, 1..=Span::DAY).prop_map(|(from, to)| Span { from, to })
+    fn new_tree(&self, runner: &mut TestRunner) -> NewTree<Self> {
+        let own = TestRng::from_seed(RngAlgorithm::ChaCha, &self.seed);
+        let mut own = TestRunner::new_with_rng(runner.config().clone(), own);
+        self.field.new_tree(&mut own)
+    }
 }
 
 fn site() -> impl Strategy<Value = Site> {
-    (
-        prop_oneof![Just(String::new()), name()],
-        answer(select(vec![Ground::Dry, Ground::Damp, Ground::Wet])),
-        answer(within(&bounds::SLEEPERS_AT)),
-        answer(within(&bounds::ALTITUDE)),
-        answer(within(&bounds::AIR)),
-        answer(vec(span(), 0..3)),
-        answer(any::<bool>()),
-        (
-            answer(any::<bool>()),
-            answer(select(vec![
-                Stands::Open,
-                Stands::Roof,
-                Stands::Covered,
-                Stands::Enclosed,
-            ])),
-            // Mostly not said.
-            prop_oneof![4 => Just(Answer::Missing), 1 => answer(any::<bool>())],
-        ),
-    )
-        .prop_map(
-            |(
-                name,
-                ground,
-                sleepers_at,
-                altitude,
-                air,
-                quiet_hours,
-                co_alarm,
-                (feeds_building, stands, people_sleep),
-            )| {
-                Site {
-                    name,
-                    ground,
-                    sleepers_at,
-                    altitude,
-                    air,
-                    quiet_hours,
-                    co_alarm,
-                    feeds_building,
-                    stands,
-                    people_sleep,
-                }
-            },
-        )
-}
-
-fn outlet() -> impl Strategy<Value = Outlet> {
-    (
-        shape().prop_map(Receptacle),
-        option::of(bounds::SOCKETS.least..=bounds::SOCKETS.most),
-        answer(within(&bounds::BREAKER)),
-        option::of(within(&bounds::TRIPS_AT)),
-        answer(any::<bool>()),
-        answer(wire()),
-        answer(select(vec![Leg::A, Leg::B])),
-    )
-        .prop_map(
-            |(shape, sockets, breaker, trips_at, gfci, wire, leg)| Outlet {
-                id: id("to be named", 0),
-                shape,
-                sockets,
-                breaker,
-                shares: None,
-                trips_at,
-                gfci,
-                wire,
-                leg,
-            },
-        )
-}
-
-fn fuel() -> impl Strategy<Value = Answer<Fuel>> {
-    answer(select(vec![Fuel::Gasoline, Fuel::Propane, Fuel::Diesel]))
-}
-
-fn parallel() -> impl Strategy<Value = Parallel> {
-    (
-        2..=4_u8,
-        answer(within(&bounds::KIT_LIMIT)),
-        answer(any::<bool>()),
-    )
-        .prop_map(|(sets, limit, kit)| Parallel { sets, limit, kit })
+    // Mostly nobody says who sleeps there.
+    (part::<Site>(), prop::bool::weighted(0.2)).prop_map(|(mut site, said)| {
+        if !said {
+            site.people_sleep = Answer::Missing;
+        }
+        site
+    })
 }
 
 fn generator() -> impl Strategy<Value = Generator> {
-    let runtime = (within(&bounds::SHARE), within(&bounds::LASTS))
-        .prop_map(|(load, lasts)| Runtime { load, lasts });
-    let noise = (
-        within(&bounds::NOISE_LEVEL),
-        within(&bounds::NOISE_AT),
-        answer(within(&bounds::SHARE)),
-    )
-        .prop_map(|(level, at, load)| Noise { level, at, load });
-    (
-        (
-            prop_oneof![Just(String::new()), name()],
-            prop_oneof![
-                // It may be unknown, but not left out.
-                1 => Just(Answer::Unknown),
-                4 => quantity::<Power>(50_000, 50_000_000).prop_map(Answer::Known),
-            ],
-            answer(quantity::<Power>(50_000_000, 100_000_000)),
-            select(vec![
-                Answer::Unknown,
-                Answer::Known(System::V120),
-                Answer::Known(System::V120_240),
-            ]),
-            answer(select(vec![Neutral::Floating, Neutral::Bonded])),
-            answer(any::<bool>()),
-            answer(any::<bool>()),
-        ),
-        (fuel(), fuel(), option::of(parallel())),
-        answer(within(&bounds::TANK)),
-        vec(runtime, 0..3),
-        answer(noise),
-        vec(outlet(), 1..5),
-    )
-        .prop_map(|(first, fuel, tank, runtime, noise, mut outlets)| {
-            for outlet in &mut outlets {
-                // Only the wiring of boxes is asked for.
-                outlet.wire = Answer::Missing;
-            }
-            Generator {
-                name: first.0,
-                rated: first.1,
-                peak: first.2,
-                voltage: first.3,
-                neutral: first.4,
-                bonding_plug: first.5,
-                // Named once its outlets have names.
-                bonding_plug_in: None,
-                inverter: first.6,
-                fuel: fuel.0,
-                rated_on: fuel.1,
-                parallel: fuel.2,
-                tank,
-                runtime,
-                noise,
-                outlets,
-            }
-        })
-}
-
-fn cord() -> impl Strategy<Value = Cord> {
-    (
-        shape().prop_map(Plug),
-        vec(shape().prop_map(Receptacle), 1..4),
-        answer(wire()),
-        answer(2..=5_u8),
-        answer(within(&bounds::LENGTH)),
-        answer(any::<bool>()),
-        answer(any::<bool>()),
-        answer(any::<bool>()),
-    )
-        .prop_map(
-            |(plug, ends, wire, conductors, length, outdoor, coiled, gfci)| Cord {
-                id: id("to be named", 0),
-                from: None,
-                plug,
-                ends,
-                wire,
-                conductors,
-                length,
-                outdoor,
-                coiled,
-                gfci,
-            },
-        )
+    (part::<Generator>(), vec(part(), 1..5)).prop_map(|(mut set, outlets): (_, Vec<Outlet>)| {
+        set.outlets = outlets;
+        for outlet in &mut set.outlets {
+            // Only the wiring of boxes is asked for.
+            outlet.wire = Answer::Missing;
+        }
+        raise(&mut set.peak, set.rated);
+        set
+    })
 }
 
 fn distribution_box() -> impl Strategy<Value = DistributionBox> {
-    (
-        shape().prop_map(Plug),
-        answer(any::<bool>()),
-        answer(any::<bool>()),
-        vec(outlet(), 1..4),
-    )
-        .prop_map(|(inlet, listed, bond, outlets)| DistributionBox {
-            id: id("to be named", 0),
-            from: None,
-            inlet,
-            listed,
-            bond,
-            outlets,
-        })
+    (part(), vec(part(), 1..4)).prop_map(|(part, outlets)| DistributionBox { outlets, ..part })
 }
 
 pub(crate) fn load() -> impl Strategy<Value = Load> {
-    let draw = prop_oneof![
-        quantity::<Power>(1, 50_000_000).prop_map(Draw::Power),
-        within(&bounds::CURRENT).prop_map(Draw::Current),
-        (1..=10_000_u32, option::of(select(vec!['A', 'G', 'V']))).prop_map(
-            |(millihorsepower, code)| Draw::Motor {
-                millihorsepower,
-                code
+    (part::<Load>(), any::<bool>()).prop_map(|(mut load, in_amps)| {
+        load.count = 1 + load.count % 5;
+        // One of the two at most.
+        if in_amps {
+            load.starting = Answer::Missing;
+        } else {
+            load.starting_current = Answer::Missing;
+        }
+        match load.running {
+            Answer::Known(Draw::Power(power)) => raise(&mut load.starting, Answer::Known(power)),
+            Answer::Known(Draw::Current(amps)) => {
+                raise(&mut load.starting_current, Answer::Known(amps));
             }
-        ),
-    ];
-    (
-        (
-            name(),
-            prop_oneof![
-                // It may be unknown, but not left out.
-                1 => Just(Answer::Unknown),
-                9 => select(&LoadKind::ALL[..]).prop_map(Answer::Known),
-            ],
-            answer(draw),
-            1..=5_u8,
-            answer(any::<bool>()),
-        ),
-        (
-            answer(quantity::<Power>(50_000_000, 100_000_000)),
-            // No less than any current that something runs with.
-            answer(quantity::<Current>(
-                bounds::CURRENT.most.milliamps(),
-                bounds::STARTING_CURRENT.most.milliamps(),
-            )),
-            any::<bool>(),
-        ),
-        answer(within(&bounds::POWER_FACTOR)),
-        answer(any::<bool>()),
-        select(vec![Wanted::Must, Wanted::Wish]),
-        vec(span(), 0..3),
-        (
-            answer(shape().prop_map(Plug)),
-            answer(select(Uses::ALL.to_vec())),
-        ),
-    )
-        .prop_map(
-            |(
-                (name, kind, running, count, backup),
-                (starting, starting_current, in_amps),
-                power_factor,
-                continuous,
-                wanted,
-                hours,
-                (plug, voltage),
-            )| {
-                // One of the two at most.
-                let (starting, starting_current) = if in_amps {
-                    (Answer::Missing, starting_current)
-                } else {
-                    (starting, Answer::Missing)
-                };
-                Load {
-                    id: id("to be named", 0),
-                    name,
-                    kind,
-                    running,
-                    count,
-                    starting,
-                    starting_current,
-                    power_factor,
-                    continuous,
-                    wanted,
-                    hours,
-                    plug,
-                    voltage,
-                    on: None,
-                    backup,
-                    now: None,
-                }
-            },
-        )
+            _ => {}
+        }
+        load
+    })
+}
+
+/// Makes a figure no less than one it cannot be less than.
+fn raise<Q: Quantity>(figure: &mut Answer<Q>, least: Answer<Q>) {
+    if let (Answer::Known(figure), Answer::Known(least)) = (figure, least) {
+        *figure = (*figure).max(least);
+    }
 }
 
 fn id(stem: &str, number: usize) -> Id {
-    let text = format!("{}-{number}", stem.replace(' ', "-"));
-    Id::new(&text).expect("stems are ids")
+    Id::new(&format!("{stem}-{number}")).expect("stems are ids")
 }
 
 /// One of the receptacles, or none.
@@ -337,7 +133,9 @@ fn name_outlets(outlets: &mut [Outlet], stem: &str, shares: &[bool]) -> Vec<Id> 
         outlet.id = id(stem, at);
     }
     if let Some((first, others)) = outlets.split_first_mut() {
+        first.shares = None;
         for (other, shares) in others.iter_mut().zip(shares) {
+            other.shares = None;
             if *shares {
                 other.shares = Some(first.id.clone());
                 if other.breaker.is_known() {
@@ -354,7 +152,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
     (
         site(),
         generator(),
-        vec((cord(), option::weighted(0.9, any::<Index>())), 0..5),
+        vec((part(), option::weighted(0.9, any::<Index>())), 0..5),
         vec(
             (distribution_box(), option::weighted(0.9, any::<Index>())),
             0..3,
@@ -363,7 +161,9 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
         vec(any::<bool>(), 4),
     )
         .prop_map(|(site, mut generator, cords, boxes, loads, shares)| {
+            let cords: Vec<(Cord, Option<Index>)> = cords;
             let mut receptacles = name_outlets(&mut generator.outlets, "outlet", &shares);
+            generator.bonding_plug_in = None;
             if shares.last() == Some(&true) {
                 // A place says that there is one.
                 if matches!(
@@ -395,6 +195,7 @@ pub(crate) fn plan() -> impl Strategy<Value = Plan> {
                 .map(|(at, (mut load, on))| {
                     load.id = id("load", at);
                     load.on = pick(&receptacles, on.as_ref());
+                    load.now = None;
                     // Where it may stay, when nothing says where it must.
                     if load
                         .on

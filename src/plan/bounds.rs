@@ -5,9 +5,11 @@
 //! ends are far beyond what a camp has: they catch a slipped digit and a wrong unit, not a rare
 //! thing. None of them is a limit that anything is judged by.
 
+use super::read::problem::shorten;
+use super::{Refusal, problem::Value};
 use crate::quantity::{
-    Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round, SoundLevel,
-    Temperature, Volume, two_readings,
+    Amount, Current, Hours, Length, Percent, Power, Quantity, QuantityError, Ratio, Round,
+    SoundLevel, Temperature, Unit, Volume, allowed_units, two_readings,
 };
 
 /// What a quantity may be, ends included, and which way it is rounded.
@@ -28,18 +30,6 @@ pub struct Whole {
     pub least: u8,
     /// The most that is taken.
     pub most: u8,
-}
-
-/// Why a text is not a quantity within its bounds.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Refused {
-    /// It is no quantity of this kind.
-    Not(QuantityError),
-    /// It is one number to half of the world and another to the rest, and not both are impossible
-    /// here: with the mark before decimals, and with the mark between thousands. Either reads.
-    TwoReadings([String; 2]),
-    /// It is beyond one of the ends.
-    Outside,
 }
 
 const fn up<Q>(least: Q, most: Q) -> Bounds<Q> {
@@ -149,7 +139,7 @@ impl<Q: Quantity> Bounds<Q> {
     ///
     /// # Errors
     /// When it is no such quantity, can be read in two ways, or is out of bounds.
-    pub fn read(&self, text: &str) -> Result<Q, Refused> {
+    pub fn read(&self, text: &str) -> Result<Q, Refusal> {
         let parsed = Q::parse(text, self.round);
         let fits = |text: &str| Q::parse(text, self.round).is_ok_and(|read| self.hold(read));
         if let Some(readings) = two_readings(text) {
@@ -157,15 +147,57 @@ impl<Q: Quantity> Bounds<Q> {
             let one = readings.iter().any(|reading| fits(reading));
             let usual = parsed.as_ref().is_ok_and(|read| self.hold(*read));
             if both || (one && !usual) || parsed == Err(QuantityError::NoUnit) {
-                return Err(Refused::TwoReadings(readings));
+                let [decimals, thousands] = readings.map(|reading| shorten(&reading));
+                let why = self.refusal("two-readings", text);
+                return Err(why.with("decimals", decimals).with("thousands", thousands));
             }
         }
         match parsed {
             Ok(quantity) if self.hold(quantity) => Ok(quantity),
-            Ok(_) | Err(QuantityError::OutOfRange) => Err(Refused::Outside),
-            Err(error) => Err(Refused::Not(error)),
+            Ok(_) | Err(QuantityError::OutOfRange) => Err(self.refusal("out-of-range", text)),
+            Err(QuantityError::Empty) => Err(self.refusal("empty-text", text)),
+            Err(QuantityError::NoNumber) => {
+                let why = self.refusal("no-number", text);
+                Err(why.with("example", example(Q::UNIT)))
+            }
+            Err(QuantityError::NoUnit) => Err(self.no_unit(text)),
+            Err(QuantityError::UnknownUnit { found }) => Err(self.refusal("unknown-unit", &found)),
         }
     }
+
+    /// A number without a unit.
+    pub(crate) fn no_unit(&self, found: &str) -> Refusal {
+        let unit = allowed_units(Q::UNIT).next().unwrap_or_default();
+        let example = format!("{} {unit}", shorten(found.trim()));
+        self.refusal("no-unit", found).with("example", example)
+    }
+
+    /// Why what was found is not taken, with what would be.
+    pub(crate) fn refusal(&self, key: &'static str, found: &str) -> Refusal {
+        Refusal::new(key)
+            .found(found)
+            .with("least", Amount::of(self.least))
+            .with("most", Amount::of(self.most))
+            .with("units", Q::UNIT)
+            .with("allowed", Value::any(allowed_units(Q::UNIT)))
+    }
+}
+
+/// A quantity that reads well in this unit, for help.
+fn example(unit: Unit) -> String {
+    let number = match unit {
+        Unit::Ampere => "20",
+        Unit::Volt => "120",
+        Unit::Watt => "1500",
+        Unit::Metre | Unit::Percent => "50",
+        Unit::Celsius => "80",
+        Unit::DecibelA => "58",
+        Unit::Hour => "8",
+        Unit::One => "1/2",
+        _ => "1",
+    };
+    let name = allowed_units(unit).next().unwrap_or_default();
+    format!("{number} {name}").trim_end().to_owned()
 }
 
 impl Whole {
@@ -191,12 +223,15 @@ mod tests {
             ("7.620 m", "7.62 m", "7620 m"),
             ("12.000 m", "12 m", "12000 m"),
         ] {
-            let readings = [decimals, thousands].map(str::to_owned);
-            let refused = Refused::TwoReadings(readings.clone());
-            assert_eq!(SLEEPERS_AT.read(text), Err(refused), "{text}");
-            // What is offered instead reads.
-            for reading in readings {
-                assert!(SLEEPERS_AT.read(&reading).is_ok(), "{reading}");
+            let refused = SLEEPERS_AT.read(text).expect_err(text);
+            assert_eq!(refused.key, "two-readings", "{text}");
+            for (name, reading) in [("decimals", decimals), ("thousands", thousands)] {
+                assert!(
+                    refused.values.contains(&(name, reading.into())),
+                    "{refused:?}"
+                );
+                // What is offered instead reads.
+                assert!(SLEEPERS_AT.read(reading).is_ok(), "{reading}");
             }
         }
         assert_eq!(
@@ -205,15 +240,10 @@ mod tests {
         );
         assert_eq!(RATED.read("1,440 W"), Ok(Power::from_milliwatts(1_440_000)));
         // The usual reading is impossible, and the other is not.
-        assert!(matches!(
-            RUNNING.read("1,440 kW"),
-            Err(Refused::TwoReadings(_))
-        ));
-        assert!(matches!(
-            AIR.read("31,125 °C"),
-            Err(Refused::TwoReadings(_))
-        ));
-        assert_eq!(RUNNING.read("1440 kW"), Err(Refused::Outside));
+        let power = |text| RUNNING.read(text).expect_err(text).key;
+        assert_eq!(power("1,440 kW"), "two-readings");
+        assert_eq!(AIR.read("31,125 °C").unwrap_err().key, "two-readings");
+        assert_eq!(power("1440 kW"), "out-of-range");
     }
 
     proptest! {

@@ -2,7 +2,9 @@
 //!
 //! [`model`] is the plan itself. A field a beginner may not know is an [`Answer`], so that
 //! "not said", "I don't know" and a value stay three different things all the way to the rules.
-//! [`bounds`] says what each figure may be, for the file and for the interview alike.
+//! What may be said of each part stands in `table`, a row for each field: who reads, writes, asks or
+//! draws a plan goes by it. [`bounds`] says what each figure may be, for the file and for the
+//! interview alike.
 //! [`read()`] takes a plan file apart and reports everything that is wrong with it at once;
 //! [`write()`] is its reverse.
 
@@ -10,13 +12,14 @@
 pub(crate) mod arbitrary;
 pub mod bounds;
 pub mod demo;
+mod kinds;
 pub mod model;
 mod read;
+pub(crate) mod row;
 pub mod store;
+mod table;
 mod write;
 
 pub use model::*;
-pub use read::{
-    MOST_LOADS, MOST_PARTS, Problem, ProblemKind, Problems, Syntax, Type, problem, read,
-};
+pub use read::{MOST_LOADS, MOST_PARTS, Problem, Problems, Refusal, problem, read};
 pub use write::write;

@@ -48,11 +48,41 @@ impl<T: Copy> Answer<T> {
     }
 }
 
+/// One of a few: every one with its word, which is the same in plan files, drafts and reports.
+pub trait Choice: Copy + PartialEq + std::fmt::Debug + 'static {
+    /// All of them, in the order in which they are told.
+    const ALL: &'static [(Self, &'static str)];
+
+    /// Its word in plan files and reports.
+    #[must_use]
+    fn word(self) -> &'static str {
+        let row = Self::ALL.iter().find(|(choice, _)| *choice == self);
+        row.map_or("", |(_, word)| word)
+    }
+
+    /// Its word where people are asked, which is part of a message's key: `120-240` for "120/240 V".
+    #[must_use]
+    fn pick(self) -> String {
+        let bare = self.word().trim_end_matches(" V");
+        bare.replace('/', "-").to_lowercase()
+    }
+
+    /// The one of that word, of whichever of the two.
+    #[must_use]
+    fn named(word: &str) -> Option<Self> {
+        let row = Self::ALL
+            .iter()
+            .find(|(choice, own)| *own == word || choice.pick() == word);
+        row.map(|(choice, _)| *choice)
+    }
+}
+
 /// The name of a part or load in the plan: letters, digits, `-` and `_`, no dot. One end of a
 /// cord with several is written with a dot and a number, as in `long.2`.
 ///
-/// Shared, for a report and all that is tried for it names the same parts thousands of times.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+/// Shared, for a report and all that is tried for it names the same parts thousands of times. The
+/// default stands for an id that is not known yet; no plan that is handed out has it.
+#[derive(Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Id(Arc<str>);
 
 impl serde::Serialize for Id {
@@ -140,6 +170,10 @@ pub enum Region {
     NorthAmerica,
 }
 
+impl Choice for Region {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::NorthAmerica, "north-america")];
+}
+
 impl Region {
     /// The nominal voltage of a 120 V circuit in this region.
     #[must_use]
@@ -216,6 +250,15 @@ pub enum Stands {
     Enclosed,
 }
 
+impl Choice for Stands {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Open, "open"),
+        (Self::Roof, "roof"),
+        (Self::Covered, "covered"),
+        (Self::Enclosed, "enclosed"),
+    ];
+}
+
 /// How wet it is where people touch the gear.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Ground {
@@ -225,6 +268,11 @@ pub enum Ground {
     Damp,
     /// Rain, wet grass, puddles.
     Wet,
+}
+
+impl Choice for Ground {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Dry, "dry"), (Self::Damp, "damp"), (Self::Wet, "wet")];
 }
 
 /// A part of the day, which may pass midnight. Minutes after midnight, `from` in 0..1440 and
@@ -339,6 +387,11 @@ pub enum System {
     V120_240,
 }
 
+impl Choice for System {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::V120, "120 V"), (Self::V120_240, "120/240 V")];
+}
+
 /// What joins neutral to ground at the generator.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Neutral {
@@ -346,6 +399,11 @@ pub enum Neutral {
     Floating,
     /// The maker joined it to the frame.
     Bonded,
+}
+
+impl Choice for Neutral {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::Floating, "floating"), (Self::Bonded, "bonded")];
 }
 
 /// What the engine burns.
@@ -359,8 +417,16 @@ pub enum Fuel {
     Diesel,
 }
 
+impl Choice for Fuel {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Gasoline, "gasoline"),
+        (Self::Propane, "propane"),
+        (Self::Diesel, "diesel"),
+    ];
+}
+
 /// Several sets that run as one source. All other figures of the generator are those of one set.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Parallel {
     /// How many there are, two or more.
     pub sets: u8,
@@ -395,7 +461,7 @@ impl Generator {
 }
 
 /// One published running time.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Runtime {
     /// Share of rated load.
     pub load: Percent,
@@ -404,7 +470,7 @@ pub struct Runtime {
 }
 
 /// A published sound level.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Noise {
     /// The level.
     pub level: SoundLevel,
@@ -415,7 +481,7 @@ pub struct Noise {
 }
 
 /// A receptacle of the generator or of a box, or several behind one face.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Outlet {
     /// Its id.
     pub id: Id,
@@ -455,8 +521,12 @@ pub enum Leg {
     B,
 }
 
+impl Choice for Leg {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::A, "A"), (Self::B, "B")];
+}
+
 /// A cord, adapter or splitter.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Cord {
     /// Its id; also the id of its only receptacle.
     pub id: Id,
@@ -529,7 +599,7 @@ impl Cord {
 }
 
 /// A distribution box.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct DistributionBox {
     /// Its id.
     pub id: Id,
@@ -595,6 +665,29 @@ pub struct Load {
     pub now: Option<Id>,
 }
 
+impl Default for Load {
+    fn default() -> Self {
+        Self {
+            id: Id::default(),
+            name: String::new(),
+            kind: Answer::Missing,
+            running: Answer::Missing,
+            count: 1,
+            starting: Answer::Missing,
+            starting_current: Answer::Missing,
+            power_factor: Answer::Missing,
+            continuous: Answer::Missing,
+            wanted: Wanted::default(),
+            hours: Vec::new(),
+            plug: Answer::Missing,
+            voltage: Answer::Missing,
+            on: None,
+            backup: Answer::Missing,
+            now: None,
+        }
+    }
+}
+
 impl Load {
     /// Whether it is of this kind, or nobody knows of which.
     #[must_use]
@@ -626,17 +719,9 @@ pub enum Uses {
     V120AndV240,
 }
 
-impl Uses {
-    /// Both, in the order in which people are asked.
-    pub const ALL: [Self; 2] = [Self::V240, Self::V120AndV240];
-    /// Their words in plan files, in that order.
-    pub const WORDS: [&str; 2] = ["240 V", "120/240 V"];
-
-    /// Its word in plan files.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        Self::WORDS[self as usize]
-    }
+impl Choice for Uses {
+    const ALL: &'static [(Self, &'static str)] =
+        &[(Self::V240, "240 V"), (Self::V120AndV240, "120/240 V")];
 }
 
 /// Electrical behaviour of a load.
@@ -658,35 +743,22 @@ pub enum LoadKind {
     Medical,
 }
 
-impl LoadKind {
-    /// Every kind, in the order in which people are asked.
-    pub const ALL: [Self; 6] = [
-        Self::Heater,
-        Self::Cooker,
-        Self::Motor,
-        Self::Electronic,
-        Self::Lamp,
-        Self::Medical,
+impl Choice for LoadKind {
+    const ALL: &'static [(Self, &'static str)] = &[
+        (Self::Heater, "heater"),
+        (Self::Cooker, "cooker"),
+        (Self::Motor, "motor"),
+        (Self::Electronic, "electronic"),
+        (Self::Lamp, "lamp"),
+        (Self::Medical, "medical"),
     ];
-    /// Their words, in that order.
-    pub const WORDS: [&str; 6] = ["heater", "cooker", "motor", "electronic", "lamp", "medical"];
+}
 
-    /// Its word in plan files and reports.
-    #[must_use]
-    pub const fn word(self) -> &'static str {
-        Self::WORDS[self as usize]
-    }
-
+impl LoadKind {
     /// Whether it is resistance heat: what is worked out of watts and amps is the same for all of it.
     #[must_use]
     pub const fn heats(self) -> bool {
         matches!(self, Self::Heater | Self::Cooker)
-    }
-
-    /// The kind of that word.
-    #[must_use]
-    pub fn named(word: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|kind| kind.word() == word)
     }
 }
 
@@ -714,6 +786,10 @@ pub enum Wanted {
     Must,
     /// Nice to have.
     Wish,
+}
+
+impl Choice for Wanted {
+    const ALL: &'static [(Self, &'static str)] = &[(Self::Must, "must"), (Self::Wish, "wish")];
 }
 
 impl Plan {
@@ -782,18 +858,13 @@ mod tests {
     fn a_short_cord_from_shape_to_shape_is_an_adapter() {
         let cord = |ends: &[&str], length| Cord {
             id: Id("one".into()),
-            from: None,
             plug: Plug::named("TT-30P").expect("a shape"),
             ends: ends
                 .iter()
                 .map(|end| Receptacle::named(end).expect("a shape"))
                 .collect(),
-            wire: Answer::Missing,
-            conductors: Answer::Missing,
             length,
-            outdoor: Answer::Missing,
-            coiled: Answer::Missing,
-            gfci: Answer::Missing,
+            ..Cord::default()
         };
         let metre = |millimetres| Answer::Known(Length::from_millimetres(millimetres));
         // 3 ft, and the last millimetre of a metre.
@@ -812,12 +883,26 @@ mod tests {
     }
 
     #[test]
-    fn every_kind_has_its_own_word() {
-        for (kind, word) in LoadKind::ALL.into_iter().zip(LoadKind::WORDS) {
-            assert_eq!((kind.word(), LoadKind::named(word)), (word, Some(kind)));
+    fn every_choice_has_its_own_word() {
+        fn hold<C: Choice>() {
+            for (choice, word) in C::ALL {
+                assert_eq!((choice.word(), C::named(word)), (*word, Some(*choice)));
+                assert_eq!(C::named(&choice.pick()), Some(*choice));
+            }
+            assert_eq!(C::named("unknown"), None);
         }
+        hold::<Region>();
+        hold::<Stands>();
+        hold::<Ground>();
+        hold::<System>();
+        hold::<Neutral>();
+        hold::<Fuel>();
+        hold::<Leg>();
+        hold::<Uses>();
+        hold::<LoadKind>();
+        hold::<Wanted>();
         assert_eq!(LoadKind::Medical.word(), "medical");
-        assert_eq!(LoadKind::named("unknown"), None);
+        assert_eq!(Uses::V120AndV240.pick(), "120-240");
     }
 
     #[test]

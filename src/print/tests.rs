@@ -137,7 +137,7 @@ fn small() -> (Plan, Report) {
             length: Answer::Known(Length::from_millimetres(22_860)),
             outdoor: Answer::Known(true),
             coiled: Answer::Known(false),
-            gfci: Answer::Missing,
+            ..Cord::default()
         }],
         boxes: vec![DistributionBox {
             id: id("box"),

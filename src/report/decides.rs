@@ -483,7 +483,7 @@ mod tests {
         assert!(unseen.len() > 30, "{unseen:?}");
         let mut without: BTreeSet<String> = BTreeSet::new();
         let mut runner = TestRunner::deterministic();
-        for _ in 0..400 {
+        for _ in 0..1_000 {
             let tree = arbitrary::camp().new_tree(&mut runner).expect("a plan");
             let mut plan = tree.current();
             // These plans tell every plug.

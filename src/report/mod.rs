@@ -36,7 +36,7 @@ use std::collections::BTreeMap;
 
 use serde::{Serialize, Serializer};
 
-use crate::plan::{Answer, Id, Leg, LoadKind, Span};
+use crate::plan::{Answer, Choice, Id, Leg, LoadKind, Span};
 use crate::quantity::{
     ApparentPower, Current, Energy, Hours, Length, Percent, Power, Resistance, SoundLevel, Voltage,
     Volume,

@@ -5,7 +5,7 @@ use std::sync::OnceLock;
 use serde::Deserialize;
 
 use super::source::Mark;
-use crate::plan::LoadKind;
+use crate::plan::{Choice, LoadKind};
 use crate::quantity::{Power, Quantity, Ratio, Round};
 
 /// One common appliance. Typical figures at the upper end of their range; the nameplate wins.

@@ -109,11 +109,12 @@ pub fn of_kind(kind: Answer<LoadKind>) -> &'static KindFigures {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::plan::Choice;
 
     #[test]
     fn nothing_starts_below_its_running_power() {
-        for kind in LoadKind::ALL {
-            let figures = of_kind(Answer::Known(kind));
+        for (kind, _) in LoadKind::ALL {
+            let figures = of_kind(Answer::Known(*kind));
             assert!(figures.starting.permille() >= 1000, "{kind:?}");
             assert!(
                 (1..=1000).contains(&figures.power_factor.permille()),

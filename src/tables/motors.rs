@@ -104,6 +104,13 @@ pub fn full_load_at_115(millihorsepower: u32) -> Current {
         )
 }
 
+/// The code letter that somebody wrote, if the table has it: of all letters to V it has no I, O or Q.
+#[must_use]
+pub fn code_letter(text: &str) -> Option<char> {
+    let mut letters = MOTORS.locked_rotor.iter().map(|(letter, _)| *letter);
+    letters.find(|letter| text.eq_ignore_ascii_case(letter.encode_utf8(&mut [0; 4])))
+}
+
 /// The code letter without an upper end: its figure is the least that it stands for.
 pub const NO_UPPER_END: char = 'V';
 

@@ -10,11 +10,12 @@ use crate::quantity::{Current, Voltage};
 pub const SOURCE: Source = Source::new("NEMA WD 6", "", "", Mark::Memory);
 
 /// The blade pattern shared by a plug and its receptacle.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum Configuration {
     /// 1-15: two blades, 15 A 125 V, no ground.
     N1_15,
     /// 5-15: 15 A 125 V.
+    #[default]
     N5_15,
     /// 5-20: 20 A 125 V.
     N5_20,
@@ -129,7 +130,7 @@ impl Configuration {
 macro_rules! half {
     ($(#[$doc:meta])* $name:ident, $letter:literal) => {
         $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+        #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
         pub struct $name(pub Configuration);
 
         impl $name {

@@ -10,8 +10,10 @@ use annotate_snippets::{
 use fluent_bundle::FluentValue;
 
 use super::{Show, Words};
+use crate::plan::problem::Value;
 use crate::plan::store::{Fault, StoreError};
-use crate::plan::{FORMAT, Problem, ProblemKind, Problems, hides};
+use crate::plan::{Problem, Problems, Refusal, hides};
+use crate::quantity::Unit;
 
 /// How problems are shown.
 #[derive(Clone, Copy, Debug)]
@@ -48,7 +50,7 @@ pub fn render(words: &Words, path: &str, text: &str, problems: &Problems, look: 
     let text = &disarmed(text);
     let mut out = String::new();
     for problem in problems.0.iter().take(MOST_SHOWN) {
-        let spoken = speak(words, &problem.kind);
+        let spoken = speak(words, &problem.why);
         let group = group(words, path, text, problem, &spoken);
         out.push_str(&renderer.render(&[group]));
         out.push_str("\n\n");
@@ -112,13 +114,53 @@ pub struct ProblemText {
 }
 
 /// One problem in words, without its place.
-pub fn speak(words: &Words, kind: &ProblemKind) -> ProblemText {
-    let (key, near, args) = args(words, kind);
-    let help = if near { "help-near" } else { "help" };
-    let args = || args.iter().map(|(name, value)| (*name, value.clone()));
+pub fn speak(words: &Words, why: &Refusal) -> ProblemText {
+    let help = if why.near { "help-near" } else { "help" };
+    let said = |key: &str| words.with(key, words.spoken(&why.values));
     ProblemText {
-        title: words.with(&key, args()),
-        help: words.with(&format!("{key}.{help}"), args()),
+        title: said(&format!("plan-{}", why.key)),
+        help: said(&format!("plan-{}.{help}", why.key)),
+    }
+}
+
+impl Words {
+    /// Why an answer is not taken.
+    pub(crate) fn refused(&self, why: &Refusal) -> String {
+        self.with(&format!("reject-{}", why.key), self.spoken(&why.values))
+    }
+
+    /// Values by their names, in words.
+    pub(crate) fn spoken<'v>(
+        &self,
+        values: &'v [(&'static str, Value)],
+    ) -> impl Iterator<Item = (&'v str, FluentValue<'v>)> {
+        let told = |(name, value): &'v (&'static str, Value)| (*name, self.told(value).into());
+        values.iter().map(told)
+    }
+
+    fn told(&self, value: &Value) -> String {
+        match value {
+            Value::Text(text) => text.clone(),
+            Value::Word(key) => self.text(key),
+            Value::Words(keys) => {
+                // In quotation marks: “Electric cooler, compressor” is one of them.
+                let quoted = |key: &String| self.with("id-quoted", [("id", self.text(key).into())]);
+                let all: Vec<String> = keys.iter().map(quoted).collect();
+                all.join(&self.text("list-comma"))
+            }
+            Value::All(items) => {
+                let items: Vec<&str> = items.iter().map(String::as_str).collect();
+                self.list(&items)
+            }
+            Value::Any(items) => any_of(self, items),
+            Value::Numbers(text) => self.typed_numbers(text),
+            Value::Units(unit) => self.units_for(*unit),
+            // A distance as it is: 19.99 ft is not 20.
+            Value::Amount(amount) if amount.unit == Unit::Metre => {
+                self.amount(*amount, Show::AtMost)
+            }
+            Value::Amount(amount) => self.amount(*amount, Show::Exact),
+        }
     }
 }
 
@@ -143,7 +185,7 @@ fn group<'a>(
                 .path(path)
                 .line_start(shown.line)
                 .annotation(AnnotationKind::Primary.span(shown.span));
-            if let ProblemKind::DuplicateId { first, .. } = &problem.kind {
+            if let Some(first) = &problem.first {
                 // Shown only where it falls into the same lines; the title names its line.
                 let within = shown.lines.start <= first.start && first.end <= shown.lines.end;
                 if within {
@@ -212,277 +254,16 @@ fn window(text: &str, span: &Range<usize>) -> Place {
     })
 }
 
-type Args = Vec<(&'static str, FluentValue<'static>)>;
-
-/// The message key, whether there is a guess at what was meant, and the values.
-// Long because there is one arm for each kind; split, it would be harder to see that none lacks.
-#[allow(clippy::too_many_lines)]
-fn args(words: &Words, kind: &ProblemKind) -> (String, bool, Args) {
-    let mut key = kind.key().to_owned();
-    let mut near = false;
-    let mut args: Args = Vec::new();
-    let mut set = |name: &'static str, value: &str| {
-        args.push((name, FluentValue::from(value.to_owned())));
-    };
-    let any = |items: &[&str]| any_of(words, items);
-    match kind {
-        ProblemKind::Syntax(_) | ProblemKind::Empty | ProblemKind::NoFormat => {}
-        ProblemKind::NewerFormat { found } | ProblemKind::NoSuchFormat { found } => {
-            set("found", found);
-            set("ours", &FORMAT.to_string());
-        }
-        ProblemKind::MissingKey { key, example } => {
-            set("key", key);
-            set("example", example);
-        }
-        ProblemKind::MissingTable { table } => set("table", table),
-        ProblemKind::UnknownKey {
-            found,
-            nearest,
-            allowed,
-            heading,
-        } => {
-            if *heading {
-                "plan-unknown-heading".clone_into(&mut key);
-            }
-            near = nearest.is_some();
-            set("found", found);
-            set("nearest", nearest.unwrap_or_default());
-            set("allowed", &words.list(allowed));
-        }
-        ProblemKind::WrongType { key, found, wanted } => {
-            let example = example_of(key);
-            near = example.is_some();
-            set("key", key);
-            set("example", example.unwrap_or_default());
-            set("found", &words.text(&format!("plan-type-{}", found.code())));
-            set(
-                "wanted",
-                &words.text(&format!("plan-type-{}", wanted.code())),
-            );
-        }
-        ProblemKind::UnknownNotAllowed { key, optional } => {
-            near = *optional;
-            set("key", key);
-        }
-        ProblemKind::EmptyText { key } => set("key", key),
-        ProblemKind::BadText { key, most } => {
-            set("key", key);
-            set("most", &most.to_string());
-        }
-        ProblemKind::NoUnit {
-            key,
-            found,
-            allowed,
-        } => {
-            let unit = allowed.first().copied().unwrap_or_default();
-            set("key", key);
-            set("found", found);
-            set("allowed", &any(allowed));
-            set("example", &format!("{found} {unit}"));
-        }
-        ProblemKind::UnknownUnit {
-            key: of,
-            found,
-            allowed,
-        } => {
-            if allowed.contains(&"W") && found.to_ascii_uppercase().ends_with("VA") {
-                "plan-volt-amperes".clone_into(&mut key);
-            }
-            set("key", of);
-            set("found", found);
-            set("allowed", &any(allowed));
-        }
-        ProblemKind::NoNumber {
-            key: of,
-            found,
-            example,
-        } => {
-            if !example.contains(' ') {
-                "plan-no-plain-number".clone_into(&mut key);
-            }
-            set("key", of);
-            set("found", found);
-            set("example", example);
-        }
-        ProblemKind::TwoReadings {
-            key,
-            found,
-            decimals,
-            thousands,
-        } => {
-            set("key", key);
-            set("found", found);
-            set("decimals", decimals);
-            set("thousands", thousands);
-        }
-        ProblemKind::OutOfRange {
-            key,
-            found,
-            least,
-            most,
-        } => {
-            set("key", key);
-            set("found", found);
-            set("least", &words.amount(*least, Show::Exact));
-            set("most", &words.amount(*most, Show::Exact));
-        }
-        ProblemKind::WireSize { found }
-        | ProblemKind::MotorCode { found }
-        | ProblemKind::NotALanguage { found } => set("found", found),
-        ProblemKind::NotAChoice {
-            key,
-            found,
-            nearest,
-            allowed,
-            or_unknown,
-        } => {
-            near = nearest.is_some();
-            let mut choices = allowed.to_vec();
-            if *or_unknown {
-                choices.push("unknown");
-            }
-            set("key", key);
-            set("found", found);
-            set("nearest", nearest.unwrap_or_default());
-            set("allowed", &any(&choices));
-        }
-        ProblemKind::UnknownShape {
-            key,
-            found,
-            nearest,
-            allowed,
-        } => {
-            near = nearest.is_some();
-            let allowed: Vec<&str> = allowed.iter().map(String::as_str).collect();
-            set("key", key);
-            set("found", found);
-            set("nearest", nearest.as_deref().unwrap_or_default());
-            set("allowed", &any(&allowed));
-        }
-        ProblemKind::WrongHalf {
-            key: of,
-            found,
-            meant,
-            plug,
-        } => {
-            // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
-            match (*plug, *of) {
-                (true, _) => {}
-                (false, "ends") => "plan-two-plugs".clone_into(&mut key),
-                (false, _) => "plan-wrong-half-receptacle".clone_into(&mut key),
-            }
-            set("key", of);
-            set("found", found);
-            set("meant", meant);
-        }
-        ProblemKind::BadId { found, nearest } => {
-            near = nearest.is_some();
-            set("found", found);
-            set("nearest", nearest.as_deref().unwrap_or_default());
-        }
-        ProblemKind::DuplicateId { id, line, .. } => {
-            set("id", id);
-            set("line", &line.to_string());
-        }
-        ProblemKind::SetsId { id } => set("id", id),
-        ProblemKind::UnknownReference {
-            key: of,
-            found,
-            nearest,
-        } => {
-            if *of == "shares" {
-                "plan-unknown-share".clone_into(&mut key);
-            }
-            near = nearest.is_some();
-            set("key", of);
-            set("found", found);
-            set("nearest", nearest.as_deref().unwrap_or_default());
-        }
-        ProblemKind::NotAReceptacle {
-            key,
-            found,
-            allowed,
-        } => {
-            near = !allowed.is_empty();
-            let allowed: Vec<&str> = allowed.iter().map(String::as_str).collect();
-            set("key", key);
-            set("found", found);
-            set("allowed", &words.list(&allowed));
-        }
-        ProblemKind::Loop { through } => {
-            if through.len() == 1 {
-                "plan-loop-self".clone_into(&mut key);
-            }
-            let through: Vec<&str> = through.iter().map(crate::plan::Id::as_str).collect();
-            set("through", &words.list(&through));
-        }
-        ProblemKind::BadShare { found, allowed } => {
-            near = !allowed.is_empty();
-            let allowed: Vec<&str> = allowed.iter().map(String::as_str).collect();
-            set("found", found);
-            set("allowed", &any(&allowed));
-        }
-        ProblemKind::ShareDiffers { with } => set("with", with),
-        ProblemKind::LessThan {
-            key,
-            found,
-            other,
-            least,
-        } => {
-            set("key", key);
-            set("other", other);
-            set("found", &words.amount(*found, Show::Exact));
-            set("least", &words.amount(*least, Show::Exact));
-        }
-        ProblemKind::TwoDraws { first, second } => {
-            set("first", first);
-            set("second", second);
-        }
-        ProblemKind::PlaceForNoPlug { place, plug } => {
-            set("place", place);
-            set("plug", plug);
-        }
-        ProblemKind::BadHours { key, found } => {
-            set("key", key);
-            set("found", found);
-        }
-        ProblemKind::NoOutlets { part } => key = format!("{key}-{part}"),
-        ProblemKind::TooMany { what, found, most } => {
-            set("what", &words.text(&format!("{key}.{what}")));
-            set("found", &found.to_string());
-            set("most", &most.to_string());
-        }
-    }
-    (key, near, args)
-}
-
-/// A line with this key, for keys whose values are more than one text or number.
-fn example_of(key: &str) -> Option<&'static str> {
-    Some(match key {
-        "runtime" => r#"runtime = [{ load = "25 %", lasts = "8.5 h" }]"#,
-        "noise" => r#"noise = { level = "58 dBA", at = "23 ft", load = "25 %" }"#,
-        "motor" => r#"motor = { hp = "1/2", code = "G" }"#,
-        "hours" => r#"hours = ["07:00-07:20", "19:00-19:20"]"#,
-        "quiet_hours" => r#"quiet_hours = "22:00-06:00""#,
-        "ends" => r#"ends = ["5-15R", "5-15R"]"#,
-        "shape" => r#"shape = "5-20R""#,
-        "plug" => r#"plug = "5-15P""#,
-        "power_factor" => "power_factor = 0.8",
-        _ => return None,
-    })
-}
-
 /// "ft, m or in".
-fn any_of(words: &Words, items: &[&str]) -> String {
+fn any_of(words: &Words, items: &[String]) -> String {
     match items {
         [] => String::new(),
-        [one] => (*one).to_owned(),
+        [one] => one.clone(),
         [first @ .., last] => words.with(
             "list-or",
             [
                 ("first", first.join(&words.text("list-comma")).into()),
-                ("last", (*last).into()),
+                ("last", last.as_str().into()),
             ],
         ),
     }
@@ -493,227 +274,69 @@ mod tests {
     use std::collections::BTreeSet;
 
     use super::*;
-    use crate::plan::{Id, Syntax, Type};
-    use crate::quantity::Amount;
 
-    /// Every kind there is, with and without a guess at what was meant.
-    #[allow(clippy::too_many_lines)]
-    fn samples() -> Vec<ProblemKind> {
-        let key = "running";
-        let found = || "x".to_owned();
-        let amount = || Amount::count(1);
-        let id = |text| Id::new(text).unwrap();
-        let mut all: Vec<ProblemKind> = [
-            Syntax::DuplicateKey,
-            Syntax::Unquoted,
-            Syntax::BadString,
-            Syntax::BadNumber,
-            Syntax::NoEquals,
-            Syntax::NoValue,
-            Syntax::BadList,
-            Syntax::BadInline,
-            Syntax::BadHeading,
-            Syntax::BadKey,
-            Syntax::Extra,
-            Syntax::TooDeep,
-            Syntax::BadCharacter,
-            Syntax::Other,
-        ]
-        .into_iter()
-        .map(ProblemKind::Syntax)
-        .collect();
-        let types = [
-            Type::Text,
-            Type::Quantity,
-            Type::Whole,
-            Type::Number,
-            Type::YesNo,
-            Type::YesNoUnknown,
-            Type::Date,
-            Type::List,
-            Type::Table,
-            Type::Tables,
-        ];
-        for wanted in types {
-            for key in ["noise", "id"] {
-                all.push(ProblemKind::WrongType {
-                    key,
-                    found: wanted,
-                    wanted,
-                });
-            }
-        }
-        for yes in [true, false] {
-            let near = yes.then_some("y");
-            let near_owned = yes.then(found);
-            let some = if yes { vec![found(), found()] } else { vec![] };
-            all.extend([
-                ProblemKind::UnknownKey {
-                    found: found(),
-                    nearest: near,
-                    allowed: &["a", "b"],
-                    heading: false,
-                },
-                ProblemKind::UnknownKey {
-                    found: found(),
-                    nearest: near,
-                    allowed: &["a", "b"],
-                    heading: true,
-                },
-                ProblemKind::UnknownNotAllowed { key, optional: yes },
-                ProblemKind::NotAChoice {
-                    key,
-                    found: found(),
-                    nearest: near,
-                    allowed: &["a", "b"],
-                    or_unknown: yes,
-                },
-                ProblemKind::NotALanguage { found: found() },
-                ProblemKind::UnknownShape {
-                    key,
-                    found: found(),
-                    nearest: near_owned.clone(),
-                    allowed: vec![found()],
-                },
-                ProblemKind::WrongHalf {
-                    key,
-                    found: found(),
-                    meant: found(),
-                    plug: yes,
-                },
-                ProblemKind::WrongHalf {
-                    key: "ends",
-                    found: found(),
-                    meant: found(),
-                    plug: false,
-                },
-                ProblemKind::BadId {
-                    found: found(),
-                    nearest: near_owned.clone(),
-                },
-                ProblemKind::UnknownReference {
-                    key: "on",
-                    found: found(),
-                    nearest: near_owned.clone(),
-                },
-                ProblemKind::UnknownReference {
-                    key: "shares",
-                    found: found(),
-                    nearest: near_owned,
-                },
-                ProblemKind::NotAReceptacle {
-                    key,
-                    found: found(),
-                    allowed: some.clone(),
-                },
-                ProblemKind::BadShare {
-                    found: found(),
-                    allowed: some,
-                },
-            ]);
-        }
-        for what in ["parts", "loads"] {
-            let (found, most) = (501, 500);
-            all.push(ProblemKind::TooMany { what, found, most });
-        }
-        for part in ["generator", "box", "cord"] {
-            all.push(ProblemKind::NoOutlets { part });
-        }
-        for example in ["1/2", "20 A"] {
-            all.push(ProblemKind::NoNumber {
-                key,
-                found: found(),
-                example: example.into(),
-            });
-        }
-        for unit in ["VA", "ft"] {
-            all.push(ProblemKind::UnknownUnit {
-                key,
-                found: unit.into(),
-                allowed: vec!["W", "kW"],
-            });
-        }
-        for through in [vec![id("a")], vec![id("a"), id("b")]] {
-            all.push(ProblemKind::Loop { through });
-        }
-        all.extend([
-            ProblemKind::Empty,
-            ProblemKind::NoFormat,
-            ProblemKind::NewerFormat { found: found() },
-            ProblemKind::NoSuchFormat { found: found() },
-            ProblemKind::MissingKey { key, example: "x" },
-            ProblemKind::MissingTable { table: "generator" },
-            ProblemKind::EmptyText { key },
-            ProblemKind::BadText { key, most: 60 },
-            ProblemKind::NoUnit {
-                key,
-                found: found(),
-                allowed: vec!["W", "kW"],
-            },
-            ProblemKind::TwoReadings {
-                key,
-                found: found(),
-                decimals: "1.5 W".into(),
-                thousands: "1500 W".into(),
-            },
-            ProblemKind::OutOfRange {
-                key,
-                found: found(),
-                least: amount(),
-                most: amount(),
-            },
-            ProblemKind::WireSize { found: found() },
-            ProblemKind::DuplicateId {
-                id: found(),
-                line: 1,
-                first: 0..1,
-            },
-            ProblemKind::SetsId { id: found() },
-            ProblemKind::ShareDiffers { with: found() },
-            ProblemKind::LessThan {
-                key,
-                found: amount(),
-                other: "rated",
-                least: amount(),
-            },
-            ProblemKind::TwoDraws {
-                first: "running",
-                second: "motor",
-            },
-            ProblemKind::PlaceForNoPlug {
-                place: "bonding_plug_in",
-                plug: "bonding_plug",
-            },
-            ProblemKind::BadHours {
-                key,
-                found: found(),
-            },
-            ProblemKind::MotorCode { found: found() },
-        ]);
-        all
-    }
-
+    /// Every message is met, with and without a guess at what was meant where it has words for both,
+    /// in a plan that is wrong in that way.
     #[test]
-    fn every_kind_has_its_words_and_no_words_are_left_over() {
+    #[allow(clippy::disallowed_methods)] // tests read plain files
+    fn every_problem_is_met_and_no_words_are_left_over() {
         let words = Words::english();
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/tests/plans/bad");
+        let files = std::fs::read_dir(folder).unwrap();
+        let read = |entry: std::io::Result<std::fs::DirEntry>| {
+            std::fs::read_to_string(entry.unwrap().path()).unwrap()
+        };
+        let deep = format!("a = {}", "[".repeat(200));
+        let many = (0..300).map(|n| format!("[[cord]]\nid = \"c{n}\"\n"));
+        let many: String = many.collect();
+        let few = [
+            "language = \"!!\"",
+            "# \u{1}",
+            "ä = 1",
+            "a = 1 = 2",
+            &deep,
+            &many,
+            "site = 3",
+            "[generator]\nbonding_plug = false\nbonding_plug_in = \"a\"",
+            "[generator]\n[[generator.outlet]]\nid = \"a\"\nshares = \"a\"",
+            "[generator]\n[[generator.outlet]]\nid = \"a\"\nshares = \"zebra\"",
+            "[[load]]\non = \"unknown\"",
+        ];
+        let few = few.map(|lines| format!("format = 1\n{lines}\n"));
+        let found = files.map(read).chain(few).flat_map(|text| {
+            let problems = crate::plan::read(&text).expect_err(&text);
+            problems.0.into_iter().map(|problem| problem.why)
+        });
+        // What no parser says yet.
+        let found = found.chain([Refusal::new("syntax")]);
         let mut used: BTreeSet<String> = BTreeSet::new();
-        for kind in samples() {
-            let spoken = speak(&words, &kind);
-            assert!(
-                !spoken.title.is_empty() && !spoken.help.is_empty(),
-                "{kind:?}"
-            );
-            used.insert(args(&words, &kind).0);
+        for why in found {
+            let spoken = speak(&words, &why);
+            assert!(!spoken.title.is_empty() && !spoken.help.is_empty());
+            let help = if why.near { "help-near" } else { "help" };
+            used.insert(format!("plan-{}.{help}", why.key));
+            used.extend(why.values.into_iter().filter_map(|(_, value)| match value {
+                Value::Word(key) => Some(key),
+                _ => None,
+            }));
         }
         assert_eq!(words.faults(), Vec::<String>::new());
-        let there: BTreeSet<String> = include_str!("../../i18n/en/plan.ftl")
-            .split("# The TOML itself.")
-            .nth(1)
-            .unwrap()
-            .lines()
-            .filter(|line| line.starts_with("plan-"))
-            .filter_map(|line| line.split(' ').next().map(str::to_owned))
-            .collect();
+        let mut there: BTreeSet<String> = BTreeSet::new();
+        let mut key = "";
+        for line in include_str!("../../i18n/en/plan.ftl").lines() {
+            let word = line.trim_start().split(' ').next().unwrap_or_default();
+            match word {
+                _ if line.starts_with("plan-type-") => {
+                    there.insert(word.to_owned());
+                }
+                _ if !line.starts_with(' ') => key = word,
+                // What stands around problems has no help.
+                _ if key.starts_with("plan-") && word.starts_with('.') => {
+                    there.insert(format!("{key}{word}"));
+                }
+                _ => {}
+            }
+        }
         assert_eq!(used, there);
     }
 

@@ -622,7 +622,7 @@ fn a_plan_file_is_changed_in_place_and_its_comments_stay() {
     let (status, said) = piped(
         home.path(),
         &["ask", "ours.toml"],
-        "site\nsite.sleepers\n80 ft\n",
+        "site\nsite.sleepers_at\n80 ft\n",
     );
     assert_eq!(status, Some(130), "{said}");
     assert!(
@@ -685,7 +685,7 @@ fn two_who_change_one_plan_file_both_get_their_changes() {
     tallywatt::plan::store::write_atomic(&plan, text.as_bytes()).unwrap();
     let mut one = Person::sits_down_at(home.path(), 40, 80, &[], &["ask", "ours.toml", "--plain"]);
     one.sees("Is this right?");
-    for line in ["site", "site.sleepers", "80 ft", "back", "check"] {
+    for line in ["site", "site.sleepers_at", "80 ft", "back", "check"] {
         one.sees("> ");
         one.screen = blank(80);
         one.types(&format!("{line}\n"));
@@ -721,7 +721,7 @@ fn the_effect_of_a_change_is_told() {
     let (_, said) = piped(
         home.path(),
         &["ask", "ours.toml"],
-        "check\nchange\nsite\nsite.sleepers\n80 ft\nback\ncheck\nchange\ncheck\n",
+        "check\nchange\nsite\nsite.sleepers_at\n80 ft\nback\ncheck\nchange\ncheck\n",
     );
     let effect = said.split("What your change did:").nth(1).unwrap();
     assert!(effect.trim_start().starts_with("- gone: DANGER"), "{said}");
@@ -749,7 +749,7 @@ fn line_by_line_only_a_row_goes_on_with_a_plan() {
             (0..).zip([("plan", "1000 W"), ("camp", "3000 W"), ("plan-2", "2000 W")])
         {
             let text = format!(
-                "format = 2\nname = \"{name}\"\n[answers]\n\"generator.rated\" = \"{rated}\"\n"
+                "format = 1\nname = \"{name}\"\n[answers]\n\"generator.rated\" = \"{rated}\"\n"
             );
             let file = folder.join(format!("{name}.toml"));
             tallywatt::plan::store::write_atomic(&file, text.as_bytes()).unwrap();

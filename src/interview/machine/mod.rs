@@ -4,12 +4,12 @@ mod review;
 mod telling;
 
 use super::draft::{Draft, Said};
-use super::form::{self, Form, Reject, Start};
+use super::form::{self, Form, Start};
 use super::parts::{self, Ids};
 use super::steps::{self, Ask, At, Group, Item, Label, Step, Suggestion, Takes};
-use super::value::Value;
 use crate::interview::build;
-use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, bounds};
+use crate::plan::problem::Value;
+use crate::plan::{Answer, Draw, MOST_LOADS, MOST_PARTS, Refusal, bounds};
 use crate::quantity::{Amount, Current, Length};
 use crate::tables::occasions;
 
@@ -390,7 +390,7 @@ impl Machine {
     ///
     /// # Errors
     /// When it is no answer to the question; nothing has changed then.
-    pub fn answer(&mut self, input: Input) -> Result<Vec<Note>, Reject> {
+    pub fn answer(&mut self, input: Input) -> Result<Vec<Note>, Refusal> {
         match input {
             Input::Quit => {
                 self.left = true;
@@ -405,7 +405,7 @@ impl Machine {
         }
     }
 
-    fn back(&mut self) -> Result<(), Reject> {
+    fn back(&mut self) -> Result<(), Refusal> {
         let previous_of = |flow: &[Place], before: usize| {
             before.checked_sub(1).map(|at| Cursor::At {
                 key: flow[at].key(),
@@ -430,11 +430,11 @@ impl Machine {
                 previous_of(&flow, at)
             }
         };
-        self.cursor = next.ok_or_else(|| Reject::new("first"))?;
+        self.cursor = next.ok_or_else(|| Refusal::new("first"))?;
         Ok(())
     }
 
-    fn take(&mut self, place: &Place, input: Input) -> Result<Vec<Note>, Reject> {
+    fn take(&mut self, place: &Place, input: Input) -> Result<Vec<Note>, Refusal> {
         let said = self.said(place, input)?;
         self.check(place, &said)?;
         let occasion = said
@@ -448,7 +448,7 @@ impl Machine {
         }
         if overfills(&before, &self.draft) {
             self.draft = before;
-            return Err(Reject::new("full"));
+            return Err(Refusal::new("full"));
         }
         self.cursor = match &self.cursor {
             Cursor::At {
@@ -467,8 +467,8 @@ impl Machine {
     }
 
     /// Names the usual things of an occasion that are not named yet, from load `n` on.
-    fn add_usual(&mut self, n: u8, occasion: &str) -> Result<Note, Reject> {
-        let usual = occasions::named(occasion).ok_or_else(|| Reject::new("choice"))?;
+    fn add_usual(&mut self, n: u8, occasion: &str) -> Result<Note, Refusal> {
+        let usual = occasions::named(occasion).ok_or_else(|| Refusal::new("choice"))?;
         let what = |n: u8| format!("load.{n}.what");
         let named: Vec<&str> = parts::loads(&self.draft)
             .filter(|other| *other != n)
@@ -481,7 +481,7 @@ impl Machine {
             .filter(|key| !named.contains(key))
             .collect();
         if missing.is_empty() {
-            return Err(Reject::new("all-named"));
+            return Err(Refusal::new("all-named"));
         }
         let first_after = self.end_of("load", "what", steps::MOST_LOADS).unwrap_or(n);
         let numbers = std::iter::once(n).chain(first_after.max(n + 1)..=steps::MOST_LOADS);
@@ -531,9 +531,9 @@ impl Machine {
             "id",
             "name",
             "kind",
-            "draw",
+            "running",
             "starting",
-            "factor",
+            "power_factor",
             "continuous",
             "voltage",
         ] {
@@ -563,7 +563,7 @@ impl Machine {
         self.draft.answers.insert(key, said);
     }
 
-    fn said(&self, place: &Place, input: Input) -> Result<Said, Reject> {
+    fn said(&self, place: &Place, input: Input) -> Result<Said, Refusal> {
         let step = place.step;
         let default = || match self.draft.get(&place.key()) {
             Some(said) if self.check(place, said).is_ok() => {
@@ -580,7 +580,7 @@ impl Machine {
                     Takes::Typed(form) => form.check("").err(),
                     _ => None,
                 }
-                .unwrap_or_else(|| Reject::new("choice"))
+                .unwrap_or_else(|| Refusal::new("choice"))
             }),
             Input::Answer(text) => {
                 let text = text.trim();
@@ -590,35 +590,35 @@ impl Machine {
                 }
             }
             Input::Skip if step.none => Ok(Said::None),
-            Input::Skip => default().ok_or_else(|| Reject::new("no-skip")),
+            Input::Skip => default().ok_or_else(|| Refusal::new("no-skip")),
             Input::Unknown if step.unknown => Ok(Said::Unknown),
             // What nobody can name must not be used, so it has no place in a plan.
             Input::Unknown if matches!(step.field, "face" | "plug" | "ends") => {
-                Err(Reject::new("unknown-shape"))
+                Err(Refusal::new("unknown-shape"))
             }
-            Input::Unknown => Err(Reject::new("no-unknown")),
+            Input::Unknown => Err(Refusal::new("no-unknown")),
             Input::Back | Input::Explain | Input::Picture | Input::Quit => {
-                Err(Reject::new("choice"))
+                Err(Refusal::new("choice"))
             }
         }
     }
 
     /// Whether it is an answer to the question, as the other answers stand.
-    fn check(&self, place: &Place, said: &Said) -> Result<(), Reject> {
+    fn check(&self, place: &Place, said: &Said) -> Result<(), Refusal> {
         let step = place.step;
         let text = match said {
             Said::Unknown if step.unknown => return Ok(()),
             Said::None if step.none => return Ok(()),
             // Ours, whatever it says.
             Said::Word(_) if matches!(step.takes, Takes::Typed(Form::Name)) => return Ok(()),
-            Said::Word(_) => return Err(Reject::new("choice")),
-            Said::Unknown | Said::None => return Err(Reject::new("no-unknown")),
+            Said::Word(_) => return Err(Refusal::new("choice")),
+            Said::Unknown | Said::None => return Err(Refusal::new("no-unknown")),
             Said::Is(text) => text,
         };
         match step.takes {
             Takes::YesNo => {
                 if !matches!(text.as_str(), "yes" | "no") {
-                    return Err(Reject::new("yes-no"));
+                    return Err(Refusal::new("yes-no"));
                 }
             }
             Takes::Pick(items) => {
@@ -626,7 +626,7 @@ impl Machine {
                     .iter()
                     .any(|item| item.value == *text)
                 {
-                    return Err(Reject::new("choice"));
+                    return Err(Refusal::new("choice"));
                 }
             }
             Takes::Typed(form) => form.check(text).map_err(|reject| {
@@ -652,7 +652,7 @@ impl Machine {
         }
     }
 
-    fn check_against_others(&self, place: &Place, text: &str) -> Result<(), Reject> {
+    fn check_against_others(&self, place: &Place, text: &str) -> Result<(), Refusal> {
         let draft = &self.draft;
         let n = place.at.n;
         match place.step.id {
@@ -661,13 +661,13 @@ impl Machine {
                 let rated = draft.text("generator.rated").unwrap_or_default();
                 match bounds::RATED.read(rated) {
                     Ok(least) if peak < least => {
-                        Err(Reject::new("peak").with("rated", Value::Numbers(rated.to_owned())))
+                        Err(Refusal::new("peak").with("rated", Value::Numbers(rated.to_owned())))
                     }
                     _ => Ok(()),
                 }
             }
             "load-starting" => {
-                let less = |least: Amount| Err(Reject::new("starting").with("running", least));
+                let less = |least: Amount| Err(Refusal::new("starting").with("running", least));
                 match (form::start(text)?, build::load_draw(draft, n)) {
                     (Start::Power(power), Answer::Known(Draw::Power(least))) if power < least => {
                         less(Amount::of(least))
@@ -680,7 +680,7 @@ impl Machine {
             }
             "load-draw" | "load-plug" | "load-factor" => {
                 match build::beyond_plug(draft, n, place.step.field, text) {
-                    Some((amps, plug)) => Err(Reject::new("plug-amps")
+                    Some((amps, plug)) => Err(Refusal::new("plug-amps")
                         .with("amps", Amount::of(amps))
                         .with("plug", plug.to_string())
                         .with("rating", Amount::of(plug.0.rating()))),
@@ -695,14 +695,14 @@ impl Machine {
                 if told == 1 || told == usize::from(there) {
                     Ok(())
                 } else {
-                    Err(Reject::new("legs-count").with("count", there.to_string()))
+                    Err(Refusal::new("legs-count").with("count", there.to_string()))
                 }
             }
             "outlet-trips" => {
                 let trips = form::quantity(text, &bounds::TRIPS_AT)?;
                 match breaker(draft, n) {
                     Some((most, marked)) if trips > most => {
-                        Err(Reject::new("trips").with("marked", marked))
+                        Err(Refusal::new("trips").with("marked", marked))
                     }
                     _ => Ok(()),
                 }
@@ -715,7 +715,7 @@ impl Machine {
                         if other.as_ref().map(|o| o.0) != Some(own) =>
                     {
                         let other = other.map_or_else(|| Value::word("shown-unknown"), |o| o.1);
-                        Err(Reject::new("shares")
+                        Err(Refusal::new("shares")
                             .with("own", marked)
                             .with("other", other))
                     }
@@ -732,7 +732,7 @@ impl Machine {
                         .iter()
                         .any(|(_, id)| id == text);
                 if taken {
-                    Err(Reject::new("ident-taken"))
+                    Err(Refusal::new("ident-taken"))
                 } else {
                     Ok(())
                 }
@@ -742,11 +742,11 @@ impl Machine {
     }
 }
 
-fn not_zero(length: Length) -> Result<(), Reject> {
+fn not_zero(length: Length) -> Result<(), Refusal> {
     if length > Length::ZERO {
         Ok(())
     } else {
-        Err(Reject::new("zero"))
+        Err(Refusal::new("zero"))
     }
 }
 

@@ -4,10 +4,10 @@ use std::collections::BTreeSet;
 
 use super::{Cursor, Kind, Machine, Place, Question, load_label, part_key};
 use crate::interview::draft::Said;
-use crate::interview::form::Reject;
 use crate::interview::parts::{self, Ids};
 use crate::interview::steps::{self, Ask, Group, Item, Label, Suggestion, Takes};
 use crate::interview::{Input, build, live};
+use crate::plan::Refusal;
 
 impl Machine {
     /// The keys of the parts that have a line on the review page.
@@ -243,21 +243,21 @@ impl Machine {
         }
     }
 
-    pub(super) fn pick_line(&mut self, input: Input) -> Result<(), Reject> {
+    pub(super) fn pick_line(&mut self, input: Input) -> Result<(), Refusal> {
         let page = self.page(0);
         let value = match input {
             Input::Answer(text) if !text.trim().is_empty() => text.trim().to_owned(),
             Input::Answer(_) | Input::Skip => match page.default {
                 Suggestion::Said(Said::Is(value)) => value,
-                _ => return Err(Reject::new("choice")),
+                _ => return Err(Refusal::new("choice")),
             },
-            _ => return Err(Reject::new("no-unknown")),
+            _ => return Err(Refusal::new("no-unknown")),
         };
         let Kind::Page(rows) = page.kind else {
-            return Err(Reject::new("choice"));
+            return Err(Refusal::new("choice"));
         };
         if !rows.iter().any(|row| row.value == value) {
-            return Err(Reject::new("choice"));
+            return Err(Refusal::new("choice"));
         }
         self.cursor = match value.as_str() {
             "add" => Cursor::Part("add".into()),
@@ -286,10 +286,10 @@ impl Machine {
     }
 
     /// To the question that names one part more.
-    fn add(&mut self, list: &str, field: &str, most: u8) -> Result<Cursor, Reject> {
+    fn add(&mut self, list: &str, field: &str, most: u8) -> Result<Cursor, Refusal> {
         let end = self
             .end_of(list, field, most)
-            .ok_or_else(|| Reject::new("full"))?;
+            .ok_or_else(|| Refusal::new("full"))?;
         self.forget_after(list, field, end + 1, most);
         Ok(Cursor::At {
             key: format!("{list}.{end}.{field}"),

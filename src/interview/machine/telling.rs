@@ -3,9 +3,9 @@
 use super::{Machine, Note, Place};
 use crate::interview::parts::{self, Ids};
 use crate::interview::steps::Group;
-use crate::interview::value::Value;
 use crate::interview::{build, live};
 use crate::plan::Plan;
+use crate::plan::problem::Value;
 use crate::quantity::{Amount, Power};
 use crate::report::{Assumption, Finding, Report};
 use crate::supply::rated_of_peak;
@@ -70,15 +70,11 @@ impl Machine {
             }
         };
         let field = match (place.step.group, place.step.field) {
-            (Group::Site, "sleepers") => "sleepers_at",
             (Group::Site, "alarm") => "co_alarm",
-            (Group::Site, "building") => "feeds_building",
             (Group::Generator, "kit") => "parallel.kit",
             (Group::Generator, "limit") => "parallel.limit",
             // What it keeps up is what nobody knows then.
             (Group::Generator, "figure") => "rated",
-            (_, "draw") => "running",
-            (_, "factor") => "power_factor",
             (_, "jacket") => "wire",
             (_, field) => field,
         };
@@ -99,7 +95,7 @@ impl Machine {
             "what" => {
                 draft.text(&place.key()) != Some("done") && draft.text(&place.key()) != Some("own")
             }
-            "draw" | "count" | "starting" => true,
+            "running" | "count" | "starting" => true,
             _ => false,
         };
         if !named {

@@ -2,7 +2,7 @@
 
 use super::{Item, Label, Suggestion, said};
 use crate::interview::draft::{Draft, Said};
-use crate::interview::value::Value;
+use crate::plan::problem::Value;
 use crate::quantity::Quantity;
 use crate::tables::shape::{Circuit, Configuration, Receptacle};
 

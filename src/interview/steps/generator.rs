@@ -1,9 +1,9 @@
 //! The set itself; its fuel, tank and noise.
 
-use super::{Ask, At, Group, Step, Suggestion, Takes, flow_if, said, step, word, words};
+use super::{Ask, At, Group, Step, Suggestion, Takes, choices, flow_if, said, step, word, words};
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
-use crate::plan::bounds;
+use crate::plan::{Choice, Fuel, System, bounds};
 use crate::quantity::Power;
 
 /// Asked once the review page has been told to; none of it is about danger.
@@ -30,7 +30,7 @@ fn joined(draft: &Draft, _: At) -> Ask {
 fn other_fuel(draft: &Draft, at: At) -> Ask {
     match draft.get("fuel.fuel") {
         Some(Said::Unknown) => more(draft, at),
-        Some(Said::Is(fuel)) if fuel == "propane" => more(draft, at),
+        Some(Said::Is(fuel)) if Fuel::named(fuel) == Some(Fuel::Propane) => more(draft, at),
         _ => Ask::No,
     }
 }
@@ -43,7 +43,7 @@ fn likely_voltage(draft: &Draft, _: At) -> Suggestion {
         .text("generator.rated")
         .and_then(|text| bounds::RATED.read(text).ok());
     if rated.is_some_and(|rated| rated <= CARRIED) {
-        said("120")
+        said(System::V120.pick())
     } else {
         Suggestion::Said(Said::Unknown)
     }
@@ -84,7 +84,7 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Group::Generator,
         "voltage",
         "generator-voltage",
-        Takes::Pick(|_, _| words("generator-voltage", &["120", "120-240"])),
+        Takes::Pick(|_, _| choices::<System>("generator-voltage")),
     )
     .unknown()
     .suggest(likely_voltage),
@@ -107,7 +107,11 @@ pub(in crate::interview) const GENERATOR: &[Step] = &[
         Group::Generator,
         "sets",
         "generator-sets",
-        Takes::Pick(|_, _| words("generator-sets", &["1", "2", "3", "4"])),
+        Takes::Pick(|_, _| {
+            let counts: Vec<String> = (1..=bounds::SETS.most).map(|n| n.to_string()).collect();
+            let counts: Vec<&str> = counts.iter().map(String::as_str).collect();
+            words("generator-sets", &counts)
+        }),
     )
     .later()
     .suggest(|_, _| said("1")),
@@ -130,16 +134,22 @@ pub(in crate::interview) const FUEL: &[Step] = &[
         Group::Fuel,
         "fuel",
         "generator-fuel",
-        Takes::Pick(|_, _| words("generator-fuel", &["gasoline", "propane", "diesel"])),
+        Takes::Pick(|_, _| choices::<Fuel>("generator-fuel")),
     )
     .unknown()
     .when(more)
-    .suggest(|_, _| said("gasoline")),
+    .suggest(|_, _| said(Fuel::Gasoline.pick())),
     step(
         Group::Fuel,
         "rated_on",
         "generator-rated-on",
-        Takes::Pick(|_, _| words("generator-rated-on", &["gasoline", "propane"])),
+        // No set that burns diesel burns anything else.
+        Takes::Pick(|_, _| {
+            let fuels = choices::<Fuel>("generator-rated-on").into_iter();
+            fuels
+                .filter(|fuel| fuel.value != Fuel::Diesel.pick())
+                .collect()
+        }),
     )
     .rather_unknown()
     .when(other_fuel),

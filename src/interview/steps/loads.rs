@@ -1,15 +1,15 @@
 //! What is to run.
 
 use super::{
-    Ask, At, Group, Item, Label, Step, Suggestion, Takes, ended, flow_if, place_item, plugs, said,
-    step, word, words,
+    Ask, At, Group, Item, Label, Step, Suggestion, Takes, choices, ended, flow_if, place_item,
+    plugs, said, step, word, words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::interview::parts::{self, Ids};
-use crate::interview::value::Value;
+use crate::plan::problem::Value;
 
-use crate::plan::{LoadKind, bounds};
+use crate::plan::{Choice, LoadKind, Uses, Wanted, bounds};
 use crate::quantity::Quantity;
 use crate::tables::shape::{Configuration, Plug};
 use crate::tables::{appliances, occasions};
@@ -92,21 +92,26 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "kind",
         "load-kind",
-        Takes::Pick(|_, _| words("load-kind", &LoadKind::WORDS)),
+        Takes::Pick(|_, _| choices::<LoadKind>("load-kind")),
     )
     .unknown()
     .when(own_first)
     .suggest(|draft, at| {
-        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.word()))
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| said(a.kind.pick()))
     }),
-    step(Group::Load, "draw", "load-draw", Takes::Typed(Form::Draw))
-        .unknown()
-        .when(own_first)
-        .suggest(|draft, at| {
-            table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
-                said(format!("{} W", a.running.amount()))
-            })
-        }),
+    step(
+        Group::Load,
+        "running",
+        "load-draw",
+        Takes::Typed(Form::Draw),
+    )
+    .unknown()
+    .when(own_first)
+    .suggest(|draft, at| {
+        table(draft, at).map_or(Suggestion::Said(Said::Unknown), |a| {
+            said(format!("{} W", a.running.amount()))
+        })
+    }),
     step(
         Group::Load,
         "count",
@@ -123,12 +128,13 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     )
     .unknown()
     .when(|draft, at| {
-        let motor = draft.text(&format!("load.{}.kind", at.n)) == Some("motor");
+        let kind = draft.text(&format!("load.{}.kind", at.n));
+        let motor = kind.and_then(LoadKind::named) == Some(LoadKind::Motor);
         flow_if(own(draft, at) && motor)
     })
     .suggest(|draft, at| {
         // The table's starting figure belongs to the table's running figure.
-        let changed = draft.get(&format!("load.{}.draw", at.n)).is_some();
+        let changed = draft.get(&format!("load.{}.running", at.n)).is_some();
         table(draft, at)
             .filter(|_| !changed)
             .map_or(Suggestion::Said(Said::Unknown), |a| {
@@ -137,7 +143,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
     }),
     step(
         Group::Load,
-        "factor",
+        "power_factor",
         "load-factor",
         Takes::Typed(Form::Ratio(&bounds::POWER_FACTOR)),
     )
@@ -183,7 +189,7 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "voltage",
         "load-voltage",
-        Takes::Pick(|_, _| words("load-voltage", &["240", "both"])),
+        Takes::Pick(|_, _| choices::<Uses>("load-voltage")),
     )
     .rather_unknown()
     .when(|draft, at| {
@@ -197,10 +203,10 @@ pub(in crate::interview) const LOAD: &[Step] = &[
         Group::Load,
         "wanted",
         "load-wanted",
-        Takes::Pick(|_, _| words("load-wanted", &["must", "wish"])),
+        Takes::Pick(|_, _| choices::<Wanted>("load-wanted")),
     )
     .later()
-    .suggest(|_, _| said("must")),
+    .suggest(|_, _| said(Wanted::Must.pick())),
     step(
         Group::Load,
         "hours",

@@ -20,7 +20,8 @@ pub(super) use site::SITE;
 use super::draft::{Draft, Said};
 use super::form::Form;
 use super::parts::{Ids, Place};
-use super::value::Value;
+use crate::plan::Choice;
+use crate::plan::problem::Value;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// A part of the interview.
@@ -134,7 +135,8 @@ pub enum Suggestion {
 pub struct Step {
     /// The part it belongs to.
     pub group: Group,
-    /// The name of its answer within the part.
+    /// The name of its answer within the part: the key of the plan that it fills, where it fills
+    /// just one.
     pub field: &'static str,
     /// The name of its messages.
     pub id: &'static str,
@@ -223,6 +225,13 @@ fn words(id: &str, values: &[&str]) -> Vec<Item> {
         .iter()
         .map(|value| Item::new(*value, Label::word(format!("pick-{id}-{value}"))))
         .collect()
+}
+
+/// All choices of a kind.
+fn choices<C: Choice>(id: &str) -> Vec<Item> {
+    let picks: Vec<String> = C::ALL.iter().map(|(choice, _)| choice.pick()).collect();
+    let picks: Vec<&str> = picks.iter().map(String::as_str).collect();
+    words(id, &picks)
 }
 
 /// The words that end a list come first, where Enter finds them; the one that takes a thing out

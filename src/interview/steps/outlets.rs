@@ -2,19 +2,20 @@
 
 use super::faces::{has_usual_breaker, shape_items, usual};
 use super::{
-    Ask, At, Group, Item, Step, Suggestion, Takes, ended, flow_if, place_item, said, step, words,
+    Ask, At, Group, Item, Step, Suggestion, Takes, choices, ended, flow_if, place_item, said, step,
+    words,
 };
 use crate::interview::draft::{Draft, Said};
 use crate::interview::form::Form;
 use crate::interview::parts::{self, Ids, Place};
-use crate::plan::bounds;
+use crate::plan::{Leg, System, bounds};
 use crate::tables::shape::{Circuit, Receptacle};
 
 /// The most outlets of a set.
 pub(in crate::interview) const MOST_OUTLETS: u8 = 12;
 
 fn outlet_faces(draft: &Draft, at: At) -> Vec<Item> {
-    let two_legs = draft.text("generator.voltage") != Some("120");
+    let two_legs = parts::legs(draft) != Some(System::V120);
     ended(
         shape_items(two_legs),
         "outlet-face",
@@ -34,7 +35,7 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
     .suggest(|draft, at| {
         if at.n > 1 {
             said("done")
-        } else if draft.text("generator.voltage") == Some("120-240") {
+        } else if parts::legs(draft) == Some(System::V120_240) {
             usual("L14-30R")
         } else {
             usual("5-20R")
@@ -77,7 +78,7 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
         Group::Outlet,
         "leg",
         "outlet-leg",
-        Takes::Pick(|_, _| words("outlet-leg", &["a", "b"])),
+        Takes::Pick(|_, _| choices::<Leg>("outlet-leg")),
     )
     .rather_unknown()
     .when(|draft, at| {
@@ -85,7 +86,7 @@ pub(in crate::interview) const OUTLET: &[Step] = &[
             .text(&format!("outlet.{}.face", at.n))
             .and_then(Receptacle::named);
         let one = face.is_some_and(|face| face.0.circuit() == Circuit::OneLeg);
-        if one && draft.text("generator.voltage") == Some("120-240") {
+        if one && parts::legs(draft) == Some(System::V120_240) {
             Ask::Later
         } else {
             Ask::No
@@ -191,7 +192,7 @@ pub(in crate::interview) const OUTLET_AFTER: &[Step] = &[
     .suggest(|_, _| said("own")),
     step(
         Group::Outlet,
-        "trips",
+        "trips_at",
         "outlet-trips",
         Takes::Typed(Form::Current(&bounds::TRIPS_AT)),
     )

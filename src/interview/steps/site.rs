@@ -1,9 +1,9 @@
 //! The place.
 
-use super::{Group, Step, Takes, flow_if, said, step, word, words};
+use super::{Group, Step, Takes, choices, flow_if, said, step, word, words};
 use crate::interview::form::Form;
 use crate::interview::parts;
-use crate::plan::bounds;
+use crate::plan::{Choice, Ground, Stands, bounds};
 
 pub(in crate::interview) const SITE: &[Step] = &[
     step(Group::Site, "name", "site-name", Takes::Typed(Form::Name))
@@ -13,13 +13,14 @@ pub(in crate::interview) const SITE: &[Step] = &[
         Group::Site,
         "ground",
         "site-ground",
-        Takes::Pick(|_, _| words("site-ground", &["wet", "damp", "dry"])),
+        // The worst first, where Enter finds it.
+        Takes::Pick(|_, _| choices::<Ground>("site-ground").into_iter().rev().collect()),
     )
     .unknown()
-    .suggest(|_, _| said("wet")),
+    .suggest(|_, _| said(Ground::Wet.pick())),
     step(
         Group::Site,
-        "sleepers",
+        "sleepers_at",
         "site-sleepers",
         Takes::Typed(Form::Length(&bounds::SLEEPERS_AT)),
     )
@@ -28,7 +29,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
         Group::Site,
         "stands",
         "site-stands",
-        Takes::Pick(|_, _| words("site-stands", &["open", "roof", "covered", "enclosed"])),
+        Takes::Pick(|_, _| choices::<Stands>("site-stands")),
     )
     // Not the usual place by Enter alone: of what kills, somebody has to have thought.
     .rather_unknown(),
@@ -40,7 +41,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
         Takes::Pick(|_, _| words("site-alarm", &["yes", "no", "nobody"])),
     )
     .rather_unknown(),
-    step(Group::Site, "building", "site-building", Takes::YesNo).rather_unknown(),
+    step(Group::Site, "feeds_building", "site-building", Takes::YesNo).rather_unknown(),
     step(
         Group::Site,
         "altitude",
@@ -58,7 +59,7 @@ pub(in crate::interview) const SITE: &[Step] = &[
     .later(),
     step(
         Group::Site,
-        "quiet",
+        "quiet_hours",
         "site-quiet",
         Takes::Typed(Form::Spans),
     )

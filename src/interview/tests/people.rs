@@ -254,7 +254,7 @@ unknown
 unknown
 unknown
 load.1          # the review page: the toaster
-load.1.draw
+load.1.running
 900 W
 load.1.name
 Old toaster

@@ -2,6 +2,7 @@
 
 use super::{Change, Seat};
 use crate::mend::places::{Leads, ends_of};
+use crate::plan::row::Part;
 use crate::plan::{
     Answer, Cord, DistributionBox, Draw, Id, LONGEST_NAME, Outlet, Plan, Span, Stands,
 };
@@ -411,9 +412,7 @@ fn new_cord(plan: &Plan, at: &Id, stem: &str, shape: Receptacle) -> Cord {
         wire: Answer::Known(wire_for(shape.0)),
         conductors: Answer::Known(conductors),
         length: Answer::Known(ADAPTER),
-        outdoor: Answer::Known(true),
-        coiled: Answer::Known(false),
-        gfci: Answer::Known(true),
+        ..Cord::best()
     }
 }
 

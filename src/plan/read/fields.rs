@@ -8,64 +8,77 @@ use rust_decimal::Decimal;
 use toml::de::{DeTable, DeValue};
 
 use super::nearest;
-use super::problem::{Problem, ProblemKind, Type};
-use crate::plan::bounds::{Bounds, Refused, Whole};
-use crate::plan::{Answer, Id, LONGEST_NAME, Span, hides};
-use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire, allowed_units};
+use super::problem::{Problem, Refusal, Value, shorten};
+use crate::plan::bounds::{Bounds, Whole};
+use crate::plan::{Answer, Choice, Id, LONGEST_NAME, Span};
+use crate::quantity::{Amount, Quantity, QuantityError, Unit, Wire};
+use crate::tables::motors::code_letter;
 use crate::tables::shape::{Configuration, Plug, Receptacle};
 
 /// The word for "I don't know".
-pub(super) const UNKNOWN: &str = "unknown";
+const UNKNOWN: &str = "unknown";
 
 /// Where problems are put.
 #[derive(Debug, Default)]
-pub(super) struct Sink(RefCell<Vec<Problem>>);
+pub(crate) struct Sink(RefCell<Vec<Problem>>);
 
 impl Sink {
-    pub(super) fn put(&self, span: Range<usize>, kind: ProblemKind) {
-        self.0.borrow_mut().push(Problem { span, kind });
+    pub(crate) fn put(&self, span: Range<usize>, why: Refusal) {
+        let first = None;
+        self.0.borrow_mut().push(Problem { span, why, first });
     }
 
-    pub(super) fn into_problems(self) -> Vec<Problem> {
+    /// Reports the second of two, which cannot both be.
+    pub(crate) fn put_second(&self, span: Range<usize>, why: Refusal, first: Range<usize>) {
+        let first = Some(first);
+        self.0.borrow_mut().push(Problem { span, why, first });
+    }
+
+    pub(crate) fn into_problems(self) -> Vec<Problem> {
         self.0.into_inner()
     }
 }
 
 /// A table of the file.
-pub(super) struct Fields<'t> {
+pub(crate) struct Fields<'t> {
     pub(super) sink: &'t Sink,
     pub(super) span: Range<usize>,
     table: &'t DeTable<'t>,
 }
 
 /// One value with its key, under which to report what is wrong with it.
-pub(super) struct Field<'t> {
+pub(crate) struct Field<'t> {
     pub(super) sink: &'t Sink,
     pub(super) key: &'static str,
     pub(super) span: Range<usize>,
+    /// Whether "unknown" is an answer here.
+    pub(crate) or_unknown: bool,
     value: &'t DeValue<'t>,
 }
 
 impl<'t> Fields<'t> {
     /// A table, after every key without a meaning here was reported.
-    pub(super) fn open(
+    pub(crate) fn open(
         sink: &'t Sink,
         table: &'t DeTable<'t>,
         span: Range<usize>,
-        allowed: &'static [&'static str],
+        allowed: &[&'static str],
     ) -> Self {
         for (key, value) in table {
             let found = key.get_ref().as_ref();
             if !allowed.contains(&found) {
+                // A heading's span is that of its brackets, and holds its key.
+                let heading = value.span().start < key.span().start;
+                let why = Refusal::new(if heading {
+                    "unknown-heading"
+                } else {
+                    "unknown-key"
+                });
+                let why = why.near("nearest", nearest(found, allowed.iter().copied()));
+                let allowed = allowed.iter().copied().map(str::to_owned).collect();
                 sink.put(
                     key.span(),
-                    ProblemKind::UnknownKey {
-                        found: shorten(found),
-                        nearest: nearest(found, allowed.iter().copied()),
-                        allowed,
-                        // A heading's span is that of its brackets, and holds its key.
-                        heading: value.span().start < key.span().start,
-                    },
+                    why.found(found).with("allowed", Value::All(allowed)),
                 );
             }
         }
@@ -73,7 +86,7 @@ impl<'t> Fields<'t> {
     }
 
     /// A table whose keys are another's business.
-    pub(super) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
+    pub(crate) fn peek(sink: &'t Sink, table: &'t DeTable<'t>) -> Self {
         Self {
             sink,
             span: 0..0,
@@ -81,18 +94,35 @@ impl<'t> Fields<'t> {
         }
     }
 
+    /// Reports something about the table as a whole.
+    pub(crate) fn put(&self, why: Refusal) {
+        self.sink.put(self.span.clone(), why);
+    }
+
     /// The value of a key, if the key is there.
-    pub(super) fn get(&self, key: &'static str) -> Option<Field<'t>> {
+    pub(crate) fn get(&self, key: &'static str) -> Option<Field<'t>> {
         self.table.get(key).map(|value| Field {
             sink: self.sink,
             key,
             span: value.span(),
+            or_unknown: false,
             value: value.get_ref(),
         })
     }
 
+    /// Reports every key but the first of those that say the same.
+    pub(crate) fn one_of(&self, keys: &[&'static str]) {
+        let mut given = keys.iter().filter_map(|key| self.get(key));
+        if let Some(Field { key: first, .. }) = given.next() {
+            for field in given {
+                let why = Refusal::new("two-draws").with("first", first);
+                field.put(why.with("second", field.key));
+            }
+        }
+    }
+
     /// A value that may be left out or unknown.
-    pub(super) fn answer<T>(
+    pub(crate) fn answer<T>(
         &self,
         key: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
@@ -104,22 +134,8 @@ impl<'t> Fields<'t> {
         }
     }
 
-    /// A value that may be unknown but not be left out.
-    pub(super) fn required_answer<T>(
-        &self,
-        key: &'static str,
-        example: &'static str,
-        read: impl FnOnce(&Field<'t>) -> Option<T>,
-    ) -> Answer<T> {
-        if self.get(key).is_none() {
-            self.sink
-                .put(self.span.clone(), ProblemKind::MissingKey { key, example });
-        }
-        self.answer(key, read)
-    }
-
     /// A value that may be left out but not be unknown.
-    pub(super) fn optional<T>(
+    pub(crate) fn optional<T>(
         &self,
         key: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
@@ -134,39 +150,33 @@ impl<'t> Fields<'t> {
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
         let field = self.get(key)?;
-        // Something may be called "Unknown"; that is a name like any other.
-        if field.is_unknown() && key != "name" {
-            field.put(ProblemKind::UnknownNotAllowed { key, optional });
+        if field.is_unknown() {
+            field.put(not_unknown(optional));
             return None;
         }
         read(&field)
     }
 
     /// A value that must be there.
-    pub(super) fn required<T>(
+    pub(crate) fn required<T>(
         &self,
         key: &'static str,
         example: &'static str,
         read: impl FnOnce(&Field<'t>) -> Option<T>,
     ) -> Option<T> {
         if self.get(key).is_none() {
-            self.sink
-                .put(self.span.clone(), ProblemKind::MissingKey { key, example });
+            self.put(missing(key, example));
         }
         self.known(key, false, read)
     }
 
     /// The tables under a heading in two square brackets.
-    pub(super) fn tables(
-        &self,
-        key: &'static str,
-        allowed: &'static [&'static str],
-    ) -> Vec<Fields<'t>> {
+    pub(crate) fn tables(&self, key: &'static str, allowed: &[&'static str]) -> Vec<Fields<'t>> {
         let Some(field) = self.get(key) else {
             return Vec::new();
         };
         let Some(items) = field.value.as_array() else {
-            field.wrong::<()>(Type::Tables);
+            field.wrong::<()>("tables");
             return Vec::new();
         };
         items
@@ -184,44 +194,47 @@ impl<'t> Fields<'t> {
 }
 
 impl<'t> Field<'t> {
-    pub(super) fn put(&self, kind: ProblemKind) {
-        self.sink.put(self.span.clone(), kind);
+    /// Reports what is wrong with this value.
+    pub(crate) fn put(&self, why: Refusal) {
+        self.sink.put(self.span.clone(), why.with("key", self.key));
     }
 
-    fn is_unknown(&self) -> bool {
+    pub(crate) fn is_unknown(&self) -> bool {
         self.value
             .as_str()
             .is_some_and(|text| text.trim().eq_ignore_ascii_case(UNKNOWN))
     }
 
-    fn found(&self) -> Type {
+    /// The kind of value that it is: message `plan-type-KIND`.
+    fn found(&self) -> &'static str {
         match self.value {
-            DeValue::String(_) => Type::Text,
-            DeValue::Integer(_) => Type::Whole,
-            DeValue::Float(_) => Type::Number,
-            DeValue::Boolean(_) => Type::YesNo,
-            DeValue::Datetime(_) => Type::Date,
+            DeValue::String(_) => "text",
+            DeValue::Integer(_) => "whole",
+            DeValue::Float(_) => "number",
+            DeValue::Boolean(_) => "yes-no",
+            DeValue::Datetime(_) => "date",
             DeValue::Array(array)
                 if !array.is_empty() && array.iter().all(|item| item.get_ref().is_table()) =>
             {
-                Type::Tables
+                "tables"
             }
-            DeValue::Array(_) => Type::List,
-            DeValue::Table(_) => Type::Table,
+            DeValue::Array(_) => "list",
+            DeValue::Table(_) => "table",
         }
     }
 
     /// Whether it is a whole number, as it should be; else that is reported.
-    pub(super) fn is_whole(&self) -> bool {
-        matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>(Type::Whole).is_some()
+    pub(crate) fn is_whole(&self) -> bool {
+        matches!(self.value, DeValue::Integer(_)) || self.wrong::<()>("whole").is_some()
     }
 
-    fn wrong<T>(&self, wanted: Type) -> Option<T> {
-        self.put(ProblemKind::WrongType {
-            key: self.key,
-            found: self.found(),
-            wanted,
-        });
+    fn wrong<T>(&self, wanted: &'static str) -> Option<T> {
+        let word = |kind: &str| Value::Word(format!("plan-type-{kind}"));
+        let why = Refusal::new("wrong-type").with("found", word(self.found()));
+        self.put(
+            why.with("wanted", word(wanted))
+                .near("example", example_of(self.key)),
+        );
         None
     }
 
@@ -235,19 +248,19 @@ impl<'t> Field<'t> {
     }
 
     /// A table in its own right.
-    pub(super) fn table(&self, allowed: &'static [&'static str]) -> Option<Fields<'t>> {
+    pub(crate) fn table(&self, allowed: &[&'static str]) -> Option<Fields<'t>> {
         match self.value {
             DeValue::Table(table) => {
                 Some(Fields::open(self.sink, table, self.span.clone(), allowed))
             }
-            _ => self.wrong(Type::Table),
+            _ => self.wrong("table"),
         }
     }
 
     /// A list, item by item.
-    pub(super) fn list<T>(
+    pub(crate) fn list<T>(
         &self,
-        wanted: Type,
+        wanted: &'static str,
         mut read: impl FnMut(&Self) -> Option<T>,
     ) -> Option<Vec<T>> {
         let Some(items) = self.value.as_array() else {
@@ -267,118 +280,79 @@ impl<'t> Field<'t> {
     }
 
     /// A text.
-    pub(super) fn text(&self) -> Option<&'t str> {
+    pub(crate) fn text(&self) -> Option<&'t str> {
         match self.value.as_str() {
             Some(text) if text.trim().is_empty() => {
-                self.put(ProblemKind::EmptyText { key: self.key });
+                self.put(Refusal::new("empty-text"));
                 None
             }
             Some(text) => Some(text.trim()),
-            None => self.wrong(Type::Text),
+            None => self.wrong("text"),
         }
     }
 
     /// A text that is printed: one line, not endless.
-    pub(super) fn name(&self) -> Option<String> {
+    pub(crate) fn name(&self) -> Option<String> {
         let name = crate::plan::name(self.text()?);
         if name.is_none() {
-            self.put(ProblemKind::BadText {
-                key: self.key,
-                most: LONGEST_NAME,
-            });
+            self.put(Refusal::new("bad-text").with("most", LONGEST_NAME.to_string()));
         }
         name
     }
 
     /// Yes or no.
-    pub(super) fn yes_no(&self) -> Option<bool> {
+    pub(crate) fn yes_no(&self) -> Option<bool> {
         match self.value {
             DeValue::Boolean(yes) => Some(*yes),
-            _ => self.wrong(Type::YesNoUnknown),
+            _ => self.wrong("yes-no-unknown"),
         }
     }
 
     /// A whole number within bounds.
-    pub(super) fn whole(&self, bounds: Whole) -> Option<u8> {
+    pub(crate) fn whole(&self, bounds: Whole) -> Option<u8> {
         let DeValue::Integer(whole) = self.value else {
-            return self.wrong(Type::Whole);
+            return self.wrong("whole");
         };
         let number = i64::from_str_radix(whole.as_str(), whole.radix())
             .ok()
             .and_then(|number| u8::try_from(number).ok())
             .filter(|number| bounds.hold(*number));
         if number.is_none() {
-            self.put(ProblemKind::OutOfRange {
-                key: self.key,
-                found: shorten(&whole.to_string()),
-                least: Amount::count(bounds.least.into()),
-                most: Amount::count(bounds.most.into()),
-            });
+            let why = Refusal::new("out-of-range").found(&whole.to_string());
+            let why = why.with("least", Amount::count(bounds.least.into()));
+            self.put(why.with("most", Amount::count(bounds.most.into())));
         }
         number
     }
 
     /// A quantity within bounds.
-    pub(super) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
-        let key = self.key;
+    pub(crate) fn quantity<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         if let Some(found) = self.bare_number() {
-            self.put(ProblemKind::NoUnit {
-                key,
-                found: shorten(&found),
-                allowed: allowed_units(Q::UNIT).collect(),
-            });
+            self.put(bounds.no_unit(&found));
             return None;
         }
         let Some(text) = self.value.as_str() else {
-            return self.wrong(Type::Quantity);
+            return self.wrong("quantity");
         };
         self.quantity_of(text, bounds)
     }
 
     fn quantity_of<Q: Quantity>(&self, text: &str, bounds: &Bounds<Q>) -> Option<Q> {
-        let key = self.key;
-        let found = || shorten(text.trim());
-        let problem = match bounds.read(text) {
-            Ok(quantity) => return Some(quantity),
-            Err(Refused::TwoReadings([decimals, thousands])) => ProblemKind::TwoReadings {
-                key,
-                found: found(),
-                decimals: shorten(&decimals),
-                thousands: shorten(&thousands),
-            },
-            Err(Refused::Outside | Refused::Not(QuantityError::OutOfRange)) => {
-                ProblemKind::OutOfRange {
-                    key,
-                    found: found(),
-                    least: Amount::of(bounds.least),
-                    most: Amount::of(bounds.most),
-                }
-            }
-            Err(Refused::Not(QuantityError::Empty)) => ProblemKind::EmptyText { key },
-            Err(Refused::Not(QuantityError::NoNumber)) => ProblemKind::NoNumber {
-                key,
-                found: found(),
-                example: example(Q::UNIT),
-            },
-            Err(Refused::Not(QuantityError::NoUnit)) => ProblemKind::NoUnit {
-                key,
-                found: found(),
-                allowed: allowed_units(Q::UNIT).collect(),
-            },
-            Err(Refused::Not(QuantityError::UnknownUnit { found })) => ProblemKind::UnknownUnit {
-                key,
-                found: shorten(&found),
-                allowed: allowed_units(Q::UNIT).collect(),
-            },
+        let refused = |why: Refusal| {
+            let key = match why.key {
+                "no-number" if Q::UNIT == Unit::One => "no-plain-number",
+                "unknown-unit" if Q::UNIT == Unit::Watt && of_volt_amperes(&why) => "volt-amperes",
+                key => key,
+            };
+            self.put(Refusal { key, ..why });
         };
-        self.put(problem);
-        None
+        bounds.read(text).map_err(refused).ok()
     }
 
     /// A ratio: a number without a unit, and here without quotes.
-    pub(super) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
+    pub(crate) fn number<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         let Some(found) = self.bare_number() else {
-            return self.wrong(Type::Number);
+            return self.wrong("number");
         };
         let number = found
             .parse()
@@ -387,18 +361,13 @@ impl<'t> Field<'t> {
             .and_then(|number: Decimal| Q::parse(&number.to_string(), bounds.round).ok())
             .filter(|number| bounds.hold(*number));
         if number.is_none() {
-            self.put(ProblemKind::OutOfRange {
-                key: self.key,
-                found: shorten(&found),
-                least: Amount::of(bounds.least),
-                most: Amount::of(bounds.most),
-            });
+            self.put(bounds.refusal("out-of-range", &found));
         }
         number
     }
 
     /// A ratio that may be a fraction and so stands in quotes: "1/2". A bare number will do.
-    pub(super) fn ratio_in_text<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
+    pub(crate) fn ratio_in_text<Q: Quantity>(&self, bounds: &Bounds<Q>) -> Option<Q> {
         if self.bare_number().is_some() {
             return self.number(bounds);
         }
@@ -408,52 +377,34 @@ impl<'t> Field<'t> {
     }
 
     /// The size of a wire.
-    pub(super) fn wire(&self) -> Option<Wire> {
-        const UNITS: [&str; 2] = ["AWG", "mm²"];
-        let key = self.key;
+    pub(crate) fn wire(&self) -> Option<Wire> {
+        let no_unit = |found: &str| {
+            let why = Refusal::new("no-unit").found(found);
+            why.with("example", format!("{} AWG", shorten(found)))
+        };
         if let Some(found) = self.bare_number() {
-            self.put(ProblemKind::NoUnit {
-                key,
-                found: shorten(&found),
-                allowed: UNITS.to_vec(),
-            });
+            self.put(no_unit(&found).with("allowed", wire_units()));
             return None;
         }
         let Some(text) = self.value.as_str() else {
-            return self.wrong(Type::Quantity);
+            return self.wrong("quantity");
         };
-        let found = || shorten(text.trim());
-        let problem = match Wire::parse(text) {
+        let why = match Wire::parse(text) {
             Ok(wire) => return Some(wire),
-            Err(QuantityError::Empty) => ProblemKind::EmptyText { key },
-            Err(QuantityError::NoNumber) => ProblemKind::NoNumber {
-                key,
-                found: found(),
-                example: Wire::Awg(12).to_string(),
-            },
-            Err(QuantityError::NoUnit) => ProblemKind::NoUnit {
-                key,
-                found: found(),
-                allowed: UNITS.to_vec(),
-            },
-            Err(QuantityError::UnknownUnit { found }) => ProblemKind::UnknownUnit {
-                key,
-                found: shorten(&found),
-                allowed: UNITS.to_vec(),
-            },
-            Err(QuantityError::OutOfRange) => ProblemKind::WireSize { found: found() },
+            Err(QuantityError::Empty) => Refusal::new("empty-text"),
+            Err(QuantityError::NoNumber) => Refusal::new("no-number")
+                .found(text)
+                .with("example", Wire::Awg(12).to_string()),
+            Err(QuantityError::NoUnit) => no_unit(text.trim()),
+            Err(QuantityError::UnknownUnit { found }) => Refusal::new("unknown-unit").found(&found),
+            Err(QuantityError::OutOfRange) => Refusal::new("wire-size").found(text),
         };
-        self.put(problem);
+        self.put(why.with("allowed", wire_units()));
         None
     }
 
-    /// One of a few words. `names` and `values` go together.
-    pub(super) fn choice<T: Copy>(
-        &self,
-        names: &'static [&'static str],
-        values: &[T],
-        or_unknown: bool,
-    ) -> Option<T> {
+    /// One of a few words.
+    pub(crate) fn choice<C: Choice>(&self) -> Option<C> {
         let text = self.text()?;
         let squeeze = |text: &str| -> String {
             let kept = text
@@ -462,103 +413,100 @@ impl<'t> Field<'t> {
             kept.flat_map(char::to_lowercase).collect()
         };
         let wanted = squeeze(text);
-        let at = names.iter().position(|name| squeeze(name) == wanted);
-        if at.is_none() {
-            self.put(ProblemKind::NotAChoice {
-                key: self.key,
-                found: shorten(text),
-                nearest: nearest(text, names.iter().copied()),
-                allowed: names,
-                or_unknown,
-            });
+        let row = C::ALL.iter().find(|(_, word)| squeeze(word) == wanted);
+        if row.is_none() {
+            let words = C::ALL.iter().map(|(_, word)| *word);
+            let near = nearest(text, words.clone());
+            let unknown = self.or_unknown.then_some(UNKNOWN);
+            let why = Refusal::new("not-a-choice")
+                .found(text)
+                .near("nearest", near);
+            self.put(why.with("allowed", Value::any(words.chain(unknown))));
         }
-        at.and_then(|at| values.get(at).copied())
+        row.map(|(choice, _)| *choice)
     }
 
     /// The tag of a language, as `es` or `fr-CA`.
-    pub(super) fn language(&self) -> Option<String> {
+    pub(crate) fn language(&self) -> Option<String> {
         let text = self.text()?;
         let tag = text.parse::<unic_langid::LanguageIdentifier>();
         if tag.is_err() {
-            let found = shorten(text);
-            self.put(ProblemKind::NotALanguage { found });
+            self.put(Refusal::new("not-a-language").found(text));
         }
         tag.ok().map(|tag| tag.to_string())
     }
 
     /// The shape of a receptacle.
-    pub(super) fn receptacle(&self) -> Option<Receptacle> {
+    pub(crate) fn receptacle(&self) -> Option<Receptacle> {
         let text = self.text()?;
         Receptacle::named(text).or_else(|| {
             self.put(match Plug::named(text) {
-                Some(plug) => self.wrong_half(text, Receptacle(plug.0).to_string(), false),
-                None => self.no_shape(text, |c| Receptacle(c).to_string()),
+                // A cord with blades at both ends kills, whoever wrote it down by mistake or not.
+                Some(plug) => wrong_half(
+                    if self.key == "ends" {
+                        "two-plugs"
+                    } else {
+                        "wrong-half-receptacle"
+                    },
+                    text,
+                    Receptacle(plug.0).to_string(),
+                ),
+                None => no_shape(text, |c| Receptacle(c).to_string()),
             });
             None
         })
     }
 
     /// The shape of a plug.
-    pub(super) fn plug(&self) -> Option<Plug> {
+    pub(crate) fn plug(&self) -> Option<Plug> {
         let text = self.text()?;
         Plug::named(text).or_else(|| {
             self.put(match Receptacle::named(text) {
-                Some(half) => self.wrong_half(text, Plug(half.0).to_string(), true),
-                None => self.no_shape(text, |c| Plug(c).to_string()),
+                Some(half) => wrong_half("wrong-half", text, Plug(half.0).to_string()),
+                None => no_shape(text, |c| Plug(c).to_string()),
             });
             None
         })
     }
 
-    fn wrong_half(&self, found: &str, meant: String, plug: bool) -> ProblemKind {
-        ProblemKind::WrongHalf {
-            key: self.key,
-            found: shorten(found),
-            meant,
-            plug,
-        }
-    }
-
-    fn no_shape(&self, found: &str, name: impl Fn(Configuration) -> String) -> ProblemKind {
-        let allowed: Vec<String> = Configuration::ALL.into_iter().map(name).collect();
-        ProblemKind::UnknownShape {
-            key: self.key,
-            found: shorten(found),
-            nearest: nearest(found, allowed.iter().map(String::as_str)).map(str::to_owned),
-            allowed,
-        }
-    }
-
     /// A new id.
-    pub(super) fn id(&self) -> Option<Id> {
+    pub(crate) fn id(&self) -> Option<Id> {
         let text = self.text()?;
         let id = Id::new(text);
         if id.is_none() {
-            self.put(ProblemKind::BadId {
-                found: shorten(text),
-                nearest: mend_id(text),
-            });
+            let why = Refusal::new("bad-id").found(text);
+            self.put(why.near("nearest", mend_id(text)));
         }
         id
     }
 
-    /// One part of the day, or a list of several.
-    pub(super) fn hours_or_list(&self) -> Option<Vec<Span>> {
-        match self.value {
-            DeValue::Array(_) => self.list(Type::List, Self::hours),
-            _ => self.hours().map(|span| vec![span]),
+    /// Whether it stands in square brackets.
+    pub(crate) fn is_list(&self) -> bool {
+        self.value.is_array()
+    }
+
+    /// The letter of a motor that says what it draws while its rotor is locked.
+    pub(crate) fn motor_code(&self) -> Option<char> {
+        let text = self.text()?;
+        let code = code_letter(text);
+        if code.is_none() {
+            self.put(Refusal::new("motor-code").found(text));
         }
+        code
+    }
+
+    /// The text of a reference that cannot be the name of anything.
+    pub(super) fn stray(&self) -> Option<&'t str> {
+        let text = self.value.as_str()?.trim();
+        (!text.is_empty() && Id::reference(text).is_none()).then_some(text)
     }
 
     /// A part of the day: "22:00-06:00".
-    pub(super) fn hours(&self) -> Option<Span> {
+    pub(crate) fn hours(&self) -> Option<Span> {
         let text = self.text()?;
         let span = span_of_day(text);
         if span.is_none() {
-            self.put(ProblemKind::BadHours {
-                key: self.key,
-                found: shorten(text),
-            });
+            self.put(Refusal::new("bad-hours").found(text));
         }
         span
     }
@@ -598,32 +546,58 @@ fn minute(text: &str) -> Option<u16> {
     (minute < 60 && total <= Span::DAY).then_some(total)
 }
 
-/// A quantity that reads well in this unit, for help.
-fn example(unit: Unit) -> String {
-    let number = match unit {
-        Unit::Ampere => "20",
-        Unit::Volt => "120",
-        Unit::Watt => "1500",
-        Unit::Metre | Unit::Percent => "50",
-        Unit::Celsius => "80",
-        Unit::DecibelA => "58",
-        Unit::Hour => "8",
-        Unit::One => "1/2",
-        _ => "1",
-    };
-    let name = allowed_units(unit).next().unwrap_or_default();
-    format!("{number} {name}").trim_end().to_owned()
+/// A key that must be there is not.
+pub(crate) fn missing(key: &'static str, example: &'static str) -> Refusal {
+    let why = Refusal::new("missing-key").with("key", key);
+    why.with("example", example)
 }
 
-/// What was found, short enough for a message.
-pub(super) fn shorten(text: &str) -> String {
-    const LONGEST: usize = 40;
-    let clean = |c: char| if hides(c) { ' ' } else { c };
-    if text.chars().count() <= LONGEST {
-        return text.chars().map(clean).collect();
+/// What cannot be unknown, and may be left out or not.
+pub(crate) fn not_unknown(optional: bool) -> Refusal {
+    Refusal {
+        near: optional,
+        ..Refusal::new("unknown-not-allowed")
     }
-    let head: String = text.chars().take(LONGEST - 1).map(clean).collect();
-    format!("{head}…")
+}
+
+/// Whether the unit that was found is that of apparent power.
+fn of_volt_amperes(why: &Refusal) -> bool {
+    why.values.iter().any(|(name, value)| {
+        *name == "found"
+            && matches!(value, Value::Text(found) if found.to_ascii_uppercase().ends_with("VA"))
+    })
+}
+
+fn wire_units() -> Value {
+    Value::any(["AWG", "mm²"])
+}
+
+fn wrong_half(key: &'static str, found: &str, meant: String) -> Refusal {
+    Refusal::new(key).found(found).with("meant", meant)
+}
+
+fn no_shape(found: &str, name: impl Fn(Configuration) -> String) -> Refusal {
+    let allowed: Vec<String> = Configuration::ALL.into_iter().map(name).collect();
+    let near = nearest(found, allowed.iter().map(String::as_str)).map(str::to_owned);
+    let why = Refusal::new("unknown-shape").found(found);
+    why.near("nearest", near)
+        .with("allowed", Value::Any(allowed))
+}
+
+/// A line with this key, for keys whose values are more than one text or number.
+fn example_of(key: &str) -> Option<&'static str> {
+    Some(match key {
+        "runtime" => r#"runtime = [{ load = "25 %", lasts = "8.5 h" }]"#,
+        "noise" => r#"noise = { level = "58 dBA", at = "23 ft", load = "25 %" }"#,
+        "motor" => r#"motor = { hp = "1/2", code = "G" }"#,
+        "hours" => r#"hours = ["07:00-07:20", "19:00-19:20"]"#,
+        "quiet_hours" => r#"quiet_hours = "22:00-06:00""#,
+        "ends" => r#"ends = ["5-15R", "5-15R"]"#,
+        "shape" => r#"shape = "5-20R""#,
+        "plug" => r#"plug = "5-15P""#,
+        "power_factor" => "power_factor = 0.8",
+        _ => return None,
+    })
 }
 
 #[cfg(test)]

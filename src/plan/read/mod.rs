@@ -9,11 +9,14 @@ pub mod problem;
 mod refs;
 mod syntax;
 
+use std::ops::Range;
+
 use toml::de::DeTable;
 
 use super::{FORMAT, Plan};
-use fields::{Fields, Sink};
-pub use problem::{Problem, ProblemKind, Problems, Syntax, Type};
+use fields::Sink;
+pub(crate) use fields::{Field, Fields, missing, not_unknown};
+pub use problem::{Problem, Problems, Refusal, Value};
 use refs::Names;
 
 /// The most parts (outlets, boxes, cords with each of their ends) that a plan may have: as many as are judged
@@ -22,6 +25,22 @@ pub const MOST_PARTS: usize = 250;
 
 /// The most loads that a plan may have, counting every one of several: as many as are judged within a second.
 pub const MOST_LOADS: usize = 300;
+
+/// What may be only the consequence of a line that could not be read.
+const MAY_FOLLOW: &[&str] = &[
+    "empty",
+    "no-format",
+    "missing-key",
+    "missing-table",
+    "unknown-reference",
+    "unknown-share",
+    "not-a-receptacle",
+    "no-outlets-generator",
+    "no-outlets-box",
+    "no-outlets-cord",
+    "bad-share",
+    "share-differs",
+];
 
 /// Reads a plan.
 ///
@@ -34,11 +53,11 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
     let root = root.get_ref();
     let mut plan = None;
     if root.is_empty() && damaged.is_empty() {
-        sink.put(0..0, ProblemKind::Empty);
+        sink.put(0..0, Refusal::new("empty"));
     } else if format_is_ours(&sink, root) {
         let fields = Fields::open(&sink, root, 0..0, parts::ROOT);
         let mut names = Names::new(text);
-        plan = parts::plan(&fields, &mut names);
+        let mut read = parts::plan(&fields, &mut names);
         too_many(&sink, "parts", names.parts(), MOST_PARTS);
         too_many(&sink, "loads", names.loads, MOST_LOADS);
         // What refers to what is only looked at in plans of a size that can be right: it takes
@@ -46,26 +65,25 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
         if names.parts() <= MOST_PARTS && names.loads <= 100 * MOST_LOADS {
             names.check(&sink);
         }
-        if let Some(plan) = &mut plan {
-            names.settle(plan);
-        }
+        names.settle(&mut read);
+        plan = Some(read);
     }
     let mut problems = sink.into_problems();
     // What stands on a line that could not be read is seldom what its owner wrote, and what
-    // seems to be missing may be there.
+    // seems to be missing may be there. The lines themselves were reported first.
+    let mut at = 0;
     problems.retain(|problem| {
-        matches!(problem.kind, ProblemKind::Syntax(_))
-            || damaged.is_empty()
-            || !(problem.kind.follows_from_damage()
-                || damaged
-                    .iter()
-                    .any(|line| problem.span.start <= line.end && line.start <= problem.span.end))
+        at += 1;
+        let beside =
+            |line: &Range<usize>| problem.span.start <= line.end && line.start <= problem.span.end;
+        let follows = !damaged.is_empty() && MAY_FOLLOW.contains(&problem.why.key);
+        at <= damaged.len() || !(follows || damaged.iter().any(beside))
     });
     problems.sort_by_key(|problem| (problem.span.start, problem.span.end));
     problems.dedup();
     match plan {
         Some(plan) if problems.is_empty() => Ok(plan),
-        // A part is given up only after its problem was put.
+        // What could not be read was put.
         _ => Err(Problems(problems)),
     }
 }
@@ -73,23 +91,26 @@ pub fn read(text: &str) -> Result<Plan, Problems> {
 /// Whether the rest of the file means what this program takes it to mean.
 fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
     let Some(value) = root.get("format") else {
-        sink.put(0..0, ProblemKind::NoFormat);
+        sink.put(0..0, Refusal::new("no-format"));
         return true;
     };
     let Some(whole) = value.get_ref().as_integer() else {
         let fields = Fields::peek(sink, root);
         return fields.get("format").is_some_and(|field| field.is_whole());
     };
-    let found = fields::shorten(&whole.to_string());
+    let other = |key| {
+        let why = Refusal::new(key).found(&whole.to_string());
+        sink.put(value.span(), why.with("ours", FORMAT.to_string()));
+    };
     match i64::from_str_radix(whole.as_str(), whole.radix()) {
         Ok(FORMAT) => true,
         Ok(number) if number < FORMAT => {
-            sink.put(value.span(), ProblemKind::NoSuchFormat { found });
+            other("no-such-format");
             true
         }
         // The keys of a later format are not this program's to judge.
         _ => {
-            sink.put(value.span(), ProblemKind::NewerFormat { found });
+            other("newer-format");
             false
         }
     }
@@ -97,7 +118,12 @@ fn format_is_ours(sink: &Sink, root: &DeTable<'_>) -> bool {
 
 fn too_many(sink: &Sink, what: &'static str, found: usize, most: usize) {
     if found > most {
-        sink.put(0..0, ProblemKind::TooMany { what, found, most });
+        let why = Refusal::new("too-many").with("found", found.to_string());
+        let why = why.with("most", most.to_string());
+        sink.put(
+            0..0,
+            why.with("what", Value::Word(format!("plan-too-many.{what}"))),
+        );
     }
 }
 
@@ -157,8 +183,17 @@ fn nearest<'c>(text: &str, candidates: impl Iterator<Item = &'c str>) -> Option<
 
 #[cfg(test)]
 mod tests {
+    use std::collections::BTreeSet;
+
+    use proptest::prelude::*;
+    use proptest::test_runner::TestRunner;
+
     use super::*;
-    use crate::plan::{Answer, Draw};
+    use crate::plan::row::Part;
+    use crate::plan::{
+        Answer, Cord, DistributionBox, Draw, Generator, Load, Noise, Outlet, Parallel, Runtime,
+        Site,
+    };
     use crate::quantity::{Current, Power};
 
     const SMALLEST: &str = r#"
@@ -195,8 +230,8 @@ shape = "5-20R"
             r#"running = "2.800""#,
         ] {
             let problems = load(draw).expect_err(draw);
-            let keys: Vec<_> = problems.0.iter().map(|p| p.kind.key()).collect();
-            assert_eq!(keys, ["plan-two-readings"], "{draw}");
+            let keys: Vec<_> = problems.0.iter().map(|p| p.why.key).collect();
+            assert_eq!(keys, ["two-readings"], "{draw}");
         }
         for (draw, running) in [
             (
@@ -232,7 +267,7 @@ shape = "5-20R"
         let keys = |rest: &str| -> Vec<&'static str> {
             match read(&format!("{SMALLEST}{rest}\n")) {
                 Ok(_) => Vec::new(),
-                Err(problems) => problems.0.iter().map(|p| p.kind.key()).collect(),
+                Err(problems) => problems.0.iter().map(|p| p.why.key).collect(),
             }
         };
         let load = "[[load]]\nid = \"l\"\nkind = \"heater\"\n";
@@ -246,7 +281,7 @@ shape = "5-20R"
             &format!("{load}running = \"1.875\""),
             "[site]\nair = \"31,125 °C\"",
         ] {
-            assert_eq!(keys(line), ["plan-two-readings"], "{line}");
+            assert_eq!(keys(line), ["two-readings"], "{line}");
         }
         for line in [
             // The other reading is out of bounds.
@@ -288,7 +323,7 @@ shape = "5-20R"
                 "{SMALLEST}[[load]]\nid = \"l\"\nkind = \"lamp\"\nname = \"gnal{sign}pm\"\n"
             );
             let problems = read(&text).expect_err("refused");
-            assert_eq!(problems.0[0].kind.key(), "plan-bad-text", "{sign:?}");
+            assert_eq!(problems.0[0].why.key, "bad-text", "{sign:?}");
             let words = crate::words::Words::english();
             let look = crate::words::problem::Look::default();
             let said = crate::words::problem::render(&words, "p", &text, &problems, look);
@@ -297,6 +332,75 @@ shape = "5-20R"
         // What joins letters within a word is part of how some languages are written.
         let text = format!("{SMALLEST}[site]\nname = \"a\u{200d}b\u{200c}c\"\n");
         assert!(read(&text).is_ok());
+    }
+
+    /// Each field, over all that it may be and not only where plans mostly are: what is written is
+    /// read, as the same, and by nobody as another.
+    #[test]
+    fn every_field_reads_back_the_same() {
+        fn hold<P: Part + PartialEq>() {
+            for row in P::ROWS {
+                let back = |part: P| {
+                    let Some((key, value)) = row.write(&part) else {
+                        return Ok(());
+                    };
+                    // A name that only a whole plan can give.
+                    if value == "\"\"" {
+                        return Ok(());
+                    }
+                    let text = format!("{key} = {value}");
+                    let sink = Sink::default();
+                    let (table, _) = DeTable::parse_recoverable(&text);
+                    let fields = Fields::open(&sink, table.get_ref(), 0..0, &P::keys());
+                    let mut back = P::default();
+                    row.read(&fields, &mut back);
+                    prop_assert_eq!(back, part, "{}", text);
+                    prop_assert_eq!(sink.into_problems(), [], "{}", text);
+                    Ok(())
+                };
+                TestRunner::new(ProptestConfig::with_cases(300))
+                    .run(&row.any(), back)
+                    .unwrap_or_else(|error| panic!("{:?}: {error}", row.keys()));
+            }
+        }
+        hold::<Site>();
+        hold::<Generator>();
+        hold::<Parallel>();
+        hold::<Runtime>();
+        hold::<Noise>();
+        hold::<Outlet>();
+        hold::<Cord>();
+        hold::<DistributionBox>();
+        hold::<Load>();
+    }
+
+    /// A field without a row would be neither read nor written nor drawn.
+    #[test]
+    fn every_field_has_a_row() {
+        fn hold<P: Part>(in_tables: &[&str]) {
+            // A line for each field, not so far in as what is in it.
+            let told = format!("{:#?}", P::default());
+            let fields = told.lines().filter_map(|line| line.strip_prefix("    "));
+            let fields = fields.filter(|line| line.starts_with(char::is_alphabetic));
+            let fields = fields.map(|line| line.split(':').next().unwrap_or_default());
+            let rows = P::ROWS.iter().map(|row| row.keys()[0]);
+            let rows = rows.chain(in_tables.iter().copied());
+            assert_eq!(fields.collect::<BTreeSet<_>>(), rows.collect());
+            // The best answer is one.
+            let best = P::best();
+            for row in P::ROWS.iter().filter(|row| row.best().is_some()) {
+                assert!(row.text(&best).is_known(), "{:?}", row.keys());
+            }
+        }
+        hold::<Site>(&[]);
+        hold::<Generator>(&["outlets"]);
+        hold::<Parallel>(&[]);
+        hold::<Runtime>(&[]);
+        hold::<Noise>(&[]);
+        hold::<Outlet>(&[]);
+        hold::<Cord>(&[]);
+        hold::<DistributionBox>(&["outlets"]);
+        hold::<Load>(&[]);
     }
 
     #[test]

@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 use std::ops::Range;
 
-use super::fields::{Sink, shorten};
+use super::fields::Sink;
 use super::nearest;
-use super::problem::ProblemKind;
+use super::problem::{Refusal, Value};
 use crate::plan::{Id, Plan};
 use crate::quantity::Current;
 
@@ -103,18 +103,17 @@ impl Names {
                 return;
             }
             let before = self.text.get(..first.start).unwrap_or_default();
-            sink.put(
-                span,
-                ProblemKind::DuplicateId {
-                    id: id.to_string(),
-                    line: before.matches('\n').count() + 1,
-                    first: first.clone(),
-                },
-            );
+            let line = before.matches('\n').count() + 1;
+            let why = Refusal::new("duplicate-id").with("id", id.to_string());
+            let why = why.with("line", line.to_string());
+            sink.put_second(span, why, first.clone());
             return;
         }
         if id.as_str() == Id::SET {
-            sink.put(span.clone(), ProblemKind::SetsId { id: id.to_string() });
+            sink.put(
+                span.clone(),
+                Refusal::new("sets-id").with("id", id.to_string()),
+            );
         }
         self.order.push(id.clone());
         self.defined.insert(id, (span, owner));
@@ -124,17 +123,15 @@ impl Names {
         &mut self,
         key: &'static str,
         part: Option<Id>,
-        to: Option<Id>,
-        span: Option<Range<usize>>,
+        to: Id,
+        span: Range<usize>,
     ) {
-        if let (Some(to), Some(span)) = (to, span) {
-            self.references.push(Reference {
-                key,
-                part,
-                to,
-                span,
-            });
-        }
+        self.references.push(Reference {
+            key,
+            part,
+            to,
+            span,
+        });
     }
 
     /// A reference that cannot be the name of anything.
@@ -205,32 +202,21 @@ impl Names {
             }
             let base = split_end(&to).map_or_else(|| to.clone(), |(base, _)| base);
             let found = to.to_string();
-            let key = reference.key;
-            let kind = if self.defined.contains_key(&base) {
-                ProblemKind::NotAReceptacle {
-                    key,
-                    found,
-                    allowed: self.receptacles_of(&base),
-                }
+            let why = if self.defined.contains_key(&base) {
+                let own = self.receptacles_of(&base);
+                let own = (!own.is_empty()).then_some(Value::All(own));
+                Refusal::new("not-a-receptacle").near("allowed", own)
             } else {
-                ProblemKind::UnknownReference {
-                    key,
-                    nearest: nearest(&found, receptacles.iter().map(Id::as_str)).map(str::to_owned),
-                    found,
-                }
+                let ids = receptacles.iter().map(Id::as_str);
+                Refusal::new("unknown-reference").near("nearest", nearest(&found, ids))
             };
-            sink.put(reference.span.clone(), kind);
+            let why = why.found(&found).with("key", reference.key);
+            sink.put(reference.span.clone(), why);
         }
         for (key, text, span) in &self.strays {
-            let nearest = nearest(text, receptacles.iter().map(Id::as_str)).map(str::to_owned);
-            sink.put(
-                span.clone(),
-                ProblemKind::UnknownReference {
-                    key,
-                    found: shorten(text),
-                    nearest,
-                },
-            );
+            let near = nearest(text, receptacles.iter().map(Id::as_str));
+            let why = Refusal::new(unknown(key)).near("nearest", near);
+            sink.put(span.clone(), why.found(text).with("key", *key));
         }
         self.check_rings(sink);
         self.check_shares(sink);
@@ -289,9 +275,11 @@ impl Names {
                     break;
                 }
                 if let Some(begin) = way.iter().position(|part| *part == at) {
-                    let ring: Vec<Id> = way[begin..].iter().map(|id| (*id).clone()).collect();
+                    let ring: Vec<String> = way[begin..].iter().map(ToString::to_string).collect();
+                    let key = if ring.len() == 1 { "loop-self" } else { "loop" };
                     if let Some((_, span)) = feeds.get(at) {
-                        sink.put((*span).clone(), ProblemKind::Loop { through: ring });
+                        let why = Refusal::new(key).with("through", Value::All(ring));
+                        sink.put((*span).clone(), why);
                     }
                     break;
                 }
@@ -318,29 +306,21 @@ impl Names {
                 .cloned()
                 .collect();
             let to = share.to.to_string();
-            if !self.defined.contains_key(&share.to) {
-                let near = nearest(&to, fellows.iter().map(Id::as_str)).map(str::to_owned);
-                sink.put(
-                    share.span.clone(),
-                    ProblemKind::UnknownReference {
-                        key: "shares",
-                        found: to,
-                        nearest: near,
-                    },
-                );
+            let why = if !self.defined.contains_key(&share.to) {
+                let near = nearest(&to, fellows.iter().map(Id::as_str));
+                Refusal::new("unknown-share").near("nearest", near)
             } else if !fellows.contains(&share.to) {
-                sink.put(
-                    share.span.clone(),
-                    ProblemKind::BadShare {
-                        found: to,
-                        allowed: fellows.iter().map(ToString::to_string).collect(),
-                    },
-                );
+                let ids = fellows.iter().map(ToString::to_string);
+                let any = (!fellows.is_empty()).then(|| Value::any(ids));
+                Refusal::new("bad-share").near("allowed", any)
             } else if share.breaker.is_some()
                 && share.breaker != self.breakers.get(&share.to).copied()
             {
-                sink.put(share.span.clone(), ProblemKind::ShareDiffers { with: to });
-            }
+                Refusal::new("share-differs").with("with", to.clone())
+            } else {
+                continue;
+            };
+            sink.put(share.span.clone(), why.found(&to).with("key", "shares"));
         }
     }
 
@@ -354,6 +334,15 @@ impl Names {
         for reference in from.chain(boxes).chain(plugged).chain(bonding) {
             *reference = reference.as_ref().map(|id| self.canonical(id));
         }
+    }
+}
+
+/// What is said of a name that nothing has.
+fn unknown(key: &str) -> &'static str {
+    if key == "shares" {
+        "unknown-share"
+    } else {
+        "unknown-reference"
     }
 }
 

@@ -1,13 +1,13 @@
 //! What the TOML parser refuses, in our own kinds. The parser tells its errors apart by English
-//! text alone; whatever a later version calls otherwise becomes [`Syntax::Other`], which is less
-//! helpful but never wrong.
+//! text alone; whatever a later version calls otherwise becomes `syntax`, which is less helpful but
+//! never wrong.
 
 use std::ops::Range;
 
 use super::fields::Sink;
-use super::problem::{ProblemKind, Syntax};
+use super::problem::Refusal;
 
-/// Reports the errors and gives the lines that they damage.
+/// Reports the errors and gives the lines that they damage, one for each.
 pub(super) fn report(text: &str, errors: &[toml::de::Error], sink: &Sink) -> Vec<Range<usize>> {
     /// More than this is no slip of the pen, and each takes a look for its line.
     const MOST: usize = 100;
@@ -19,10 +19,10 @@ pub(super) fn report(text: &str, errors: &[toml::de::Error], sink: &Sink) -> Vec
         if !damaged.contains(&line) {
             let kind = match kind(error.message()) {
                 // A value of nothing at all.
-                Syntax::Unquoted if span.is_empty() => Syntax::NoValue,
+                "unquoted" if span.is_empty() => "no-value",
                 kind => kind,
             };
-            sink.put(span, ProblemKind::Syntax(kind));
+            sink.put(span, Refusal::new(kind));
             damaged.push(line);
         }
     }
@@ -51,71 +51,71 @@ fn line_of(text: &str, span: &Range<usize>) -> Range<usize> {
 }
 
 /// How messages begin, and what they are to us. Of two that fit the first counts.
-const KINDS: &[(&str, Syntax)] = &[
-    ("duplicate key", Syntax::DuplicateKey),
-    ("cannot extend", Syntax::DuplicateKey),
-    ("string values must be quoted", Syntax::Unquoted),
+const KINDS: &[(&str, &str)] = &[
+    ("duplicate key", "duplicate-key"),
+    ("cannot extend", "duplicate-key"),
+    ("string values must be quoted", "unquoted"),
     // Whatever begins as true, false, nan or inf do.
-    ("invalid boolean", Syntax::Unquoted),
-    ("invalid float, expected `nan`", Syntax::Unquoted),
-    ("invalid float, expected `inf`", Syntax::Unquoted),
-    ("key with no value", Syntax::NoEquals),
-    ("missing value for key", Syntax::NoEquals),
-    ("missing assignment", Syntax::NoEquals),
-    ("unclosed array table", Syntax::BadHeading),
-    ("unclosed table", Syntax::BadHeading),
-    ("missing table open", Syntax::BadHeading),
-    ("unclosed array", Syntax::BadList),
-    ("extra comma in array", Syntax::BadList),
-    ("missing comma between array", Syntax::BadList),
-    ("unexpected `=` in array", Syntax::BadList),
-    ("missing array opening", Syntax::BadList),
-    ("unclosed inline table", Syntax::BadInline),
-    ("extra comma in inline", Syntax::BadInline),
-    ("missing comma between key", Syntax::BadInline),
-    ("missing inline table", Syntax::BadInline),
-    ("missing key for inline", Syntax::BadInline),
-    ("invalid inline table", Syntax::BadInline),
-    ("extra assignment", Syntax::BadInline),
-    ("extra `=`", Syntax::Extra),
-    ("unexpected key or value", Syntax::Extra),
-    ("invalid unquoted key", Syntax::BadKey),
-    ("unquoted keys cannot", Syntax::BadKey),
-    ("keys cannot", Syntax::BadKey),
-    ("invalid key-value pair", Syntax::BadKey),
-    ("cannot recurse", Syntax::TooDeep),
-    ("recursion limit", Syntax::TooDeep),
-    ("missing opening quote", Syntax::BadString),
-    ("invalid basic string", Syntax::BadString),
-    ("invalid literal string", Syntax::BadString),
-    ("invalid multi-line", Syntax::BadString),
-    ("missing escaped", Syntax::BadString),
-    ("too few unicode", Syntax::BadString),
-    ("invalid value", Syntax::BadString),
-    ("redundant", Syntax::BadNumber),
-    ("unexpected leading zero", Syntax::BadNumber),
-    ("unexpected sign", Syntax::BadNumber),
-    ("`_` may only", Syntax::BadNumber),
-    ("radix", Syntax::BadNumber),
-    ("integers with", Syntax::BadNumber),
-    ("invalid hexadecimal", Syntax::BadNumber),
-    ("invalid octal", Syntax::BadNumber),
-    ("invalid binary", Syntax::BadNumber),
-    ("invalid float", Syntax::BadNumber),
-    ("invalid fraction", Syntax::BadNumber),
-    ("invalid exponent", Syntax::BadNumber),
-    ("invalid mantissa", Syntax::BadNumber),
-    ("invalid date", Syntax::BadNumber),
-    ("invalid time", Syntax::BadNumber),
-    ("invalid comment", Syntax::BadCharacter),
-    ("carriage return", Syntax::BadCharacter),
+    ("invalid boolean", "unquoted"),
+    ("invalid float, expected `nan`", "unquoted"),
+    ("invalid float, expected `inf`", "unquoted"),
+    ("key with no value", "no-equals"),
+    ("missing value for key", "no-equals"),
+    ("missing assignment", "no-equals"),
+    ("unclosed array table", "bad-heading"),
+    ("unclosed table", "bad-heading"),
+    ("missing table open", "bad-heading"),
+    ("unclosed array", "bad-list"),
+    ("extra comma in array", "bad-list"),
+    ("missing comma between array", "bad-list"),
+    ("unexpected `=` in array", "bad-list"),
+    ("missing array opening", "bad-list"),
+    ("unclosed inline table", "bad-inline"),
+    ("extra comma in inline", "bad-inline"),
+    ("missing comma between key", "bad-inline"),
+    ("missing inline table", "bad-inline"),
+    ("missing key for inline", "bad-inline"),
+    ("invalid inline table", "bad-inline"),
+    ("extra assignment", "bad-inline"),
+    ("extra `=`", "extra"),
+    ("unexpected key or value", "extra"),
+    ("invalid unquoted key", "bad-key"),
+    ("unquoted keys cannot", "bad-key"),
+    ("keys cannot", "bad-key"),
+    ("invalid key-value pair", "bad-key"),
+    ("cannot recurse", "too-deep"),
+    ("recursion limit", "too-deep"),
+    ("missing opening quote", "bad-string"),
+    ("invalid basic string", "bad-string"),
+    ("invalid literal string", "bad-string"),
+    ("invalid multi-line", "bad-string"),
+    ("missing escaped", "bad-string"),
+    ("too few unicode", "bad-string"),
+    ("invalid value", "bad-string"),
+    ("redundant", "bad-number"),
+    ("unexpected leading zero", "bad-number"),
+    ("unexpected sign", "bad-number"),
+    ("`_` may only", "bad-number"),
+    ("radix", "bad-number"),
+    ("integers with", "bad-number"),
+    ("invalid hexadecimal", "bad-number"),
+    ("invalid octal", "bad-number"),
+    ("invalid binary", "bad-number"),
+    ("invalid float", "bad-number"),
+    ("invalid fraction", "bad-number"),
+    ("invalid exponent", "bad-number"),
+    ("invalid mantissa", "bad-number"),
+    ("invalid date", "bad-number"),
+    ("invalid time", "bad-number"),
+    ("invalid comment", "bad-character"),
+    ("carriage return", "bad-character"),
 ];
 
-fn kind(message: &str) -> Syntax {
+fn kind(message: &str) -> &'static str {
     KINDS
         .iter()
         .find(|(start, _)| message.starts_with(start))
-        .map_or(Syntax::Other, |(_, kind)| *kind)
+        .map_or("syntax", |(_, kind)| *kind)
 }
 
 #[cfg(test)]

@@ -1,9 +1,9 @@
-//! The best answer to each unknown that somebody can find out.
+//! The best answer to each unknown that somebody can find out: as the field says, or by what the rest of
+//! the plan is.
 
-use crate::plan::{
-    Answer, Draw, Fuel, Ground, Leg, LoadKind, Neutral, Outlet, Plan, Stands, System, Uses,
-};
-use crate::quantity::{Current, Length, Power, Ratio, Temperature, Wire};
+use crate::plan::row::Part;
+use crate::plan::{Answer, Draw, Leg, LoadKind, Outlet, Plan};
+use crate::quantity::Power;
 use crate::supply::{UNKNOWN_RATED, leg_taken};
 use crate::tables::shape::{Circuit, Configuration};
 use crate::verdict::BONDING_PLUG;
@@ -35,7 +35,7 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
     let (path, name) = field.rsplit_once('.')?;
     let (table, id) = path.split_once('.').unwrap_or((path, ""));
     match table {
-        "site" => answer_site(plan, name)?,
+        "site" => plan.site.answer_best(name)?,
         "generator" => match id.strip_prefix("outlet.") {
             Some(id) => answer_outlet(&mut plan.generator.outlets, other, id, name)?,
             None => answer_set(plan, name)?,
@@ -47,22 +47,14 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
             let holder = plan.boxes.iter_mut().find(|it| it.id.as_str() == id)?;
             match (outlet, name) {
                 (Some(outlet), _) => answer_outlet(&mut holder.outlets, other, outlet, name)?,
-                (None, "bond") => holder.bond = Answer::Known(false),
-                (None, "listed") => holder.listed = Answer::Known(true),
-                (None, _) => return None,
+                (None, _) => holder.answer_best(name)?,
             }
         }
         "cord" => {
             let cord = plan.cords.iter_mut().find(|it| it.id.as_str() == id)?;
             match name {
-                "wire" => cord.wire = Answer::Known(Wire::Awg(10)),
                 "conductors" => cord.conductors = Answer::Known(conductors(cord.plug.0)),
-                // 25 ft, the shortest that is commonly sold.
-                "length" => cord.length = Answer::Known(Length::from_millimetres(7_620)),
-                "outdoor" => cord.outdoor = Answer::Known(true),
-                "coiled" => cord.coiled = Answer::Known(false),
-                "gfci" => cord.gfci = Answer::Known(true),
-                _ => return None,
+                _ => cord.answer_best(name)?,
             }
         }
         "load" => {
@@ -71,7 +63,6 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 "running" => {
                     load.running = Answer::Known(Draw::Power(Power::from_milliwatts(10_000)));
                 }
-                "continuous" => load.continuous = Answer::Known(false),
                 // At unity, without a start and not at night; where the draw is not known either, the
                 // least of it.
                 "kind" => {
@@ -85,29 +76,10 @@ pub(super) fn answer(plan: &mut Plan, field: &str) -> Option<()> {
                 }
                 // Less than what it runs with counts as just that.
                 "starting" => load.starting = Answer::Known(Power::ZERO),
-                // As much on each half as on the other.
-                "voltage" | "legs" => load.voltage = Answer::Known(Uses::V240),
-                "power_factor" => load.power_factor = Answer::Known(Ratio::from_permille(1000)),
-                _ => return None,
+                "legs" => load.answer_best("voltage")?,
+                _ => load.answer_best(name)?,
             }
         }
-        _ => return None,
-    }
-    Some(())
-}
-
-fn answer_site(plan: &mut Plan, name: &str) -> Option<()> {
-    let site = &mut plan.site;
-    match name {
-        "ground" => site.ground = Answer::Known(Ground::Dry),
-        // 100 ft.
-        "sleepers_at" => site.sleepers_at = Answer::Known(Length::from_millimetres(30_480)),
-        "altitude" => site.altitude = Answer::Known(Length::ZERO),
-        "air" => site.air = Answer::Known(Temperature::from_millicelsius(15_000)),
-        "co_alarm" => site.co_alarm = Answer::Known(true),
-        "feeds_building" => site.feeds_building = Answer::Known(false),
-        "stands" => site.stands = Answer::Known(Stands::Roof),
-        "people_sleep" => site.people_sleep = Answer::Known(false),
         _ => return None,
     }
     Some(())
@@ -121,27 +93,19 @@ fn answer_set(plan: &mut Plan, name: &str) -> Option<()> {
             let most = Power::from_milliwatts(9_000_000);
             set.rated = Answer::Known(set.peak.or(most));
         }
-        // Only an inverter set limits its own current, and only such sets may run as one.
-        "inverter" => set.inverter = Answer::Known(true),
-        "kit" => set.parallel.as_mut()?.kit = Answer::Known(true),
-        // More than any kit passes.
-        "limit" => set.parallel.as_mut()?.limit = Answer::Known(Current::from_milliamps(50_000)),
-        "rated_on" => set.rated_on = Answer::Known(Fuel::Propane),
         "peak" => {
             // As much again: few sets have more.
             let rated = set.rated.or(UNKNOWN_RATED).milliwatts();
             set.peak = Answer::Known(Power::from_milliwatts(rated.saturating_mul(2)));
         }
-        "voltage" => set.voltage = Answer::Known(System::V120),
-        "neutral" => set.neutral = Answer::Known(Neutral::Bonded),
-        "bonding_plug" => set.bonding_plug = Answer::Known(false),
         // Where it harms least: away from any GFCI, else in the last outlet.
         "bonding_plug_in" => {
             let household = set.outlets.iter().filter(|it| it.shape.takes(BONDING_PLUG));
             let best = household.max_by_key(|it| it.gfci != Answer::Known(true))?;
             set.bonding_plug_in = Some(best.id.clone());
         }
-        _ => return None,
+        "kit" | "limit" => set.parallel.as_mut()?.answer_best(name)?,
+        _ => set.answer_best(name)?,
     }
     Some(())
 }
@@ -150,11 +114,9 @@ fn answer_outlet(outlets: &mut [Outlet], other: Leg, id: &str, name: &str) -> Op
     let outlet = outlets.iter_mut().find(|it| it.id.as_str() == id)?;
     match name {
         "breaker" => outlet.breaker = Answer::Known(outlet.shape.0.rating()),
-        "gfci" => outlet.gfci = Answer::Known(true),
         "sockets" => outlet.sockets = Some(outlet.shape.usual_sockets()),
         "leg" => outlet.leg = Answer::Known(other),
-        "wire" => outlet.wire = Answer::Known(Wire::Awg(10)),
-        _ => return None,
+        _ => outlet.answer_best(name)?,
     }
     Some(())
 }

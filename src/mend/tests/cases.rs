@@ -684,7 +684,10 @@ fn a_step_says_how_many_have_a_place() {
         (words.repair(repair, &report.figures.loads), sockets)
     };
     let (text, sockets) = told(9);
-    assert!(text.contains(&format!("any {sockets} of the 9 “lamp”")), "{text}");
+    assert!(
+        text.contains(&format!("any {sockets} of the 9 “lamp”")),
+        "{text}"
+    );
     assert!(told(2).0.starts_with("Plug “lamp” into"));
 }
 

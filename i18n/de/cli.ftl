@@ -207,7 +207,6 @@ templates-how = Ändern Sie, was Sie wollen. Drucken Sie dann mit "tallywatt pri
 templates-none = in { $path } gibt es keine Vorlagen
 templates-none-hint = "tallywatt templates --into ORDNER" schreibt welche, mit denen man anfangen kann.
 
-explain-language = Die Seiten der Regeln gibt es nur auf Englisch. Prüfung und Drucke sprechen Ihre Sprache.
 
 # The names in the example plan.
 demo-name-site = Wochenende an der Wacholderbucht

@@ -1,10 +1,11 @@
 print-test-everywhere = Überall
+print-test-protected = Wo auf dem Etikett „(GFCI): JA“ steht
 print-test-find-out = Niemand weiß, ob der Neutralleiter dieses Generators erdfrei oder verbunden ist. In der Anleitung nachsehen oder eine Elektrofachkraft fragen.
 print-test-reads-correct = { $at }: Ein Steckdosenprüfer muss CORRECT zeigen.
 print-test-reads-floating = { $at }: Ein Steckdosenprüfer zeigt OPEN GROUND. Dieser Generator mit erdfreiem Neutralleiter ist so gebaut. Das beweist nichts. Nicht zu reparieren versuchen.
 print-test-reads-either = { $at }: Ein Steckdosenprüfer zeigt CORRECT, wenn der Neutralleiter verbunden und der Schutzleiter heil ist. OPEN GROUND: Er ist erdfrei, oder ein Schutzleiter ist unterbrochen. Dann nicht benutzen, bis klar ist, was.
 print-test-other = Jede andere Anzeige: Motor abstellen. Dieses Kabel oder diesen Kasten ausstecken, Motor starten, dann prüfen, worin es oder er steckte. So weiter zum Generator hin. Den falsch anzeigenden Teil, der dem Generator am nächsten ist, und alles darin nicht benutzen.
-print-test-tester-trips = { $at }: Auch die eigene Taste des Prüfers muss den Strom abschalten.
+print-test-tester-trips = { $at }: Auch die eigene Taste des Prüfers muss den Strom abschalten. Tut sie es nicht, benutzen Sie diese Steckdose nicht.
 print-test-tester-no-way-back = { $at }: Die eigene Taste des Prüfers tut nichts. Nur die TEST-Taste am GFCI selbst zählt.
 print-test-tester-blind = { $at }: Die eigene Taste des Prüfers tut nichts. Der GFCI kann diesen Fehler nicht sehen. Nicht benutzen.
 print-test-tester-either = { $at }: Niemand kann sagen, was die eigene Taste des Prüfers tut. Nur die TEST-Taste am GFCI selbst zählt.

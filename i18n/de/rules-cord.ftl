@@ -4,10 +4,12 @@ CORD001 = { $first } soll mehr tragen, als es verträgt
     .why = { $fix ->
         [plug] Der Stecker von { $first } ist für { $limit } gemacht. { cord-through }. Bei { $limit } löst kein Schutzschalter aus: Der Stecker überhitzt und kann in Brand geraten. Betroffen: { $about }.
         [tag] Auf Kabeln wie { $first } (Leiter: { $wire }) steht bei dieser Länge meist { $limit }. { cord-through }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel überhitzt und kann in Brand geraten. Betroffen: { $about }.
+        [unwind-less] Aufgerollt verträgt { $first } (Leiter: { $wire }) höchstens { $limit }. { cord-through }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel überhitzt und kann in Brand geraten. Betroffen: { $about }.
        *[other] { $first } (Leiter: { $wire }) verträgt höchstens { $limit }. { cord-through }. Bei { $limit } löst kein Schutzschalter aus: Das Kabel überhitzt und kann in Brand geraten. Betroffen: { $about }.
       }
     .fix-thicker = Schließen Sie einen Teil davon woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
     .fix-unwind = Rollen Sie das ganze Kabel ab, bevor Sie es benutzen. Aufgerollt wird es seine Wärme nicht los.
+    .fix-unwind-less = Rollen Sie das Kabel jedes Mal ganz ab. Das genügt nicht: Schließen Sie einen Teil woanders an, oder lassen Sie weniger Geräte zugleich daran laufen.
     .fix-plug = Schließen Sie einen Teil davon woanders an, oder lassen Sie weniger Geräte zugleich daran laufen. Der Stecker setzt die Grenze; ein dickeres Kabel mit demselben Stecker hilft nicht.
     .fix-tag = Lesen Sie die Ampere auf dem Schild des Kabels; das Kleinere gilt. Schließen Sie einen Teil woanders an, lassen Sie weniger Geräte zugleich daran laufen, oder nehmen Sie ein kürzeres oder dickeres Kabel (eine kleinere AWG-Zahl ist dicker).
 

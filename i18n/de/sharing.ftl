@@ -140,7 +140,7 @@ may-taken = { $names } { $count ->
     } mit etwas anderem, das Sie nennen. Stecken Sie das zuerst aus, und immer nur eines ein.
 may-nothing = Alles, was Sie nennen, läuft schon.
 may-over-short = { $at } verträgt { $limit }. Diese verlangen { $asks }: { $over } zu viel.
-may-over-hours = { $at } verträgt { $limit }. Manche davon laufen drei Stunden oder länger, das zählt mehr: { $asks }, { $over } zu viel.
+may-over-hours = { $at } verträgt { $limit } drei Stunden oder länger. Diese zählen als { $asks }: { $over } zu viel.
 may-over-starting = Wenn { $by } neben dem Rest startet, muss der Generator { $asks } geben. Seine Spitze ist { $limit }: { $over } zu viel.
 may-over-starting-alone = Schon der Anlauf von { $by } allein braucht { $asks }. Die Spitze des Generators ist { $limit }: { $over } zu viel.
 may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alles mit Thermostat oder Motor startet von selbst wieder, und das wäre zu viel.

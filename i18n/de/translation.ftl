@@ -27,6 +27,8 @@ words-problem-never-say = es darf nicht „{ $what }“ sagen
 words-problem-untranslated = es ist noch englisch
 words-problem-too-wide = es braucht { $what } Spalten von { $model }
 words-problem-bad-sign = es hat das Zeichen { $what }, das nicht gedruckt werden kann
+words-problem-heading = die Überschrift ist „{ $what }“ und sollte „{ $model }“ sein
+words-problem-codes = es nennt ({ $what }) und sollte ({ $model }) nennen
 
 words-sheet-title = Nachrichten nebeneinander
 words-sheet-how =

@@ -110,7 +110,6 @@ failure-hint = Hint:
 failure-read = cannot read { $path }
 failure-no-rule = there is no rule { $code }
 failure-no-rule-hint = "tallywatt explain" lists them all.
-explain-language = The pages about the rules are in English only. The check and the prints are in your language.
 failure-json = cannot write the report as JSON
 failure-worse-than-nothing = cannot check the plan until these are fixed
 

@@ -3,12 +3,13 @@
 ## The card's test steps. $at lists outlets, or says that it holds for all.
 
 print-test-everywhere = At every outlet
+print-test-protected = Where the label says “GFCI: YES”
 print-test-find-out = We do not know if this generator’s neutral is floating or bonded. Look in its manual, or ask a licensed electrician.
 print-test-reads-correct = { $at }: a plug-in tester must read CORRECT.
 print-test-reads-floating = { $at }: a plug-in tester reads OPEN GROUND. That is normal for a floating neutral, but a broken ground wire looks the same. Do not try to fix it.
 print-test-reads-either = { $at }: a plug-in tester reads CORRECT if the neutral is bonded and the ground wire is unbroken. OPEN GROUND: it floats, or a ground wire is broken. Then do not use it until you know which.
 print-test-other = Any other reading: stop the engine. Unplug that cord or box, start the engine, and test the outlet it was plugged into. Work back toward the generator like that. Do not use the bad part closest to the generator, or anything plugged into it.
-print-test-tester-trips = { $at }: the tester’s own button must cut the power too.
+print-test-tester-trips = { $at }: the tester’s own button must cut the power too. If it does not, do not use that outlet.
 print-test-tester-no-way-back = { $at }: the button on a plug-in tester does nothing here. Press TEST on the GFCI instead.
 print-test-tester-blind = { $at }: the tester’s own button does nothing. The GFCI cannot see this fault. Do not use it.
 print-test-tester-either = { $at }: we cannot tell what the tester’s own button does. Only the TEST button on the GFCI itself counts.

@@ -4,10 +4,12 @@ CORD001 = The cord { $first } is overloaded
     .why = { $fix ->
         [plug] The plug of { $first } is rated for { $limit }, but { cord-through }. No breaker trips at { $limit }: the plug overheats and can catch fire. Look at: { $about }.
         [tag] Cords like { $first } (wire: { $wire }) are mostly marked { $limit } at its length, but { cord-through }. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
+        [unwind-less] Coiled up, { $first } (wire: { $wire }) carries { $limit } at most, but { cord-through }. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
        *[other] { $first } (wire: { $wire }) carries { $limit } at most, but { cord-through }. No breaker trips at { $limit }: the cord overheats and can catch fire. Look at: { $about }.
       }
     .fix-thicker = Plug some of it in elsewhere, or run fewer things at once. Or use a thicker cord: a smaller AWG number is thicker.
     .fix-unwind = Unwind the whole cord before you use it. A coil traps its own heat.
+    .fix-unwind-less = Unwind the whole cord each time. That is not enough: plug some of it in elsewhere, or run fewer things at once.
     .fix-plug = Plug some of it in elsewhere, or run fewer things on it at once. A thicker cord with the same plug does not help.
     .fix-tag = Read the amps on the cord’s tag: the smaller number counts. Plug some of it in elsewhere, or run fewer things on it at once. Or use a shorter or thicker cord: a smaller AWG number is thicker.
 

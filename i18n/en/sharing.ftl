@@ -139,7 +139,7 @@ may-taken = { $names } { $count ->
     } with something else that you named. Unplug that first, and plug in one at a time.
 may-nothing = Everything you named is on already.
 may-over-short = { $at } can handle { $limit }. These need { $asks }: { $over } too much.
-may-over-hours = { $at } can handle { $limit }. Some of these run for three hours or more, which counts extra: { $asks }, { $over } too much.
+may-over-hours = { $at } can handle { $limit } for three hours or more. These count as { $asks }: { $over } too much.
 may-over-starting = When { $by } starts with the rest on, the generator must give { $asks }. Its peak is { $limit }: { $over } too much.
 may-over-starting-alone = Starting { $by } alone takes { $asks }. The generator’s peak is { $limit }: { $over } too much.
 may-order-only = If you switch them on in the right order, each one starts. But anything with a thermostat or a motor starts again by itself later, and that would be too much.

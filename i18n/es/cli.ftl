@@ -213,7 +213,6 @@ templates-how = Cambie lo que quiera. Después imprima con "tallywatt print PLAN
 templates-none = no hay plantillas en { $path }
 templates-none-hint = "tallywatt templates --into CARPETA" escribe las que sirven para empezar.
 
-explain-language = Las páginas de las reglas están solo en inglés. La revisión y los impresos hablan su idioma.
 
 # The names in the example plan.
 demo-name-site = Fin de semana en Cala Enebro

@@ -3,12 +3,13 @@
 ## The card's test steps. $at lists receptacles, or says that it holds for all.
 
 print-test-everywhere = En todas partes
+print-test-protected = Donde la etiqueta dice “(GFCI): SÍ”
 print-test-find-out = No se sabe si el neutro de este generador es flotante o está unido a tierra. Mire en su manual, o consulte a un { -electrician }.
 print-test-reads-correct = { $at }: un probador enchufable debe mostrar CORRECT.
 print-test-reads-floating = { $at }: un probador enchufable muestra OPEN GROUND. Es normal en un generador de neutro flotante. Eso no demuestra nada. No intente arreglarlo.
 print-test-reads-either = { $at }: un probador enchufable muestra CORRECT si el neutro está unido a tierra y el { -ground-wire } está entero. OPEN GROUND: es flotante, o el { -ground-wire } está roto. Entonces no lo use hasta saber cuál.
 print-test-other = Cualquier otra lectura: pare el motor. Desenchufe ese cable o esa caja, arranque el motor y pruebe donde estaba enchufado. Siga así hacia el generador. No use la parte que marca mal más cercana al generador, ni nada enchufado en ella.
-print-test-tester-trips = { $at }: el botón del propio probador también debe cortar la corriente.
+print-test-tester-trips = { $at }: el botón del propio probador también debe cortar la corriente. Si no, no use esa toma.
 print-test-tester-no-way-back = { $at }: el botón del propio probador no hace nada. Solo cuenta el botón TEST del propio { -gfci }.
 print-test-tester-blind = { $at }: el botón del propio probador no hace nada. El { -gfci } no puede ver esta avería. No lo use.
 print-test-tester-either = { $at }: no se puede saber qué hace el botón del propio probador. Solo cuenta el botón TEST del propio { -gfci }.

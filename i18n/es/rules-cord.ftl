@@ -4,10 +4,12 @@ CORD001 = A { $first } se le pide más de lo que soporta
     .why = { $fix ->
         [plug] La clavija de { $first } está hecha para { $limit }. { cord-through }. Ningún { -breaker } se dispara a { $limit }: la clavija se sobrecalienta y puede arder. Intervienen: { $about }.
         [tag] Los cables como { $first } (conductor: { $wire }) suelen llevar la marca { $limit } con ese largo. { cord-through }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
+        [unwind-less] Enrollado, { $first } (conductor: { $wire }) soporta { $limit } como máximo. { cord-through }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
        *[other] { $first } (conductor: { $wire }) soporta { $limit } como máximo. { cord-through }. Ningún { -breaker } se dispara a { $limit }: el cable se sobrecalienta y puede arder. Intervienen: { $about }.
       }
     .fix-thicker = Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más grueso (un número AWG menor es más grueso).
     .fix-unwind = Desenrolle todo el cable antes de usarlo. Enrollado no puede soltar su calor.
+    .fix-unwind-less = Desenrolle todo el cable cada vez. No basta: enchufe una parte en otro lugar o use menos cosas a la vez en él.
     .fix-plug = Enchufe una parte en otro lugar o use menos cosas a la vez en él. La clavija fija este límite; un cable más grueso con la misma clavija no ayuda.
     .fix-tag = Lea los amperios en la etiqueta del cable; vale la cifra menor. Enchufe una parte en otro lugar, use menos cosas a la vez en él o use un cable más corto o más grueso (un número AWG menor es más grueso).
 

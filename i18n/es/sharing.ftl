@@ -140,7 +140,7 @@ may-taken = { $names } { $count ->
     } con otra cosa que usted nombra. Desenchufe esa primero, y enchufe una cada vez.
 may-nothing = Todo lo que nombra ya funciona.
 may-over-short = { $at }: soporta { $limit }. Estos piden { $asks }: { $over } de más.
-may-over-hours = { $at }: soporta { $limit }. Algunos de estos funcionan tres horas o más, y eso cuenta más: { $asks }, { $over } de más.
+may-over-hours = { $at }: soporta { $limit } durante tres horas o más. Estos cuentan como { $asks }: { $over } de más.
 may-over-starting = Cuando arranca { $by } además de lo demás, el generador tiene que dar { $asks }. Su máximo es { $limit }: { $over } de más.
 may-over-starting-alone = El arranque de { $by } solo pide { $asks }. El máximo del generador es { $limit }: { $over } de más.
 may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termostato o motor vuelve a arrancar solo, y eso sería demasiado.

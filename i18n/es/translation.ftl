@@ -27,6 +27,8 @@ words-problem-never-say = no puede decir “{ $what }”
 words-problem-untranslated = sigue en inglés
 words-problem-too-wide = ocupa { $what } columnas de { $model }
 words-problem-bad-sign = tiene el signo { $what }, que no se puede imprimir
+words-problem-heading = el título es “{ $what }” y debería ser “{ $model }”
+words-problem-codes = nombra ({ $what }) y debería nombrar ({ $model })
 
 words-sheet-title = Mensajes lado a lado
 words-sheet-how =

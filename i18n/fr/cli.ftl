@@ -103,7 +103,6 @@ cli-mend-format = "text" pour les gens ; "json" pour les programmes : le rappo
 
 cli-explain = Expliquer une règle : ce qu’elle vérifie, pourquoi c’est dangereux, le calcul, que faire
 cli-explain-code = Le code de la règle, comme AIR001 ; sans lui, toutes les règles sont énumérées
-explain-language = Les pages des règles ne sont qu’en anglais. La vérification et les impressions parlent votre langue.
 
 cli-words = Pour les traducteurs : imprimer chaque message à côté de ses traductions, en une page pour le navigateur
 cli-words-languages = Dossiers de langue ; sans eux, tous

@@ -3,12 +3,13 @@
 ## The card's test steps. $at lists receptacles, or says that it holds for all.
 
 print-test-everywhere = Partout
+print-test-protected = Là où l’étiquette dit « (GFCI) : OUI »
 print-test-find-out = On ignore si le neutre { -generator(form: "of") } est flottant ou relié à la terre. Lisez son manuel, ou demandez à un { -electrician }.
 print-test-reads-correct = { $at } : un testeur de prise doit montrer CORRECT.
 print-test-reads-floating = { $at } : un testeur de prise montre OPEN GROUND. C’est voulu : le neutre { -generator(form: "of") } est flottant. Cela ne prouve rien. N’essayez pas de corriger cela.
 print-test-reads-either = { $at } : un testeur de prise montre CORRECT si le neutre est relié et le { -ground-wire } intact. OPEN GROUND : neutre flottant, ou { -ground-wire } coupé. Alors ne l’utilisez pas avant de savoir lequel.
 print-test-other = Toute autre lecture : arrêtez le moteur. Débranchez ce cordon ou coffret, redémarrez le moteur, testez là où il était branché. Remontez ainsi vers { -generator(form: "the") }. N’utilisez ni la partie en défaut la plus proche de l’appareil, ni ce qui y est branché.
-print-test-tester-trips = { $at } : le bouton du testeur doit aussi couper le courant.
+print-test-tester-trips = { $at } : le bouton du testeur doit aussi couper le courant. Sinon, n’utilisez pas cette prise.
 print-test-tester-no-way-back = { $at } : le bouton du testeur ne fait rien. Seul compte le bouton TEST du GFCI lui-même.
 print-test-tester-blind = { $at } : le bouton du testeur ne fait rien. Le GFCI ne peut pas voir ce défaut. Ne l’utilisez pas.
 print-test-tester-either = { $at } : nul ne peut dire ce que fait le bouton du testeur. Seul compte le bouton TEST du GFCI lui-même.

@@ -145,7 +145,7 @@ may-taken = { $names } { $count ->
     } avec un autre appareil que vous nommez. Débranchez d’abord celui-là, et n’en branchez qu’un à la fois.
 may-nothing = Tout ce que vous nommez fonctionne déjà.
 may-over-short = { $at } : limite de { $limit }. Ceux-ci demandent { $asks } : { $over } de trop.
-may-over-hours = { $at } : limite de { $limit }. Certains de ceux-ci fonctionnent trois heures ou plus, ce qui compte davantage : { $asks }, { $over } de trop.
+may-over-hours = { $at } : limite de { $limit } pour trois heures ou plus. Ceux-ci comptent pour { $asks } : { $over } de trop.
 may-over-starting = Quand { $by } démarre en plus du reste, { -generator(form: "the") } doit donner { $asks }. La pointe est de { $limit } : { $over } de trop.
 may-over-starting-alone = Le démarrage de { $by } à lui seul demande { $asks }. La pointe { -generator(form: "of") } est de { $limit } : { $over } de trop.
 may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a un thermostat ou un moteur redémarre de lui-même, et ce serait trop.

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use anstyle::Style;
 use tallywatt::rules;
-use tallywatt::words::{FIRST_LANGUAGE, Words, wrapping};
+use tallywatt::words::{Page, Words, wrapping};
 
 use super::args::Explain;
 use super::failure::{Failure, Kind};
@@ -17,22 +17,14 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
             let about = wrapping(width())
                 .initial_indent("  ")
                 .subsequent_indent("  ");
+            let summary = words.page(rule).summary();
             let _ = writeln!(list, "{}  {}", rule.code, rule.name);
-            let _ = writeln!(list, "{}", textwrap::fill(&rule.summary(), about));
+            let _ = writeln!(list, "{}", textwrap::fill(&summary, about));
         }
         return Ok(Done::saying(list));
     };
     match rules::find(code) {
-        Some(rule) => {
-            let mut text = String::new();
-            if words.language().language.as_str() != FIRST_LANGUAGE {
-                // The pages are the rules' own, and have one language.
-                let note = words.text("explain-language");
-                let _ = writeln!(text, "{}\n", textwrap::fill(&note, wrapping(width())));
-            }
-            text.push_str(&laid_out(&rule.page().replace("**", ""), width()));
-            Ok(Done::saying(text))
-        }
+        Some(rule) => Ok(Done::saying(laid_out(&words.page(rule), width()))),
         None => Err(Failure::text(
             Kind::Usage,
             words.with("failure-no-rule", [("code", code.as_str().into())]),
@@ -41,33 +33,17 @@ pub(super) fn run(arguments: &Explain, words: &Words) -> Result<Done, Failure> {
     }
 }
 
-/// A page as a terminal shows it: headings bold instead of marked, each paragraph and item wrapped anew.
-fn laid_out(page: &str, width: usize) -> String {
+/// A page as a terminal shows it: headings bold, each paragraph and item wrapped.
+fn laid_out(page: &Page, width: usize) -> String {
     let bold = Style::new().bold();
-    let mut blocks: Vec<String> = Vec::new();
-    let mut open = false;
-    for line in page.lines() {
-        let goes_on = open && !line.starts_with("- ");
-        if let Some(heading) = line.strip_prefix('#') {
-            let heading = heading.trim_start_matches('#').trim();
-            blocks.push(format!("{bold}{heading}{bold:#}"));
-            open = false;
-        } else if line.trim().is_empty() {
-            blocks.push(String::new());
-            open = false;
-        } else if let Some(last) = blocks.last_mut().filter(|_| goes_on) {
-            last.push(' ');
-            last.push_str(line.trim());
-        } else {
-            blocks.push(line.trim().to_owned());
-            open = true;
+    let mut out = format!("{bold}{}{bold:#}\n", page.title);
+    for (heading, text) in &page.parts {
+        let _ = writeln!(out, "\n{bold}{heading}{bold:#}");
+        for line in text.lines() {
+            let rest = if line.starts_with("- ") { "  " } else { "" };
+            let options = wrapping(width).subsequent_indent(rest);
+            let _ = writeln!(out, "{}", textwrap::fill(line, options));
         }
-    }
-    let mut out = String::new();
-    for block in blocks {
-        let rest = if block.starts_with("- ") { "  " } else { "" };
-        let options = wrapping(width).subsequent_indent(rest);
-        let _ = writeln!(out, "{}", textwrap::fill(&block, options));
     }
     out
 }

@@ -3,11 +3,11 @@
 
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use tallywatt::plan::store;
 use tallywatt::words::language::{self, Kind as Wrong};
-use tallywatt::words::{FIRST_LANGUAGE, Library, Words};
+use tallywatt::words::{FIRST_LANGUAGE, Library, PAGES, Words};
 
 use super::Done;
 use super::args::Words as Arguments;
@@ -94,15 +94,26 @@ fn read(folder: &Path, words: &Words) -> Result<Library, Failure> {
         if !language.is_dir() {
             continue;
         }
-        for file in language.read_dir().map_err(unreadable)? {
-            let file = file.map_err(unreadable)?.path();
-            let named = |path: &Path| Some(path.file_name()?.to_str()?.to_owned());
-            if let (Some(tag), Some(name)) = (named(&language), named(&file))
-                && file.extension().is_some_and(|extension| extension == "ftl")
-            {
-                let text =
-                    store::read_text(&file).map_err(|error| stored(&error, Kind::Usage, words))?;
-                library.add(&tag, &name, text);
+        let named = |path: &Path| Some(path.file_name()?.to_str()?.to_owned());
+        let pages = language.join(PAGES);
+        let mut folders: Vec<(PathBuf, &str, &str)> = vec![(language.clone(), "ftl", "")];
+        if pages.is_dir() {
+            folders.push((pages, "md", PAGES));
+        }
+        for (within, extension, under) in folders {
+            for file in within.read_dir().map_err(unreadable)? {
+                let file = file.map_err(unreadable)?.path();
+                if let (Some(tag), Some(name)) = (named(&language), named(&file))
+                    && file.extension().is_some_and(|its| its == extension)
+                {
+                    let name = match under {
+                        "" => name,
+                        under => format!("{under}/{name}"),
+                    };
+                    let text = store::read_text(&file)
+                        .map_err(|error| stored(&error, Kind::Usage, words))?;
+                    library.add(&tag, &name, text);
+                }
             }
         }
     }

@@ -376,6 +376,22 @@ impl Generator {
     pub fn sets(&self) -> i64 {
         self.parallel.map_or(1, |parallel| i64::from(parallel.sets))
     }
+
+    /// Whether several sets may run as one, as their plan has it: inverter sets of one voltage, with their maker's kit
+    /// (common practice, no source). `None` for one set.
+    #[must_use]
+    pub fn may_join(&self) -> Option<Answer<bool>> {
+        let kit = self.parallel?.kit;
+        Some(match (self.inverter, self.voltage, kit) {
+            (Answer::Known(false), _, _)
+            | (_, Answer::Known(System::V120_240), _)
+            | (_, _, Answer::Known(false)) => Answer::Known(false),
+            (Answer::Known(true), Answer::Known(System::V120), Answer::Known(true)) => {
+                Answer::Known(true)
+            }
+            _ => Answer::Unknown,
+        })
+    }
 }
 
 /// One published running time.

@@ -260,13 +260,19 @@ pub(super) fn answers(
     // More amps matter where somebody wants more than there is.
     let short = !figures.sharing.unplaced.is_empty() || !figures.sharing.never.is_empty();
     let mut answers = Answers::default();
+    // What is only a caution is no more of a fact; of notices, and of rules that are not asked again, nothing is known.
+    let again_asked = |at: &usize| {
+        let finding = &findings[*at];
+        finding.signal <= Signal::Caution && crate::rules::find(finding.code).is_some_and(counts)
+    };
+    let asked: Vec<usize> = (0..findings.len()).filter(again_asked).collect();
     let mut best: Option<((bool, usize, usize, i64), String)> = None;
     let mut tried: Vec<String> = Vec::new();
     let mut cleared_by_one: Vec<usize> = Vec::new();
     for (at, field) in fields.iter().enumerate() {
         // What was not tried may matter.
-        let asked = || tried.len() < MOST_ASKED && may_be_guessed(field, findings, &answers);
-        if at >= MOST && !asked() {
+        let guessed = || tried.len() < MOST_ASKED && may_be_guessed(field, findings, &answers);
+        if at >= MOST && !guessed() {
             answers.matters.push(field.clone());
             continue;
         }
@@ -276,10 +282,8 @@ pub(super) fn answers(
         }
         for answered in both.into_iter().flatten() {
             let (then, found) = again(&answered, Changes::of(field), figures);
-            let serious = findings.iter().enumerate();
-            let serious = serious.filter(|(_, finding)| finding.signal <= Signal::Warning);
-            let rests = serious.filter(|(_, finding)| eased(finding, findings, &found));
-            let rests: Vec<(usize, String)> = rests.map(|(at, _)| (at, field.clone())).collect();
+            let rests = (asked.iter()).filter(|at| eased(&findings[**at], findings, &found));
+            let rests: Vec<(usize, String)> = rests.map(|at| (*at, field.clone())).collect();
             // What kills while nothing looks wrong is found out first.
             let air = rests.iter().any(|(at, _)| {
                 let finding = &findings[*at];
@@ -292,7 +296,8 @@ pub(super) fn answers(
                 now.warnings.saturating_sub(then.warnings),
                 (then.limits - now.limits).max(0),
             );
-            let matters = !rests.is_empty() || gain > (false, 0, 0, 0);
+            let serious = |(at, _): &(usize, String)| findings[*at].signal <= Signal::Warning;
+            let matters = rests.iter().any(serious) || gain > (false, 0, 0, 0);
             if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }

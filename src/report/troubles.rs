@@ -51,6 +51,7 @@ const DEEDS: &[Deed] = &[
     // Another cord, or none.
     of_part(&[
         ("CORD001", "thicker"),
+        ("CORD001", "unwind-less"),
         ("CORD001", "plug"),
         ("CORD001", "tag"),
         ("CORD002", "replace"),

@@ -1,11 +1,11 @@
 //! What the tool knows about danger: one rule a file, in the folder of its area.
 //!
-//! A rule's file opens with its page, which `explain CODE` prints, under fixed headings; then
-//! its [`Rule`], its check and its tests. To add one: write the file, name it in its area's
-//! list, and give it words in every language.
+//! A rule's file opens with its page, which `explain CODE` prints and which lies in
+//! `i18n/en/explain`; then its [`Rule`], its check and its tests. To add one: write the file, name
+//! it in its area's list, and give it words and a page in every language.
 //!
-//! Tests hold every rule to the same form: its headings, its words, a plan that sets it off and
-//! a near miss that does not.
+//! Tests hold every rule to the same form: its page, its words, a plan that sets it off and a near
+//! miss that does not.
 
 mod air;
 mod assumed;
@@ -95,8 +95,6 @@ pub struct Rule {
     pub area: &'static str,
     /// The gravest signal that it may give.
     pub worst: Signal,
-    /// The text of the rule's own file, whose opening comment is its page.
-    pub text: &'static str,
     /// By what authority.
     pub sources: &'static [Source],
     /// Every remedy it may name: its message has an attribute `fix-KEY` for each.
@@ -213,71 +211,10 @@ pub fn check_some(facts: &Facts<'_>, wanted: impl Fn(&Rule) -> bool) -> Vec<Find
     list
 }
 
-/// The list of rules as a Markdown table, for the developers' document.
-#[must_use]
-pub fn list_markdown() -> String {
-    use std::fmt::Write as _;
-    let mut table =
-        String::from("| code | hazard | area | what it checks |\n| --- | --- | --- | --- |\n");
-    for rule in all() {
-        // Writing into a String cannot fail.
-        let _ = writeln!(
-            table,
-            "| {} | {} | {} | {} |",
-            rule.code,
-            rule.name,
-            rule.area,
-            rule.summary()
-        );
-    }
-    table
-}
-
-/// The headings of a rule's page below its title, in their order.
-pub const HEADINGS: [&str; 5] = [
-    "What it checks",
-    "Why it hurts",
-    "The arithmetic",
-    "What to do",
-    "Sources",
-];
-
 impl Rule {
     /// Runs the rule alone.
     pub fn run(&self, facts: &Facts<'_>, list: &mut Vec<Finding>) {
         (self.check)(facts, &mut Findings { rule: self, list });
-    }
-
-    /// The rule's page: its file's opening comment.
-    #[must_use]
-    pub fn page(&self) -> String {
-        self.text
-            .lines()
-            .map_while(|line| line.strip_prefix("//!"))
-            .map(|line| line.strip_prefix(' ').unwrap_or(line))
-            .collect::<Vec<_>>()
-            .join("\n")
-    }
-
-    /// The text under one heading of its page.
-    #[must_use]
-    pub fn section(&self, heading: &str) -> String {
-        let page = self.page();
-        page.split("\n## ")
-            .find_map(|part| part.strip_prefix(heading)?.strip_prefix('\n'))
-            .unwrap_or_default()
-            .trim()
-            .to_owned()
-    }
-
-    /// The first sentence of what it checks, on one line.
-    #[must_use]
-    pub fn summary(&self) -> String {
-        let text = self.section(HEADINGS[0]).replace('\n', " ");
-        match text.split_once(". ") {
-            Some((first, _)) => format!("{first}."),
-            None => text,
-        }
     }
 }
 

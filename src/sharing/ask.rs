@@ -38,10 +38,10 @@ pub struct Over {
     pub set: bool,
     /// Which limit.
     pub passed: Passed,
-    /// What would be asked of it, on the leg that is asked most. For hours, what runs for hours
-    /// counts more, by as much as the limit for hours is less.
+    /// What would be asked of it, on the leg that is asked most. For hours, what runs for less counts less, by as much
+    /// as the limit for hours is less.
     pub asks: Current,
-    /// What it carries.
+    /// What it carries; for hours, what it carries that long.
     pub limit: Current,
     /// The difference.
     pub over: Current,
@@ -311,18 +311,17 @@ impl Scene<'_> {
         let mut list: Vec<Over> = Vec::new();
         for (index, node) in self.supply.nodes.iter().enumerate() {
             let set = matches!(node.kind, NodeKind::Source);
-            let mut note = |passed, asks: i64, room: ApparentPower, limit: Current, by| {
-                if asks > room.millivolt_amps() {
-                    list.push(Over {
-                        at: node.id.clone(),
-                        set,
-                        passed,
-                        asks: self.amps(asks),
-                        limit,
-                        over: self.amps(asks) - limit,
-                        by,
-                    });
-                }
+            let mut note = |passed, asks: i64, limit: Current, by| {
+                let asks = self.amps(asks);
+                list.push(Over {
+                    at: node.id.clone(),
+                    set,
+                    passed,
+                    asks,
+                    limit,
+                    over: asks - limit,
+                    by,
+                });
             };
             let (room, rating) = (self.supply.room(NodeIx(index)), node.rating);
             for leg in node.legs.all() {
@@ -331,9 +330,16 @@ impl Scene<'_> {
                 // What runs for hours counts as much more as the limit for hours is less. Up.
                 let counted = short + narrow((i128::from(long) * 1000 + share - 1) / share);
                 if long + short > room.millivolt_amps() {
-                    note(Passed::Short, long + short, room, rating, None);
-                } else {
-                    note(Passed::Hours, counted, room, rating, None);
+                    note(Passed::Short, long + short, rating, None);
+                } else if counted > room.millivolt_amps() {
+                    // Told with the limit that the label has for hours: what runs for less counts less.
+                    let asks = long + narrow((i128::from(short) * share + 999) / 1000);
+                    note(
+                        Passed::Hours,
+                        asks,
+                        rating.scaled_down(node.continuous),
+                        None,
+                    );
                 }
                 if set {
                     let steps = self
@@ -345,24 +351,20 @@ impl Scene<'_> {
                         .max_by_key(|(step, load)| (*step, std::cmp::Reverse(*load)));
                     if let Some((step, load)) = worst {
                         let by = Some(self.units[load].id.clone());
-                        note(
-                            Passed::Starting,
-                            long + short + step,
-                            self.supply.peak_room(),
-                            self.supply.leg_peak,
-                            by,
-                        );
+                        let asks = long + short + step;
+                        if asks > self.supply.peak_room().millivolt_amps() {
+                            note(Passed::Starting, asks, self.supply.leg_peak, by);
+                        }
                     }
                 }
             }
         }
         // Worst first; a breaker, its wiring and its receptacle are one part to a person, and so are a cord and its
-        // end: what it carries at all is the one limit where that is passed.
+        // end. Where something is too much at all, hours make no difference.
         list.sort_by_key(|over| std::cmp::Reverse(over.over));
-        let at_all = |over: &Over| over.passed == Passed::Short;
-        let parts = list.iter().filter(|over| at_all(over));
-        let parts: Vec<Id> = parts.map(|over| over.at.clone()).collect();
-        list.retain(|over| over.passed != Passed::Hours || !parts.contains(&over.at));
+        if list.iter().any(|over| over.passed == Passed::Short) {
+            list.retain(|over| over.passed != Passed::Hours);
+        }
         let mut seen: Vec<(Id, Passed)> = Vec::new();
         list.retain(|over| {
             let key = (over.at.clone(), over.passed);

@@ -245,6 +245,10 @@ impl<'a> Builder<'a> {
         let Some(parallel) = self.plan.generator.parallel else {
             return false;
         };
+        // They must run apart: an outlet has the power of one.
+        if self.plan.generator.may_join() == Some(Answer::Known(false)) {
+            return false;
+        }
         let (one, volts) = (self.supply.rated, self.supply.volts);
         let times = |power: Power| {
             Power::from_milliwatts(power.milliwatts().saturating_mul(parallel.sets.into()))

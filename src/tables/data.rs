@@ -19,6 +19,8 @@ pub(super) struct Cited {
     #[serde(default)]
     clause: String,
     #[serde(default)]
+    note: String,
+    #[serde(default)]
     edition: String,
     mark: Mark,
 }
@@ -33,6 +35,7 @@ impl From<Cited> for Source {
             cited.edition.leak(),
             cited.mark,
         )
+        .noted(cited.note.leak())
     }
 }
 

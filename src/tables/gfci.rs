@@ -9,7 +9,7 @@ pub const NEVER_BELOW: Current = Current::from_milliamps(4);
 pub const ALWAYS_FROM: Current = Current::from_milliamps(6);
 
 /// The time curve.
-pub const CURVE: Source = Source::new("UL 943", "trip time", "", Mark::Secondary);
+pub const CURVE: Source = Source::new("UL 943", "", "", Mark::Secondary).noted("trip-time");
 
 /// The longest a class A device may take, in microseconds, rounded up: (20 / I)^1.43 seconds with
 /// I in milliamperes, published for 6 to 264 mA. `None` below; above, as at 264 mA.

@@ -14,13 +14,17 @@ pub enum Mark {
     CommonPractice,
 }
 
-/// One source of one figure or duty. The text is a citation, the same in every language.
+/// One source of one figure or duty. Names and numbers of a document are the same in every language; what
+/// else is to be said of it is a message.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, serde::Serialize)]
 pub struct Source {
-    /// Document, as "NFPA 70 (NEC)".
+    /// Document, as "NFPA 70 (NEC)"; empty where only the note names it.
     pub document: &'static str,
     /// Clause or table, as "210.21(B)(2)"; empty where none applies.
     pub clause: &'static str,
+    /// What a reader is told with the clause, by the key of its message `source-NOTE`; empty where there is
+    /// no more to say.
+    pub note: &'static str,
     /// Edition or date; empty where it is not known.
     pub edition: &'static str,
     /// How it was checked.
@@ -39,9 +43,16 @@ impl Source {
         Self {
             document,
             clause,
+            note: "",
             edition,
             mark,
         }
+    }
+
+    /// The same with something to say of it, by the key of its message `source-NOTE`.
+    #[must_use]
+    pub const fn noted(self, note: &'static str) -> Self {
+        Self { note, ..self }
     }
 
     /// Trade practice without a document.

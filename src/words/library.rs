@@ -20,6 +20,9 @@ pub const FIRST_LANGUAGE: &str = "en";
 /// The file in which a folder says what it is.
 pub const ABOUT: &str = "language.ftl";
 
+/// The folder of a language in which the rules' pages lie, `explain/AIR001.md`.
+pub const PAGES: &str = "explain";
+
 /// Language folders.
 #[derive(Clone, Debug, Default)]
 pub struct Library {
@@ -29,12 +32,27 @@ pub struct Library {
 /// One language or variant.
 #[derive(Clone, Debug, Default)]
 pub struct Folder {
-    /// Files by name, `rules-air.ftl`.
+    /// Files by name, `rules-air.ftl` and `explain/AIR001.md`.
     pub files: BTreeMap<String, Cow<'static, str>>,
     about: BTreeMap<String, String>,
 }
 
 impl Folder {
+    /// The rules' pages, by the codes of the rules.
+    pub(super) fn pages(&self) -> impl Iterator<Item = (&str, &Cow<'static, str>)> {
+        self.files
+            .iter()
+            .filter_map(|(name, text)| Some((page_code(name)?, text)))
+    }
+
+    /// The messages of the files, and not what the folder says of itself.
+    pub(super) fn messages(&self) -> impl Iterator<Item = (&str, &Cow<'static, str>)> {
+        self.files
+            .iter()
+            .filter(|(name, _)| *name != ABOUT && page_code(name).is_none())
+            .map(|(name, text)| (name.as_str(), text))
+    }
+
     fn about(&self, key: &str) -> &str {
         self.about.get(key).map_or("", String::as_str)
     }
@@ -81,9 +99,12 @@ impl Library {
         LIBRARY.get_or_init(|| {
             let mut library = Self::default();
             for folder in FOLDERS.dirs() {
-                for file in folder.files() {
+                let pages = folder.get_dir(folder.path().join(PAGES));
+                let pages = pages.into_iter().flat_map(Dir::files);
+                for file in folder.files().chain(pages) {
                     let tag = folder.path().to_str();
-                    let name = file.path().file_name().and_then(|name| name.to_str());
+                    let name = file.path().strip_prefix(folder.path());
+                    let name = name.ok().and_then(|name| name.to_str());
                     if let (Some(tag), Some(name), Some(text)) = (tag, name, file.contents_utf8()) {
                         library.add(tag, name, text);
                     }
@@ -158,6 +179,13 @@ impl Library {
             folders: [(base, whole)].into_iter().chain(variant).collect(),
         })
     }
+}
+
+/// The code of the rule whose page a file is.
+pub(super) fn page_code(name: &str) -> Option<&str> {
+    name.strip_prefix(PAGES)?
+        .strip_prefix('/')?
+        .strip_suffix(".md")
 }
 
 /// The messages of a small file that are plain text.

@@ -9,13 +9,16 @@ mod library;
 mod may;
 mod mend;
 mod number;
+mod pages;
 pub mod problem;
 mod screen;
 mod sets;
 mod share;
 mod typed;
 
+use std::borrow::Cow;
 use std::cell::RefCell;
+use std::collections::BTreeMap;
 
 use fluent_bundle::{FluentArgs, FluentBundle, FluentResource, FluentValue};
 use rust_decimal::RoundingStrategy;
@@ -29,8 +32,9 @@ use crate::tables::emergency::CALL;
 use crate::tables::exhaust::{CLEAR, STEP};
 use crate::tables::source::{Mark, Source};
 
-pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library};
+pub use library::{ABOUT, Chain, FIRST_LANGUAGE, Folder, Library, PAGES};
 pub use number::{Show, Units};
+pub use pages::{PARTS, Page, list_of_rules};
 pub use screen::wrapping;
 pub(crate) use sets::told_apart;
 pub use typed::TwoMeanings;
@@ -40,6 +44,8 @@ pub struct Words {
     language: LanguageIdentifier,
     bundle: FluentBundle<FluentResource>,
     numbers: number::Numbers,
+    /// The rules' pages as they lie in the folders, by the codes of the rules.
+    pages: BTreeMap<String, Cow<'static, str>>,
     /// The published figures that any message may name, as the reader writes them.
     figures: [(&'static str, FluentValue<'static>); 6],
     faults: RefCell<Vec<String>>,
@@ -121,7 +127,7 @@ impl Words {
         bundle.set_use_isolating(false);
         let mut faults = Vec::new();
         for (at, (tag, folder)) in chain.folders.iter().enumerate() {
-            for (name, text) in folder.files.iter().filter(|(name, _)| *name != ABOUT) {
+            for (name, text) in folder.messages() {
                 let resource = FluentResource::try_new(text.clone().into_owned()).unwrap_or_else(
                     |(partial, errors)| {
                         faults.push(format!("{tag}/{name}: {errors:?}"));
@@ -135,10 +141,13 @@ impl Words {
                 }
             }
         }
+        let pages = chain.folders.iter().flat_map(|(_, folder)| folder.pages());
+        let pages = pages.map(|(code, text)| (code.to_owned(), text.clone()));
         let numbers = number::Numbers::new(&chain.tag.to_string(), units);
         Self {
             language: chain.tag.clone(),
             bundle,
+            pages: pages.collect(),
             figures: [
                 ("cooling", cooling::ENGINE_MINUTES.into()),
                 ("burn", cooling::BURN_MINUTES.into()),
@@ -203,6 +212,9 @@ impl Words {
 
     /// The message, or what is wrong with it.
     fn try_format(&self, key: &str, args: &FluentArgs<'_>) -> Result<String, String> {
+        if let Some(part) = self.part_of_page(key) {
+            return part;
+        }
         let Some(pattern) = self.pattern(key) else {
             return Err(format!("no message {key}"));
         };
@@ -387,6 +399,16 @@ impl Words {
     /// about is given as `about` (all, in a list) and `first`: parts by their ids, which stand on
     /// their labels, and `loads` by their names.
     pub fn finding(&self, finding: &Finding, loads: &[LoadFacts]) -> FindingText {
+        self.finding_with(finding, &[], loads)
+    }
+
+    /// The same with what is done to others of its rule as well: the remedy names the first thing of each.
+    fn finding_with(
+        &self,
+        finding: &Finding,
+        others: &[&Finding],
+        loads: &[LoadFacts],
+    ) -> FindingText {
         let mut args = self.values(&finding.values, loads);
         for (name, value) in &finding.fix.values {
             args.set(*name, self.named(name, value, loads));
@@ -421,6 +443,17 @@ impl Words {
         };
         let title = self.format(finding.code, &args);
         let why = self.format(&format!("{}.why", finding.code), &args);
+        if !others.is_empty() {
+            let all = std::iter::once(finding).chain(others.iter().copied());
+            let firsts = all.filter_map(|it| names_of(&it.about, loads).into_iter().next());
+            let mut each: Vec<&str> = Vec::new();
+            for first in firsts {
+                if !each.contains(&first) {
+                    each.push(first);
+                }
+            }
+            args.set("first", FluentValue::from(self.quoted(each.into_iter())));
+        }
         FindingText {
             signal: self.signal(finding.signal),
             title: told("trouble-assumed", "title", title),
@@ -440,8 +473,16 @@ impl Words {
     pub fn trouble(&self, report: &Report, trouble: &Trouble) -> Option<FindingText> {
         let loads = &report.figures.loads;
         let mut findings = report.findings_of(trouble);
-        let mut text = self.finding(findings.next()?, loads);
-        text.also = findings
+        let lead = findings.next()?;
+        let rest: Vec<&Finding> = findings.collect();
+        let alike = rest.iter().copied();
+        // Two outlets of a box, say; of loads, the remedy names the one that needs most.
+        let of_gear = |id: &Id| loads.iter().all(|load| load.id != *id && load.of != *id);
+        let gear = lead.about.first().is_some_and(of_gear);
+        let alike = alike.filter(|it| gear && it.code == lead.code && it.fix.key == lead.fix.key);
+        let mut text = self.finding_with(lead, &alike.collect::<Vec<_>>(), loads);
+        text.also = rest
+            .into_iter()
             .map(|finding| {
                 let title = self.finding(finding, loads).title;
                 self.with(
@@ -502,7 +543,14 @@ impl Words {
             Mark::Memory => "mark-memory",
             Mark::CommonPractice => "mark-common-practice",
         });
-        let cited = [source.document, source.clause, source.edition]
+        let clause = match source.note {
+            "" => source.clause.to_owned(),
+            note => self.with(
+                &format!("source-{note}"),
+                [("clause", source.clause.into())],
+            ),
+        };
+        let cited = [source.document, &clause, source.edition]
             .into_iter()
             .filter(|part| !part.is_empty())
             .collect::<Vec<_>>()
@@ -697,6 +745,25 @@ mod tests {
             assert_eq!(english.named("at", &time, &[]), FluentValue::from(said));
         }
         assert_eq!(english.faults(), Vec::<String>::new());
+    }
+
+    /// Two outlets of a box with breakers too big for their wire: one deed, and it names both.
+    #[test]
+    fn a_remedy_names_every_part_that_it_is_done_to() {
+        let report = crate::rules::testing::report(&[
+            ("breaker = \"15 A\" # left", "breaker = \"30 A\""),
+            ("breaker = \"15 A\" # right", "breaker = \"25 A\""),
+        ]);
+        let of_rule = |it: &&Trouble| report.findings_of(it).all(|it| it.code == "OVER001");
+        let mut troubles = report.figures.troubles.iter().filter(of_rule);
+        let trouble = troubles.next().expect("a trouble");
+        let text = Words::english().trouble(&report, trouble).expect("words");
+        assert!(
+            text.fix.starts_with("Do not use “left” and “right”"),
+            "{}",
+            text.fix
+        );
+        assert!(troubles.next().is_none());
     }
 
     #[test]

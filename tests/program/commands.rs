@@ -326,6 +326,8 @@ fn a_rule_is_explained_by_code_and_by_name() {
         said.contains("\nSources\n") && !said.contains('#'),
         "{said}"
     );
+    // In the reader's units, and only in those.
+    assert!(said.contains("25 ft") && !said.contains(" m)"), "{said}");
 }
 
 #[test]

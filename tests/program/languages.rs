@@ -185,3 +185,47 @@ fn nothing_printed_overflows_in_any_language() {
         assert_eq!(words.faults(), Vec::<String>::new(), "{tag}");
     }
 }
+
+/// The rules' pages and their list are in the reader's language, in metres and not in feet.
+#[test]
+fn rules_are_explained_in_every_language() {
+    let dir = tempfile::tempdir().expect("a temporary folder");
+    let say = |arguments: &[&str], tag: &str| {
+        let all = [arguments, &["--language", tag, "--units", "metric"]].concat();
+        let said = tallywatt(&all, "C", dir.path());
+        assert!(said.status.success(), "{tag}");
+        String::from_utf8_lossy(&said.stdout).replace('\u{a0}', " ")
+    };
+    let (page, list) = (say(&["explain", "AIR001"], "en"), say(&["explain"], "en"));
+    for tag in others() {
+        let words = words(tag);
+        let own = say(&["explain", "AIR001"], tag);
+        for part in tallywatt::words::PARTS {
+            let heading = words.text(&format!("page-{part}"));
+            assert!(own.contains(&format!("\n{heading}\n")), "{tag}: {own}");
+        }
+        assert!(
+            own.contains("7,7 m") || own.contains("7.7 m"),
+            "{tag}: {own}"
+        );
+        assert!(!own.contains(" ft") && !own.contains('{'), "{tag}: {own}");
+        let lines = |text: &str| -> Vec<String> {
+            // The first line of a page is the rule's name.
+            let long = text.lines().skip(1).filter(|line| line.len() > 30);
+            long.map(str::to_owned).collect()
+        };
+        let theirs = lines(&page);
+        let same: Vec<String> = lines(&own)
+            .into_iter()
+            .filter(|it| theirs.contains(it))
+            .collect();
+        assert_eq!(same, Vec::<String>::new(), "{tag}");
+        let theirs = lines(&list);
+        let own = say(&["explain"], tag);
+        let same = lines(&own).into_iter().filter(|it| theirs.contains(it));
+        // Codes and names are the same.
+        let same: Vec<String> = same.filter(|line| line.starts_with(' ')).collect();
+        assert_eq!(same, Vec::<String>::new(), "{tag}");
+        assert_eq!(words.faults(), Vec::<String>::new(), "{tag}");
+    }
+}

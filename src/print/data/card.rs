@@ -499,16 +499,39 @@ fn setup(context: &Context<'_>) -> Vec<String> {
     } else {
         "setup-alarm"
     };
+    // In the order of the cautions: exhaust, then what warns of it.
+    let place = context.say("setup-place", &[("ample", &context.ample())]);
     let alarm = site.sleeps().then(|| context.say(alarm, &[]));
     let steps = [
-        context.say("setup-place", &[("ample", &context.ample())]),
         context.say("setup-clear", &[("clear", &context.at_least(CLEAR))]),
         context.say("setup-look", &[]),
         context.say("setup-uncoil", &[]),
-        context.say("setup-plug", &[]),
+        setup_plug(context),
         context.say("setup-start", &[]),
         context.say("setup-test", &[]),
         context.say("setup-load", &[]),
     ];
-    alarm.into_iter().chain(steps).collect()
+    std::iter::once(place).chain(alarm).chain(steps).collect()
+}
+
+/// How to join cords and boxes, with what the words on labels mean, as far as a label has them.
+fn setup_plug(context: &Context<'_>) -> String {
+    let report = context.report;
+    let any = |is: &dyn Fn(&Id) -> bool| report.figures.verdicts.iter().any(|it| is(&it.id));
+    let guarded = |id: &Id| report.guarded(id).is_some();
+    let parts = [
+        ("setup-plug", true),
+        ("setup-plug-skip", any(&|id| report.refused(id).is_some())),
+        (
+            "setup-plug-guarded",
+            any(&|id| guarded(id) && !report.guarded_ahead(id)),
+        ),
+        (
+            "setup-plug-ahead",
+            any(&|id| guarded(id) && report.guarded_ahead(id)),
+        ),
+    ];
+    let told = parts.into_iter().filter(|(_, told)| *told);
+    let told: Vec<String> = told.map(|(key, _)| context.say(key, &[])).collect();
+    told.join(" ")
 }

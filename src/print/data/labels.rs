@@ -391,6 +391,13 @@ fn leg_known(context: &Context<'_>, limit: &Limit) -> bool {
         .any(|it| it.field == "generator.voltage" || limit.path.iter().any(|id| it.is_leg_of(id)))
 }
 
+/// Whether nobody knows if anything on the way to a receptacle has a GFCI.
+fn gfci_unknown(context: &Context<'_>, limit: &Limit) -> bool {
+    let verdict = context.report.verdict(&limit.id);
+    let of_gfci = |field: &String| matches!(field.rsplit_once('.'), Some((_, "gfci")));
+    verdict.is_some_and(|it| it.assumed.iter().any(of_gfci))
+}
+
 /// Whether shock protection works at a receptacle, and where the button to try it is.
 fn shock(context: &Context<'_>, limit: &Limit) -> String {
     let at = limit.shock.by.as_ref().map_or("", |by| by.as_str());
@@ -399,6 +406,7 @@ fn shock(context: &Context<'_>, limit: &Limit) -> String {
         ShockState::Works => context.say("shock-yes-at", &[("at", at)]),
         ShockState::Blind => context.say("shock-blind", &[]),
         ShockState::Doubtful => context.say("shock-doubtful", &[]),
+        ShockState::None if gfci_unknown(context, limit) => context.say("shock-unknown", &[]),
         ShockState::None => context.say("shock-no", &[]),
     }
 }

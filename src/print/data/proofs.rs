@@ -185,10 +185,15 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         steps.push(say("test-find-out"));
     }
     let testers: Vec<&Proof> = proofs.iter().filter(|it| it.lamps.is_some()).collect();
-    steps.extend(grouped(context, &testers, |proof| {
-        let reads = proof.lamps.map_or(Reads::Either, |lamps| lamps.reads);
-        format!("test-reads-{}", reads_key(reads))
-    }));
+    steps.extend(grouped(
+        context,
+        &testers,
+        Some("test-everywhere"),
+        |proof| {
+            let reads = proof.lamps.map_or(Reads::Either, |lamps| lamps.reads);
+            format!("test-reads-{}", reads_key(reads))
+        },
+    ));
     if !testers.is_empty() {
         steps.push(say("test-other"));
     }
@@ -197,15 +202,28 @@ pub(super) fn card(context: &Context<'_>) -> Vec<String> {
         .copied()
         .filter(|proof| proof.protected_by.is_some())
         .collect();
-    steps.extend(grouped(context, &protected, |proof| {
-        let button = proof.tester_button.unwrap_or(Button::Either);
-        format!("test-tester-{}", button_key(button))
+    let button = |proof: &Proof| proof.tester_button.unwrap_or(Button::Either);
+    let works = |proof: &&Proof| matches!(button(proof), Button::Trips | Button::NoWayBack);
+    let all = if protected.len() == testers.len() {
+        Some("test-everywhere")
+    } else {
+        // An outlet that nothing protects cannot pass this test.
+        protected.iter().all(works).then_some("test-protected")
+    };
+    steps.extend(grouped(context, &protected, all, |proof| {
+        format!("test-tester-{}", button_key(button(proof)))
     }));
     steps
 }
 
-/// One sentence for each key, with the receptacles it holds for; "everywhere" where it is all.
-fn grouped(context: &Context<'_>, of: &[&Proof], key: impl Fn(&Proof) -> String) -> Vec<String> {
+/// One sentence for each key, with the receptacles it holds for; where it is one for all of them, in the words of
+/// `all`.
+fn grouped(
+    context: &Context<'_>,
+    of: &[&Proof],
+    all: Option<&str>,
+    key: impl Fn(&Proof) -> String,
+) -> Vec<String> {
     let mut groups: Vec<(String, Vec<&str>)> = Vec::new();
     for proof in of {
         let (key, id) = (key(proof), proof.at.as_str());
@@ -214,14 +232,13 @@ fn grouped(context: &Context<'_>, of: &[&Proof], key: impl Fn(&Proof) -> String)
             None => groups.push((key, vec![id])),
         }
     }
-    let all = groups.len() == 1;
+    let all = all.filter(|_| groups.len() == 1);
     groups
         .into_iter()
         .map(|(key, ids)| {
-            let at = if all {
-                context.say("test-everywhere", &[])
-            } else {
-                context.words.quoted(ids.into_iter())
+            let at = match all {
+                Some(all) => context.say(all, &[]),
+                None => context.words.quoted(ids.into_iter()),
             };
             context.say(&key, &[("at", &at)])
         })

@@ -277,6 +277,15 @@ fn a_label_tells_no_guess_as_a_fact() {
             .expect("a label")
             .clone()
     };
+    let dry = ("ground = \"wet\"", "ground = \"dry\"");
+    for (gfci, told) in [
+        ("gfci = \"unknown\"", "GFCI: NOT KNOWN"),
+        ("gfci = false", "GFCI: NO."),
+    ] {
+        let gfci = ("gfci = true # front", gfci);
+        let label = label(&[dry, gfci], "front");
+        assert!(text_of(&label, "shock").starts_with(told), "{label}");
+    }
     let two_legs = ("voltage = \"120 V\"", "voltage = \"120/240 V\"");
     let said = (
         "breaker = \"20 A\" # front",

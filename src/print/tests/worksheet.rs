@@ -61,7 +61,7 @@ fn each_figure_of_the_worksheet_says_where_it_is_from() {
     assert_eq!(ohms, "1.24 Ω");
     assert_eq!(
         source_of("cords", &mark),
-        "NFPA 70 (NEC), chapter 9, table 8 (confirmed)"
+        "NFPA 70 (NEC), Chapter 9 Table 8 (confirmed)"
     );
     // Whatever is marked with a number is named in its own section.
     for section in sections {

@@ -1,33 +1,4 @@
-//! # AIR001 carbon-monoxide-distance
-//!
-//! ## What it checks
-//! How far the generator stands from the nearest tent, vehicle or building with people in it. Neighbors'
-//! tents and vehicles count too. If nobody has measured the distance, we count it as too near.
-//!
-//! ## Why it hurts
-//! Engine exhaust holds carbon monoxide, which cannot be seen or smelled. It gathers in tents, campers and
-//! rooms, and people who sleep do not wake up. Above 70 ppm it brings headache; above 150 to 200 ppm
-//! unconsciousness and death.
-//!
-//! ## The arithmetic
-//! Distance as given, against two bounds. Under 20 ft (6.096 m) is a danger: it is below the
-//! least distance that agencies publish. Under 25 ft (7.62 m) is a caution: wind and exhaust
-//! direction can undo a bare 20 ft, and one study put the distance at up to 25 ft. No distance
-//! allows for running an engine indoors, in a porch or under an awning.
-//!
-//! ## What to do
-//! Stop the engine, let it cool, and move it farther away, outdoors, exhaust pointing away from
-//! people. Where it is in something closed, or nobody knows that it is not, nobody goes in to stop it:
-//! see rule AIR003. Use a longer cord of the right thickness. Measure from the exhaust to the nearest
-//! door, window or vent: count each step as 2 ft. If you are not sure, count fewer feet, not more.
-//!
-//! ## Sources
-//! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
-//! - NC DHHS, carbon monoxide advice: 20 ft from doors, windows and vents; names the camper
-//!   (confirmed).
-//! - NIST, Emmerich and Wang, 2011: more than 4.6 m with the exhaust pointed away (confirmed).
-//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
-//! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/AIR001.md")]
 
 use crate::plan::{Answer, Stands};
 use crate::rules::prelude::*;
@@ -38,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "carbon-monoxide-distance",
     area: "air",
     worst: Signal::Danger,
-    text: include_str!("carbon_monoxide_distance.rs"),
     sources: &[
         cite::CPSC_DISTANCE,
         cite::NC_DHHS,

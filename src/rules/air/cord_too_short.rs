@@ -1,33 +1,4 @@
-//! # AIR005 cord-too-short
-//!
-//! ## What it checks
-//! Whether the cords reach as far as the generator must stand from people: to anything at all, and to
-//! whatever somebody's health depends on, which runs beside them at night.
-//!
-//! ## Why it hurts
-//! Whoever needs power in the tent and has too short a cord pulls the generator closer, in the dark and in
-//! the rain. Its exhaust then reaches people who sleep, and they do not wake up.
-//!
-//! ## The arithmetic
-//! The lengths of the cords from the generator to a thing, added up, as if laid straight; its own cord
-//! is not counted. A camper or a vehicle brings a cord of its own, and is left out: what has a plug of
-//! TT-30, L5-30, L14-30 or 14-50 is taken for one. A cord of unknown length counts as nothing here,
-//! though it counts as long for the voltage. Lengths are kept in whole millimetres, rounded up for the
-//! voltage's sake, so each cord counts here up to a millimetre longer than it is. The farthest of them
-//! against 25 ft (7.62 m), the larger published distance from exhaust to people, see rule AIR001:
-//! shorter is a caution. For a medical device without a battery for the night its own cords count:
-//! shorter is a warning, and so is none at all, whether or not anybody sleeps here. If they reach less
-//! far than the plan says people are from the generator, one of the two is not true: a caution.
-//!
-//! ## What to do
-//! Bring one cord that is long enough, and thick enough for that length and load: the card and the
-//! worksheet tell how thick. Leave the generator where it stands. What is used at the generator's own
-//! outlet is plugged in there, and then everybody steps away, to where the wind comes from.
-//!
-//! ## Sources
-//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
-//! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
-//! - That a short cord brings the generator near is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/AIR005.md")]
 
 use crate::plan::{Answer, Id, LoadKind, Stands};
 use crate::quantity::Length;
@@ -41,7 +12,6 @@ pub(super) const RULE: Rule = Rule {
     name: "cord-too-short",
     area: "air",
     worst: Signal::Warning,
-    text: include_str!("cord_too_short.rs"),
     sources: &[cite::NIST_2021, cite::CPSC_DISTANCE, cite::PRACTICE],
     fixes: &["longer", "no-cord", "measure", "bedside", "at-set", "stated"],
     check,

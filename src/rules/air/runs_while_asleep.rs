@@ -1,35 +1,4 @@
-//! # AIR006 runs-while-asleep
-//!
-//! ## What it checks
-//! Whether the generator is to run while people sleep, or may, because nobody said when something runs.
-//!
-//! ## Why it hurts
-//! Carbon monoxide has no smell and wakes nobody: people die of it asleep, with the engine running. By
-//! night the wind drops or turns, a neighbor arrives, a door stays open, and nobody is awake to feel the
-//! headache that warns by day.
-//!
-//! ## The arithmetic
-//! The hours of each thing against the night, which is the camp's quiet hours; where the plan has none,
-//! 22:00 to 06:00 (common practice, no source), and the finding says that this was assumed. One minute
-//! is enough. What somebody's health depends on runs all night where the plan says no hours. Where it
-//! says none of other things, whatever runs for three hours or more at a stretch may run at night, and
-//! so may what nobody said that of, and a thing of which nobody knows the kind; what is cooked with is
-//! not taken to. What has a battery of its own for the night is not counted. It is a caution where the
-//! generator stands in the open, or under a roof without walls, 25 ft (7.62 m) or more from people, with
-//! a working alarm where they sleep: the wind can undo that. Where any of these is short, or not known,
-//! it is a warning. Where the plan says that nobody sleeps here there is nothing to find.
-//!
-//! ## What to do
-//! Charge a battery by day, and run from it what must run at night. Then stop the engine before anybody
-//! goes to sleep. Say in the plan when things run. What somebody's health depends on needs a battery
-//! made for it.
-//!
-//! ## Sources
-//! - US CPSC, carbon monoxide levels: effects by ppm (from a secondary copy).
-//! - US CPSC, generator advice, 2020-07-24: at least 20 ft (from a secondary copy).
-//! - NIST, portable generators and carbon monoxide, 2021: at least 25 ft (confirmed).
-//! - That no engine runs while people sleep, and a battery charged by day in its place, are common
-//!   practice, no source. So is what makes it a caution.
+#![doc = include_str!("../../../i18n/en/explain/AIR006.md")]
 
 use crate::plan::{Answer, Id, LoadKind, Site, Stands};
 use crate::rules::demand::{Need, clock, ids};
@@ -42,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "runs-while-asleep",
     area: "air",
     worst: Signal::Warning,
-    text: include_str!("runs_while_asleep.rs"),
     sources: &[
         cite::CPSC_LEVELS,
         cite::CPSC_DISTANCE,

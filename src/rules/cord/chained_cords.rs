@@ -1,24 +1,4 @@
-//! # CORD005 chained-cords
-//!
-//! ## What it checks
-//! Whether a long cord is plugged into the end of another long cord. Adapters of 2 m or less do not
-//! count, nor does a box between the two.
-//!
-//! ## Why it hurts
-//! The joint lies on the ground, often in wet grass, and pulls apart when someone trips. Half pulled
-//! out, its blades are bare and live. Each joint also gets warm and loses voltage, and the whole
-//! chain carries no more than its thinnest cord.
-//!
-//! ## The arithmetic
-//! The number of long cords in a row. Two or more are a caution; a cord of unknown length counts as
-//! long. The figures for current and voltage along the chain are in other rules.
-//!
-//! ## What to do
-//! Use one cord that is long enough. If there is none tonight: keep the joint off the ground, out of
-//! the wet, and tied so that it cannot pull apart.
-//!
-//! ## Sources
-//! - One cord of the right length instead of a chain is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/CORD005.md")]
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Length;
@@ -33,7 +13,6 @@ pub(super) const RULE: Rule = Rule {
     name: "chained-cords",
     area: "cord",
     worst: Signal::Caution,
-    text: include_str!("chained_cords.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["one-cord"],
     check,

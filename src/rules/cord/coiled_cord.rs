@@ -1,24 +1,4 @@
-//! # CORD003 coiled-cord
-//!
-//! ## What it checks
-//! Whether a cord in use stays coiled or on a reel.
-//!
-//! ## Why it hurts
-//! A coil cannot get rid of its heat. The inner turns melt first, out of sight, and the reel burns.
-//! The breaker sees nothing, because the current is what it should be.
-//!
-//! ## The arithmetic
-//! A coiled cord counts as a third of its ampacity, rounded down. In hot air it is a third of what that air
-//! leaves: coil and air both use up the rise that the insulation is allowed, so the shares multiply. "I
-//! don't know" and silence count as coiled and are a caution, except for adapters of 2 m or less.
-//!
-//! ## What to do
-//! Unwind the whole cord and lay it out in loose curves where nobody trips on it. If it is far too
-//! long, use a shorter one.
-//!
-//! ## Sources
-//! - RoSPA, advice on extension leads: unwind fully (confirmed).
-//! - A third of the rating when wound is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/CORD003.md")]
 
 use crate::plan::{Answer, Id};
 use crate::rules::prelude::*;
@@ -29,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "coiled-cord",
     area: "cord",
     worst: Signal::Warning,
-    text: include_str!("coiled_cord.rs"),
     sources: &[cite::ROSPA, cite::PRACTICE],
     fixes: &["unwind", "look"],
     check,

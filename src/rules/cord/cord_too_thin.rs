@@ -1,42 +1,4 @@
-//! # CORD001 cord-too-thin
-//!
-//! ## What it checks
-//! Whether a cord is asked to carry more than its wire or its plug is made for, where no breaker
-//! would stop it.
-//!
-//! ## Why it hurts
-//! An overloaded cord gets hot along its whole length, hottest where it is covered or coiled. The
-//! breaker belongs to the outlet, not to the cord, so nothing trips. Cords under a rug or a tent
-//! floor start fires this way.
-//!
-//! ## The arithmetic
-//! For each cord: the amperes of all loads placed beyond it that are on in the same minute, on the
-//! busier leg, against the least of its plug's rating, its ampacity (two conductors carry current:
-//! 18 AWG 10 A, 16 AWG 13 A, 14 AWG 18 A, 12 AWG 25 A, 10 AWG 30 A; 0.75 mm² 6 A, 1 mm² 10 A, 1.5 mm²
-//! 16 A, 2.5 mm² 25 A, 4 mm² 30 A; less where it stays coiled) and,
-//! with a household plug, what cords of its gauge and length are usually marked with (beyond 50 ft
-//! 18 AWG 7 A, 16 AWG 10 A, 14 AWG 13 A, 12 AWG 15 A). Where only the heat of the air makes it too much,
-//! rule CORD006 speaks. A load that found no place because of a cord counts against that cord. Where a
-//! breaker upstream is no larger than the cord's limit, the breaker trips first and this rule is silent. So it
-//! is where the generator itself cannot give more than that (rule OVER001): what is too much for the
-//! generator is rule POWER001's.
-//!
-//! Where the wire itself, not coiled, carries all that is asked, and the breaker is one of 15 or 20 A, only
-//! the plug or the mark is passed: a warning. Anything else is a danger.
-//!
-//! ## What to do
-//! Use a thicker cord, or plug some of it in elsewhere. A smaller AWG number is a thicker wire. Where the
-//! plug sets the limit no wire helps. The amps on the cord's own tag count where they are fewer.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of flexible cord (from a secondary copy).
-//! - NFPA 70 (NEC), 400.5(A), 2023: the ground does not count as carrying current, nor a neutral that
-//!   carries only the unbalanced current (from a secondary copy).
-//! - BS 7671, tables 4F3A and 4F1A, for cords marked in mm²: ampacity of flexible cord (from a secondary
-//!   copy).
-//! - UL 817, cord sets by length, tables 114 and 115: their marks, as a cord supplier
-//!   and a forum tell them (from a secondary copy).
-//! - NEMA WD 6: ratings of plugs (from memory, not verified).
+#![doc = include_str!("../../../i18n/en/explain/CORD001.md")]
 
 use crate::plan::{Cord, Id};
 use crate::quantity::Current;
@@ -52,7 +14,6 @@ pub(super) const RULE: Rule = Rule {
     name: "cord-too-thin",
     area: "cord",
     worst: Signal::Danger,
-    text: include_str!("cord_too_thin.rs"),
     sources: &[
         cite::NEC_400_5,
         cite::NEC_400_5_A,
@@ -60,7 +21,7 @@ pub(super) const RULE: Rule = Rule {
         cite::UL_817,
         cite::WD_6,
     ],
-    fixes: &["thicker", "unwind", "plug", "tag"],
+    fixes: &["thicker", "unwind", "unwind-less", "plug", "tag"],
     check,
     #[cfg(test)]
     fires: &[
@@ -97,6 +58,11 @@ pub(super) const RULE: Rule = Rule {
         // Coiled.
         &[
             ("coiled = false", "coiled = true"),
+        ],
+        // Too thin, and coiled.
+        &[
+            ("coiled = false", "coiled = true"),
+            ("wire = \"10 AWG\"", "wire = \"18 AWG\""),
         ],
     ],
     #[cfg(test)]
@@ -160,8 +126,10 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         let plan = facts.plan.cords.iter().find(|cord| cord.id == node.id);
         let laid_out = node.laid_out;
         let fix = match plan {
-            // What is too much for it laid out as well is not mended by that.
+            // Coiled, neither its plug nor its mark is what limits it. What is too much for it laid out as well is not
+            // mended by that alone.
             _ if limit < laid_out && demand <= laid_out => "unwind",
+            _ if limit < laid_out => "unwind-less",
             Some(cord) if laid_out == cord.plug.0.rating() => "plug",
             Some(cord) if laid_out < ampacity(cord) => "tag",
             _ => "thicker",
@@ -267,7 +235,7 @@ mod tests {
     /// 12.9 A through a coil of 18 AWG: 10 A in air of 30 °C when it is laid out, a third of it coiled.
     #[test]
     fn unwinding_is_no_remedy_for_what_is_too_much_unwound() {
-        for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "thicker")] {
+        for (wire, fix) in [("10 AWG", "unwind"), ("18 AWG", "unwind-less")] {
             let wire = format!("wire = \"{wire}\"");
             let found = findings(&[
                 ("coiled = false # long", "coiled = true"),

@@ -1,33 +1,4 @@
-//! # CORD008 heater-on-cord
-//!
-//! ## What it checks
-//! Whether a room heater, or whatever else makes as much heat for hours, runs at the end of a cord.
-//!
-//! ## Why it hurts
-//! A kettle is done before a worn contact is hot. A heater draws as much for hours, and every plug on
-//! the way gets its share of the heat: half out of its socket, bent, wet or dusty it chars, and no
-//! breaker sees more current than it should. That is why heaters on cords start fires that thick
-//! enough copper does not prevent.
-//!
-//! ## The arithmetic
-//! 500 W or more, for three hours or more at a stretch, or when nobody knows how long, of the kind
-//! "heater" or of a kind that nobody knows, with a cord or adapter anywhere between it and the
-//! generator. What is cooked with, the kind "cooker", counts only where the plan itself says that it runs
-//! for so long, by its hours or in so many words. The figure is ours: it lies between the 100 W of a
-//! heated blanket and the 750 W of the smallest room heater on the US Department of Energy's list. It is
-//! a caution, for at a camp there may be no other way; whether the cord is thick enough is other rules'
-//! business. Older plans call all heat "heater".
-//!
-//! ## What to do
-//! Run it for less than three hours at a stretch; of what warms people, bedding and clothes do that too.
-//! If you use it: one heavy cord, unwound, with nothing else on it, and a look at every plug after a
-//! quarter of an hour.
-//!
-//! ## Sources
-//! - US CPSC, electric space heater tips: no extension cords or power strips, and look often whether
-//!   plug or cord gets hot (from a secondary copy).
-//! - NFPA and US Fire Administration, heating safety advice: straight into an outlet, never into an extension
-//!   cord (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/CORD008.md")]
 
 use crate::plan::{Answer, Id, LoadKind};
 use crate::quantity::Power;
@@ -40,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "heater-on-cord",
     area: "cord",
     worst: Signal::Caution,
-    text: include_str!("heater_on_cord.rs"),
     sources: &[cite::CPSC_HEATERS, cite::NFPA_USFA_HEATERS],
     fixes: &["warm", "less"],
     check,

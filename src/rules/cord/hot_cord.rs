@@ -1,32 +1,4 @@
-//! # CORD006 hot-cord
-//!
-//! ## What it checks
-//! Whether a cord is asked for more than it may carry in the air expected, which is hotter than the
-//! 30 °C (86 °F) that the ampacity of cords is published for.
-//!
-//! ## Why it hurts
-//! The heat of the current comes on top of the heat of the air. Insulation that is too hot for long
-//! goes soft, then brittle, and cracks where the cord is bent. No breaker knows how hot the air is.
-//!
-//! ## The arithmetic
-//! The published ampacity times the published factor for conductors of 60 °C, which cords are unless
-//! they are marked otherwise: 0.91 up to 35 °C, 0.82 up to 40 °C, 0.71 up to 45 °C, 0.58 up to 50 °C,
-//! 0.41 up to 55 °C. In hotter air the cord carries nothing and must not be used, whatever is planned on it.
-//! Every limit and every label uses the reduced figure. The rule compares it with the greatest current that
-//! runs through the cord at any time. Air of unknown heat counts as 100 °F, which is 0.82. A coiled cord
-//! keeps a third of the reduced figure, because the coil and the air use up the same rise: rule CORD003. A
-//! cord that is too thin in cool air too, lying as it does, is rule CORD001's, unless the air would be too
-//! hot for it laid out as well. Where a breaker or the generator itself stops the current before that, this
-//! rule is silent. A cord in the sun is hotter than the air; that is not counted.
-//!
-//! ## What to do
-//! Run fewer things on it at the hottest time, use a thicker cord, and lay it in the shade, not under
-//! a rug or a bag.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), Table 310.15(B)(1)(1), 2023: factors for hot air, which 400.5(A) takes over for cords
-//!   (from a secondary copy).
-//! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords at 30 °C (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/CORD006.md")]
 
 use super::cord_too_thin::{Asked, asked, stops_first};
 use crate::rules::prelude::*;
@@ -37,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "hot-cord",
     area: "cord",
     worst: Signal::Warning,
-    text: include_str!("hot_cord.rs"),
     sources: &[cite::NEC_310_15, cite::NEC_400_5],
     fixes: &["less", "unwind", "cooler"],
     check,

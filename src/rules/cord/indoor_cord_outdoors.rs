@@ -1,22 +1,4 @@
-//! # CORD002 indoor-cord-outdoors
-//!
-//! ## What it checks
-//! Whether each cord in use is marked for outdoor use.
-//!
-//! ## Why it hurts
-//! The jacket of an indoor cord cracks in sun and cold and lets water in. It is thin, and feet, car
-//! tyres and tent pegs cut it. A bare wire in wet grass shocks whoever picks the cord up.
-//!
-//! ## The arithmetic
-//! None. A cord known to be for indoor use is a warning, or a caution where the ground is dry. One of
-//! which nobody knows is a caution.
-//!
-//! ## What to do
-//! Use cords whose jacket is marked for outdoors (a W in its type letters, as in SJTW or SJEOW, or
-//! the words "for outdoor use"). Leave the others for indoors.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), Table 400.4, note 9: the W after the type letters (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/CORD002.md")]
 
 use crate::plan::{Answer, Ground, Id};
 use crate::rules::prelude::*;
@@ -26,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "indoor-cord-outdoors",
     area: "cord",
     worst: Signal::Warning,
-    text: include_str!("indoor_cord_outdoors.rs"),
     sources: &[cite::NEC_400_4],
     fixes: &["replace", "look"],
     check,

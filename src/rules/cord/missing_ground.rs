@@ -1,26 +1,4 @@
-//! # CORD004 missing-ground
-//!
-//! ## What it checks
-//! Whether the ground goes all the way: cords with too few conductors for their plug, and two-blade plugs
-//! or adapters with three-hole receptacles past them.
-//!
-//! ## Why it hurts
-//! Everything with a metal case relies on the ground. Without it a fault puts full voltage on the
-//! case and nothing trips until a person touches it.
-//!
-//! ## The arithmetic
-//! The conductors that a plug calls for, ground included: three at 120 V or 240 V, four at
-//! 120/240 V. Fewer means that the ground, or worse the neutral, ends there. "I don't know" and
-//! silence count as fewer. On wet, damp or unknown ground this is a danger, on dry ground a warning. Such a cord
-//! is not to be used on any.
-//!
-//! ## What to do
-//! Leave the cord or adapter out. Use a three-wire cord. Never break off a ground pin and never use
-//! an adapter that drops it.
-//!
-//! ## Sources
-//! - 29 CFR, 1910.334(a)(3): cords for grounded equipment carry a ground, and nothing may
-//!   interrupt it (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/CORD004.md")]
 
 use crate::plan::{Answer, Cord, Ground};
 use crate::rules::prelude::*;
@@ -31,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "missing-ground",
     area: "cord",
     worst: Signal::Danger,
-    text: include_str!("missing_ground.rs"),
     sources: &[cite::OSHA_334],
     fixes: &["replace", "count"],
     check,

@@ -1,25 +1,4 @@
-//! # CORD007 strip-behind-cord
-//!
-//! ## What it checks
-//! Whether a power strip is plugged into the end of an extension cord or of another strip.
-//!
-//! ## Why it hurts
-//! Six places invite six things, and all of them are on one thin cord and one worn contact. Strips are
-//! listed for indoors and for a receptacle of a building: nobody has tested one lying in wet grass at the
-//! end of a long cord.
-//!
-//! ## The arithmetic
-//! A strip is taken to be whatever has a household plug and four or more household receptacles; cords for
-//! outdoors that end in three do not count. Past a box with breakers it is at a receptacle, and does not
-//! count. It is a caution: what it is asked to carry is other rules' business.
-//!
-//! ## What to do
-//! Use an outdoor cord with several ends, or a listed box with breakers. Keep a strip indoors and dry,
-//! and plug it straight into a receptacle of the generator or of a box.
-//!
-//! ## Sources
-//! - UL guide information, category XBYS, relocatable power taps: indoors, and not in series with each
-//!   other or with cords (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/CORD007.md")]
 
 use crate::plan::{Cord, Id};
 use crate::rules::prelude::*;
@@ -31,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "strip-behind-cord",
     area: "cord",
     worst: Signal::Caution,
-    text: include_str!("strip_behind_cord.rs"),
     sources: &[cite::UL_XBYS],
     fixes: &["straight"],
     check,

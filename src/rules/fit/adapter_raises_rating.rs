@@ -1,23 +1,4 @@
-//! # FIT002 adapter-raises-rating
-//!
-//! ## What it checks
-//! Whether a cord, an adapter or a box ends in a larger shape than it begins with, as a 15 A plug with a
-//! 30 A receptacle for a trailer.
-//!
-//! ## Why it hurts
-//! The shape at its end promises more than there is. The usual harm is a tripped breaker and a trailer
-//! gone dark; with a worn plug it is a hot one.
-//!
-//! ## The arithmetic
-//! The rating of the plug or inlet against the largest rating among its ends. The limit that is told is what the
-//! plug passes for three hours or more where it is plugged in: its rating, or less, where a breaker or the generator
-//! ahead of it gives less. What protects the plug is rule OVER001's question.
-//!
-//! ## What to do
-//! Plan with the smaller figure: one heating thing at a time. Mark the adapter with it.
-//!
-//! ## Sources
-//! - NEMA WD 6: amperes of each configuration (from memory, not verified).
+#![doc = include_str!("../../../i18n/en/explain/FIT002.md")]
 
 use crate::quantity::Current;
 use crate::rules::prelude::*;
@@ -28,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "adapter-raises-rating",
     area: "fit",
     worst: Signal::Notice,
-    text: include_str!("adapter_raises_rating.rs"),
     sources: &[cite::WD_6],
     fixes: &["plan"],
     check,

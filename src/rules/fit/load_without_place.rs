@@ -1,28 +1,4 @@
-//! # FIT004 load-without-place
-//!
-//! ## What it checks
-//! Whether a load that must run is left without a receptacle although some take its plug: because it needs
-//! more than any of them carries, because all of them are taken, or because none of them may be used.
-//!
-//! ## Why it hurts
-//! It will be plugged in all the same, into whatever is free, and something trips or gets hot.
-//!
-//! ## The arithmetic
-//! The load's running amperes against the limit at each receptacle that takes its plug, the largest of
-//! which is named; for a load of three hours or more, against the limit for that long. What the generator
-//! cannot run wherever it is plugged in is rule POWER001's. A load that the plan puts into a socket that is
-//! taken is rule FIT001's. A wish that finds no place is not found here; the card says so.
-//!
-//! ## What to do
-//! If it is too large: leave it at home, use its lower setting, or use an outlet that carries more.
-//! If all are taken: leave it or something else at home. What the plan puts where it is too much is a
-//! warning. So is what somebody's health depends on: it is never set lower, and has its place before
-//! anything else.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 210.21(B)(2): the most to plug in at a receptacle, in all (from a secondary
-//!   copy).
-//! - The rest is arithmetic on the limits: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/FIT004.md")]
 
 use std::collections::BTreeMap;
 
@@ -38,7 +14,6 @@ pub(super) const RULE: Rule = Rule {
     name: "load-without-place",
     area: "fit",
     worst: Signal::Warning,
-    text: include_str!("load_without_place.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
     fixes: &["too-large", "no-room", "life-large", "life-room", "refused", "refused-here"],
     check,

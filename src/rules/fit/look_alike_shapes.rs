@@ -1,26 +1,4 @@
-//! # FIT005 look-alike-shapes
-//!
-//! ## What it checks
-//! Whether the gear has two receptacle shapes that are easily taken for each other by hand in the
-//! dark.
-//!
-//! ## Why it hurts
-//! Somebody forces the plug, bends a blade or breaks the ground pin, or hunts for an adapter that
-//! fits: 240 V where 120 V belongs, or 30 A behind a plug for 20 A.
-//!
-//! ## The arithmetic
-//! None: pairs of one family that differ in size only (L5-20 and L5-30, L14-20 and L14-30), in one
-//! blade (5-20 and 6-20; 14-30 and 14-50), or in the number of blades (L5-30 and L14-30). Where the
-//! two of a pair give different volts it is a caution, else a notice. What is not fed, or not with the
-//! volts of its shape, is left out: rules FIT003 and FIT006 name it.
-//!
-//! ## What to do
-//! Put the printed label on each, and look at the drawn face before you push. A plug that needs force
-//! is in the wrong place.
-//!
-//! ## Sources
-//! - NEMA WD 6: configurations (from memory, not verified).
-//! - Which are easily mistaken is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/FIT005.md")]
 
 use crate::plan::Id;
 use crate::quantity::Current;
@@ -32,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "look-alike-shapes",
     area: "fit",
     worst: Signal::Caution,
-    text: include_str!("look_alike_shapes.rs"),
     sources: &[cite::WD_6, cite::PRACTICE],
     fixes: &["look"],
     check,

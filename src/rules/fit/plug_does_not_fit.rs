@@ -1,39 +1,4 @@
-//! # FIT001 plug-does-not-fit
-//!
-//! ## What it checks
-//! Whether everything has somewhere to plug in: each load a receptacle that takes its plug, each
-//! cord and box the receptacle that it is said to plug into.
-//!
-//! ## Why it hurts
-//! A plug that does not go in is how people come to file blades, break off ground pins and buy
-//! adapters that defeat the shapes. The shapes differ so that a plug cannot meet the wrong volts or
-//! amperes. Where two things are said to be in one socket, somebody makes room with a splitter that no
-//! breaker protects, and nothing beyond it has been checked.
-//!
-//! ## The arithmetic
-//! A plug goes into the receptacle of its own configuration. A 5-15P also goes into a 5-20R, and a 1-15P
-//! into both. Nothing else goes. Where the only receptacle that takes a load's plug gives nothing, or other
-//! volts than its shape says, that is said instead. A bonding plug takes a household socket of the
-//! generator for itself: one is left for it, in the outlet that the plan says it is in, and where the plan leaves
-//! none, that is found.
-//!
-//! What is plugged into a receptacle is counted against its sockets. A cord or box that finds none left, or
-//! whose receptacle is not there or leads back to itself, is a danger. So is a load that the plan puts where
-//! gear has taken every socket, or where more is on at one time than there are sockets. What is on at
-//! different hours can be plugged in one after the other. Which of the things is out the order of the plan
-//! decides; the one that it names may be the other.
-//!
-//! What must run, or somebody's health depends on, and is plugged into a cord or box that is plugged into
-//! nothing, or does not go in where the plan says, is a warning.
-//!
-//! A part that must not be used wherever it is plugged in is told as that, and nobody is told to plug it in.
-//!
-//! ## What to do
-//! Check the shape on the part itself. Use another receptacle, or a listed cord or box that brings
-//! the right one with a breaker of the right size. Do not alter a plug.
-//!
-//! ## Sources
-//! - NEMA WD 6: plug and receptacle configurations (from memory, not verified).
+#![doc = include_str!("../../../i18n/en/explain/FIT001.md")]
 
 use std::collections::BTreeMap;
 
@@ -48,7 +13,6 @@ pub(super) const RULE: Rule = Rule {
     name: "plug-does-not-fit",
     area: "fit",
     worst: Signal::Danger,
-    text: include_str!("plug_does_not_fit.rs"),
     sources: &[cite::WD_6],
     fixes: &["load", "dead", "part", "lost", "bonding-plug", "bonding-socket", "loose", "misplaced", "unusable"],
     check,

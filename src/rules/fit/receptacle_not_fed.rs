@@ -1,26 +1,4 @@
-//! # FIT003 receptacle-not-fed
-//!
-//! ## What it checks
-//! Whether a receptacle cannot give what its shape promises because of what it is plugged into: a 240 V
-//! shape on a 120 V feed, or what is plugged into such a receptacle.
-//!
-//! ## Why it hurts
-//! It looks dead and is not: hot and neutral arrive, and 120 V stand on its contacts. A motor for 240 V
-//! hums there, does not start and gets hot. And something will not run, and people start to change plugs
-//! to make it.
-//!
-//! ## The arithmetic
-//! A 240 V shape needs both legs of a 120/240 V generator; with one leg and a neutral it has 120 V. A 120 V
-//! shape needs one leg and a neutral. An adapter cannot make the one that is missing. One that gives 240 V
-//! instead is rule FIT006's, and so is a thing for 240 V that would go in here. Nothing is placed there,
-//! its limit is 0 A, and its label says not to use it. Where nobody knows the volts of the generator, a shape for
-//! 240 V alone is taken not to get them.
-//!
-//! ## What to do
-//! Plug nothing into it and treat it as live. Use an outlet of the generator that has what is needed.
-//!
-//! ## Sources
-//! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
+#![doc = include_str!("../../../i18n/en/explain/FIT003.md")]
 
 use crate::plan::Id;
 use crate::quantity::Voltage;
@@ -33,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "receptacle-not-fed",
     area: "fit",
     worst: Signal::Caution,
-    text: include_str!("receptacle_not_fed.rs"),
     sources: &[cite::WD_6],
     fixes: &["leave", "look"],
     check,

@@ -1,29 +1,4 @@
-//! # FIT007 where-240-volts
-//!
-//! ## What it checks
-//! On a 120/240 V generator, which receptacles carry 240 V, and which things need it. And whether a
-//! generator that is said to give 120 V only has an outlet with slots for 240 V.
-//!
-//! ## Why it hurts
-//! Nobody, as long as everybody knows. But a receptacle with four slots looks like one more place to plug
-//! in, and a meter or an adapter in it meets twice the volts that people expect at a camp. And if a
-//! generator gives 240 V, each of its 120 V outlets has half of its power and no more.
-//!
-//! ## The arithmetic
-//! A receptacle that both legs of the generator reach carries 240 V between them; one with a neutral
-//! carries 120 V on each as well. Where nothing needs 240 V, those count that have a free socket; one that
-//! a cord or a box has taken tempts nobody. Every other receptacle here gives 120 V. A plug without a
-//! neutral contact (6-20P), or a thing that the plan says uses 240 V only, needs 240 V. Where we do not
-//! know what the generator gives, these receptacles may carry 240 V, which is a caution. So is an outlet of
-//! that kind (6-20, L14, 14-30, 14-50) on a generator of 120 V: one of the two is not true, or the maker
-//! joined its slots. Every figure stays that of the plan's answer, the whole power for 120 V.
-//!
-//! ## What to do
-//! Plug in there only cords, boxes and adapters that are listed for 120/240 V, and things whose plate
-//! says 240 V or 120/240 V. Put the printed label on it. Read the plate where the plan is not sure.
-//!
-//! ## Sources
-//! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
+#![doc = include_str!("../../../i18n/en/explain/FIT007.md")]
 
 use crate::plan::{Answer, Id, System};
 use crate::quantity::Voltage;
@@ -38,7 +13,6 @@ pub(super) const RULE: Rule = Rule {
     name: "where-240-volts",
     area: "fit",
     worst: Signal::Caution,
-    text: include_str!("where_240_volts.rs"),
     sources: &[cite::WD_6],
     fixes: &["nothing", "these", "maybe", "plate"],
     check,

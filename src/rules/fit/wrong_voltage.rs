@@ -1,31 +1,4 @@
-//! # FIT006 wrong-voltage
-//!
-//! ## What it checks
-//! Whether anything gets other volts than its plug says: a receptacle with a neutral that an adapter
-//! feeds with 240 V and no neutral, or a thing made for 240 V where only 120 V arrives, or where
-//! nobody knows that there is 240 V.
-//!
-//! ## Why it hurts
-//! A thing for 120 V on 240 V takes four times its power: it glows, bursts or burns before a breaker
-//! trips. A motor for 240 V on 120 V hums, does not start and gets hot. And who finds that a plug
-//! does not go in changes the plug, or joins two outlets to make 240 V: bare live blades, or a short
-//! circuit.
-//!
-//! ## The arithmetic
-//! A plug without a neutral contact (6-20P), or a thing that the plan says uses 240 V only, needs 240 V,
-//! which only a 120/240 V generator gives, between its two legs. A generator of which nobody knows the
-//! voltage is taken not to give it. A plug with four contacts (L14, 14-30, 14-50) takes both: on a supply
-//! of 120 V its 240 V parts stay dead, a caution. A receptacle for 120 V, or for both, on a feed of 240 V
-//! without neutral is a danger, whatever is plugged in. At twice the volts a heater takes 2 x 2 = 4 times
-//! its power.
-//!
-//! ## What to do
-//! Leave the adapter out. Leave what needs 240 V at home, or bring a generator that gives 240 V. No adapter
-//! makes 240 V of 120 V. Do not change a plug, and never join two outlets.
-//!
-//! ## Sources
-//! - NEMA WD 6: volts and conductors of each configuration (from memory, not verified).
-//! - Four times the power at twice the volts is Ohm's law: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/FIT006.md")]
 
 use crate::plan::{Id, System};
 use crate::quantity::Voltage;
@@ -39,7 +12,6 @@ pub(super) const RULE: Rule = Rule {
     name: "wrong-voltage",
     area: "fit",
     worst: Signal::Danger,
-    text: include_str!("wrong_voltage.rs"),
     sources: &[cite::WD_6, cite::PRACTICE],
     fixes: &["adapter", "leave", "look", "part"],
     check,

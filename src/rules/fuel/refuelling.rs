@@ -1,37 +1,4 @@
-//! # FUEL001 refuelling
-//!
-//! ## What it checks
-//! Whether one tank lasts from each chance to refuel to the next.
-//!
-//! ## Why it hurts
-//! The generator runs dry or has to be refueled in the middle, often at night. Fuel on a hot engine
-//! catches fire at once and burns whoever pours it.
-//!
-//! ## The arithmetic
-//! What burns is added up minute by minute. A chance to refuel is a break of 30 minutes by day: 20 for
-//! the engine to cool, and 10 to pour, not in the night, which is the camp's quiet hours (but in its last
-//! ten minutes), and not within an hour of the night of what somebody's health depends on. In a shorter break
-//! nobody stops the engine, and it burns what it burns at its least published load. Things without hours burn, but wait while you
-//! refuel; what somebody's health depends on waits for nobody unless its own battery takes over, and
-//! without hours it runs all day.
-//!
-//! Between two published loads the fuel of an hour is taken to lie on a straight line and a tenth above it,
-//! never above that of the next published load; below the least published load no longer time is promised,
-//! and above the greatest it falls in proportion. Where no running time is known, 3 h are taken, what small
-//! generators last at full load, and the finding says so. For what somebody's health depends on nine tenths
-//! of a tank count: no more than that is sure of published times.
-//!
-//! ## What to do
-//! Plan a pause. What somebody's health depends on needs a battery made for it, or the supplier's
-//! reserve, for as long: with neither nobody relies on the generator for it. Turn everything off, stop
-//! the engine, and let it cool for 20 minutes before you add fuel. Refuel in daylight, away from
-//! flames, and not in rain. Keep spare fuel well away from the generator and the tents.
-//!
-//! ## Sources
-//! - FEMA, generator advice, 2020: off and cool for 15 to 20 minutes before refuelling, not in rain
-//!   (from a secondary copy).
-//! - 3 h on a tank that nobody knows, 10 minutes to pour and the tenth that engines burn above the line
-//!   are common practice, no source. The hour beside the night of what a life depends on is ours.
+#![doc = include_str!("../../../i18n/en/explain/FUEL001.md")]
 
 use crate::report::Stretch;
 use crate::rules::prelude::*;
@@ -42,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "refuelling",
     area: "fuel",
     worst: Signal::Warning,
-    text: include_str!("refuelling.rs"),
     sources: &[cite::FEMA_2020, cite::PRACTICE],
     fixes: &["pause", "find-out", "life-pause", "life-find-out"],
     check,

@@ -1,34 +1,4 @@
-//! # HEALTH002 heat-while-asleep
-//!
-//! ## What it checks
-//! Whether anything that makes heat is meant to run while people sleep, or may be, because nobody
-//! said when it runs.
-//!
-//! ## Why it hurts
-//! A tent is small and made of cloth. Someone asleep kicks a bag against a heater, a blanket is folded on
-//! itself, a pot boils dry, and nobody is awake to see it. The thing is then the only source of fire in the
-//! place with the worst way out.
-//!
-//! ## The arithmetic
-//! The hours of each thing of the kinds "heater" and "cooker" against the night, which is the camp's
-//! quiet hours, of several spans the one in which people sleep; where the plan has none, or more than
-//! twelve hours of them on end, 22:00 to 06:00 (common practice, no source), and the finding says that
-//! this was assumed. An hour of the night or more, all its spans together, counts; less is
-//! somebody who is up early and makes coffee. Where the plan says no hours, whatever runs for three hours
-//! or more at a stretch counts, and whatever nobody said that of: it may be at night. Not so a "cooker":
-//! nobody cooks in their sleep. Older plans call all heat "heater", and a thing of which nobody knows the
-//! kind counts as one. Where the plan says that nobody sleeps here, nothing is found.
-//!
-//! ## What to do
-//! Warm the tent or the bed first, then switch off and unplug. A heated blanket whose maker allows it
-//! for the whole night may stay on as its instructions say. What is cooked with is done before anybody
-//! sleeps, and unplugged.
-//!
-//! ## Sources
-//! - US CPSC, electric space heater tips: never on while people sleep (from a secondary copy).
-//! - NFPA and US Fire Administration, heating safety advice: off when you go to bed (from a secondary
-//!   copy).
-//! - The hour that is let pass is ours.
+#![doc = include_str!("../../../i18n/en/explain/HEALTH002.md")]
 
 use crate::plan::{Answer, Id, LoadKind, Span};
 use crate::rules::demand::{Need, clock};
@@ -40,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "heat-while-asleep",
     area: "health",
     worst: Signal::Warning,
-    text: include_str!("heat_while_asleep.rs"),
     sources: &[cite::CPSC_HEATERS, cite::NFPA_USFA_HEATERS],
     fixes: &["off", "cook", "when"],
     check,

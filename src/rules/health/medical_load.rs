@@ -1,31 +1,4 @@
-//! # HEALTH001 medical-load
-//!
-//! ## What it checks
-//! Whether someone's health depends on a thing that runs from this one generator.
-//!
-//! ## Why it hurts
-//! A portable generator stops: it runs dry, trips, floods, or is switched off by someone else. A person
-//! asleep on a breathing aid may not notice until too late. Switching it off to refuel is part of its
-//! ordinary day.
-//!
-//! ## The arithmetic
-//! None: one source is one source, however large. A device whose plan says that a battery made for it
-//! takes over for the night is a caution, and nothing tells anybody to get one. "I don't know" and silence
-//! count as none: a warning. So is a thing of which nobody knows what it does. A wheelchair is such a
-//! device: whoever sits in it goes nowhere without it. A plan does not say which device is for oxygen, so
-//! each finding tells how far that stays from flames: 10 ft (3.048 m). Some suppliers say 15 ft.
-//!
-//! ## What to do
-//! Bring a battery made for the device that lasts the whole night, or stay where there is utility power.
-//! Ask the person's doctor or the device's supplier what it needs, how long it may be off, and whether it
-//! may run from a generator at all. Keep the hospital's and host's numbers at hand. Oxygen is prescribed:
-//! its flow is never changed, in an outage the supplier's reserve takes over, nobody smokes and no flame or
-//! heater comes within 10 ft of it, and suppliers want no extension cord, without which this generator
-//! cannot stand far enough away: only the supplier can say what goes first.
-//!
-//! ## Sources
-//! - Suppliers of home oxygen, advice to patients (from a secondary copy).
-//! - A device that a life depends on has a second source: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/HEALTH001.md")]
 
 use crate::plan::{Answer, Id, LoadKind};
 use crate::quantity::Length;
@@ -36,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "medical-load",
     area: "health",
     worst: Signal::Warning,
-    text: include_str!("medical_load.rs"),
     sources: &[cite::OXYGEN, cite::PRACTICE],
     fixes: &["battery", "charged", "find-out"],
     check,

@@ -1,32 +1,4 @@
-//! # NOISE001 noise-at-50-ft
-//!
-//! ## What it checks
-//! Whether the generator is louder than 60 dB(A) at 50 ft, the limit in national parks that many
-//! camps borrow.
-//!
-//! ## Why it hurts
-//! Nobody is hurt, but a ranger or host may have it switched off, and neighbors who cannot sleep do the
-//! same.
-//!
-//! ## The arithmetic
-//! The published level falls by 6 dB for each doubling of distance, in the open and without echoes; ground,
-//! trees and walls do not count. 60 dB(A) at 50 ft is the same as 66.8 dB(A) at 7 m (23 ft), where makers
-//! usually measure, often at part load: one that nobody knows counts as a quarter. With more load a
-//! generator is louder, by how much no plate says: 10 dB(A) are taken from a quarter load to full load, and
-//! in proportion between. What counts is the part of its rated power that it gives at the busiest minute of
-//! the plan; full load where nobody knows that. Where only this brings it above the limit, the finding says
-//! so. "I don't know" counts as louder; where nobody was asked, only the list of what was taken says so.
-//! Generators in parallel add up: two are 3 dB louder. The limit is measured at a fixed distance: standing
-//! farther off does not meet it.
-//!
-//! ## What to do
-//! Run fewer things at once, turn on economy idle if it has one, stand it on bare soil away from walls, and
-//! ask the host what the limit is there. Never put it in an enclosure to quiet it.
-//!
-//! ## Sources
-//! - 36 CFR, 2.12(a)(1)(i): 60 dB(A) at 50 ft (from a secondary copy).
-//! - The fall of 6 dB by doubling is arithmetic on a free field; 10 dB(A) up to full load is the upper
-//!   end of what makers print who print both: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/NOISE001.md")]
 
 use crate::plan::Answer;
 use crate::report::noise::{BOUND, MEASURED_AT};
@@ -37,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "noise-at-50-ft",
     area: "noise",
     worst: Signal::Notice,
-    text: include_str!("noise_at_50_ft.rs"),
     sources: &[cite::CFR_36_2_12, cite::PRACTICE],
     fixes: &["quieter", "busiest", "look"],
     check,

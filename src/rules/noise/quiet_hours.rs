@@ -1,24 +1,4 @@
-//! # NOISE002 quiet-hours
-//!
-//! ## What it checks
-//! Whether anything is meant to run while the camp must be quiet.
-//!
-//! ## Why it hurts
-//! Nobody is hurt, but the generator will be switched off by a neighbor or a host, perhaps in the middle of
-//! something that matters.
-//!
-//! ## The arithmetic
-//! The hours of each load against the quiet hours, minute by minute; where nobody knows these, 22:00 to
-//! 06:00 is taken, and the finding says so. A medical load without hours counts as running at night;
-//! other loads without hours can run by day. What somebody's health depends on and a battery of its own
-//! carries through the night is not counted.
-//!
-//! ## What to do
-//! Move it to another time, or run it from a battery that was charged by day. What someone's health
-//! depends on moves to no other time: ask the host before you come, or run it from a battery made for it.
-//!
-//! ## Sources
-//! - The host's own hours decide, and 22:00 to 06:00 is usual: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/NOISE002.md")]
 
 use crate::plan::{Answer, Id, LoadKind, Span};
 use crate::rules::prelude::*;
@@ -29,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "quiet-hours",
     area: "noise",
     worst: Signal::Notice,
-    text: include_str!("quiet_hours.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["move", "life", "move-assumed", "life-assumed"],
     check,

@@ -1,40 +1,4 @@
-//! # OVER006 breaker-overloaded
-//!
-//! ## What it checks
-//! Whether things that are on at the same time put more on a breaker, a receptacle, an inlet or the wiring
-//! of a box than it holds, all of them together.
-//!
-//! ## Why it hurts
-//! A breaker trips in the middle of cooking, and everything past it goes dark, a medical device too. Where
-//! no breaker is small enough, nothing trips: a receptacle or a plug gets hot.
-//!
-//! ## The arithmetic
-//! At each point, for each minute at which some hours begin: the running amperes of all that is on beyond
-//! it, on the busier leg, against what the point holds for a short time. A breaker holds its marking, or
-//! the amperes at which it has been seen to trip, where these are fewer. What is too much by itself is told
-//! by rule FIT004, and the rest is judged without it. These are the sums by which the card tells what may
-//! never run together.
-//!
-//! It is a warning where things that must run want the same hour and cannot have it: by their hours, or
-//! because they run for long or somebody's health depends on them. Where only a wish makes it too much, or
-//! nobody said when the things run, it is a caution.
-//!
-//! Parts on one way that are asked too much by the same things are one finding, with what the least of them
-//! holds. Where it is too much only because we assumed which half of the generator an outlet or an end of a
-//! cord is on, it says so. What has no place is not switched on. Cords, and parts past a cord that carries less
-//! than they do, are left to rules CORD001, CORD003 and CORD006, long hours to rule OVER002, the generator as a
-//! whole to rule POWER001. A part that the generator itself cannot overload (rule OVER001) is not found here
-//! either.
-//!
-//! ## What to do
-//! Run these things in turns, as the card shows, or move one of them to a receptacle with another breaker, if
-//! there is one that may be used.
-//! What somebody's health depends on takes no turns and is never set lower: the others stay off for it.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 210.21(B)(2): the most to plug in at a receptacle, in all (from a secondary copy).
-//! - The sum of the loads against the marking, and a seen trip as the rating from then on: common practice,
-//!   no source.
+#![doc = include_str!("../../../i18n/en/explain/OVER006.md")]
 
 use std::cmp::Reverse;
 
@@ -52,7 +16,6 @@ pub(super) const RULE: Rule = Rule {
     name: "breaker-overloaded",
     area: "overcurrent",
     worst: Signal::Warning,
-    text: include_str!("breaker_overloaded.rs"),
     sources: &[cite::NEC_210_21_B2, cite::PRACTICE],
     fixes: &["turns", "turns-only", "hours", "leg-look", "leg-cord", "life-off", "life-turns", "life-apart"],
     check,

@@ -1,37 +1,4 @@
-//! # OVER002 continuous-over-80-percent
-//!
-//! ## What it checks
-//! Whether anything that runs for three hours or more loads a breaker, a receptacle, an inlet or the wiring
-//! of a box beyond 80 % of its rating, or a cord beyond what it carries.
-//!
-//! ## Why it hurts
-//! Heat builds up for hours. A breaker that carries its full marking for a short meal trips in a
-//! long night, and contacts in worn receptacles and plugs cook slowly.
-//!
-//! ## The arithmetic
-//! At each point, for the minute of greatest demand: amperes that run less than three hours, plus
-//! 125 % of the amperes that run longer, against the point's rating. With long-running loads
-//! alone that is 80 %: 12 A on 15 A, 16 A on 20 A, 24 A on 30 A. A load is long-running when the
-//! plan says so, when nobody knows, or when its own hours are three or more at a stretch. Only
-//! the point nearest the generator is named. What is too much even for a short time, at that point or at another
-//! on the way, is told by rules OVER006, CORD001, CORD006 and POWER001, and this one is silent.
-//!
-//! A cord's own plug is counted whole, as its wire is. The codes ask the 80 % of receptacles and circuits
-//! (210.21, 210.23), and what the plug is in and the cord's ends are counted so by themselves. That leaves the
-//! 15 A plug of a cord with several ends in an outlet of 20 A, between 12 A and 15 A.
-//!
-//! It is a warning where things that must run cannot have the hours that they want, one by itself or
-//! several together, as rule OVER006 counts them; else a caution.
-//!
-//! ## What to do
-//! Of several loads, move one to another breaker. Else lower its setting, or give it a rest before three
-//! hours are over. What somebody's health depends on is never set lower and never paused.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 210.19(A) and 210.20(A): 125 % of continuous load (from a secondary
-//!   copy).
-//! - NFPA 70 (NEC), 210.21(B)(2): 12, 16 and 24 A on 15, 20 and 30 A receptacles (from a secondary
-//!   copy).
+#![doc = include_str!("../../../i18n/en/explain/OVER002.md")]
 
 use crate::plan::Leg;
 use crate::quantity::{ApparentPower, Current};
@@ -44,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "continuous-over-80-percent",
     area: "overcurrent",
     worst: Signal::Warning,
-    text: include_str!("continuous_over_80_percent.rs"),
     sources: &[cite::NEC_210_20, cite::NEC_210_21_B2],
     fixes: &["move", "rest", "life"],
     check,

@@ -1,35 +1,4 @@
-//! # OVER003 cord-limits-load
-//!
-//! ## What it checks
-//! Whether a cord carries less than the breaker before it lets through, where a code allows that:
-//! cord sets of 16 AWG or larger on 15 A and 20 A circuits.
-//!
-//! ## Why it hurts
-//! The breaker will not stop you from asking too much of this cord. It is up to whoever plugs
-//! things in. An overloaded cord gets hot along its whole length.
-//!
-//! ## The arithmetic
-//! The cord's own limit (the least of its plug's rating, its ampacity and, with a household plug, what
-//! cords of its gauge and length are usually marked with: 18 AWG 10 A up to 50 ft and 7 A beyond, 16 AWG
-//! 13 and 10 A, 14 AWG 15 and 13 A, 12 AWG 20 and 15 A) against the smallest breaker upstream. Where the
-//! breaker is larger but no more than 20 A, and the wire is 16 AWG (1.31 mm²) or larger, this is allowed.
-//! It is a notice, and only where all that is plugged in beyond the cord would be too much for it if it were
-//! on at once: the label says the figure in any case. Rule CORD001 finds it where it is too much at the hours
-//! of the plan. Where the generator itself cannot give more than the cord stands (rule OVER001), nothing is
-//! found. Any other such cord is a danger by rule OVER001.
-//!
-//! ## What to do
-//! Add up what is plugged in at the cord's end and keep it at or below the cord's limit. The label
-//! for the cord says the figure. The amps on the cord's own tag count where they are fewer.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 240.5(B)(3), 2023: the cord of a listed extension cord set counts as protected when
-//!   it is used within its listing, which its tag tells (from a secondary copy).
-//! - NFPA 70 (NEC), 240.5(B)(4): cord sets put together in the field, 16 AWG or larger, on 20 A circuits
-//!   (confirmed).
-//! - UL 817, cord sets by length, tables 114 and 115: their marks, as a cord supplier
-//!   and a forum tell them (from a secondary copy).
-//! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/OVER003.md")]
 
 use crate::rules::prelude::*;
 use crate::verdict::Overcurrent;
@@ -40,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "cord-limits-load",
     area: "overcurrent",
     worst: Signal::Notice,
-    text: include_str!("cord_limits_load.rs"),
     sources: &[cite::NEC_240_5_B3, cite::NEC_240_5_B4, cite::UL_817, cite::NEC_400_5],
     fixes: &["add-up"],
     check,

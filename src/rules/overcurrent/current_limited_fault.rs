@@ -1,42 +1,4 @@
-//! # OVER005 current-limited-fault
-//!
-//! ## What it checks
-//! Whether a short circuit at the far end would draw enough current to trip the breaker soon, or whether
-//! the generator or the wire lets through so little that it may not.
-//!
-//! ## Why it hurts
-//! A breaker waits: the smaller the current above its marking, the longer. A generator that limits its own
-//! current, as inverter generators do, can feed a fault for a long time at a current the breaker takes for
-//! an ordinary overload, while the damaged place glows.
-//!
-//! ## The arithmetic
-//! The current a dead short can draw at the end of each path is the smaller of two: the voltage over the
-//! resistance of the conductors out and back, and what the generator itself can drive. For an inverter
-//! generator that is its peak power over its voltage; silence and "I don't know" count as an inverter. For
-//! others only the wire is counted: how long their alternator holds up a short is not known.
-//!
-//! A UL 489 breaker must trip within an hour at 135 % of its marking, and one of up to 30 A within two
-//! minutes at 200 %. Of the small protectors to UL 1077 the maker says when they trip (a trade page); that
-//! many small generators have those is from memory, and they may trip later. Below 200 % this rule speaks.
-//!
-//! What protects then: the generator's own shutdown, which acts on what it can drive and not on where the
-//! fault is; the GFCI, for what goes to ground; and whoever smells it and presses stop. Of an inverter
-//! generator, whose own shutdown comes first, it is a notice, and nothing where a GFCI is on every path as
-//! well: then something acts on each of the two kinds of fault. Where we do not know if it is one, and
-//! where the wire lets through too little, nothing is known to act: a caution, and a notice where a GFCI is
-//! on the path, because most faults in wet gear go to ground.
-//!
-//! ## What to do
-//! Know how to stop the engine and where its overload light is. When lamps go dim at once or
-//! something smells hot: stop the engine, unplug, and only then look. A shorter or thicker cord lets
-//! a breaker act sooner, where the wire is what limits.
-//!
-//! ## Sources
-//! - UL 489, calibration: 135 % within an hour, 200 % within two minutes up to 30 A (from a secondary
-//!   copy).
-//! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
-//! - That an inverter set limits a short to about its peak and then shuts down is common practice, no
-//!   source.
+#![doc = include_str!("../../../i18n/en/explain/OVER005.md")]
 
 use crate::plan::Answer;
 use crate::quantity::{Current, Resistance};
@@ -49,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "current-limited-fault",
     area: "overcurrent",
     worst: Signal::Caution,
-    text: include_str!("current_limited_fault.rs"),
     sources: &[cite::UL_489, cite::NEC_TABLE_8, cite::PRACTICE],
     fixes: &["set", "look", "wire"],
     check,

@@ -1,100 +1,4 @@
-//! # OVER001 unprotected-rating
-//!
-//! ## What it checks
-//! Every part on every path, from the generator's breaker to the last receptacle: receptacle,
-//! plug, inlet, cord and box wiring each need a breaker upstream that trips at or below what the
-//! part is rated for, or a generator that cannot give more. A part is also found when no breaker is
-//! known, because then nothing can be shown to protect it. Splitters from a 30 A shape to 15 A or
-//! 20 A receptacles without breakers of their own are found whatever is plugged in.
-//!
-//! ## Why it hurts
-//! A breaker protects what it is sized for and nothing smaller. On a 30 A breaker a 15 A cord can carry 29
-//! A all night: nothing trips, the insulation softens, and the cord or the receptacle burns where nobody is
-//! looking.
-//!
-//! ## The arithmetic
-//! For each part: its rating against the smallest breaker between it and the generator, each
-//! breaker at the current it may really hold. It passes when the breaker is no larger, or by one
-//! of these allowances, each by name:
-//! - two or more 15 A receptacles on one 20 A circuit, and 50 A receptacles on 40 A (210.21(B)(3));
-//!   a single 15 A receptacle alone on a 20 A circuit is not covered (210.21(B)(1)) and is a
-//!   warning; one of which nobody said how many plugs it takes may be such a one, and is a caution;
-//! - a cord set of 16 AWG (1.31 mm²) or larger on a 15 A or 20 A circuit, and the receptacles at its
-//!   end: a listed one as far as its listing goes (240.5(B)(3)), one put together in the field by its
-//!   gauge (240.5(B)(4)); rule OVER003 then says what that cord carries. The first names no least gauge: a
-//!   thinner one is found here even if it is listed, since its wire carries 10 A where 15 or 20 A may flow;
-//! - the own cord of a listed appliance, which is part of it (240.5(B)(1));
-//! - a listed box with a 15 A plug and wire of 16 AWG or thicker, on a circuit of up to 20 A: it is several
-//!   receptacles at the end of a cord set, and no worse than a cord with as many ends;
-//! - wiring inside a listed box, for which the listing answers. In any other box, wire that nobody knows is
-//!   taken for 18 AWG: whoever made it may have used what was cut from a thin cord.
-//!
-//! The report and the worksheet give the breaker or the allowance of every part, by name.
-//!
-//! A cord with two hots and a neutral counts as two conductors that carry current (400.5(A)): the neutral
-//! carries only the difference of the two legs, so no more heat arises than from two. Makers may print
-//! the ampacity for three; what is printed on the cord's tag counts where it is less.
-//!
-//! A coiled cord is judged here as if unwound, and one in hot air as if cool: the code protects a cord
-//! at its published ampacity. Rules CORD003 and CORD006 look after the coil and the heat.
-//!
-//! **The generator itself.** An inverter generator limits its own current and shuts down past it. Then no
-//! part is found whose rating is no less than what the generator keeps up, and whose rating times 1.35 is
-//! no less than its peak. The rating of a cord is what its wire and its plug carry. The lower mark that a long
-//! cord has limits only what may be planned on it, and rule CORD001 warns of more. The code knows such
-//! generators (445.12(A)): the wires past one have to carry the current on its plate and no more (445.13(A),
-//! exception). A breaker marked with the part's own rating may let 135 % of it pass for an hour. A generator
-//! that cannot drive even that much does the part no more harm than such a breaker would. Everything else is
-//! taken for the worse case:
-//! - only what somebody said counts: that it is an inverter, its rated and its peak power. Of a peak alone
-//!   it is taken that it keeps that up. Thin air, hot air and another fuel take nothing off either: its
-//!   electronics stop it, not its engine, and what tables take off for them is more than some generators
-//!   lose;
-//! - a conventional generator never counts: its engine and its windings give more than the plate says, at
-//!   sinking volts, for as long as they last;
-//! - on two legs all of the power may be on one of them, for nothing says that each leg stops by itself;
-//! - several in parallel add up, and the kit between them is taken to stop nothing.
-//!
-//! An outlet of the generator that nothing is plugged into, and that nothing needs for want of another, is a
-//! caution.
-//!
-//! Where we do not know the breaker of one of the generator's own receptacles, and the generator cannot
-//! give more than the receptacle is rated for, that is a caution with both figures.
-//!
-//! **A camper.** An adapter from a 50 A plug to one 30 A camper receptacle is a warning, and so is the
-//! camper's cord past it, if their wire is for 30 A and a camper is all that is on it. A camper with that plug
-//! has a main breaker of 30 A, and 50 A is enough to clear a short circuit. The finding says to look at that
-//! breaker first.
-//!
-//! Parts that fail for one reason, on the same breaker, are one finding. What fails behind another breaker
-//! has another remedy, and is a finding of its own.
-//!
-//! ## What to do
-//! Leave the part out, or feed it from a receptacle whose breaker is no larger than its rating, or
-//! put a listed distribution box with breakers of the right size between. Never change a breaker
-//! or open a box yourself: that is a licensed electrician's work. The breaker to look for is of the largest
-//! size made that is no larger than what the weakest part carries laid out straight, in the air expected; where
-//! none is so small, only another part helps.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 240.4 and 240.5(A): wires, and flexible cords likewise, are protected at their
-//!   ampacity (from a secondary copy).
-//! - NFPA 70 (NEC), 240.5(B)(1), 2023: cords of listed appliances (from a secondary copy).
-//! - NFPA 70 (NEC), 240.5(B)(3), 2023: listed cord sets, within their listing (from a secondary copy).
-//! - NFPA 70 (NEC), 240.5(B)(4): cord sets put together in the field, on 20 A circuits (confirmed).
-//! - NFPA 70 (NEC), 210.21(B)(1): a single receptacle alone on a circuit (from a secondary copy).
-//! - NFPA 70 (NEC), 210.21(B)(3): receptacles by circuit (from a secondary copy).
-//! - NFPA 70 (NEC), Table 400.5(A)(1): ampacity of cords (from a secondary copy).
-//! - NFPA 70 (NEC), 240.6(A): the sizes that breakers are made in (from memory, not verified).
-//! - NFPA 70 (NEC), 400.5(A), 2023: a neutral of a cord that carries only the unbalanced current of its
-//!   circuit does not count as carrying current (from a secondary copy).
-//! - NFPA 70 (NEC), 445.12(A) and 445.13(A), exception: generators that prevent their own overload by
-//!   design (from a secondary copy).
-//! - NFPA 70 (NEC), 551.42(C) and 551.45: a camper's 30 A supply and its main breaker (from memory, not
-//!   verified).
-//! - UL 489, calibration: a breaker need not trip below 135 % within the hour (from a secondary copy).
-//! - That an inverter generator stops by itself soon past its rated power, and at once past its peak:
-//!   common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/OVER001.md")]
 
 use std::collections::BTreeMap;
 
@@ -111,7 +15,6 @@ pub(super) const RULE: Rule = Rule {
     name: "unprotected-rating",
     area: "overcurrent",
     worst: Signal::Danger,
-    text: include_str!("unprotected_rating.rs"),
     sources: &[
         cite::NEC_240_4,
         cite::NEC_240_5_B1,

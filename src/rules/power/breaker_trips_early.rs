@@ -1,25 +1,4 @@
-//! # POWER004 breaker-trips-early
-//!
-//! ## What it checks
-//! Whether a breaker has been seen to trip below its marking, or only above it.
-//!
-//! ## Why it hurts
-//! The circuit goes dark again at the same load, in the evening or under a medical device. A
-//! breaker that trips early may be worn, hot from a loose joint beside it, or warm from the
-//! engine; a loose joint is how outlets burn.
-//!
-//! ## The arithmetic
-//! The current at which it tripped takes the place of its marking in every limit past it. Its marking still
-//! counts where the question is what it protects, because it may not always trip early. A current above the
-//! marking changes no figure: any breaker lets more pass for a while.
-//!
-//! ## What to do
-//! Plan with the lower of the two figures, the marking or the current at which it tripped. Open nothing: have
-//! a service shop or a licensed electrician look at the generator. Stop using the outlet if it smells,
-//! discolors or is too warm to touch.
-//!
-//! ## Sources
-//! - A seen trip is that breaker's rating from then on: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER004.md")]
 
 use crate::plan::Outlet;
 use crate::rules::prelude::*;
@@ -29,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "breaker-trips-early",
     area: "power",
     worst: Signal::Caution,
-    text: include_str!("breaker_trips_early.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["service", "late"],
     check,

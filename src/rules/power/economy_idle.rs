@@ -1,23 +1,4 @@
-//! # POWER007 economy-idle
-//!
-//! ## What it checks
-//! Whether a motor that needs much to start runs from an inverter generator, whose economy idle lets the
-//! engine run slowly until it is asked for power.
-//!
-//! ## Why it hurts
-//! At idle the engine needs a second or two to come up to speed. A compressor needs all of its starting
-//! power at once: the generator trips, or the motor hums and gets hot without turning.
-//!
-//! ## The arithmetic
-//! The largest starting power of a load of kind motor against the generator's running power, derated. Half
-//! of it or more is a notice. "I don't know" whether it is an inverter generator counts as yes.
-//!
-//! ## What to do
-//! Switch economy idle off before such a motor starts, and leave it off while it starts and stops by
-//! itself, as a fridge does. Switch it on again for small steady loads: it saves fuel and noise.
-//!
-//! ## Sources
-//! - That idle costs a start is common practice, no source; half of the running power as the bound too.
+#![doc = include_str!("../../../i18n/en/explain/POWER007.md")]
 
 use crate::plan::{Answer, LoadKind};
 use crate::rules::prelude::*;
@@ -27,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "economy-idle",
     area: "power",
     worst: Signal::Notice,
-    text: include_str!("economy_idle.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["off"],
     check,

@@ -1,26 +1,4 @@
-//! # POWER006 legs-out-of-balance
-//!
-//! ## What it checks
-//! On a 120/240 V generator, whether one leg carries far more than the other.
-//!
-//! ## Why it hurts
-//! Each leg gives half of the generator's power and no more. With one heavy 120 V load on a leg the
-//! generator trips although half of it is idle; the loaded leg sags and the other rises, which is hard on
-//! electronics, and the neutral carries the difference.
-//!
-//! ## The arithmetic
-//! At the busiest minute the currents of the loads are added up for each leg; a 240 V load counts on
-//! both. The neutral carries the difference of the two. When the heavier leg is above half of what a
-//! leg can give and the lighter is below half of the heavier, it is a notice, if a single move helps:
-//! if it takes a tenth of what a leg gives off the heavier one. One heavy load alone on a leg is as
-//! heavy on the other. Too much on a leg is rule POWER001's.
-//!
-//! ## What to do
-//! Move a load to a receptacle on the other leg. The plan, the labels and the card say which is on
-//! which leg, as far as anybody knows.
-//!
-//! ## Sources
-//! - Where a balance is called uneven, and that a tenth is worth a move, is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER006.md")]
 
 use crate::plan::Leg;
 use crate::quantity::Current;
@@ -33,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "legs-out-of-balance",
     area: "power",
     worst: Signal::Notice,
-    text: include_str!("legs_out_of_balance.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["move"],
     check,

@@ -1,29 +1,6 @@
-//! # POWER008 parallel-sets
-//!
-//! ## What it checks
-//! Whether several generators that run in parallel are made for it: inverter generators of 120 V, joined by
-//! the maker's own kit.
-//!
-//! ## Why it hurts
-//! Two generators that are out of step drive current into each other, as much as a short circuit: they
-//! burn, or throw their engines out of speed. A cord with two plugs, the home-made way to join them, has
-//! live bare blades as soon as one end is pulled out.
-//!
-//! ## The arithmetic
-//! The power of one generator, derated, times their number, but no more than the kit passes: its amperes
-//! times the volts. A kit whose amperes nobody knows counts as what one generator gives alone. "I don't
-//! know" about the kit, or whether they are inverter generators, is a danger. Where all is right it is a
-//! notice with the sum. Each has a tank of its own, and two are 3 dB louder than one.
-//!
-//! ## What to do
-//! Run them apart, each with its own cords, until you have the maker's kit for exactly these generators.
-//! Join and part them only with the engines off. Neutral and ground may be joined at one of them at most,
-//! by its maker or by a plug: rule SHOCK004.
-//!
-//! ## Sources
-//! - That only inverter sets made for it may be joined, and how, is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER008.md")]
 
-use crate::plan::{Answer, System};
+use crate::plan::Answer;
 use crate::rules::prelude::*;
 
 pub(super) const RULE: Rule = Rule {
@@ -31,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "parallel-sets",
     area: "power",
     worst: Signal::Danger,
-    text: include_str!("parallel_sets.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["apart", "look", "sum"],
     check,
@@ -61,23 +37,19 @@ pub(super) const RULE: Rule = Rule {
 
 fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
     let set = &facts.plan.generator;
-    let Some(parallel) = set.parallel else {
+    let Some(may_join) = set.may_join() else {
         return;
     };
-    let (signal, fix) = match (set.inverter, set.voltage, parallel.kit) {
-        (Answer::Known(false), _, _)
-        | (_, Answer::Known(System::V120_240), _)
-        | (_, _, Answer::Known(false)) => (Signal::Danger, "apart"),
-        (Answer::Known(true), Answer::Known(System::V120), Answer::Known(true)) => {
-            (Signal::Notice, "sum")
-        }
-        _ => (Signal::Danger, "look"),
+    let (signal, fix) = match may_join {
+        Answer::Known(false) => (Signal::Danger, "apart"),
+        Answer::Known(true) => (Signal::Notice, "sum"),
+        Answer::Missing | Answer::Unknown => (Signal::Danger, "look"),
     };
     found.add(
         signal,
         vec![],
         values([
-            ("sets", Value::Count(parallel.sets.into())),
+            ("sets", Value::Count(usize::try_from(set.sets()).unwrap_or(1))),
             ("rated", facts.supply.rated.into()),
             ("leg", facts.supply.leg_rated.into()),
         ]),
@@ -113,6 +85,17 @@ mod tests {
             let said = report.figures.assumed.iter().any(|it| it.why == "parallel-limit");
             assert_eq!(said, !limit.contains('A'), "{limit}");
         }
+    }
+
+    /// Without the kit they run apart: then an outlet has the power of one.
+    #[test]
+    fn what_may_not_be_joined_has_the_power_of_one() {
+        let rated = |kit: &str| {
+            let text = format!("inverter = true\nparallel = {{ sets = 2, limit = \"80 A\", kit = {kit} }}");
+            report(&[("inverter = false", &text)]).figures.usable.rated_watts.milliwatts()
+        };
+        assert_eq!(rated("false"), 3_600_000);
+        assert_eq!(rated("true"), 7_200_000);
     }
 
     /// Twice the tanks at half of the load each: never less fuel than one set burns.

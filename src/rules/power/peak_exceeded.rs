@@ -1,38 +1,4 @@
-//! # POWER002 peak-exceeded
-//!
-//! ## What it checks
-//! Whether the moment of starting needs more than the generator's peak. Motors, compressors and some
-//! chargers draw several times their running power for a moment when they start.
-//!
-//! ## Why it hurts
-//! The engine bogs down and the voltage drops for everything else. The generator may trip or stall, taking
-//! lamps and anything medical with it; a motor that cannot start sits there and overheats.
-//!
-//! ## The arithmetic
-//! First each load by itself, its starting watts against the peak watts after derating (the rated watts
-//! where no peak is known), and its starting amperes against the peak of a leg. What is too much alone is
-//! told, and the rest is judged without it: a warning for what must run, a caution for a wish. Then, for
-//! the minute of greatest demand: the running watts of everything that is on, plus the largest step from
-//! running to starting among them, against the peak. If that is too much, the same loads are switched on
-//! one by one, largest step first, each step's sum against the peak: no other order does better. Where this
-//! order holds, that is said and is no remedy: what has a thermostat or a motor starts again by itself,
-//! while the others run. What cannot even run together is rule POWER001's. Every other minute in which
-//! somebody's health depends on something that runs is judged in the same way, if more has to stay off for it
-//! then. If the watts are enough, the amperes on each leg are judged likewise: a leg of a 120/240 V generator
-//! has half of the peak. On a generator
-//! with one leg, only the amperes are told where a load draws more of them than its watts suggest. What has
-//! no place, whatever is done about the gear, does not count beside the rest. What a starting motor draws
-//! is its own figure where given, else the locked-rotor figure by its code letter or six times its running
-//! current.
-//!
-//! ## What to do
-//! Run in turns what may not start beside the rest. Leave at home what the generator cannot start even
-//! alone. What somebody's health depends on takes no turns: the others stay off for it.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 430.251(A): locked rotor at six times full load (confirmed).
-//! - That the largest first is the best order is arithmetic, and that motors start again by themselves
-//!   is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER002.md")]
 
 use crate::plan::{Id, Leg, Wanted};
 use crate::quantity::{ApparentPower, Current, Power};
@@ -46,7 +12,6 @@ pub(super) const RULE: Rule = Rule {
     name: "peak-exceeded",
     area: "power",
     worst: Signal::Warning,
-    text: include_str!("peak_exceeded.rs"),
     sources: &[cite::NEC_430_251, cite::PRACTICE],
     fixes: &[
         "alone", "again", "fewer", "leg-alone", "amps-alone", "amps-again", "amps-fewer",

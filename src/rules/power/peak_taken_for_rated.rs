@@ -1,23 +1,4 @@
-//! # POWER005 peak-taken-for-rated
-//!
-//! ## What it checks
-//! Whether the running power and the peak power of the generator are the same, or nearly so.
-//!
-//! ## Why it hurts
-//! The large figure on the box of a generator is its peak, which it gives for seconds. Whoever takes it for
-//! the running power plans with a tenth to a third more than there is: the generator trips at supper, or
-//! its voltage sags for hours and motors run hot.
-//!
-//! ## The arithmetic
-//! Running power at 95 % of the peak or more. Most generators have a running power of 75 % to 92 % of their
-//! peak. Where a plan has the running power alone it is taken for the peak as well, and where it has the
-//! peak alone three quarters of it are taken for the running power; either is said among what was assumed.
-//!
-//! ## What to do
-//! Read the plate, not the box: "running", "rated" or "continuous" watts. Put that in the plan.
-//!
-//! ## Sources
-//! - What most sets have is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER005.md")]
 
 use crate::rules::prelude::*;
 
@@ -29,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "peak-taken-for-rated",
     area: "power",
     worst: Signal::Notice,
-    text: include_str!("peak_taken_for_rated.rs"),
     sources: &[cite::PRACTICE],
     fixes: &["plate"],
     check,

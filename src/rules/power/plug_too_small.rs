@@ -1,29 +1,4 @@
-//! # POWER009 plug-too-small
-//!
-//! ## What it checks
-//! Whether a thing draws more than its own plug is rated for.
-//!
-//! ## Why it hurts
-//! No maker sells such a thing. Either a figure in the plan is wrong, and then everything that rests on it
-//! is wrong too; or somebody put a smaller plug on, which gets hot and burns while no breaker trips.
-//!
-//! ## The arithmetic
-//! Only what its own answers leave no way round: its watts at the 125 V that plugs are made for (250 V
-//! between two legs, shared out evenly), at the power factor that the plan gives, or else at 1; its amps as
-//! they are; of a motor no less than it gives, 745.7 W for each horsepower. Against it stands the rating of
-//! the plug. What is only assumed of it, a power factor or a plug, is never the reason.
-//!
-//! Of a motor told by its horsepower the current of the table counts everywhere, and that may be more than its
-//! plug is rated for although the motor itself takes less: a caution, until somebody has read its plate.
-//!
-//! ## What to do
-//! Read its plate again, and look at its plug. Leave it unplugged until the two agree. Do not put another
-//! plug on it, and do not use one that somebody else put on.
-//!
-//! ## Sources
-//! - NEMA WD 6: ratings of plugs (from memory, not verified).
-//! - NFPA 70 (NEC), Table 430.248: full-load current of single-phase motors (from a secondary copy).
-//! - That no maker sells such a thing is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER009.md")]
 
 use crate::plan::{Answer, Draw};
 use crate::quantity::Current;
@@ -36,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "plug-too-small",
     area: "power",
     worst: Signal::Warning,
-    text: include_str!("plug_too_small.rs"),
     sources: &[cite::WD_6, cite::NEC_430_248, cite::PRACTICE],
     fixes: &["plate", "motor"],
     check,

@@ -1,35 +1,4 @@
-//! # POWER001 rated-power-exceeded
-//!
-//! ## What it checks
-//! Whether the loads that are on at the same time need more than the generator can supply. A load with
-//! hours counts in its hours. A load that must run and has no hours counts all day. A wish without hours
-//! can wait its turn and does not count.
-//!
-//! ## Why it hurts
-//! An overloaded generator runs hot, its voltage sags, and it trips or stalls, often at the worst
-//! moment. Heat and low voltage ruin windings, motors and chargers, and can start a fire.
-//!
-//! ## The arithmetic
-//! For each minute at which some hours begin: add the running watts of everything that is on, and compare
-//! the sum with the rated ("running") watts after derating for altitude and hot air (Army manual: less
-//! 1.3 % of rated for each 100 m above 1219 m, less 3 % for each 10 °C above 35 °C; the trade's rule of thumb
-//! where it is more cautious). Then the same with amperes on each leg against the leg's share, because a
-//! low power factor or one busy leg can use a generator up while its watts still look fine. On a generator
-//! with one leg, only the amperes are told where a load draws more of them than its watts suggest: they are
-//! what is short. What is too much by itself, for the generator or for a leg, is told alone, and the rest
-//! is judged without it. What has no place, whatever is done about the gear, does not count. The peak
-//! figure on the box is for a few seconds and is not used here. Told are the busiest minute, and every other in which
-//! something runs on which somebody's health depends, as far as more is to stay off for it then.
-//!
-//! ## What to do
-//! Run things in turns: give each its hours, largest first, or leave one at home. Heat for cooking is
-//! usually the largest: use one heating thing at a time. What somebody's health depends on takes no turns
-//! and is never set lower: the others stay off for it. Where the generator cannot run it at all, nobody
-//! relies on it for the night.
-//!
-//! ## Sources
-//! - US Army TM 9-6115-673-13&P, Table 2-3: derating by altitude and air (confirmed).
-//! - The sum of the loads against the rated power is arithmetic: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/POWER001.md")]
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{ApparentPower, Current, Power};
@@ -44,7 +13,6 @@ pub(super) const RULE: Rule = Rule {
     name: "rated-power-exceeded",
     area: "power",
     worst: Signal::Warning,
-    text: include_str!("rated_power_exceeded.rs"),
     sources: &[cite::ARMY_TM, cite::PRACTICE],
     fixes: &[
         "turns", "hours", "leg", "leg-turns", "leg-look", "leg-cord", "leg-alone", "amps", "alone", "amps-alone", "life-alone",

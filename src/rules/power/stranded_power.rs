@@ -1,34 +1,4 @@
-//! # POWER003 stranded-power
-//!
-//! ## What it checks
-//! Whether the outlets in use can pass on all that the generator can make, where something that is
-//! wanted has no room.
-//!
-//! ## Why it hurts
-//! Nobody is hurt, but people buy, carry and fuel a generator whose power never reaches them, and then
-//! overload the one outlet they use.
-//!
-//! ## The arithmetic
-//! Each outlet of the generator with something plugged in passes what its breaker and its shape allow, and
-//! no more than the plugs in it are made for, at nominal volts; an outlet on one leg of a two-leg generator
-//! reaches that leg only. An outlet that feeds nothing usable is not in use. The sum, no more than the
-//! rated watts after derating, is what can be reached. The rest is stranded. Then each unused outlet is
-//! tried in turn, and the one that would reach most is named; on a two-leg generator it adds only what its
-//! legs have left. A free socket of an outlet in use is tried too: where a cord's plug is smaller than the
-//! outlet, a second cord brings the rest. An outlet that another rule finds dangerous is never named. Less
-//! than 50 W is not worth a line, and neither is a plan with nothing plugged in.
-//!
-//! Nobody misses what nobody wants. So it is found only where a thing of the plan has no place, or where
-//! what is plugged in is too much for a part other than the generator (rules OVER002 and OVER006) and asks,
-//! in the busiest minute, for more than can be reached. The worksheet has the figure in any case.
-//!
-//! ## What to do
-//! Plug the box or a second cord into the outlet named. Never feed two outlets into one box or
-//! join two cords' ends.
-//!
-//! ## Sources
-//! - Arithmetic on the markings: common practice, no source.
-//! - NEMA WD 6: amperes of each configuration (from memory, not verified).
+#![doc = include_str!("../../../i18n/en/explain/POWER003.md")]
 
 use crate::plan::{Id, Leg};
 use crate::quantity::{Current, Power};
@@ -46,7 +16,6 @@ pub(super) const RULE: Rule = Rule {
     name: "stranded-power",
     area: "power",
     worst: Signal::Notice,
-    text: include_str!("stranded_power.rs"),
     sources: &[cite::PRACTICE, cite::WD_6],
     fixes: &["outlet", "socket", "accept"],
     check,

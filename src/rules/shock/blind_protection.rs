@@ -1,35 +1,4 @@
-//! # SHOCK013 blind-protection
-//!
-//! ## What it checks
-//! Whether neutral and ground are joined beyond a GFCI: by a bonding plug in a receptacle that the GFCI
-//! protects, or inside a distribution box that is plugged into it. Where we do not know if a box joins
-//! them, which receptacle the plug is in, or if two receptacles on one breaker have one GFCI between them, the worse
-//! is assumed. Where we do not know if there is a GFCI,
-//! the finding says that one would not help.
-//!
-//! ## Why it hurts
-//! A GFCI compares what leaves through it with what comes back. Fault current comes back by the ground
-//! and the joint. Beyond the GFCI, that way leads through its sensor again: nothing is missing, and nothing
-//! trips while somebody is shocked. Its own TEST button works all the same, so nobody notices.
-//!
-//! ## The arithmetic
-//! Every GFCI between a receptacle and the generator is asked: it works if no joint is past it, on any
-//! branch. If none on the way works and something is plugged in there, wet or unknown ground is a danger,
-//! damp a warning, dry a caution; a camper's 30 A or 50 A feed is one step milder. A bonding plug past a
-//! GFCI that protects nothing in use is a caution: if that GFCI trips, the joint is gone, and nobody sees
-//! it. A free receptacle is a caution on wet ground.
-//!
-//! ## What to do
-//! Keep the bonding plug in a receptacle without a GFCI, on a breaker that nothing in use shares; take it out of a
-//! generator that is bonded already. Use a listed box, whose neutral and ground are
-//! apart, or a box with a GFCI of its own at each receptacle. Do not open a box, and do not join neutral and
-//! ground yourself.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
-//!   secondary copy).
-//! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
-//! - Which way the current of a fault takes: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/SHOCK013.md")]
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::plan::{Answer, Neutral};
@@ -43,7 +12,6 @@ pub(super) const RULE: Rule = Rule {
     name: "blind-protection",
     area: "shock",
     worst: Signal::Danger,
-    text: include_str!("blind_protection.rs"),
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
         "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", 

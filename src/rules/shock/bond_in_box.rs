@@ -1,24 +1,4 @@
-//! # SHOCK005 bond-in-box
-//!
-//! ## What it checks
-//! Whether a distribution box joins neutral to ground inside, or may do so, for all that anybody knows.
-//!
-//! ## Why it hurts
-//! The joint belongs at the generator. In a box, the ground wire of the cord before it carries current, a
-//! GFCI at the generator trips or is blinded, and with a bonded generator there are two joints.
-//!
-//! ## The arithmetic
-//! None. A box with a bond is a warning, and so is one of which nobody knows, unless it is listed; if the
-//! generator has one too, rule SHOCK004 speaks instead. A listed one is a caution where somebody said that nobody
-//! knows; silence about it is none.
-//!
-//! ## What to do
-//! Leave the box unused until a licensed electrician has looked inside. Do not open it yourself. Of a listed one
-//! that it is listed is known: what to find out is what its papers say of the neutral.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
-//!   secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/SHOCK005.md")]
 
 use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
 use crate::rules::prelude::*;
@@ -28,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "bond-in-box",
     area: "shock",
     worst: Signal::Warning,
-    text: include_str!("bond_in_box.rs"),
     sources: &[cite::NEC_250_142],
     fixes: &["known", "unknown"],
     check,

@@ -1,29 +1,4 @@
-//! # SHOCK007 leakage-trips-protection
-//!
-//! ## What it checks
-//! Whether the ordinary leakage of long cords and many appliances past one GFCI adds up to what may trip it
-//! with nothing wrong.
-//!
-//! ## Why it hurts
-//! A GFCI that keeps tripping at night gets bypassed: people move the plug to a receptacle without
-//! one, and nobody moves it back. A fridge or a medical device may be off for hours unnoticed.
-//!
-//! ## The arithmetic
-//! A class A GFCI never trips below 4 mA and always at 6 mA; in between it may. Every cord leaks a little
-//! through its insulation, and filters in appliances leak to ground by design. Counted here: 4 mA for 250
-//! ft of cord past one GFCI, which is the longest run that is commonly advised, and 0.5 mA for each
-//! appliance, the most that a new one may leak. Of several GFCIs each counts all that is past it. 4 mA or
-//! less passes. Wet joints leak far more; no figure is claimed.
-//!
-//! ## What to do
-//! Take the GFCI nearer to where things are used: shorter cords behind each, and fewer appliances.
-//! Keep joints dry and off the ground. If it trips with everything unplugged, stop using it. Never
-//! bypass it.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
-//! - UL 101, leakage current: 0.5 mA for a portable appliance (from memory, not verified).
-//! - 250 ft of cord behind one GFCI is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/SHOCK007.md")]
 
 use crate::quantity::{Current, Length};
 use crate::rules::demand::once;
@@ -36,7 +11,6 @@ pub(super) const RULE: Rule = Rule {
     name: "leakage-trips-protection",
     area: "shock",
     worst: Signal::Notice,
-    text: include_str!("leakage_trips_protection.rs"),
     sources: &[cite::NEC_CLASS_A, cite::UL_101, cite::PRACTICE],
     fixes: &["nearer"],
     check,

@@ -1,25 +1,4 @@
-//! # SHOCK011 lost-neutral
-//!
-//! ## What it checks
-//! On a 120/240 V supply, whether a cord with four-slot ends may lack its neutral while 120 V things are
-//! past it.
-//!
-//! ## Why it hurts
-//! Without a neutral the 120 V things on the two legs are in series across 240 V. The smaller of them
-//! gets nearly all of it: electronics burn at once, heaters glow. No breaker sees too much current.
-//!
-//! ## The arithmetic
-//! Such a cord needs four conductors: two hots, neutral and ground. Fewer is a danger, on dry ground
-//! too, and so are "I don't know" and silence. A fan of 50 W on one leg and a kettle of 1500 W on
-//! the other, as resistances of 288 and 9.6 ohm, would share 240 V as 232 V and 8 V.
-//!
-//! ## What to do
-//! Count the blades and read the jacket: "10/4" has four conductors, "10/3" three. Leave the cord out
-//! until you are sure. If lamps grow brighter when something else is switched on, stop the engine.
-//!
-//! ## Sources
-//! - NEMA WD 6: conductors of each configuration (from memory, not verified).
-//! - That an open neutral puts both legs in series is Ohm's law: common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/SHOCK011.md")]
 
 use crate::plan::{Cord, Id};
 use crate::rules::prelude::*;
@@ -31,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "lost-neutral",
     area: "shock",
     worst: Signal::Danger,
-    text: include_str!("lost_neutral.rs"),
     sources: &[cite::WD_6, cite::PRACTICE],
     fixes: &["leave", "count"],
     check,

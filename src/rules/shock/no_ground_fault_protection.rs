@@ -1,55 +1,4 @@
-//! # SHOCK001 no-ground-fault-protection
-//!
-//! ## What it checks
-//! Whether every receptacle that something is plugged into has ground-fault protection (GFCI)
-//! somewhere between it and the generator, at the receptacle, in the box, in a cord or in the
-//! generator, and which free receptacles for appliances have none. A device that nobody has
-//! confirmed counts as none. Ground that nobody has described counts as wet.
-//!
-//! ## Why it hurts
-//! Wet hands and bare feet on wet ground carry current through the heart if an appliance or a cord
-//! has a fault. A breaker does not see it: it takes 15 A or more to trip, and a person dies of a
-//! small part of one ampere. A class A GFCI trips at 4 to 6 thousandths of an ampere.
-//!
-//! ## The arithmetic
-//! Each receptacle with a load on it is walked back to the generator until a GFCI is met. So is each
-//! that takes the plug of a load which fits nowhere with protection. If none is met: wet or unknown
-//! ground is a danger, damp a warning, dry a caution. A camper's 30 A or 50 A feed is one step milder: a
-//! warning, a caution, a notice. We judge a receptacle by what is plugged in: one for appliances with a
-//! socket that is free, or taken by what must not be used, is one caution on wet or unknown ground, and its
-//! label says what may go in. What does not fit is not plugged in. Rule SHOCK013 is about a device that is there
-//! but sees no fault.
-//!
-//! A class A GFCI has a limit for how long it may take to cut the power. The formula is (20 / I)^1.43
-//! seconds, where I is the leak in mA, thousandths of an ampere. A bigger leak must be cut off sooner: 6 mA
-//! within 5.6 s, 30 mA within 0.56 s, 264 mA within 0.025 s. A wet person across 120 V draws about 100 mA (from
-//! memory). By that formula the power should then be off within about a tenth of a second. That is what
-//! the device is built to do, and no promise: it can fail, so press TEST before each use. The cord that feeds
-//! a protected box gets no protection from the box: see rule SHOCK012.
-//!
-//! ## What to do
-//! Plug into a receptacle that has protection (look for a TEST and a RESET button), or use a cord
-//! or a box with it built in, the nearer to the generator the better. Before each use, plug in a lamp and
-//! press TEST: the lamp must go out.
-//!
-//! No authority here speaks of a camp. The rules on temporary power are for construction, maintenance
-//! and the like, and are borrowed. OSHA's rule leaves out two-wire generators of 5 kW or less whose wires
-//! are insulated from the frame; that the NEC dropped an exemption of its own in 2002 is from memory, not
-//! verified. The stricter one is used, because a camp is wetter than most building sites and nobody checks
-//! the cords.
-//!
-//! A camper may leak more than a class A device allows, with nothing wrong, and the NEC asks for none
-//! at the 30 A and 50 A outlets of camp sites. So its feed is found one step milder.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less used
-//!   for temporary power (from a secondary copy).
-//! - NFPA 70 (NEC), 551.71(F), asks none at 30 A and 50 A outlets for campers (from a secondary copy).
-//! - NFPA 70 (NEC), 445.20(A), generators with a floating neutral and both 125 V and 125/250 V outlets:
-//!   protection on their 125 V outlets of 15 and 20 A (from a secondary copy).
-//! - 29 CFR, 1926.404(b)(1)(ii), building sites; exempts small two-wire sets (confirmed).
-//! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
-//! - UL 943, trip time: the curve (from a secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/SHOCK001.md")]
 
 use super::exposed::{Exposed, by_ground, exposed, ids, milder};
 use crate::rules::prelude::*;
@@ -61,7 +10,6 @@ pub(super) const RULE: Rule = Rule {
     name: "no-ground-fault-protection",
     area: "shock",
     worst: Signal::Danger,
-    text: include_str!("no_ground_fault_protection.rs"),
     sources: &[
         cite::NEC_590_6,
         cite::NEC_551_71,

@@ -1,25 +1,4 @@
-//! # SHOCK008 protection-in-series
-//!
-//! ## What it checks
-//! Whether a receptacle in use has more than one GFCI between it and the generator.
-//!
-//! ## Why it hurts
-//! It protects no better, and it confuses. One fault may trip either of them or both: people press
-//! RESET on the one they see, nothing comes back, and they move the plug to where there is none.
-//!
-//! ## The arithmetic
-//! The devices on the path are counted. All of class A trip between 4 mA and 6 mA, with the same
-//! time curve, so which one is first is chance: they cannot be graded as breakers can. The leakage
-//! of everything beyond counts in the one nearest the generator.
-//!
-//! ## What to do
-//! It may stay so. When something trips, unplug the load first, then press RESET on the one nearest
-//! the generator, then on the next. Test each with its own TEST button, the farthest first: only
-//! that one must go off.
-//!
-//! ## Sources
-//! - UL 943, trip time: one curve for every class A device (from a secondary copy).
-//! - NFPA 70 (NEC), article 100, note on class A: trips at 6 mA or more, not below 4 mA (confirmed).
+#![doc = include_str!("../../../i18n/en/explain/SHOCK008.md")]
 
 use crate::plan::Id;
 use crate::rules::prelude::*;
@@ -29,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "protection-in-series",
     area: "shock",
     worst: Signal::Notice,
-    text: include_str!("protection_in_series.rs"),
     sources: &[crate::tables::gfci::CURVE, cite::NEC_CLASS_A],
     fixes: &["reset"],
     check,

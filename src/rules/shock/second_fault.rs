@@ -1,29 +1,4 @@
-//! # SHOCK009 second-fault
-//!
-//! ## What it checks
-//! Whether, on a floating neutral or one that nobody knows, two or more appliances run from
-//! receptacles without ground-fault protection.
-//!
-//! ## Why it hurts
-//! On a floating supply a first fault does nothing: no shock, no trip, and nobody notices. It makes
-//! the supply a grounded one by accident. A second fault, in another appliance and on the other
-//! wire, then puts full voltage between the two cases, and a person who touches both is across it.
-//!
-//! ## The arithmetic
-//! Two appliances or more, none of them past a GFCI, on a neutral that is not joined to ground. Behind one
-//! that may be blind, rule SHOCK013, neutral and ground are joined, and this cannot be. With whole ground
-//! wires a second fault on the other wire is a short circuit, which a breaker clears if the generator can
-//! drive enough current (rule OVER005). With one ground wire broken the voltage stays. One appliance alone
-//! cannot have both faults in two cases; a GFCI sees the second fault as current that does not come back.
-//!
-//! ## What to do
-//! Plug everything into receptacles with a GFCI. Take a thing out of use at its first tingle, cut or
-//! scorch mark, although it still works. Do not join neutral and ground yourself.
-//!
-//! ## Sources
-//! - IET On-Site Guide, 2.4.1: a floating set feeds class II items, or one class I item at most (from
-//!   a secondary copy).
-//! - OSHA letter of interpretation, 1993-09-03: what a floating set is (confirmed).
+#![doc = include_str!("../../../i18n/en/explain/SHOCK009.md")]
 
 use crate::plan::{Answer, Id, Neutral};
 use crate::rules::demand::once;
@@ -34,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "second-fault",
     area: "shock",
     worst: Signal::Caution,
-    text: include_str!("second_fault.rs"),
     sources: &[cite::IET_OSG, cite::OSHA_LETTER],
     fixes: &["protect"],
     check,

@@ -1,27 +1,4 @@
-//! # SHOCK004 two-bonds
-//!
-//! ## What it checks
-//! Whether neutral is joined to ground in more than one place: in the generator, by a bonding plug,
-//! or in a box.
-//!
-//! ## Why it hurts
-//! With two joints the ground wire carries a share of the ordinary current. Frames and boxes that
-//! people touch are then part of the circuit, a broken neutral puts full voltage on them, and GFCIs
-//! trip for no visible reason or fail to trip when they should.
-//!
-//! ## The arithmetic
-//! The joints are counted: a bonded generator (each of several in parallel), a fitted bonding plug, each
-//! box with a bond. One is right; two or more is a warning. Where we do not know, a joint may be there: two
-//! or more with those counted is a caution.
-//!
-//! ## What to do
-//! Take a bonding plug out of a generator that is bonded already. Of generators in parallel ask the maker
-//! whether bonded ones may be joined. Leave a box with a bond unused until a licensed electrician has
-//! looked at it. Where we do not know, find out before you use both.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 250.142(B): neutral and ground are not joined again on the load side (from a
-//!   secondary copy).
+#![doc = include_str!("../../../i18n/en/explain/SHOCK004.md")]
 
 use crate::plan::{Answer, Plan};
 use crate::verdict::{bonded_boxes, bonds_at_set, doubtful_boxes};
@@ -32,7 +9,6 @@ pub(super) const RULE: Rule = Rule {
     name: "two-bonds",
     area: "shock",
     worst: Signal::Warning,
-    text: include_str!("two_bonds.rs"),
     sources: &[cite::NEC_250_142],
     fixes: &["plug", "sets", "box", "find-out"],
     check,

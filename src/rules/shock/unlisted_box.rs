@@ -1,25 +1,4 @@
-//! # SHOCK006 unlisted-box
-//!
-//! ## What it checks
-//! Whether a distribution box in use is home made, or nobody knows whether it is factory made and
-//! listed by a testing laboratory.
-//!
-//! ## Why it hurts
-//! Nobody has tested a home-made box for rain, strain on its cords, loose joints, wire size, or a
-//! missing ground. Any of these can shock or burn, and none of them shows from outside.
-//!
-//! ## The arithmetic
-//! None. A box known not to be listed is a warning on wet, damp or unknown ground, else a caution. One of
-//! which nobody knows is a caution. What the plan says of its breakers and wire is counted with all the
-//! same.
-//!
-//! ## What to do
-//! Use a factory-made box with a testing laboratory's mark, made for outdoors. Or have a licensed
-//! electrician look at this one. Do not open it yourself.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 110.2 and 110.3: equipment is approved, and suitable by its listing (from memory,
-//!   not verified).
+#![doc = include_str!("../../../i18n/en/explain/SHOCK006.md")]
 
 use crate::plan::{Answer, Ground, Id};
 use crate::rules::prelude::*;
@@ -29,7 +8,6 @@ pub(super) const RULE: Rule = Rule {
     name: "unlisted-box",
     area: "shock",
     worst: Signal::Warning,
-    text: include_str!("unlisted_box.rs"),
     sources: &[cite::NEC_110_3],
     fixes: &["home-made", "look"],
     check,

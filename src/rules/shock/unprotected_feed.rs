@@ -1,40 +1,16 @@
-//! # SHOCK012 unprotected-feed
-//!
-//! ## What it checks
-//! Whether a cord in use lies before the first ground-fault protection (GFCI) on its way, as the cord from
-//! a 30 A outlet to a distribution box whose own receptacles are protected.
-//!
-//! ## Why it hurts
-//! A GFCI protects what is past it and nothing ahead of it. Where this cord is cut, or one of its joints
-//! lies in the wet, current can pass through whoever touches it, and nothing trips in time.
-//!
-//! ## The arithmetic
-//! Each cord that something is plugged in beyond is walked back to the generator. If no ground-fault
-//! protection is met and some stands beyond, it is a caution, whatever the ground but for dry. Where
-//! none stands beyond either, rule SHOCK001 speaks. Ground that nobody has described counts as wet, and a
-//! cord of unknown length as 100 ft.
-//!
-//! ## What to do
-//! Keep every joint of it off the ground and dry, and leave it alone while the engine runs: stop the
-//! engine before it is plugged in, pulled out or moved. An outlet or a cord with protection built in, at
-//! the generator, covers the whole way.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 590.6(A)(3), borrowed from building sites: receptacles of sets of 15 kW or less
-//!   used for temporary power have protection, which covers every cord (from a secondary copy).
-//! - Joints off the ground and dry are common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/SHOCK012.md")]
 
 use crate::plan::{Answer, Cord, Ground, Id};
 use crate::quantity::Length;
 use crate::rules::prelude::*;
 use crate::supply::{LimitReason, NodeIx, NodeKind};
+use crate::verdict::Protection;
 
 pub(super) const RULE: Rule = Rule {
     code: "SHOCK012",
     name: "unprotected-feed",
     area: "shock",
     worst: Signal::Caution,
-    text: include_str!("unprotected_feed.rs"),
     sources: &[cite::NEC_590_6, cite::PRACTICE],
     fixes: &["dry", "first"],
     check,
@@ -49,6 +25,11 @@ pub(super) const RULE: Rule = Rule {
     #[cfg(test)]
     spares: &[
         &[("gfci = false # twist", "gfci = true")],
+        // It might be blind: nobody knows how the listed box is wired.
+        &[
+            ("gfci = false # twist", "gfci = true"),
+            ("bond = false", "bond = \"unknown\""),
+        ],
         &[("ground = \"wet\"", "ground = \"dry\"")],
         // No protection beyond either: that is rule SHOCK001's.
         &[("gfci = true # left", "gfci = false"), ("gfci = true # right", "gfci = false")],
@@ -81,7 +62,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
         .filter(|(_, node)| {
             matches!(node.kind, NodeKind::Cord { .. }) && node.reason != LimitReason::NotFed
         })
-        .filter(|(ix, _)| !facts.verdicts.protected(*ix))
+        // Where a GFCI ahead of it may be blind, rules SHOCK005 and SHOCK013 tell of what may blind it.
+        .filter(|(ix, _)| matches!(facts.verdicts.protection(*ix), Protection::None | Protection::Blind { .. }))
         .filter(|(ix, _)| beyond(*ix).any(|(at, _)| facts.verdicts.protected(NodeIx(at))))
         .filter(|(ix, _)| !facts.through(&needs, *ix).is_empty())
         .map(|(_, node)| node.id.clone())

@@ -1,39 +1,4 @@
-//! # VOLT001 voltage-drop
-//!
-//! ## What it checks
-//! How much voltage is lost between the generator and each place of use while everything that may
-//! run together runs, and in the moment the heaviest load there starts.
-//!
-//! ## Why it hurts
-//! Low voltage makes motors and compressors draw more and run hot, makes them fail to start, dims
-//! lamps and upsets chargers. It wastes power as heat in the cord. It rarely hurts anyone by
-//! itself.
-//!
-//! ## The arithmetic
-//! Amperes times the resistance of the conductors out and back, added up along the path, as a share of
-//! nominal voltage. While things run, a heater draws less as the volts sink and everything else more: they
-//! are worked out together. In the moment of a start all count with their nominal amperes. Resistance is
-//! the published figure for copper at 75 °C. Above 3 % is noted, above 5 % is a caution: both are
-//! informational figures, nobody enforces them. Above 5 % also leaves less than the 114 V that a 120 V
-//! service may go down to. What steady volts are left at the worst place is told by the ranges of ANSI
-//! C84.1 for things of 120 V: down to 108 V is range A, what they are made for; from 108 V to 104 V is
-//! range B, uncommon and to be put right soon; below 104 V they may stop or be harmed. At 240 V it is twice
-//! that. The generator is taken to give its nominal voltage: under load it may give less. A dip of more
-//! than 15 % on starting is a warning for anything that has, or may have, a motor: many then fail to start,
-//! and one that stands still under power burns out. Of anything else it is a caution.
-//!
-//! ## What to do
-//! Use a thicker or a shorter cord, or move the load nearer to the generator's end of it. Two steps
-//! thicker (14 to 12 to 10 AWG) loses well under half. Where other things run beside what starts, start it
-//! without them.
-//!
-//! ## Sources
-//! - NFPA 70 (NEC), 210.19, informational note, 2023: 3 % and 5 % (from a secondary copy).
-//! - NFPA 70 (NEC), Chapter 9 Table 8: resistance of copper (confirmed).
-//! - COMAR (Maryland), as ANSI C84.1 range A, 20.50.07.02: 114 to 126 V (confirmed).
-//! - ANSI C84.1, as Pacific Gas and Electric's voltage tolerance boundary and a revision draft give it,
-//!   utilization voltage of 120 V: ranges A and B (from a secondary copy).
-//! - A dip of 15 % on starting is common practice, no source.
+#![doc = include_str!("../../../i18n/en/explain/VOLT001.md")]
 
 use crate::plan::{Id, LoadKind};
 use crate::quantity::{Percent, Voltage};
@@ -51,7 +16,6 @@ pub(super) const RULE: Rule = Rule {
     name: "voltage-drop",
     area: "voltage",
     worst: Signal::Warning,
-    text: include_str!("voltage_drop.rs"),
     sources: &[
         cite::NEC_DROP,
         cite::NEC_TABLE_8,

@@ -8,7 +8,7 @@ use fluent_syntax::ast::{
     VariantKey,
 };
 
-use crate::words::{ABOUT, Folder};
+use crate::words::{ABOUT, Folder, pages};
 
 /// A message's value or one attribute of it.
 #[derive(Clone, Debug)]
@@ -52,7 +52,7 @@ impl Catalog {
         let mut seen = BTreeSet::new();
         for (file, text) in folder.files.iter().filter(|(file, _)| *file != ABOUT) {
             let resource: Resource<String> =
-                match fluent_syntax::parser::parse(text.clone().into_owned()) {
+                match fluent_syntax::parser::parse(pages::messages(file, text).into_owned()) {
                     Ok(resource) | Err((resource, _)) => resource,
                 };
             let mut whole = Vec::new();

@@ -26,8 +26,7 @@ pub fn marked(times: usize) -> Words {
     let mut library = Library::default();
     library.add(TAG, ABOUT, "language-state = complete\n");
     let first = built_in.folder(FIRST_LANGUAGE);
-    let files = first.iter().flat_map(|folder| &folder.files);
-    for (name, text) in files.filter(|(name, _)| *name != ABOUT) {
+    for (name, text) in first.iter().flat_map(|folder| folder.messages()) {
         let parsed = fluent_syntax::parser::parse(text.clone().into_owned());
         let (Ok(mut resource) | Err((mut resource, _))) = parsed;
         mark(&mut resource, times);

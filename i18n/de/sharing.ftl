@@ -147,12 +147,12 @@ may-order-only = In einer bestimmten Reihenfolge würde jedes starten. Aber alle
 may-the-set = Der Generator
 may-part = „{ $id }“
 may-order = In dieser Reihenfolge einschalten
-may-order-step = { $name } an „{ $at }“: bis zu { $amps } in diesem Augenblick
+may-order-step = { $name } an „{ $at }“: Mit dem Übrigen gibt der Generator dann einen Augenblick lang bis zu { $amps }
 may-any-order = Jede andere Reihenfolge hält auch. Diese hat die niedrigste Spitze.
-may-meter = Ist alles an, rechnen Sie mit
+may-meter = Läuft alles, rechnen Sie mit
 may-meter-breaker = durch den Schutzschalter von „{ $breaker }“: bis zu { $amps }
 may-meter-receptacle = an einem Steckdosen-Messgerät an „{ $receptacle }“: { $volts } oder etwas mehr, wenn der Generator { $nominal } gibt
-may-meter-if = Öffnen Sie nichts, um zu messen. Mehr Ampere oder deutlich weniger Volt: Motor abstellen, Kabel und Stecker abtasten und suchen, was anders ist.
+may-meter-if = Öffnen Sie nichts, um zu messen. Mehr Ampere über mehr als einige Sekunden oder deutlich weniger Volt: Motor abstellen, Kabel und Stecker abtasten und suchen, was anders ist.
 may-as-placed = Das gilt, wenn alles so angeschlossen ist wie auf der Karte.
 may-no-load = Kein Gerät heißt { $asked }.
 may-no-load-nearest = Meinten Sie „{ $nearest }“?
@@ -164,13 +164,14 @@ share-never = Nie zusammen
 share-alone = { $name }, auch nicht allein
 share-more = und { $count } mehr, alle auf dem Rechenblatt
 share-incomplete = Die Liste ist nicht vollständig. Nur was darin steht, darf zusammen laufen.
-share-start = In dieser Reihenfolge einschalten
-share-start-step = { $name }: bis zu { $peak } in diesem Augenblick
 share-off = Neben { $life } bleibt aus: { $off }.
 share-turns = Nicht alles geht, wann man es will. Abwechselnd laufen lassen
 start-any-order = Jede andere Reihenfolge geht auch. Diese hat die niedrigste Spitze.
 start-leave-off = Lassen Sie { $extra } neben diesen aus: Was von selbst wieder startet, würde dann mehr verlangen als die Spitze des Generators.
-stop-order = Das Größte zuerst ausschalten: { $names }.
+stop-order = { $life ->
+    [yes] In dieser Reihenfolge ausschalten, zuletzt das, wovon jemandes Gesundheit abhängt: { $names }.
+   *[no] Das Größte zuerst ausschalten: { $names }.
+  }
 print-turns-title = Abwechselnd
 print-ws-stop-row = Ausschalten
 print-ws-off-row = Bleibt aus

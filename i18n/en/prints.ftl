@@ -186,10 +186,8 @@ print-together-number = A number: you may run that many of them, whichever you l
 print-more = … and { $count } more, on the worksheet.
 print-never-title = Never together
 print-never-how = Each line is one group. Never have all of a line on at once.
-print-start-title = Switch on what is in column A, in this order
-print-start-any-title = Switch on what is in column A
+print-start-title = Switch on what is in column A
 print-start-any = Switch things on one at a time, in any order.
-print-start-peak = total peak:
 # What a meter reads at a box or outlet, at least.
 print-start-meter = With all of it on, a plug-in meter in any outlet of “{ $at }” should read { $volts } or more.
 print-start-meter-outlet = With all of it on, a plug-in meter at “{ $at }” should read { $volts } or more.

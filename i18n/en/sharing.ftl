@@ -146,12 +146,12 @@ may-order-only = If you switch them on in the right order, each one starts. But 
 may-the-set = The generator
 may-part = “{ $id }”
 may-order = Switch on in this order
-may-order-step = { $name } at “{ $at }”: up to { $amps } when you switch it on
+may-order-step = { $name } at “{ $at }”: with what is on, the generator then gives up to { $amps } for a moment
 may-any-order = Any other order works too. This one has the lowest peak.
-may-meter = With all of it on, expect
+may-meter = Once all of it runs, expect
 may-meter-breaker = through the breaker of “{ $breaker }”: up to { $amps }
 may-meter-receptacle = on a plug-in meter at “{ $receptacle }”: { $volts } or a little more, if the generator gives { $nominal }
-may-meter-if = Do not open anything to measure. If you see more amps or clearly fewer volts, stop the engine. Then feel the cords and plugs, and look for what is different.
+may-meter-if = Do not open anything to measure. If you see more amps for more than a few seconds, or clearly fewer volts, stop the engine. Then feel the cords and plugs, and look for what is different.
 may-as-placed = This assumes that everything is plugged in as the card shows.
 may-no-load = This plan has no { $asked }.
 may-no-load-nearest = Did you mean “{ $nearest }”?
@@ -166,8 +166,6 @@ share-never = Never together
 share-alone = { $name }, not even alone
 share-more = and { $count } more, all on the worksheet
 share-incomplete = The list is not complete. Run together only what it lists.
-share-start = Switch on in this order
-share-start-step = { $name }: up to { $peak } when you switch it on
 share-off = While { $life } runs, leave off: { $off }.
 share-turns = Not everything can run whenever you want it. Take turns
 
@@ -175,7 +173,10 @@ share-turns = Not everything can run whenever you want it. Take turns
 
 start-any-order = Any other order works too. This one has the lowest peak.
 start-leave-off = Leave { $extra } off while these are on: what starts again by itself would then need more than the generator’s peak.
-stop-order = Switch off in this order, largest first: { $names }.
+stop-order = { $life ->
+    [yes] Switch off in this order, and last what someone’s health depends on: { $names }.
+   *[no] Switch off in this order, largest first: { $names }.
+  }
 
 print-turns-title = Take turns
 print-ws-stop-row = Switch off

@@ -188,10 +188,8 @@ print-together-number = Un número: puede usar esa cantidad, da igual cuáles.
 print-more = … y { $count } más, en la memoria de cálculo.
 print-never-title = Nunca a la vez
 print-never-how = Cada línea es un grupo. Nunca tenga toda una línea encendida a la vez.
-print-start-title = Encienda la columna A en este orden
-print-start-any-title = Encienda la columna A
+print-start-title = Encienda la columna A
 print-start-any = Encienda una sola cosa cada vez, en cualquier orden.
-print-start-peak = en total, hasta
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = Con todo encendido, un medidor enchufado en cualquier { -receptacle } de “{ $at }” debe marcar { $volts } o más.
 print-start-meter-outlet = Con todo encendido, un medidor enchufado en “{ $at }” debe marcar { $volts } o más.

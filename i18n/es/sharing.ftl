@@ -147,12 +147,12 @@ may-order-only = En un cierto orden, todos arrancarían. Pero lo que tiene termo
 may-the-set = El generador
 may-part = “{ $id }”
 may-order = Encienda en este orden
-may-order-step = { $name } en “{ $at }”: hasta { $amps } en ese momento
+may-order-step = { $name } en “{ $at }”: con lo demás, el generador da entonces hasta { $amps } por un instante
 may-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
-may-meter = Con todo encendido, cuente con
+may-meter = Cuando todo funciona, cuente con
 may-meter-breaker = por el { -breaker } de “{ $breaker }”: hasta { $amps }
 may-meter-receptacle = en un medidor enchufable en “{ $receptacle }”: { $volts } o un poco más, si el generador da { $nominal }
-may-meter-if = No abra nada para medir. Más amperios o claramente menos voltios que eso: pare el motor, palpe los cables y las clavijas, y busque qué es distinto.
+may-meter-if = No abra nada para medir. Más amperios durante más de unos segundos, o claramente menos voltios: pare el motor, palpe los cables y las clavijas, y busque qué es distinto.
 may-as-placed = Esto vale con todo enchufado como en la tarjeta.
 may-no-load = Ningún aparato se llama { $asked }.
 may-no-load-nearest = ¿Quiso decir “{ $nearest }”?
@@ -167,8 +167,6 @@ share-never = Nunca a la vez
 share-alone = { $name }, ni siquiera sin lo demás
 share-more = y { $count } más, todo en la hoja de cálculo
 share-incomplete = La lista no está completa. Solo puede funcionar a la vez lo que está en ella.
-share-start = Encienda en este orden
-share-start-step = { $name }: hasta { $peak } en ese momento
 share-off = Junto a { $life }, deje apagado: { $off }.
 share-turns = No todo cabe cuando se quiere. Haga turnos
 
@@ -176,7 +174,10 @@ share-turns = No todo cabe cuando se quiere. Haga turnos
 
 start-any-order = Cualquier otro orden también vale. Este tiene el pico más bajo.
 start-leave-off = No encienda { $extra } además de estos: lo que vuelve a arrancar solo pediría entonces más que el máximo del generador.
-stop-order = Apague lo más grande primero: { $names }.
+stop-order = { $life ->
+    [yes] Apague en este orden, y al final aquello de lo que depende la salud de alguien: { $names }.
+   *[no] Apague lo más grande primero: { $names }.
+  }
 
 print-turns-title = Por turnos
 print-ws-stop-row = Apagar

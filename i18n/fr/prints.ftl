@@ -191,10 +191,8 @@ print-together-number = Un nombre : autant de ceux-là, n’importe lesquels.
 print-more = … et { $count } de plus, dans la note de calcul.
 print-never-title = Jamais ensemble
 print-never-how = Chaque ligne est un groupe. Jamais toute une ligne en marche à la fois.
-print-start-title = Colonne A : ordre de mise en marche
-print-start-any-title = Mettre en marche la colonne A
+print-start-title = Mettre en marche la colonne A
 print-start-any = Mettez en marche un à un, dans n’importe quel ordre.
-print-start-peak = en tout, jusqu’à
 # What a meter reads at a box or receptacle, at least.
 print-start-meter = Tout en marche, un voltmètre dans toute prise de « { $at } » doit montrer { $volts } ou plus.
 print-start-meter-outlet = Tout en marche, un voltmètre en « { $at } » doit montrer { $volts } ou plus.

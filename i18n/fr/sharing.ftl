@@ -152,12 +152,12 @@ may-order-only = Dans un certain ordre, chacun démarrerait. Mais tout ce qui a 
 may-the-set = { -generator(form: "The") }
 may-part = « { $id } »
 may-order = Mettez en marche dans cet ordre
-may-order-step = { $name } à « { $at } » : jusqu’à { $amps } à ce moment
+may-order-step = { $name } à « { $at } » : avec le reste, { -generator(form: "the") } donne alors jusqu’à { $amps } un instant
 may-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
-may-meter = Avec tout cela en marche, comptez
+may-meter = Quand tout tourne, comptez
 may-meter-breaker = à travers le disjoncteur de « { $breaker } » : jusqu’à { $amps }
 may-meter-receptacle = à un instrument enfichable à « { $receptacle } » : { $volts } ou un peu plus, si { -generator(form: "the") } donne { $nominal }
-may-meter-if = N’ouvrez rien pour mesurer. S’il y a plus d’ampères ou nettement moins de volts : arrêtez le moteur, tâtez rallonges et fiches, et cherchez ce qui est différent.
+may-meter-if = N’ouvrez rien pour mesurer. S’il y a plus d’ampères pendant plus de quelques secondes, ou nettement moins de volts : arrêtez le moteur, tâtez rallonges et fiches, et cherchez ce qui est différent.
 may-as-placed = Ceci vaut pour les branchements que montre la carte.
 may-no-load = Aucun appareil n’a le nom { $asked }.
 may-no-load-nearest = Vouliez-vous dire « { $nearest } » ?
@@ -172,13 +172,14 @@ share-never = Jamais ensemble
 share-alone = { $name }, même sans rien d’autre
 share-more = et { $count } de plus, tous sur la feuille de calcul
 share-incomplete = La liste n’est pas complète. Seul ce qui y figure peut fonctionner ensemble.
-share-start = Mettez en marche dans cet ordre
-share-start-step = { $name } : jusqu’à { $peak } à ce moment
 share-off = À côté de { $life }, laissez à l’arrêt : { $off }.
 share-turns = Tout ne va pas toujours quand on le voudrait. À tour de rôle
 start-any-order = Tout autre ordre convient aussi. Celui-ci a la plus basse pointe.
 start-leave-off = Laissez { $extra } à l’arrêt à côté de ceux-ci : ce qui redémarre de lui-même demanderait alors plus que la pointe { -generator(form: "of") }.
-stop-order = Arrêtez le plus gros d’abord : { $names }.
+stop-order = { $life ->
+    [yes] Arrêtez dans cet ordre, et en dernier ce dont dépend la santé de quelqu’un : { $names }.
+   *[no] Arrêtez le plus gros d’abord : { $names }.
+  }
 print-turns-title = À tour de rôle
 print-ws-stop-row = Arrêter
 print-ws-off-row = Reste à l’arrêt

@@ -400,28 +400,7 @@ impl Change {
                 let length = new.find_map(|cord| cord.length.known().copied());
                 values.insert("length", length.unwrap_or(Length::ZERO).into());
             }
-            Self::Smaller { load, .. } => {
-                let power_of = |plan| {
-                    let power = load_of(plan, load).and_then(|it| match it.running {
-                        Answer::Known(Draw::Power(power)) => Some(power),
-                        _ => None,
-                    });
-                    power.unwrap_or(Power::ZERO)
-                };
-                let running = power_of(after);
-                values.insert("old", power_of(before).into());
-                values.insert("power", running.into());
-                // What it takes to start is less as well, and a motor of fewer watts need not take less.
-                let units = crate::report::loads::units(after).0;
-                let mut units = units
-                    .iter()
-                    .filter(|unit| after.loads[unit.load].id == *load);
-                let starting = units.next().map_or(running, |unit| unit.starting);
-                let starts = if starting > running { "yes" } else { "no" };
-                values.insert("starts", Value::Name(starts.to_owned()));
-                values.insert("starting", starting.into());
-                values.insert("apart", Value::Name("no".to_owned()));
-            }
+            Self::Smaller { load, .. } => values.extend(of_smaller(load, before, after)),
             _ => {}
         }
         Repair {
@@ -431,6 +410,34 @@ impl Change {
             cost: self.cost(),
         }
     }
+}
+
+/// What is to be known of a smaller appliance, for whoever looks for one, and of the one that it replaces.
+fn of_smaller(load: &Id, before: &Plan, after: &Plan) -> Values {
+    let power_of = |plan: &Plan| {
+        let of = plan.loads.iter().find(|it| it.id == *load);
+        match of.map(|it| &it.running) {
+            Some(Answer::Known(Draw::Power(power))) => *power,
+            _ => Power::ZERO,
+        }
+    };
+    let running = power_of(after);
+    // What it takes to start is less as well, and a motor of fewer watts need not take less.
+    let units = crate::report::loads::units(after).0;
+    let mut units = units
+        .iter()
+        .filter(|unit| after.loads[unit.load].id == *load);
+    let starting = units.next().map_or(running, |unit| unit.starting);
+    let yes_no = |it| Value::Name(if it { "yes" } else { "no" }.to_owned());
+    [
+        ("old", power_of(before).into()),
+        ("power", running.into()),
+        ("starts", yes_no(starting > running)),
+        ("starting", starting.into()),
+        // Whoever has the new report says more: `Mended::tell_of_load`.
+        ("apart", yes_no(false)),
+    ]
+    .into()
 }
 
 /// How many minutes lie between two minutes of the day, the shorter way round the clock.

@@ -420,8 +420,8 @@ pub struct Sharing {
     pub start_holds: bool,
     /// Whether it matters in what order things are switched on.
     pub start: Start,
-    /// The same loads as in `start_order`, to switch off: the largest first. Any order of switching
-    /// off holds.
+    /// The same loads as in `start_order`, to switch off: the largest first, and last what a life
+    /// depends on, or may. Any order of switching off holds.
     pub stop_order: Vec<Id>,
     /// Fewest groups when not everything fits whenever its hours want it; else none. A load is in
     /// every group it fits into, so those in all of them need not wait.

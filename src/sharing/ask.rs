@@ -591,6 +591,25 @@ mod tests {
         assert_eq!(amps, [("twist", kettle), ("box-left", kettle)]);
     }
 
+    /// Beside a fan of 0.417 A the generator gives more than the kettle's own 12.5 A, and that is what a step says it is
+    /// of; with nothing on, these alone.
+    #[test]
+    fn the_amps_of_a_step_are_told_as_the_generator_s() {
+        let (plan, report) = of(&crate::rules::testing::edited(&[]));
+        for (running, milliamps, told) in [
+            (vec![id("fan")], 12_917, "13 A"),
+            (vec![], 12_500, "12.5 A"),
+        ] {
+            let answer = ask(&plan, &report, &[id("kettle")], &running);
+            let amps = Current::from_milliamps(milliamps);
+            assert_eq!(answer.order[0].peak_amps, amps);
+            let words = crate::words::Words::english();
+            let text = words.may(&report, &answer, 200).replace('\u{a0}', " ");
+            let step = format!("the generator then gives up to {told} for a moment");
+            assert!(text.contains(&step), "{text}");
+        }
+    }
+
     /// 10 A of constant power past 0.396 ohm (100 ft of 12 AWG, 1.98 ohm per 1000 ft, NEC Chapter 9 Table 8, out and
     /// back): v^2 - 120 v + 1200 * 0.396 = 0 leaves 115.90 V, so 10.354 A flow. A heater sinks below its 10 A.
     #[test]

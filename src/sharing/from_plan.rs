@@ -111,13 +111,11 @@ pub fn share(plan: &Plan, supply: &Supply, verdicts: &Verdicts<'_>, units: &[Loa
     }
     sharing.start = budget.share(1, 2, |budget| setting.start(&fixed, first, &all, budget));
     let mut stop: Vec<usize> = first.iter().collect();
-    stop.sort_by_key(|load| (Reverse(model.loads[*load].running), *load));
+    let life_of = |load: usize| plan.loads[units[load].load].may_be(LoadKind::Medical);
+    stop.sort_by_key(|load| (life_of(*load), Reverse(model.loads[*load].running), *load));
     sharing.stop_order = stop.iter().map(|load| units[*load].id.clone()).collect();
 
-    let life: LoadSet = all
-        .iter()
-        .filter(|load| plan.loads[units[*load].load].may_be(LoadKind::Medical))
-        .collect();
+    let life: LoadSet = all.iter().filter(|load| life_of(*load)).collect();
     let (turns, off) = setting.turns(&fixed, &all, &life, budget);
     sharing.turns = turns.iter().map(ids).collect();
     sharing.off = ids(&off);

@@ -1,10 +1,10 @@
 //! What may run together, in what order to switch on and off, and whose turn it is, for a
 //! terminal and in the sentences that the prints use too.
 
+use super::Words;
 use super::screen::paragraph;
-use super::{Show, Words};
 use crate::plan::Id;
-use crate::report::{Report, Signal, StartStep, StartVerdict};
+use crate::report::{Report, Signal, StartVerdict};
 
 /// Sets of each sort shown on a terminal; the worksheet has them all.
 const SHOWN: usize = 4;
@@ -31,20 +31,6 @@ impl Words {
         }
         if !sharing.families_complete {
             paragraph(&mut out, "  ", &self.text("share-incomplete"), width);
-        }
-        // An order is told where it matters.
-        if !sharing.start_order.is_empty() && sharing.start.verdict != StartVerdict::AnyOrder {
-            paragraph(&mut out, "", &self.text("share-start"), width);
-            for (number, (names, last)) in (1..).zip(self.start_steps(report)) {
-                let peak = self.amount(last.peak_watts, Show::Demand);
-                let args = [("name", names.into()), ("peak", peak.into())];
-                let text = self.with("share-start-step", args);
-                paragraph(&mut out, &format!("  {number}. "), &text, width);
-            }
-            paragraph(&mut out, "  ", &self.start_verdict(report), width);
-            if let Some(stop) = self.stop_order(report) {
-                paragraph(&mut out, "  ", &stop, width);
-            }
         }
         if let Some(off) = self.off(report) {
             paragraph(&mut out, "", &off, width);
@@ -117,45 +103,39 @@ impl Words {
         Some(self.with("share-off", args))
     }
 
-    /// Whether the order of switching on matters, and what cannot be started beside the rest.
+    /// That what may run together is switched on in any order, and what cannot be started beside it. An order in
+    /// which that could be started too is not told: what starts again by itself keeps none.
     pub fn start_verdict(&self, report: &Report) -> String {
-        let sharing = &report.figures.sharing;
-        let start = &sharing.start;
-        let first = sharing.together.first();
-        let extra: Vec<Id> = start
-            .loads
-            .iter()
-            .filter(|load| first.is_none_or(|first| !first.contains(load)))
-            .cloned()
-            .collect();
-        let quoted = |ids: &[Id]| self.set_quoted(report, ids);
-        match start.verdict {
-            StartVerdict::AnyOrder => self.text("start-any-order"),
-            // An order that would do is not told: what starts again by itself keeps none.
-            StartVerdict::ThisOrder | StartVerdict::NoOrder => {
-                self.with("start-leave-off", [("extra", quoted(&extra).into())])
-            }
+        let any = self.text("start-any-order");
+        match self.start_without(report) {
+            Some(off) => format!("{any} {off}"),
+            None => any,
         }
     }
 
-    /// The steps of switching on. Loads of one entry that come one after the other are one step,
-    /// which is told with the last of them: it starts beside the others.
-    pub fn start_steps<'a>(&self, report: &'a Report) -> Vec<(String, &'a StartStep)> {
-        let order = &report.figures.sharing.start_order;
-        runs(report, order, |step| &step.load)
-            .map(|run| {
-                let ids: Vec<Id> = run.iter().map(|step| step.load.clone()).collect();
-                let names = self.set_names(report, &ids).join(" + ");
-                (names, &run[run.len() - 1])
-            })
-            .collect()
+    /// What only its starting keeps out of the first set; `None` where there is no such thing.
+    pub fn start_without(&self, report: &Report) -> Option<String> {
+        let sharing = &report.figures.sharing;
+        let first = sharing.together.first();
+        let extra = sharing.start.loads.iter();
+        let extra = extra.filter(|load| first.is_none_or(|first| !first.contains(load)));
+        let extra: Vec<Id> = extra.cloned().collect();
+        let matters = sharing.start.verdict != StartVerdict::AnyOrder && !extra.is_empty();
+        let named = || [("extra", self.set_quoted(report, &extra).into())];
+        matters.then(|| self.with("start-leave-off", named()))
     }
 
     /// In what order to switch off; `None` when there is one thing at most.
     pub fn stop_order(&self, report: &Report) -> Option<String> {
         let names = self.in_order(report, &report.figures.sharing.stop_order);
-        (names.len() > 1)
-            .then(|| self.with("stop-order", [("names", self.in_a_row(&names).into())]))
+        let loads = &report.figures.loads;
+        let is = |id: &Id| loads.iter().any(|load| load.id == *id && load.life());
+        let life = report.figures.sharing.stop_order.iter().any(is);
+        let args = [
+            ("names", self.in_a_row(&names).into()),
+            ("life", if life { "yes" } else { "no" }.into()),
+        ];
+        (names.len() > 1).then(|| self.with("stop-order", args))
     }
 
     fn in_order(&self, report: &Report, order: &[Id]) -> Vec<String> {
@@ -217,6 +197,7 @@ mod tests {
         for verdict in [StartVerdict::ThisOrder, StartVerdict::NoOrder] {
             report.figures.sharing.start.verdict = verdict;
             let text = words.start_verdict(&report);
+            assert!(text.starts_with(&words.text("start-any-order")), "{text}");
             assert_eq!(text.matches(&name).count(), 1, "{text}");
         }
     }

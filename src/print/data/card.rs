@@ -8,7 +8,7 @@ use super::labels::cord_facts;
 use super::{Common, Context, proofs, volts};
 use crate::plan::{Answer, Cord, DistributionBox, Fuel, Id, Outlet};
 use crate::quantity::Current;
-use crate::report::{Limit, LoadFacts, Signal, StartVerdict, Unplaced};
+use crate::report::{Limit, LoadFacts, Signal, Unplaced};
 use crate::tables::exhaust::CLEAR;
 use crate::words::told_apart;
 
@@ -35,9 +35,7 @@ pub(super) struct Card {
     /// What stays off for what a life depends on.
     off: Option<String>,
     start_title: String,
-    /// None where any order will do.
-    start: Vec<Step>,
-    start_note: Option<String>,
+    start_notes: Vec<String>,
     /// What may not start although there is power enough for it, as the answer to whoever asks tells it.
     warned: Vec<String>,
     /// What a meter reads once all of it is on.
@@ -89,12 +87,6 @@ struct Together {
     more: Option<String>,
 }
 
-#[derive(Debug, Serialize)]
-struct Step {
-    name: String,
-    peak: String,
-}
-
 const KEYS: &[&str] = &[
     "card-one",
     "card-two",
@@ -105,7 +97,6 @@ const KEYS: &[&str] = &[
     "never-title",
     "never-how",
     "turns-title",
-    "start-peak",
     "setup-title",
     "test-title",
     "stop-title",
@@ -131,7 +122,6 @@ pub(super) fn data(context: &Context<'_>) -> Card {
             .map(|more| context.say("more", &[("count", &more.to_string())]))
     };
     let dangers = context.report.count(Signal::Danger);
-    let any_order = sharing.start.verdict == StartVerdict::AnyOrder;
     Card {
         size: context.options.card,
         danger: (dangers > 0).then(|| Strip {
@@ -150,31 +140,8 @@ pub(super) fn data(context: &Context<'_>) -> Card {
         never_more: more(never.len()),
         never: never.into_iter().take(COLUMNS).collect(),
         off: context.words.off(context.report),
-        start_title: context.say(
-            if any_order {
-                "start-any-title"
-            } else {
-                "start-title"
-            },
-            &[],
-        ),
-        start: context
-            .words
-            .start_steps(context.report)
-            .into_iter()
-            .filter(|_| !any_order)
-            .map(|(name, last)| Step {
-                name,
-                peak: context.demand(last.peak_watts),
-            })
-            .collect(),
-        start_note: (!sharing.start_order.is_empty()).then(|| {
-            if any_order {
-                context.say("start-any", &[])
-            } else {
-                context.words.start_verdict(context.report)
-            }
-        }),
+        start_title: context.say("start-title", &[]),
+        start_notes: start(context),
         warned: warned(context),
         meters: volts::readings(context),
         stop_order: context.words.stop_order(context.report),
@@ -199,6 +166,16 @@ fn stop(context: &Context<'_>) -> Vec<String> {
     let rest = sentences(context, &rest);
     let first = emergency::life_first(context);
     first.into_iter().chain(rest).collect()
+}
+
+/// How to switch on what is in the first column: what may run together is started in any order.
+fn start(context: &Context<'_>) -> Vec<String> {
+    if context.report.figures.sharing.start_order.is_empty() {
+        return Vec::new();
+    }
+    let any = context.say("start-any", &[]);
+    let off = context.words.start_without(context.report);
+    std::iter::once(any).chain(off).collect()
 }
 
 fn warned(context: &Context<'_>) -> Vec<String> {

@@ -329,8 +329,8 @@ impl<'a> Context<'a> {
             let sets = verdict.not_together.iter();
             let sets = sets.map(|set| self.words.set_names(self.report, set).join(" + "));
             let sets: Vec<String> = sets.collect();
-            let named = [("loads", &*names), ("sets", &sets.join("; "))];
-            Some(self.say("not-together", &named.map(|(key, text)| (key, text))))
+            let sets = sets.join("; ");
+            Some(self.say("not-together", &[("loads", &names), ("sets", &sets)]))
         } else if verdict.one_at_a_time {
             Some(self.say("one-at-a-time", &[("loads", &names)]))
         } else {

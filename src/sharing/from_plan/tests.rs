@@ -427,6 +427,18 @@ fn any_order_of_what_may_run_together_holds() {
     );
 }
 
+/// What somebody breathes with goes off last, however large.
+#[test]
+fn a_life_is_switched_off_last() {
+    for (kind, order) in [("medical", "b a"), ("cooker", "a b")] {
+        let kind = format!("kind = \"{kind}\"");
+        let known = "starting = \"1000 W\"\npower_factor = 1.0";
+        let first = heater("a", 1000, known).replace("kind = \"heater\"", &kind);
+        let sharing = shared(&plan(&(first + &heater("b", 500, ""))));
+        assert_eq!(ids(&[sharing.stop_order]), [order]);
+    }
+}
+
 #[test]
 fn an_order_that_starts_the_pump_first_is_told_from_none() {
     // The peak is 3000 W. Running: 1000 + 600 W. By hand: the pump first takes 2300 W, then

@@ -555,7 +555,10 @@ proptest! {
                     let hours = found.0 == "OVER002" && it.0 == "OVER006";
                     // Where two places join neutral and ground, the rule on one box leaves it to that on both.
                     let bonds = found.0 == "SHOCK005" && it.0 == "SHOCK004";
-                    (it.0 == found.0 || hours || bonds || silenced && it.0 == "POWER001")
+                    // Of what is too much by itself, nothing is said of what it is beside others.
+                    let alone = found.0 == "OVER006" && ["POWER001", "FIT004"].contains(&it.0);
+                    alone
+                        || (it.0 == found.0 || hours || bonds || silenced && it.0 == "POWER001")
                         && (found.1.is_none() || it.1 == found.1 || found.0 == "OVER001" && feeds(&it.1, &found.1))
                 };
                 if dangers_told.iter().any(worse) {

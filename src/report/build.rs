@@ -41,14 +41,14 @@ pub(crate) fn in_full(plan: &Plan, mut report: Report) -> Report {
             &Facts::new(answered, supply, &verdicts, trial),
             decides::counts,
         );
-        let standing = decides::Standing::of(answered, trial, &found);
+        let sum = decides::sum_of_limits(trial);
         if let Some(limits) = limits {
             trial.limits = limits;
         }
         if let Some(loads) = loads {
             trial.loads = loads;
         }
-        (standing, found)
+        (sum, found)
     });
     for (at, field) in answers.rests_on {
         let assumption = figures.assumed.iter().find(|it| it.field == field);

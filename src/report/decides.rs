@@ -43,34 +43,37 @@ pub(super) fn counts(rule: &Rule) -> bool {
     rule.worst <= Signal::Warning
 }
 
-/// Dangers, warnings, and the sum of all limits.
+/// The sum of all limits, in milliamperes.
+pub(super) fn sum_of_limits(figures: &Figures) -> i64 {
+    let limits = figures.limits.iter();
+    limits.map(|limit| limit.short_amps.milliamps()).sum()
+}
+
+/// Dangers and warnings.
+fn serious(findings: &[Finding]) -> &[Finding] {
+    &findings[..findings.partition_point(|finding| finding.signal <= Signal::Warning)]
+}
+
+/// How many troubles there are.
 #[derive(Clone, Copy)]
-pub(super) struct Standing {
+struct Standing {
     dangers: usize,
     warnings: usize,
-    limits: i64,
 }
 
 impl Standing {
-    pub(super) fn of(plan: &Plan, figures: &Figures, findings: &[Finding]) -> Self {
-        // As they are told: of two that one deed clears, nothing is gone when one is left.
-        let serious = findings.partition_point(|finding| finding.signal <= Signal::Warning);
-        let troubles = of_findings(plan, &findings[..serious]);
+    /// As they are told: of two that one deed clears, nothing is gone when one is left.
+    fn of(plan: &Plan, findings: &[Finding]) -> Self {
+        let troubles = of_findings(plan, serious(findings));
         let count = |signal: Signal| {
             troubles
                 .iter()
                 .filter(|trouble| trouble.signal == signal)
                 .count()
         };
-        let limits = figures
-            .limits
-            .iter()
-            .map(|limit| limit.short_amps.milliamps())
-            .sum();
         Self {
             dangers: count(Signal::Danger),
             warnings: count(Signal::Warning),
-            limits,
         }
     }
 }
@@ -242,16 +245,17 @@ fn needed(mut fields: Vec<String>, mut suffice: impl FnMut(&[String]) -> bool) -
     fields
 }
 
-/// What better answers would change. `again` tells where the plan stands with other answers that change
-/// so much, and what is found then; it leaves the figures as they were.
+/// What better answers would change. `again` tells the sum of all limits with other answers that change so much, and
+/// what is found then; it leaves the figures as they were.
 #[must_use]
 pub(super) fn answers(
     plan: &Plan,
     figures: &mut Figures,
     findings: &[Finding],
-    again: impl Fn(&Plan, Changes, &mut Figures) -> (Standing, Vec<Finding>),
+    again: impl Fn(&Plan, Changes, &mut Figures) -> (i64, Vec<Finding>),
 ) -> Answers {
-    let now = Standing::of(plan, figures, findings);
+    let now = Standing::of(plan, findings);
+    let limits_now = sum_of_limits(figures);
     let fields: Vec<String> = figures
         .assumed
         .iter()
@@ -281,7 +285,14 @@ pub(super) fn answers(
             tried.push(field.clone());
         }
         for answered in both.into_iter().flatten() {
-            let (then, found) = again(&answered, Changes::of(field), figures);
+            let (limits, found) = again(&answered, Changes::of(field), figures);
+            // Most answers change nothing that is serious.
+            let same = serious(&found) == serious(findings);
+            let then = if same {
+                now
+            } else {
+                Standing::of(plan, &found)
+            };
             let rests = (asked.iter()).filter(|at| eased(&findings[**at], findings, &found));
             let rests: Vec<(usize, String)> = rests.map(|at| (*at, field.clone())).collect();
             // What kills while nothing looks wrong is found out first.
@@ -294,10 +305,10 @@ pub(super) fn answers(
                 air,
                 now.dangers.saturating_sub(then.dangers),
                 now.warnings.saturating_sub(then.warnings),
-                (then.limits - now.limits).max(0),
+                (limits - limits_now).max(0),
             );
-            let serious = |(at, _): &(usize, String)| findings[*at].signal <= Signal::Warning;
-            let matters = rests.iter().any(serious) || gain > (false, 0, 0, 0);
+            let is_serious = |(at, _): &(usize, String)| findings[*at].signal <= Signal::Warning;
+            let matters = rests.iter().any(is_serious) || gain > (false, 0, 0, 0);
             if matters && !answers.matters.contains(field) {
                 answers.matters.push(field.clone());
             }
@@ -416,7 +427,7 @@ mod tests {
             figures.limits = build::limits(&supply, &verdicts);
             figures.loads = build::facts(answered, &loads::units(answered).0);
             let found = rules::check(&Facts::new(answered, &supply, &verdicts, &figures));
-            (Standing::of(answered, &figures, &found), found)
+            (sum_of_limits(&figures), found)
         })
         .decides
     }
@@ -541,13 +552,13 @@ mod tests {
         #[test]
         fn what_is_not_asked_about_clears_no_danger(plan in arbitrary::camp()) {
             let Report { findings, mut figures, .. } = build::judge(&plan);
-            let now = Standing::of(&plan, &figures, &findings);
+            let now = Standing::of(&plan, &findings);
             let told = told(&plan);
             figures.loads = build::facts(&told, &loads::units(&told).0);
             let supply = Supply::build(&told);
             let verdicts = Verdicts::of(&told, &supply);
             let found = rules::check(&Facts::new(&told, &supply, &verdicts, &figures));
-            let then = Standing::of(&told, &figures, &found);
+            let then = Standing::of(&told, &found);
             prop_assert!(then.dangers >= now.dangers, "{:?}", gone(&findings, &found));
             prop_assert!(then.warnings >= now.warnings, "{:?}", gone(&findings, &found));
         }

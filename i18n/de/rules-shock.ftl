@@ -115,6 +115,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] Der Brückenstecker in „{ $joint }“ sitzt hinter diesem FI-Schutzschalter, und Fehlerstrom kommt durch ihn zurück. Er löst nicht aus, obwohl seine Taste TEST geht. Der Boden ist hier { $ground }.
         [plug-look] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
+        [plug-where] Wir wissen nicht, in welcher Steckdose der Brückenstecker sitzt: vielleicht in „{ $joint }“. Hinter diesem FI-Schutzschalter hält er ihn vom Auslösen ab. Der Boden ist hier { $ground }.
         [plug-out] Ein Brückenstecker in „{ $joint }“ kann diesen FI-Schutzschalter vom Auslösen abhalten. Der Boden ist hier { $ground }.
         [plug-alone] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
         [plug-first] Der Brückenstecker in „{ $joint }“ sitzt hinter einem FI-Schutzschalter. Löst dieser aus, sind Neutralleiter und Erde wieder getrennt, und niemand sieht es.
@@ -125,6 +126,7 @@ SHOCK013 = { $fix ->
       }
     .fix-plug = Stellen Sie den Motor ab. Stecken Sie den Brückenstecker in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter. Gibt es keine, stecken Sie an „{ $device }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET).
     .fix-plug-look = Suchen Sie an den Steckdosen des Generators einen Stecker ohne Kabel. Ist einer da, lassen Sie ihn, schreiben Sie in den Plan, in welcher Steckdose er ist, und fragen Sie eine Elektrofachkraft, wohin er gehört. Ist keiner da, schreiben Sie das in den Plan, und stecken Sie keinen ein.
+    .fix-plug-where = Stellen Sie den Motor ab. Sehen Sie nach, in welcher Steckdose der Brückenstecker ist. Stecken Sie ihn in eine Steckdose des Generators ohne Tasten TEST und RESET und mit eigenem Schutzschalter.
     .fix-plug-alone = Stecken Sie an „{ $joint }“ sonst nichts ein als ein GFCI-Kabel (Tasten TEST und RESET). Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-first = Ziehen Sie { $parts } aus „{ $joint }“. Stecken Sie dort ein GFCI-Kabel (Tasten TEST und RESET) ein, und { $parts } in dieses. Löst der GFCI der Steckdose aus, stellen Sie den Motor ab und suchen Sie die Ursache.
     .fix-plug-out = Stellen Sie den Motor ab. Ziehen Sie den Brückenstecker N-PE heraus: Dieser Generator ist schon verbunden. Es ist ein Stecker ohne Kabel in einer Steckdose des Generators.

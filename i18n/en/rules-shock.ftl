@@ -115,6 +115,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] The bonding plug in “{ $joint }” is past that GFCI: its TEST button works, but it does not trip on a fault. The ground here is { $ground }.
         [plug-look] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
+        [plug-where] We do not know which outlet the bonding plug is in, so we assumed “{ $joint }”. Past that GFCI, the plug keeps it from tripping; the ground here is { $ground }.
         [plug-out] A bonding plug in “{ $joint }” can keep that GFCI from tripping on a fault. The ground here is { $ground }.
         [plug-alone] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
         [plug-first] The bonding plug in “{ $joint }” is past a GFCI. If that GFCI trips, neutral and ground come apart, and you cannot see it.
@@ -125,6 +126,7 @@ SHOCK013 = { $fix ->
       }
     .fix-plug = Stop the engine. Move the bonding plug to a generator outlet with no TEST and RESET buttons, on a breaker of its own. If there is none, plug nothing else in at “{ $device }” but a GFCI cord (TEST and RESET buttons).
     .fix-plug-look = Look at the generator’s outlets for a plug with no cord. If there is one, leave it, put its outlet in the plan, and ask a licensed electrician. If there is none, say so in the plan, and add none.
+    .fix-plug-where = Stop the engine. See which outlet the bonding plug is in. Put it into a generator outlet with no TEST and RESET buttons, on a breaker of its own.
     .fix-plug-alone = Plug nothing else in at “{ $joint }” but a GFCI cord (TEST and RESET buttons). If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-first = Unplug { $parts } from “{ $joint }”. Plug in a GFCI cord (TEST and RESET buttons), and { $parts } into that. If the outlet’s own GFCI trips, stop the engine and find out why.
     .fix-plug-out = Stop the engine. Take the bonding plug out: this generator is bonded already. It is a plug with no cord, in one of the generator’s outlets.

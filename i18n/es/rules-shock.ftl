@@ -115,6 +115,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] La clavija de unión en “{ $joint }” está detrás de ese { -gfci }, y la corriente de una avería vuelve por él. No se dispara, aunque su botón TEST funcione. Suelo aquí: { $ground }.
         [plug-look] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
+        [plug-where] No se sabe en qué { -receptacle } está la clavija de unión: quizá en “{ $joint }”. Detrás de ese { -gfci }, impide que se dispare. Suelo aquí: { $ground }.
         [plug-out] Una clavija de unión en “{ $joint }” puede impedir que ese { -gfci } se dispare. Suelo aquí: { $ground }.
         [plug-alone] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
         [plug-first] La clavija de unión en “{ $joint }” está detrás de un { -gfci }. Si este se dispara, neutro y tierra quedan separados y nadie lo ve.
@@ -125,6 +126,7 @@ SHOCK013 = { $fix ->
       }
     .fix-plug = Pare el motor. Pase la clavija de unión a un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio. Si no hay ninguno, no enchufe en “{ $device }” nada más que un cable con GFCI (botones TEST y RESET).
     .fix-plug-look = Busque en las tomas del generador una clavija sin cable. Si hay una, déjela, anote en el plan en cuál está y pregunte a un electricista autorizado dónde debe ir. Si no la hay, dígalo en el plan, y no ponga ninguna.
+    .fix-plug-where = Pare el motor. Mire en qué toma está la clavija de unión. Póngala en un { -receptacle } del generador sin botones TEST y RESET y con { -breaker } propio.
     .fix-plug-alone = No enchufe en “{ $joint }” nada más que un cable con GFCI (botones TEST y RESET). Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-first = Desenchufe { $parts } de “{ $joint }”. Enchufe ahí un cable con GFCI (botones TEST y RESET), y { $parts } en él. Si se dispara el { -gfci } de “{ $joint }”, pare el motor y busque la causa.
     .fix-plug-out = Pare el motor. Saque la clavija de unión: el neutro de este generador ya está unido a tierra. Es una clavija sin cable, en una de las tomas del generador.

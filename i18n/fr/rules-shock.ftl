@@ -115,6 +115,7 @@ SHOCK013 = { $fix ->
     .why = { $fix ->
         [plug] La fiche de liaison dans « { $joint } » est derrière ce { -gfci } : le courant d’un défaut y repasse. Il ne se déclenche pas, alors que son bouton TEST fonctionne. Le sol ici est { $ground }.
         [plug-look] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
+        [plug-where] On ignore dans quelle prise est la fiche de liaison : peut-être dans « { $joint } ». Derrière ce { -gfci }, elle l’empêche de se déclencher. Le sol ici est { $ground }.
         [plug-out] Une fiche de liaison dans « { $joint } » peut empêcher ce { -gfci } de se déclencher. Le sol ici est { $ground }.
         [plug-alone] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
         [plug-first] La fiche de liaison dans « { $joint } » est derrière un { -gfci }. S’il se déclenche, neutre et terre sont de nouveau séparés, et personne ne le voit.
@@ -125,6 +126,7 @@ SHOCK013 = { $fix ->
       }
     .fix-plug = Arrêtez le moteur. Mettez la fiche de liaison dans une prise sans boutons TEST et RESET, avec son propre disjoncteur. S’il n’y en a pas, ne branchez rien d’autre à « { $device } » qu’un cordon GFCI (boutons TEST et RESET).
     .fix-plug-look = Cherchez sur les prises { -generator(form: "of") } une fiche sans fil. S’il y en a une, laissez-la, notez dans le plan sur quelle prise elle est, et demandez à un électricien agréé où elle doit être. S’il n’y en a pas, dites-le dans le plan, et n’en ajoutez pas.
+    .fix-plug-where = Arrêtez le moteur. Regardez dans quelle prise est la fiche de liaison. Mettez-la dans une prise sans boutons TEST et RESET, avec son propre disjoncteur.
     .fix-plug-alone = Ne branchez rien d’autre à « { $joint } » qu’un cordon GFCI (boutons TEST et RESET). Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-first = Débranchez { $parts } de « { $joint } ». Branchez-y un cordon GFCI (boutons TEST et RESET), puis { $parts } dans celui-ci. Si le { -gfci } de la prise se déclenche, arrêtez le moteur et cherchez pourquoi.
     .fix-plug-out = Arrêtez le moteur. Retirez la fiche de liaison : le neutre { -generator(form: "of") } est déjà relié à la terre. C’est une fiche sans fil, dans une de ses prises.

@@ -176,6 +176,7 @@ fn mend_within(plan: &Plan, warnings: bool, plans: usize) -> (Mended, Report) {
     search.fewer(&mut done, Signal::Warning, |change| {
         matches!(change, Change::Uncoil(_))
     });
+    search.drop_vain(&mut done);
     // Nor does anything stay plugged in that label and card forbid.
     search.pull_out_refused(&mut done);
     // What stays is told as `check` of the changed plan tells it, a guess as a guess.

@@ -97,12 +97,31 @@ fn beside_people(load: &Load, facts: &LoadFacts) -> bool {
     (warms || load.may_be(LoadKind::Lamp) || load.may_be(LoadKind::Medical)) && !rules::camper(load)
 }
 
-/// The loads that are used where people are and have their places at the set itself, on no cord to speak
-/// of. Whoever wants to use one brings the set closer.
+/// The loads that are used where people are, or are a camper, and have their places at the set itself, on no cord to
+/// speak of. Whoever wants to use one brings the set closer.
 pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
+    of_loads(plan, report, |load, facts, reach| {
+        (beside_people(load, facts) || rules::camper(load))
+            && reach.is_some_and(|reach| reach <= AT_SET)
+    })
+}
+
+/// The campers that no long cord leads to: each brings one of its own.
+pub(super) fn campers_on_no_cord(plan: &Plan, report: &Report) -> BTreeSet<Id> {
+    of_loads(plan, report, |load, _, reach| {
+        rules::camper(load) && reach.is_none_or(|reach| reach <= AT_SET)
+    })
+}
+
+/// The loads of which this is so, with how far cords take each from the set, where it has a place.
+fn of_loads(
+    plan: &Plan,
+    report: &Report,
+    is_so: impl Fn(&Load, &LoadFacts, Option<Length>) -> bool,
+) -> BTreeSet<Id> {
     let placed = &report.figures.sharing.placed;
     let cords = Leads::of(plan);
-    let at_set = |facts: &&LoadFacts| {
+    let wanted = |facts: &&LoadFacts| {
         let Some(load) = plan.loads.iter().find(|it| it.id == facts.of) else {
             return false;
         };
@@ -111,9 +130,9 @@ pub(super) fn at_the_set(plan: &Plan, report: &Report) -> BTreeSet<Id> {
             .map(|it| &it.at)
             .or(load.on.as_ref())
             .or(load.now.as_ref());
-        beside_people(load, facts) && place.is_some_and(|at| cords.length(at, false) <= AT_SET)
+        is_so(load, facts, place.map(|at| cords.length(at, false)))
     };
-    let loads = report.figures.loads.iter().filter(at_set);
+    let loads = report.figures.loads.iter().filter(wanted);
     loads.map(|facts| facts.of.clone()).collect()
 }
 

@@ -6,7 +6,7 @@ use std::rc::Rc;
 
 use super::change::Change;
 use super::list::{self, List, Problem};
-use super::places::{Sockets, at_the_set, ends_of};
+use super::places::{Sockets, at_the_set, campers_on_no_cord, ends_of};
 use super::steps::{self, Step};
 use super::tally;
 use crate::plan::{Id, Plan};
@@ -208,7 +208,8 @@ impl<'a> Search<'a> {
         let before = State::of(plan.clone());
         Self {
             first: list::problems(plan, &before.report, Signal::Danger),
-            at_the_set: at_the_set(plan, &before.report),
+            at_the_set: &at_the_set(plan, &before.report)
+                | &campers_on_no_cord(plan, &before.report),
             plan,
             before,
             left: plans,
@@ -570,6 +571,13 @@ impl<'a> Search<'a> {
                 }
             }
             return;
+        }
+    }
+
+    /// Drops everything where nothing is told to be better for it: no danger was there, and no count is less.
+    pub fn drop_vain(&self, done: &mut Done) {
+        if self.before.tally.dangers == 0 && done.state.tally == self.before.tally {
+            *done = self.nothing();
         }
     }
 

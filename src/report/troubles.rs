@@ -62,12 +62,13 @@ const DEEDS: &[Deed] = &[
         ("OVER001", "thicker"),
         ("OVER001", "splitter"),
         ("OVER003", "*"),
-        ("SHOCK011", "leave"),
         ("VOLT001", "thicker"),
         ("VOLT001", "range-b"),
         ("VOLT001", "below-b"),
         ("VOLT001", "start-alone"),
     ]),
+    // Another cord with as many wires as it needs, which may be as thin and as little protected.
+    of_part(&[("SHOCK011", "leave"), ("CORD004", "replace")]),
     // Read the print on it.
     of_part(&[
         ("CORD002", "look"),
@@ -105,9 +106,9 @@ const DEEDS: &[Deed] = &[
     // The bonding plug: another outlet, or none.
     of_all(&[
         ("SHOCK004", "plug"),
-        ("SHOCK010", "*"),
         ("SHOCK013", "plug"),
         ("SHOCK013", "plug-look"),
+        ("SHOCK013", "plug-where"),
         ("SHOCK013", "plug-alone"),
         ("SHOCK013", "plug-first"),
         ("SHOCK013", "shared"),
@@ -178,7 +179,6 @@ const UNUSED: &[(&str, &str)] = &[
     ("OVER001", "cord"),
     ("OVER001", "splitter"),
     ("CORD004", "replace"),
-    ("SHOCK011", "leave"),
 ];
 
 /// The troubles of these findings, in their order.
@@ -300,6 +300,28 @@ mod tests {
             let count = report.figures.troubles.iter().filter(of_power).count();
             assert_eq!(count, expected, "{hours}");
         }
+    }
+
+    /// A cord with a neutral of its own is no thicker and no better protected: what is wrong with it beside the neutral stays.
+    #[test]
+    fn four_wires_clear_no_breaker_that_is_too_big() {
+        let report = report(&[
+            ("voltage = \"120 V\"", "voltage = \"120/240 V\""),
+            (
+                "shape = \"L5-30R\"\nbreaker = \"30 A\" # twist",
+                "shape = \"14-50R\"\nbreaker = \"50 A\" # twist",
+            ),
+            (
+                "plug = \"L5-30P\" # long\nends = [\"L5-30R\"] # long",
+                "plug = \"14-50P\"\nends = [\"L5-30R\", \"L5-30R\"] # long",
+            ),
+            ("from = \"long\"\ninlet", "from = \"long.1\"\ninlet"),
+        ]);
+        let leads = |code: &str| {
+            let mut troubles = report.figures.troubles.iter();
+            troubles.any(|it| report.findings[it.findings[0]].code == code)
+        };
+        assert!(leads("SHOCK011") && leads("OVER001"));
     }
 
     /// Every rule and remedy that is stated is one that there is.

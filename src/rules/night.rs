@@ -58,10 +58,11 @@ impl Need<'_> {
         }
     }
 
-    /// Whether the generator runs for it in the night. A battery of its own carries a thing through the
-    /// night, whatever its hours are; what somebody's health depends on runs all night without hours.
+    /// Whether the generator runs for it in the night. Without hours a battery of its own carries a thing through the
+    /// night, and else what somebody's health depends on runs all night. Hours that are told are on the generator, as
+    /// its fuel counts them.
     pub(super) fn generator_at_night(&self, night: Span) -> AtNight {
-        if self.load.backup == Answer::Known(true) {
+        if self.load.backup == Answer::Known(true) && self.load.hours.is_empty() {
             return AtNight::Not;
         }
         match self.load.kind {

@@ -61,7 +61,7 @@ impl std::fmt::Debug for Words {
 
 /// The remedies of what nobody knows: the title of such a finding says so itself. And of what is there
 /// whatever the answer, which only makes it graver.
-const UNKNOWN_TOLD: [&str; 17] = [
+const UNKNOWN_TOLD: [&str; 18] = [
     "ask",
     "box-look",
     "by-day",
@@ -75,6 +75,7 @@ const UNKNOWN_TOLD: [&str; 17] = [
     "look",
     "measure",
     "plug-look",
+    "plug-where",
     "plug-out",
     "shared",
     "unknown",
@@ -433,7 +434,9 @@ impl Words {
         let rests_on = finding.rests_on.iter();
         let look: Vec<String> = rests_on.map(|it| self.assumption(it, loads)).collect();
         // A guess is not told as a fact; some say themselves that nobody knows.
-        let assumed = !look.is_empty() && !UNKNOWN_TOLD.contains(&finding.fix.key);
+        // How wet the ground is makes it graver, and is no part of it.
+        let guessed = finding.rests_on.iter().any(|it| it.field != "site.ground");
+        let assumed = guessed && !UNKNOWN_TOLD.contains(&finding.fix.key);
         let told = |key: &str, name: &'static str, text: String| {
             if assumed {
                 self.with(key, [(name, text.into())])

@@ -43,7 +43,7 @@ pub(super) const RULE: Rule = Rule {
             ("hours = [\"18:00-23:00\"]", ""),
             ("continuous = true # fan", "continuous = false"),
         ],
-        // Its battery carries it.
+        // Its battery carries it, and nobody says that the generator does.
         &[
             ("hours = [\"18:00-23:00\"]", ""),
             ("kind = \"electronic\" # fan", "kind = \"medical\"\nbackup = true"),

@@ -14,7 +14,7 @@ pub(super) const RULE: Rule = Rule {
     worst: Signal::Danger,
     sources: &[cite::NEC_250_142, cite::NEC_CLASS_A, cite::PRACTICE],
     fixes: &[
-        "plug", "plug-look", "plug-alone", "plug-first", "plug-out", "box", "box-look", 
+        "plug", "plug-look", "plug-where", "plug-alone", "plug-first", "plug-out", "box", "box-look", 
         "shared", "if-any", "if-none",
     ],
     check,
@@ -24,6 +24,8 @@ pub(super) const RULE: Rule = Rule {
         &[FLOATING, PLUG, AT_FRONT],
         // Two protected household outlets, and nobody said which the plug is in.
         &[FLOATING, PLUG, AT_FRONT, SECOND],
+        // Nobody knows if there is one.
+        &[("bonding_plug = false", "bonding_plug = \"unknown\""), AT_FRONT],
         // Nothing else is plugged in behind that GFCI.
         &[FLOATING, PLUG],
         // A cord without one in that outlet.
@@ -126,6 +128,8 @@ fn check(facts: &Facts<'_>, found: &mut Findings<'_>) {
             (false, _) if needless => "plug-out",
             (false, _) if !past => "shared",
             (false, true) => "plug",
+            // That there is one is known, and where it is not.
+            (false, false) if set.bonding_plug == Answer::Known(true) => "plug-where",
             (false, false) => "plug-look",
             (true, true) => "box",
             (true, false) => "box-look",

@@ -171,9 +171,12 @@ fn eased(finding: &Finding, now: &[Finding], then: &[Finding]) -> bool {
                 it.code != other.code || it.about != other.about || it.signal > other.signal
             })
     };
+    // What is too much by itself, and then only beside others, is eased.
+    let alone = |finding: &Finding| finding.fix.key.ends_with("alone");
     let covers = |other: &Finding| {
         (other.code == finding.code || new(other))
             && other.signal <= finding.signal
+            && (alone(other) || !alone(finding))
             && finding.about.iter().all(|id| other.about.contains(id))
     };
     !then.iter().any(covers)

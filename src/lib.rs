@@ -10,7 +10,7 @@
 //! ```
 //! use tallywatt::report::Signal;
 //! use tallywatt::words::Words;
-//! use tallywatt::{plan, report};
+//! use tallywatt::{judge, plan};
 //!
 //! let text = r#"
 //! format = 1
@@ -31,7 +31,7 @@
 //! running = "1500 W"
 //! "#;
 //! let plan = plan::read(text)?;
-//! let report = report::build(&plan);
+//! let report = judge::build(&plan);
 //! let words = Words::english();
 //! for trouble in &report.figures.troubles {
 //!     if let Some(told) = words.trouble(&report, trouble) {
@@ -44,6 +44,7 @@
 //! ```
 
 pub mod interview;
+pub mod judge;
 pub mod mend;
 pub mod plan;
 pub mod print;

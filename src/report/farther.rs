@@ -95,8 +95,8 @@ impl<'a> Farther<'a> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::judge::build;
     use crate::plan::demo::MENDED;
-    use crate::report::build;
 
     fn feet(feet: i64) -> Length {
         Length::from_millimetres(feet * 3048 / 10)

@@ -3,30 +3,24 @@
 //! The fields here are a contract with other programs. Everything is in a fixed order, so that
 //! the same plan gives the same report byte for byte.
 
-mod build;
-mod decides;
 mod drops;
 mod energy;
 mod farther;
+mod figures;
 mod fuel;
+mod limits;
 pub mod loads;
 pub mod noise;
 mod proofs;
-#[cfg(test)]
-mod properties;
 mod protection;
 pub mod sums;
-#[cfg(test)]
-mod tests;
-mod troubles;
+mod usable;
 mod volts;
 
-pub(crate) use build::{acts, flow, in_full, set_by, trial};
-pub use build::{build, judge};
-pub use decides::Decides;
 pub use farther::{Farther, Place};
+pub(crate) use limits::{acts, limits, set_by};
 pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
-pub use troubles::Trouble;
+pub(crate) use usable::flow;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
 
 pub use crate::value::{Assumption, Value};
@@ -108,7 +102,7 @@ pub struct Finding {
     /// By what authority.
     pub sources: Vec<Source>,
     /// What was only assumed in it: with a better answer to any of these it goes away, or loses a part or its
-    /// gravity. Only of dangers and warnings, and only where that was asked for ([`build()`]).
+    /// gravity. Only of dangers and warnings, and only where that was asked for ([`crate::judge::build`]).
     pub rests_on: Vec<Assumption>,
 }
 
@@ -689,6 +683,30 @@ fn kind_code<S: Serializer>(kind: &Answer<LoadKind>, serializer: S) -> Result<S:
     serializer.serialize_str(kind.known().map_or("unknown", |kind| kind.word()))
 }
 
+/// The unknown that decides most.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Decides {
+    /// Its field, as in `assumed`.
+    pub field: String,
+    /// How many dangers a good answer clears.
+    pub dangers: usize,
+    /// How many warnings.
+    pub warnings: usize,
+    /// How much it raises the limits, all receptacles added up.
+    pub amps: Current,
+}
+
+/// One thing to do.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+pub struct Trouble {
+    /// The gravest signal of its findings.
+    pub signal: Signal,
+    /// The parts and loads that it is about, those of the gravest finding first.
+    pub about: Vec<Id>,
+    /// Its findings, as places in the report's list of them, the gravest first.
+    pub findings: Vec<usize>,
+}
+
 /// The numbers, before the rules have judged them.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct Figures {
@@ -725,7 +743,7 @@ pub struct Figures {
     /// Unknowns taken for the unsafe case.
     pub assumed: Vec<Assumption>,
     /// The fields of `assumed` of which another answer would change a danger, a warning or a limit. Only
-    /// where that was asked for ([`build()`]).
+    /// where that was asked for ([`crate::judge::build`]).
     pub matters: Vec<String>,
     /// The unknown that would change most if somebody found it out.
     pub decides: Option<Decides>,
@@ -745,7 +763,7 @@ pub struct Report {
 
 /// The finding of a rule that is about a part; where none names it, that about the device and the joint that
 /// leave it without protection, with others in use there.
-fn telling<'a>(
+pub(crate) fn telling<'a>(
     findings: &'a [Finding],
     limits: &[Limit],
     code: &str,

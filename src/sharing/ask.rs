@@ -522,7 +522,7 @@ mod tests {
 
     fn of(text: &str) -> (Plan, Report) {
         let plan = crate::plan::read(text).expect("a demo plan");
-        let report = crate::report::build(&plan);
+        let report = crate::judge::build(&plan);
         (plan, report)
     }
 

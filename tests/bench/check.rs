@@ -218,7 +218,7 @@ impl Sketch {
 fn time_of(text: &str) -> (Duration, String) {
     let start = Instant::now();
     let plan = tallywatt::plan::read(text).unwrap_or_else(|errors| panic!("{errors:?}\n{text}"));
-    let report = tallywatt::report::build(&plan);
+    let report = tallywatt::judge::build(&plan);
     let time = start.elapsed();
     (time, report.to_json().expect("a report is JSON"))
 }

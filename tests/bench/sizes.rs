@@ -16,8 +16,8 @@ mod draw;
 
 use camps::Camp;
 use tallywatt::plan::{Plan, read};
-use tallywatt::report;
 use tallywatt::sharing::{ask::ask, share};
+use tallywatt::{judge, report};
 
 const SIZES: [(u32, &[u32]); 8] = [
     (10, &[1, 2]),
@@ -96,7 +96,7 @@ fn main() -> std::process::ExitCode {
                 };
                 let text = camp.plan();
                 let plan = read(&text).unwrap_or_else(|errors| panic!("{camp:?}: {errors:?}"));
-                let (check, report) = timed(|| report::build(&plan));
+                let (check, report) = timed(|| judge::build(&plan));
                 let wanted = &report.figures.loads[..3];
                 let wanted: Vec<_> = wanted.iter().map(|load| load.id.clone()).collect();
                 let (asked, _) = timed(|| ask(&plan, &report, &wanted, &[]));

@@ -571,7 +571,7 @@ fn check_all(loads: &str, rated: u32, holds: bool) {
         );
     assert!(text.contains(&format!("peak = \"{rated} W\"")));
     let plan = crate::plan::read(&text).expect("a plan that reads");
-    let report = crate::report::judge(&plan);
+    let report = crate::judge::judge(&plan);
     let sharing = &report.figures.sharing;
     let all: Vec<Id> = plan.loads.iter().map(|load| load.id.clone()).collect();
     assert_eq!(sharing.never.is_empty(), holds, "{loads}");

@@ -6,10 +6,11 @@ use std::collections::BTreeMap;
 use proptest::prelude::*;
 use proptest::sample::Index;
 
-use super::loads::{self, LoadUnit};
-use super::{Finding, Report, Signal, Stretch, Value, build, judge};
+use super::{build, judge};
 use crate::plan::{Answer, Id, Plan, Wanted, arbitrary};
 use crate::quantity::{Current, Length, Power, Voltage, Wire};
+use crate::report::loads::{self, LoadUnit};
+use crate::report::{Finding, Report, Signal, Stretch, Value};
 use crate::supply::drop::{Draws, Running, lost};
 use crate::supply::{Node, NodeIx, NodeKind, Supply};
 

@@ -1,7 +1,7 @@
 //! Plans a portable generator for a camp: what each receptacle can carry, what may run
 //! together, what is dangerous, and the labels and the card that say so.
 //!
-//! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`]. It prints nothing and
+//! The core runs one way and is pure: [`plan`] → [`supply`] → [`report`], by [`judge`]. It prints nothing and
 //! reads no file, clock, environment or locale. [`words`], [`mod@print`] and [`interview`] are the
 //! shell round it. DEVELOPERS.md has the map.
 //!
@@ -45,6 +45,7 @@
 
 pub mod interview;
 pub mod judge;
+pub mod loads;
 pub mod mend;
 pub mod plan;
 pub mod print;

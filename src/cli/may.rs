@@ -1,9 +1,9 @@
 //! `may`: whether some loads may be switched on now.
 
 use tallywatt::judge;
+use tallywatt::judge::ask::{self, NoSuchLoad};
 use tallywatt::plan::Id;
 use tallywatt::report::Report;
-use tallywatt::sharing::ask::{self, NoSuchLoad};
 use tallywatt::words::Words;
 
 use super::args::{Format, May};

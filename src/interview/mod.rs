@@ -20,8 +20,8 @@ mod tests;
 mod view;
 
 use crate::judge;
+use crate::loads;
 use crate::plan::{Plan, Refusal};
-use crate::report::loads;
 use crate::words::Words;
 
 pub use build::plan as plan_of;

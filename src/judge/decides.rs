@@ -330,9 +330,10 @@ mod tests {
 
     use super::*;
     use crate::judge::{build, judge};
+    use crate::loads;
     use crate::plan::{Answer, Runtime, arbitrary};
     use crate::quantity::{Hours, Percent};
-    use crate::report::{Report, limits, loads};
+    use crate::report::{Report, limits};
     use crate::rules::Facts;
     use crate::rules::testing::report;
     use crate::supply::Supply;

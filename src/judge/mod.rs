@@ -3,6 +3,7 @@
 //! [`build`] is the whole of it. [`judge`] leaves out what decides most, and a trial of [`crate::mend`] all that
 //! it does not ask for.
 
+pub mod ask;
 mod decides;
 #[cfg(test)]
 mod properties;
@@ -11,8 +12,9 @@ mod tests;
 mod troubles;
 mod verdicts;
 
+use crate::loads;
 use crate::plan::Plan;
-use crate::report::{FORMAT, Figures, Report, Signal, limits, loads};
+use crate::report::{FORMAT, Figures, Report, Signal, limits};
 use crate::rules::{self, Facts, Rule};
 use crate::supply::Supply;
 use crate::verdict::Verdicts;

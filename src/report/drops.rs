@@ -6,8 +6,8 @@
 
 use std::collections::BTreeMap;
 
-use super::loads::LoadUnit;
 use super::{Drop, Sharing, Through};
+use crate::loads::LoadUnit;
 use crate::plan::Id;
 use crate::quantity::{Current, Percent, Voltage, narrow};
 use crate::supply::drop::{Flow, Microvolts, Running, lost};

@@ -4,7 +4,8 @@
 //! plugs in where, and what runs beside, stay as they are.
 
 use super::noise::{busiest, level_at, source};
-use super::{Report, drops, loads};
+use super::{Report, drops};
+use crate::loads;
 use crate::plan::{Answer, Id, Plan};
 use crate::quantity::{Length, SoundLevel, Voltage};
 use crate::supply::Supply;

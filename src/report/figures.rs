@@ -2,9 +2,8 @@
 
 use super::limits::limits;
 use super::usable::usable;
-use super::{
-    EnergyUse, Figures, Usable, Volts, drops, energy, loads, noise, proofs, protection, volts,
-};
+use super::{EnergyUse, Figures, Usable, Volts, drops, energy, noise, proofs, protection, volts};
+use crate::loads;
 use crate::plan::Plan;
 use crate::quantity::Power;
 use crate::sharing::{places, share};

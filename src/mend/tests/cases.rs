@@ -121,9 +121,9 @@ fn two_things_of_different_hours_share_a_socket() {
         .map(|id| Id::new(id).expect("an id"))
         .into();
     assert_eq!(sharing.never, std::slice::from_ref(&both));
-    let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both, &[]);
+    let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both, &[]);
     assert!(!answer.may);
-    let answer = crate::sharing::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);
+    let answer = crate::judge::ask::ask(&mended.plan, &mended.report, &both[..1], &[]);
     assert!(answer.may);
 
     // At the same hour one of them waits as well.

@@ -6,8 +6,8 @@ use proptest::prelude::*;
 use serde_json::Value as Json;
 
 use super::*;
+use crate::judge::ask::ask;
 use crate::plan::arbitrary;
-use crate::sharing::ask::ask;
 
 /// The data of one document, as its template gets it.
 fn data_of(plan: &Plan, report: &Report, document: Document) -> Option<Json> {

@@ -1,7 +1,8 @@
-//! What each receptacle carries, told in ids.
+//! What each receptacle carries, and what feeds several of them, told in ids.
 
 use super::{Acts, Limit, SetBy, Shock, ShockState};
-use crate::quantity::Power;
+use crate::plan::Id;
+use crate::quantity::{Current, Power};
 use crate::supply::{self, NodeIx, Supply};
 use crate::verdict::{Protection, Verdicts};
 
@@ -33,8 +34,56 @@ pub(crate) fn limits(supply: &Supply, verdicts: &Verdicts<'_>) -> Vec<Limit> {
         .collect()
 }
 
+/// What a cord or a box's inlet carries: everything on it together.
+#[derive(Clone, Debug)]
+pub(crate) struct Feed {
+    /// For three hours or more, on each leg.
+    pub continuous_amps: Current,
+    /// For less.
+    pub short_amps: Current,
+    /// What sets `short_amps`.
+    pub set_by: SetBy,
+    /// What acts past `short_amps`.
+    pub acts: Acts,
+}
+
+impl Feed {
+    /// Of a cord or box; none of what is plugged into nothing.
+    pub(crate) fn of(supply: &Supply, part: &Id) -> Option<Self> {
+        let mut nodes = supply.nodes.iter();
+        let at = nodes.position(|node| node.id == *part && node.kind.is_gear())?;
+        let limit = supply.limit(NodeIx(at));
+        Some(Self {
+            continuous_amps: limit.continuous,
+            short_amps: limit.short,
+            set_by: set_by(supply, limit.short_by),
+            acts: acts(supply, limit.acts),
+        })
+    }
+
+    /// What feeds a receptacle together with others of the same cord or box, and how many they are, where
+    /// it cannot feed each of them with all that its own limit lets through.
+    pub(crate) fn too_small(supply: &Supply, receptacle: &Id, part: &Id) -> Option<(usize, Self)> {
+        let feed = Self::of(supply, part)?;
+        let legs = supply.node(supply.receptacle(receptacle)?).legs.all();
+        let all: Vec<Current> = supply
+            .receptacles()
+            // The nearest cord or inlet is the one that a receptacle is of.
+            .filter(|(at, ..)| {
+                let mut above = supply.up(*at);
+                let gear = above.find(|(_, node)| node.kind.is_gear());
+                gear.is_some_and(|(_, node)| node.id == *part)
+            })
+            .filter(|(_, node, ..)| node.legs.all().iter().any(|leg| legs.contains(leg)))
+            .map(|(at, ..)| supply.limit(at).continuous)
+            .collect();
+        let asked: Current = all.iter().copied().sum();
+        (asked > feed.continuous_amps).then_some((all.len(), feed))
+    }
+}
+
 /// What sets a limit, in ids.
-pub(crate) fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
+fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
     SetBy {
         id: supply.node(by.node).id.clone(),
         reason: by.reason,
@@ -44,7 +93,7 @@ pub(crate) fn set_by(supply: &Supply, by: supply::SetBy) -> SetBy {
 }
 
 /// What acts past a limit, in ids.
-pub(crate) fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
+fn acts(supply: &Supply, acts: supply::Acts) -> Acts {
     let id = |at: NodeIx| supply.node(at).id.clone();
     match acts {
         supply::Acts::At(at) => Acts::AtLimit { id: id(at) },

@@ -17,7 +17,7 @@ mod usable;
 mod volts;
 
 pub use farther::{Farther, Place};
-pub(crate) use limits::{acts, limits, set_by};
+pub(crate) use limits::{Feed, limits};
 pub use proofs::{Button, Lamp, Lamps, Proof, Reads};
 pub(crate) use usable::flow;
 pub use volts::{Longest, Reading, StepVolts, Volts, Worst};
